@@ -1,0 +1,37 @@
+/** How figures are written in sentences: few digits, always with the unit. Never used for a cell's value. */
+import type { CellValue } from "./cell.ts";
+import { isCellError } from "./cell.ts";
+import { fromInternal, type QuantityKind, type UnitSystem, unitName } from "./system.ts";
+
+/** Up to `digits` significant figures without exponent or trailing noughts: 0.25, 12.7, 1830. */
+export function showNumber(value: number, digits = 4): string {
+  if (value === 0) return "0";
+  const magnitude = Math.floor(Math.log10(Math.abs(value)));
+  if (magnitude >= 15 || magnitude < -9) return value.toExponential(2);
+  const decimals = Math.min(Math.max(digits - 1 - magnitude, 0), 12);
+  const text = value.toFixed(decimals);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+}
+
+export const show = (value: number, kind: QuantityKind, system: UnitSystem, digits = 4): string =>
+  `${showNumber(fromInternal(value, kind, system), digits)} ${unitName(kind, system)}`;
+
+/** A length in both systems, for messages that do not know which one the reader speaks: "0.5 in (12.7 mm)". */
+export const showBoth = (value: number, kind: QuantityKind): string =>
+  `${show(value, kind, "in")} (${show(value, kind, "mm")})`;
+
+/** Tons in sentences: two figures, because the formula is not better than that. */
+export const showForce = (newtons: number, system: UnitSystem): string => {
+  const value = fromInternal(newtons, "force", system);
+  return `${value >= 100 ? showNumber(Number(value.toPrecision(2)), 3) : showNumber(value, 2)} ${unitName("force", system)}`;
+};
+
+/** What the user gave, as a message quotes it. Long text is cut, so that a message stays one line. */
+export function showGiven(value: CellValue | undefined): string {
+  if (value === null || value === undefined || value === "") return "nothing";
+  if (isCellError(value)) return value.code;
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (typeof value === "number") return Number.isFinite(value) ? showNumber(value, 10) : "a number too large";
+  const line = value.replace(/\s+/g, " ");
+  return `"${line.length > 60 ? `${line.slice(0, 57)}...` : line}"`;
+}
