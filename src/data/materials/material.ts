@@ -1,0 +1,51 @@
+/** What the project knows about one material. Every figure is a Fact: value, unit as published, mark, source. */
+import type { Fact } from "../fact.ts";
+
+/** Which gauge series a bare gauge number means for this material. */
+export type GaugeSeries = "steel" | "galvanized" | "stainless" | "aluminum";
+
+/** Which published least radius applies; the tables stand in minimum-radius.ts. */
+export type RadiusRule =
+  | { readonly table: "aluminum"; readonly row: string; readonly mark: "read" | "memory" }
+  | { readonly table: "ASTM A6"; readonly multiple: number; readonly mark: "read" | "memory" }
+  | { readonly table: "DIN 6935" };
+
+export interface Material {
+  readonly name: string;
+  /** Other ways to write the name; compared without case, blanks and punctuation. */
+  readonly aliases: readonly string[];
+  readonly gaugeSeries?: GaugeSeries;
+  readonly yieldMinimum?: Fact;
+  readonly tensileMinimum?: Fact;
+  readonly tensileTypical?: Fact;
+  readonly tensileHigh?: Fact;
+  /** What the high figure is: a limit of the specification, or only what a shop plans with. */
+  readonly tensileHighIs?: "specification maximum" | "planning value";
+  readonly shearStrength?: Fact;
+  readonly density?: Fact;
+  readonly modulus?: Fact;
+  readonly poisson?: Fact;
+  /** Swift/Hollomon hardening sigma = K eps^n: K as a stress, n a ratio. */
+  readonly hardeningStrength?: Fact;
+  readonly hardeningExponent?: Fact;
+  /** Normal anisotropy; 1 when unknown. */
+  readonly anisotropy?: Fact;
+  /** Knife gap per side as a share of the thickness. */
+  readonly knifeGap?: Fact;
+  /** Machinability number of the abrasive-waterjet formula. */
+  readonly machinability?: Fact;
+  /** Air-bent inside radius as a share of the die opening, low and high. */
+  readonly airRadiusLow?: Fact;
+  readonly airRadiusHigh?: Fact;
+  readonly radiusRule?: RadiusRule;
+  /** Tempers that harden little fold round the punch nose: the tightest radius is the nose or less. */
+  readonly foldsRoundNose?: boolean;
+  /** Tighter than the published radius is usual on a brake down to this multiple of the thickness. */
+  readonly usualRadius?: Fact;
+}
+
+export interface Edition {
+  readonly name: string;
+  readonly date: string;
+  readonly materials: readonly Material[];
+}
