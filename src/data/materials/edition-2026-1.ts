@@ -83,9 +83,6 @@ const materials: readonly Material[] = [
     ...steel,
     knifeGap: hotRolledGap,
     radiusRule: { table: "ASTM A6", multiple: 1.5, mark: "read" },
-    ...lowCarbonHardening,
-    hardeningStrength: megapascals(720, "memory", "fitted to 65 ksi tensile at n 0.22, hot-rolled structural plate"),
-    hardeningExponent: ratio(0.22, "memory", "hot-rolled structural plate"),
   },
   {
     name: "A572-50",

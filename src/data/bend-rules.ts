@@ -1,0 +1,87 @@
+/** Constants of the bending formulas and of the trade's rules about dies, flanges and force. */
+import { fact } from "./fact.ts";
+
+const GROOVER_BEND = "Groover, Fundamentals of Modern Manufacturing 5e, eq. 19.6";
+const HANDBOOK = "Machinery's Handbook, sheet-metal bend allowance, as restated in two public sources";
+const FAA = "FAA-H-8083-31 / AC 65-15A bend allowance formula";
+const DIN = "Tabellenbuch Metall after DIN 6935";
+const GROOVER_FORCE = "Groover, Fundamentals of Modern Manufacturing 5e, eq. 19.8";
+const LANGE = "Lange, Umformtechnik Bd. 3, after Oehler";
+const SHOP = "common practice of US shops";
+
+/** Share of the thickness from the inside to the neutral axis, on the circle tangent to both flanges. */
+export const K_DEFAULT = fact(0.42, "", "fitted", "finite elements of air bends give 0.415-0.427; between Machinery's Handbook 0.407 and FAA 0.447");
+export const K_GROOVER_TIGHT = fact(0.33, "", "read", GROOVER_BEND);
+export const K_GROOVER_WIDE = fact(0.5, "", "read", GROOVER_BEND);
+export const K_GROOVER_LIMIT = fact(2, "", "read", GROOVER_BEND);
+/** No neutral axis lies outside the middle of the sheet. */
+export const K_LARGEST = fact(0.5, "", "derived", "in bending the neutral axis moves inward from the middle");
+
+/** Thickness added to (pi/2) R at 90 degrees. */
+export const HANDBOOK_SOFT = fact(0.55, "", "read", HANDBOOK);
+export const HANDBOOK_MEDIUM = fact(0.64, "", "read", HANDBOOK);
+export const HANDBOOK_HARD = fact(0.71, "", "read", HANDBOOK);
+
+export const FAA_RADIUS = fact(0.01743, "1/deg", "memory", FAA);
+export const FAA_THICKNESS = fact(0.0078, "1/deg", "read", FAA);
+
+/** DIN k is twice our K: k = 0.65 + 0.5 lg(r/s) up to r/s = 5, 1 above. */
+export const DIN_BASE = fact(0.65, "", "read", DIN);
+export const DIN_SLOPE = fact(0.5, "", "read", DIN);
+export const DIN_LIMIT = fact(5, "", "read", DIN);
+export const DIN_LARGEST = fact(1, "", "read", DIN);
+/** Bend angles: up to here DIN counts the bend as flat (included angle above 165). */
+export const DIN_FLAT_ANGLE = fact(15, "deg", "read", DIN);
+/** From here on DIN measures legs to the outer tangent (included angle up to 90). */
+export const DIN_TANGENT_ANGLE = fact(90, "deg", "read", DIN);
+
+export const FORCE_GROOVER = fact(1.33, "", "read", GROOVER_FORCE);
+export const FORCE_LANGE = fact(4, "", "read", LANGE);
+export const LANGE_THICKNESS_MM = { from: 0.5, to: 10, source: `${LANGE} (read in restatement)` } as const;
+export const LANGE_OPENING = { from: 5, to: 20, source: `${LANGE} (read in restatement)` } as const;
+export const LANGE_NOSE = fact(5, "", "read", `${LANGE}: opening at least 5 punch nose radii`);
+/** US ton per foot for t and V in inches, at the tensile strength below. */
+export const FORCE_US_SHOP = fact(575, "US ton/ft/in", "memory", "US shop tonnage rule, common practice");
+export const FORCE_US_SHOP_TENSILE = fact(60, "ksi", "memory", "US shop tonnage rule, common practice");
+
+/** Bottoming needs a multiple of the air-bend force. */
+export const BOTTOMING_LOW = fact(3, "", "common practice", SHOP);
+export const BOTTOMING_HIGH = fact(5, "", "common practice", SHOP);
+
+/** A brake's full rating is meant over this share of the distance between its housings. */
+export const LOADED_SHARE = fact(0.6, "", "common practice", "brake rating over 60 % of the distance between housings; the plate or manual rules");
+/** Degrees by which the loaded sheet must stay short of the faces of die and punch. */
+export const FACE_CLEARANCE = fact(1, "deg", "common practice", "1-2 degrees short of the die's faces");
+export const FACE_CLEARANCE_SAFE = fact(2, "deg", "common practice", "1-2 degrees short of the die's faces");
+
+/** Opening of the die in thicknesses. */
+export const OPENING_USUAL = fact(8, "", "common practice", SHOP);
+export const OPENING_LEAST = fact(6, "", "common practice", "6t at the thin end");
+export const OPENING_MOST = fact(12, "", "common practice", "10-12t for thick or strong material");
+
+/** Room between the flange's edge and the end of the shoulder arc, so that it cannot slip in: a share of the opening. */
+export const FLANGE_SAFE_SHARE = fact(0.7, "", "common practice", "least flange about 0.7 of the opening at 90 degrees");
+/** The flange loses its rest where the shoulder arc ends; half a thickness more is the shortest that still works. */
+export const FLANGE_MARGIN = fact(0.5, "", "common practice", "half a thickness beyond the shoulder");
+export const FLANGE_STEP_IN = fact(1 / 16, "in", "common practice", "least flange rounded up to 1/16 in and called safe");
+
+/** Hole edge to the inside face of the other flange, beyond the radius: 2t + R. */
+export const HOLE_THICKNESSES = fact(2, "", "common practice", "hole edge at least 2t + R beyond the inside face");
+
+/** Thickness over nominal that plate may run to. */
+export const PLATE_OVER = fact(1.12, "", "memory", "1/4 in plate may run to about 0.28 in");
+export const SHEET_OVER = fact(1.05, "", "memory", "usual upper thickness tolerance of sheet");
+export const PLATE_FROM_IN = fact(0.1875, "in", "memory", "plate begins at 3/16 in or just above");
+
+/** A bend tighter than this multiple of the thickness is a problem in steel, whatever is usual. */
+export const STEEL_TIGHTEST = fact(0.5, "", "memory", "steel below about half its thickness");
+
+/** A plain brake holds about this angle. */
+export const BRAKE_ANGLE = fact(1, "deg", "memory", "a plain brake holds about 1 degree");
+
+/** Where no hardening data are known: springback of an air bend by family, degrees at 90 over an ordinary die. */
+export const SPRINGBACK_BY_FAMILY = {
+  steel: fact(2, "deg", "memory", "mild steel over an 8t die, 1-2 degrees"),
+  stainless: fact(3, "deg", "memory", "austenitic stainless over an 8t die, 2-4 degrees"),
+  aluminum: fact(5, "deg", "memory", "5052-H32 about 3-7, 6061-T6 about 6-11 over an ordinary die"),
+} as const;
