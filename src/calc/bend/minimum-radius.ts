@@ -1,0 +1,86 @@
+import type { RadiusRule } from "../../data/materials/material.ts";
+import {
+  A6_ALONG_FACTOR,
+  A6_LIMIT_IN,
+  A6_SOURCE,
+  ALUMINUM_COLUMNS_IN,
+  ALUMINUM_RADII,
+  DIN_CLASSES_MPA,
+  DIN_RADII,
+  DIN_SOURCE,
+} from "../../data/minimum-radii.ts";
+import { atMost } from "../../units/nearly.ts";
+import { type Megapascals, type Millimetres, mm } from "../../units/quantity.ts";
+import { noAnswer } from "../../units/refusal.ts";
+import { showBoth, showNumber } from "../../units/show.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
+import { step, type Working } from "../../units/working.ts";
+
+/** "across": the bend line square to the rolling direction, the tables' own condition. */
+export const GRAINS = ["across", "along"] as const;
+export type Grain = (typeof GRAINS)[number];
+
+/**
+ * Least inside radius that is published for this material and thickness, cold, square bend. Advice, not a law: see
+ * the two grades of BEND.CHECK. Between two thicknesses of a table the thicker rules. #N/A where nothing is published.
+ * Sources: Aluminum Association-type table (read in a reprint); ASTM A6 Table X4.2 (read in excerpt);
+ * DIN 6935:1975 (read as reprinted). tensile is needed for DIN's classes.
+ */
+export function minimumRadius(
+  materialName: string,
+  rule: RadiusRule | undefined,
+  thickness: Millimetres,
+  grain: Grain,
+  tensile: Megapascals | undefined,
+  work?: Working,
+): Millimetres {
+  if (!rule)
+    throw noAnswer("material", "one with a published least radius", materialName, "ask the supplier, or bend a test piece");
+  switch (rule.table) {
+    case "aluminum":
+      return aluminumRadius(materialName, rule.row, thickness, grain, work);
+    case "ASTM A6":
+      return plateRadius(rule.multiple, thickness, grain, work);
+    case "DIN 6935":
+      return dinRadius(materialName, thickness, grain, tensile, work);
+  }
+}
+
+function aluminumRadius(name: string, row: string, thickness: Millimetres, grain: Grain, work?: Working): Millimetres {
+  if (grain === "along")
+    throw noAnswer("grain", `"across" for ${name}: nothing is published along the rolling direction`, '"along"', "turn the blank, or bend a test piece");
+  const { multiples, source } = ALUMINUM_RADII[row]!;
+  const column = ALUMINUM_COLUMNS_IN.findIndex((inches) => atMost(thickness, inches * MM_PER_INCH));
+  if (column < 0)
+    throw noAnswer("thickness", `at most ${showBoth(ALUMINUM_COLUMNS_IN.at(-1)! * MM_PER_INCH, "length")}, the table's end`, showBoth(thickness, "length"));
+  const multiple = step(work, "m", "least radius in thicknesses", multiples[column]!, "", source);
+  return step(work, "Rmin", "least inside radius", mm(multiple * thickness), "mm", `m t, ${source}`);
+}
+
+function plateRadius(multiple: number, thickness: Millimetres, grain: Grain, work?: Working): Millimetres {
+  if (!atMost(thickness, A6_LIMIT_IN * MM_PER_INCH))
+    throw noAnswer("thickness", `at most ${showBoth(A6_LIMIT_IN * MM_PER_INCH, "length")} for ASTM A6 Table X4.2`, showBoth(thickness, "length"));
+  const across = step(work, "m", "least radius in thicknesses, bend line across rolling", multiple, "", A6_SOURCE);
+  const factor = grain === "along" ? A6_ALONG_FACTOR : 1;
+  step(work, "f", `bend line ${grain} rolling`, factor, "", A6_SOURCE);
+  return step(work, "Rmin", "least inside radius", mm(across * factor * thickness), "mm", `m f t, ${A6_SOURCE}`);
+}
+
+function dinRadius(name: string, thickness: Millimetres, grain: Grain, tensile: Megapascals | undefined, work?: Working): Millimetres {
+  const strongest = DIN_CLASSES_MPA.at(-1)!;
+  if (tensile === undefined || !atMost(tensile, strongest))
+    throw noAnswer("material", `a steel with a tensile strength up to ${strongest} MPa for DIN 6935`, tensile === undefined ? `${name} without one` : `${showNumber(tensile)} MPa`);
+  const strengthClass = DIN_CLASSES_MPA.findIndex((limit) => atMost(tensile, limit));
+  step(work, "Rm", "typical tensile strength, chooses the class", tensile, "MPa", "material");
+  const row = DIN_RADII.findIndex(([upTo]) => atMost(thickness, upTo));
+  const ruling = grain === "along" ? row + 1 : row;
+  const radii = row < 0 ? undefined : DIN_RADII[ruling];
+  if (!radii)
+    throw noAnswer(
+      "thickness",
+      grain === "along" ? `at most ${showBoth(DIN_RADII.at(-2)![0], "length")} for DIN 6935 along rolling` : `at most ${showBoth(DIN_RADII.at(-1)![0], "length")} for DIN 6935`,
+      showBoth(thickness, "length"),
+    );
+  const meaning = grain === "along" ? "least inside radius, next thicker row for along rolling" : "least inside radius";
+  return step(work, "Rmin", meaning, mm(radii[strengthClass + 1]!), "mm", DIN_SOURCE);
+}

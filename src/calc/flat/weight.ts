@@ -1,0 +1,18 @@
+import { type Kilograms, kilograms, type KilogramsPerCubicMillimetre, type Millimetres } from "../../units/quantity.ts";
+import { step, type Working } from "../../units/working.ts";
+
+/**
+ * What does a rectangular blank weigh? length x width x thickness x density x quantity. Holes and corners are not
+ * deducted: what is lifted, bought and freighted is the blank. Source: geometry (derived).
+ */
+export function blankWeight(
+  thickness: Millimetres,
+  length: Millimetres,
+  width: Millimetres,
+  density: KilogramsPerCubicMillimetre,
+  quantity: number,
+  work?: Working,
+): Kilograms {
+  const one = step(work, "w", "weight of one blank", kilograms(length * width * thickness * density), "kg", "L B t rho (derived)");
+  return step(work, "W", "weight of all", kilograms(one * quantity), "kg", "quantity x weight of one (derived)");
+}
