@@ -10,7 +10,12 @@ const LANGE = "Lange, Umformtechnik Bd. 3, after Oehler";
 const SHOP = "common practice of US shops";
 
 /** Share of the thickness from the inside to the neutral axis, on the circle tangent to both flanges. */
-export const K_DEFAULT = fact(0.42, "", "fitted", "finite elements of air bends give 0.415-0.427; between Machinery's Handbook 0.407 and FAA 0.447");
+export const K_DEFAULT = fact(
+  0.42,
+  "",
+  "fitted",
+  "finite elements of air bends give 0.415-0.427; between Machinery's Handbook 0.407 and FAA 0.447",
+);
 export const K_GROOVER_TIGHT = fact(0.33, "", "read", GROOVER_BEND);
 export const K_GROOVER_WIDE = fact(0.5, "", "read", GROOVER_BEND);
 export const K_GROOVER_LIMIT = fact(2, "", "read", GROOVER_BEND);
@@ -49,7 +54,12 @@ export const BOTTOMING_LOW = fact(3, "", "common practice", SHOP);
 export const BOTTOMING_HIGH = fact(5, "", "common practice", SHOP);
 
 /** A brake's full rating is meant over this share of the distance between its housings. */
-export const LOADED_SHARE = fact(0.6, "", "common practice", "brake rating over 60 % of the distance between housings; the plate or manual rules");
+export const LOADED_SHARE = fact(
+  0.6,
+  "",
+  "common practice",
+  "brake rating over 60 % of the distance between housings; the plate or manual rules",
+);
 /** Degrees by which the loaded sheet must stay short of the faces of die and punch. */
 export const FACE_CLEARANCE = fact(1, "deg", "common practice", "1-2 degrees short of the die's faces");
 export const FACE_CLEARANCE_SAFE = fact(2, "deg", "common practice", "1-2 degrees short of the die's faces");
@@ -60,10 +70,20 @@ export const OPENING_LEAST = fact(6, "", "common practice", "6t at the thin end"
 export const OPENING_MOST = fact(12, "", "common practice", "10-12t for thick or strong material");
 
 /** Room between the flange's edge and the end of the shoulder arc, so that it cannot slip in: a share of the opening. */
-export const FLANGE_SAFE_SHARE = fact(0.7, "", "common practice", "least flange about 0.7 of the opening at 90 degrees");
+export const FLANGE_SAFE_SHARE = fact(
+  0.7,
+  "",
+  "common practice",
+  "least flange about 0.7 of the opening at 90 degrees",
+);
 /** The flange loses its rest where the shoulder arc ends; half a thickness more is the shortest that still works. */
 export const FLANGE_MARGIN = fact(0.5, "", "common practice", "half a thickness beyond the shoulder");
-export const FLANGE_STEP_IN = fact(1 / 16, "in", "common practice", "least flange rounded up to 1/16 in and called safe");
+export const FLANGE_STEP_IN = fact(
+  1 / 16,
+  "in",
+  "common practice",
+  "least flange rounded up to 1/16 in and called safe",
+);
 
 /** Hole edge to the inside face of the other flange, beyond the radius: 2t + R. */
 export const HOLE_THICKNESSES = fact(2, "", "common practice", "hole edge at least 2t + R beyond the inside face");

@@ -23,7 +23,12 @@ export const STATUTORY_RANGE = { first: -6, last: 38, source: `${STATUTE} (read)
 /** The statute: 640 ounces per square foot and inch (wrought iron at 480 lb/ft^3). */
 export const STATUTE_OUNCES_PER_INCH = fact(640, "oz/ft2/in", "read", STATUTE);
 /** Manufacturers' Standard Gauge: 41.82 lb per square foot and inch. */
-export const STEEL_POUNDS_PER_INCH = fact(41.82, "lb/ft2/in", "read", "Manufacturers' Standard Gauge, GNU units stdgauge");
+export const STEEL_POUNDS_PER_INCH = fact(
+  41.82,
+  "lb/ft2/in",
+  "read",
+  "Manufacturers' Standard Gauge, GNU units stdgauge",
+);
 /** Zinc and iron-zinc layer of galvanized sheet, added to the statutory ounces. */
 export const GALVANIZED_COATING_OUNCES = fact(2.5, "oz/ft2", "read", "published galvanized sheet gauge table");
 /** Stainless lists print the statute's thickness to 4 places. */

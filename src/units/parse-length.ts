@@ -25,7 +25,8 @@ const UNITS: Record<string, number> = {
   "′": MM_PER_INCH * 12,
   "’": MM_PER_INCH * 12,
 };
-const FEET_AND_INCHES = /^([\d.,/⁄\s-]+?)\s*(ft|foot|feet|['′’])\s*-?\s*([\d.,/⁄][\d.,/⁄\s-]*?)\s*(in|inch|inches|["″”]|'')?$/i;
+const FEET_AND_INCHES =
+  /^([\d.,/⁄\s-]+?)\s*(ft|foot|feet|['′’])\s*-?\s*([\d.,/⁄][\d.,/⁄\s-]*?)\s*(in|inch|inches|["″”]|'')?$/i;
 const WITH_UNIT = /^([-−+]?[\d.,/⁄\s-]+?)\s*([a-z]+|["″”'′’]|'')\.?$/i;
 
 export function parseLength(text: string, system: UnitSystem): Millimetres | "ambiguous" | undefined {

@@ -23,5 +23,12 @@ export function bendAllowance(
   }
   const share = neutralAxis(thickness, radius, k, work);
   const arc = radians(bendAngle) * (radius + share * thickness);
-  return step(work, "BA", "bend allowance, arc at the neutral axis", mm(arc), "mm", "A (R + K t), Groover 5e eq. 19.6 (read)");
+  return step(
+    work,
+    "BA",
+    "bend allowance, arc at the neutral axis",
+    mm(arc),
+    "mm",
+    "A (R + K t), Groover 5e eq. 19.6 (read)",
+  );
 }

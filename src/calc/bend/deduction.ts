@@ -18,8 +18,22 @@ export function bendDeduction(
   work?: Working,
 ): Millimetres {
   if (countsAsFlat(bendAngle, legs))
-    return step(work, "v", "compensation value, nearly flat bend", mm(0), "mm", "v = 0 for included angles above 165, DIN 6935 (read)");
+    return step(
+      work,
+      "v",
+      "compensation value, nearly flat bend",
+      mm(0),
+      "mm",
+      "v = 0 for included angles above 165, DIN 6935 (read)",
+    );
   const beyond = beyondTangent(thickness, radius, bendAngle, legs, work);
   const allowance = bendAllowance(thickness, radius, bendAngle, k, work);
-  return step(work, "BD", "bend deduction, sum of legs less flat", mm(2 * beyond - allowance), "mm", "2 SB - BA (derived)");
+  return step(
+    work,
+    "BD",
+    "bend deduction, sum of legs less flat",
+    mm(2 * beyond - allowance),
+    "mm",
+    "2 SB - BA (derived)",
+  );
 }

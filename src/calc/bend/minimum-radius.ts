@@ -35,7 +35,12 @@ export function minimumRadius(
   work?: Working,
 ): Millimetres {
   if (!rule)
-    throw noAnswer("material", "one with a published least radius", materialName, "ask the supplier, or bend a test piece");
+    throw noAnswer(
+      "material",
+      "one with a published least radius",
+      materialName,
+      "ask the supplier, or bend a test piece",
+    );
   switch (rule.table) {
     case "aluminum":
       return aluminumRadius(materialName, rule.row, thickness, grain, work);
@@ -48,28 +53,51 @@ export function minimumRadius(
 
 function aluminumRadius(name: string, row: string, thickness: Millimetres, grain: Grain, work?: Working): Millimetres {
   if (grain === "along")
-    throw noAnswer("grain", `"across" for ${name}: nothing is published along the rolling direction`, '"along"', "turn the blank, or bend a test piece");
+    throw noAnswer(
+      "grain",
+      `"across" for ${name}: nothing is published along the rolling direction`,
+      '"along"',
+      "turn the blank, or bend a test piece",
+    );
   const { multiples, source } = ALUMINUM_RADII[row]!;
   const column = ALUMINUM_COLUMNS_IN.findIndex((inches) => atMost(thickness, inches * MM_PER_INCH));
   if (column < 0)
-    throw noAnswer("thickness", `at most ${showBoth(ALUMINUM_COLUMNS_IN.at(-1)! * MM_PER_INCH, "length")}, the table's end`, showBoth(thickness, "length"));
+    throw noAnswer(
+      "thickness",
+      `at most ${showBoth(ALUMINUM_COLUMNS_IN.at(-1)! * MM_PER_INCH, "length")}, the table's end`,
+      showBoth(thickness, "length"),
+    );
   const multiple = step(work, "m", "least radius in thicknesses", multiples[column]!, "", source);
   return step(work, "Rmin", "least inside radius", mm(multiple * thickness), "mm", `m t, ${source}`);
 }
 
 function plateRadius(multiple: number, thickness: Millimetres, grain: Grain, work?: Working): Millimetres {
   if (!atMost(thickness, A6_LIMIT_IN * MM_PER_INCH))
-    throw noAnswer("thickness", `at most ${showBoth(A6_LIMIT_IN * MM_PER_INCH, "length")} for ASTM A6 Table X4.2`, showBoth(thickness, "length"));
+    throw noAnswer(
+      "thickness",
+      `at most ${showBoth(A6_LIMIT_IN * MM_PER_INCH, "length")} for ASTM A6 Table X4.2`,
+      showBoth(thickness, "length"),
+    );
   const across = step(work, "m", "least radius in thicknesses, bend line across rolling", multiple, "", A6_SOURCE);
   const factor = grain === "along" ? A6_ALONG_FACTOR : 1;
   step(work, "f", `bend line ${grain} rolling`, factor, "", A6_SOURCE);
   return step(work, "Rmin", "least inside radius", mm(across * factor * thickness), "mm", `m f t, ${A6_SOURCE}`);
 }
 
-function dinRadius(name: string, thickness: Millimetres, grain: Grain, tensile: Megapascals | undefined, work?: Working): Millimetres {
+function dinRadius(
+  name: string,
+  thickness: Millimetres,
+  grain: Grain,
+  tensile: Megapascals | undefined,
+  work?: Working,
+): Millimetres {
   const strongest = DIN_CLASSES_MPA.at(-1)!;
   if (tensile === undefined || !atMost(tensile, strongest))
-    throw noAnswer("material", `a steel with a tensile strength up to ${strongest} MPa for DIN 6935`, tensile === undefined ? `${name} without one` : `${showNumber(tensile)} MPa`);
+    throw noAnswer(
+      "material",
+      `a steel with a tensile strength up to ${strongest} MPa for DIN 6935`,
+      tensile === undefined ? `${name} without one` : `${showNumber(tensile)} MPa`,
+    );
   const strengthClass = DIN_CLASSES_MPA.findIndex((limit) => atMost(tensile, limit));
   step(work, "Rm", "typical tensile strength, chooses the class", tensile, "MPa", "material");
   const row = DIN_RADII.findIndex(([upTo]) => atMost(thickness, upTo));
@@ -78,7 +106,9 @@ function dinRadius(name: string, thickness: Millimetres, grain: Grain, tensile: 
   if (!radii)
     throw noAnswer(
       "thickness",
-      grain === "along" ? `at most ${showBoth(DIN_RADII.at(-2)![0], "length")} for DIN 6935 along rolling` : `at most ${showBoth(DIN_RADII.at(-1)![0], "length")} for DIN 6935`,
+      grain === "along"
+        ? `at most ${showBoth(DIN_RADII.at(-2)![0], "length")} for DIN 6935 along rolling`
+        : `at most ${showBoth(DIN_RADII.at(-1)![0], "length")} for DIN 6935`,
       showBoth(thickness, "length"),
     );
   const meaning = grain === "along" ? "least inside radius, next thicker row for along rolling" : "least inside radius";

@@ -27,8 +27,14 @@ export type KChoice = Ratio | KRule;
  * Where is the neutral axis, as a share K of the thickness from the inside face? Not for "FAA", whose two constants are
  * not a K (see allowance.ts). DIN's k is 2K. Refuses DIN below the radius where its k turns negative.
  */
-export function neutralAxis(thickness: Millimetres, radius: Millimetres, k: Exclude<KChoice, "FAA">, work?: Working): Ratio {
-  const record = (value: Ratio, source: string) => step(work, "K", "neutral axis, share of the thickness from the inside", value, "", source);
+export function neutralAxis(
+  thickness: Millimetres,
+  radius: Millimetres,
+  k: Exclude<KChoice, "FAA">,
+  work?: Working,
+): Ratio {
+  const record = (value: Ratio, source: string) =>
+    step(work, "K", "neutral axis, share of the thickness from the inside", value, "", source);
   if (typeof k === "number") return record(k, k === K_DEFAULT.value ? cite(K_DEFAULT) : "given");
   switch (k) {
     case "Groover":
@@ -53,7 +59,7 @@ function dinFactor(thickness: Millimetres, radius: Millimetres): Ratio {
   if (!(factor > 0))
     throw noAnswer(
       "radius",
-      "more than 0.05 of the thickness for k \"DIN 6935\"",
+      'more than 0.05 of the thickness for k "DIN 6935"',
       showBoth(radius, "length"),
       'give k a number or "Groover"',
     );

@@ -71,7 +71,14 @@ function langeForce(bend: AirBend, work?: Working): Newtons {
       'use another die, or method "Groover", "US shop" or "highest"',
     );
   const source = bend.isSteel ? cite(FORCE_LANGE) : `${cite(FORCE_LANGE)}; stated for steel, an extrapolation here`;
-  const factor = step(work, "1 + 4t/V", "factor for a V die", 1 + (FORCE_LANGE.value * thickness) / dieOpening, "", source);
+  const factor = step(
+    work,
+    "1 + 4t/V",
+    "factor for a V die",
+    1 + (FORCE_LANGE.value * thickness) / dieOpening,
+    "",
+    source,
+  );
   return force(bend, factor, source, work);
 }
 
@@ -79,11 +86,23 @@ function shopForce(bend: AirBend, work?: Working): Newtons {
   // 575 t^2/V [US ton per foot, in] at 60 ksi is the same form with this factor, 1.597.
   const perInch = (FORCE_US_SHOP.value * NEWTONS_PER_US_TON) / 12; // 12 in in a foot
   const stress = FORCE_US_SHOP_TENSILE.value * MPA_PER_KSI * MM_PER_INCH ** 2;
-  const factor = step(work, "575 rule", "factor for a V die, 575 t^2/V tons a foot at 60 ksi", perInch / stress, "", cite(FORCE_US_SHOP));
+  const factor = step(
+    work,
+    "575 rule",
+    "factor for a V die, 575 t^2/V tons a foot at 60 ksi",
+    perInch / stress,
+    "",
+    cite(FORCE_US_SHOP),
+  );
   return force(bend, factor, cite(FORCE_US_SHOP), work);
 }
 
-function force({ thickness, bendLength, dieOpening, tensile }: AirBend, factor: number, source: string, work?: Working): Newtons {
+function force(
+  { thickness, bendLength, dieOpening, tensile }: AirBend,
+  factor: number,
+  source: string,
+  work?: Working,
+): Newtons {
   step(work, "UTS", "tensile strength used", tensile, "MPa", "given or from the material");
   const value = (factor * tensile * bendLength * thickness ** 2) / dieOpening;
   return step(work, "F", "air-bend force", newtons(value), "N", `factor UTS L t^2 / V, ${source}`);

@@ -1,7 +1,7 @@
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
-import { Refusal, message } from "../../units/refusal.ts";
-import { showBoth } from "../../units/show.ts";
 import { atLeast } from "../../units/nearly.ts";
+import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { message, Refusal } from "../../units/refusal.ts";
+import { showBoth } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
 import { bendDeduction } from "../bend/deduction.ts";
 import { beyondTangent, type Legs } from "../bend/legs.ts";
@@ -34,7 +34,14 @@ export function flatFromDeductions(
   work?: Working,
 ): Millimetres {
   const legs = step(work, "sum L", "sum of the flanges", mm(sum(flanges)), "mm", "given");
-  const taken = step(work, "sum BD", `sum of the deductions of ${deductions.length} bends`, mm(sum(deductions)), "mm", "derived");
+  const taken = step(
+    work,
+    "sum BD",
+    `sum of the deductions of ${deductions.length} bends`,
+    mm(sum(deductions)),
+    "mm",
+    "derived",
+  );
   return step(work, "flat", "flat length", mm(legs - taken), "mm", "sum of flanges less sum of deductions (derived)");
 }
 

@@ -43,15 +43,36 @@ export function gaugeThickness(gauge: number, series: GaugeSeries, work?: Workin
     const inches = AWG_BASE.value * AWG_RATIO.value ** ((AWG_BASE_GAUGE.value - gauge) / AWG_STEPS.value);
     return step(work, "t", `thickness of ${showGauge(gauge)}`, mm(inches * MM_PER_INCH), "mm", cite(AWG_RATIO));
   }
-  const ounces = step(work, "oz", "statutory weight per square foot", statutoryOunces(gauge), "oz/ft2", STATUTORY_RANGE.source);
+  const ounces = step(
+    work,
+    "oz",
+    "statutory weight per square foot",
+    statutoryOunces(gauge),
+    "oz/ft2",
+    STATUTORY_RANGE.source,
+  );
   if (series === "stainless") {
     const places = 10 ** STAINLESS_DECIMALS.value;
     const inches = Math.round((ounces / STATUTE_OUNCES_PER_INCH.value) * places) / places;
-    return step(work, "t", `thickness of ${showGauge(gauge)}`, mm(inches * MM_PER_INCH), "mm", cite(STAINLESS_DECIMALS));
+    return step(
+      work,
+      "t",
+      `thickness of ${showGauge(gauge)}`,
+      mm(inches * MM_PER_INCH),
+      "mm",
+      cite(STAINLESS_DECIMALS),
+    );
   }
   const coating = series === "galvanized" ? GALVANIZED_COATING_OUNCES.value : 0;
   const inches = (ounces + coating) / OUNCES_PER_POUND / STEEL_POUNDS_PER_INCH.value;
-  return step(work, "t", `thickness of ${showGauge(gauge)}`, mm(inches * MM_PER_INCH), "mm", cite(STEEL_POUNDS_PER_INCH));
+  return step(
+    work,
+    "t",
+    `thickness of ${showGauge(gauge)}`,
+    mm(inches * MM_PER_INCH),
+    "mm",
+    cite(STEEL_POUNDS_PER_INCH),
+  );
 }
 
 const RANGES: Record<GaugeSeries, { readonly first: number; readonly last: number }> = {

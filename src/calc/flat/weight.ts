@@ -1,4 +1,4 @@
-import { type Kilograms, kilograms, type KilogramsPerCubicMillimetre, type Millimetres } from "../../units/quantity.ts";
+import { type Kilograms, type KilogramsPerCubicMillimetre, kilograms, type Millimetres } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 
 /**
@@ -13,6 +13,13 @@ export function blankWeight(
   quantity: number,
   work?: Working,
 ): Kilograms {
-  const one = step(work, "w", "weight of one blank", kilograms(length * width * thickness * density), "kg", "L B t rho (derived)");
+  const one = step(
+    work,
+    "w",
+    "weight of one blank",
+    kilograms(length * width * thickness * density),
+    "kg",
+    "L B t rho (derived)",
+  );
   return step(work, "W", "weight of all", kilograms(one * quantity), "kg", "quantity x weight of one (derived)");
 }

@@ -1,0 +1,149 @@
+import { cite } from "../../data/fact.ts";
+import {
+  ASYMMETRY_MAXIMUM,
+  ASYMMETRY_SLOPE,
+  COUPLING,
+  COUPLING_SOURCE,
+  type Coupling,
+  FREQUENCY,
+  FREQUENCY_SOURCE,
+  HORIZONTAL_BASE,
+  HORIZONTAL_MAXIMUM,
+  LOAD_CONSTANT,
+  TRAVEL_BASE,
+  TRAVEL_MAXIMUM,
+  TRAVEL_MINIMUM,
+  TRAVEL_SLOPE,
+  VERTICAL_BASE,
+  VERTICAL_MAXIMUM,
+  VERTICAL_SLOPE,
+} from "../../data/niosh.ts";
+import { atMost } from "../../units/nearly.ts";
+import {
+  type Degrees,
+  type Hours,
+  type Kilograms,
+  kilograms,
+  type Millimetres,
+  type Ratio,
+} from "../../units/quantity.ts";
+import { noAnswer } from "../../units/refusal.ts";
+import { showBoth, showNumber } from "../../units/show.ts";
+import { KG_PER_POUND, MM_PER_INCH } from "../../units/system.ts";
+import { step, type Working } from "../../units/working.ts";
+
+export interface Lift {
+  /** Hands from the ankles, forward. */
+  readonly horizontal: Millimetres;
+  /** Hands above the floor at the start. */
+  readonly vertical: Millimetres;
+  /** Height the load travels. */
+  readonly travel: Millimetres;
+  /** Twist of the body. */
+  readonly asymmetry: Degrees;
+  readonly liftsPerMinute: Ratio;
+  readonly coupling: Coupling;
+  readonly hours: Hours;
+}
+
+/**
+ * Recommended weight limit of the revised NIOSH equation, RWL = 51 lb HM VM DM AM FM CM, for one person lifting with
+ * two hands. Not a team lift, not a sheet pushed over a table, not a flange that swings up. A reach nearer than 10 in
+ * counts as 10, a travel below 10 in as 10 (the manual's rule). Outside the equation's ranges: #N/A.
+ * Source: NIOSH 94-110 (multipliers read; asymmetry, coupling and the outer limits memory).
+ */
+export function liftLimit(lift: Lift, work?: Working): Kilograms {
+  const h = within("horizontal", lift.horizontal, HORIZONTAL_MAXIMUM.value, "move the load closer");
+  const v = within("vertical", lift.vertical, VERTICAL_MAXIMUM.value, "lower the shelf");
+  const d = within("travel", lift.travel, TRAVEL_MAXIMUM.value, "split the lift");
+  if (!atMost(lift.asymmetry, ASYMMETRY_MAXIMUM.value))
+    throw noAnswer(
+      "asymmetry",
+      `at most ${ASYMMETRY_MAXIMUM.value} deg`,
+      `${showNumber(lift.asymmetry)} deg`,
+      "turn the feet",
+    );
+  const lc = step(work, "LC", "load constant", LOAD_CONSTANT.value * KG_PER_POUND, "kg", cite(LOAD_CONSTANT));
+  const hm = step(
+    work,
+    "HM",
+    "horizontal multiplier",
+    HORIZONTAL_BASE.value / Math.max(h, HORIZONTAL_BASE.value),
+    "",
+    cite(HORIZONTAL_BASE),
+  );
+  const vm = step(
+    work,
+    "VM",
+    "vertical multiplier",
+    1 - VERTICAL_SLOPE.value * Math.abs(v - VERTICAL_BASE.value),
+    "",
+    cite(VERTICAL_SLOPE),
+  );
+  const travelled = Math.max(d, TRAVEL_MINIMUM.value);
+  const dm = step(
+    work,
+    "DM",
+    "distance multiplier",
+    TRAVEL_BASE.value + TRAVEL_SLOPE.value / travelled,
+    "",
+    cite(TRAVEL_SLOPE),
+  );
+  const am = step(
+    work,
+    "AM",
+    "asymmetry multiplier",
+    1 - ASYMMETRY_SLOPE.value * lift.asymmetry,
+    "",
+    cite(ASYMMETRY_SLOPE),
+  );
+  const fm = step(
+    work,
+    "FM",
+    "frequency multiplier",
+    frequencyMultiplier(lift.liftsPerMinute, lift.hours),
+    "",
+    FREQUENCY_SOURCE,
+  );
+  const grip = COUPLING[lift.coupling];
+  const cm = step(
+    work,
+    "CM",
+    "coupling multiplier",
+    v < VERTICAL_BASE.value ? grip.low : grip.high,
+    "",
+    COUPLING_SOURCE,
+  );
+  return step(
+    work,
+    "RWL",
+    "recommended weight limit",
+    kilograms(lc * hm * vm * dm * am * fm * cm),
+    "kg",
+    "LC HM VM DM AM FM CM, NIOSH 94-110 (read)",
+  );
+}
+
+/** Lifts a minute between two rows: the more frequent row rules. Above the table no lift is recommended. */
+function frequencyMultiplier(lifts: Ratio, hours: Hours): Ratio {
+  const row = FREQUENCY.find(([rate]) => atMost(lifts, rate));
+  if (!row)
+    throw noAnswer(
+      "lifts_per_minute",
+      `at most ${FREQUENCY.at(-1)![0]}`,
+      showNumber(lifts),
+      "use a hoist or a second person",
+    );
+  return hours <= 1 ? row[1] : hours <= 2 ? row[2] : row[3];
+}
+
+function within(parameter: string, value: Millimetres, limitInches: number, hint: string): number {
+  if (!atMost(value, limitInches * MM_PER_INCH))
+    throw noAnswer(
+      parameter,
+      `at most ${showBoth(limitInches * MM_PER_INCH, "length")}, the equation's end`,
+      showBoth(value, "length"),
+      hint,
+    );
+  return value / MM_PER_INCH;
+}

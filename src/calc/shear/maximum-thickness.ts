@@ -1,0 +1,43 @@
+import { type Megapascals, type Millimetres, mm } from "../../units/quantity.ts";
+import { step, type Working } from "../../units/working.ts";
+
+/**
+ * Thickest sheet of another material that a guillotine takes, from its rating in a stated steel. At equal force the
+ * raked blade gives t1 sqrt(S1/S2), parallel blades t1 S1/S2: the smaller rules, since the rake may be unknown. S1 is
+ * the LOW strength of the rated steel, S2 the HIGH strength of the other. Never above the rated thickness itself: blade
+ * gap, hold-downs and knives are made for it. The plate decides. Source: geometry at equal force (derived).
+ */
+export function maximumShearThickness(
+  rated: Millimetres,
+  ratedLowStrength: Megapascals,
+  otherHighStrength: Megapascals,
+  work?: Working,
+): Millimetres {
+  step(work, "S1", "low shear strength of the rated material", ratedLowStrength, "MPa", "material");
+  step(work, "S2", "high shear strength of the sheet", otherHighStrength, "MPa", "material");
+  const share = ratedLowStrength / otherHighStrength;
+  const raked = step(
+    work,
+    "t raked",
+    "equal force, raked blade",
+    mm(rated * Math.sqrt(share)),
+    "mm",
+    "t1 sqrt(S1/S2) (derived)",
+  );
+  const parallel = step(
+    work,
+    "t parallel",
+    "equal force, parallel blades",
+    mm(rated * share),
+    "mm",
+    "t1 S1/S2 (derived)",
+  );
+  return step(
+    work,
+    "t max",
+    "thickest sheet, never above the rating",
+    mm(Math.min(raked, parallel, rated)),
+    "mm",
+    "the smallest of the three; the plate decides (derived)",
+  );
+}
