@@ -1,0 +1,53 @@
+/** Strengths of a material in MPa, and which of its figures they are. Refuse (#N/A) what the material does not have. */
+import { cite, type Fact } from "../../data/fact.ts";
+import type { Material } from "../../data/materials/material.ts";
+import { SHEAR_OF_TENSILE } from "../../data/shear-rules.ts";
+import { type KilogramsPerCubicMillimetre, kilogramsPerCubicMillimetre, type Megapascals, megapascals } from "../../units/quantity.ts";
+import { noAnswer } from "../../units/refusal.ts";
+import { step, type Working } from "../../units/working.ts";
+import { factValue } from "./fact-value.ts";
+
+export const TENSILE_LEVELS = ["minimum", "typical", "high"] as const;
+export type TensileLevel = (typeof TENSILE_LEVELS)[number];
+
+const tensileFact = (material: Material, level: TensileLevel): Fact | undefined =>
+  ({ minimum: material.tensileMinimum, typical: material.tensileTypical, high: material.tensileHigh })[level];
+
+/** Tensile strength. A material whose specification sets no minimum has none: that is #N/A, not a guess. */
+export function tensileStrength(material: Material, level: TensileLevel, work?: Working): Megapascals {
+  const fact = tensileFact(material, level);
+  if (!fact)
+    throw noAnswer("tensile", `a strength that is known for ${material.name}`, `"${level}"`, level === "minimum" ? 'its specification sets none; use "typical", "high" or a number' : "give a number");
+  const what = level === "high" ? `tensile strength, high (${material.tensileHighIs ?? "given"})` : `tensile strength, ${level}`;
+  return step(work, "UTS", what, megapascals(factValue(fact, "stress")), "MPa", cite(fact));
+}
+
+/** Shear strength as listed, else 0.7 of the typical tensile strength. */
+export function shearStrength(material: Material, work?: Working): Megapascals {
+  if (material.shearStrength) return step(work, "S", "shear strength", listed(material.shearStrength), "MPa", cite(material.shearStrength));
+  return ofTensile(material, "typical", work);
+}
+
+/** For comparing materials: the lowest and the highest shear strength that the figures allow. */
+export const lowShearStrength = (material: Material, work?: Working): Megapascals => {
+  const level = material.tensileMinimum ? "minimum" : "typical";
+  const low = ofTensile(material, level, work);
+  return material.shearStrength ? megapascals(Math.min(low, listed(material.shearStrength))) : low;
+};
+export const highShearStrength = (material: Material, work?: Working): Megapascals => {
+  const high = ofTensile(material, material.tensileHigh ? "high" : "typical", work);
+  return material.shearStrength ? megapascals(Math.max(high, listed(material.shearStrength))) : high;
+};
+
+const listed = (fact: Fact): Megapascals => megapascals(factValue(fact, "stress"));
+
+function ofTensile(material: Material, level: TensileLevel, work?: Working): Megapascals {
+  const tensile = tensileStrength(material, level, work);
+  return step(work, "S", "shear strength, 0.7 of the tensile strength", megapascals(SHEAR_OF_TENSILE.value * tensile), "MPa", cite(SHEAR_OF_TENSILE));
+}
+
+export function density(material: Material, work?: Working): KilogramsPerCubicMillimetre {
+  const fact = material.density;
+  if (!fact) throw noAnswer("material", "one with a density", material.name, "add it to the data range");
+  return step(work, "rho", "density", kilogramsPerCubicMillimetre(factValue(fact, "density")), "kg/mm^3", cite(fact));
+}

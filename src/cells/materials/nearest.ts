@@ -1,0 +1,22 @@
+/** The name in a list that is closest to what was typed, by edit distance. For hints only. */
+export function nearest(given: string, names: readonly string[]): string {
+  const folded = given.slice(0, 80).toLowerCase();
+  let best = names[0] ?? "";
+  let bestDistance = Number.POSITIVE_INFINITY;
+  for (const name of names) {
+    const distance = editDistance(folded, name.toLowerCase());
+    if (distance < bestDistance) [best, bestDistance] = [name, distance];
+  }
+  return best;
+}
+
+function editDistance(a: string, b: string): number {
+  let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const current = [i];
+    for (let j = 1; j <= b.length; j++)
+      current[j] = Math.min(previous[j]! + 1, current[j - 1]! + 1, previous[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1));
+    previous = current;
+  }
+  return previous[b.length]!;
+}

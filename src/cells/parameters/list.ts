@@ -1,0 +1,44 @@
+/** Lists of one part: a range with one value a cell, or one cell of text "2; 3.5; 2". */
+import { type CellValue, isBlank } from "../../units/cell.ts";
+import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import { wrong } from "../../units/refusal.ts";
+import type { ListParameter, ReadContext } from "../record.ts";
+import { readBendAngle } from "./angle.ts";
+import { readLength } from "./length.ts";
+
+const MOST_ITEMS = 100; // no part of this trade has more bends; a larger range is a slip
+
+/** The items of a list as cells: text is cut at its semicolons, blanks at the end of a range are left out. */
+function items(given: readonly CellValue[], name: string, what: string): CellValue[] {
+  const single = given.length === 1 ? given[0] : undefined;
+  const cells = typeof single === "string" ? single.split(";").map((item) => item.trim()) : [...given];
+  while (cells.length > 0 && isBlank(cells.at(-1))) cells.pop();
+  if (cells.length === 0) throw wrong(name, "given", null);
+  if (cells.length > MOST_ITEMS) throw wrong(name, `a list of at most ${MOST_ITEMS} ${what}`, `${cells.length} of them`);
+  if (cells.some(isBlank)) throw wrong(name, `a list of ${what} without gaps`, typeof single === "string" ? single : null, 'write "2; 3.5; 2"');
+  return cells;
+}
+
+const list =
+  <T>(what: string, quantity: "length" | "angle", readItem: (cell: CellValue, name: string, context: ReadContext) => T) =>
+  (description: string): ListParameter<T[]> => ({
+    shape: "list",
+    type: `list of ${what}`,
+    quantity,
+    description,
+    optional: false,
+    default: null,
+    read: (given, name, context) => items(given, name, what).map((cell) => readItem(cell, name, context)),
+  });
+
+export const lengths = list<Millimetres>("lengths", "length", (cell, name, context) => readLength(cell, name, context));
+export const bendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readBendAngle(cell, name));
+
+/** Bends are one fewer than flanges; one angle stands for all. */
+export function anglePerBend(flanges: readonly Millimetres[], angles: readonly Degrees[]): Degrees[] {
+  const bends = flanges.length - 1;
+  if (angles.length === 1) return Array.from({ length: bends }, () => angles[0]!);
+  if (angles.length !== bends)
+    throw wrong("bend_angles", `one angle for all, or one fewer than the flanges (${bends})`, `${angles.length} of them`);
+  return [...angles];
+}
