@@ -2,11 +2,12 @@
  * One record per cell function: what it asks, takes, answers, and where the answer comes from. functions.json, the
  * registration in Excel, the function guide, the sample's Functions sheet and the tests all read these records.
  */
+
+import type { Material } from "../data/materials/material.ts";
 import type { CellMatrix, CellValue } from "../units/cell.ts";
 import type { QuantityKind, ResultUnit, UnitSystem } from "../units/system.ts";
 import type { Working } from "../units/working.ts";
 import type { MaterialTable } from "./materials/material-table.ts";
-import type { Material } from "../data/materials/material.ts";
 
 /** What a reader may look at while it reads one argument of one row. */
 export interface ReadContext {
@@ -71,7 +72,12 @@ export type Result =
   | { readonly kind: "table"; readonly columns: readonly string[] }
   | { readonly kind: "any" };
 
-export type Answer = number | string | readonly CellValue[] | CellMatrix | { value: CellValue; unit: ResultUnit | null };
+export type Answer =
+  | number
+  | string
+  | readonly CellValue[]
+  | CellMatrix
+  | { value: CellValue; unit: ResultUnit | null };
 
 export interface FunctionRecord<P extends Parameters = Parameters> {
   /** Without the namespace: "BEND.TONNAGE" is SHOP.BEND.TONNAGE in a cell. */

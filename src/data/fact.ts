@@ -1,5 +1,5 @@
 /** A figure from outside the project with everything needed to judge it. */
-export type Mark = "read" | "derived" | "memory" | "common practice" | "fitted";
+export type Mark = "read" | "derived" | "memory" | "common practice" | "fitted" | "given";
 
 export interface Fact {
   readonly value: number;

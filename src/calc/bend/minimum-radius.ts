@@ -48,6 +48,8 @@ export function minimumRadius(
       return plateRadius(rule.multiple, thickness, grain, work);
     case "DIN 6935":
       return dinRadius(materialName, thickness, grain, tensile, work);
+    case "given":
+      return step(work, "Rmin", "least inside radius", mm(rule.multiple * thickness), "mm", rule.source);
   }
 }
 

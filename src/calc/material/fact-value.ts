@@ -1,6 +1,6 @@
 import type { Fact } from "../../data/fact.ts";
-import { unitSize } from "../../units/unit-words.ts";
 import type { QuantityKind } from "../../units/system.ts";
+import { unitSize } from "../../units/unit-words.ts";
 
 /** A published figure in the internal unit of its kind. A fact whose unit is not of that kind is a mistake in data. */
 export function factValue(fact: Fact, kind: QuantityKind | undefined): number {

@@ -2,7 +2,12 @@
 import { cite, type Fact } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { SHEAR_OF_TENSILE } from "../../data/shear-rules.ts";
-import { type KilogramsPerCubicMillimetre, kilogramsPerCubicMillimetre, type Megapascals, megapascals } from "../../units/quantity.ts";
+import {
+  type KilogramsPerCubicMillimetre,
+  kilogramsPerCubicMillimetre,
+  type Megapascals,
+  megapascals,
+} from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { factValue } from "./fact-value.ts";
@@ -17,14 +22,21 @@ const tensileFact = (material: Material, level: TensileLevel): Fact | undefined 
 export function tensileStrength(material: Material, level: TensileLevel, work?: Working): Megapascals {
   const fact = tensileFact(material, level);
   if (!fact)
-    throw noAnswer("tensile", `a strength that is known for ${material.name}`, `"${level}"`, level === "minimum" ? 'its specification sets none; use "typical", "high" or a number' : "give a number");
-  const what = level === "high" ? `tensile strength, high (${material.tensileHighIs ?? "given"})` : `tensile strength, ${level}`;
+    throw noAnswer(
+      "tensile",
+      `a strength that is known for ${material.name}`,
+      `"${level}"`,
+      level === "minimum" ? 'its specification sets none; use "typical", "high" or a number' : "give a number",
+    );
+  const what =
+    level === "high" ? `tensile strength, high (${material.tensileHighIs ?? "given"})` : `tensile strength, ${level}`;
   return step(work, "UTS", what, megapascals(factValue(fact, "stress")), "MPa", cite(fact));
 }
 
 /** Shear strength as listed, else 0.7 of the typical tensile strength. */
 export function shearStrength(material: Material, work?: Working): Megapascals {
-  if (material.shearStrength) return step(work, "S", "shear strength", listed(material.shearStrength), "MPa", cite(material.shearStrength));
+  if (material.shearStrength)
+    return step(work, "S", "shear strength", listed(material.shearStrength), "MPa", cite(material.shearStrength));
   return ofTensile(material, "typical", work);
 }
 
@@ -43,7 +55,14 @@ const listed = (fact: Fact): Megapascals => megapascals(factValue(fact, "stress"
 
 function ofTensile(material: Material, level: TensileLevel, work?: Working): Megapascals {
   const tensile = tensileStrength(material, level, work);
-  return step(work, "S", "shear strength, 0.7 of the tensile strength", megapascals(SHEAR_OF_TENSILE.value * tensile), "MPa", cite(SHEAR_OF_TENSILE));
+  return step(
+    work,
+    "S",
+    "shear strength, 0.7 of the tensile strength",
+    megapascals(SHEAR_OF_TENSILE.value * tensile),
+    "MPa",
+    cite(SHEAR_OF_TENSILE),
+  );
 }
 
 export function density(material: Material, work?: Working): KilogramsPerCubicMillimetre {
@@ -51,3 +70,20 @@ export function density(material: Material, work?: Working): KilogramsPerCubicMi
   if (!fact) throw noAnswer("material", "one with a density", material.name, "add it to the data range");
   return step(work, "rho", "density", kilogramsPerCubicMillimetre(factValue(fact, "density")), "kg/mm^3", cite(fact));
 }
+
+/** Steels for which the force formulas are stated, told by their gauge series. */
+export const isSteel = (material: Material): boolean =>
+  material.gaugeSeries === "steel" || material.gaugeSeries === "galvanized" || material.gaugeSeries === "stainless";
+
+export const typicalTensile = (material: Material): Megapascals | undefined =>
+  material.tensileTypical && megapascals(factValue(material.tensileTypical, "stress"));
+
+/** A strength given as a number, or a level of the material, which must then be there. */
+export const chosenTensile = (
+  material: Material | undefined,
+  tensile: TensileLevel | Megapascals,
+  work?: Working,
+): Megapascals =>
+  typeof tensile === "number"
+    ? step(work, "UTS", "tensile strength", tensile, "MPa", "given")
+    : tensileStrength(material!, tensile, work);

@@ -41,3 +41,7 @@ export function maximumShearThickness(
     "the smallest of the three; the plate decides (derived)",
   );
 }
+
+/** The rating holds for the material it is stated in: nothing to convert. */
+export const sameMaterial = (rated: Millimetres, work?: Working): Millimetres =>
+  step(work, "t max", "the rating is stated in this material", rated, "mm", "the shear's plate");

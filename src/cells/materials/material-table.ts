@@ -40,7 +40,8 @@ export class MaterialTable {
     const hint =
       tempers.length > 0
         ? `name the temper or grade: ${tempers.map((name) => `"${name}"`).join(" or ")}`
-        : GENERIC[fold(text)] ?? `nearest is "${nearest(text, names)}"; MATERIAL.LIST shows all, and a data range adds your own`;
+        : (GENERIC[fold(text)] ??
+          `nearest is "${nearest(text, names)}"; MATERIAL.LIST shows all, and a data range adds your own`);
     throw noAnswer(parameter, "a material of the table", showGiven(given), hint);
   }
 
@@ -50,7 +51,12 @@ export class MaterialTable {
     if (series) return series;
     const material = this.find(given, parameter);
     if (!material.gaugeSeries)
-      throw noAnswer(parameter, "a material with a gauge series", showGiven(given), "copper alloys are sold by several gauges: give the thickness");
+      throw noAnswer(
+        parameter,
+        "a material with a gauge series",
+        showGiven(given),
+        "copper alloys are sold by several gauges: give the thickness",
+      );
     return material.gaugeSeries;
   }
 }

@@ -15,7 +15,12 @@ export interface Property {
   readonly kind: string;
 }
 
-const property = (key: PropertyKey, name: string, quantity: QuantityKind | undefined, kind: string): Property => ({ key, name, quantity, kind });
+const property = (key: PropertyKey, name: string, quantity: QuantityKind | undefined, kind: string): Property => ({
+  key,
+  name,
+  quantity,
+  kind,
+});
 
 export const PROPERTIES: readonly Property[] = [
   property("yieldMinimum", "yield minimum", "stress", "minimum"),

@@ -1,15 +1,17 @@
 /** Angles in degrees. The bend angle is the angle the sheet is turned through: 0 flat, 90 square. */
 import type { CellValue } from "../../units/cell.ts";
-import { type Degrees, degrees } from "../../units/quantity.ts";
 import { isBlank } from "../../units/cell.ts";
+import { type Degrees, degrees } from "../../units/quantity.ts";
 import type { CellParameter } from "../record.ts";
 import { type NumberRule, readNumber } from "./number.ts";
 
 const BEND: NumberRule = { from: 0, to: 180, below: true };
-const BEND_HINT = "the bend angle is what the sheet is turned through, 180 less the included angle; a closed hem has a rule of its own";
+const BEND_HINT =
+  "the bend angle is what the sheet is turned through, 180 less the included angle; a closed hem has a rule of its own";
 const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;
 
-const withoutSign = (given: CellValue): CellValue => (typeof given === "string" ? given.replace(DEGREE_SIGN, "") : given);
+const withoutSign = (given: CellValue): CellValue =>
+  typeof given === "string" ? given.replace(DEGREE_SIGN, "") : given;
 
 export const readBendAngle = (given: CellValue, name: string): Degrees =>
   degrees(readNumber(withoutSign(given), name, BEND, "bend angle in degrees", BEND_HINT));
@@ -31,7 +33,9 @@ interface AngleOptions<D> {
 }
 
 export function angle(options: AngleOptions<never>): CellParameter<Degrees>;
-export function angle<D extends Degrees | undefined>(options: AngleOptions<D> & { fallback: D }): CellParameter<Degrees | D>;
+export function angle<D extends Degrees | undefined>(
+  options: AngleOptions<D> & { fallback: D },
+): CellParameter<Degrees | D>;
 export function angle<D>(options: AngleOptions<D>): CellParameter<Degrees | D> {
   const optional = "fallback" in options;
   return {

@@ -19,7 +19,7 @@ const DATES = { from: 36526, to: 73050 };
 
 export const looksLikeDate = (given: CellValue): boolean =>
   typeof given === "number" && Number.isInteger(given) && given >= DATES.from && given <= DATES.to;
-const DATE_HINT = 'the number is a date: Excel turns 1/4 into a day; type 0.25, =1/4 or format the cell as text';
+const DATE_HINT = "the number is a date: Excel turns 1/4 into a day; type 0.25, =1/4 or format the cell as text";
 
 /** Reads one length; `zero` allows 0. Throws Refusal. */
 export function readLength(
@@ -28,14 +28,23 @@ export function readLength(
   context: Pick<ReadContext, "system">,
   { zero = false, longest = LONGEST, hint }: { zero?: boolean; longest?: Millimetres; hint?: string | undefined } = {},
 ): Millimetres {
-  const rule = zero ? `a length of at least 0 and at most ${showBoth(longest, "length")}` : `a length of more than 0 and at most ${showBoth(longest, "length")}`;
+  const rule = zero
+    ? `a length of at least 0 and at most ${showBoth(longest, "length")}`
+    : `a length of more than 0 and at most ${showBoth(longest, "length")}`;
   if (isBlank(given)) throw wrong(name, "given", given, hint);
   if (typeof given === "boolean" || isCellError(given)) throw wrong(name, rule, given, hint);
   const value =
     typeof given === "number" ? toInternal<"mm">(given, "length", context.system) : parseLength(given, context.system);
   if (value === "ambiguous") throw wrong(name, rule, given, "write 1234 or 1.234: the comma could mean either");
   if (value === undefined)
-    throw wrong(name, rule, given, namesGauge(given as string) ? "a gauge needs a material: give the thickness, or use SHEET.THICKNESS" : (hint ?? 'write 0.25, "1/4", "6 mm" or "2 ft 6 in"'));
+    throw wrong(
+      name,
+      rule,
+      given,
+      namesGauge(given as string)
+        ? "a gauge needs a material: give the thickness, or use SHEET.THICKNESS"
+        : (hint ?? 'write 0.25, "1/4", "6 mm" or "2 ft 6 in"'),
+    );
   if (!Number.isFinite(value) || value < 0 || (!zero && value === 0) || value > longest)
     throw wrong(name, rule, given, looksLikeDate(given) ? DATE_HINT : hint);
   return value;
@@ -48,7 +57,12 @@ export function readThickness(given: CellValue, name: string, context: ReadConte
     if (gauge === undefined) throw wrong(name, 'a thickness such as 0.25, "1/4", "3 mm" or "10 ga"', given);
     const series = context.material?.gaugeSeries;
     if (!series)
-      throw wrong(name, "a length where the material has no gauge series", given, "the same gauge is a different thickness in each material: name the material, or give the thickness");
+      throw wrong(
+        name,
+        "a length where the material has no gauge series",
+        given,
+        "the same gauge is a different thickness in each material: name the material, or give the thickness",
+      );
     return gaugeThickness(gauge, series);
   }
   return readLength(given, name, context, { longest: THICKEST, hint: 'write 0.25, "1/4", "3 mm" or "10 ga"' });
@@ -62,7 +76,9 @@ interface LengthOptions<D> {
 }
 
 export function length(options: LengthOptions<never>): CellParameter<Millimetres>;
-export function length<D extends Millimetres | undefined>(options: LengthOptions<D> & { fallback: D }): CellParameter<Millimetres | D>;
+export function length<D extends Millimetres | undefined>(
+  options: LengthOptions<D> & { fallback: D },
+): CellParameter<Millimetres | D>;
 export function length<D>(options: LengthOptions<D>): CellParameter<Millimetres | D> {
   const optional = "fallback" in options;
   return {
@@ -73,11 +89,15 @@ export function length<D>(options: LengthOptions<D>): CellParameter<Millimetres 
     optional,
     default: (options.fallback ?? null) as CellValue,
     read: (given, name, context) =>
-      optional && isBlank(given) ? (options.fallback as D) : readLength(given, name, context, { zero: options.zero ?? false, hint: options.hint }),
+      optional && isBlank(given)
+        ? (options.fallback as D)
+        : readLength(given, name, context, { zero: options.zero ?? false, hint: options.hint }),
   };
 }
 
-export const thickness = (description = 'Sheet thickness: a length, or a gauge such as "10 ga" where a material is given'): CellParameter<Millimetres> => ({
+export const thickness = (
+  description = 'Sheet thickness: a length, or a gauge such as "10 ga" where a material is given',
+): CellParameter<Millimetres> => ({
   shape: "cell",
   type: "thickness",
   quantity: "length",

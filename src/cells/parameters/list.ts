@@ -14,13 +14,24 @@ function items(given: readonly CellValue[], name: string, what: string): CellVal
   const cells = typeof single === "string" ? single.split(";").map((item) => item.trim()) : [...given];
   while (cells.length > 0 && isBlank(cells.at(-1))) cells.pop();
   if (cells.length === 0) throw wrong(name, "given", null);
-  if (cells.length > MOST_ITEMS) throw wrong(name, `a list of at most ${MOST_ITEMS} ${what}`, `${cells.length} of them`);
-  if (cells.some(isBlank)) throw wrong(name, `a list of ${what} without gaps`, typeof single === "string" ? single : null, 'write "2; 3.5; 2"');
+  if (cells.length > MOST_ITEMS)
+    throw wrong(name, `a list of at most ${MOST_ITEMS} ${what}`, `${cells.length} of them`);
+  if (cells.some(isBlank))
+    throw wrong(
+      name,
+      `a list of ${what} without gaps`,
+      typeof single === "string" ? single : null,
+      'write "2; 3.5; 2"',
+    );
   return cells;
 }
 
 const list =
-  <T>(what: string, quantity: "length" | "angle", readItem: (cell: CellValue, name: string, context: ReadContext) => T) =>
+  <T>(
+    what: string,
+    quantity: "length" | "angle",
+    readItem: (cell: CellValue, name: string, context: ReadContext) => T,
+  ) =>
   (description: string): ListParameter<T[]> => ({
     shape: "list",
     type: `list of ${what}`,
@@ -39,6 +50,10 @@ export function anglePerBend(flanges: readonly Millimetres[], angles: readonly D
   const bends = flanges.length - 1;
   if (angles.length === 1) return Array.from({ length: bends }, () => angles[0]!);
   if (angles.length !== bends)
-    throw wrong("bend_angles", `one angle for all, or one fewer than the flanges (${bends})`, `${angles.length} of them`);
+    throw wrong(
+      "bend_angles",
+      `one angle for all, or one fewer than the flanges (${bends})`,
+      `${angles.length} of them`,
+    );
   return [...angles];
 }

@@ -1,9 +1,9 @@
 /** Plain numbers: read from a number or from text that is one. */
 import type { CellValue } from "../../units/cell.ts";
 import { isBlank, isCellError } from "../../units/cell.ts";
+import { atLeast, atMost } from "../../units/nearly.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { wrong } from "../../units/refusal.ts";
-import { atLeast, atMost } from "../../units/nearly.ts";
 import { showNumber } from "../../units/show.ts";
 import type { CellParameter } from "../record.ts";
 
@@ -28,15 +28,20 @@ export function ruleInWords(rule: NumberRule, noun: string, unit = ""): string {
 export function keepsRule(value: number, rule: NumberRule): boolean {
   if (!Number.isFinite(value) || (rule.whole && !Number.isInteger(value))) return false;
   if (rule.above ? value <= rule.from : !atLeast(value, rule.from)) return false;
-  return rule.to === undefined || (rule.below ? value < rule.to && !(atLeast(value, rule.to) && value >= rule.to) : atMost(value, rule.to));
+  return (
+    rule.to === undefined ||
+    (rule.below ? value < rule.to && !(atLeast(value, rule.to) && value >= rule.to) : atMost(value, rule.to))
+  );
 }
 
 /** A number from a cell, or undefined where it holds none. Booleans and dates are not numbers here. */
 export function readNumber(given: CellValue, name: string, rule: NumberRule, noun = "number", hint?: string): number {
   if (isBlank(given)) throw wrong(name, "given", given, hint);
   const value = typeof given === "string" ? parseNumber(given) : given;
-  if (value === "ambiguous") throw wrong(name, ruleInWords(rule, noun), given, "write 1234 or 1.234: the comma could mean either");
-  if (typeof value !== "number" || isCellError(given) || !keepsRule(value, rule)) throw wrong(name, ruleInWords(rule, noun), given, hint);
+  if (value === "ambiguous")
+    throw wrong(name, ruleInWords(rule, noun), given, "write 1234 or 1.234: the comma could mean either");
+  if (typeof value !== "number" || isCellError(given) || !keepsRule(value, rule))
+    throw wrong(name, ruleInWords(rule, noun), given, hint);
   return value;
 }
 
@@ -49,7 +54,9 @@ interface NumberOptions<D> {
 }
 
 export function number(options: NumberOptions<never>): CellParameter<number>;
-export function number<D extends number | undefined>(options: NumberOptions<D> & { fallback: D }): CellParameter<number | D>;
+export function number<D extends number | undefined>(
+  options: NumberOptions<D> & { fallback: D },
+): CellParameter<number | D>;
 export function number<D>(options: NumberOptions<D>): CellParameter<number | D> {
   const optional = "fallback" in options;
   return {

@@ -8,7 +8,8 @@ export type GaugeSeries = "steel" | "galvanized" | "stainless" | "aluminum";
 export type RadiusRule =
   | { readonly table: "aluminum"; readonly row: string; readonly mark: "read" | "memory" }
   | { readonly table: "ASTM A6"; readonly multiple: number; readonly mark: "read" | "memory" }
-  | { readonly table: "DIN 6935" };
+  | { readonly table: "DIN 6935" }
+  | { readonly table: "given"; readonly multiple: number; readonly source: string };
 
 export interface Material {
   readonly name: string;

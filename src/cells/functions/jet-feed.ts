@@ -1,0 +1,52 @@
+import { jetFeed as feed } from "../../calc/jet/feed.ts";
+import { QUALITY } from "../../data/jet-rules.ts";
+import type { GramsPerMinute, Megapascals } from "../../units/quantity.ts";
+import { noAnswer } from "../../units/refusal.ts";
+import { length, thickness } from "../parameters/length.ts";
+import { data, material } from "../parameters/material.ts";
+import { number } from "../parameters/number.ts";
+import { quantity } from "../parameters/stress.ts";
+import { units } from "../parameters/units.ts";
+import { defineFunction } from "../record.ts";
+
+export const jetFeed = defineFunction({
+  name: "JET.FEED",
+  question: "How fast does the abrasive waterjet cut this on a straight line?",
+  parameters: {
+    material: material(),
+    thickness: thickness(),
+    quality: number({
+      description: "1 separation cut to 5 best finish; brackets are usually cut at 3",
+      rule: { from: QUALITY.from, to: QUALITY.to },
+    }),
+    pressure: quantity<Megapascals>({
+      description: "Water pressure, ksi or MPa",
+      quantity: "stress",
+      noun: "pressure",
+    }),
+    orifice: length({ description: "Orifice diameter" }),
+    abrasiveRate: quantity<GramsPerMinute>({
+      description: "Abrasive flow, lb/min or g/min",
+      quantity: "massFlow",
+      noun: "abrasive rate",
+    }),
+    nozzleDiameter: length({ description: "Bore of the mixing tube" }),
+    units: units(),
+    data: data(),
+  },
+  result: { kind: "feed" },
+  example: { formula: '=ROUND(SHOP.JET.FEED("A36",0.5,1,50,0.014,0.75,0.04),1)', answer: 14.6 },
+  source: "Zeng & Kim, 7th American Water Jet Conference 1993 (memory); about +-25 % without a timed cut",
+  contract: true,
+  calculate: ({ material, ...cut }, { work }) => {
+    const machinability = material.machinability?.value;
+    if (machinability === undefined)
+      throw noAnswer(
+        "material",
+        "one with a machinability number",
+        material.name,
+        'time a cut of your own, or give "Machinability" in the data range',
+      );
+    return feed({ ...cut, machinability }, work);
+  },
+});

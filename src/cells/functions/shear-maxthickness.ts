@@ -1,0 +1,43 @@
+import { highShearStrength, lowShearStrength } from "../../calc/material/strength.ts";
+import { maximumShearThickness, sameMaterial } from "../../calc/shear/maximum-thickness.ts";
+import type { Material } from "../../data/materials/material.ts";
+import { isBlank } from "../../units/cell.ts";
+import { length } from "../parameters/length.ts";
+import { data, material } from "../parameters/material.ts";
+import { units } from "../parameters/units.ts";
+import { type CellParameter, defineFunction } from "../record.ts";
+
+const RATED = "A36"; // guillotines are rated in mild steel, common practice
+
+const ratedMaterial: CellParameter<Material> = {
+  ...material("Material the rating on the plate is stated in"),
+  optional: true,
+  default: RATED,
+  read: (given, name, { materials }) => materials.find(isBlank(given) ? RATED : given, name),
+};
+
+export const shearMaxthickness = defineFunction({
+  name: "SHEAR.MAXTHICKNESS",
+  question: "How thick may a sheet of this material be on a shear with this rating?",
+  parameters: {
+    material: material(),
+    ratedThickness: length({ description: "Thickness on the shear's plate" }),
+    ratedMaterial,
+    units: units(),
+    data: data(),
+  },
+  result: { kind: "length" },
+  example: { formula: '=ROUND(SHOP.SHEAR.MAXTHICKNESS("304",0.25),3)', answer: 0.136 },
+  source:
+    "equal force, the smaller of t1 sqrt(S1/S2) and t1 S1/S2 (derived); never above the rating; the plate decides",
+  contract: true,
+  calculate: ({ material, ratedThickness, ratedMaterial }, { work }) =>
+    material.name === ratedMaterial.name
+      ? sameMaterial(ratedThickness, work)
+      : maximumShearThickness(
+          ratedThickness,
+          lowShearStrength(ratedMaterial, work),
+          highShearStrength(material, work),
+          work,
+        ),
+});
