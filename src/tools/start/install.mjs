@@ -1,0 +1,65 @@
+/** Installs the packages of the lock file when they are not there yet, once, even when two runs start together. */
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { withLock } from "./lock.mjs";
+import { timed } from "./timed.mjs";
+
+export async function installWhenMissing(root) {
+  if (isInstalled(root)) return;
+  await withLock(`${root}/.install-lock`, () => {
+    if (isInstalled(root)) return; // the run before us did it
+    timed("install", () => install(root));
+  });
+}
+
+/** Written last, so that an interrupted install leaves none. Names the lock file it belongs to, and the machine. */
+const markFile = (root) => `${root}/node_modules/.installed`;
+
+function wantedMark(root) {
+  const hash = createHash("sha256")
+    .update(readFileSync(`${root}/package-lock.json`))
+    .digest("hex");
+  return `${hash} ${process.platform} ${process.arch}\n`;
+}
+
+function isInstalled(root) {
+  const mark = markFile(root);
+  const packages = JSON.parse(readFileSync(`${root}/package-lock.json`, "utf8")).packages;
+  // A time stamp alone would not notice a node_modules that somebody deleted halfway.
+  const direct = Object.keys({ ...packages[""].dependencies, ...packages[""].devDependencies });
+  if (!direct.every((name) => existsSync(`${root}/node_modules/${name}/package.json`))) return false;
+  if (existsSync(mark) && readFileSync(mark, "utf8") === wantedMark(root)) return true;
+  if (!npmAgrees(root, packages)) return false;
+  writeFileSync(mark, wantedMark(root));
+  return true;
+}
+
+/** Somebody may have run npm by hand: its own record then lists every package of our lock file. */
+function npmAgrees(root, wanted) {
+  const file = `${root}/node_modules/.package-lock.json`;
+  if (!existsSync(file)) return false;
+  const found = JSON.parse(readFileSync(file, "utf8")).packages;
+  return Object.entries(wanted).every(
+    ([path, { version, optional }]) =>
+      path === "" || optional || (found[path]?.version === version && existsSync(`${root}/${path}`)),
+  );
+}
+
+function install(root) {
+  rmSync(markFile(root), { force: true });
+  const npm = process.env.npm_execpath; // the npm that started us, where one did
+  const command = npm?.endsWith("js") ? [process.execPath, npm] : ["npm"];
+  // No package needs its install script; without them nothing foreign runs during an install.
+  const args = ["ci", "--include=dev", "--ignore-scripts", "--no-audit", "--no-fund"];
+  const { status, error } = spawnSync(command[0], [...command.slice(1), ...args], {
+    cwd: root,
+    stdio: ["ignore", 2, 2],
+    shell: process.platform === "win32" && command.length === 1,
+  });
+  if (status !== 0) {
+    console.error(`npm ${args.join(" ")} must succeed; got ${error?.message ?? `exit ${status}`}`);
+    process.exit(status || 1);
+  }
+  writeFileSync(markFile(root), wantedMark(root));
+}

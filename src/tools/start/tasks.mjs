@@ -1,0 +1,10 @@
+/** What can be run, and the source file it begins with. Paths are from src; the task runs in the caller's folder. */
+export const TASKS = {
+  demo: { source: "tools/demo/main.ts" },
+  shop: { source: "hosts/headless/command-line/main.ts" },
+  generate: { source: "tools/generate/main.ts", inRoot: true },
+  "bench:airbend": { source: "tools/bench/airbend.ts" },
+  "bench:cutting": { source: "tools/bench/cutting.ts" },
+  "bench:recalc": { source: "tools/bench/recalc.ts" },
+  "bench:order": { source: "tools/bench/order.ts" },
+};
