@@ -1,0 +1,110 @@
+import type { Degrees, Millimetres } from "../../../units/quantity.ts";
+import { Refusal } from "../../../units/refusal.ts";
+import {
+  crossesItself,
+  mirrored,
+  type Outline,
+  type Solid,
+  shadowAbove,
+  shadowBehind,
+  shadowBelow,
+  solid,
+} from "./solid.ts";
+
+/**
+ * The tools seen from the end of the bed: x towards the back gauge, y up, 0, 0 on the middle of the V at the level of
+ * the die's top. Punch and ram are drawn with the punch tip at 0, 0 and travel together; the gauge finger is drawn with
+ * its face at x = 0 and stands behind it.
+ */
+export interface Press {
+  readonly punch: Outline;
+  readonly ram: Outline;
+  readonly die: Outline;
+  readonly bed: Outline;
+  readonly finger: Outline;
+  /** V opening at the theoretical corners, and the radius of the shoulders: 0 when the outline is drawn with sharp corners. */
+  readonly dieOpening: Millimetres;
+  readonly shoulderRadius: Millimetres;
+  readonly dieAngle: Degrees;
+  /** Heights above the die's top between which the finger's face can touch the sheet. */
+  readonly gaugeFrom: Millimetres;
+  readonly gaugeTo: Millimetres;
+  /** Travel of the gauge: nearest and furthest stop from the middle of the V. */
+  readonly nearestStop: Millimetres;
+  readonly furthestStop: Millimetres;
+  /** Punch tip above the die's top with the ram fully up: daylight less punch height less die height. */
+  readonly openHeight: Millimetres;
+  readonly stroke: Millimetres;
+  /** Below this a gap is called tight; 0 asks only for no contact. */
+  readonly clearance: Millimetres;
+  /** True where the finished piece may be drawn off the end of the punch, so it need not come out to the front. */
+  readonly offTheEnd: boolean;
+}
+
+/** One set of obstacles for a phase. `moving` travels with the punch. */
+export interface Obstacles {
+  readonly fixed: readonly Solid[];
+  readonly moving: readonly Solid[];
+}
+
+/** Everything the sheet on one side of the V can meet; the front side is mirrored so that both read alike. */
+export interface Side {
+  readonly tools: Obstacles;
+  /** What the sheet passes when it comes in from, or goes out to, the front. */
+  readonly behind: Obstacles;
+  /** What is in the way of the closing or opening punch, and of a sheet that rises to it. */
+  readonly above: readonly Solid[];
+  /** What is in the way of a sheet laid down or lifted. */
+  readonly below: readonly Solid[];
+  readonly finger?: { readonly tool: Solid; readonly behind: Solid; readonly below: Solid };
+}
+
+export function sides(press: Press): { readonly back: Side; readonly front: Side } {
+  const { punch, ram, die, bed, finger } = press;
+  type Change = (outline: readonly (readonly [number, number])[]) => [number, number][];
+  const side = (facing: Change): Side => {
+    const moving = (change: Change) => [solid("punch", facing(change(punch))), solid("ram", facing(change(ram)))];
+    const fixed = (change: Change) => [solid("die", facing(change(die))), solid("bed", facing(change(bed)))];
+    const same: Change = (outline) => outline.map(([x, y]) => [x, y]);
+    return {
+      tools: { fixed: fixed(same), moving: moving(same) },
+      behind: { fixed: fixed(shadowBehind), moving: moving(shadowBehind) },
+      above: moving(shadowAbove),
+      below: fixed(shadowBelow),
+    };
+  };
+  const gauge = {
+    tool: solid("finger", finger),
+    behind: solid("finger", shadowBehind(finger)),
+    below: solid("finger", shadowBelow(finger)),
+  };
+  return { back: { ...side((o) => o.map(([x, y]) => [x, y])), finger: gauge }, front: side(mirrored) };
+}
+
+/** Refuses tools that cannot be computed with. */
+export function checkPress(press: Press): void {
+  const refuse = (parameter: string, rule: string, got: unknown): never => {
+    throw new Refusal("#VALUE!", `${parameter} must be ${rule}; got ${got}`);
+  };
+  for (const name of ["punch", "ram", "die", "bed", "finger"] as const) {
+    const outline = press[name];
+    if (outline.length < 3) refuse(`${name} outline`, "3 or more corners", outline.length);
+    if (outline.length > 200) refuse(`${name} outline`, "at most 200 corners", outline.length);
+    const wrong = outline.find(([x, y]) => !(Math.abs(x) <= 1e4 && Math.abs(y) <= 1e4));
+    if (wrong) refuse(`${name} outline`, "corners within 10000 mm of the origin", wrong.join(", "));
+    if (crossesItself(outline)) refuse(`${name} outline`, "a polygon that does not cross itself", "one that does");
+  }
+  const above0 = (name: string, value: number) => (value > 0 && value < 1e5) || refuse(name, "above 0 mm", value);
+  const atLeast0 = (name: string, value: number) => (value >= 0 && value < 1e5) || refuse(name, "0 mm or more", value);
+  above0("die_opening", press.dieOpening);
+  atLeast0("shoulder_radius", press.shoulderRadius);
+  if (!(press.dieAngle > 0 && press.dieAngle < 180))
+    refuse("die_angle", "above 0 and below 180 degrees", press.dieAngle);
+  if (!(press.gaugeFrom < press.gaugeTo))
+    refuse("finger heights", "a lower and a higher one", `${press.gaugeFrom}, ${press.gaugeTo}`);
+  atLeast0("nearest_stop", press.nearestStop);
+  if (!(press.furthestStop > press.nearestStop)) refuse("furthest_stop", "beyond nearest_stop", press.furthestStop);
+  above0("open_height", press.openHeight);
+  above0("stroke", press.stroke);
+  atLeast0("clearance", press.clearance);
+}
