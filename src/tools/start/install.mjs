@@ -51,7 +51,8 @@ function install(root) {
   const npm = process.env.npm_execpath; // the npm that started us, where one did
   const command = npm?.endsWith("js") ? [process.execPath, npm] : ["npm"];
   // No package needs its install script; without them nothing foreign runs during an install.
-  const args = ["ci", "--include=dev", "--ignore-scripts", "--no-audit", "--no-fund"];
+  // `npm run -s` would silence the npm below it too, its errors included.
+  const args = ["ci", "--include=dev", "--ignore-scripts", "--no-audit", "--no-fund", "--loglevel=notice"];
   const { status, error } = spawnSync(command[0], [...command.slice(1), ...args], {
     cwd: root,
     stdio: ["ignore", 2, 2],
