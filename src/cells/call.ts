@@ -4,7 +4,15 @@
  */
 import { CellError, type CellMatrix, type CellValue, isBlank, isCellError } from "../units/cell.ts";
 import { message, Refusal } from "../units/refusal.ts";
-import { fromInternal, RESULT_UNITS, type ResultUnit, SCALES, type UnitSystem, unitName } from "../units/system.ts";
+import {
+  fromInternal,
+  type QuantityKind,
+  RESULT_UNITS,
+  type ResultUnit,
+  SCALES,
+  type UnitSystem,
+  unitName,
+} from "../units/system.ts";
 import type { Working } from "../units/working.ts";
 import { cellAt, combine, isSingle, ONE, type Shape, shapeOf } from "./broadcast.ts";
 import { currentMaterials } from "./materials/read-data.ts";
@@ -296,9 +304,11 @@ function guard(value: CellValue, record: AnyRecord): CellValue {
 export function resultUnits(record: AnyRecord): string | null {
   const { kind } = record.result;
   if (kind === "table" || kind === "row" || kind === "any") return null;
-  if (kind in SCALES) {
-    const { in: inch, mm } = SCALES[kind as keyof typeof SCALES];
-    return inch.name === mm.name ? inch.name : `${inch.name} | ${mm.name}`;
-  }
-  return kind;
+  return kind in SCALES ? unitChoice(kind as QuantityKind) : kind;
+}
+
+/** "US ton | kN", or one name where both systems have the same. */
+export function unitChoice(quantity: QuantityKind): string {
+  const { in: inch, mm } = SCALES[quantity];
+  return (inch.name as string) === mm.name ? inch.name : `${inch.name} | ${mm.name}`;
 }

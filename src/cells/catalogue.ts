@@ -1,22 +1,16 @@
-/** The catalogue of cell functions, and how a name typed in a cell finds its record. */
-
+/** The catalogue of cell functions as the hosts see it. */
 import { type Argument, type CallResult, callRecord } from "./call.ts";
 import { RECORDS } from "./catalogue.generated.ts";
-import type { AnyRecord } from "./record.ts";
+import { findRecord, register } from "./registry.ts";
 
-export { RECORDS };
+register(RECORDS);
+
+export { findRecord, RECORDS };
 
 /** In front of every name in a cell: SHOP.BEND.TONNAGE. */
 export const NAMESPACE = "SHOP";
 
-/** In a saved file dots become underscores, so two names never differ only there. */
-const fold = (name: string): string => name.toUpperCase().replace(/\./g, "_");
-const byName = new Map(RECORDS.map((record) => [fold(record.name), record]));
-
-/** The record of a name without namespace, in any case, dots or underscores. */
-export const findRecord = (name: string): AnyRecord | undefined => byName.get(fold(name));
-
-/** The functions as a host sees them. A call never throws. */
+/** The functions as a host calls them. A call never throws. */
 export const shopFunctions = {
   resolve: (name: string): string | undefined => findRecord(name)?.name,
   names: (): readonly string[] => RECORDS.map((record) => record.name),

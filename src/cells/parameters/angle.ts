@@ -16,6 +16,18 @@ const withoutSign = (given: CellValue): CellValue =>
 export const readBendAngle = (given: CellValue, name: string): Degrees =>
   degrees(readNumber(withoutSign(given), name, BEND, "bend angle in degrees", BEND_HINT));
 
+/** Negative where the bend goes down. */
+export const readSignedBendAngle = (given: CellValue, name: string): Degrees =>
+  degrees(
+    readNumber(
+      withoutSign(given),
+      name,
+      { from: -180, above: true, to: 180, below: true },
+      "bend angle in degrees",
+      BEND_HINT,
+    ),
+  );
+
 export const bendAngle = (fallback?: Degrees): CellParameter<Degrees> => ({
   shape: "cell",
   type: "angle",

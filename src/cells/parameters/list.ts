@@ -3,8 +3,10 @@ import { type CellValue, isBlank } from "../../units/cell.ts";
 import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { ListParameter, ReadContext } from "../record.ts";
-import { readBendAngle } from "./angle.ts";
+import { readBendAngle, readSignedBendAngle } from "./angle.ts";
+import { readChoice } from "./choice.ts";
 import { readLength } from "./length.ts";
+import { readNumber } from "./number.ts";
 
 const MOST_ITEMS = 100; // no part of this trade has more bends; a larger range is a slip
 
@@ -29,13 +31,13 @@ function items(given: readonly CellValue[], name: string, what: string): CellVal
 const list =
   <T>(
     what: string,
-    quantity: "length" | "angle",
+    quantity: "length" | "angle" | undefined,
     readItem: (cell: CellValue, name: string, context: ReadContext) => T,
   ) =>
   (description: string): ListParameter<T[]> => ({
     shape: "list",
     type: `list of ${what}`,
-    quantity,
+    ...(quantity ? { quantity } : {}),
     description,
     optional: false,
     default: null,
@@ -44,6 +46,25 @@ const list =
 
 export const lengths = list<Millimetres>("lengths", "length", (cell, name, context) => readLength(cell, name, context));
 export const bendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readBendAngle(cell, name));
+
+export const signedBendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readSignedBendAngle(cell, name));
+export const bendOrder = list<number>("bend numbers", undefined, (cell, name) =>
+  readNumber(cell, name, { from: 1, to: MOST_ITEMS, whole: true }, "bend number"),
+);
+
+const ENDS = ["first", "last"] as const;
+/** Which end of the part is against the gauge, hit by hit. Blank: the first, every time. */
+export const gaugedEnds = (description: string): ListParameter<(typeof ENDS)[number][]> => {
+  const base = list<(typeof ENDS)[number]>('"first" or "last"', undefined, (cell, name) =>
+    readChoice(cell, name, ENDS),
+  )(description);
+  return {
+    ...base,
+    optional: true,
+    default: "first",
+    read: (given, name, context) => (given.every(isBlank) ? ["first"] : base.read(given, name, context)),
+  };
+};
 
 /** Bends are one fewer than flanges; one angle stands for all. */
 export function anglePerBend(flanges: readonly Millimetres[], angles: readonly Degrees[]): Degrees[] {

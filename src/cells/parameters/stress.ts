@@ -23,15 +23,15 @@ export const readStress = (given: CellValue, name: string, system: UnitSystem): 
   return toInternal<"MPa">(value, "stress", system);
 };
 
-export const tensile = (): CellParameter<TensileLevel | Megapascals> => ({
+export const tensile = (fallback: TensileLevel = "typical"): CellParameter<TensileLevel | Megapascals> => ({
   shape: "cell",
   type: `number | ${TENSILE_LEVELS.map((level) => `"${level}"`).join(" | ")}`,
   quantity: "stress",
   description: "Tensile strength: a level of the material, or a number (then the material may be blank)",
   optional: true,
-  default: "typical",
+  default: fallback,
   read: (given, name, context) => {
-    if (isBlank(given)) return "typical";
+    if (isBlank(given)) return fallback;
     const folded = typeof given === "string" ? given.trim().toLowerCase() : undefined;
     const level = TENSILE_LEVELS.find((word) => word === folded);
     if (level) return level;

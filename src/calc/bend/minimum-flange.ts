@@ -1,0 +1,56 @@
+import { FLANGE_MARGIN, FLANGE_STEP_IN } from "../../data/bend-rules.ts";
+import { cite } from "../../data/fact.ts";
+import { type Degrees, degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
+import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
+import { step, type Working } from "../../units/working.ts";
+
+/**
+ * Shortest outside flange that still lies on the die at the end of the bend: V / (2 sin(included / 2)) along the slope
+ * from the corner to the die's edge. Below it the flange falls into the die and can be thrown. Source: geometry (derived).
+ */
+export const shortestFlange = (dieOpening: Millimetres, bendAngle: Degrees, work?: Working): Millimetres =>
+  step(
+    work,
+    "b min",
+    "shortest flange that reaches the die's edge",
+    mm(dieOpening / (2 * Math.sin(radians(degrees(180 - bendAngle)) / 2))),
+    "mm",
+    "V / (2 sin(included / 2)) (derived)",
+  );
+
+/**
+ * Least flange that a shop calls safe: the shortest, plus the shoulder radius, plus half a thickness, rounded up to
+ * 1/16 in or 1 mm. About 0.7 V at 90 degrees and a little over (common practice).
+ */
+export function safeFlange(
+  thickness: Millimetres,
+  dieOpening: Millimetres,
+  bendAngle: Degrees,
+  shoulder: Millimetres | undefined,
+  system: UnitSystem,
+  work?: Working,
+): Millimetres {
+  const shortest = shortestFlange(dieOpening, bendAngle, work);
+  const margin = step(
+    work,
+    "m",
+    "shoulder radius and half a thickness",
+    mm((shoulder ?? 0) + FLANGE_MARGIN.value * thickness),
+    "mm",
+    cite(FLANGE_MARGIN),
+  );
+  return step(
+    work,
+    "b safe",
+    "least safe flange, rounded up",
+    roundUp(mm(shortest + margin), system),
+    "mm",
+    cite(FLANGE_STEP_IN),
+  );
+}
+
+/** Up to the next 1/16 in or millimetre; a figure that is one already stays. */
+function roundUp(value: Millimetres, system: UnitSystem): Millimetres {
+  const grid = system === "in" ? FLANGE_STEP_IN.value * MM_PER_INCH : 1;
+  return mm(Math.ceil(value / grid - 1e-9) * grid); // 1e-9 of a step: rounding of the unit conversion
+}
