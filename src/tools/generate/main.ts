@@ -1,16 +1,16 @@
 /** `npm run generate`: rewrites every generated file; with --check it only says which are stale (exit 1). */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { CATALOGUE_FILE, catalogueSource } from "./catalogue.ts";
+import { generatedFiles } from "./files.ts";
 
 const root = process.cwd();
-const files: Record<string, string> = { [CATALOGUE_FILE]: catalogueSource(root) };
+const checkOnly = process.argv.includes("--check");
 
 let stale = 0;
-for (const [file, text] of Object.entries(files)) {
+for (const [file, text] of Object.entries(generatedFiles(root))) {
   const path = `${root}/${file}`;
   if (existsSync(path) && readFileSync(path, "utf8") === text) continue;
   stale++;
-  if (process.argv.includes("--check")) console.error(`stale: ${file}`);
+  if (checkOnly) console.error(`stale: ${file}; run npm run generate`);
   else writeFileSync(path, text);
 }
-process.exitCode = process.argv.includes("--check") && stale > 0 ? 1 : 0;
+process.exitCode = checkOnly && stale > 0 ? 1 : 0;

@@ -3,6 +3,7 @@ export const TASKS = {
   demo: { source: "tools/demo/main.ts" },
   shop: { source: "hosts/headless/command-line/main.ts" },
   generate: { source: "tools/generate/main.ts", inRoot: true },
+  record: { source: "tools/generate/record.ts", inRoot: true },
   "bench:airbend": { source: "tools/bench/airbend.ts" },
   "bench:cutting": { source: "tools/bench/cutting.ts" },
   "bench:recalc": { source: "tools/bench/recalc.ts" },

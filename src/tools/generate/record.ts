@@ -1,0 +1,14 @@
+/**
+ * `npm run record`: the explicit switch that writes down the released names and editions after a deliberate change.
+ * Review its difference and add a line to CHANGELOG.md.
+ */
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { RECORDS } from "../../cells/catalogue.ts";
+import { EDITIONS } from "../../data/materials/editions.ts";
+import { EDITIONS_FILE, renewedEditions } from "./recorded-editions.ts";
+import { NAMES_FILE, namesOf, namesText, renewedNames } from "./recorded-names.ts";
+
+const read = <T>(file: string, none: T): T => (existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as T) : none);
+
+writeFileSync(NAMES_FILE, namesText(renewedNames(read(NAMES_FILE, []), namesOf(RECORDS))));
+writeFileSync(EDITIONS_FILE, `${JSON.stringify(renewedEditions(read(EDITIONS_FILE, {}), EDITIONS), null, 2)}\n`);

@@ -1,0 +1,34 @@
+/**
+ * A released edition of the materials is never edited: a workbook that names it keeps its numbers. tests/recorded/
+ * editions.json holds a hash of each; `npm run record` adds a new edition and refuses to change an old one.
+ */
+import { createHash } from "node:crypto";
+import type { Edition } from "../../data/materials/material.ts";
+
+export type RecordedEditions = Readonly<Record<string, string>>;
+
+export const EDITIONS_FILE = "tests/recorded/editions.json";
+
+export const editionHash = (edition: Edition): string =>
+  createHash("sha256")
+    .update(JSON.stringify(sorted(edition)))
+    .digest("hex");
+
+export function renewedEditions(recorded: RecordedEditions, editions: readonly Edition[]): RecordedEditions {
+  const current = Object.fromEntries(editions.map((edition) => [edition.name, editionHash(edition)]));
+  for (const [name, hash] of Object.entries(recorded))
+    if (current[name] !== hash)
+      throw new Error(`edition ${name} is released: it must stay as it is; put the change into a new edition`);
+  return current;
+}
+
+/** Keys in alphabetical order: the order of writing does not count. */
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, part]) => [key, sorted(part)]),
+  );
+}
