@@ -1,0 +1,79 @@
+/**
+ * The unified manifest for Microsoft 365, from the same model. It lists the functions itself, for hosts that know no
+ * metadata address, and names functions.json, the only one of the two that can let error cells in.
+ */
+import type { FunctionMetadata } from "../metadata.ts";
+import { type ManifestModel, REQUIREMENTS } from "./model.ts";
+
+/** 1.23 was the first with custom functions, later ones also know metadataUrl. */
+const SCHEMA_VERSION = "1.30";
+
+export const jsonManifest = (model: ManifestModel, functions: readonly FunctionMetadata[]) => ({
+  $schema: `https://developer.microsoft.com/json-schemas/teams/v${SCHEMA_VERSION}/MicrosoftTeams.schema.json`,
+  manifestVersion: SCHEMA_VERSION,
+  id: model.appId,
+  version: model.version,
+  developer: {
+    name: model.provider,
+    websiteUrl: model.urls.site,
+    privacyUrl: model.urls.privacy,
+    termsOfUseUrl: model.urls.terms,
+  },
+  name: { short: model.name, full: `${model.name}: functions for a bill of brackets` },
+  description: { short: model.shortDescription, full: model.description },
+  icons: { outline: "outline.png", color: "color.png" },
+  accentColor: model.accentColor,
+  validDomains: [model.host],
+  authorization: {
+    permissions: { resourceSpecific: [{ name: "Document.ReadWrite.User", type: "Delegated" }] },
+  },
+  extensions: [
+    {
+      requirements: { scopes: ["workbook"], capabilities: REQUIREMENTS },
+      runtimes: [runtime(model, functions)],
+      ribbons: [ribbon(model)],
+      getStartedMessages: [{ ...model.welcome, learnMoreUrl: model.urls.site }],
+      // Where the XML add-in is installed too, only one of them shows and answers.
+      alternates: [{ hide: { customOfficeAddin: { officeAddinId: model.addinId } } }],
+    },
+  ],
+});
+
+const runtime = (model: ManifestModel, functions: readonly FunctionMetadata[]) => ({
+  id: "SharedRuntime",
+  type: "general",
+  code: { page: model.urls.page, script: model.urls.script },
+  lifetime: "long",
+  actions: [{ id: "ShowPane", type: "openPage", view: "BracketBillPane" }],
+  customFunctions: {
+    namespace: { id: model.namespace, name: model.namespace },
+    functions: functions.map(({ options, ...metadata }) => ({ ...metadata, ...options })),
+    metadataUrl: model.urls.metadata,
+  },
+});
+
+const ribbon = ({ ribbon: texts, ribbonIcons: icons }: ManifestModel) => ({
+  contexts: ["default"],
+  tabs: [
+    {
+      builtInTabId: "TabHome",
+      groups: [
+        {
+          id: "BracketBill.Group",
+          label: texts.group,
+          icons,
+          controls: [
+            {
+              id: "BracketBill.Guide",
+              type: "button",
+              label: texts.button,
+              icons,
+              supertip: { title: texts.button, description: texts.tip },
+              actionId: "ShowPane",
+            },
+          ],
+        },
+      ],
+    },
+  ],
+});

@@ -1,0 +1,10 @@
+/** Entry of the page beside the workbook. It shares the catalogue with the functions bundle that is loaded before it. */
+import { RECORDS } from "../../cells/catalogue.ts";
+import { guide, openNamed } from "./guide/guide.ts";
+
+document.querySelector("main")!.append(guide(RECORDS));
+openNamed(location.hash);
+addEventListener("hashchange", () => openNamed(location.hash));
+
+// Excel waits for this sign of life; opened in a plain browser the page is a guide and nothing more.
+if (typeof Office !== "undefined") void Office.onReady();
