@@ -1,0 +1,115 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { codeOnly, filesBelow, importsOf, resolved, root } from "./sources.ts";
+
+const LAYERS = ["units", "data", "calc", "cells", "hosts", "tools"];
+/** Topics of calc: a rank uses only itself and those before it, and within a rank never in a circle. */
+const TOPICS = [
+  ["material", "bend", "flat", "strip", "shear", "jet", "handling", "tolerance"],
+  ["cutting"],
+  ["time"],
+  ["route"],
+  ["cost"],
+  ["schedule"],
+];
+/** A file directly in src/calc is shared by all topics and stands below them. */
+const rankOf = (topic: string): number =>
+  topic.endsWith(".ts") ? 0 : TOPICS.findIndex((rank) => rank.includes(topic));
+
+const files = filesBelow("src");
+const edges = files.flatMap(({ path, text }) =>
+  importsOf(text)
+    .filter((to) => to.startsWith("."))
+    .map((to) => ({ from: path, to: resolved(path, to) })),
+);
+const layerOf = (path: string): number => LAYERS.indexOf(path.split("/")[1]!);
+const topicOf = (path: string): string => path.split("/")[2]!;
+
+describe("imports go one way", () => {
+  it("every file of src lies in a layer", () => {
+    expect(files.filter(({ path }) => layerOf(path) < 0).map(({ path }) => path)).toEqual([]);
+  });
+
+  it("no layer imports a higher one", () => {
+    expect(edges.filter(({ from, to }) => layerOf(to) > layerOf(from))).toEqual([]);
+  });
+
+  it("nothing outside tools imports tools", () => {
+    expect(edges.filter(({ from, to }) => layerOf(to) === 5 && layerOf(from) !== 5)).toEqual([]);
+  });
+
+  const inCalc = edges.filter(({ from, to }) => layerOf(from) === 2 && layerOf(to) === 2);
+
+  it("every topic of calc has a place in the order", () => {
+    const topics = files.filter(({ path }) => layerOf(path) === 2).map(({ path }) => topicOf(path));
+    expect([...new Set(topics)].filter((topic) => rankOf(topic) < 0)).toEqual([]);
+  });
+
+  it("no topic of calc imports a later one", () => {
+    expect(inCalc.filter(({ from, to }) => rankOf(topicOf(to)) > rankOf(topicOf(from)))).toEqual([]);
+  });
+
+  it("no two topics of calc import each other, directly or round a corner", () => {
+    const crossing = inCalc.filter(({ from, to }) => topicOf(from) !== topicOf(to));
+    expect(circles(crossing.map(({ from, to }) => [topicOf(from), topicOf(to)]))).toEqual([]);
+  });
+
+  it("no files import each other in a circle", () => {
+    const typeOnly = /import type [^;]*?from\s*["']([^"']+)["']/g;
+    const real = files.flatMap(({ path, text }) => {
+      const types = new Set([...text.matchAll(typeOnly)].map((match) => match[1]!));
+      return importsOf(text)
+        .filter((to) => to.startsWith(".") && !types.has(to))
+        .map((to): [string, string] => [path, resolved(path, to)]);
+    });
+    expect(circles(real)).toEqual([]);
+  });
+});
+
+describe("what the lower layers may touch", () => {
+  const pure = files.filter(({ path }) => layerOf(path) >= 0 && layerOf(path) <= 3);
+
+  it("no clock, chance, network, file or global in units, data, calc and cells", () => {
+    const impure = /\b(?:Date\b|Math\.random|performance\.|process\.|globalThis|console\.|fetch\(|window\.|document\.)/;
+    const found = pure.filter(({ text }) => impure.test(codeOnly(text))).map(({ path }) => path);
+    expect(found).toEqual([]);
+    const builtIns = pure.flatMap(({ path, text }) =>
+      importsOf(text).flatMap((to) => (to.startsWith("node:") ? [`${path}: ${to}`] : [])),
+    );
+    expect(builtIns).toEqual([]);
+  });
+
+  it("what is shipped uses no package that only development has", () => {
+    const { dependencies } = JSON.parse(readFileSync(`${root}/package.json`, "utf8")) as {
+      dependencies: Record<string, string>;
+    };
+    const nameOf = (path: string) => path.split("/", path.startsWith("@") ? 2 : 1).join("/");
+    const foreign = files
+      .filter(({ path }) => layerOf(path) < 5)
+      .flatMap(({ path, text }) =>
+        importsOf(text)
+          .filter((to) => !to.startsWith(".") && !to.startsWith("node:") && !(nameOf(to) in dependencies))
+          .map((to) => `${path}: ${to}`),
+      );
+    expect(foreign).toEqual([]);
+  });
+});
+
+/** Nodes that lie on a circle of the graph. */
+function circles(pairs: readonly (readonly [string, string])[]): string[] {
+  const next = new Map<string, Set<string>>();
+  for (const [from, to] of pairs) next.set(from, (next.get(from) ?? new Set()).add(to));
+  const reaches = (start: string): boolean => {
+    const seen = new Set<string>();
+    const open = [...(next.get(start) ?? [])];
+    while (open.length > 0) {
+      const node = open.pop()!;
+      if (node === start) return true;
+      if (seen.has(node)) continue;
+      seen.add(node);
+      open.push(...(next.get(node) ?? []));
+    }
+    return false;
+  };
+  return [...next.keys()].filter(reaches).sort();
+}
