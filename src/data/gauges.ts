@@ -5,7 +5,7 @@ const STATUTE = "15 U.S.C. 206, US Standard Gauge";
 
 /**
  * Statutory weight in ounces per square foot, by runs of gauges: [first gauge, its ounces, ounces less per gauge].
- * Gauge 0 is -0 of "1/0"; 7/0 is -6. Each run rules until the next begins.
+ * Gauge 0 is "1/0"; 7/0 is -6. Each run rules until the next begins. 15 U.S.C. 206 (read).
  */
 export const STATUTORY_OUNCES: readonly (readonly [gauge: number, ounces: number, less: number])[] = [
   [-6, 320, 20],
@@ -39,8 +39,10 @@ export const AWG_BASE = fact(0.005, "in", "read", "ASTM B258");
 export const AWG_RATIO = fact(92, "", "read", "ASTM B258");
 export const AWG_STEPS = fact(39, "", "read", "ASTM B258");
 export const AWG_BASE_GAUGE = fact(36, "", "read", "ASTM B258");
+/** 4/0 to 40: the sizes that ASTM B258 lists (read). */
 export const AWG_RANGE = { first: -3, last: 40 } as const;
 
-/** The published steel and galvanized tables begin at 3 and 8 gauge; thicker stock is plate, ordered in inches. */
+/** The published steel and galvanized tables begin at 3 and 8 gauge; thicker stock is plate, ordered in inches (read). */
 export const STEEL_RANGE = { first: 3, last: 38 } as const;
+/** As published (read). */
 export const GALVANIZED_RANGE = { first: 8, last: 32 } as const;

@@ -8,7 +8,10 @@ export const ANGULAR_SOURCE = "ISO 2768-1 Table 3 (classes f and m read in a rep
 /** The table begins at 0.5 mm: below it the drawing must say the tolerance itself. */
 export const LINEAR_FROM_MM = 0.5;
 
-/** [over the row before, up to and including mm, plus-minus mm per class]; null where the standard gives none. */
+/**
+ * [over the row before, up to and including mm, plus-minus mm per class]; null where the standard gives none.
+ * Class m read in a reprint; the others memory, unverified.
+ */
 export const LINEAR: readonly { upTo: number; f: number | null; m: number; c: number; v: number | null }[] = [
   { upTo: 3, f: 0.05, m: 0.1, c: 0.2, v: null },
   { upTo: 6, f: 0.05, m: 0.1, c: 0.3, v: 0.5 },
@@ -20,7 +23,10 @@ export const LINEAR: readonly { upTo: number; f: number | null; m: number; c: nu
   { upTo: 4000, f: null, m: 2, c: 4, v: 8 },
 ];
 
-/** By the shorter leg in mm: plus-minus minutes of arc. The last row has no upper end. */
+/**
+ * By the shorter leg in mm: plus-minus minutes of arc. The last row has no upper end.
+ * Classes f and m read in a reprint; c and v memory, unverified.
+ */
 export const ANGULAR: readonly { upTo: number; f: number; m: number; c: number; v: number }[] = [
   { upTo: 10, f: 60, m: 60, c: 90, v: 180 },
   { upTo: 50, f: 30, m: 30, c: 60, v: 120 },

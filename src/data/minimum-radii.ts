@@ -26,12 +26,16 @@ export const ALUMINUM_RADII: Readonly<Record<string, AluminumRow>> = {
   "2024-T3": row("Aluminum Association-type table (memory, unverified)", 2.5, 3, 4, 5, 5, 6, 7, 7.5),
 };
 
-/** ASTM A6 Table X4.2: valid to 3/4 in; along rolling 1.5 times the radius across. */
+/** ASTM A6 Table X4.2 is valid to 3/4 in (read in excerpt). */
 export const A6_LIMIT_IN = 0.75;
+/** Along rolling 1.5 times the radius across (read in excerpt). */
 export const A6_ALONG_FACTOR = 1.5;
 export const A6_SOURCE = "ASTM A6/A6M Appendix X4, Table X4.2 (read in excerpt)";
 
-/** DIN 6935:1975, steel, bends to 120 degrees across rolling: [thickness up to mm, r for Rm <= 390, <= 490, <= 640 MPa]. */
+/**
+ * DIN 6935:1975, steel, bends to 120 degrees across rolling, as reprinted (read):
+ * [thickness up to mm, r for Rm <= 390, <= 490, <= 640 MPa].
+ */
 export const DIN_RADII: readonly (readonly [thickness: number, soft: number, medium: number, hard: number])[] = [
   [1, 1, 1.2, 1.6],
   [1.5, 1.6, 2, 2.5],
@@ -45,5 +49,6 @@ export const DIN_RADII: readonly (readonly [thickness: number, soft: number, med
   [10, 16, 20, 20],
   [12, 20, 25, 25],
 ];
+/** The tensile strengths of those columns, as reprinted (read). */
 export const DIN_CLASSES_MPA = [390, 490, 640] as const;
 export const DIN_SOURCE = "DIN 6935:1975 as reprinted (read)";

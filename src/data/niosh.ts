@@ -18,7 +18,7 @@ export const ASYMMETRY_MAXIMUM = fact(135, "deg", "memory", MANUAL);
 
 export const COUPLINGS = ["good", "fair", "poor"] as const;
 export type Coupling = (typeof COUPLINGS)[number];
-/** Coupling multiplier below and from 30 in vertical height. Memory. */
+/** Coupling multiplier below and from 30 in vertical height (memory). */
 export const COUPLING: Readonly<Record<Coupling, { readonly low: number; readonly high: number }>> = {
   good: { low: 1, high: 1 },
   fair: { low: 0.95, high: 1 },
@@ -28,7 +28,8 @@ export const COUPLING_SOURCE = `${MANUAL}, Table 7 (memory, unverified)`;
 
 /**
  * Frequency multiplier: lifts a minute, then the multiplier for work up to 1 h, up to 2 h and up to 8 h a day. For
- * heights below 30 in; from 30 in the 8 h and 2 h columns are a little kinder, so this is the cautious side.
+ * heights below 30 in; from 30 in the 8 h and 2 h columns are a little kinder, so this is the cautious side. First
+ * column read to 6 lifts a minute, the rest memory, unverified.
  */
 export const FREQUENCY: readonly (readonly [lifts: number, oneHour: number, twoHours: number, eightHours: number])[] = [
   [0.2, 1, 0.95, 0.85],

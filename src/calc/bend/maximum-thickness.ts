@@ -8,7 +8,7 @@ import { lineLoadLimit } from "./line-load.ts";
 import { type AirBend, bendForce, type ForceMethod } from "./tonnage.ts";
 import type { Brake } from "./tooling.ts";
 
-const HALVINGS = 60; // 300 mm halved 60 times is below any rounding
+const HALVINGS = 60; // numerical: 300 mm halved 60 times is below any rounding
 
 /**
  * Thickest sheet that this brake bends at this length over this die: force within the rating and the beam's load per

@@ -52,5 +52,5 @@ export function safeFlange(
 /** Up to the next 1/16 in or millimetre; a figure that is one already stays. */
 function roundUp(value: Millimetres, system: UnitSystem): Millimetres {
   const grid = system === "in" ? FLANGE_STEP_IN.value * MM_PER_INCH : 1;
-  return mm(Math.ceil(value / grid - 1e-9) * grid); // 1e-9 of a step: rounding of the unit conversion
+  return mm(Math.ceil(value / grid - 1e-9) * grid); // numerical, the rounding of a unit conversion
 }

@@ -84,7 +84,7 @@ function langeForce(bend: AirBend, work?: Working): Newtons {
 
 function shopForce(bend: AirBend, work?: Working): Newtons {
   // 575 t^2/V [US ton per foot, in] at 60 ksi is the same form with this factor, 1.597.
-  const perInch = (FORCE_US_SHOP.value * NEWTONS_PER_US_TON) / 12; // 12 in in a foot
+  const perInch = (FORCE_US_SHOP.value * NEWTONS_PER_US_TON) / 12; // 12 in in a foot, by definition
   const stress = FORCE_US_SHOP_TENSILE.value * MPA_PER_KSI * MM_PER_INCH ** 2;
   const factor = step(
     work,

@@ -12,7 +12,7 @@ export const airDeduction = defineFunction({
   question: "What is the bend deduction for this sheet over this die?",
   parameters: { ...airParameters(), k: k(), legs: legs(), units: units(), data: data() },
   result: { kind: "length" },
-  example: { formula: '=ROUND(SHOP.AIR.DEDUCTION("A36",0.25,90,2),3)', answer: 0.47 },
+  example: { formula: '=ROUND(SHOP.AIR.DEDUCTION("A36",0.25,90,2),3)', answer: 0.471 },
   source: "radius by rule (common practice, memory); 2 SB - BA (derived)",
   calculate: ({ material, thickness, bendAngle, dieOpening, punchNose, k, legs }, { work }) => {
     const { expected } = airRadiusByRule(material, dieOpening, punchNose, work);

@@ -18,7 +18,7 @@ export const bendDeduction = defineFunction({
     units: units(),
   },
   result: { kind: "length" },
-  example: { formula: "=ROUND(SHOP.BEND.DEDUCTION(0.125,0.125,90,0.33),5)", answer: 0.23885 },
+  example: { formula: "=ROUND(SHOP.BEND.DEDUCTION(0.125,0.125,90,0.33),4)", answer: 0.2389 },
   source: "2 SB - BA, geometry (derived); compensation value of DIN 6935 after Tabellenbuch Metall (read)",
   contract: true,
   calculate: ({ thickness, radius, bendAngle, k, legs }, { work }) =>
