@@ -8,16 +8,16 @@ import { dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
 import { build } from "esbuild";
-import { EsbuildPlugin } from "esbuild-loader";
 import HtmlPlugin from "html-webpack-plugin";
 
 const root = dirname(fileURLToPath(import.meta.url));
-const OLDEST_ENGINE = "es2020"; // a shared runtime needs WebView2 or a WebKit of that age
+const OLDEST_ENGINE = "es2022"; // a shared runtime needs WebView2 or a WebKit of that age
 
 export default async function config({ origin, output, plugins = [] } = {}) {
   const generator = await loadGenerator();
   return {
     mode: "production",
+    target: ["web", OLDEST_ENGINE],
     context: root,
     devtool: false,
     entry: {
@@ -25,8 +25,8 @@ export default async function config({ origin, output, plugins = [] } = {}) {
       pane: { import: "./src/hosts/pane/pane.ts", dependOn: "functions" },
     },
     output: { path: output ?? resolve(root, "dist"), filename: "[name].js", clean: true },
+    // Webpack's own minimizer drops what nobody calls; the one of esbuild-loader left half as much again.
     module: { rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: OLDEST_ENGINE } }] },
-    optimization: { minimizer: [new EsbuildPlugin({ target: OLDEST_ENGINE })] },
     plugins: [
       new HtmlPlugin({
         template: "./src/hosts/pane/taskpane.html",

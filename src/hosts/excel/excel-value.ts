@@ -2,7 +2,14 @@
  * Values on their way between Excel and the catalogue. In: what Excel passes for an "any" matrix (numbers, text,
  * booleans, blanks as null or "", errors as objects or text). Out: plain values, errors as CustomFunctions.Error.
  */
-import { CellError, type CellMatrix, type CellValue, ERROR_CODES, type ErrorCode, isCellError } from "../../units/cell.ts";
+import {
+  CellError,
+  type CellMatrix,
+  type CellValue,
+  ERROR_CODES,
+  type ErrorCode,
+  isCellError,
+} from "../../units/cell.ts";
 import { message } from "../../units/refusal.ts";
 
 /** The part of Excel's CustomFunctions object that values need; tests bring a stand-in. */
@@ -37,10 +44,10 @@ export function fromExcel(given: unknown): CellValue | CellMatrix {
 /** Codes that a custom function may return; only the first two carry a text. */
 const RETURNABLE: readonly ErrorCode[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!", "#NAME?", "#REF!"];
 
-export function toExcelError({ code, message: text }: CellError, { Error }: ErrorMaker): object {
+export function toExcelError({ code, message: text }: CellError, maker: ErrorMaker): object {
   if (!RETURNABLE.includes(code))
-    return new Error("#VALUE!" as CustomFunctions.ErrorCode, message("argument", "free of errors", code));
-  return new Error(code as CustomFunctions.ErrorCode, code === "#VALUE!" || code === "#N/A" ? text : undefined);
+    return new maker.Error("#VALUE!" as CustomFunctions.ErrorCode, message("argument", "free of errors", code));
+  return new maker.Error(code as CustomFunctions.ErrorCode, code === "#VALUE!" || code === "#N/A" ? text : undefined);
 }
 
 /** Excel shows an empty text where a function answers nothing; null would become 0. */

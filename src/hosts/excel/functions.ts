@@ -19,7 +19,8 @@ function register(): void {
     own instanceof HTMLScriptElement && typeof Worker !== "undefined"
       ? new LongCalls(() => new Worker(own.src))
       : undefined;
-  for (const record of RECORDS) CustomFunctions.associate(record.name, excelFunction(record, CustomFunctions, longCalls));
+  for (const record of RECORDS)
+    CustomFunctions.associate(record.name, excelFunction(record, CustomFunctions, longCalls));
 }
 
 function answerLongCalls(): void {

@@ -13,12 +13,12 @@ export const el = (
 ): XmlElement => ({ name, attributes, content });
 
 const ESCAPES: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-const escape = (text: string): string => text.replace(/[&<>"]/g, (mark) => ESCAPES[mark]!);
+const escaped = (text: string): string => text.replace(/[&<>"]/g, (mark) => ESCAPES[mark]!);
 
 export function writeXml({ name, attributes, content }: XmlElement, indent = ""): string {
-  const head = [name, ...Object.entries(attributes).map(([key, value]) => `${key}="${escape(value)}"`)].join(" ");
+  const head = [name, ...Object.entries(attributes).map(([key, value]) => `${key}="${escaped(value)}"`)].join(" ");
   if (content.length === 0) return `${indent}<${head}/>`;
-  if (typeof content === "string") return `${indent}<${head}>${escape(content)}</${name}>`;
+  if (typeof content === "string") return `${indent}<${head}>${escaped(content)}</${name}>`;
   return [`${indent}<${head}>`, ...content.map((child) => writeXml(child, `${indent}  `)), `${indent}</${name}>`].join(
     "\n",
   );

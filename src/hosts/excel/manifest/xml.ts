@@ -90,10 +90,7 @@ const desktop = (model: ManifestModel): XmlElement =>
           ribbonIcon(model),
           el("Control", { "xsi:type": "Button", id: "BracketBill.Guide" }, [
             el("Label", { resid: "Guide.Label" }),
-            el("Supertip", {}, [
-              el("Title", { resid: "Guide.Label" }),
-              el("Description", { resid: "Guide.Tip" }),
-            ]),
+            el("Supertip", {}, [el("Title", { resid: "Guide.Label" }), el("Description", { resid: "Guide.Tip" })]),
             ribbonIcon(model),
             el("Action", { "xsi:type": "ShowTaskpane" }, [
               el("TaskpaneId", {}, "BracketBill.Pane"),

@@ -17,7 +17,9 @@ export function guide(records: readonly AnyRecord[]): HTMLElement {
     const typed = field.value.trim() !== "";
     count.textContent = found.length === 0 ? "No function answers to that" : `${found.length} of ${entries.length}`;
     // What was looked for stands in the order of closeness; the whole catalogue by topic.
-    list.replaceChildren(...(typed ? [group("Found", found)] : byTopic(found).map(([topic, some]) => group(topic, some))));
+    list.replaceChildren(
+      ...(typed ? [group("Found", found)] : byTopic(found).map(([topic, some]) => group(topic, some))),
+    );
   };
   const group = (title: string, some: readonly GuideEntry[]) =>
     element("section", {}, element("h2", {}, title), ...some.map((entry) => cards.get(entry)!));
