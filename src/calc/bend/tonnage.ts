@@ -103,7 +103,6 @@ function force(
   source: string,
   work?: Working,
 ): Newtons {
-  step(work, "UTS", "tensile strength used", tensile, "MPa", "given or from the material");
   const value = (factor * tensile * bendLength * thickness ** 2) / dieOpening;
   return step(work, "F", "air-bend force", newtons(value), "N", `factor UTS L t^2 / V, ${source}`);
 }

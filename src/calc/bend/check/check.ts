@@ -1,0 +1,51 @@
+import type { UnitSystem } from "../../../units/system.ts";
+import { step, type Working } from "../../../units/working.ts";
+import { type Problem, statusOf } from "../../problem.ts";
+import { estimateAirBend } from "../air-estimate.ts";
+import { flangeProblem } from "./flange.ts";
+import { forceProblems } from "./force.ts";
+import { holeProblem } from "./hole.ts";
+import { type BendLine, type Setup, sharpest } from "./line.ts";
+import { openingProblem } from "./opening.ts";
+import { overbendProblems } from "./overbend.ts";
+import { radiusProblem } from "./radius.ts";
+import { type Tooling, withRemedies } from "./remedy.ts";
+import { roomProblems } from "./room.ts";
+
+/**
+ * Does this line bend on this brake, die and punch? Every check that finds something says so with its figure, its limit
+ * and the nearest remedy of the shop's own tables. The machine's plate decides; a bracket's load rating is not checked.
+ */
+export function checkBend(
+  line: BendLine,
+  setup: Setup,
+  tooling: Tooling,
+  system: UnitSystem,
+  work?: Working,
+): Problem[] {
+  const found = findProblems(line, setup, system, work);
+  const problems = withRemedies(found, line, setup, tooling, (l, s) => findProblems(l, s, system), system);
+  step(
+    work,
+    "status",
+    "worst of all checks",
+    statusOf(problems),
+    "",
+    "clear: no problem found against the tables given",
+  );
+  return problems;
+}
+
+/** The checks alone, in the order they are said. */
+export function findProblems(line: BendLine, setup: Setup, system: UnitSystem, work?: Working): Problem[] {
+  const estimate = estimateAirBend(line.material, line.thickness, sharpest(line), setup.die, setup.punch?.nose);
+  return [
+    ...forceProblems(line, setup, system, work),
+    ...roomProblems(line, setup, system),
+    flangeProblem(line, setup, system, work),
+    radiusProblem(line, estimate, system),
+    ...overbendProblems(line, setup, estimate),
+    openingProblem(line, setup, system),
+    holeProblem(line, setup, estimate, system),
+  ].filter((problem) => problem !== undefined);
+}

@@ -1,0 +1,28 @@
+/** One line of a bill as the bending checks see it, and the set-up it is to be bent with. */
+import type { Material } from "../../../data/materials/material.ts";
+import type { Degrees, Millimetres } from "../../../units/quantity.ts";
+import type { Grain } from "../minimum-radius.ts";
+import type { Brake, Die, Punch } from "../tooling.ts";
+
+export interface BendLine {
+  readonly material: Material;
+  readonly thickness: Millimetres;
+  readonly bendLength: Millimetres;
+  /** Outside flanges, one more than bend angles. */
+  readonly flanges: readonly Millimetres[];
+  readonly bendAngles: readonly Degrees[];
+  /** undefined: not known, judged along. */
+  readonly grain?: Grain | undefined;
+  /** From the inside face of the other flange to the nearest hole's edge; undefined: no hole, or drilled after. */
+  readonly holeDistance?: Millimetres | undefined;
+}
+
+export interface Setup {
+  readonly brake: Brake;
+  readonly die: Die;
+  /** undefined: the punch, and so its nose, is not known. */
+  readonly punch?: Punch | undefined;
+}
+
+/** The sharpest bend decides about flange, springback and faces. */
+export const sharpest = ({ bendAngles }: BendLine): Degrees => Math.max(...bendAngles) as Degrees;

@@ -1,0 +1,89 @@
+import { rankDies } from "../../calc/bend/die-choice.ts";
+import { GRAINS } from "../../calc/bend/minimum-radius.ts";
+import { worstFirst } from "../../calc/problem.ts";
+import type { CellMatrix } from "../../units/cell.ts";
+import { degrees, type Millimetres } from "../../units/quantity.ts";
+import { fromInternal } from "../../units/system.ts";
+import { bendAngle } from "../parameters/angle.ts";
+import { choice } from "../parameters/choice.ts";
+import { length, thickness } from "../parameters/length.ts";
+import { data, material } from "../parameters/material.ts";
+import { optionalToolName } from "../parameters/tool-name.ts";
+import { units } from "../parameters/units.ts";
+import { defineFunction } from "../record.ts";
+import { findPunch } from "../tables/find-tool.ts";
+import { brakes, dies, punches } from "../tables/shop-tables.ts";
+
+const SQUARE = degrees(90); // an ordinary bracket
+const COLUMNS = [
+  "Die",
+  "Status",
+  "Opening",
+  "Radius",
+  "Least flange",
+  "Force",
+  "Worst force",
+  "Springback",
+  "Room to die faces",
+  "Why",
+] as const;
+
+export const bendDie = defineFunction({
+  name: "BEND.DIE",
+  question: "Which of the shop's dies suits this bend, best first?",
+  parameters: {
+    material: material(),
+    thickness: thickness(),
+    bendLength: length({ description: "Length of the bend line" }),
+    flange: length({
+      description: "Shortest outside flange; blank where it does not matter",
+      fallback: undefined as Millimetres | undefined,
+    }),
+    bendAngle: bendAngle(SQUARE),
+    brake: brakes(),
+    dies: dies(),
+    punches: punches(),
+    punch: optionalToolName("Punch by its name in the table; blank means not known"),
+    grain: choice({
+      description: 'Bend line "across" or "along" the rolling direction; blank means not known',
+      words: GRAINS,
+      fallback: undefined,
+    }),
+    units: units(),
+    data: data(),
+  },
+  result: { kind: "table", columns: COLUMNS },
+  example: {
+    formula:
+      '=INDEX(SHOP.BEND.DIE("A36",0.25,24,3,90,VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",150,120,100}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D1",1,80},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78})),2,1)',
+    answer: "D2",
+  },
+  source: "opening nearest to 8 thicknesses among the dies that pass BEND.CHECK (common practice)",
+  calculate: (inputs, { system }): CellMatrix => {
+    const { material, thickness, bendLength, flange, bendAngle, brake, dies, punches, grain } = inputs;
+    const flanges = flange === undefined ? [LONG, LONG] : [flange, LONG];
+    const line = { material, thickness, bendLength, flanges, bendAngles: [bendAngle], grain };
+    const ranked = rankDies(line, dies, brake[0]!, findPunch(inputs.punch, punches), system);
+    const size = (value: number | undefined) => (value === undefined ? "" : fromInternal(value, "length", system));
+    return [
+      [...COLUMNS],
+      ...ranked.map(({ die, status, estimate, leastFlange, force, faceRoom, problems }) => [
+        die.name,
+        status,
+        size(die.opening),
+        size(estimate.radius),
+        size(leastFlange),
+        fromInternal(force.expected, "force", system),
+        fromInternal(force.worst, "force", system),
+        estimate.springback ?? "",
+        faceRoom ?? "",
+        worstFirst(problems)
+          .map(({ message }) => message)
+          .join(" "),
+      ]),
+    ];
+  },
+});
+
+/** A flange that no die finds too short. */
+const LONG = 10_000 as Millimetres;
