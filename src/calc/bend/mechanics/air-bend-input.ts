@@ -1,0 +1,49 @@
+import type { Degrees, Megapascals, Millimetres, Ratio } from "../../../units/quantity.ts";
+import { Refusal } from "../../../units/refusal.ts";
+import type { Hardening } from "./hardening.ts";
+
+/** A sheet over an open V die under a punch: everything the mechanics of an air bend needs. */
+export interface AirBendInput {
+  readonly hardening: Hardening;
+  /** Young's modulus E. */
+  readonly modulus: Megapascals;
+  /** Poisson's ratio nu. */
+  readonly poisson: Ratio;
+  /** Normal anisotropy r (Lankford); 1, isotropic, when left out. */
+  readonly anisotropy?: Ratio;
+  readonly thickness: Millimetres;
+  /** Die opening V between the theoretical corners, where face and top would meet without the shoulder radius. */
+  readonly dieOpening: Millimetres;
+  readonly dieShoulder: Millimetres;
+  /** Included angle of the V. */
+  readonly dieAngle: Degrees;
+  readonly punchNose: Millimetres;
+  /** Coulomb friction between sheet and die shoulder. */
+  readonly friction: Ratio;
+}
+
+/** What the solver can take; wider than what was checked, see checkedAgainstFiniteElements. */
+const LIMITS: ReadonlyArray<readonly [string, (input: AirBendInput) => number, number, number, string]> = [
+  ["strength", (i) => i.hardening.strength, 10, 5000, " MPa"],
+  ["exponent", (i) => i.hardening.exponent, 0.02, 0.6, ""],
+  ["prestrain", (i) => i.hardening.prestrain ?? 0.001, 1e-6, 0.5, ""],
+  ["modulus", (i) => i.modulus, 1e4, 1e6, " MPa"],
+  ["poisson", (i) => i.poisson, 0, 0.49, ""],
+  ["anisotropy", (i) => i.anisotropy ?? 1, 0.2, 4, ""],
+  ["thickness", (i) => i.thickness, 0.05, 100, " mm"],
+  ["dieOpening/thickness", (i) => i.dieOpening / i.thickness, 3, 60, ""],
+  ["dieShoulder", (i) => i.dieShoulder, 0, 200, " mm"],
+  ["dieAngle", (i) => i.dieAngle, 20, 160, " deg"],
+  ["punchNose", (i) => i.punchNose, 0, 500, " mm"],
+  ["friction", (i) => i.friction, 0, 0.5, ""],
+];
+
+/** Refuses (#VALUE!) the first input that is not a number within what the solver can take. */
+export function checkAirBendInput(input: AirBendInput): void {
+  for (const [name, read, least, most, unit] of LIMITS) {
+    const value = read(input);
+    if (!(value >= least && value <= most)) {
+      throw new Refusal("#VALUE!", `${name} must be from ${least} to ${most}${unit}; got ${value}`);
+    }
+  }
+}

@@ -1,0 +1,83 @@
+import type { BendSetup } from "./bend-setup.ts";
+import { type FreeArm, freeArm } from "./free-arm.ts";
+import { rootBetween } from "./root.ts";
+import type { SectionPath } from "./section.ts";
+
+/** The sheet under load at one half angle, as beam mechanics give it, before the fitted corrections of punchTip. */
+export interface LoadedPose {
+  readonly regime: "point" | "wrapped";
+  /** Slope of the flange under load, radians; half the bend angle. */
+  readonly halfAngle: number;
+  /** Part of it that lies round the punch nose. */
+  readonly wrapAngle: number;
+  /** Section path from the die contact to the punch. */
+  readonly path: SectionPath;
+  readonly arm: FreeArm;
+  /** Depth of the middle line's lowest point below where it was at first contact. */
+  readonly depth: number;
+  /** Ram force on both shoulders, per unit length of bend. */
+  readonly force: number;
+  /** Half of the angle that springs back, radians. */
+  readonly springback: number;
+  /** Length of the middle line from the centre to the die contact. */
+  readonly halfLength: number;
+}
+
+/**
+ * Pose at a loaded half angle a (radians, above 0 and below setup.largestHalfAngle). The reaction meets the middle line
+ * at x = xc - rho sin a + (mu t/2) cos a, y = -rd + rho cos a + (mu t/2) sin a, rho the shoulder radius to the middle
+ * line: friction acts on the sheet's face, half a thickness from the middle line, and shifts the line of action by
+ * mu t/2 along the flange (derived). Closure: arm + nose = x. While the centre would bend less than the nose, the punch
+ * touches at a point and the centre's curvature is the unknown; else the sheet wraps the nose and the wrap angle is.
+ */
+export function loadedPose(setup: BendSetup, halfAngle: number, guess = 1 / setup.noseRadius): LoadedPose {
+  const { section, nosePath, noseRadius, shoulderRadius, friction, frictionAngle } = setup;
+  const sin = Math.sin(halfAngle);
+  const cos = Math.cos(halfAngle);
+  const shift = (friction * section.thickness) / 2;
+  const contactX = setup.shoulderCentre - shoulderRadius * sin + shift * cos;
+  const contactY = -setup.dieShoulder + shoulderRadius * cos + shift * sin;
+  const reach = (arm: FreeArm) => arm.alongFlange * cos + arm.sag * sin;
+
+  const finish = (regime: LoadedPose["regime"], path: SectionPath, arm: FreeArm, wrapAngle: number): LoadedPose => {
+    const wrapLength = wrapAngle * noseRadius;
+    const rise = arm.alongFlange * sin - arm.sag * cos + noseRadius * (1 - Math.cos(wrapAngle));
+    const normal = arm.reaction * Math.cos(frictionAngle);
+    return {
+      regime,
+      halfAngle,
+      wrapAngle,
+      path,
+      arm,
+      depth: section.thickness / 2 - (contactY - rise),
+      force: 2 * normal * (cos + friction * sin),
+      springback: (arm.momentLength + wrapLength * path.end.moment) / section.stiffness,
+      halfLength: arm.length + wrapLength,
+    };
+  };
+
+  const atNose = freeArm(nosePath, halfAngle, frictionAngle);
+  const excess = reach(atNose) - contactX;
+  if (excess > 0) {
+    const closure = (wrap: number) =>
+      reach(freeArm(nosePath, halfAngle - wrap, frictionAngle)) + noseRadius * Math.sin(wrap) - contactX;
+    const wrap = rootBetween(closure, 0, excess, halfAngle, noseRadius * sin - contactX, 1e-12);
+    return finish("wrapped", nosePath, freeArm(nosePath, halfAngle - wrap, frictionAngle), wrap);
+  }
+
+  // An arm's reach falls nearly as the inverse of its end curvature, so its logarithm over ln k is almost straight.
+  const shortfall = (lnCurvature: number) =>
+    Math.log(reach(freeArm(section.pathTo(Math.exp(lnCurvature)), halfAngle, frictionAngle)) / contactX);
+  let high = -Math.log(noseRadius);
+  let fHigh = Math.log(1 + excess / contactX);
+  let low = Math.min(Math.log(guess), high) - 0.05;
+  let fLow = shortfall(low);
+  for (let reachDown = 0.3; fLow < 0; reachDown *= 2) {
+    [high, fHigh] = [low, fLow];
+    low += 1.5 * fLow - reachDown;
+    fLow = shortfall(low);
+  }
+  const lnCurvature = fHigh === 0 ? high : rootBetween(shortfall, low, fLow, high, fHigh, 1e-12);
+  const path = section.pathTo(Math.exp(lnCurvature));
+  return finish("point", path, freeArm(path, halfAngle, frictionAngle), 0);
+}
