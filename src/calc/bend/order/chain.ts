@@ -1,6 +1,6 @@
 import { radians } from "../../../units/quantity.ts";
 import { allowance, type BentPart, straightLengths } from "./part.ts";
-import { arcPiece, type Piece, place, straightPiece, type Zone } from "./piece.ts";
+import { arcPiece, type Piece, placed, straightPiece, type Zone } from "./piece.ts";
 import type { Pose } from "./seat.ts";
 import type { End } from "./stops.ts";
 
@@ -65,12 +65,7 @@ export function chain(part: BentPart, bendNumber: number, towards: End, finished
       zone = 3;
     }
   }
-  const radius = Math.max(
-    ...pieces.map((p) =>
-      p.arc ? Math.hypot(p.cx, p.cy) + p.radius : Math.max(Math.hypot(p.ax, p.ay), Math.hypot(p.bx, p.by)),
-    ),
-  );
-  return { pieces, run, radius: radius + half };
+  return { pieces, run, radius: Math.max(...pieces.map((p) => p.arm)) };
 }
 
 /** The half of the round that belongs to this side, in the same frame: it ends at the origin. A straight while flat. */
@@ -80,11 +75,5 @@ export const roundPiece = (leg: number, half: number, zoneLength: number, a: num
     : straightPiece(leg, 0, half, [-zoneLength / 2, 0], [0, 0]);
 
 /** The pieces laid out in a pose. */
-export function posed(pieces: readonly Piece[], pose: Pose): Piece[] {
-  const [cos, sin] = [Math.cos(pose.angle), Math.sin(pose.angle)];
-  return pieces.map((piece) => {
-    const placed = { ...piece };
-    place(piece, placed, pose.x, pose.y, cos, sin);
-    return placed;
-  });
-}
+export const posed = (pieces: readonly Piece[], { x, y, angle }: Pose): Piece[] =>
+  placed(pieces, x, y, Math.cos(angle), Math.sin(angle));

@@ -4,15 +4,24 @@ import { type Contact, gaugeContact } from "./gauge.ts";
 import { type Piece, straightPiece } from "./piece.ts";
 import type { Press, Side } from "./press.ts";
 import { bentPose, flatPose, type Pose, type Seat, turnedPose } from "./seat.ts";
-import { type Obstacle, type Phase, type Rules, type Stand, Watch } from "./watch.ts";
+import { type Motion, type Obstacle, type Phase, type Rules, type Stand, Watch } from "./watch.ts";
 
 /** The least gap of a phase, up to the clearance asked for, and what is nearest; or what is hit. */
 export type Reading = Pick<Watch, "gap" | "nearest" | "collision">;
 
-/** Heights the sheet is carried at, as shares of the room between die and raised punch; tilts on the way out (chosen). */
-export const LIFTS = [0, 0.25, 0.5, 0.75, 1] as const;
-/** As it came off the punch, this side laid level, the other side laid level. */
-export const TILTS = ["as bent", "back level", "front level"] as const;
+/** Heights the sheet is carried at, as shares of the room between die and raised punch (chosen). */
+const LIFTS = [0, 0.25, 0.5, 0.75, 1] as const;
+/**
+ * Ways in: over the die at a lift and laid down in place, or laid down short of the gauge and pushed back to it, so
+ * that a flange which hangs under the finger can get there. The last figure is how short, mm (chosen).
+ */
+export const WAYS_IN = [0, 10]
+  .flatMap((short) => LIFTS.map((lift) => ({ lift, short })))
+  .filter((w) => w.lift || !w.short);
+/** Ways out: lifted, and as it came off the punch, or with the back or the front laid level. */
+export const WAYS_OUT = (["as bent", "back level", "front level"] as const).flatMap((tilt) =>
+  LIFTS.map((lift) => ({ lift, tilt })),
+);
 
 /**
  * One side of the sheet at one hit. The two sides meet the tools independently of each other, so each is looked at
@@ -32,6 +41,7 @@ export class Half {
     private readonly thickness: number,
     private readonly press: Press,
     private readonly side: Side,
+    private readonly room: Piece[],
   ) {
     const flat = posed(chain.pieces, flatPose(seat, thickness));
     this.contact = side.finger && gaugeContact(flat, press.gaugeFrom, press.gaugeTo);
@@ -55,87 +65,89 @@ export class Half {
       if (!this.contact) return this.stopped("gauge", "finger", Math.max(press.gaugeFrom - t, -press.gaugeTo));
       const off = Math.max(press.nearestStop - this.contact.x, this.contact.x - press.furthestStop);
       if (off > 1e-9) return this.stopped("gauge", "gauge travel", off);
-      const blocked = this.fingerMeetsPunch(this.contact.x);
+      const blocked = press.fingerRetracts ? undefined : this.fingerMeetsPunch(this.contact.x);
       if (blocked) return blocked;
     }
     const rules = this.rules("skip");
-    const whole = this.watch(0);
-    const still = this.atRest();
-    whole.look(flatPose(seat, t), still, rules, "gauge") &&
-      whole.look(flatPose(seat, t), [{ solids: side.above, x: 0, y: t }], rules, "close");
-    if (whole.collision) return whole;
-    const formed = this.watch(seat.loaded, whole.gap);
-    formed.look(bentPose(seat, t, seat.loaded), [...still, this.punchAt(seat.tip(seat.loaded))], rules, "bend");
-    if (formed.collision) return formed;
-    const freed = this.watch(seat.free, formed.gap);
-    freed.look(
-      bentPose(seat, t, seat.free),
-      [...still, { solids: side.above, x: 0, y: seat.tip(seat.free) }],
-      rules,
-      "lift-off",
-    );
-    if (freed.collision) return freed;
-    const swung = new Watch(this.outside(), freed.gap);
-    const pose = (a: number) => bentPose(seat, t, a);
-    swung.sweep(
-      0,
-      seat.loaded,
-      pose,
-      (a) => [...still, this.punchAt(seat.tip(a))],
-      this.travel,
-      this.rules("sweep"),
-      "bend",
-    );
-    swung.nearest ??= freed.nearest ?? formed.nearest ?? whole.nearest;
-    return swung;
+    const watch = new Watch(press.clearance, this.room);
+    const still = this.atRest(press.fingerRetracts);
+    const flat = this.pieces(0);
+    const stroke: Motion = {
+      pose: (a) => bentPose(seat, t, a),
+      stands: (a) => [...still, this.punchAt(seat.tip(a))],
+      shift: this.originShift,
+      arm: chain.radius,
+    };
+    const { free, loaded } = seat;
+    // The end of the stroke before the stroke itself: most collisions show there already, at their worst.
+    watch.look(flat, flatPose(seat, t), this.atRest(), rules, "gauge") &&
+      watch.look(flat, flatPose(seat, t), [{ solids: side.above, x: 0, y: t }], rules, "close") &&
+      watch.look(this.pieces(loaded), stroke.pose(loaded), stroke.stands(loaded), rules, "bend") &&
+      watch.look(
+        this.pieces(free),
+        stroke.pose(free),
+        [...still, { solids: side.above, x: 0, y: seat.tip(free) }],
+        rules,
+        "lift-off",
+      ) &&
+      watch.sweep(this.outside(), 0, loaded, stroke, this.rules("sweep"), "bend");
+    return watch;
   }
 
-  /** Carried in at the k-th lift, over the die and under the open punch, then laid down. */
-  insertion(k: number): Reading {
-    let known = this.insertions[k];
+  /** Carried in over the die and under the open punch, laid down and pushed to the gauge. */
+  insertion(way: number): Reading {
+    let known = this.insertions[way];
     if (!known) {
-      const { seat, thickness: t, press, side } = this;
-      const lift = LIFTS[k]! * (press.openHeight - t);
-      const watch = this.watch(0);
-      watch.look(flatPose(seat, t, lift), this.wayOut(), this.rules("skip"), "insert") &&
+      const { seat, thickness: t, press } = this;
+      const { lift, short } = WAYS_IN[way]!;
+      const watch = new Watch(press.clearance, this.room);
+      const pieces = this.pieces(0);
+      const rules = this.rules("skip");
+      const pose = (back: number, up: number): Pose => {
+        const there = flatPose(seat, t, up * (press.openHeight - t));
+        return { ...there, x: there.x + (this.side.finger ? -back : back) };
+      };
+      watch.look(pieces, pose(short, lift), this.wayOut(), rules, "insert") &&
         lift > 0 &&
-        watch.look(flatPose(seat, t), this.wayUp(), this.rules("skip"), "insert");
-      known = this.insertions[k] = watch;
+        watch.look(pieces, pose(short, 0), this.wayUp(), rules, "insert");
+      // The push is short: the die is nearest at one of its ends, anything else is thicker than these steps.
+      for (let back = short - 2.5; back > 0; back -= 2.5)
+        watch.look(pieces, pose(back, 0), this.atRest(), rules, "insert");
+      known = this.insertions[way] = watch;
     }
     return known;
   }
 
-  /** Lifted out of the V, tilted or not, and drawn out to the front. `slope` is this side's, in radians. */
-  removal(k: number, tilt: (typeof TILTS)[number]): Reading {
-    const index = k * TILTS.length + TILTS.indexOf(tilt);
-    let known = this.removals[index];
+  /** Lifted out of the V, tilted or not, and drawn out to the front. */
+  removal(way: number): Reading {
+    let known = this.removals[way];
     if (!known) {
       const { seat, thickness: t, press, side } = this;
       const a = seat.free;
+      const gone = press.fingerRetracts;
+      const { lift, tilt } = WAYS_OUT[way]!;
       const own = side.finger ? "back level" : "front level";
       const slope = tilt === "as bent" ? a : tilt === own ? 0 : 2 * a;
-      const lift = LIFTS[k]! * (press.openHeight - t);
       const rules = this.rules("skip");
-      const watch = this.watch(a);
-      const pose = (s: number): Pose => turnedPose(seat, t, a, s, lift);
+      const watch = new Watch(press.clearance, this.room);
+      const pieces = this.pieces(a);
+      const pose = (s: number): Pose => turnedPose(seat, t, a, s, lift * (press.openHeight - t));
       if (
-        watch.look(pose(slope), this.wayOut(), rules, "remove") &&
-        watch.look(bentPose(seat, t, a), this.wayUp(), rules, "remove") &&
+        watch.look(pieces, pose(slope), this.wayOut(gone), rules, "remove") &&
+        watch.look(pieces, bentPose(seat, t, a), this.wayUp(gone), rules, "remove") &&
         slope !== a
       ) {
-        const open = [...this.atRest(), this.punchAt(press.openHeight)];
-        const radius = this.chain.radius + (seat.radius(a) + t) * Math.tan(a) + t;
-        watch.sweep(
-          a,
-          slope,
+        const open = [...this.atRest(gone), this.punchAt(press.openHeight)];
+        const offset = (seat.radius(a) + t) * Math.tan(a) + t;
+        const tipping: Motion = {
           pose,
-          () => open,
-          (p, q) => radius * Math.abs(p - q),
-          this.rules("tilt"),
-          "remove",
-        );
+          stands: () => open,
+          shift: (p, q) => offset * Math.abs(p - q),
+          arm: this.chain.radius,
+        };
+        watch.sweep(pieces, a, slope, tipping, this.rules("tilt"), "remove");
       }
-      known = this.removals[index] = watch;
+      known = this.removals[way] = watch;
     }
     return known;
   }
@@ -144,10 +156,6 @@ export class Half {
   pieces(a: number): Piece[] {
     const { seat, thickness, chain } = this;
     return [roundPiece(chain.pieces[0]!.leg, thickness / 2, seat.zoneLength, a, seat.radius(a)), ...chain.pieces];
-  }
-
-  private watch(a: number, clearance: number = this.press.clearance): Watch {
-    return new Watch(this.pieces(a), clearance);
   }
 
   /** Pieces without what stays between the die's shoulders, where punch and die hold the sheet all through the stroke. */
@@ -159,38 +167,39 @@ export class Half {
     });
   }
 
-  private readonly travel = (a: number, b: number): number => {
+  private readonly originShift = (a: number, b: number): number => {
     const [p, q] = [bentPose(this.seat, this.thickness, a), bentPose(this.seat, this.thickness, b)];
-    const turned = (this.chain.radius + this.thickness) * Math.abs(a - b);
-    return turned + Math.abs(p.x - q.x) + Math.abs(p.y - q.y) + Math.abs(this.seat.tip(a) - this.seat.tip(b));
+    // The path of the origin bends a little: a thickness times the angle covers its bulge between two values.
+    const bulge = this.thickness * Math.abs(a - b);
+    return bulge + Math.abs(p.x - q.x) + Math.abs(p.y - q.y) + Math.abs(this.seat.tip(a) - this.seat.tip(b));
   };
 
   private punchAt(y: number): Stand {
     return { solids: this.side.tools.moving, x: 0, y };
   }
 
-  private finger(which: "tool" | "behind" | "below"): Stand[] {
+  private finger(which: "tool" | "behind" | "below", gone: boolean): Stand[] {
     const { finger } = this.side;
-    return finger && this.contact ? [{ solids: [finger[which]], x: this.contact.x, y: 0 }] : [];
+    return finger && this.contact && !gone ? [{ solids: [finger[which]], x: this.contact.x, y: 0 }] : [];
   }
 
-  private atRest(): Stand[] {
-    return [{ solids: this.side.tools.fixed, x: 0, y: 0 }, ...this.finger("tool")];
+  private atRest(gone = false): Stand[] {
+    return [{ solids: this.side.tools.fixed, x: 0, y: 0 }, ...this.finger("tool", gone)];
   }
 
-  private wayOut(): Stand[] {
+  private wayOut(gone = false): Stand[] {
     const { behind, above } = this.side;
     const y = this.press.openHeight;
     return [
       { solids: behind.fixed, x: 0, y: 0 },
       { solids: behind.moving, x: 0, y },
       { solids: above, x: 0, y },
-      ...this.finger("behind"),
+      ...this.finger("behind", gone),
     ];
   }
 
-  private wayUp(): Stand[] {
-    return [{ solids: this.side.below, x: 0, y: 0 }, ...this.finger("below")];
+  private wayUp(gone = false): Stand[] {
+    return [{ solids: this.side.below, x: 0, y: 0 }, ...this.finger("below", gone)];
   }
 
   private rules(when: "skip" | "sweep" | "tilt"): Rules {
@@ -214,9 +223,10 @@ export class Half {
   private fingerMeetsPunch(stop: number): Reading | undefined {
     const { finger } = this.press;
     const edges = finger.map((p, i) => straightPiece(0, 3, 0, p, finger[(i + 1) % finger.length]!));
-    const watch = new Watch(edges, 0);
+    const watch = new Watch(0, this.room);
     const free = this.rules("skip");
     watch.look(
+      edges,
       { x: stop, y: 0, angle: 0 },
       [{ solids: this.side.above, x: 0, y: this.seat.tip(this.seat.loaded) }],
       free,

@@ -1,6 +1,6 @@
 import { type Degrees, mm } from "../../../units/quantity.ts";
 import { chain, posed } from "./chain.ts";
-import { Half, LIFTS, type Reading, TILTS } from "./half.ts";
+import { Half, type Reading, WAYS_IN, WAYS_OUT } from "./half.ts";
 import type { BentPart } from "./part.ts";
 import { gapBetween, type Piece } from "./piece.ts";
 import { type Press, sides } from "./press.ts";
@@ -24,6 +24,7 @@ export class Hits {
   private readonly seats: readonly Seat[];
   private readonly halves = new Map<number, Half>();
   private readonly met = new Map<number, (() => Obstacle) | undefined>();
+  private readonly room: Piece[] = [];
   private readonly press: ReturnType<typeof sides>;
 
   constructor(
@@ -47,14 +48,10 @@ export class Hits {
       readings.push({ ...NOTHING, collision });
     }
     if (!worst(readings).collision)
-      readings.push(best(LIFTS.keys(), (k) => [back.insertion(k), front.insertion(k)], this.tools));
-    if (!worst(readings).collision && !this.tools.offTheEnd) readings.push(this.removal(back, front));
+      readings.push(best(WAYS_IN.keys(), (way) => [back.insertion(way), front.insertion(way)], this.tools));
+    if (!worst(readings).collision && !this.tools.offTheEnd)
+      readings.push(best(WAYS_OUT.keys(), (way) => [back.removal(way), front.removal(way)], this.tools));
     return { ...worst(readings), back };
-  }
-
-  private removal(back: Half, front: Half): Reading {
-    const ways = TILTS.flatMap((tilt) => LIFTS.map((_, k) => [k, tilt] as const));
-    return best(ways.values(), ([k, tilt]) => [back.removal(k, tilt), front.removal(k, tilt)], this.tools);
   }
 
   private travelOf(bend: number): Reading {
@@ -78,7 +75,7 @@ export class Hits {
     if (!half) {
       const shape = chain(this.part, bend, towards, own);
       const side = isBack ? this.press.back : this.press.front;
-      half = new Half(shape, this.seats[bend - 1]!, this.part.thickness, this.tools, side);
+      half = new Half(shape, this.seats[bend - 1]!, this.part.thickness, this.tools, side, this.room);
       this.halves.set(key, half);
     }
     return half;

@@ -13,6 +13,8 @@ export interface Piece {
   /** How near the bend being made it lies: that decides which contacts are its working contacts. */
   zone: Zone;
   end: boolean;
+  /** Furthest point from the origin of its frame: how fast it swings. */
+  arm: number;
   ax: number;
   ay: number;
   bx: number;
@@ -38,7 +40,8 @@ export function straightPiece(
   end = false,
 ): Piece {
   const line = { ax: a[0], ay: a[1], bx: b[0], by: b[1] };
-  return { arc: false, half, leg, zone, end, ...line, cx: 0, cy: 0, radius: 0, mx: 0, my: 0, cosine: 0 };
+  const arm = Math.max(Math.hypot(...a), Math.hypot(...b)) + half;
+  return { arc: false, half, leg, zone, end, arm, ...line, cx: 0, cy: 0, radius: 0, mx: 0, my: 0, cosine: 0 };
 }
 
 /** Arc from angle `from` through `sweep` (radians, signed) about a centre. */
@@ -60,6 +63,7 @@ export function arcPiece(
     leg,
     zone,
     end: false,
+    arm: Math.hypot(cx, cy) + radius + half,
     ax: cx + radius * Math.cos(from),
     ay: cy + radius * Math.sin(from),
     bx: cx + radius * Math.cos(to),
@@ -79,7 +83,15 @@ export function place(from: Piece, to: Piece, x: number, y: number, cos: number,
   to.ay = y + sin * from.ax + cos * from.ay;
   to.bx = x + cos * from.bx - sin * from.by;
   to.by = y + sin * from.bx + cos * from.by;
+  to.arc = from.arc;
+  to.half = from.half;
+  to.leg = from.leg;
+  to.zone = from.zone;
+  to.end = from.end;
+  to.arm = from.arm;
   if (!from.arc) return;
+  to.radius = from.radius;
+  to.cosine = from.cosine;
   to.cx = x + cos * from.cx - sin * from.cy;
   to.cy = y + sin * from.cx + cos * from.cy;
   to.mx = cos * from.mx - sin * from.my;
@@ -186,8 +198,7 @@ export function gapTo(s: Solid, p: Piece, x: number, y: number, best: number): n
     if (square < least) least = square;
   }
   if (contains(s, p.ax + x, p.ay + y)) return -p.half - CROSSED;
-  const gap = Math.sqrt(least) - p.half;
-  return gap < best ? gap : best;
+  return least < reach * reach ? Math.sqrt(least) - p.half : best;
 }
 
 /** Signed gap between two pieces of the sheet, for a part that meets itself. */
@@ -216,9 +227,10 @@ function along(p: Piece, t: number): [number, number] {
 
 /**
  * How far, in millimetres, the solid would have to be set back to clear the piece. The depth of a point changes by at
- * most the distance walked, so halving the piece and dropping halves that cannot be deeper finds the deepest point to 0.001 mm.
+ * most the distance walked, so halving the piece and dropping halves that cannot be deeper finds the deepest point to
+ * 0.01 mm. Answers `known` when nothing is deeper.
  */
-export function depthIn(s: Solid, p: Piece): number {
+export function depthIn(s: Solid, p: Piece, known = -Infinity): number {
   const depth = (t: number): number => {
     const [x, y] = along(p, t);
     let least = Infinity;
@@ -229,15 +241,24 @@ export function depthIn(s: Solid, p: Piece): number {
   const length = p.arc
     ? 2 * Math.acos(Math.max(-1, Math.min(1, p.cosine))) * p.radius
     : Math.hypot(p.bx - p.ax, p.by - p.ay);
-  let deepest = Math.max(depth(0), depth(1));
+  let deepest = Math.max(depth(0), depth(1), known - p.half);
   const search = (from: number, to: number): void => {
     const here = depth((from + to) / 2);
     deepest = Math.max(deepest, here);
     const reach = ((to - from) / 2) * length;
-    if (here + reach <= deepest + 0.001) return;
+    if (here + reach <= deepest + 0.01) return;
     search(from, (from + to) / 2);
     search((from + to) / 2, to);
   };
   search(0, 1);
   return deepest + p.half;
+}
+
+/** The pieces turned by (cos, sin) and moved by (x, y). */
+export function placed(pieces: readonly Piece[], x: number, y: number, cos: number, sin: number): Piece[] {
+  return pieces.map((piece) => {
+    const there = { ...piece };
+    place(piece, there, x, y, cos, sin);
+    return there;
+  });
 }

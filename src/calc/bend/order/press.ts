@@ -32,6 +32,8 @@ export interface Press {
   /** Travel of the gauge: nearest and furthest stop from the middle of the V. */
   readonly nearestStop: Millimetres;
   readonly furthestStop: Millimetres;
+  /** True where the finger draws back once the punch holds the sheet, so that it is not in the way of the bend. */
+  readonly fingerRetracts: boolean;
   /** Punch tip above the die's top with the ram fully up: daylight less punch height less die height. */
   readonly openHeight: Millimetres;
   readonly stroke: Millimetres;

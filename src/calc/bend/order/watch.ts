@@ -1,5 +1,5 @@
 import { type Millimetres, mm } from "../../../units/quantity.ts";
-import { depthIn, gapTo, type Piece, place } from "./piece.ts";
+import { depthIn, gapTo, type Piece, place, placed } from "./piece.ts";
 import type { Pose } from "./seat.ts";
 import type { Solid, ToolName } from "./solid.ts";
 
@@ -44,96 +44,112 @@ export interface Stand {
   readonly y: number;
 }
 
+/** A motion of the sheet against the tools over the angle of its chain, radians. */
+export interface Motion {
+  readonly pose: (at: number) => Pose;
+  readonly stands: (at: number) => readonly Stand[];
+  readonly shift: (a: number, b: number) => number;
+  /** Longest arm of the pieces that move. */
+  readonly arm: number;
+}
+
 /** Keeps the least gap of one side of the sheet over everything it is shown, up to a stated clearance, and the first collision. */
 export class Watch {
-  gap: number;
   nearest: Nearest | undefined;
   /** Measured only when asked for: most collisions only close a branch of the search. */
   collision: (() => Obstacle) | undefined;
-  private readonly placed: Piece[];
-  private strict = 0;
-  private resting = 0;
 
+  /** @param room scratch pieces, shared by watches that take turns. */
   constructor(
-    private readonly pieces: readonly Piece[],
-    clearance: number,
-  ) {
-    this.gap = clearance;
-    this.placed = pieces.map((p) => ({ ...p }));
-  }
+    public gap: number,
+    private readonly room: Piece[],
+  ) {}
 
   /** One look at a pose. False after a collision. */
-  look(pose: Pose, stands: readonly Stand[], rules: Rules, phase: Phase): boolean {
-    if (!this.collision) this.scan(pose, stands, rules, phase, this.gap, 0);
+  look(pieces: readonly Piece[], pose: Pose, stands: readonly Stand[], rules: Rules, phase: Phase): boolean {
+    if (!this.collision) this.scan(pieces, pose, stands, rules, phase, 0, 0);
     return !this.collision;
   }
 
   /**
-   * A motion over a parameter from `from` to `to`. No point moves further than `motion(a, b)` between two values, so
-   * a stretch whose gap at its middle exceeds that is free; other stretches are halved.
+   * A motion from `from` to `to`. Between two values the chain turns by their difference (radians) and its origin moves
+   * against any tool by no more than `shift`; so a stretch whose gaps at its middle exceed what its pieces can move is
+   * free, and other stretches are halved.
    */
-  sweep(
-    from: number,
-    to: number,
-    pose: (a: number) => Pose,
-    stands: (a: number) => readonly Stand[],
-    motion: (a: number, b: number) => number,
-    rules: Rules,
-    phase: Phase,
-  ): boolean {
+  sweep(pieces: readonly Piece[], from: number, to: number, motion: Motion, rules: Rules, phase: Phase): boolean {
+    if (this.collision) return false;
     const middle = (from + to) / 2;
-    const reach = Math.max(motion(from, middle), motion(middle, to));
-    const enough = this.gap + reach;
+    const shift = Math.max(motion.shift(from, middle), motion.shift(middle, to));
+    const turn = Math.abs(to - from) / 2;
+    const free = this.scan(pieces, motion.pose(middle), motion.stands(middle), rules, phase, shift, turn);
     if (this.collision) return false;
-    this.scan(pose(middle), stands(middle), rules, phase, enough, reach);
-    if (this.collision) return false;
-    if ((this.strict >= enough && this.resting >= reach) || reach < FINEST) return true;
+    if (free || shift + turn * motion.arm < FINEST) return true;
     return (
-      this.sweep(from, middle, pose, stands, motion, rules, phase) &&
-      this.sweep(middle, to, pose, stands, motion, rules, phase)
+      this.sweep(pieces, from, middle, motion, rules, phase) && this.sweep(pieces, middle, to, motion, rules, phase)
     );
   }
 
+  /** @returns whether every piece stays free when it moves by `shift` and turns by `turn` from here. */
   private scan(
+    pieces: readonly Piece[],
     pose: Pose,
     stands: readonly Stand[],
     rules: Rules,
     phase: Phase,
-    enough: number,
-    restEnough: number,
-  ): void {
+    shift: number,
+    turn: number,
+  ): boolean {
     const cos = Math.cos(pose.angle);
     const sin = Math.sin(pose.angle);
-    for (let i = 0; i < this.pieces.length; i++) place(this.pieces[i]!, this.placed[i]!, pose.x, pose.y, cos, sin);
-    this.strict = enough;
-    this.resting = restEnough;
+    const { room } = this;
+    for (let i = 0; i < pieces.length; i++) {
+      if (!room[i]) room.push({ ...pieces[i]! });
+      place(pieces[i]!, room[i]!, pose.x, pose.y, cos, sin);
+    }
+    let free = true;
     for (const { solids, x, y } of stands)
       for (const s of solids) {
         const rule = rules[s.tool];
-        for (const piece of this.placed) {
+        for (let i = 0; i < pieces.length; i++) {
+          const piece = room[i]!;
           const r = rule[piece.zone];
           if (r === "skip") continue;
-          if (r === "free") {
-            const gap = gapTo(s, piece, -x, -y, this.strict);
-            if (gap >= this.strict) continue;
-            this.strict = gap;
-            if (gap < this.gap) {
-              this.gap = gap;
-              this.nearest = { phase, tool: s.tool, leg: piece.leg };
-            }
-            if (gap < -CONTACT) return this.meet(s, piece, x, y, phase);
-          } else {
-            const gap = gapTo(s, piece, -x, -y, this.resting - r) + r;
-            if (gap < this.resting) this.resting = gap;
-            if (gap < -CONTACT) return this.meet(s, piece, x, y, phase);
+          const keep = r === "free" ? this.gap : -r;
+          const enough = keep + shift + turn * piece.arm;
+          const gap = gapTo(s, piece, -x, -y, enough);
+          if (gap >= enough) continue;
+          free = false;
+          if (gap < (r === "free" ? 0 : -r) - CONTACT) {
+            this.collision = once(() => deepest(posedAgainst(pieces, pose, x, y), s, rule, phase));
+            return false;
           }
+          if (r !== "free" || gap >= this.gap) continue;
+          this.gap = gap;
+          this.nearest = { phase, tool: s.tool, leg: piece.leg };
         }
       }
+    return free;
   }
+}
 
-  private meet(s: Solid, piece: Piece, x: number, y: number, phase: Phase): void {
-    const there = { ...piece };
-    place(piece, there, -x, -y, 1, 0);
-    this.collision = () => ({ phase, tool: s.tool, leg: piece.leg, by: mm(Math.max(0, depthIn(s, there))) });
+const posedAgainst = (pieces: readonly Piece[], { x, y, angle }: Pose, toolX: number, toolY: number): Piece[] =>
+  placed(pieces, x - toolX, y - toolY, Math.cos(angle), Math.sin(angle));
+
+/** Names the flange that is deepest in the tool. */
+function deepest(pieces: readonly Piece[], s: Solid, rule: Rules[ToolName], phase: Phase): Obstacle {
+  let found = { leg: 0, by: -Infinity };
+  for (const piece of pieces) {
+    if (rule[piece.zone] === "skip") continue;
+    const by = depthIn(s, piece, found.by);
+    if (by > found.by) found = { leg: piece.leg, by };
   }
+  return { phase, tool: s.tool, leg: found.leg, by: mm(Math.max(0, found.by)) };
+}
+
+function once<T>(compute: () => T): () => T {
+  let known: T | undefined;
+  return () => {
+    known ??= compute();
+    return known;
+  };
 }

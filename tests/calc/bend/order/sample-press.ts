@@ -19,6 +19,7 @@ export const samplePress: Press = {
   dieAngle: degrees(80),
   gaugeFrom: mm(0),
   gaugeTo: mm(25),
+  fingerRetracts: true,
   nearestStop: mm(5),
   furthestStop: mm(700),
   openHeight: mm(150),
