@@ -293,7 +293,9 @@ const guardMatrix = (matrix: CellMatrix, record: AnyRecord): CellMatrix =>
 
 /** Inputs may each be in order and yet overflow together; a cell never shows that as a number. */
 function guard(value: CellValue, record: AnyRecord): CellValue {
-  if (typeof value !== "number" || Number.isFinite(value)) return value;
+  if (typeof value !== "number") return value;
+  // Excel keeps 15 digits: the last bits that a unit conversion leaves behind (1.4999999999999998) are not an answer.
+  if (Number.isFinite(value)) return Number(value.toPrecision(15));
   throw new Refusal(
     "#N/A",
     message("arguments", `of a size that ${record.name} can answer`, "figures whose result is too large to write"),
