@@ -22,10 +22,10 @@ export const bendCheck = defineFunction({
     flanges: lengths('Outside flanges in order along the strip: a range, or text such as "2; 3.5; 2"'),
     bendAngles: bendAngles("Bend angles between them, one fewer than flanges, or one for all"),
     die: toolName("Die by its name in the table, or by its opening"),
-    punch: optionalToolName("Punch by its name in the table; blank means not known"),
     brake: brakes(),
     dies: dies(),
     punches: punches(),
+    punch: optionalToolName("Punch by its name in the table; blank means not known"),
     grain: choice({
       description: 'Bend line "across" or "along" the rolling direction; blank means not known and is judged along',
       words: GRAINS,
@@ -42,7 +42,7 @@ export const bendCheck = defineFunction({
   result: { kind: "row", columns: ["Status", "Sentence"] },
   example: {
     formula:
-      '=INDEX(SHOP.BEND.CHECK("A36",0.25,24,"1;3",90,"D2","P1",VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",150,120,100}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78})),1,1)',
+      '=INDEX(SHOP.BEND.CHECK("A36",0.25,24,"1;3",90,"D2",VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",150,120,100}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78}),"P1"),1,1)',
     answer: "stop",
   },
   source:

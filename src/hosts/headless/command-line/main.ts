@@ -1,0 +1,56 @@
+import { isMainThread, workerData } from "node:worker_threads";
+import { shopFunctions } from "../../../cells/catalogue.ts";
+import { PRODUCT_VERSION } from "../../../cells/version.generated.ts";
+import type { Command, CommandContext } from "./command.ts";
+import { WORKER } from "./run-jobs.ts";
+import { UsageError } from "./usage.ts";
+import { serveJobs } from "./worker.ts";
+
+/** Subcommands of `shop`, each loaded when it is asked for: the start-up time of one does not burden the others. */
+const commands: Readonly<Record<string, () => Promise<Command>>> = {
+  calc: async () => (await import("./calc.ts")).calc,
+  recalc: async () => (await import("./recalc.ts")).recalc,
+  functions: async () => (await import("./catalogue.ts")).functions,
+};
+
+const USAGE = 64;
+const OWN_FAULT = 70;
+
+async function standardInput(): Promise<string> {
+  const pieces: Buffer[] = [];
+  for await (const piece of process.stdin) pieces.push(piece as Buffer);
+  return Buffer.concat(pieces).toString("utf8");
+}
+
+async function main(args: readonly string[]): Promise<number> {
+  const [name = "", ...rest] = args;
+  const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  const context: CommandContext = {
+    functions: shopFunctions,
+    version: PRODUCT_VERSION,
+    out: (text) => process.stdout.write(text),
+    note: (text) => process.stderr.write(text),
+    input: standardInput,
+    interactive: process.stderr.isTTY === true,
+  };
+  if (!load) {
+    context.note(`shop must be followed by one of ${Object.keys(commands).join(", ")}; got ${name || "nothing"}\n`);
+    return USAGE;
+  }
+  try {
+    return await (await load())(rest, context);
+  } catch (error) {
+    if (error instanceof UsageError) {
+      context.note(`${error.message}\n`);
+      return USAGE;
+    }
+    context.note(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+    return OWN_FAULT;
+  }
+}
+
+// A reader that has seen enough (head) closes the pipe: that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : OWN_FAULT));
+
+if (!isMainThread && workerData === WORKER) serveJobs(shopFunctions);
+else process.exitCode = await main(process.argv.slice(2));
