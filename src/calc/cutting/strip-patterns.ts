@@ -1,0 +1,339 @@
+/**
+ * The dearest pattern of strips for given piece values: strips side by side over the sheet, pieces side by side in each
+ * strip, a piece narrower than its strip sized by one more cut. One sweep over the pieces by rising strip width prices
+ * the strips of every width for all sheets that take the pieces the same way round; a second knapsack lays the strips
+ * (Gilmore & Gomory, Operations Research 13:94, 1965; memory, unverified). What the shear cannot part is never offered:
+ * see gauge-rule.ts.
+ */
+import type { CutNode, PartsNode, PieceNode } from "./cut-tree.ts";
+import { isUnlimited, mustStayInFront } from "./gauge-rule.ts";
+import { Knapsack } from "./knapsack.ts";
+import { type CutPattern, patternOf } from "./pattern.ts";
+import { ALONG_X, ALONG_Y, type Direction, type Problem } from "./problem.ts";
+
+interface Option {
+  readonly item: number;
+  readonly along: number;
+  readonly across: number;
+  /** Pieces stacked across the strip. */
+  readonly stack: number;
+}
+
+/** One way to lay strips on one sheet kind. */
+interface View {
+  readonly sheet: number;
+  /** Direction in which the strips follow each other. */
+  readonly direction: Direction;
+  readonly length: number;
+  readonly height: number;
+}
+
+interface ViewGroup {
+  readonly options: Option[];
+  readonly views: View[];
+}
+
+interface Strip {
+  readonly height: number;
+  readonly parts: readonly { readonly option: Option; readonly copies: number }[];
+}
+
+/** The best strips of every height, per view. */
+interface StripTable {
+  readonly usable: Option[];
+  readonly heights: number[];
+  readonly marks: number[];
+  readonly plain: number[][];
+  readonly front: number[][];
+}
+
+interface Draft {
+  readonly promised: number;
+  readonly picked: { level: number; count: number; front: boolean; density: number }[];
+}
+
+export interface Priced {
+  /** null where the sheet cannot be worth its price. */
+  readonly pattern: CutPattern | null;
+  readonly sheet: number;
+  /** No pattern of strips on this sheet is worth more at these values (on the table's grid). */
+  readonly promised: number;
+}
+
+const NONE = Number.NEGATIVE_INFINITY;
+const MANY = 1e9;
+const MOST_REFILLS = 8;
+
+export class StripPatterns {
+  private readonly groups: ViewGroup[] = [];
+  private readonly strips = new Knapsack();
+  private readonly stacks = new Knapsack();
+  private readonly limited: boolean;
+  work = 0;
+
+  /** `cell` is the grid of the length tables in grid units: 1 is exact, larger is quicker and rounds against us. */
+  constructor(
+    private readonly problem: Problem,
+    private cell: number,
+    mostStacked = 1,
+  ) {
+    this.limited = !isUnlimited(problem.rule);
+    const byKey = new Map<string, ViewGroup>();
+    problem.sheets.forEach((sheet, s) => {
+      for (const direction of sheet.roots) {
+        const length = direction === ALONG_Y ? sheet.w : sheet.h;
+        const height = direction === ALONG_Y ? sheet.h : sheet.w;
+        const options: Option[] = [];
+        let key = "";
+        problem.items.forEach((item, i) => {
+          for (const turned of [false, true]) {
+            const allowed = (turned ? problem.turned : problem.plain)[s]![i] === 1;
+            const x = turned ? item.h : item.w;
+            const y = turned ? item.w : item.h;
+            const along = direction === ALONG_Y ? x : y;
+            const across = direction === ALONG_Y ? y : x;
+            const once = allowed && !(turned && item.w === item.h);
+            // Same key, same options: only which lies along matters, not the name of the turn.
+            if (once) key += `${i}:${along};`;
+            if (!once) continue;
+            for (let stack = 1; stack <= Math.min(mostStacked, item.quantity); stack++) {
+              if (stack > 1 && !this.canStack(across)) break;
+              options.push({ item: i, along, across: across * stack, stack });
+            }
+          }
+        });
+        const sorted = [...key.split(";")].sort().join(";");
+        let group = byKey.get(sorted);
+        if (!group) {
+          group = { options: options.sort((a, b) => a.across - b.across || a.along - b.along), views: [] };
+          byKey.set(sorted, group);
+          this.groups.push(group);
+        }
+        group.views.push({ sheet: s, direction, length, height });
+      }
+    });
+  }
+
+  private canStack(across: number): boolean {
+    const { rule } = this.problem;
+    return !mustStayInFront(across, rule) && across >= rule.leastHold;
+  }
+
+  private cellsOf(size: number): number {
+    return Math.ceil(size / this.cell);
+  }
+
+  private room(size: number): number {
+    return Math.floor(size / this.cell);
+  }
+
+  /** Waste that can be parted when no part is bound to stay in front, and when one is; 0 where anything goes. */
+  private leastWaste(front: boolean): number {
+    const { rule } = this.problem;
+    return front ? rule.leastDrop : rule.leastHold;
+  }
+
+  /** Least width by which a strip must exceed the piece if it is not equal. */
+  private sizing(across: number): number {
+    const { rule } = this.problem;
+    if (mustStayInFront(across, rule)) return rule.leastDrop;
+    return across >= rule.leastHold ? Math.min(rule.leastHold, rule.leastDrop) : rule.leastHold;
+  }
+
+  /**
+   * A good pattern of every view for piece `values`, no item above `remaining`, on sheets not refused by `open`; views
+   * that cannot reach `worth(sheet)` are left out after the first look, but still report what they promise at most.
+   */
+  price(
+    values: ArrayLike<number>,
+    remaining: ArrayLike<number>,
+    open: (sheet: number) => boolean,
+    worth: (sheet: number) => number,
+  ): Priced[] {
+    const answers: Priced[] = [];
+    for (const group of this.groups) {
+      const views = group.views.filter((view) => open(view.sheet));
+      if (views.length === 0) continue;
+      const first = this.sweep(group.options, views, values, remaining);
+      const drafts = views.map((view, v) => this.layStrips(first, view, v, view.height, false));
+      const chosen = views.map((_, v) => (drafts[v] ? this.readStrips(first, views[v]!, drafts[v]!) : []));
+      views.forEach((view, v) => {
+        const promised = drafts[v]?.promised ?? 0;
+        if (promised <= worth(view.sheet)) {
+          if (promised > 0) answers.push({ pattern: null, sheet: view.sheet, promised });
+          return;
+        }
+        const root = this.reconcile(group.options, view, chosen[v]!, values, remaining);
+        answers.push({ pattern: patternOf(view.sheet, root), sheet: view.sheet, promised });
+      });
+    }
+    return answers;
+  }
+
+  /** Keeps the strips that share the demand peaceably and fills the rest of the sheet again, until nothing more fits. */
+  private reconcile(
+    options: Option[],
+    view: View,
+    wanted: Strip[],
+    values: ArrayLike<number>,
+    remaining: ArrayLike<number>,
+  ): PartsNode {
+    const rest = Float64Array.from(remaining);
+    const parts: CutNode[] = [];
+    let height = view.height;
+    let offered = wanted;
+    let fronted = false;
+    for (let round = 0; ; round++) {
+      let clash = false;
+      for (const strip of offered) {
+        const front = mustStayInFront(strip.height, this.problem.rule);
+        if (strip.height > height || (front && fronted) || !takes(strip, rest)) {
+          clash = true;
+          continue;
+        }
+        for (const { option, copies } of strip.parts) rest[option.item] = rest[option.item]! - copies * option.stack;
+        height -= strip.height;
+        if (front) fronted = true;
+        parts.push(this.stripNode(strip, view.direction));
+      }
+      if (!clash || round === MOST_REFILLS) break;
+      const table = this.sweep(options, [{ ...view, height }], values, rest);
+      const draft = this.layStrips(table, view, 0, height, fronted);
+      if (!draft) break;
+      offered = this.readStrips(table, view, draft);
+    }
+    return { direction: view.direction, parts };
+  }
+
+  /** Prices the strips of every height at once. */
+  private sweep(
+    options: Option[],
+    views: View[],
+    values: ArrayLike<number>,
+    remaining: ArrayLike<number>,
+  ): StripTable {
+    const { rule } = this.problem;
+    const { strips } = this;
+    let longest = 0;
+    let tallest = 0;
+    for (const view of views) {
+      longest = Math.max(longest, view.length);
+      tallest = Math.max(tallest, view.height);
+    }
+    const usable = options.filter(
+      ({ item, along, across, stack }) =>
+        values[item]! > 1e-9 && remaining[item]! >= stack && along <= longest && across <= tallest,
+    );
+    const anyFront = usable.some(({ along }) => mustStayInFront(along, rule));
+    strips.reset(this.room(longest), anyFront);
+    const table: StripTable = { usable, heights: [], marks: [], plain: [], front: [] };
+    const addOption = (o: number) => {
+      const { item, along, stack } = usable[o]!;
+      const copies = Math.floor(remaining[item]! / stack);
+      strips.add(o, this.cellsOf(along), values[item]! * stack, copies, mustStayInFront(along, rule));
+    };
+    const record = (height: number) => {
+      table.heights.push(height);
+      table.marks.push(strips.mark());
+      table.plain.push(views.map((view) => strips.best(this.roomAlong(view.length, false), false)));
+      table.front.push(views.map((view) => (anyFront ? strips.best(this.roomAlong(view.length, true), true) : NONE)));
+    };
+    const lag = this.limited && usable.some(({ across }) => this.sizing(across) > 0);
+    if (!lag) {
+      for (let o = 0; o < usable.length; ) {
+        const height = usable[o]!.across;
+        for (; o < usable.length && usable[o]!.across === height; o++) addOption(o);
+        record(height);
+      }
+    } else {
+      const entry = usable.map(({ across }) => across + this.sizing(across));
+      const byEntry = usable.map((_, o) => o).sort((a, b) => entry[a]! - entry[b]! || a - b);
+      let entered = 0;
+      for (let o = 0; o < usable.length; ) {
+        const height = usable[o]!.across;
+        while (entered < byEntry.length && entry[byEntry[entered]!]! <= height) addOption(byEntry[entered++]!);
+        const kept = strips.mark();
+        for (; o < usable.length && usable[o]!.across === height; o++) {
+          if (entry[o]! > height) addOption(o);
+        }
+        record(height);
+        strips.goOnFrom(kept);
+      }
+    }
+    this.work += strips.work;
+    return table;
+  }
+
+  /** Cells to fill in `size`, room left for waste the shear can part. */
+  private roomAlong(size: number, front: boolean): number {
+    return this.room(this.limited ? size - this.leastWaste(front) : size);
+  }
+
+  /** Lays strips over `height`; with `fronted` the one part that may stay in front is already there. */
+  private layStrips(table: StripTable, view: View, v: number, height: number, fronted: boolean): Draft | null {
+    const { rule } = this.problem;
+    const { stacks } = this;
+    const { heights } = table;
+    const anyFront = !fronted && heights.some((tall) => mustStayInFront(tall, rule));
+    stacks.reset(this.room(height), anyFront);
+    const front = new Uint8Array(heights.length);
+    const worth = new Float64Array(heights.length);
+    let dearest = 0;
+    for (let k = 0; k < heights.length; k++) {
+      const tall = heights[k]!;
+      if (tall > height || tall > rule.longestCut) break;
+      const value = Math.max(table.plain[k]![v]!, table.front[k]![v]!);
+      // A taller strip worth no more than a narrower one is never needed.
+      if (value <= dearest + 1e-12) continue;
+      dearest = value;
+      worth[k] = value;
+      front[k] = table.front[k]![v]! > table.plain[k]![v]! ? 1 : 0;
+      const held = mustStayInFront(tall, rule);
+      if (!(held && fronted)) stacks.add(k, this.cellsOf(tall), value, MANY, held);
+    }
+    this.work += stacks.work;
+    const plain = stacks.best(this.roomAlong(height, fronted), false);
+    const inFront = anyFront ? stacks.best(this.roomAlong(height, true), true) : NONE;
+    const promised = Math.max(plain, inFront);
+    if (!(promised > 0)) return null;
+    const picked: Draft["picked"] = [];
+    const useFront = inFront > plain;
+    stacks.read(stacks.mark(), this.roomAlong(height, fronted || useFront), useFront, (k, count) => {
+      picked.push({ level: k, count, front: front[k] === 1, density: worth[k]! / heights[k]! });
+    });
+    picked.sort((a, b) => b.density - a.density || a.level - b.level);
+    return { promised, picked };
+  }
+
+  private readStrips(table: StripTable, view: View, draft: Draft): Strip[] {
+    return draft.picked.flatMap(({ level, count, front }) => {
+      const parts: Strip["parts"][number][] = [];
+      const cells = this.roomAlong(view.length, front);
+      this.strips.read(table.marks[level]!, cells, front, (o, copies) => {
+        parts.push({ option: table.usable[o]!, copies });
+      });
+      return new Array<Strip>(count).fill({ height: table.heights[level]!, parts });
+    });
+  }
+
+  private stripNode(strip: Strip, direction: Direction): PartsNode {
+    const parts: CutNode[] = [];
+    for (const { option, copies } of strip.parts) {
+      const { item, along, stack } = option;
+      const { w, h } = this.problem.items[item]!;
+      const piece: PieceNode = { item, turned: along !== (direction === ALONG_Y ? w : h) };
+      const part: CutNode = stack === 1 ? piece : { direction, parts: new Array<PieceNode>(stack).fill(piece) };
+      for (let n = 0; n < copies; n++) parts.push(part);
+    }
+    return { direction: direction === ALONG_X ? ALONG_Y : ALONG_X, parts };
+  }
+}
+
+function takes(strip: Strip, rest: Float64Array): boolean {
+  for (const { option } of strip.parts) {
+    let wanted = 0;
+    for (const part of strip.parts) if (part.option.item === option.item) wanted += part.copies * part.option.stack;
+    if (wanted > rest[option.item]!) return false;
+  }
+  return true;
+}
