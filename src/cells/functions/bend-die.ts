@@ -35,14 +35,14 @@ export const bendDie = defineFunction({
     material: material(),
     thickness: thickness(),
     bendLength: length({ description: "Length of the bend line" }),
+    brake: brakes(),
+    dies: dies(),
+    punches: punches(),
     flange: length({
       description: "Shortest outside flange; blank where it does not matter",
       fallback: undefined as Millimetres | undefined,
     }),
     bendAngle: bendAngle(SQUARE),
-    brake: brakes(),
-    dies: dies(),
-    punches: punches(),
     punch: optionalToolName("Punch by its name in the table; blank means not known"),
     grain: choice({
       description: 'Bend line "across" or "along" the rolling direction; blank means not known',
@@ -55,7 +55,7 @@ export const bendDie = defineFunction({
   result: { kind: "table", columns: COLUMNS },
   example: {
     formula:
-      '=INDEX(SHOP.BEND.DIE("A36",0.25,24,3,90,VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",150,120,100}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D1",1,80},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78})),2,1)',
+      '=INDEX(SHOP.BEND.DIE("A36",0.25,24,VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",150,120,100}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D1",1,80},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78})),2,1)',
     answer: "D2",
   },
   source: "opening nearest to 8 thicknesses among the dies that pass BEND.CHECK (common practice)",
