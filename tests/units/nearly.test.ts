@@ -1,0 +1,20 @@
+import { describe, expect, it } from "vitest";
+import { atLeast, atMost } from "../../src/units/nearly.ts";
+
+describe("limits forgive the last bits of a unit conversion", () => {
+  it("ten pieces of 0.2 in are not shorter than 2 in", () => {
+    const sum = Array.from({ length: 10 }, () => 0.2 * 25.4).reduce((a, b) => a + b, 0);
+    expect(atLeast(sum, 2 * 25.4)).toBe(true);
+    expect(atMost(sum, 2 * 25.4)).toBe(true);
+  });
+
+  it("a thousandth of a millimetre is not forgiven", () => {
+    expect(atLeast(50.799, 50.8)).toBe(false);
+    expect(atMost(50.801, 50.8)).toBe(false);
+  });
+
+  it("nothing is at least NaN", () => {
+    expect(atLeast(Number.NaN, 1)).toBe(false);
+    expect(atMost(1, Number.NaN)).toBe(false);
+  });
+});

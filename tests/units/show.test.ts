@@ -1,0 +1,53 @@
+import { describe, expect, it } from "vitest";
+import { CellError } from "../../src/units/cell.ts";
+import { message, noAnswer, wrong } from "../../src/units/refusal.ts";
+import { showBoth, showForce, showGiven, showNumber } from "../../src/units/show.ts";
+
+describe("figures in sentences", () => {
+  it.each([
+    [0, "0"],
+    [0.25, "0.25"],
+    [12.7, "12.7"],
+    [1830, "1830"],
+    [0.3333333, "0.3333"],
+    [123456, "123456"],
+    [-0.5, "-0.5"],
+    [1e-12, "1.00e-12"],
+    [1e300, "1.00e+300"],
+  ])("%d is written %s", (value, text) => {
+    expect(showNumber(value)).toBe(text);
+  });
+
+  it("a length stands in both systems, a force in two figures", () => {
+    expect(showBoth(12.7, "length")).toBe("0.5 in (12.7 mm)");
+    expect(showForce(1_779_288, "in")).toBe("200 US ton");
+    expect(showForce(159_690, "in")).toBe("18 US ton");
+    expect(showForce(4_340, "mm")).toBe("4.3 kN");
+  });
+
+  it.each([
+    [null, "nothing"],
+    [undefined, "nothing"],
+    ["", "nothing"],
+    [true, "TRUE"],
+    ["abc", '"abc"'],
+    ["two\nlines", '"two lines"'],
+    [46026, "46026"],
+    [Number.POSITIVE_INFINITY, "a number too large"],
+    [new CellError("#REF!"), "#REF!"],
+    ["x".repeat(100), `"${"x".repeat(57)}..."`],
+  ])("what was given is quoted on one short line: %j", (given, text) => {
+    expect(showGiven(given)).toBe(text);
+  });
+
+  it("every refusal has the one grammar", () => {
+    expect(message("radius", "a length", '"abc"')).toBe('radius must be a length; got "abc"');
+    expect(wrong("radius", "a length", "abc", "write 3 mm").message).toBe(
+      'radius must be a length; got "abc"; write 3 mm',
+    );
+    expect(wrong("radius", "given", null).code).toBe("#VALUE!");
+    expect(noAnswer("gauge", "known", "99 ga").toCell()).toEqual(
+      new CellError("#N/A", "gauge must be known; got 99 ga"),
+    );
+  });
+});
