@@ -3,6 +3,7 @@ import { type Chain, posed, roundPiece } from "./chain.ts";
 import { type Contact, gaugeContact } from "./gauge.ts";
 import { type Piece, straightPiece } from "./piece.ts";
 import type { Press, Side } from "./press.ts";
+import type { Room } from "./room.ts";
 import { bentPose, flatPose, type Pose, type Seat, turnedPose } from "./seat.ts";
 import { type Motion, type Obstacle, type Phase, type Rules, type Stand, Watch } from "./watch.ts";
 
@@ -41,7 +42,7 @@ export class Half {
     private readonly thickness: number,
     private readonly press: Press,
     private readonly side: Side,
-    private readonly room: Piece[],
+    private readonly room: Room,
   ) {
     const flat = posed(chain.pieces, flatPose(seat, thickness));
     this.contact = side.finger && gaugeContact(flat, press.gaugeFrom, press.gaugeTo);

@@ -1,9 +1,10 @@
 import { type Degrees, mm } from "../../../units/quantity.ts";
-import { chain, posed } from "./chain.ts";
+import { chain } from "./chain.ts";
 import { Half, type Reading, WAYS_IN, WAYS_OUT } from "./half.ts";
 import type { BentPart } from "./part.ts";
-import { gapBetween, type Piece } from "./piece.ts";
+import { gapBetween, STRIDE } from "./piece.ts";
 import { type Press, sides } from "./press.ts";
+import { Room } from "./room.ts";
 import { bentPose, type Seat, seat } from "./seat.ts";
 import type { End, Hit } from "./stops.ts";
 import { CONTACT, type Nearest, type Obstacle } from "./watch.ts";
@@ -24,7 +25,7 @@ export class Hits {
   private readonly seats: readonly Seat[];
   private readonly halves = new Map<number, Half>();
   private readonly met = new Map<number, (() => Obstacle) | undefined>();
-  private readonly room: Piece[] = [];
+  private readonly room = new Room();
   private readonly press: ReturnType<typeof sides>;
 
   constructor(
@@ -43,14 +44,14 @@ export class Hits {
     const travel = this.travelOf(bend);
     const readings = [travel, back.mandatory()];
     if (!worst(readings).collision) readings.push(front.mandatory());
-    if (!worst(readings).collision) {
-      const collision = this.meetsItself(finished, bend);
-      readings.push({ ...NOTHING, collision });
-    }
     if (!worst(readings).collision)
       readings.push(best(WAYS_IN.keys(), (way) => [back.insertion(way), front.insertion(way)], this.tools));
     if (!worst(readings).collision && !this.tools.offTheEnd)
       readings.push(best(WAYS_OUT.keys(), (way) => [back.removal(way), front.removal(way)], this.tools));
+    if (!worst(readings).collision) {
+      const collision = this.meetsItself(finished, bend);
+      readings.push({ ...NOTHING, collision });
+    }
     return { ...worst(readings), back };
   }
 
@@ -87,7 +88,7 @@ export class Hits {
     if (!this.met.has(key)) {
       const last = this.half(finished, bend, "last", true).chain;
       const first = this.half(finished, bend, "first", false).chain;
-      this.met.set(key, swingTogether(last, first, this.seats[bend - 1]!, this.part.thickness));
+      this.met.set(key, swingTogether(last, first, this.seats[bend - 1]!, this.part.thickness, this.room));
     }
     return this.met.get(key);
   }
@@ -98,33 +99,39 @@ function swingTogether(
   other: Half["chain"],
   s: Seat,
   thickness: number,
+  room: Room,
 ): (() => Obstacle) | undefined {
-  const apart = (a: number): { gap: number; legs: [number, number] } => {
+  const count = one.pieces.length;
+  if (![...one.pieces, ...other.pieces].some((p) => p.zone > 1)) return undefined;
+  const apart = (a: number): { gap: number; leg: number } => {
     const pose = bentPose(s, thickness, a);
-    const left = posed(other.pieces, pose).map(toFront);
-    let least = { gap: Infinity, legs: [0, 0] as [number, number] };
-    for (const p of posed(one.pieces, pose))
-      for (const q of left) {
-        if (p.zone <= 1 && q.zone <= 1) continue;
-        const gap = gapBetween(p, q);
-        if (gap < least.gap) least = { gap, legs: [p.leg, q.leg] };
+    room.lay(one.pieces, pose);
+    room.lay(other.pieces, pose, count, true);
+    let gap = Infinity;
+    let leg = 0;
+    for (let i = 0; i < count; i++)
+      for (let j = count; j < count + other.pieces.length; j++) {
+        const p = one.pieces[i]!;
+        const q = other.pieces[j - count]!;
+        // The straights on either side of the bend share its round and cannot meet.
+        if ((p.zone <= 1 && q.zone <= 1) || room.apart(i, j, gap)) continue;
+        const here = gapBetween(p, q, room.layout, i * STRIDE, j * STRIDE);
+        if (here >= gap) continue;
+        gap = here;
+        leg = Math.max(p.leg, q.leg);
       }
-    return least;
+    return { gap, leg };
   };
   const speed = one.radius + other.radius + 4 * thickness + 2 * s.radius(s.loaded);
   const meets = (from: number, to: number): (() => Obstacle) | undefined => {
-    const { gap, legs } = apart((from + to) / 2);
-    if (gap < -CONTACT) return () => ({ phase: "bend", tool: "part", leg: Math.max(...legs), by: mm(-gap) });
+    const { gap, leg } = apart((from + to) / 2);
+    if (gap < -CONTACT) return () => ({ phase: "bend", tool: "part", leg, by: mm(-gap) });
     const reach = (speed * (to - from)) / 2;
     if (gap >= reach || reach < 0.01) return undefined;
     return meets(from, (from + to) / 2) ?? meets((from + to) / 2, to);
   };
-  if (![...one.pieces, ...other.pieces].some((p) => p.zone > 1)) return undefined;
-  // From a little past flat: until then the far pieces stand as they did on the flat sheet.
   return meets(s.loaded, s.loaded) ?? meets(0, s.loaded);
 }
-
-const toFront = (p: Piece): Piece => ({ ...p, ax: -p.ax, bx: -p.bx, cx: -p.cx, mx: -p.mx });
 
 function worst(readings: readonly Reading[]): Reading {
   return readings.reduce((a, b) => (b.collision && !a.collision ? b : a.collision || a.gap <= b.gap ? a : b));

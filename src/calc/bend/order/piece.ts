@@ -77,44 +77,70 @@ export function arcPiece(
   };
 }
 
-/** Writes `from`, turned by (cos, sin) and moved by (x, y), into `to`. */
-export function place(from: Piece, to: Piece, x: number, y: number, cos: number, sin: number): void {
-  to.ax = x + cos * from.ax - sin * from.ay;
-  to.ay = y + sin * from.ax + cos * from.ay;
-  to.bx = x + cos * from.bx - sin * from.by;
-  to.by = y + sin * from.bx + cos * from.by;
-  to.arc = from.arc;
-  to.half = from.half;
-  to.leg = from.leg;
-  to.zone = from.zone;
-  to.end = from.end;
-  to.arm = from.arm;
-  if (!from.arc) return;
-  to.radius = from.radius;
-  to.cosine = from.cosine;
-  to.cx = x + cos * from.cx - sin * from.cy;
-  to.cy = y + sin * from.cx + cos * from.cy;
-  to.mx = cos * from.mx - sin * from.my;
-  to.my = sin * from.mx + cos * from.my;
+/** Numbers a placed piece takes in a layout: ax, ay, bx, by, cx, cy, mx, my. */
+export const STRIDE = 8;
+
+/**
+ * Writes a piece, turned by (cos, sin) and moved by (x, y), into a layout at k. A flat array of numbers, because poses
+ * are looked at by the hundred thousand and boxed numbers would keep the garbage collector busier than the geometry.
+ */
+export function place(p: Piece, to: Float64Array, k: number, x: number, y: number, cos: number, sin: number): void {
+  to[k] = x + cos * p.ax - sin * p.ay;
+  to[k + 1] = y + sin * p.ax + cos * p.ay;
+  to[k + 2] = x + cos * p.bx - sin * p.by;
+  to[k + 3] = y + sin * p.bx + cos * p.by;
+  if (!p.arc) return;
+  to[k + 4] = x + cos * p.cx - sin * p.cy;
+  to[k + 5] = y + sin * p.cx + cos * p.cy;
+  to[k + 6] = cos * p.mx - sin * p.my;
+  to[k + 7] = sin * p.mx + cos * p.my;
 }
+
+/** The pieces turned by (cos, sin) and moved by (x, y), as pieces. */
+export const placed = (pieces: readonly Piece[], x: number, y: number, cos: number, sin: number): Piece[] =>
+  pieces.map((p) => {
+    const g = new Float64Array(STRIDE);
+    place(p, g, 0, x, y, cos, sin);
+    const [ax, ay, bx, by, cx, cy, mx, my] = g as unknown as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    return { ...p, ax, ay, bx, by, cx, cy, mx, my };
+  });
 
 function pointToLine(px: number, py: number, ax: number, ay: number, bx: number, by: number): number {
   const dx = bx - ax;
   const dy = by - ay;
   const length = dx * dx + dy * dy;
   let t = length > 0 ? ((px - ax) * dx + (py - ay) * dy) / length : 0;
-  t = t < 0 ? 0 : t > 1 ? 1 : t;
+  if (t < 0) t = 0;
+  else if (t > 1) t = 1;
   const x = ax + t * dx - px;
   const y = ay + t * dy - py;
   return x * x + y * y;
 }
 
-/** Squared distance of a straight piece and a segment; -1 where they cross. */
-function lineToLine(p: Piece, x: number, y: number, ax: number, ay: number, bx: number, by: number): number {
-  const px = p.ax + x;
-  const py = p.ay + y;
-  const qx = p.bx + x;
-  const qy = p.by + y;
+/** Squared distance of the straight at k of a layout, moved by (x, y), and a segment; -1 where they cross. */
+function lineToLine(
+  g: Float64Array,
+  k: number,
+  x: number,
+  y: number,
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+): number {
+  const px = g[k]! + x;
+  const py = g[k + 1]! + y;
+  const qx = g[k + 2]! + x;
+  const qy = g[k + 3]! + y;
   const dx = bx - ax;
   const dy = by - ay;
   const ex = qx - px;
@@ -134,33 +160,51 @@ function lineToLine(p: Piece, x: number, y: number, ax: number, ay: number, bx: 
   );
 }
 
-const facing = (p: Piece, x: number, y: number, length: number): boolean => x * p.mx + y * p.my >= length * p.cosine;
+/** Whether a direction of that length from the centre lies within the sweep of the arc at k. */
+const facing = (p: Piece, g: Float64Array, k: number, x: number, y: number, length: number): boolean =>
+  x * g[k + 6]! + y * g[k + 7]! >= length * p.cosine;
 
 /**
  * Squared distance of an arc and a segment. The nearest pair is one of: the foot of the centre, an end of the segment
- * or an end of the arc; or they cross (derived).
+ * or an end of the arc; or they cross, -1 (derived).
  */
-function arcToLine(p: Piece, x: number, y: number, ax: number, ay: number, bx: number, by: number): number {
-  let best = Math.min(pointToLine(p.ax + x, p.ay + y, ax, ay, bx, by), pointToLine(p.bx + x, p.by + y, ax, ay, bx, by));
-  const cx = p.cx + x;
-  const cy = p.cy + y;
+function arcToLine(
+  p: Piece,
+  g: Float64Array,
+  k: number,
+  x: number,
+  y: number,
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+): number {
+  let best = Math.min(
+    pointToLine(g[k]! + x, g[k + 1]! + y, ax, ay, bx, by),
+    pointToLine(g[k + 2]! + x, g[k + 3]! + y, ax, ay, bx, by),
+  );
+  const cx = g[k + 4]! + x;
+  const cy = g[k + 5]! + y;
   const dx = bx - ax;
   const dy = by - ay;
   const length = dx * dx + dy * dy;
   const foot = length > 0 ? ((cx - ax) * dx + (cy - ay) * dy) / length : 0;
-  for (const t of [foot < 0 ? 0 : foot > 1 ? 1 : foot, 0, 1]) {
+  for (let candidate = 0; candidate < 3; candidate++) {
+    const t = candidate < 2 ? candidate : Math.max(0, Math.min(1, foot));
     const ux = ax + t * dx - cx;
     const uy = ay + t * dy - cy;
     const away = Math.sqrt(ux * ux + uy * uy);
-    if (facing(p, ux, uy, away)) best = Math.min(best, (away - p.radius) * (away - p.radius));
+    if (facing(p, g, k, ux, uy, away)) best = Math.min(best, (away - p.radius) * (away - p.radius));
   }
   const fx = ax + foot * dx - cx;
   const fy = ay + foot * dy - cy;
   const chord = p.radius * p.radius - fx * fx - fy * fy;
   if (chord > 0 && length > 0) {
     const along = Math.sqrt(chord / length);
-    for (const t of [foot - along, foot + along])
-      if (t >= 0 && t <= 1 && facing(p, ax + t * dx - cx, ay + t * dy - cy, p.radius)) return -1;
+    for (let sign = -1; sign <= 1; sign += 2) {
+      const t = foot + sign * along;
+      if (t >= 0 && t <= 1 && facing(p, g, k, ax + t * dx - cx, ay + t * dy - cy, p.radius)) return -1;
+    }
   }
   return best;
 }
@@ -169,18 +213,17 @@ function arcToLine(p: Piece, x: number, y: number, ax: number, ay: number, bx: n
 const CROSSED = 0.01;
 
 /**
- * Signed gap in millimetres between a piece moved by (x, y) and a solid: negative by how far the tool stands in the
- * sheet. Answers `best` when the gap is surely not below it.
+ * Signed gap in millimetres between the piece placed at k, moved by (x, y), and a solid: negative by how far the tool
+ * stands in the sheet. Answers `best` when the gap is not below it.
  */
-export function gapTo(s: Solid, p: Piece, x: number, y: number, best: number): number {
-  const west = (p.arc ? p.cx - p.radius : Math.min(p.ax, p.bx)) + x;
-  const east = (p.arc ? p.cx + p.radius : Math.max(p.ax, p.bx)) + x;
-  const south = (p.arc ? p.cy - p.radius : Math.min(p.ay, p.by)) + y;
-  const north = (p.arc ? p.cy + p.radius : Math.max(p.ay, p.by)) + y;
-  const across = Math.max(s.west - east, west - s.east, 0);
-  const up = Math.max(s.south - north, south - s.north, 0);
+export function gapTo(s: Solid, p: Piece, g: Float64Array, k: number, x: number, y: number, best: number): number {
   const reach = best + p.half;
-  if (reach <= 0 || across * across + up * up >= reach * reach) return best;
+  if (reach <= 0) return best;
+  const r = p.radius;
+  const west = (p.arc ? g[k + 4]! - r : Math.min(g[k]!, g[k + 2]!)) + x;
+  const east = (p.arc ? g[k + 4]! + r : Math.max(g[k]!, g[k + 2]!)) + x;
+  const south = (p.arc ? g[k + 5]! - r : Math.min(g[k + 1]!, g[k + 3]!)) + y;
+  const north = (p.arc ? g[k + 5]! + r : Math.max(g[k + 1]!, g[k + 3]!)) + y;
   let least = reach * reach;
   const { xs, ys } = s;
   const n = xs.length;
@@ -190,30 +233,36 @@ export function gapTo(s: Solid, p: Piece, x: number, y: number, best: number): n
     const bx = xs[i]!;
     const by = ys[i]!;
     // Boxes of the edge and the piece further apart than what is known already.
-    const h = Math.max((ax < bx ? ax : bx) - east, west - (ax > bx ? ax : bx), 0);
-    const v = Math.max((ay < by ? ay : by) - north, south - (ay > by ? ay : by), 0);
+    const h = Math.max(Math.min(ax, bx) - east, west - Math.max(ax, bx), 0);
+    const v = Math.max(Math.min(ay, by) - north, south - Math.max(ay, by), 0);
     if (h * h + v * v >= least) continue;
-    const square = p.arc ? arcToLine(p, x, y, ax, ay, bx, by) : lineToLine(p, x, y, ax, ay, bx, by);
+    const square = p.arc ? arcToLine(p, g, k, x, y, ax, ay, bx, by) : lineToLine(g, k, x, y, ax, ay, bx, by);
     if (square < 0) return -p.half - CROSSED;
     if (square < least) least = square;
   }
-  if (contains(s, p.ax + x, p.ay + y)) return -p.half - CROSSED;
+  if (contains(s, g[k]! + x, g[k + 1]! + y)) return -p.half - CROSSED;
   return least < reach * reach ? Math.sqrt(least) - p.half : best;
 }
 
-/** Signed gap between two pieces of the sheet, for a part that meets itself. */
-export function gapBetween(p: Piece, q: Piece): number {
+/** Signed gap between two placed pieces of the sheet, for a part that meets itself. */
+export function gapBetween(p: Piece, q: Piece, g: Float64Array, k: number, l: number): number {
   const thick = p.half + q.half;
   if (!p.arc || !q.arc) {
-    const [one, line] = q.arc ? [q, p] : [p, q];
-    const square = (one.arc ? arcToLine : lineToLine)(one, 0, 0, line.ax, line.ay, line.bx, line.by);
+    const line = q.arc ? k : l;
+    const [ax, ay, bx, by] = [g[line]!, g[line + 1]!, g[line + 2]!, g[line + 3]!];
+    const square = q.arc
+      ? arcToLine(q, g, l, 0, 0, ax, ay, bx, by)
+      : p.arc
+        ? arcToLine(p, g, k, 0, 0, ax, ay, bx, by)
+        : lineToLine(g, k, 0, 0, ax, ay, bx, by);
     return square < 0 ? -thick - CROSSED : Math.sqrt(square) - thick;
   }
   // Two rounds meet back to back on the line of centres; elsewhere an end is nearest, and ends belong to straights too.
-  const dx = q.cx - p.cx;
-  const dy = q.cy - p.cy;
+  const dx = g[l + 4]! - g[k + 4]!;
+  const dy = g[l + 5]! - g[k + 5]!;
   const away = Math.sqrt(dx * dx + dy * dy);
-  return facing(p, dx, dy, away) && facing(q, -dx, -dy, away) ? away - p.radius - q.radius - thick : Infinity;
+  const backToBack = facing(p, g, k, dx, dy, away) && facing(q, g, l, -dx, -dy, away);
+  return backToBack ? away - p.radius - q.radius - thick : Infinity;
 }
 
 /** Point of a piece at fraction t of its length. */
@@ -252,13 +301,4 @@ export function depthIn(s: Solid, p: Piece, known = -Infinity): number {
   };
   search(0, 1);
   return deepest + p.half;
-}
-
-/** The pieces turned by (cos, sin) and moved by (x, y). */
-export function placed(pieces: readonly Piece[], x: number, y: number, cos: number, sin: number): Piece[] {
-  return pieces.map((piece) => {
-    const there = { ...piece };
-    place(piece, there, x, y, cos, sin);
-    return there;
-  });
 }

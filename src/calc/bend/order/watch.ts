@@ -1,5 +1,6 @@
 import { type Millimetres, mm } from "../../../units/quantity.ts";
-import { depthIn, gapTo, type Piece, place, placed } from "./piece.ts";
+import { depthIn, gapTo, type Piece, placed, STRIDE } from "./piece.ts";
+import type { Room } from "./room.ts";
 import type { Pose } from "./seat.ts";
 import type { Solid, ToolName } from "./solid.ts";
 
@@ -59,10 +60,10 @@ export class Watch {
   /** Measured only when asked for: most collisions only close a branch of the search. */
   collision: (() => Obstacle) | undefined;
 
-  /** @param room scratch pieces, shared by watches that take turns. */
+  /** @param room scratch, shared by watches that take turns. */
   constructor(
     public gap: number,
-    private readonly room: Piece[],
+    private readonly room: Room,
   ) {}
 
   /** One look at a pose. False after a collision. */
@@ -99,24 +100,20 @@ export class Watch {
     shift: number,
     turn: number,
   ): boolean {
-    const cos = Math.cos(pose.angle);
-    const sin = Math.sin(pose.angle);
     const { room } = this;
-    for (let i = 0; i < pieces.length; i++) {
-      if (!room[i]) room.push({ ...pieces[i]! });
-      place(pieces[i]!, room[i]!, pose.x, pose.y, cos, sin);
-    }
+    room.lay(pieces, pose);
     let free = true;
     for (const { solids, x, y } of stands)
       for (const s of solids) {
         const rule = rules[s.tool];
         for (let i = 0; i < pieces.length; i++) {
-          const piece = room[i]!;
+          const piece = pieces[i]!;
           const r = rule[piece.zone];
           if (r === "skip") continue;
           const keep = r === "free" ? this.gap : -r;
           const enough = keep + shift + turn * piece.arm;
-          const gap = gapTo(s, piece, -x, -y, enough);
+          if (room.clearOf(i, s, x, y, enough)) continue;
+          const gap = gapTo(s, piece, room.layout, i * STRIDE, -x, -y, enough);
           if (gap >= enough) continue;
           free = false;
           if (gap < (r === "free" ? 0 : -r) - CONTACT) {

@@ -1,0 +1,64 @@
+import { type Piece, place, STRIDE } from "./piece.ts";
+import type { Pose } from "./seat.ts";
+import type { Solid } from "./solid.ts";
+
+/** A strip of ten bends has fewer on both sides together; a finger outline may have 200 edges. */
+const MOST = 200;
+
+/** Scratch for pieces laid out in a pose with the boxes around them, so that looking at a pose allocates nothing. */
+export class Room {
+  /** Piece i stands at i x STRIDE (see `place`). */
+  readonly layout = new Float64Array(STRIDE * MOST);
+  /** Four figures a piece: least x, greatest x, least y, greatest y, of the middle line thickened. */
+  private readonly boxes = new Float64Array(4 * MOST);
+
+  /** @param front the front side is drawn like the back; true puts it where it is. */
+  lay(pieces: readonly Piece[], pose: Pose, at = 0, front = false): void {
+    const cos = Math.cos(pose.angle);
+    const sin = Math.sin(pose.angle);
+    const g = this.layout;
+    for (let i = 0; i < pieces.length; i++) {
+      const p = pieces[i]!;
+      const k = STRIDE * (at + i);
+      place(p, g, k, pose.x, pose.y, cos, sin);
+      if (front) for (let x = 0; x < STRIDE; x += 2) g[k + x] = -g[k + x]!;
+      this.box(p, k, 4 * (at + i));
+    }
+  }
+
+  private box(p: Piece, k: number, to: number): void {
+    const { boxes, layout: g } = this;
+    const out = p.arc ? p.radius + p.half : p.half;
+    // An arc is boxed by its whole circle, from the centre, a straight from its ends.
+    const [from, until] = p.arc ? [k + 4, k + 4] : [k, k + 2];
+    boxes[to] = Math.min(g[from]!, g[until]!) - out;
+    boxes[to + 1] = Math.max(g[from]!, g[until]!) + out;
+    boxes[to + 2] = Math.min(g[from + 1]!, g[until + 1]!) - out;
+    boxes[to + 3] = Math.max(g[from + 1]!, g[until + 1]!) + out;
+  }
+
+  /** Surely at least `gap` between piece i and a solid moved to (x, y). */
+  clearOf(i: number, s: Solid, x: number, y: number, gap: number): boolean {
+    const { boxes } = this;
+    const k = 4 * i;
+    return (
+      s.west + x - boxes[k + 1]! >= gap ||
+      boxes[k]! - s.east - x >= gap ||
+      s.south + y - boxes[k + 3]! >= gap ||
+      boxes[k + 2]! - s.north - y >= gap
+    );
+  }
+
+  /** Surely at least `gap` between pieces i and j. */
+  apart(i: number, j: number, gap: number): boolean {
+    const { boxes } = this;
+    const k = 4 * i;
+    const l = 4 * j;
+    return (
+      boxes[l]! - boxes[k + 1]! >= gap ||
+      boxes[k]! - boxes[l + 1]! >= gap ||
+      boxes[l + 2]! - boxes[k + 3]! >= gap ||
+      boxes[k + 2]! - boxes[l + 3]! >= gap
+    );
+  }
+}
