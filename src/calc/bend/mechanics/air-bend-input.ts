@@ -42,7 +42,7 @@ const LIMITS: ReadonlyArray<readonly [string, (input: AirBendInput) => number, n
 export function checkAirBendInput(input: AirBendInput): void {
   for (const [name, read, least, most, unit] of LIMITS) {
     const value = read(input);
-    if (!(value >= least && value <= most)) {
+    if (!(typeof value === "number" && value >= least && value <= most)) {
       throw new Refusal("#VALUE!", `${name} must be from ${least} to ${most}${unit}; got ${value}`);
     }
   }

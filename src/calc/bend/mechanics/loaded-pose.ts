@@ -65,19 +65,21 @@ export function loadedPose(setup: BendSetup, halfAngle: number, guess = 1 / setu
     return finish("wrapped", nosePath, freeArm(nosePath, halfAngle - wrap, frictionAngle), wrap);
   }
 
-  // An arm's reach falls nearly as the inverse of its end curvature, so its logarithm over ln k is almost straight.
+  // The reach falls nearly as the inverse of the end curvature: the error of ln reach is about the step ln k still needs.
   const shortfall = (lnCurvature: number) =>
     Math.log(reach(freeArm(section.pathTo(Math.exp(lnCurvature)), halfAngle, frictionAngle)) / contactX);
-  let high = -Math.log(noseRadius);
-  let fHigh = Math.log(1 + excess / contactX);
-  let low = Math.min(Math.log(guess), high) - 0.05;
-  let fLow = shortfall(low);
-  for (let reachDown = 0.3; fLow < 0; reachDown *= 2) {
-    [high, fHigh] = [low, fLow];
-    low += 1.5 * fLow - reachDown;
-    fLow = shortfall(low);
+  const most = -Math.log(noseRadius);
+  let here = Math.min(Math.log(guess), most);
+  let fHere = here === most ? Math.log(1 + excess / contactX) : shortfall(here);
+  let there = here;
+  let fThere = fHere;
+  while (fHere > 0 === fThere > 0 && fHere !== 0) {
+    [here, fHere] = [there, fThere];
+    const next = here + 1.1 * fHere + (fHere > 0 ? 1e-6 : -1e-6);
+    there = Math.min(next, most);
+    fThere = there === most ? Math.log(1 + excess / contactX) : shortfall(there);
   }
-  const lnCurvature = fHigh === 0 ? high : rootBetween(shortfall, low, fLow, high, fHigh, 1e-12);
+  const lnCurvature = rootBetween(shortfall, here, fHere, there, fThere, 1e-12);
   const path = section.pathTo(Math.exp(lnCurvature));
   return finish("point", path, freeArm(path, halfAngle, frictionAngle), 0);
 }

@@ -23,11 +23,11 @@ export interface SectionPath {
   readonly end: SectionState;
   /** d ln M / d ln k at the end: 1 elastic, about n once most of the section is plastic. */
   readonly endExponent: number;
-  readonly curvature: readonly number[];
-  readonly moment: readonly number[];
-  readonly complementary: readonly number[];
+  readonly curvature: Float64Array;
+  readonly moment: Float64Array;
+  readonly complementary: Float64Array;
   /** Quadrature weight times dM. */
-  readonly momentStep: readonly number[];
+  readonly momentStep: Float64Array;
 }
 
 export interface Section {
@@ -58,9 +58,8 @@ export function section(input: AirBendInput): Section {
   const elasticCurvature = (2 * yieldStrain) / t;
   const stiffness = (Eprime * t ** 3) / 12;
 
-  /** State at u = e0 + f p, the argument of the power law in the outer fibre. */
-  const plasticState = (u: number): SectionState & { curvatureSlope: number } => {
-    const power = u ** n;
+  /** State at u = e0 + f p, the argument of the power law in the outer fibre; `power` is u^n. */
+  const plasticState = (u: number, power: number): SectionState & { curvatureSlope: number } => {
     const s = f * K * power;
     const p = (u - e0) / f;
     const e = s / Eprime + p;
@@ -68,7 +67,7 @@ export function section(input: AirBendInput): Section {
     const first = (u * power - e0 * power0) / (n + 1);
     const A = (K / f) * ((u * u * power - e0 * e0 * power0) / (n + 2) - e0 * first);
     const B = (f * K * K * (u * power * power - e0 * power0 * power0)) / (2 * n + 1);
-    const G = s ** 3 / (3 * Eprime * Eprime) + (p * s * s + B) / (2 * Eprime) + A;
+    const G = (s * s * s) / (3 * Eprime * Eprime) + (p * s * s + B) / (2 * Eprime) + A;
     const w = (s * s) / (2 * Eprime) + K * first;
     const moment = (2 * G) / (curvature * curvature);
     const curvatureSlope = (2 / t) * ((n * s) / Eprime + u / f);
@@ -94,33 +93,40 @@ export function section(input: AirBendInput): Section {
     return { curvature, moment, complementary: (moment * curvature) / 2, slope: stiffness };
   };
 
+  const plasticAt = (u: number) => plasticState(u, u ** n);
+
   const stateAt = (curvature: number) =>
-    curvature <= elasticCurvature ? elasticState(curvature) : plasticState(hardeningArgument(curvature));
+    curvature <= elasticCurvature ? elasticState(curvature) : plasticAt(hardeningArgument(curvature));
 
   const pathTo = (curvature: number): SectionPath => {
+    const plastic = curvature > elasticCurvature;
+    const points = ELASTIC_POINTS + (plastic ? PLASTIC_RULE.nodes.length : 0);
     const path = {
-      curvature: [] as number[],
-      moment: [] as number[],
-      complementary: [] as number[],
-      momentStep: [] as number[],
+      curvature: new Float64Array(points),
+      moment: new Float64Array(points),
+      complementary: new Float64Array(points),
+      momentStep: new Float64Array(points),
     };
-    const push = (state: SectionState, weight: number) => {
-      path.curvature.push(state.curvature);
-      path.moment.push(state.moment);
-      path.complementary.push(state.complementary);
-      path.momentStep.push(weight * state.slope);
+    const put = (i: number, state: SectionState, weight: number) => {
+      path.curvature[i] = state.curvature;
+      path.moment[i] = state.moment;
+      path.complementary[i] = state.complementary;
+      path.momentStep[i] = weight * state.slope;
     };
     const elasticPart = Math.min(curvature, elasticCurvature);
-    ELASTIC_RULE.nodes.forEach((node, i) => {
-      push(elasticState(elasticPart * node), ELASTIC_RULE.weights[i]! * elasticPart);
-    });
-    if (curvature <= elasticCurvature) return { ...path, end: elasticState(curvature), endExponent: 1 };
+    for (let i = 0; i < ELASTIC_POINTS; i++) {
+      put(i, elasticState(elasticPart * ELASTIC_RULE.nodes[i]!), ELASTIC_RULE.weights[i]! * elasticPart);
+    }
+    if (!plastic) return { ...path, end: elasticState(curvature), endExponent: 1 };
     const u = hardeningArgument(curvature);
     const span = Math.log(u / e0);
-    PLASTIC_RULE.nodes.forEach((node, i) => {
-      push(plasticState(e0 * Math.exp(span * node)), PLASTIC_RULE.weights[i]! * span);
-    });
-    const end = plasticState(u);
+    for (let i = 0; i < PLASTIC_RULE.nodes.length; i++) {
+      // Powers of u as exponentials: this loop is where the time of a solve goes, and a general power costs three.
+      const ln = span * PLASTIC_RULE.nodes[i]!;
+      const state = plasticState(e0 * Math.exp(ln), power0 * Math.exp(n * ln));
+      put(ELASTIC_POINTS + i, state, PLASTIC_RULE.weights[i]! * span);
+    }
+    const end = plasticAt(u);
     return { ...path, end, endExponent: (end.slope / end.curvatureSlope) * (curvature / end.moment) };
   };
 

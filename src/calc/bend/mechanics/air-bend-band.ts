@@ -1,0 +1,87 @@
+import {
+  type Degrees,
+  type Megapascals,
+  type Millimetres,
+  megapascals,
+  mm,
+  type Ratio,
+} from "../../../units/quantity.ts";
+import { Refusal } from "../../../units/refusal.ts";
+import type { AirBend } from "./air-bend.ts";
+import { airBendAtStroke } from "./air-bend-at-stroke.ts";
+import type { AirBendInput } from "./air-bend-input.ts";
+import { airBendToAngle } from "./air-bend-to-angle.ts";
+
+/** What the ram is set to: a wanted final angle, or a stroke whatever angle comes of it. */
+export type AirBendTarget = { readonly finalAngle: Degrees } | { readonly stroke: Millimetres };
+
+/** How far stock and die stray from their nominal: half the width that holds 90 % of them, taken as independent. */
+export interface Deviations {
+  readonly thickness: Millimetres;
+  readonly strength: Megapascals;
+  readonly exponent: Ratio;
+  readonly dieOpening: Millimetres;
+}
+
+/** 5 %, nominal and 95 % value of every figure of an air bend, in its own unit. */
+export type AirBendBand = {
+  readonly [Figure in Exclude<keyof AirBend, "regime">]: {
+    readonly lower: AirBend[Figure];
+    readonly value: AirBend[Figure];
+    readonly upper: AirBend[Figure];
+  };
+};
+
+export function solveAirBend(input: AirBendInput, target: AirBendTarget): AirBend {
+  return "stroke" in target ? airBendAtStroke(input, target.stroke) : airBendToAngle(input, target.finalAngle);
+}
+
+/** The input with each deviation taken `by` so many times. */
+export function deviated(input: AirBendInput, d: Deviations, by: Record<keyof Deviations, number>): AirBendInput {
+  const { hardening } = input;
+  return {
+    ...input,
+    thickness: mm(input.thickness + by.thickness * d.thickness),
+    dieOpening: mm(input.dieOpening + by.dieOpening * d.dieOpening),
+    hardening: {
+      ...hardening,
+      strength: megapascals(hardening.strength + by.strength * d.strength),
+      exponent: hardening.exponent + by.exponent * d.exponent,
+    },
+  };
+}
+
+/**
+ * 90 % band of an air bend from stated deviations, by propagation: each deviation is taken alone, up and down, and the
+ * changes of a figure are added by squares, those that raise it and those that lower it apart, so that a band may be
+ * lopsided (derived; first order, checked against 10,000 random solves). At a wanted angle the band of the stroke says
+ * how far the ram must be corrected; at a set stroke the band of the final angle says what comes off the machine.
+ * Refuses (#VALUE!) a deviation that is not a number from 0 up, and as the solver does at the ends of the band.
+ */
+export function airBendBand(input: AirBendInput, target: AirBendTarget, deviations: Deviations): AirBendBand {
+  const names = ["thickness", "strength", "exponent", "dieOpening"] as const;
+  for (const name of names) {
+    const deviation = deviations[name];
+    if (!(deviation >= 0 && Number.isFinite(deviation))) {
+      throw new Refusal("#VALUE!", `deviation of ${name} must be a number from 0 up; got ${deviation}`);
+    }
+  }
+  const nominal = solveAirBend(input, target);
+  const still = { thickness: 0, strength: 0, exponent: 0, dieOpening: 0 };
+  const pairs = names
+    .filter((name) => deviations[name] > 0)
+    .map((name) => [-1, 1].map((by) => solveAirBend(deviated(input, deviations, { ...still, [name]: by }), target)));
+
+  const { regime: _, ...figures } = nominal;
+  const band = Object.entries(figures).map(([figure, value]) => {
+    let below = 0;
+    let above = 0;
+    for (const pair of pairs) {
+      const changes = pair.map((bend) => (bend[figure as keyof AirBendBand] as number) - value);
+      below += Math.min(0, ...changes) ** 2;
+      above += Math.max(0, ...changes) ** 2;
+    }
+    return [figure, { lower: value - Math.sqrt(below), value, upper: value + Math.sqrt(above) }];
+  });
+  return Object.fromEntries(band) as AirBendBand;
+}
