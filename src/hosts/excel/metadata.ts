@@ -30,7 +30,7 @@ function unitHint({ quantity }: AnyParameter): string {
 
 const parameterMetadata = ([key, parameter]: [string, AnyParameter]): ParameterMetadata => ({
   name: publicName(key),
-  description: `${parameter.description}${unitHint(parameter)}${parameter.default === null ? "" : `. Default ${parameter.default}`}`,
+  description: `${parameter.description}${unitHint(parameter)}${parameter.default === null ? "" : `. Default ${JSON.stringify(parameter.default)}`}`,
   type: "any",
   dimensionality: "matrix",
   ...(parameter.optional && { optional: true }),

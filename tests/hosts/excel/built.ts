@@ -1,0 +1,34 @@
+/** Builds the add-in for a test into a folder of its own; `replace` swaps a module for a deliberately different one. */
+import { mkdirSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+import webpack from "webpack";
+
+const root = process.cwd();
+
+export interface Replacement {
+  /** The module's path from the repository's top. */
+  readonly file: string;
+  /** Source of the module that takes its place; it may import the right one as RIGHT. */
+  readonly source: string;
+}
+
+export async function builtAddIn(name: string, replace: readonly Replacement[] = []): Promise<string> {
+  const output = resolve(root, `.build/test-addin-${name}`);
+  const { default: config } = await import(pathToFileURL(resolve(root, "webpack.config.mjs")).href);
+  const plugins = replace.map((one, i) => {
+    const path = resolve(root, one.file);
+    const substitute = resolve(root, `.build/test-addin-${name}-module-${i}.ts`);
+    mkdirSync(resolve(root, ".build"), { recursive: true });
+    // The query tells the right module from the one to be replaced.
+    writeFileSync(substitute, one.source.replaceAll("RIGHT", JSON.stringify(`${path}?right`)));
+    const request = new RegExp(`/${one.file.split("/").at(-1)!.replaceAll(".", "\\.")}$`);
+    return new webpack.NormalModuleReplacementPlugin(request, substitute);
+  });
+  const settings = await config({ output, plugins });
+  const stats = await new Promise<webpack.Stats>((done, fail) => {
+    webpack(settings, (problem, result) => (problem || !result ? fail(problem) : done(result)));
+  });
+  if (stats.hasErrors()) throw new Error(stats.toString("errors-only"));
+  return output;
+}

@@ -1,0 +1,141 @@
+/** The built functions bundle in a real Chromium. */
+
+import { readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { RECORDS } from "../../../src/cells/catalogue.ts";
+import { launchedBrowser } from "./browser.ts";
+import { builtAddIn } from "./built.ts";
+import { callInPage } from "./call-in-page.ts";
+import { wrongAnswers, wrongRefusals } from "./checked-bundle.ts";
+import { EXAMPLES } from "./known-answers.ts";
+import { type Opened, openedPane } from "./opened-pane.ts";
+import { served } from "./served.ts";
+
+/** A bundle with one wrong function and one that takes long, both put there on purpose. */
+const BROKEN = [
+  {
+    file: "src/cells/functions/bend-setback.ts",
+    source: `import { bendSetback as right } from RIGHT;
+      export const bendSetback = { ...right, calculate: (inputs, call) => right.calculate(inputs, call) * 1.001 };`,
+  },
+  {
+    file: "src/cells/functions/tolerance-length.ts",
+    source: `import { toleranceLength as right } from RIGHT;
+      export const toleranceLength = { ...right, long: true, calculate(inputs, call) {
+        if (typeof document !== "undefined") return -1; // a worker has none
+        return right.calculate(inputs, call); } };`,
+  },
+];
+
+let browser: Browser;
+const opened: Record<string, Opened & { folder: string }> = {};
+const closers: (() => Promise<void>)[] = [];
+
+beforeAll(async () => {
+  browser = await launchedBrowser();
+  closers.push(() => browser.close());
+  for (const [name, replace] of [
+    ["good", []],
+    ["broken", BROKEN],
+  ] as const) {
+    const folder = await builtAddIn(name, replace);
+    const server = await served(folder);
+    closers.push(server.close);
+    opened[name] = { ...(await openedPane(browser, server.origin)), folder };
+  }
+}, 120_000);
+afterAll(async () => {
+  for (const close of closers) await close();
+});
+
+describe("the built bundle", () => {
+  it("registers exactly the functions of functions.json", async () => {
+    const { page, folder } = opened["good"]!;
+    const ids = await page.evaluate(() => [
+      ...(globalThis as unknown as { associated: Map<string, unknown> }).associated.keys(),
+    ]);
+    const listed = JSON.parse(readFileSync(`${folder}/functions.json`, "utf8")).functions.map(
+      ({ id }: { id: string }) => id,
+    );
+    expect(ids.sort()).toEqual(listed.sort());
+    expect(ids).toHaveLength(RECORDS.length);
+  });
+
+  it("answers every example", async () => {
+    expect(new Set(EXAMPLES.map(({ name }) => name)).size).toBe(RECORDS.length);
+    expect(await wrongAnswers(opened["good"]!.page, EXAMPLES)).toEqual([]);
+  });
+
+  it("refuses nonsense in every function that takes anything, naming the argument", async () => {
+    const takers = RECORDS.filter(({ parameters }) => Object.keys(parameters).length > 0);
+    expect(await wrongRefusals(opened["good"]!.page, takers)).toEqual([]);
+  });
+
+  it("answers ranges with blocks, blanks with empty text, and leaves an error cell in its own place", async () => {
+    const { page } = opened["good"]!;
+    const column = [[0.04], [null], [{ code: "#DIV/0!" } as never], ["abc"]];
+    expect(
+      await callInPage(page, "BEND.SETBACK", [column, [[0.16], [null], [0.16], [0.16]], [[90], [null], [90], [90]]], 4),
+    ).toEqual([
+      [0.2],
+      [""],
+      [{ error: { code: "#DIV/0!" } }],
+      [{ error: { code: "#VALUE!", message: expect.stringContaining("thickness must be") } }],
+    ]);
+  });
+
+  it("asks the network for nothing and needs no eval while it calculates", async () => {
+    const { page, requests, complaints } = opened["good"]!;
+    requests();
+    await wrongAnswers(page, EXAMPLES);
+    expect(requests()).toEqual([]);
+    expect(await page.evaluate("violations")).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+
+  it("weighs at most 60 KB gzip, 120 KB with the page", () => {
+    const { folder } = opened["good"]!;
+    const weight = (file: string) => gzipSync(readFileSync(`${folder}/${file}`), { level: 9 }).length;
+    const functions = weight("functions.js");
+    const page = ["pane.js", "pane.css", "taskpane.html"].map(weight).reduce((sum, size) => sum + size, functions);
+    expect(functions).toBeLessThanOrEqual(60 * 1024);
+    expect(page).toBeLessThanOrEqual(120 * 1024);
+  });
+});
+
+describe("these checks themselves", () => {
+  it("find the one function that was broken on purpose", async () => {
+    const known = await wrongAnswers(opened["good"]!.page, EXAMPLES);
+    const wrong = await wrongAnswers(opened["broken"]!.page, EXAMPLES);
+    const found = wrong.filter((sentence) => !known.includes(sentence));
+    expect(found).toEqual([expect.stringContaining("SHOP.BEND.SETBACK(")]);
+  });
+
+  it("see a request and a forbidden eval", async () => {
+    const { page, requests } = opened["broken"]!;
+    requests();
+    await page.route("**/probe.js", (route) =>
+      route.fulfill({ contentType: "text/javascript", body: 'try { eval("1") } catch {} fetch("functions.json")' }),
+    );
+    await page.addScriptTag({ url: "probe.js" });
+    await expect.poll(() => requests().some((url) => url.endsWith("functions.json"))).toBe(true);
+    expect(await page.evaluate("violations")).toContain("script-src");
+  });
+});
+
+describe("a long function", () => {
+  it("answers from a worker, which is the same file", async () => {
+    const { page } = opened["broken"]!;
+    expect(await callInPage(page, "TOLERANCE.LENGTH", [250, "m", "mm"], 3)).toEqual([[0.5]]);
+  });
+
+  it("brings its refusal and error cells back from there", async () => {
+    const { page } = opened["broken"]!;
+    expect(await callInPage(page, "TOLERANCE.LENGTH", [[[250], ["abc"]], "m", "mm"], 3)).toEqual([
+      [0.5],
+      [{ error: { code: "#VALUE!", message: expect.stringContaining("nominal must be") } }],
+    ]);
+  });
+});
