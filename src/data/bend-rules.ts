@@ -99,9 +99,13 @@ export const STEEL_TIGHTEST = fact(0.5, "", "memory", "steel below about half it
 /** A plain brake holds about this angle. */
 export const BRAKE_ANGLE = fact(1, "deg", "memory", "a plain brake holds about 1 degree");
 
-/** Where no hardening data are known: springback of an air bend by family, degrees at 90 over an ordinary die. */
-export const SPRINGBACK_BY_FAMILY = {
-  steel: fact(2, "deg", "memory", "mild steel over an 8t die, 1-2 degrees"),
-  stainless: fact(3, "deg", "memory", "austenitic stainless over an 8t die, 2-4 degrees"),
-  aluminum: fact(5, "deg", "memory", "5052-H32 about 3-7, 6061-T6 about 6-11 over an ordinary die"),
-} as const;
+/** What the mechanics of an air bend takes where the call does not say. */
+export const FRICTION = fact(0.1, "", "memory", "dry steel on a polished die shoulder, textbooks 0.1-0.15");
+export const DIE_ANGLE = fact(
+  85,
+  "deg",
+  "fitted",
+  "die of the finite-element cases; it moves the contact point only a little",
+);
+export const SHOULDER_OF_OPENING = fact(1 / 12, "", "fitted", "die of the finite-element cases, 2 mm on 24 mm");
+export const NOSE_OF_THICKNESS = fact(0.5, "", "fitted", "punch of the finite-element cases, 1.5 mm on 3 mm");

@@ -1,22 +1,24 @@
 import type { Material } from "../../data/materials/material.ts";
-import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
+import { mechanicsInput } from "./air-bend.ts";
 import { airRadiusByRule } from "./air-radius.ts";
+import { airBendToAngle } from "./mechanics/air-bend-to-angle.ts";
 import { estimateSpringback } from "./springback-estimate.ts";
 import type { Die } from "./tooling.ts";
 
 export interface AirEstimate {
   /** Radius of the circle tangent to both flanges: what a gauge reads and a flat needs. undefined: not known. */
   readonly radius: Millimetres | undefined;
-  /** The tightest radius anywhere in the bend, which decides about cracks. */
+  /** The radius that decides about cracks: for a temper that folds round the nose the tightest, else the gauged one. */
   readonly tightest: Millimetres | undefined;
   readonly springback: Degrees | undefined;
 }
 
 /**
- * What one air bend over one die comes out like, as the checks need it. A temper that hardens little folds round the
- * nose, so its tightest radius is the nose, and a nose that is not known leaves it unknown; others take the radius of
- * the opening.
+ * What one air bend over one die comes out like, as the checks need it: solved by the mechanics, else by rule where the
+ * material's hardening is not known or the solver has no answer. A temper that hardens little folds round the nose:
+ * its tightest radius is never taken wider than the nose, and a nose that is not known leaves it unknown.
  */
 export function estimateAirBend(
   material: Material,
@@ -25,11 +27,15 @@ export function estimateAirBend(
   die: Die,
   nose: Millimetres | undefined,
 ): AirEstimate {
-  const band = knownOrNot(() => airRadiusByRule(material, die.opening, nose));
+  const tools = { dieOpening: die.opening, dieAngle: die.angle, dieShoulder: die.shoulder, punchNose: nose };
+  const solved = knownOrNot(() => airBendToAngle(mechanicsInput(material, thickness, tools), bendAngle));
+  const band = solved ? undefined : knownOrNot(() => airRadiusByRule(material, die.opening, nose));
+  const radius = solved?.tangentRadius ?? band?.expected;
+  const folded = nose && mm(Math.min(nose, solved?.centreRadius ?? nose));
   return {
-    radius: band?.expected,
-    tightest: material.foldsRoundNose ? nose : band?.low,
-    springback: estimateSpringback(material, thickness, die.opening, bendAngle),
+    radius,
+    tightest: material.foldsRoundNose ? folded : radius,
+    springback: solved?.springback ?? estimateSpringback(material, thickness, die.opening, bendAngle),
   };
 }
 

@@ -1,6 +1,6 @@
 import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
 import { acceptRadius } from "../../calc/bend/radius-acceptance.ts";
-import { airSheet, airTools } from "../parameters/air.ts";
+import { airSheet, dieOpening, punchNose } from "../parameters/air.ts";
 import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
@@ -13,7 +13,8 @@ export const airAccept = defineFunction({
     drawingRadius: length({ description: "Inside radius on the drawing", zero: true }),
     tolerance: length({ description: "Its tolerance, plus and minus", zero: true }),
     ...airSheet(),
-    ...airTools(),
+    dieOpening: dieOpening(),
+    punchNose: punchNose(),
     units: units(),
     data: data(),
   },

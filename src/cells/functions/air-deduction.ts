@@ -1,4 +1,4 @@
-import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
+import { airBentRadius } from "../../calc/bend/air-bend.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { airParameters } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
@@ -12,10 +12,10 @@ export const airDeduction = defineFunction({
   question: "What is the bend deduction for this sheet over this die?",
   parameters: { ...airParameters(), k: k(), legs: legs(), units: units(), data: data() },
   result: { kind: "length" },
-  example: { formula: '=ROUND(SHOP.AIR.DEDUCTION("A36",0.25,90,2),3)', answer: 0.471 },
-  source: "radius by rule (common practice, memory); 2 SB - BA (derived)",
-  calculate: ({ material, thickness, bendAngle, dieOpening, punchNose, k, legs }, { work }) => {
-    const { expected } = airRadiusByRule(material, dieOpening, punchNose, work);
-    return bendDeduction(thickness, expected, bendAngle, k, legs, work);
+  example: { formula: '=ROUND(SHOP.AIR.DEDUCTION("A36",0.25,90,2,,"rule"),3)', answer: 0.471 },
+  source: "radius by mechanics or rule; 2 SB - BA (derived), k fitted on finite-element air bends",
+  calculate: ({ material, thickness, bendAngle, method, k, legs, ...tools }, { work }) => {
+    const radius = airBentRadius(material, thickness, bendAngle, tools, method, work);
+    return bendDeduction(thickness, radius, bendAngle, k, legs, work);
   },
 });

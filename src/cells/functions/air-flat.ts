@@ -1,5 +1,7 @@
-import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
-import { flatLength } from "../../calc/flat/flat-length.ts";
+import { airBentRadius } from "../../calc/bend/air-bend.ts";
+import { bendDeduction } from "../../calc/bend/deduction.ts";
+import { beyondTangent } from "../../calc/bend/legs.ts";
+import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
 import { airSheet, airTools } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
@@ -22,10 +24,18 @@ export const airFlat = defineFunction({
     data: data(),
   },
   result: { kind: "length" },
-  example: { formula: '=ROUND(SHOP.AIR.FLAT("A36",0.25,"2;3",90,2),2)', answer: 4.53 },
-  source: "sum of flanges less bend deductions at the radius the die gives (derived; radius by rule, common practice)",
-  calculate: ({ material, thickness, flanges, bendAngles, dieOpening, punchNose, k, legs }, { work }) => {
-    const { expected } = airRadiusByRule(material, dieOpening, punchNose, work);
-    return flatLength(flanges, anglePerBend(flanges, bendAngles), thickness, expected, k, legs, work);
+  example: { formula: '=ROUND(SHOP.AIR.FLAT("A36",0.25,"2;3",90,2,,"rule"),2)', answer: 4.53 },
+  source: "sum of flanges less bend deductions at the radius the die gives (derived; radius by mechanics or rule)",
+  calculate: ({ material, thickness, flanges, bendAngles, method, k, legs, ...tools }, { work }) => {
+    const angles = anglePerBend(flanges, bendAngles);
+    const radiusAt = new Map(
+      [...new Set(angles)].map((angle) => [angle, airBentRadius(material, thickness, angle, tools, method, work)]),
+    );
+    refuseOverlap(
+      flanges,
+      angles.map((angle) => beyondTangent(thickness, radiusAt.get(angle)!, angle, legs)),
+    );
+    const deductions = angles.map((angle) => bendDeduction(thickness, radiusAt.get(angle)!, angle, k, legs, work));
+    return flatFromDeductions(flanges, deductions, work);
   },
 });

@@ -1,4 +1,4 @@
-import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
+import { airBentRadius } from "../../calc/bend/air-bend.ts";
 import { airParameters } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
@@ -9,8 +9,9 @@ export const airRadius = defineFunction({
   question: "What inside radius does this sheet get over this die, whatever the drawing says?",
   parameters: { ...airParameters(), units: units(), data: data() },
   result: { kind: "length" },
-  example: { formula: '=SHOP.AIR.RADIUS("304",0.125,90,1)', answer: 0.21 },
-  source: "rule: share of the opening by material (common practice, memory); the punch nose where it is larger",
-  calculate: ({ material, dieOpening, punchNose }, { work }) =>
-    airRadiusByRule(material, dieOpening, punchNose, work).expected,
+  example: { formula: '=SHOP.AIR.RADIUS("304",0.125,90,1,,"rule")', answer: 0.21 },
+  source:
+    "air-bend mechanics (derived; compared with finite elements, not with measured bends); rule: share of the opening (common practice, memory)",
+  calculate: ({ material, thickness, bendAngle, method, ...tools }, { work }) =>
+    airBentRadius(material, thickness, bendAngle, tools, method, work),
 });

@@ -35,8 +35,8 @@ const steel = {
 
 const hotRolledGap = ratio(0.065, "memory", "middle of 5-8 % of the thickness, hot-rolled plate on a guillotine");
 const softSteelGap = ratio(0.06, "read", GROOVER_CLEARANCE);
+/** The strength goes with the sheet's own tensile strength, K = UTS (e/n)^n; only the exponent is the annealed steel's. */
 const lowCarbonHardening = {
-  hardeningStrength: megapascals(530, "read", `${KALPAKJIAN}, low-carbon steel, annealed`),
   hardeningExponent: ratio(0.26, "read", `${KALPAKJIAN}, low-carbon steel, annealed`),
 };
 
