@@ -24,7 +24,7 @@ export function checkBend(
   work?: Working,
 ): Problem[] {
   const found = findProblems(line, setup, system, work);
-  const problems = withRemedies(found, line, setup, tooling, (l, s) => findProblems(l, s, system), system);
+  const problems = withRemedies(found, line, setup, tooling, (l, s) => problemsUntilStop(l, s, system), system);
   step(
     work,
     "status",
@@ -37,15 +37,30 @@ export function checkBend(
 }
 
 /** The checks alone, in the order they are said. */
-export function findProblems(line: BendLine, setup: Setup, system: UnitSystem, work?: Working): Problem[] {
-  const estimate = estimateAirBend(line.material, line.thickness, sharpest(line), setup.die, setup.punch?.nose);
-  return [
+export const findProblems = (line: BendLine, setup: Setup, system: UnitSystem, work?: Working): Problem[] => [
+  ...problemsOfTools(line, setup, system, work),
+  ...problemsOfBend(line, setup, system),
+];
+
+/** For a change that is only tried: a set-up that stops anyway is not worth solving the bend for. */
+function problemsUntilStop(line: BendLine, setup: Setup, system: UnitSystem): Problem[] {
+  const problems = problemsOfTools(line, setup, system);
+  return statusOf(problems) === "stop" ? problems : [...problems, ...problemsOfBend(line, setup, system)];
+}
+
+const problemsOfTools = (line: BendLine, setup: Setup, system: UnitSystem, work?: Working): Problem[] =>
+  [
     ...forceProblems(line, setup, system, work),
     ...roomProblems(line, setup, system),
     flangeProblem(line, setup, system, work),
+    openingProblem(line, setup, system),
+  ].filter((problem) => problem !== undefined);
+
+function problemsOfBend(line: BendLine, setup: Setup, system: UnitSystem): Problem[] {
+  const estimate = estimateAirBend(line.material, line.thickness, sharpest(line), setup.die, setup.punch?.nose);
+  return [
     radiusProblem(line, estimate, system),
     ...overbendProblems(line, setup, estimate),
-    openingProblem(line, setup, system),
     holeProblem(line, setup, estimate, system),
   ].filter((problem) => problem !== undefined);
 }
