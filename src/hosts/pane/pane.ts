@@ -1,8 +1,11 @@
 /** Entry of the page beside the workbook. It shares the catalogue with the functions bundle that is loaded before it. */
 import { RECORDS } from "../../cells/catalogue.ts";
+import { PRODUCT_VERSION } from "../../cells/version.generated.ts";
+import { element } from "./element.ts";
 import { guide, openNamed } from "./guide/guide.ts";
 
 document.querySelector("main")!.append(guide(RECORDS));
+document.querySelector("footer")!.append(element("p", {}, `Version ${PRODUCT_VERSION}`));
 openNamed(location.hash);
 addEventListener("hashchange", () => openNamed(location.hash));
 

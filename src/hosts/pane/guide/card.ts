@@ -21,11 +21,11 @@ function help(entry: GuideEntry): HTMLElement {
     "div",
     { class: "help" },
     element("p", {}, element("code", {}, ...breakable(entry.syntax))),
+    element("h3", {}, "Example"),
+    element("p", {}, element("code", {}, ...breakable(example.formula)), ` gives ${example.answer}`),
     ...(entry.arguments.length > 0 ? [element("h3", {}, "Arguments"), argumentList(entry.arguments)] : []),
     element("h3", {}, "Answers"),
     element("p", {}, entry.answers),
-    element("h3", {}, "Example"),
-    element("p", {}, element("code", {}, ...breakable(example.formula)), ` gives ${example.answer}`),
     element("h3", {}, "Where it comes from"),
     element("p", { class: "source" }, entry.source),
   );

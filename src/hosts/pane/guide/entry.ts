@@ -33,9 +33,10 @@ const SHAPES = {
 } as const;
 
 function takes({ type, quantity, shape }: AnyParameter): string {
-  if (!quantity) return type + SHAPES[shape];
+  const words = type.replaceAll(" | ", " or ");
+  if (!quantity) return words + SHAPES[shape];
   const { in: inch, mm } = SCALES[quantity];
-  return `${type}, ${inch.name === mm.name ? inch.name : `${inch.name} or ${mm.name}`}${SHAPES[shape]}`;
+  return `${words}, ${inch.name === mm.name ? inch.name : `${inch.name} or ${mm.name}`}${SHAPES[shape]}`;
 }
 
 const argument = ([key, parameter]: [string, AnyParameter]): GuideArgument => ({
@@ -43,7 +44,7 @@ const argument = ([key, parameter]: [string, AnyParameter]): GuideArgument => ({
   optional: parameter.optional,
   description: parameter.description,
   takes: takes(parameter),
-  blank: parameter.default === null ? undefined : String(parameter.default),
+  blank: parameter.default === null ? undefined : JSON.stringify(parameter.default),
 });
 
 function answersOf(record: AnyRecord): string {

@@ -15,7 +15,8 @@ export function guide(records: readonly AnyRecord[]): HTMLElement {
   const show = () => {
     const found = search(entries, field.value);
     const typed = field.value.trim() !== "";
-    count.textContent = found.length === 0 ? "No function answers to that" : `${found.length} of ${entries.length}`;
+    count.textContent =
+      found.length === 0 ? "No function answers to that" : `${found.length} of ${entries.length} functions`;
     // What was looked for stands in the order of closeness; the whole catalogue by topic.
     list.replaceChildren(
       ...(typed ? [group("Found", found)] : byTopic(found).map(([topic, some]) => group(topic, some))),
