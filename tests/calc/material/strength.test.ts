@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest";
+import { factValue } from "../../../src/calc/material/fact-value.ts";
+import {
+  highShearStrength,
+  lowShearStrength,
+  shearStrength,
+  tensileStrength,
+} from "../../../src/calc/material/strength.ts";
+import { fact } from "../../../src/data/fact.ts";
+import { CURRENT_EDITION } from "../../../src/data/materials/editions.ts";
+import type { Material } from "../../../src/data/materials/material.ts";
+import { Refusal } from "../../../src/units/refusal.ts";
+
+const given = (value: number) => fact(value, "MPa", "given", "this test");
+const sheet: Material = {
+  name: "sheet",
+  aliases: [],
+  tensileMinimum: given(400),
+  tensileTypical: given(450),
+  tensileHigh: given(520),
+};
+
+describe("strengths", () => {
+  it("shear is 0.7 of the typical tensile strength (Groover 5e, read) unless it is listed", () => {
+    expect(shearStrength(sheet)).toBeCloseTo(315, 9);
+    expect(shearStrength({ ...sheet, shearStrength: given(300) })).toBe(300);
+  });
+
+  it("for comparing, low is the lowest and high the highest the figures allow", () => {
+    expect(lowShearStrength(sheet)).toBeCloseTo(280, 9);
+    expect(highShearStrength(sheet)).toBeCloseTo(364, 9);
+    expect(lowShearStrength({ ...sheet, shearStrength: given(250) })).toBe(250);
+    expect(highShearStrength({ ...sheet, shearStrength: given(400) })).toBe(400);
+  });
+
+  it("a level that is not known is no guess", () => {
+    const { tensileMinimum: _, ...unspecified } = sheet;
+    expect(() => tensileStrength(unspecified, "minimum")).toThrow(Refusal);
+    expect(lowShearStrength(unspecified)).toBeCloseTo(315, 9);
+  });
+
+  it("a published figure comes out in the internal unit", () => {
+    expect(factValue(fact(1, "ksi", "given", "this test"), "stress")).toBeCloseTo(6.894757, 6);
+    expect(factValue(fact(0.06, "", "given", "this test"), undefined)).toBe(0.06);
+    expect(() => factValue(fact(1, "in", "given", "this test"), "stress")).toThrow("is no unit of stress");
+  });
+});
+
+describe("every material of the table", () => {
+  it.each(CURRENT_EDITION.materials.map((material) => [material.name, material] as const))(
+    "%s: yield below tensile, minimum below typical below high",
+    (_, material) => {
+      const ladder = [
+        material.yieldMinimum,
+        material.tensileMinimum,
+        material.tensileTypical,
+        material.tensileHigh,
+      ].flatMap((each) => (each ? [factValue(each, "stress")] : []));
+      expect(ladder).toEqual([...ladder].sort((a, b) => a - b));
+      expect(new Set(ladder).size).toBe(ladder.length);
+      if (material.shearStrength)
+        expect(factValue(material.shearStrength, "stress")).toBeLessThan(factValue(material.tensileTypical!, "stress"));
+    },
+  );
+});
