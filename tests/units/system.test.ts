@@ -62,8 +62,8 @@ describe("unit systems against mathjs", () => {
     "%s in %s",
     (kind, system) => {
       const wanted = inInternalUnits(SCALES[kind][system].name, kind);
-      expect(toInternal(1, kind, system) / wanted).toBeCloseTo(1, 12);
-      expect(fromInternal(wanted, kind, system)).toBeCloseTo(1, 12);
+      expect(toInternal(1, kind, system) / wanted).toBeCloseTo(1, figures(kind));
+      expect(fromInternal(wanted, kind, system)).toBeCloseTo(1, figures(kind));
     },
   );
 
