@@ -93,6 +93,9 @@ export const PLATE_OVER = fact(1.12, "", "memory", "1/4 in plate may run to abou
 export const SHEET_OVER = fact(1.05, "", "memory", "usual upper thickness tolerance of sheet");
 export const PLATE_FROM_IN = fact(0.1875, "in", "memory", "plate begins at 3/16 in or just above");
 
+/** "Down to about" a usual radius: so much of it is still usual. */
+export const ABOUT_USUAL = fact(0.9, "", "common practice", "a usual radius is known to a tenth at best");
+
 /** A bend tighter than this multiple of the thickness is a problem in steel, whatever is usual. */
 export const STEEL_TIGHTEST = fact(0.5, "", "memory", "steel below about half its thickness");
 

@@ -10,7 +10,7 @@ import { airRadiusByRule } from "./air-radius.ts";
 import type { AirBendInput } from "./mechanics/air-bend-input.ts";
 import { airRadius } from "./mechanics/air-radius.ts";
 
-export const AIR_METHODS = ["mechanics", "rule"] as const;
+export const AIR_METHODS = ["rule", "mechanics"] as const;
 export type AirMethod = (typeof AIR_METHODS)[number];
 
 /** Die and punch of an air bend. What is left out is taken as the working says. */

@@ -22,9 +22,9 @@ export const punchNose = () =>
 export const method = () =>
   choice({
     description:
-      '"mechanics": the bend solved from the sheet\'s strength and hardening; "rule": a share of the die opening by material',
+      '"rule": a share of the die opening by material, as shops reckon; "mechanics": the bend solved from strength and hardening',
     words: AIR_METHODS,
-    fallback: "mechanics",
+    fallback: "rule",
   });
 
 export const dieFaces = () => ({

@@ -1,4 +1,4 @@
-import { STEEL_TIGHTEST } from "../../../data/bend-rules.ts";
+import { ABOUT_USUAL, STEEL_TIGHTEST } from "../../../data/bend-rules.ts";
 import { atLeast } from "../../../units/nearly.ts";
 import { type Millimetres, mm } from "../../../units/quantity.ts";
 import { show } from "../../../units/show.ts";
@@ -43,7 +43,7 @@ export function radiusProblem(line: BendLine, { tightest }: AirEstimate, system:
         )
       : found("stop", published!, `${advice(published!)}: ${material.name} cracks.`);
   }
-  if (atLeast(tightest, usual))
+  if (atLeast(tightest, ABOUT_USUAL.value * usual))
     return published === undefined
       ? undefined
       : found("note", published, `${advice(published)}; usual on this die: look at the first piece.`);
