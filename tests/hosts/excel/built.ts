@@ -1,8 +1,8 @@
 /** Builds the add-in for a test into a folder of its own; `replace` swaps a module for a deliberately different one. */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { pathToFileURL } from "node:url";
 import webpack from "webpack";
+import { buildAddIn } from "../../../src/tools/package/build-add-in.ts";
 
 const root = process.cwd();
 
@@ -15,7 +15,6 @@ export interface Replacement {
 
 export async function builtAddIn(name: string, replace: readonly Replacement[] = []): Promise<string> {
   const output = resolve(root, `.build/test-addin-${name}`);
-  const { default: config } = await import(pathToFileURL(resolve(root, "webpack.config.mjs")).href);
   const plugins = replace.map((one, i) => {
     const path = resolve(root, one.file);
     const substitute = resolve(root, `.build/test-addin-${name}-module-${i}.ts`);
@@ -25,10 +24,6 @@ export async function builtAddIn(name: string, replace: readonly Replacement[] =
     const request = new RegExp(`/${one.file.split("/").at(-1)!.replaceAll(".", "\\.")}$`);
     return new webpack.NormalModuleReplacementPlugin(request, substitute);
   });
-  const settings = await config({ output, plugins });
-  const stats = await new Promise<webpack.Stats>((done, fail) => {
-    webpack(settings, (problem, result) => (problem || !result ? fail(problem) : done(result)));
-  });
-  if (stats.hasErrors()) throw new Error(stats.toString("errors-only"));
+  await buildAddIn(root, { output, plugins });
   return output;
 }

@@ -34,7 +34,11 @@ describe("the XML manifest", () => {
     ["a version of three parts", xml.replace(/(<Version>\d+\.\d+\.\d+)\.\d+/, "$1"), "four parts"],
     ["another order of elements", swap(xml, /<Id>.*<\/Id>/, /<Version>.*<\/Version>/), "OfficeApp has another order"],
     ["an element of its own", xml.replace("<Hosts>", "<Motto/><Hosts>"), "Motto is unknown"],
-    ["a resource that is missing", xml.replace(' id="Guide.Tip"', ' id="Guide.Tap"'), "Guide.Tip is used but not there"],
+    [
+      "a resource that is missing",
+      xml.replace(' id="Guide.Tip"', ' id="Guide.Tap"'),
+      "Guide.Tip is used but not there",
+    ],
     ["a resource given twice", xml.replace(' id="Icon.32"', ' id="Icon.16"'), "Icon.16 is there twice"],
     [
       "a short string of 126",

@@ -1,0 +1,26 @@
+/** Runs webpack with the project's configuration. Throws with the errors where there are any. */
+import { pathToFileURL } from "node:url";
+import webpack from "webpack";
+
+export interface BuildOptions {
+  /** Where dist will be served; by default the environment variable ORIGIN, else localhost. */
+  readonly origin?: string;
+  readonly output?: string;
+  readonly plugins?: readonly webpack.WebpackPluginInstance[];
+}
+
+export async function buildAddIn(root: string, options: BuildOptions = {}): Promise<void> {
+  const { default: config } = await import(pathToFileURL(`${root}/webpack.config.mjs`).href);
+  const compiler = webpack((await config(options)) as webpack.Configuration);
+  const stats = await new Promise<webpack.Stats>((done, fail) => {
+    compiler.run((problem, result) => (problem || !result ? fail(problem) : done(result)));
+  });
+  await new Promise((closed) => compiler.close(closed));
+  if (stats.hasErrors()) throw new Error(stats.toString("errors-only"));
+}
+
+/** Said after a build, so that nobody puts files for localhost on a server. */
+export const originNote = (): string =>
+  process.env["ORIGIN"]
+    ? `built for ${process.env["ORIGIN"]}`
+    : "built for https://localhost:3000, good for trying; set ORIGIN to the address that will serve the files";
