@@ -1,0 +1,66 @@
+/**
+ * One bracket from drawing to price, worked by hand: numbered lines of ordinary arithmetic from handbook values and an
+ * invented shop's rates. Every line is also an ordinary worksheet formula in which B7 is the answer of line 7, so that any
+ * spreadsheet can work it out without our functions. Values computed apart from the project, to the digits given.
+ *
+ * The bracket: A36 1/4 in, legs 2 and 3 in to the outside corner, one square bend, 4 in wide, two 1/2 in holes, 20 off.
+ * It is sheared, drilled and bent over a 2 in die.
+ */
+export interface WorkedLine {
+  readonly what: string;
+  readonly formula: string;
+  readonly value: number;
+  readonly unit: string;
+  /** Where the formula or the figure comes from; "" for plain arithmetic on the lines before. */
+  readonly source: string;
+}
+
+const line = (what: string, formula: string, value: number, unit: string, source = ""): WorkedLine => ({
+  what,
+  formula,
+  value,
+  unit,
+  source,
+});
+
+// biome-ignore format: numbered as on paper
+export const WORKED_BRACKET: readonly WorkedLine[] = [
+  /*  1 */ line("thickness", "0.25", 0.25, "in", "drawing"),
+  /*  2 */ line("outside flange 1", "2", 2, "in", "drawing"),
+  /*  3 */ line("outside flange 2", "3", 3, "in", "drawing"),
+  /*  4 */ line("width, the length of the bend line", "4", 4, "in", "drawing"),
+  /*  5 */ line("bend angle", "90", 90, "deg", "drawing"),
+  /*  6 */ line("holes of 1/2 in diameter", "2", 2, "count", "drawing"),
+  /*  7 */ line("ordered", "20", 20, "count", "order"),
+  /*  8 */ line("die opening, 8 thicknesses", "8*B1", 2, "in", "common practice"),
+  /*  9 */ line("share of the opening that A36 bends to, middle of 5/32 and 0.16", "(5/32+0.16)/2", 0.158125, "", "shop rule of thumb (memory)"),
+  /* 10 */ line("inside radius", "B9*B8", 0.31625, "in", "share x opening"),
+  /* 11 */ line("outside setback tan(A/2) (R + t)", "TAN(RADIANS(B5/2))*(B10+B1)", 0.56625, "in", "FAA-H-8083-31 vol. 1 ch. 4 (read)"),
+  /* 12 */ line("bend allowance A (R + K t), K 0.42", "RADIANS(B5)*(B10+0.42*B1)", 0.661697953, "in", "Groover 5e eq. 19.6 (read); K between Machinery's Handbook 0.407 and FAA 0.447"),
+  /* 13 */ line("bend deduction 2 SB - BA", "2*B11-B12", 0.470802047, "in", "geometry"),
+  /* 14 */ line("flat length", "B2+B3-B13", 4.529197953, "in", "geometry"),
+  /* 15 */ line("weight of one blank, steel 0.284 lb/in^3", "B14*B4*B1*0.284", 1.286292219, "lb", "Groover 5e Table 4.1 (read)"),
+  /* 16 */ line("blanks: ordered, 2 % scrap rounded up, 1 first piece", "B7+ROUNDUP(B7*0.02,0)+1", 22, "count", "shop's rates"),
+  /* 17 */ line("price of one square inch of sheet: 220.00 for 48 x 96", "220/(48*96)", 0.047743056, "money", "shop's stock"),
+  /* 18 */ line("material at 80 % yield", "B16*B14*B4*B17/0.8", 23.786152442, "money", "shop's rates"),
+  /* 19 */ line("handling: 4 s, 0.5 s a pound, 1 s a foot of the longest outside size", "4+0.5*B15+1*MAX(B2+B3,B4)/12", 5.059812776, "s", "shop's rates"),
+  /* 20 */ line("shear, one blank: 2 cuts at 20 strokes a minute, each handled", "2*(60/20+B19)", 16.119625552, "s", "shop's shear"),
+  /* 21 */ line("shear run, whole seconds", "ROUNDUP(B16*B20,0)", 355, "s"),
+  /* 22 */ line("ram to the sheet: 4 in at 300 in/min", "4/300*60", 0.8, "s", "shop's brake"),
+  /* 23 */ line("punch into the die, V/2 tan(A/2)", "B8/2*TAN(RADIANS(B5/2))", 1, "in", "geometry of an air bend"),
+  /* 24 */ line("bending at 24 in/min", "B23/24*60", 2.5, "s", "shop's brake"),
+  /* 25 */ line("ram up at 240 in/min", "(4+B23)/240*60", 1.25, "s", "shop's brake"),
+  /* 26 */ line("brake, one piece: one hit, handled; the gauge stays", "B22+B24+B25+B19", 9.609812776, "s"),
+  /* 27 */ line("brake run, whole seconds", "ROUNDUP(B16*B26,0)", 212, "s"),
+  /* 28 */ line("drill, one piece: 0.4 min a hole", "B6*0.4*60", 48, "s", "shop's stations"),
+  /* 29 */ line("drill run, whole seconds", "ROUNDUP(B16*B28,0)", 1056, "s"),
+  /* 30 */ line("shear set-up 5 min", "5*60", 300, "s", "shop's stations"),
+  /* 31 */ line("brake set-up 10 min, first job on its tools x 1.5", "10*60*1.5", 900, "s", "shop's stations and rates"),
+  /* 32 */ line("drill set-up 3 min", "3*60", 180, "s", "shop's stations"),
+  /* 33 */ line("labour: shear 60, brake 75, drill 55 an hour", "(B21*60+B27*75+B29*55)/3600", 26.466666667, "money", "shop's stations"),
+  /* 34 */ line("set-up at the same rates", "(B30*60+B31*75+B32*55)/3600", 26.5, "money"),
+  /* 35 */ line("overhead 25 % of labour and set-up", "0.25*(B33+B34)", 13.241666667, "money", "shop's rates"),
+  /* 36 */ line("cost of the line", "B18+B33+B34+B35", 89.994485776, "money"),
+  /* 37 */ line("unit price at 30 % margin, rounded up to the cent", "ROUNDUP(B36/B7/(1-0.3),2)", 6.43, "money", "margin = (price - cost) / price"),
+  /* 38 */ line("price of the line", "B37*B7", 128.6, "money"),
+];
