@@ -4,6 +4,8 @@ export const TASKS = {
   shop: { source: "hosts/headless/command-line/main.ts" },
   generate: { source: "tools/generate/main.ts", inRoot: true },
   record: { source: "tools/generate/record.ts", inRoot: true },
+  build: { source: "tools/package/build.ts", inRoot: true },
+  package: { source: "tools/package/main.ts", inRoot: true },
   "bench:airbend": { source: "tools/bench/airbend.ts" },
   "bench:cutting": { source: "tools/bench/cutting.ts" },
   "bench:recalc": { source: "tools/bench/recalc.ts" },
