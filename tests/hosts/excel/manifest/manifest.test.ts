@@ -74,6 +74,11 @@ describe("the XML manifest", () => {
     expect(xmlProblems(broken, exists).join("; ")).toContain(problem);
   });
 
+  it("is fresh in manifest/", () => {
+    expect(readFileSync(`${root}/manifest/bracket-bill.xml`, "utf8"), "run npm run build").toBe(xml);
+    expect(xml.split("\n")[0]).toContain("Generated");
+  });
+
   it("escapes what it is given", () => {
     const odd = { ...project, bracketBill: { ...project.bracketBill, provider: `A & B <"C">` } };
     const text = manifestFiles(RECORDS, odd, DEFAULT_ORIGIN)["manifest/bracket-bill.xml"];
