@@ -1,4 +1,4 @@
-import { type Degrees, type Millimetres, mm, radians } from "../../../units/quantity.ts";
+import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
 import { chain, posed, roundPiece } from "./chain.ts";
 import { gaugeContact } from "./gauge.ts";
 import { type BentPart, checkPart } from "./part.ts";

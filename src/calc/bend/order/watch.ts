@@ -33,8 +33,8 @@ export interface Nearest {
 export type Rule = "free" | "skip" | number;
 export type Rules = Readonly<Record<ToolName, readonly [Rule, Rule, Rule, Rule]>>;
 
-/** Contact is called contact beyond a thousandth; the computed limits of a leg are good to the same (chosen). */
-export const CONTACT = 0.001;
+/** A tool stands in the sheet beyond this, mm; small because a corner enters a round at a grazing angle (chosen). */
+export const CONTACT = 1e-5;
 /** A motion is cut no finer than this between two looks, mm (chosen). */
 const FINEST = 0.004;
 
