@@ -4,6 +4,8 @@
  * pieces wait is Gardeyn & Wauters, EJOR 2022, doi 10.1016/j.ejor.2021.11.031 (memory, unverified); ruin and recreate
  * with blinks is Christiaens & Vanden Berghe 2020 (memory, unverified).
  */
+
+import type { Budget } from "./budget.ts";
 import {
   CAP_X,
   DEPTH,
@@ -18,7 +20,6 @@ import {
 } from "./guillotine-layout.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
-import type { Budget } from "./budget.ts";
 
 export class InsertionSearch {
   layouts: GuillotineLayout[] = [];
@@ -35,20 +36,10 @@ export class InsertionSearch {
     private readonly random: Random,
     private readonly budget: Budget,
     private readonly blink: number,
-    private readonly layoutAllowed?: (layout: GuillotineLayout) => boolean,
+    private readonly allowed: ((layout: GuillotineLayout) => boolean) | null,
   ) {
     this.touched = new Int32Array(0);
     this.area = Float64Array.from(problem.items, (item) => item.w * item.h);
-  }
-
-  /** Takes the sheet with the least on it away; its pieces wait. */
-  dropEmptiest(): void {
-    let emptiest = 0;
-    for (let i = 1; i < this.layouts.length; i++) {
-      if (this.layouts[i]!.area < this.layouts[emptiest]!.area) emptiest = i;
-    }
-    const [gone] = this.layouts.splice(emptiest, 1);
-    gone?.eachPiece((item) => this.waiting.push(item >> 1));
   }
 
   /** Value of the pieces still waiting. */
@@ -103,7 +94,7 @@ export class InsertionSearch {
         }
       }
     }
-    this.budget.spend(end / STRIDE);
+    this.budget.spend((end / STRIDE) * WORK_PER_PLACE);
   }
 
   /** Puts one piece where it fits best; false when it fits nowhere. */
@@ -167,12 +158,31 @@ export class InsertionSearch {
     copy.copyFrom(this.layouts[index]!);
   }
 
-  private energy(): number {
-    return this.missing();
+  /** Whether every layout changed in this round can still be sheared. */
+  private touchedAllowed(): boolean {
+    if (!this.allowed) return true;
+    for (let i = 0; i < this.layouts.length; i++) {
+      if (this.touched[i] === this.round && !this.allowed(this.layouts[i]!)) return false;
+    }
+    return true;
+  }
+
+  private bestMissing = Infinity;
+  /** Layouts at the least value missing so far, kept only where that is asked for. */
+  bestLayouts: GuillotineLayout[] = [];
+
+  private remember(missing: number): void {
+    if (missing >= this.bestMissing) return;
+    this.bestMissing = missing;
+    this.bestLayouts = this.layouts.map((layout) => {
+      const copy = new GuillotineLayout();
+      copy.copyFrom(layout);
+      return copy;
+    });
   }
 
   /** Runs until nothing waits (true) or the rounds or the budget are spent (false). */
-  run(rounds: number): boolean {
+  run(rounds: number, keepBest = false): boolean {
     this.touched = new Int32Array(this.layouts.length).fill(-1);
     this.saved.length = 0;
     this.round = 0;
@@ -181,12 +191,13 @@ export class InsertionSearch {
     const take = (item: number) => {
       this.waiting.push(item >> 1);
     };
-    let current = this.energy();
+    let current = this.missing();
     let meanArea = 0;
     for (const item of this.problem.items) meanArea += item.value * item.quantity;
     let count = 0;
     for (const item of this.problem.items) count += item.quantity;
     meanArea /= count;
+    if (keepBest) this.remember(current);
     let squares = this.spread();
     for (; this.round < rounds; this.round++) {
       if (this.waiting.length === 0) return true;
@@ -202,11 +213,12 @@ export class InsertionSearch {
         if (!this.insert(item)) queue[left++] = item;
       }
       queue.length = left;
-      const next = this.energy();
+      const next = this.missing();
       const nextSquares = this.spread();
       const heat = 0.1 * meanArea * (1 - this.round / rounds);
       const worse = next - current - (nextSquares - squares);
-      if (worse <= 0 || random.unit() < Math.exp(-worse / (heat + 1e-9))) {
+      if (this.touchedAllowed() && (worse <= 0 || random.unit() < Math.exp(-worse / (heat + 1e-9)))) {
+        if (keepBest) this.remember(next);
         current = next;
         squares = nextSquares;
       } else {
@@ -271,3 +283,5 @@ export class InsertionSearch {
 }
 const SPREAD = 0.1;
 const LOOKED_AT_ONCE = 24;
+/** Looking at a place takes about as long as filling this many cells of a knapsack. */
+const WORK_PER_PLACE = 4;

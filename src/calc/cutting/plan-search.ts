@@ -1,22 +1,34 @@
 /**
- * The search for a plan, best plan so far at any time: one pattern after another first, then the relaxation and the dive
- * from it, then ruin and recreate for a plan that costs less, as long as the budget lasts and the bound is not reached.
+ * The search for a plan, best plan so far at any time: one pattern after another first, again with corrected values a few
+ * times, then ruin and recreate on a cheaper set of sheets, as long as the budget lasts and the bound is not reached.
  */
 import type { Budget } from "./budget.ts";
-import { ColumnGeneration } from "./column-generation.ts";
-import { dive } from "./dive.ts";
-import type { GuillotineLayout } from "./guillotine-layout.ts";
+import { isUnlimited } from "./gauge-rule.ts";
+import { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionSearch } from "./insertion.ts";
 import { layoutOf, patternFrom } from "./layout-tree.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
 import { sequentialPlan } from "./sequential.ts";
+import { layoutCanBeSheared } from "./shear-check.ts";
+import { cheaperSwaps, type Swap } from "./sheet-swaps.ts";
 import { isBetter, type Solution, solutionOf, type Use } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
+import { correctedValues } from "./value-correction.ts";
+
+/** Work spent on corrected plans before and between the runs of ruin and recreate. */
+const CORRECTION_WORK = 60_000_000;
+const MOST_CORRECTIONS = 12;
+const ROUNDS = 20_000;
+/** Longest side of a sheet in cells of the strip tables. */
+const CELLS = 1200;
 
 export class PlanSearch {
   best: Solution | null = null;
-  readonly log: string[] = [];
+  private readonly random: Random;
+  private readonly allowed: ((layout: GuillotineLayout) => boolean) | null;
+  private readonly demand: Float64Array;
+  private readonly supply: Float64Array;
 
   constructor(
     private readonly problem: Problem,
@@ -26,8 +38,13 @@ export class PlanSearch {
     private readonly found: (solution: Solution) => void = () => {},
   ) {
     this.random = new Random(seed);
+    this.allowed =
+      isUnlimited(problem.rule) && problem.sheets.every(({ trimPartLimit }) => trimPartLimit === Infinity)
+        ? null
+        : (layout) => layoutCanBeSheared(problem, layout);
+    this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
+    this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
   }
-  private readonly random: Random;
 
   private offer(uses: readonly Use[]): boolean {
     const solution = solutionOf(this.problem, uses);
@@ -37,84 +54,118 @@ export class PlanSearch {
     return true;
   }
 
-  get done(): boolean {
-    return this.budget.over() || (this.best !== null && this.best.missing === 0 && this.best.cost <= this.bound + 1e-6);
+  get proved(): boolean {
+    return this.best !== null && this.best.missing === 0 && this.best.cost <= this.bound * (1 + 1e-9);
   }
 
-  run(cell: number): void {
+  private get done(): boolean {
+    return this.budget.over() || this.proved;
+  }
+
+  run(): void {
     const { problem, budget } = this;
-    const coarse = new StripPatterns(problem, cell, problem.stages > 2 ? 1 : 1);
-    const demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
-    const supply = Float64Array.from(problem.sheets, ({ available }) => available);
-    const areas = Float64Array.from(problem.items, ({ w, h }) => w * h);
-    const first = sequentialPlan(problem, coarse, demand.slice(), supply.slice(), areas, budget);
-    this.offer(first);
-    this.log.push(`seq ${this.best!.cost} ${budget.used}`);
-    if (this.done) return;
-    this.correct(coarse, first);
-    while (!this.done) this.insertLess();
-  }
-
-  /** Value correction: pieces of sheets that came out badly filled are worth more the next time. */
-  private correct(pricing: StripPatterns, first: readonly Use[]): void {
-    const { problem, budget, random } = this;
-    const { items, sheets } = problem;
-    const weight = new Float64Array(items.length).fill(1);
-    let last = first;
-    const start = budget.used;
-    let n = 0;
-    const t0 = performance.now();
-    while (!this.done && performance.now() - t0 < Number(process.env.SVC ?? 300)) {
-      n++;
-      const seen = new Float64Array(items.length);
-      const sum = new Float64Array(items.length);
-      for (const { pattern, repeats } of last) {
-        let used = 0;
-        for (let k = 0; k < pattern.items.length; k++) {
-          const { w, h } = items[pattern.items[k]!]!;
-          used += pattern.counts[k]! * w * h;
-        }
-        const sheet = sheets[pattern.sheet]!;
-        for (let k = 0; k < pattern.items.length; k++) {
-          seen[pattern.items[k]!]! += repeats * pattern.counts[k]!;
-          sum[pattern.items[k]!]! += (repeats * pattern.counts[k]! * sheet.w * sheet.h) / used;
-        }
-      }
-      const gain = 0.3 + 0.4 * random.unit();
-      const power = 1 + 0.08 * random.unit();
-      const values = Float64Array.from(items, ({ w, h }, i) => {
-        if (seen[i]! > 0) weight[i] = (1 - gain) * weight[i]! + gain * Math.min(3, sum[i]! / seen[i]!);
-        return (w * h) ** power * weight[i]!;
-      });
-      const demand = Float64Array.from(items, ({ quantity }) => quantity);
-      const supply = Float64Array.from(sheets, ({ available }) => available);
-      last = sequentialPlan(problem, pricing, demand, supply, values, budget);
-      if (this.offer(last)) this.log.push(`svc${n} ${this.best!.cost} ${budget.used - start}`);
-    }
-    this.log.push(`svc n=${n}`);
-  }
-
-  /** Takes the emptiest sheet away and looks for room for its pieces on the others. */
-  private insertLess(): void {
-    const { problem, budget, random } = this;
-    const search = new InsertionSearch(problem, random, budget, 0.01);
-    for (const { pattern, repeats } of this.best!.uses) {
-      for (let n = 0; n < repeats; n++) search.layouts.push(layoutOf(problem, pattern));
-    }
-    search.dropEmptiest();
+    const pricing = new StripPatterns(problem, cellOf(problem), this.allowed);
+    let values = Float64Array.from(problem.items, ({ w, h }) => w * h);
+    let last = sequentialPlan(problem, pricing, this.demand.slice(), this.supply.slice(), values, budget);
+    this.offer(last);
+    const weights = new Float64Array(problem.items.length).fill(1);
     for (;;) {
-      const whole = search.run(20000);
-      if (whole) {
-        this.offer(search.layouts.map(patternUse).filter((use) => use !== null));
-        this.log.push(`rr ${this.best!.cost} ${budget.used}`);
-        if (this.done) return;
-        search.dropEmptiest();
-      } else if (this.done) return;
+      const until = budget.used + CORRECTION_WORK;
+      for (let n = 0; n < MOST_CORRECTIONS && budget.used < until && !this.done; n++) {
+        values = correctedValues(problem, last, weights, this.random);
+        last = sequentialPlan(problem, pricing, this.demand.slice(), this.supply.slice(), values, budget);
+        this.offer(last);
+      }
+      if (this.done) return;
+      if (this.best!.missing > 0) this.insertMissing();
+      else this.insertCheaper();
+      if (this.done) return;
     }
+  }
+
+  private layoutsOfBest(): GuillotineLayout[] {
+    const layouts: GuillotineLayout[] = [];
+    for (const { pattern, repeats } of this.best!.uses) {
+      for (let n = 0; n < repeats; n++) layouts.push(layoutOf(this.problem, pattern));
+    }
+    return layouts;
+  }
+
+  private newSearch(): InsertionSearch {
+    const search = new InsertionSearch(this.problem, this.random, this.budget, 0.01, this.allowed);
+    search.layouts = this.layoutsOfBest();
+    return search;
+  }
+
+  private offerLayouts(layouts: readonly GuillotineLayout[]): boolean {
+    const uses: Use[] = [];
+    for (const layout of layouts) {
+      const pattern = patternFrom(layout);
+      if (pattern) uses.push({ pattern, repeats: 1 });
+    }
+    return this.offer(uses);
+  }
+
+  /** The stock runs short: looks for room for what is left out on the sheets there are. */
+  private insertMissing(): void {
+    const { problem } = this;
+    const search = this.newSearch();
+    const rest = this.demand.slice();
+    for (const { pattern, repeats } of this.best!.uses) {
+      for (let k = 0; k < pattern.items.length; k++) rest[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+    }
+    for (let i = 0; i < rest.length; i++) for (let n = 0; n < rest[i]!; n++) search.waiting.push(i);
+    search.run(ROUNDS, true);
+    this.offerLayouts(search.bestLayouts);
+  }
+
+  /** Swaps sheets for a cheaper set and looks for room for their pieces. */
+  private insertCheaper(): void {
+    const { problem, random } = this;
+    let rounds = ROUNDS;
+    const counts = new Float64Array(problem.sheets.length);
+    let pieceArea = 0;
+    problem.items.forEach(({ w, h, quantity }) => {
+      pieceArea += w * h * quantity;
+    });
+    counts.fill(0);
+    for (const { pattern, repeats } of this.best!.uses) counts[pattern.sheet]! += repeats;
+    const swaps = cheaperSwaps(problem, counts, pieceArea);
+    if (swaps.length === 0) return;
+    if (problem.sheets.length > 1) rounds = 4000;
+    // The roomiest swaps are the likeliest; now and then a bolder one.
+    const pick = Math.floor(swaps.length * random.unit() ** 2);
+    const search = this.newSearch();
+    applySwap(problem, search, swaps[pick]!, random);
+    if (search.run(rounds)) this.offerLayouts(search.layouts);
   }
 }
 
-function patternUse(layout: GuillotineLayout): Use | null {
-  const pattern = patternFrom(layout);
-  return pattern && { pattern, repeats: 1 };
+function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random: Random): void {
+  for (const kind of swap.away) {
+    let emptiest = -1;
+    search.layouts.forEach((layout, i) => {
+      if (layout.sheet === kind && (emptiest < 0 || layout.area < search.layouts[emptiest]!.area)) emptiest = i;
+    });
+    const [gone] = search.layouts.splice(emptiest, 1);
+    gone!.eachPiece((item) => search.waiting.push(item >> 1));
+  }
+  for (const kind of swap.instead) {
+    const { w, h, roots } = problem.sheets[kind]!;
+    const layout = new GuillotineLayout();
+    layout.start(kind, w, h, roots[random.below(roots.length)]!);
+    search.layouts.push(layout);
+  }
+}
+
+/** Coarsest grid on which every size is whole, or one coarse enough to be quick. */
+function cellOf(problem: Problem): number {
+  let common = 0;
+  let longest = 1;
+  const divide = (a: number, b: number): number => (b === 0 ? a : divide(b, a % b));
+  for (const { w, h } of [...problem.sheets, ...problem.items]) {
+    common = divide(divide(common, w), h);
+  }
+  for (const { w, h } of problem.sheets) longest = Math.max(longest, w, h);
+  return Math.max(1, common) * Math.max(1, Math.ceil(longest / Math.max(1, common) / CELLS));
 }

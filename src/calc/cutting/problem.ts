@@ -19,6 +19,8 @@ export interface SheetKind {
   readonly cost: number;
   /** Directions in which the sheet's own parts may lie, i.e. which first cuts the blade can make. */
   readonly roots: readonly Direction[];
+  /** Longest first part whose long edge the blade can still trim, where the sheet's own is too long; else Infinity. */
+  readonly trimPartLimit: number;
 }
 
 export interface ItemKind {

@@ -1,4 +1,5 @@
 /** A set of patterns with repeats, and what it leaves out. Solutions are compared here and nowhere else. */
+import { type CutNode, isPiece } from "./cut-tree.ts";
 import { type CutPattern, mostRepeats, trimmedTo } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 
@@ -12,6 +13,8 @@ export interface Solution {
   readonly cost: number;
   /** Value of the pieces left out. */
   readonly missing: number;
+  /** Area on the sheet with the least on it, in twentieths of that sheet: a small one leaves the largest remnant. */
+  readonly emptiest: number;
 }
 
 export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
@@ -37,13 +40,41 @@ export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
   problem.items.forEach(({ value }, i) => {
     missing += value * remaining[i]!;
   });
-  return { uses: kept, cost, missing };
+  let emptiest = 20;
+  for (const { pattern } of kept) {
+    const { w, h } = problem.sheets[pattern.sheet]!;
+    let area = 0;
+    for (let k = 0; k < pattern.items.length; k++) {
+      const item = problem.items[pattern.items[k]!]!;
+      area += pattern.counts[k]! * item.w * item.h;
+    }
+    emptiest = Math.min(emptiest, Math.ceil((20 * area) / (w * h)));
+  }
+  return { uses: mergeEqual(kept), cost, missing, emptiest };
 }
 
-/** Fewer pieces left out, then less metal, then fewer patterns. */
+/** Equal layouts become one pattern with more repeats. */
+function mergeEqual(uses: readonly Use[]): Use[] {
+  const merged = new Map<string, Use>();
+  for (const { pattern, repeats } of uses) {
+    const key = `${pattern.sheet}${nodeKey(pattern.root)}`;
+    const before = merged.get(key);
+    merged.set(key, { pattern, repeats: repeats + (before?.repeats ?? 0) });
+  }
+  return [...merged.values()];
+}
+
+/** The same for layouts that differ only in the order of parts. */
+function nodeKey(node: CutNode): string {
+  if (isPiece(node)) return `${node.item}${node.turned ? "t" : ""}`;
+  return `${node.direction === 0 ? "x" : "y"}(${node.parts.map(nodeKey).sort().join()})`;
+}
+
+/** Fewer pieces left out, then less metal, then the larger remnant, then fewer patterns. */
 export function isBetter(a: Solution, b: Solution | null): boolean {
   if (!b) return true;
   if (Math.abs(a.missing - b.missing) > 1e-6) return a.missing < b.missing;
   if (Math.abs(a.cost - b.cost) > 1e-6) return a.cost < b.cost;
+  if (a.emptiest !== b.emptiest) return a.emptiest < b.emptiest;
   return a.uses.length < b.uses.length;
 }

@@ -7,7 +7,9 @@
  */
 import type { CutNode, PartsNode, PieceNode } from "./cut-tree.ts";
 import { isUnlimited, mustStayInFront } from "./gauge-rule.ts";
+import type { GuillotineLayout } from "./guillotine-layout.ts";
 import { Knapsack } from "./knapsack.ts";
+import { layoutOf } from "./layout-tree.ts";
 import { type CutPattern, patternOf } from "./pattern.ts";
 import { ALONG_X, ALONG_Y, type Direction, type Problem } from "./problem.ts";
 
@@ -74,7 +76,9 @@ export class StripPatterns {
   /** `cell` is the grid of the length tables in grid units: 1 is exact, larger is quicker and rounds against us. */
   constructor(
     private readonly problem: Problem,
-    private cell: number,
+    private readonly cell: number,
+    /** Last word on a finished pattern where the shear has limits. */
+    private readonly allowed: ((layout: GuillotineLayout) => boolean) | null,
     mostStacked = 1,
   ) {
     this.limited = !isUnlimited(problem.rule);
@@ -164,7 +168,9 @@ export class StripPatterns {
           return;
         }
         const root = this.reconcile(group.options, view, chosen[v]!, values, remaining);
-        answers.push({ pattern: patternOf(view.sheet, root), sheet: view.sheet, promised });
+        const pattern = patternOf(view.sheet, root);
+        const good = !this.allowed || this.allowed(layoutOf(this.problem, pattern));
+        answers.push({ pattern: good ? pattern : null, sheet: view.sheet, promised });
       });
     }
     return answers;
@@ -206,12 +212,7 @@ export class StripPatterns {
   }
 
   /** Prices the strips of every height at once. */
-  private sweep(
-    options: Option[],
-    views: View[],
-    values: ArrayLike<number>,
-    remaining: ArrayLike<number>,
-  ): StripTable {
+  private sweep(options: Option[], views: View[], values: ArrayLike<number>, remaining: ArrayLike<number>): StripTable {
     const { rule } = this.problem;
     const { strips } = this;
     let longest = 0;

@@ -1,0 +1,67 @@
+/** Whether a layout can be cut at all within the shear's limits: the exact rule, on true sizes. */
+import { type CutNode, isPiece } from "./cut-tree.ts";
+import { frontPart, NO_FRONT } from "./gauge-rule.ts";
+import { DIRECTION, FIRST, type GuillotineLayout, ITEM, NEXT, TIGHT_X } from "./guillotine-layout.ts";
+import { layoutOf } from "./layout-tree.ts";
+import type { CutPattern } from "./pattern.ts";
+import type { Problem } from "./problem.ts";
+
+/** Size [x, y] a node takes up. */
+export function sizeOf(problem: Problem, node: CutNode): readonly [number, number] {
+  if (isPiece(node)) {
+    const { w, h } = problem.items[node.item]!;
+    return node.turned ? [h, w] : [w, h];
+  }
+  let along = 0;
+  let across = 0;
+  for (const part of node.parts) {
+    const size = sizeOf(problem, part);
+    along += size[node.direction];
+    across = Math.max(across, size[node.direction === 0 ? 1 : 0]);
+  }
+  return node.direction === 0 ? [along, across] : [across, along];
+}
+
+export const canBeSheared = (problem: Problem, pattern: CutPattern): boolean =>
+  layoutCanBeSheared(problem, layoutOf(problem, pattern));
+
+export function layoutCanBeSheared(problem: Problem, layout: GuillotineLayout): boolean {
+  const sheet = problem.sheets[layout.sheet]!;
+  const { rule } = problem;
+  const d = layout.data;
+  const direction = d[DIRECTION]!;
+  if (!sheet.roots.some((root) => root === direction)) return false;
+  // A sheet longer than the blade is trimmed part by part after the first cuts.
+  if (sheet.trimPartLimit < Infinity) {
+    for (let child = d[FIRST]!; child !== -1; child = d[child + NEXT]!) {
+      if (d[child + TIGHT_X + direction]! > sheet.trimPartLimit) return false;
+    }
+  }
+  /** The node at `at` given `along` in its own direction and `across`. */
+  const canPart = (at: number, along: number, across: number): boolean => {
+    const direction = d[at + DIRECTION]!;
+    const extents: number[] = [];
+    let waste = along;
+    for (let child = d[at + FIRST]!; child !== -1; child = d[child + NEXT]!) {
+      const extent = d[child + TIGHT_X + direction]!;
+      extents.push(extent);
+      waste -= extent;
+    }
+    if (waste < 0) return false;
+    if ((waste > 0 || extents.length > 1) && across > rule.longestCut) return false;
+    if (frontPart(extents, extents.length, waste, rule) === NO_FRONT) return false;
+    for (let child = d[at + FIRST]!; child !== -1; child = d[child + NEXT]!) {
+      const extent = d[child + TIGHT_X + direction]!;
+      if (d[child + ITEM]! < 0) {
+        if (!canPart(child, across, extent)) return false;
+      } else {
+        const size = d[child + TIGHT_X + 1 - direction]!;
+        if (size === across) continue;
+        if (size > across || extent > rule.longestCut) return false;
+        if (frontPart([size], 1, across - size, rule) === NO_FRONT) return false;
+      }
+    }
+    return true;
+  };
+  return direction === 0 ? canPart(0, layout.w, layout.h) : canPart(0, layout.h, layout.w);
+}

@@ -1,0 +1,142 @@
+/** What goes into and comes out of a cut plan. Lengths are millimetres; a limit that does not exist is Infinity or 0. */
+import type { Millimetres, Money } from "../../units/quantity.ts";
+import type { PartsNode } from "./cut-tree.ts";
+
+/** How the grain must run in a finished blank: along its first size, along its second, or any way. */
+export type BlankGrain = "along" | "across" | "free";
+
+export interface Blank {
+  readonly id: string;
+  readonly w: Millimetres;
+  readonly h: Millimetres;
+  readonly quantity: number;
+  readonly grain: BlankGrain;
+  /** What leaving a piece out counts against leaving out others when the stock runs short; its area if not given. */
+  readonly value?: number;
+}
+
+export interface Stock {
+  readonly id: string;
+  readonly w: Millimetres;
+  readonly h: Millimetres;
+  /** Infinity where more can always be had. */
+  readonly quantity: number;
+  /** Price of one sheet, null where none is known. */
+  readonly price: Money | null;
+  /** Side along which the sheet's grain runs. */
+  readonly grain: "w" | "h";
+  /** Taken off one long and one short edge before anything is measured from them. */
+  readonly trim: Millimetres;
+  readonly remnant: boolean;
+}
+
+export interface Limits {
+  /** Longest cut of the blade. */
+  readonly longestCut: Millimetres;
+  /** Farthest and nearest stop of the back gauge. */
+  readonly reach: Millimetres;
+  readonly nearestGauge: Millimetres;
+  /** Narrowest part that may fall behind the blade; edge trims cut to a mark are not held to it. */
+  readonly leastDrop: Millimetres;
+  /** Narrowest part the hold-downs grip in front of the blade. */
+  readonly leastHold: Millimetres;
+  /** Levels of cuts, the sizing of a single piece not counted; 2 or more. */
+  readonly stages: number;
+  /** Shortest side of a left-over worth putting back on the rack; 0 keeps none. */
+  readonly leastRemnant: Millimetres;
+}
+
+export interface PlanOptions {
+  /** Work units after which the search ends: the only stop in a cell, the same on every machine. */
+  readonly units?: number;
+  /** Asked now and then; true ends the search with the best plan so far. For workers and benchmarks only. */
+  readonly stop?: () => boolean;
+  /** What is kept low: sheet area, or money where every stock line has a price. */
+  readonly least?: "metal" | "money";
+  /** Restricts the first cuts to run along the sheet's w. */
+  readonly firstCut?: "any" | "along w";
+  readonly seed?: number;
+  /** Called with the number of sheets whenever a better plan is found. */
+  readonly onBetter?: (sheets: number) => void;
+}
+
+export type CutStage = "trim" | "strip" | "cross" | "size";
+export type PieceKind = "blank" | "part" | "remnant" | "scrap";
+
+/** What a cut leaves, in the sheet's own axes. */
+export interface PieceOut {
+  readonly id: string;
+  readonly kind: PieceKind;
+  readonly w: Millimetres;
+  readonly h: Millimetres;
+  /** Id of the finished blank. */
+  readonly blank?: string;
+}
+
+export interface Cut {
+  readonly seq: number;
+  /** Cuts with the same number are made without moving the gauge; 0 for trims cut to a mark. */
+  readonly setting: number;
+  readonly stage: CutStage;
+  /** Piece on the table: the pattern's sheet ("3") or a part of it ("3.2"). */
+  readonly piece: string;
+  /** Pieces of that name, one from each sheet of the pattern. */
+  readonly copies: number;
+  /** Axis of the sheet along which the gauge measures. */
+  readonly axis: "w" | "h";
+  /** Distance from blade to gauge; null for a trim cut to a mark. */
+  readonly gauge: Millimetres | null;
+  readonly length: Millimetres;
+  /** What falls behind the blade, one after another, from each piece. */
+  readonly falls: readonly PieceOut[];
+  readonly stays: PieceOut;
+  /** Strokes of the shear in all: copies times falls. */
+  readonly strokes: number;
+  /** The piece is given a quarter turn since its last cut. */
+  readonly turn: boolean;
+}
+
+export interface PlannedPattern {
+  readonly id: string;
+  readonly stock: string;
+  /** The untrimmed sheet. */
+  readonly w: Millimetres;
+  readonly h: Millimetres;
+  readonly repeats: number;
+  /** Blanks on one sheet. */
+  readonly yields: readonly { readonly blank: string; readonly count: number }[];
+  /** Layout; `item` counts the blanks as given. */
+  readonly layout: PartsNode;
+}
+
+export interface LeftOut {
+  readonly blank: string;
+  readonly count: number;
+  readonly reason: string;
+}
+
+export interface Plan {
+  readonly patterns: readonly PlannedPattern[];
+  readonly cuts: readonly Cut[];
+  /** Gauge settings of the batched list, and of a list that finishes one sheet after another. */
+  readonly settings: number;
+  readonly settingsSheetBySheet: number;
+  readonly sheets: readonly { readonly stock: string; readonly count: number }[];
+  readonly remnants: readonly {
+    readonly piece: string;
+    readonly w: Millimetres;
+    readonly h: Millimetres;
+    readonly count: number;
+  }[];
+  readonly leftOut: readonly LeftOut[];
+  /** Areas in square millimetres. */
+  readonly blankArea: number;
+  readonly sheetArea: number;
+  readonly remnantArea: number;
+  /** What the plan counts (area or money), the least any plan can count, and the gap as a share of the bound. */
+  readonly value: number;
+  readonly bound: number;
+  readonly gap: number;
+  readonly stopReason: "bound" | "units" | "time";
+  readonly warnings: readonly string[];
+}

@@ -1,0 +1,44 @@
+/**
+ * Piece values for the next plan: pieces that came out on badly filled sheets are worth more than their area, so that
+ * they are placed while there is still choice (sequential value correction: Mukhacheva and others; memory, unverified).
+ */
+import type { Problem } from "./problem.ts";
+import type { Random } from "./random.ts";
+import type { Use } from "./solution.ts";
+
+/** Blend of old and new weight, how far large pieces are favoured, and the largest weight: tuned on generated bills. */
+const LEAST_BLEND = 0.3;
+const BLEND_RANGE = 0.4;
+const POWER_RANGE = 0.08;
+const MOST_WEIGHT = 3;
+
+/** Updates `weights` from the last plan and returns the values they give. */
+export function correctedValues(
+  problem: Problem,
+  plan: readonly Use[],
+  weights: Float64Array,
+  random: Random,
+): Float64Array<ArrayBuffer> {
+  const { items, sheets } = problem;
+  const seen = new Float64Array(items.length);
+  const sum = new Float64Array(items.length);
+  for (const { pattern, repeats } of plan) {
+    const sheet = sheets[pattern.sheet]!;
+    let filled = 0;
+    for (let k = 0; k < pattern.items.length; k++) {
+      const { w, h } = items[pattern.items[k]!]!;
+      filled += pattern.counts[k]! * w * h;
+    }
+    for (let k = 0; k < pattern.items.length; k++) {
+      const pieces = repeats * pattern.counts[k]!;
+      seen[pattern.items[k]!]! += pieces;
+      sum[pattern.items[k]!]! += (pieces * sheet.w * sheet.h) / filled;
+    }
+  }
+  const blend = LEAST_BLEND + BLEND_RANGE * random.unit();
+  const power = 1 + POWER_RANGE * random.unit();
+  return Float64Array.from(items, ({ w, h }, i) => {
+    if (seen[i]! > 0) weights[i] = (1 - blend) * weights[i]! + blend * Math.min(MOST_WEIGHT, sum[i]! / seen[i]!);
+    return (w * h) ** power * weights[i]!;
+  });
+}
