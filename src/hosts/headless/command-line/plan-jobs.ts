@@ -1,0 +1,53 @@
+import { readdirSync, realpathSync } from "node:fs";
+import { join } from "node:path";
+import { callerPath, isFile, isFolder } from "./caller.ts";
+import { UsageError } from "./usage.ts";
+
+export interface Job {
+  /** Paths as the report shows them: as given, or below the folder given. */
+  readonly in: string;
+  readonly out: string | null;
+  readonly from: string;
+  readonly to: string | null;
+}
+
+/** Which files to recalculate and where each result goes. The input is never the output unless asked. */
+export function planJobs(
+  paths: readonly string[],
+  mode: { readonly verify: boolean; readonly inPlace: boolean },
+): Job[] {
+  const [source, target] = paths;
+  if (source === undefined || paths.length > 2)
+    throw new UsageError("recalc takes IN and OUT, or IN alone with --verify or --in-place");
+  const alone = mode.verify || mode.inPlace;
+  if (mode.verify && mode.inPlace) throw new UsageError("--verify writes nothing; leave out --in-place");
+  if (alone && target !== undefined) throw new UsageError(`${mode.verify ? "--verify" : "--in-place"} takes IN alone`);
+  if (!alone && target === undefined) throw new UsageError("recalc needs OUT, or --in-place to overwrite IN");
+  const from = callerPath(source);
+  const goal = mode.verify ? null : mode.inPlace ? source : target!;
+  if (isFolder(from)) return folderJobs(source, from, goal, mode.inPlace);
+  if (!isFile(from)) throw new UsageError(`${source} is neither a file nor a folder`);
+  if (goal !== null && isFolder(callerPath(goal))) throw new UsageError(`${goal} is a folder, ${source} a file`);
+  return [checked({ in: source, out: goal, from, to: goal === null ? null : callerPath(goal) }, mode.inPlace)];
+}
+
+function folderJobs(source: string, from: string, goal: string | null, inPlace: boolean): Job[] {
+  if (goal !== null && isFile(callerPath(goal))) throw new UsageError(`${goal} is a file, ${source} a folder`);
+  const files = readdirSync(from, { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.xls[xm]$/i.test(name) && !/(?:^|[\\/])~\$/.test(name) && isFile(join(from, name)))
+    .sort();
+  return files.map((name) => {
+    const out = goal === null ? null : join(goal, name);
+    return checked(
+      { in: join(source, name), out, from: join(from, name), to: out === null ? null : callerPath(out) },
+      inPlace,
+    );
+  });
+}
+
+function checked(job: Job, inPlace: boolean): Job {
+  if (job.to !== null && !inPlace && isFile(job.to) && realpathSync(job.to) === realpathSync(job.from)) {
+    throw new UsageError(`${job.out} is the input; say --in-place to overwrite it`);
+  }
+  return job;
+}

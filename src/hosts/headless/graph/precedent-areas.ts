@@ -1,0 +1,29 @@
+import { LAST_COLUMN, LAST_ROW } from "../evaluate/value.ts";
+import type { FormulaCell } from "../workbook/formula-cell.ts";
+
+const wrap = (value: number, last: number): number =>
+  value < 0 ? value + last + 1 : value > last ? value - last - 1 : value;
+
+/** The ranges a formula names, seen from its cell. */
+export function precedentAreas(
+  cell: FormulaCell,
+  see: (sheet: number, top: number, left: number, bottom: number, right: number) => void,
+): void {
+  const precedents = cell.template?.precedents;
+  if (precedents === undefined) return;
+  const { row, column } = cell;
+  for (let i = 0; i < precedents.length; i++) {
+    const p = precedents[i]!;
+    const top = p.relativeTop ? wrap(p.top + row, LAST_ROW) : p.top;
+    const bottom = p.relativeBottom ? wrap(p.bottom + row, LAST_ROW) : p.bottom;
+    const left = p.relativeLeft ? wrap(p.left + column, LAST_COLUMN) : p.left;
+    const right = p.relativeRight ? wrap(p.right + column, LAST_COLUMN) : p.right;
+    see(
+      p.sheet < 0 ? cell.sheet : p.sheet,
+      Math.min(top, bottom),
+      Math.min(left, right),
+      Math.max(top, bottom),
+      Math.max(left, right),
+    );
+  }
+}

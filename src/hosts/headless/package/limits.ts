@@ -1,0 +1,12 @@
+/**
+ * What a workbook may unpack to. Excel itself writes no part near these sizes from a sheet a person made; a package
+ * that claims more is a bomb or a mistake. Common practice, chosen so that 100,000 rows x 12 columns pass easily.
+ */
+export const LIMITS = {
+  entries: 20_000,
+  partBytes: 512 * 1024 * 1024,
+  totalBytes: 1024 * 1024 * 1024,
+  /** Deflate cannot exceed about 1032:1; sheet XML compresses 10 to 40 times. Applies to parts above ratioFrom bytes. */
+  ratio: 250,
+  ratioFrom: 16 * 1024 * 1024,
+} as const;

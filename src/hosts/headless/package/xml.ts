@@ -1,0 +1,39 @@
+import { SaxesParser } from "saxes";
+import { refuse } from "./file-refusal.ts";
+
+export interface Tag {
+  readonly local: string;
+  readonly uri: string;
+  /** Values by local name: attributes of foreign namespaces keep their prefix. */
+  readonly attributes: Readonly<Record<string, string | undefined>>;
+  /** Offset just after the tag's ">". */
+  readonly end: number;
+  readonly selfClosing: boolean;
+}
+
+export interface XmlHandlers {
+  readonly open?: (tag: Tag) => void;
+  readonly text?: (text: string) => void;
+  readonly close?: (local: string, end: number) => void;
+}
+
+/** Reads a part with a namespace-aware parser. A document type declaration is refused: entities are an attack here. */
+export function parseXml(text: string, handlers: XmlHandlers): void {
+  const parser = new SaxesParser({ xmlns: true, position: false });
+  parser.on("error", (error) => refuse("damaged", `XML is not well formed: ${error.message}`));
+  parser.on("doctype", () => refuse("external-entity", "a part declares a document type; entities are not read"));
+  const { open, text: seen, close } = handlers;
+  if (open) {
+    parser.on("opentag", (tag) => {
+      const attributes: Record<string, string> = {};
+      for (const key in tag.attributes) attributes[key] = tag.attributes[key]!.value;
+      open({ local: tag.local, uri: tag.uri, attributes, end: parser.position, selfClosing: tag.isSelfClosing });
+    });
+  }
+  if (seen) {
+    parser.on("text", seen);
+    parser.on("cdata", seen);
+  }
+  if (close) parser.on("closetag", (tag) => close(tag.local, parser.position));
+  parser.write(text).close();
+}

@@ -1,0 +1,25 @@
+import type { Table } from "../evaluate/frame.ts";
+import { parseArea } from "../formula/address.ts";
+import { parseXml } from "../package/xml.ts";
+import { decodeEscapes } from "./escapes.ts";
+
+/** A table part: its place, header and totals rows, column names. */
+export function readTable(text: string, sheet: number): Table | undefined {
+  let table: { ref: string; name: string; headerRows: number; totalsRows: number } | undefined;
+  const columns: string[] = [];
+  parseXml(text, {
+    open: ({ local, attributes }) => {
+      if (local === "table") {
+        table = {
+          ref: attributes["ref"] ?? "",
+          name: attributes["displayName"] ?? attributes["name"] ?? "",
+          headerRows: Number(attributes["headerRowCount"] ?? 1),
+          totalsRows: Number(attributes["totalsRowCount"] ?? 0),
+        };
+      } else if (local === "tableColumn") columns.push(decodeEscapes(attributes["name"] ?? ""));
+    },
+  });
+  const area = table && parseArea(table.ref);
+  if (!table || !area) return undefined;
+  return { ...area, name: table.name, sheet, headerRows: table.headerRows, totalsRows: table.totalsRows, columns };
+}

@@ -1,0 +1,92 @@
+import type { Table } from "../evaluate/frame.ts";
+import { refuse } from "../package/file-refusal.ts";
+import { Package } from "../package/package.ts";
+import { parseXml } from "../package/xml.ts";
+import { MAIN, RELATIONSHIP_ID, STRICT_MAIN } from "./names.ts";
+import { readDynamicMetadata } from "./read-metadata.ts";
+import { readSheet } from "./read-sheet.ts";
+import { readSharedStrings } from "./read-strings.ts";
+import { readTable } from "./read-table.ts";
+import { Sheet } from "./sheet.ts";
+import type { DefinedName, Workbook } from "./workbook.ts";
+
+interface WorkbookPart {
+  readonly sheets: { readonly name: string; readonly id: string }[];
+  readonly names: DefinedName[];
+  date1904: boolean;
+}
+
+/** Reads a package into a workbook. Throws FileRefusal with a name for everything it will not read. */
+export function readWorkbook(bytes: Uint8Array): Workbook {
+  const opened = Package.open(bytes);
+  const main = opened.relationships("").find((r) => r.type === "officeDocument")?.target ?? "xl/workbook.xml";
+  const text = opened.text(main);
+  if (text === undefined) refuse("not-a-workbook", "package holds no workbook part");
+  const part = readWorkbookPart(text);
+  const relations = opened.relationships(main);
+  const byType = (type: string) => relations.find((r) => r.type === type && !r.external)?.target;
+  const textOf = (name: string | undefined) => (name === undefined ? undefined : opened.text(name));
+  const context = {
+    strings: readSharedStrings(textOf(byType("sharedStrings"))),
+    dynamicMetadata: readDynamicMetadata(textOf(byType("sheetMetadata"))),
+  };
+  const sheetText = new Map<string, string>();
+  const tables: Table[] = [];
+  const sheets = part.sheets.map(({ name, id }, index) => {
+    const relation = relations.find((r) => r.id === id);
+    const xml = relation?.type === "worksheet" ? opened.text(relation.target) : undefined;
+    const sheet = new Sheet(index, name, xml === undefined ? "" : relation!.target);
+    if (xml === undefined) return sheet;
+    sheetText.set(sheet.part, xml);
+    readSheet(sheet, xml, context);
+    for (const { type, target } of opened.relationships(sheet.part)) {
+      if (type !== "table") continue;
+      const table = readTable(opened.text(target) ?? "<table/>", index);
+      if (table) tables.push(table);
+    }
+    return sheet;
+  });
+  return { package: opened, sheets, names: part.names, tables, date1904: part.date1904, sheetText };
+}
+
+function readWorkbookPart(text: string): WorkbookPart {
+  const part: WorkbookPart = { sheets: [], names: [], date1904: false };
+  let name: Omit<DefinedName, "text"> | undefined;
+  let body = "";
+  let rootSeen = false;
+  parseXml(text, {
+    open: ({ local, uri, attributes }) => {
+      if (!rootSeen) {
+        rootSeen = true;
+        if (uri === STRICT_MAIN)
+          refuse("strict-namespace", "workbook is in the strict namespace; save it as a plain .xlsx");
+        if (uri !== MAIN || local !== "workbook") refuse("not-a-workbook", "the main part is not a workbook");
+      }
+      if (uri !== MAIN) return;
+      if (local === "sheet")
+        part.sheets.push({ name: attributes["name"] ?? "", id: attributes[RELATIONSHIP_ID] ?? idOf(attributes) });
+      else if (local === "workbookPr") part.date1904 = /^(?:1|true)$/.test(attributes["date1904"] ?? "");
+      else if (local === "definedName") {
+        const scope = attributes["localSheetId"];
+        const macro = [attributes["function"], attributes["vbProcedure"], attributes["xlm"]].some(
+          (flag) => flag === "1",
+        );
+        name = { name: attributes["name"] ?? "", scope: scope === undefined ? undefined : Number(scope), macro };
+        body = "";
+      }
+    },
+    text: (piece) => {
+      if (name) body += piece;
+    },
+    close: (local) => {
+      if (local !== "definedName" || !name) return;
+      part.names.push({ ...name, text: body.trim() });
+      name = undefined;
+    },
+  });
+  return part;
+}
+
+/** The relationship id under whatever prefix the file binds to its namespace. */
+const idOf = (attributes: Readonly<Record<string, string | undefined>>): string =>
+  Object.entries(attributes).find(([key]) => key.endsWith(":id"))?.[1] ?? "";

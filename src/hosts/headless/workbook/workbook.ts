@@ -1,0 +1,23 @@
+import type { Table } from "../evaluate/frame.ts";
+import type { Package } from "../package/package.ts";
+import type { Sheet } from "./sheet.ts";
+
+export interface DefinedName {
+  readonly name: string;
+  /** Sheet index for a name of sheet scope, undefined for the whole workbook. */
+  readonly scope: number | undefined;
+  readonly text: string;
+  /** A name that stands for a macro, not a formula. */
+  readonly macro: boolean;
+}
+
+/** A workbook as read: nothing evaluated yet. */
+export interface Workbook {
+  readonly package: Package;
+  readonly sheets: readonly Sheet[];
+  readonly names: readonly DefinedName[];
+  readonly tables: readonly Table[];
+  readonly date1904: boolean;
+  /** XML of each worksheet part by part name, for the writer. */
+  readonly sheetText: ReadonlyMap<string, string>;
+}
