@@ -6,7 +6,7 @@ import { publicName } from "../../../src/cells/record.ts";
 import { fromExcel } from "../../../src/hosts/excel/excel-value.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
 import { callInPage, type PageError } from "./call-in-page.ts";
-import { evaluatedBy, type KnownAnswer } from "./known-answers.ts";
+import type { KnownAnswer } from "./known-answers.ts";
 
 const parameterCount = (name: string): number =>
   Object.keys(RECORDS.find((record) => record.name === name)!.parameters).length;
@@ -19,22 +19,21 @@ function plain(answer: unknown): CellValue | CellMatrix {
   return Array.isArray(value) && value.length === 1 && value[0]!.length === 1 ? value[0]![0]! : value;
 }
 
-function isSame(answer: CellValue | CellMatrix, { expected, tolerance = 0 }: KnownAnswer): boolean {
+function isSame(answer: CellValue | CellMatrix, { expected, tolerance }: KnownAnswer): boolean {
   if (typeof answer !== "number" || typeof expected !== "number")
     return isCellError(answer) ? isCellError(expected) && answer.code === expected.code : answer === expected;
   return Math.abs(answer - expected) <= Math.max(tolerance, 1e-9 * Math.abs(expected));
 }
 
-/** Formulas whose answer differs from the known one. */
+/** What the page answers otherwise than it is known. */
 export async function wrongAnswers(page: Page, known: readonly KnownAnswer[]): Promise<string[]> {
   const wrong: string[] = [];
   for (const row of known) {
-    const answer = await evaluatedBy(
-      async (name, given) => plain(await callInPage(page, name, given, parameterCount(name))),
-      row.formula,
+    const answer = await row.answeredBy(async (name, given) =>
+      plain(await callInPage(page, name, given, parameterCount(name))),
     );
     if (!isSame(answer, row))
-      wrong.push(`${row.formula}: ${JSON.stringify(answer)} is not ${JSON.stringify(row.expected)}`);
+      wrong.push(`${row.what}: ${JSON.stringify(answer)} is not ${JSON.stringify(row.expected)}`);
   }
   return wrong;
 }

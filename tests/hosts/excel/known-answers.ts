@@ -1,31 +1,28 @@
 /**
- * Calls whose answer is known: the example of every record, taken apart into the calls that its formula makes. What
- * stands around the call (ROUND, INDEX ...) is worked by the headless engine, before and after.
+ * Calls whose answer is known: every published row of tests/reference, and the example of every record. What stands
+ * around the calls of a formula (ROUND, INDEX ...) is worked by the headless engine, before and after.
  */
-
+import { readdirSync } from "node:fs";
+import { resolve } from "node:path";
 import type { Argument } from "../../../src/cells/call.ts";
 import { findRecord, RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../../src/hosts/headless/calculate-one.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
+import type { Published, PublishedFormula } from "../../reference/published.ts";
+
+type Answered = CellValue | CellMatrix;
+/** Answers one call of one function, wherever it runs. */
+export type Answerer = (name: string, given: readonly Argument[]) => Promise<Answered>;
 
 export interface KnownAnswer {
-  readonly name: string;
-  readonly formula: string;
+  readonly what: string;
   readonly expected: CellValue;
-  /** How far the answer may be from a published figure. */
-  readonly tolerance?: number;
+  /** How far the answer may be from a published figure, in its unit. */
+  readonly tolerance: number;
+  answeredBy(call: Answerer): Promise<Answered>;
 }
 
-export const EXAMPLES: readonly KnownAnswer[] = RECORDS.map(({ name, example }) => ({
-  name,
-  formula: example.formula,
-  expected: example.answer,
-}));
-
-type Call = (name: string, given: readonly Argument[]) => Promise<CellValue | CellMatrix>;
-
-/** Evaluates a formula whose SHOP calls are answered elsewhere. */
-export async function evaluatedBy(call: Call, formula: string): Promise<CellValue | CellMatrix> {
+async function evaluatedBy(call: Answerer, formula: string): Promise<Answered> {
   const wanted: { name: string; given: readonly Argument[] }[] = [];
   evaluateFormula(formula, {
     ...shopFunctions,
@@ -34,7 +31,41 @@ export async function evaluatedBy(call: Call, formula: string): Promise<CellValu
       return shopFunctions.call(name, given);
     },
   });
-  const answers: (CellValue | CellMatrix)[] = [];
+  const answers: Answered[] = [];
   for (const { name, given } of wanted) answers.push(await call(findRecord(name)!.name, given));
   return evaluateFormula(formula, { ...shopFunctions, call: () => ({ value: answers.shift()!, unit: null }) }).value;
+}
+
+export const EXAMPLES: readonly KnownAnswer[] = RECORDS.map(({ example: { formula, answer } }) => ({
+  what: formula,
+  expected: answer,
+  tolerance: 0,
+  answeredBy: (call) => evaluatedBy(call, formula),
+}));
+
+const knownRow = (row: Published | PublishedFormula): KnownAnswer => ({
+  what: "call" in row ? `${row.id}: ${row.call[0]}` : `${row.id}: ${row.formula}`,
+  expected: row.expected,
+  tolerance: row.tolerance,
+  answeredBy: (call) => ("call" in row ? call(row.call[0], row.call.slice(1)) : evaluatedBy(call, row.formula)),
+});
+
+const isPublished = (row: unknown): row is Published | PublishedFormula =>
+  typeof row === "object" &&
+  row !== null &&
+  "source" in row &&
+  "expected" in row &&
+  ("call" in row || "formula" in row);
+
+/** Whatever rows the files of tests/reference hold: a new file there is checked here without being listed. */
+export async function publishedAnswers(): Promise<readonly KnownAnswer[]> {
+  const folder = resolve("tests/reference");
+  const files = readdirSync(folder).filter((file) => file.endsWith(".ts") && !file.endsWith(".test.ts"));
+  const modules: object[] = await Promise.all(files.map((file) => import(`${folder}/${file}`)));
+  return modules
+    .flatMap((module) => Object.values(module))
+    .filter(Array.isArray)
+    .flat()
+    .filter(isPublished)
+    .map(knownRow);
 }
