@@ -1,0 +1,130 @@
+/** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge. */
+import { type BentPart, bendLines, checkPart, flatLength } from "../../calc/bend/order/part.ts";
+import type { Millimetres } from "../../units/quantity.ts";
+import { show, showNumber } from "../../units/show.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import { dimension } from "./dimension.ts";
+import { at, drawing, element, LETTERS, line, type Point, path, text } from "./svg.ts";
+
+export interface FlatOptions {
+  readonly name?: string;
+  /** "across": rolling direction square to the bend lines, so along the blank's length. */
+  readonly grain?: "across" | "along" | undefined;
+  readonly gaugedEnd?: "first" | "last" | undefined;
+}
+
+export function drawFlat(
+  part: BentPart,
+  width: Millimetres,
+  system: UnitSystem,
+  { name = "part", grain, gaugedEnd = "first" }: FlatOptions = {},
+): string {
+  checkPart(part);
+  const length = flatLength(part);
+  const lines = bendLines(part);
+  const letter = Math.max(length, width) / 22;
+  const write = (value: number) => show(value, "length", system, 5);
+  const gaugeX = gaugedEnd === "first" ? 0 : length;
+  const direction = (angle: number) => (angle > 0 ? "up" : "down");
+  return drawing(
+    {
+      title: `${name}: flat blank`,
+      description: `Flat ${write(length)} by ${write(width)}. Bend lines at ${lines.map((at, i) => `${write(at)} (${direction(part.bends[i]!.angle)} ${showNumber(Math.abs(part.bends[i]!.angle))} degrees)`).join(", ")} from the first edge. The ${gaugedEnd} edge goes to the gauge.${grain ? ` Bend lines ${grain} the grain.` : " Grain not known."}`,
+      box: { left: 0, top: 0, right: length, bottom: width },
+      margin: letter * 4,
+      letter,
+    },
+    element("rect", { x: 0, y: 0, width: length, height: width, fill: "none" }),
+    ...lines.flatMap((x, i) => [
+      bendLine(x, width, part.bends[i]!.angle, letter),
+      label(x, width, i, part.bends[i]!.angle, letter),
+    ]),
+    ...positions(lines, length).map(([from, to], i) =>
+      dimension([from, 0], [to, 0], letter * (1.2 + (i % 2) * 1.3), write(to - from), letter * 0.8),
+    ),
+    dimension([0, width], [length, width], -letter * 1.6, write(length), letter),
+    dimension([length, 0], [length, width], letter * 1.6, write(width), letter),
+    gaugeMark(gaugeX, width, letter),
+    grain ? grainArrow(length, width, grain, letter) : "",
+  );
+}
+
+/** Between neighbouring bend lines and edges: what a person marks out with a rule. */
+const positions = (lines: readonly number[], length: number): (readonly [number, number])[] => {
+  const stops = [0, ...lines, length];
+  return stops.slice(1).map((to, i) => [stops[i]!, to] as const);
+};
+
+/** Up: long dashes; down: dots. Told apart without colour. */
+const bendLine = (x: number, width: number, angle: number, letter: number): string =>
+  line([x, 0], [x, width], {
+    "stroke-dasharray": angle > 0 ? `${at(letter)} ${at(letter / 3)}` : `${at(letter / 12)} ${at(letter / 4)}`,
+  });
+
+const label = (x: number, width: number, i: number, angle: number, letter: number): string =>
+  text([x + letter * 0.8, width / 2], `${i + 1} ${angle > 0 ? "up" : "down"} ${showNumber(Math.abs(angle))}°`, {
+    ...LETTERS,
+    transform: `rotate(-90 ${at(x + letter * 0.8)} ${at(width / 2)})`,
+    "dominant-baseline": "middle",
+  });
+
+/** Three short strokes against the edge that touches the gauge. */
+const gaugeMark = (x: number, width: number, letter: number): string => {
+  const out = x === 0 ? -1 : 1;
+  const strokes = [0.25, 0.5, 0.75].map((share): string =>
+    line([x + out * letter * 0.8, width * share], [x, width * share], { "stroke-width": letter / 6 }),
+  );
+  return [
+    ...strokes,
+    text([x + out * letter * 2.2, width / 2], "gauge", {
+      ...LETTERS,
+      "font-size": letter * 0.8,
+      transform: `rotate(-90 ${at(x + out * letter * 2.2)} ${at(width / 2)})`,
+    }),
+  ].join("");
+};
+
+const grainArrow = (length: number, width: number, grain: "across" | "along", letter: number): string => {
+  const centre: Point = [length * 0.12 + letter, width - letter * 1.2];
+  const half = letter * 1.5;
+  const ends: [Point, Point] =
+    grain === "across"
+      ? [
+          [centre[0] - half, centre[1]],
+          [centre[0] + half, centre[1]],
+        ]
+      : [
+          [centre[0], centre[1] - half],
+          [centre[0], centre[1] + half],
+        ];
+  const head = ([x, y]: Point, [fx, fy]: Point): string => {
+    const angle = Math.atan2(y - fy, x - fx);
+    const barb = (turn: number): string =>
+      `${at(x - letter * 0.5 * Math.cos(angle + turn))} ${at(y - letter * 0.5 * Math.sin(angle + turn))}`;
+    return path(`M ${barb(0.4)} L ${at(x)} ${at(y)} L ${barb(-0.4)}`);
+  };
+  return [
+    line(ends[0], ends[1]),
+    head(ends[1], ends[0]),
+    head(ends[0], ends[1]),
+    text([centre[0], centre[1] - letter * (grain === "across" ? 0.4 : 1.8)], "grain", {
+      ...LETTERS,
+      "font-size": letter * 0.8,
+    }),
+  ].join("");
+};
+
+/** The outline alone, 1:1 in millimetres, for a waterjet program: no letters, no bend lines. */
+export function outlineTrueSize(length: Millimetres, width: Millimetres, name = "blank"): string {
+  return drawing(
+    {
+      title: `${name}: outline 1:1`,
+      description: `Rectangle ${at(length)} by ${at(width)} mm at true size.`,
+      box: { left: 0, top: 0, right: length, bottom: width },
+      margin: 0,
+      letter: 1,
+      trueSize: true,
+    },
+    element("rect", { x: 0, y: 0, width: length, height: width, fill: "none" }),
+  );
+}
