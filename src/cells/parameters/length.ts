@@ -10,8 +10,8 @@ import { showBoth } from "../../units/show.ts";
 import { toInternal } from "../../units/system.ts";
 import type { CellParameter, ReadContext } from "../record.ts";
 
-/** Longer than any sheet, coil cut or bed; a larger figure is a slip or a date. */
-const LONGEST = mm(100_000);
+/** Longer than any sheet, coil cut or bed, and shorter than the day numbers below read as millimetres. */
+const LONGEST = mm(36_000);
 /** Thicker than any plate a brake or a shear of this kind takes. */
 const THICKEST = mm(300);
 /** Excel's day numbers from 2000 to 2099: "1/4" typed into an unformatted cell becomes one of these. */
