@@ -16,6 +16,7 @@ import { bendMaxlength } from "./functions/bend-maxlength.ts";
 import { bendMaxthickness } from "./functions/bend-maxthickness.ts";
 import { bendMinflange } from "./functions/bend-minflange.ts";
 import { bendMinradius } from "./functions/bend-minradius.ts";
+import { bendOrder } from "./functions/bend-order.ts";
 import { bendSetback } from "./functions/bend-setback.ts";
 import { bendStops } from "./functions/bend-stops.ts";
 import { bendTonnage } from "./functions/bend-tonnage.ts";
@@ -56,6 +57,7 @@ export const RECORDS: readonly AnyRecord[] = [
   bendMaxthickness,
   bendMinflange,
   bendMinradius,
+  bendOrder,
   bendSetback,
   bendStops,
   bendTonnage,
