@@ -86,7 +86,7 @@ const materials: readonly Material[] = [
   },
   {
     name: "A572-50",
-    aliases: ["A572 Gr 50", "A572 Grade 50", "A572 50", "ASTM A572 Grade 50", "A572 Gr. 50"],
+    aliases: ["A572 Gr 50", "A572 Grade 50", "A572 50", "ASTM A572 Gr 50", "ASTM A572 Grade 50"],
     gaugeSeries: "steel",
     yieldMinimum: ksi(50, "read", ASTM_TABLE),
     tensileMinimum: ksi(65, "read", ASTM_TABLE),
