@@ -1,0 +1,46 @@
+import { SHOP_TABLES } from "../shop.ts";
+import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
+import { tableCells, value } from "./cells.ts";
+
+const FIRST_ROW = 4;
+/** Free rows below a table, for tools to come. */
+const ROOM = 3;
+
+export function shopSheet(): SheetModel {
+  const cells: SheetCell[] = [
+    value(1, 1, "title", "Shop"),
+    value(
+      2,
+      1,
+      "note",
+      "Invented machines and tools. Type your own over them, from the plates; the unit of a column stands in its header. Angles are included angles of the tool.",
+    ),
+  ];
+  const tables: SheetTable[] = [];
+  let row = FIRST_ROW;
+  for (const { name, title, headers, rows } of SHOP_TABLES) {
+    cells.push(value(row, 1, "heading", title));
+    const table: SheetTable = { name, row: row + 1, column: 1, headers, rows: rows.length };
+    const styles = headers.map((_, i) =>
+      rows.every((cell) => typeof cell[i] === "number") ? "inputNumber" : "inputText",
+    );
+    tables.push(table);
+    cells.push(...tableCells(table, rows, styles));
+    row += rows.length + 2 + ROOM;
+  }
+  return {
+    name: "Shop",
+    widths: [16, 16, 18, 18, 18, 16],
+    cells,
+    tables,
+    merges: ["A2:F2"],
+    frozen: { rows: 2, columns: 0 },
+    print: { landscape: true, titleRows: "1:2" },
+  };
+}
+
+/** Where a table's first column stands, for a list to choose from: "Shop!$A$18:$A$25". */
+export function namesOf(tableName: string): string {
+  const table = shopSheet().tables!.find(({ name }) => name === tableName)!;
+  return `Shop!$A$${table.row + 1}:$A$${table.row + table.rows}`;
+}

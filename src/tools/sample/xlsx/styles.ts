@@ -1,0 +1,127 @@
+/** The looks a cell can have. Black on white with grey rules, so that a print shows what the screen shows. */
+import { escapeXml, MAIN, XML } from "./xml.ts";
+
+interface Look {
+  readonly font?: keyof typeof FONTS;
+  readonly fill?: keyof typeof FILLS;
+  readonly border?: keyof typeof BORDERS;
+  readonly format?: string;
+  readonly align?: "left" | "center" | "right";
+  readonly top?: true;
+  readonly wrap?: true;
+  /** The reader may type here, also when the sheet is protected. */
+  readonly input?: true;
+}
+
+const FONT = "Arial"; // metrically the same in every office suite: what fits on one screen fits on another
+const font = (size: number, extra = "", colour = "FF000000"): string =>
+  `<font>${extra}<sz val="${size}"/><color rgb="${colour}"/><name val="${FONT}"/><family val="2"/></font>`;
+const FONTS = {
+  plain: font(10),
+  bold: font(10, "<b/>"),
+  title: font(16, "<b/>"),
+  heading: font(11, "<b/>"),
+  quiet: font(9, "<i/>", "FF404040"),
+} as const;
+
+const solid = (colour: string): string =>
+  `<fill><patternFill patternType="solid"><fgColor rgb="${colour}"/><bgColor indexed="64"/></patternFill></fill>`;
+const FILLS = {
+  none: '<fill><patternFill patternType="none"/></fill>',
+  gray125: '<fill><patternFill patternType="gray125"/></fill>', // the format reserves the second place for it
+  header: solid("FFE7E6E3"),
+  input: solid("FFFBF8EF"),
+} as const;
+
+const line = (side: string, style?: string): string =>
+  style ? `<${side} style="${style}"><color rgb="FF8C8C8C"/></${side}>` : `<${side}/>`;
+const border = (top?: string, bottom?: string): string =>
+  `<border>${line("left")}${line("right")}${line("top", top)}${line("bottom", bottom)}<diagonal/></border>`;
+const BORDERS = {
+  none: border(),
+  row: border(undefined, "hair"),
+  header: border("thin", "thin"),
+  total: border("thin", undefined),
+} as const;
+
+const LOOKS = {
+  plain: {},
+  title: { font: "title" },
+  heading: { font: "heading" },
+  note: { font: "quiet", wrap: true, top: true },
+  words: { wrap: true, top: true },
+  strong: { font: "bold", wrap: true, top: true },
+  header: { font: "bold", fill: "header", border: "header", wrap: true, align: "left" },
+  headerRight: { font: "bold", fill: "header", border: "header", wrap: true, align: "right" },
+  label: { font: "bold", border: "row", top: true },
+  text: { border: "row", top: true },
+  wrapped: { border: "row", top: true, wrap: true },
+  status: { font: "bold", border: "row", top: true, align: "center" },
+  count: { border: "row", top: true, format: "#,##0" },
+  inch: { border: "row", top: true, format: "0.000" },
+  inchShort: { border: "row", top: true, format: "0.00" },
+  tenth: { border: "row", top: true, format: "#,##0.0" },
+  figure: { border: "row", top: true, format: "0.0000", align: "right" },
+  inputText: { fill: "input", border: "row", top: true, format: "@", input: true },
+  inputWords: { fill: "input", border: "row", top: true, input: true },
+  inputNumber: { fill: "input", border: "row", top: true, align: "right", input: true },
+  totalLabel: { font: "bold", border: "total" },
+  totalCount: { font: "bold", border: "total", format: "#,##0" },
+  totalTenth: { font: "bold", border: "total", format: "#,##0.0" },
+} as const satisfies Readonly<Record<string, Look>>;
+
+export type StyleName = keyof typeof LOOKS;
+const NAMES = Object.keys(LOOKS) as StyleName[];
+export const styleIndex = (name: StyleName): number => NAMES.indexOf(name);
+export const wraps = (name: StyleName): boolean => (LOOKS[name] as Look).wrap === true;
+
+const BUILT_IN: Readonly<Record<string, number>> = { General: 0, "0.00": 2, "#,##0": 3, "@": 49 };
+const OWN_FORMATS = [
+  ...new Set(NAMES.map((name) => (LOOKS[name] as Look).format ?? "General").filter((format) => !(format in BUILT_IN))),
+];
+const FIRST_OWN = 164; // the numbers below belong to the built-in formats
+const formatId = (format = "General"): number => BUILT_IN[format] ?? FIRST_OWN + OWN_FORMATS.indexOf(format);
+
+/** Differential looks of the two words that ask for attention; the word itself says it without colour. */
+export const EMPHASIS = ["stop", "check"] as const;
+const DIFFERENTIAL = {
+  stop: '<dxf><font><b/><color rgb="FFFFFFFF"/></font><fill><patternFill patternType="solid"><bgColor rgb="FF303030"/></patternFill></fill></dxf>',
+  check:
+    '<dxf><font><b/></font><fill><patternFill patternType="solid"><bgColor rgb="FFD9D9D9"/></patternFill></fill></dxf>',
+} as const;
+
+const indexIn = (table: object, key: string): number => Object.keys(table).indexOf(key);
+
+function cellFormat(name: StyleName): string {
+  const { font = "plain", fill = "none", border = "none", format, align, top, wrap, input }: Look = LOOKS[name];
+  const alignment = [align && `horizontal="${align}"`, top && 'vertical="top"', wrap && 'wrapText="1"'].filter(Boolean);
+  const inside =
+    (alignment.length > 0 ? `<alignment ${alignment.join(" ")}/>` : "") + (input ? '<protection locked="0"/>' : "");
+  const attributes =
+    `numFmtId="${formatId(format)}" fontId="${indexIn(FONTS, font)}" fillId="${indexIn(FILLS, fill)}" ` +
+    `borderId="${indexIn(BORDERS, border)}" xfId="0" applyNumberFormat="1" applyFont="1" applyFill="1" applyBorder="1"` +
+    (alignment.length > 0 ? ' applyAlignment="1"' : "") +
+    (input ? ' applyProtection="1"' : "");
+  return inside ? `<xf ${attributes}>${inside}</xf>` : `<xf ${attributes}/>`;
+}
+
+const list = (tag: string, items: readonly string[]): string =>
+  `<${tag} count="${items.length}">${items.join("")}</${tag}>`;
+
+export const stylesXml = (): string =>
+  `${XML}<styleSheet xmlns="${MAIN}">` +
+  list(
+    "numFmts",
+    OWN_FORMATS.map((format) => `<numFmt numFmtId="${formatId(format)}" formatCode="${escapeXml(format)}"/>`),
+  ) +
+  list("fonts", Object.values(FONTS)) +
+  list("fills", Object.values(FILLS)) +
+  list("borders", Object.values(BORDERS)) +
+  list("cellStyleXfs", ['<xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>']) +
+  list("cellXfs", NAMES.map(cellFormat)) +
+  list("cellStyles", ['<cellStyle name="Normal" xfId="0" builtinId="0"/>']) +
+  list(
+    "dxfs",
+    EMPHASIS.map((look) => DIFFERENTIAL[look]),
+  ) +
+  "</styleSheet>";
