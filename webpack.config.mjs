@@ -24,7 +24,7 @@ export default async function config({ origin, output, plugins = [] } = {}) {
       functions: "./src/hosts/excel/functions.ts",
       pane: { import: "./src/hosts/pane/pane.ts", dependOn: "functions" },
     },
-    output: { path: output ?? resolve(root, "dist"), filename: "[name].js", clean: true },
+    output: { path: output ?? resolve(root, "dist"), filename: "[name].js", globalObject: "globalThis", clean: true },
     // Webpack's own minimizer drops what nobody calls; the one of esbuild-loader left half as much again.
     module: { rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: OLDEST_ENGINE } }] },
     plugins: [

@@ -10,17 +10,19 @@ import { LongCalls } from "./long-calls.ts";
 
 declare const importScripts: unknown;
 
-if (typeof document === "undefined" && typeof importScripts === "function") answerLongCalls();
-else if (typeof CustomFunctions !== "undefined") register();
+if (typeof CustomFunctions !== "undefined") register();
+else if (typeof document === "undefined" && typeof importScripts === "function") answerLongCalls();
 
 function register(): void {
-  const own = typeof document === "undefined" ? null : document.currentScript;
-  const longCalls =
-    own instanceof HTMLScriptElement && typeof Worker !== "undefined"
-      ? new LongCalls(() => new Worker(own.src))
-      : undefined;
+  const address = ownAddress();
+  const longCalls = address && typeof Worker !== "undefined" ? new LongCalls(() => new Worker(address)) : undefined;
   for (const record of RECORDS)
     CustomFunctions.associate(record.name, excelFunction(record, CustomFunctions, longCalls));
+}
+
+/** Where this file was loaded from; undefined in a runtime without a page. */
+function ownAddress(): string | undefined {
+  return typeof document === "undefined" ? undefined : (document.currentScript as HTMLScriptElement | null)?.src;
 }
 
 function answerLongCalls(): void {

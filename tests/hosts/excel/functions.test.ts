@@ -1,6 +1,7 @@
 /** The built functions bundle in a real Chromium. */
 
 import { readFileSync } from "node:fs";
+import { runInNewContext } from "node:vm";
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -100,6 +101,15 @@ describe("the built bundle", () => {
     expect(requests()).toEqual([]);
     expect(await page.evaluate("violations")).toEqual([]);
     expect(complaints).toEqual([]);
+  });
+
+  it("needs nothing of a page: it registers and answers where there is no document, window or network", () => {
+    const associated = new Map<string, (...given: unknown[]) => unknown>();
+    const CustomFunctions = { Error: class {}, associate: (id: string, run: () => unknown) => associated.set(id, run) };
+    runInNewContext(readFileSync(`${opened["good"]!.folder}/functions.js`, "utf8"), { CustomFunctions });
+    expect([...associated.keys()].sort()).toEqual(RECORDS.map(({ name }) => name).sort());
+    // Arrays of the other context have another prototype: compared as text.
+    expect(JSON.stringify(associated.get("BEND.SETBACK")!([[0.04]], [[0.16]], [[90]], null, {}))).toBe("[[0.2]]");
   });
 
   it("weighs at most 60 KB gzip, 120 KB with the page", () => {

@@ -64,6 +64,18 @@ const overlapping = (page: Page) =>
     ).length;
   });
 
+describe("the page about the add-in", () => {
+  it("is reached from the guide and clips nothing at 320 px", () =>
+    look("about", { width: 320 }, async ({ page }) => {
+      await page.getByRole("link", { name: "About" }).click();
+      await page.waitForURL("**/about.html");
+      expect(await page.getByRole("heading", { level: 2 }).allTextContents()).toEqual(["Support", "Privacy", "Terms"]);
+      expect(await clipped(page)).toEqual([]);
+      expect((await page.request.get(`${server.origin}/third-party-notices.txt`)).ok()).toBe(true);
+      await page.goBack();
+    }));
+});
+
 describe("the function guide", () => {
   it("shows every function, grouped by topic", () =>
     look("all", {}, async ({ page }) => {
