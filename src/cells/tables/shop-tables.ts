@@ -1,17 +1,29 @@
 /** The shop's own tables: which columns each has, and how a row becomes a machine or a tool. */
 import type { Brake, Die, Punch } from "../../calc/bend/tooling.ts";
 import type { Shear } from "../../calc/shear/check.ts";
-import { type CellMatrix, isBlank } from "../../units/cell.ts";
-import { degrees, type Millimetres, mm, type Newtons, type NewtonsPerMillimetre } from "../../units/quantity.ts";
-import { wrong } from "../../units/refusal.ts";
-import type { TableParameter } from "../record.ts";
-import { between, type Columns, positive, type Row, readTable } from "./read-table.ts";
+import type { BrakeMotion } from "../../calc/time/brake-time.ts";
+import type { ShearPace } from "../../calc/time/shear-time.ts";
+import {
+  degrees,
+  type Millimetres,
+  type MillimetresPerMinute,
+  mm,
+  type Newtons,
+  type NewtonsPerMillimetre,
+} from "../../units/quantity.ts";
+import { between, type Columns, positive, type Row } from "./read-table.ts";
+import { anyTable, shopTable } from "./shop-table.ts";
 
 export const BRAKE_COLUMNS = {
   name: { headers: ["Brake", "Name"], kind: "text" },
   ratedForce: { headers: ["Rated force"], kind: "force", rule: positive },
   bedLength: { headers: ["Bed length"], kind: "length", rule: positive },
   betweenHousings: { headers: ["Between housings"], kind: "length", rule: positive },
+  openStroke: { headers: ["Open stroke"], kind: "length", optional: true, rule: positive },
+  approachSpeed: { headers: ["Approach speed"], kind: "feed", optional: true, rule: positive },
+  bendSpeed: { headers: ["Bend speed"], kind: "feed", optional: true, rule: positive },
+  returnSpeed: { headers: ["Return speed"], kind: "feed", optional: true, rule: positive },
+  gaugeSpeed: { headers: ["Gauge speed"], kind: "feed", optional: true, rule: positive },
 } as const satisfies Columns;
 
 export const DIE_COLUMNS = {
@@ -38,14 +50,34 @@ export const SHEAR_COLUMNS = {
   cutLength: { headers: ["Cut length"], kind: "length", rule: positive },
   leastHold: { headers: ["Least hold-down"], kind: "length", optional: true, rule: positive },
   knifeGap: { headers: ["Knife gap"], kind: "length", optional: true, rule: positive },
+  strokesPerMinute: { headers: ["Strokes per minute"], kind: "number", optional: true, rule: positive },
+  cutsPerBlank: { headers: ["Cuts per blank"], kind: "number", optional: true, rule: positive },
 } as const satisfies Columns;
 
-const asBrake = (row: Row<typeof BRAKE_COLUMNS>): Brake => ({
+/** A machine with what its table says about speed; what is missing there is asked for when a time is wanted. */
+export type TimedBrake = Brake & { readonly motion: Partial<BrakeMotion> };
+export type TimedShear = Shear & { readonly pace: Partial<ShearPace> };
+
+const optionalFeed = (value: number | undefined): MillimetresPerMinute | undefined =>
+  value as MillimetresPerMinute | undefined;
+
+const asBrake = (row: Row<typeof BRAKE_COLUMNS>): TimedBrake => ({
   name: row.name,
   ratedForce: row.ratedForce as Newtons,
   bedLength: mm(row.bedLength),
   betweenHousings: mm(row.betweenHousings),
+  motion: given({
+    openStroke: optionalLength(row.openStroke),
+    approachSpeed: optionalFeed(row.approachSpeed),
+    bendSpeed: optionalFeed(row.bendSpeed),
+    returnSpeed: optionalFeed(row.returnSpeed),
+    gaugeSpeed: optionalFeed(row.gaugeSpeed),
+  }),
 });
+
+/** Without the keys that hold nothing. */
+const given = <T extends object>(values: { [K in keyof T]: T[K] | undefined }): Partial<T> =>
+  Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as Partial<T>;
 
 const optionalLength = (value: number | undefined): Millimetres | undefined =>
   value === undefined ? undefined : mm(value);
@@ -67,40 +99,22 @@ const asPunch = (row: Row<typeof PUNCH_COLUMNS>): Punch => ({
   length: optionalLength(row.length),
 });
 
-const asShear = (row: Row<typeof SHEAR_COLUMNS>): Shear => ({
+const asShear = (row: Row<typeof SHEAR_COLUMNS>): TimedShear => ({
   name: row.name,
   ratedThickness: mm(row.ratedThickness),
   ratedMaterial: row.ratedMaterial,
   cutLength: mm(row.cutLength),
   leastHold: optionalLength(row.leastHold),
   knifeGap: optionalLength(row.knifeGap),
+  pace: given({ strokesPerMinute: row.strokesPerMinute, cutsPerBlank: row.cutsPerBlank }),
 });
 
-function table<C extends Columns, T>(
-  type: string,
-  description: string,
-  columns: C,
-  convert: (row: Row<C>) => T,
-): TableParameter<T[]> {
-  const headers = Object.values(columns).map(({ headers: [first], optional }) => (optional ? `[${first}]` : first));
-  return {
-    shape: "table",
-    type,
-    description: `${description}: a range with a header row (${headers.join(", ")}), units in brackets in the header`,
-    optional: false,
-    default: null,
-    read: (given: CellMatrix, name, { system }) => {
-      if (given.every((row) => row.every(isBlank))) throw wrong(name, "given", null);
-      const rows = readTable(given, columns, name, system).map(convert);
-      if (rows.length === 0) throw wrong(name, "a range with at least one row below its header", null);
-      return rows;
-    },
-  };
-}
-
 export const brakes = () =>
-  table("brake table", "Press brakes of the shop; the first row is used", BRAKE_COLUMNS, asBrake);
-export const dies = () => table("die table", "V dies of the shop", DIE_COLUMNS, asDie);
-export const punches = () => table("punch table", "Punches of the shop", PUNCH_COLUMNS, asPunch);
+  shopTable("brake table", "Press brakes of the shop; the first row is used", BRAKE_COLUMNS, asBrake);
+export const dies = () => shopTable("die table", "V dies of the shop", DIE_COLUMNS, asDie);
+export const punches = () => shopTable("punch table", "Punches of the shop", PUNCH_COLUMNS, asPunch);
 export const shears = () =>
-  table("shear table", "Shears of the shop; the first row is used unless one is named", SHEAR_COLUMNS, asShear);
+  shopTable("shear table", "Shears of the shop; the first row is used unless one is named", SHEAR_COLUMNS, asShear);
+/** For functions that also answer for a shop without a shear. */
+export const anyShears = () =>
+  anyTable("shear table", "Shears of the shop, the first row is used; blank for none", SHEAR_COLUMNS, asShear);

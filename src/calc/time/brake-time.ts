@@ -1,0 +1,48 @@
+import type { Degrees, Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
+import { step, type Working } from "../../units/working.ts";
+import { punchTravel } from "./punch-travel.ts";
+import { SECONDS_PER_MINUTE, type Seconds, seconds } from "./seconds.ts";
+
+/** How the brake moves. The workbook's figures. */
+export interface BrakeMotion {
+  /** From the open height down to the sheet. */
+  readonly openStroke: Millimetres;
+  readonly approachSpeed: MillimetresPerMinute;
+  readonly bendSpeed: MillimetresPerMinute;
+  readonly returnSpeed: MillimetresPerMinute;
+  readonly gaugeSpeed: MillimetresPerMinute;
+}
+
+/**
+ * Brake time of one piece: every hit comes down, bends by its actual travel, goes up and is handled; between hits the
+ * gauge moves to the next stop and at the end back to the first. Speeds are means (derived from distances and speeds).
+ * @param stops back-gauge stop of every hit, in order.
+ */
+export function brakeTime(
+  dieOpening: Millimetres,
+  bendAngles: readonly Degrees[],
+  stops: readonly Millimetres[],
+  motion: BrakeMotion,
+  handling: Seconds,
+  work?: Working,
+): Seconds {
+  const moving = bendAngles.reduce((sum, angle) => {
+    const travel = punchTravel(dieOpening, angle, work);
+    const down = motion.openStroke / motion.approachSpeed + travel / motion.bendSpeed;
+    const up = (motion.openStroke + travel) / motion.returnSpeed;
+    return (
+      sum + step(work, "ram", "ram down and up", (down + up) * SECONDS_PER_MINUTE, "s", "distance / speed (derived)")
+    );
+  }, 0);
+  const gauge = stops.reduce((sum, stop, i) => sum + Math.abs(stop - stops.at(i - 1)!), 0);
+  const gauging = (gauge / motion.gaugeSpeed) * SECONDS_PER_MINUTE;
+  step(work, "g", "back gauge to all stops and back", gauging, "s", "distance / speed (derived)");
+  return step(
+    work,
+    "T brake",
+    "brake, one piece",
+    seconds(moving + gauging + bendAngles.length * handling),
+    "s",
+    "ram, gauge and handling of every hit (derived)",
+  );
+}

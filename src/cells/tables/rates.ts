@@ -1,0 +1,167 @@
+/**
+ * The shop's own figures that belong to no machine: one row each, by name, value and unit. Nothing here has a default in
+ * the code; what a question needs and does not find is asked for by its name.
+ */
+import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { COUPLINGS, type Coupling } from "../../data/niosh.ts";
+import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
+import { parseNumber } from "../../units/parse-number.ts";
+import { noAnswer, wrong } from "../../units/refusal.ts";
+import { type QuantityKind, toInternal, type UnitSystem } from "../../units/system.ts";
+import { unitSize, unitWords } from "../../units/unit-words.ts";
+import { readChoice } from "../parameters/choice.ts";
+import { keepsRule, type NumberRule, ruleInWords } from "../parameters/number.ts";
+import type { TableParameter } from "../record.ts";
+import { durationSize } from "./column.ts";
+import { type Columns, readTable } from "./read-table.ts";
+import { isEmptyRange } from "./shop-table.ts";
+
+type RateKind = "share" | "number" | "seconds" | "seconds per mass" | "seconds per length" | "hours" | QuantityKind;
+interface RateItem {
+  readonly name: string;
+  readonly kind: RateKind;
+  readonly rule: NumberRule;
+}
+const item = (name: string, kind: RateKind, rule: NumberRule = { from: 0 }): RateItem => ({ name, kind, rule });
+const SHARE: NumberRule = { from: 0, to: 10 };
+
+const ITEMS = {
+  materialYield: item("Material yield", "share", { from: 0, above: true, to: 1 }),
+  scrapAllowance: item("Scrap allowance", "share", { from: 0, to: 1 }),
+  firstPieces: item("First-piece blanks", "number", { from: 0, to: 1000, whole: true }),
+  firstJobFactor: item("First job factor", "number", { from: 1, to: 100 }),
+  handlingPerPiece: item("Handling per piece", "seconds"),
+  handlingPerMass: item("Handling by weight", "seconds per mass"),
+  handlingPerLength: item("Handling by length", "seconds per length"),
+  onePersonLimit: item("One-person limit", "mass", { from: 0, above: true }),
+  hoistAbove: item("Hoist above", "mass", { from: 0, above: true }),
+  hoistTime: item("Hoist time", "seconds"),
+  secondPerson: item("Second person", "number"),
+  liftReach: item("Lift reach", "length"),
+  liftHeight: item("Lift height", "length"),
+  liftTravel: item("Lift travel", "length"),
+  liftTwist: item("Lift twist", "angle", { from: 0, to: 180 }),
+  liftsPerMinute: item("Lifts per minute", "number", { from: 0, to: 60 }),
+  liftHours: item("Lift hours", "hours", { from: 0, above: true, to: 8 }),
+  overhead: item("Overhead", "share", SHARE),
+  margin: item("Margin", "share", { from: 0, to: 1, below: true }),
+  markup: item("Mark-up", "share", SHARE),
+  minimumCharge: item("Minimum charge", "number"),
+  rush: item("Rush", "share", SHARE),
+  overtimePerDay: item("Overtime per day", "hours", { from: 0, to: 16 }),
+  shearedEdge: item("Sheared edge", "length"),
+  cutEdge: item("Waterjet edge", "length"),
+  deductionSpread: item("Deduction spread", "length"),
+  angleSpread: item("Angle spread", "angle", { from: 0, to: 45 }),
+} as const satisfies Record<string, RateItem>;
+export type RateKey = keyof typeof ITEMS;
+
+/** Every item by name, for people who fill in the table. */
+export const RATE_ITEMS: readonly RateItem[] = Object.values(ITEMS);
+const COUPLING = "Lift coupling";
+
+export class Rates {
+  constructor(
+    private readonly parameter: string,
+    private readonly values: ReadonlyMap<string, number>,
+    readonly liftCoupling: Coupling | undefined,
+  ) {}
+
+  find(key: RateKey): number | undefined {
+    return this.values.get(ITEMS[key].name);
+  }
+
+  get(key: RateKey): number {
+    const found = this.find(key);
+    if (found === undefined) throw noAnswer(this.parameter, `a table with a row "${ITEMS[key].name}"`, "none");
+    return found;
+  }
+
+  seconds(key: RateKey): Seconds {
+    return seconds(this.get(key));
+  }
+}
+
+const COLUMNS = {
+  name: { headers: ["Rate", "Item", "Name"], kind: "text" },
+  value: { headers: ["Value"], kind: "cell", optional: true },
+  unit: { headers: ["Unit"], kind: "text", optional: true },
+} as const satisfies Columns;
+
+const fold = (text: string): string => text.toLowerCase().replace(/[\s\-_]+/g, "");
+const byName = new Map(RATE_ITEMS.map((known) => [fold(known.name), known]));
+
+function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
+  const values = new Map<string, number>();
+  let coupling: Coupling | undefined;
+  for (const row of isEmptyRange(given) ? [] : readTable(given, COLUMNS, name, system)) {
+    if (isBlank(row.value)) continue;
+    const label = `${name} row ${row.row} "${row.name}"`;
+    if (fold(row.name) === fold(COUPLING)) coupling = readChoice(row.value as CellValue, label, COUPLINGS);
+    const known = byName.get(fold(row.name));
+    if (known) values.set(known.name, readRate(row.value as CellValue, row.unit, known, label, system));
+  }
+  return new Rates(name, values, coupling);
+}
+
+function readRate(
+  given: CellValue,
+  unit: string | undefined,
+  { kind, rule }: RateItem,
+  label: string,
+  system: UnitSystem,
+): number {
+  const plain = typeof given === "string" ? parseNumber(given.replace(/\s*%$/, "")) : given;
+  if (typeof plain !== "number" || !Number.isFinite(plain)) throw wrong(label, ruleInWords(rule, "number"), given);
+  const percent = typeof given === "string" && /%\s*$/.test(given) ? "%" : undefined;
+  const value = plain * sizeOf(kind, percent ?? unit, plain, label, system);
+  if (!keepsRule(value, rule)) throw wrong(label, ruleInWords(rule, kind === "share" ? "share" : "number"), given);
+  return value;
+}
+
+/** Internal units in one of the unit that stands beside the value. */
+function sizeOf(kind: RateKind, unit: string | undefined, value: number, label: string, system: UnitSystem): number {
+  const refuse = (words: readonly string[]): never => {
+    throw wrong(`${label} column "Unit"`, `one of ${words.join(", ")}`, unit ?? null);
+  };
+  const perUnit = (quantity: QuantityKind): number => {
+    const [time = "", per = ""] = (unit ?? "").split("/").map((word) => word.trim());
+    const [top, bottom] = [durationSize(time), unitSize(per, quantity)];
+    return top !== undefined && bottom !== undefined
+      ? top / bottom
+      : refuse(unitWords(quantity).map((word) => `s/${word}`));
+  };
+  switch (kind) {
+    case "share":
+      if (unit !== "%") return 1;
+      // A cell formatted as a percentage holds 0.02 for "2 %": with the unit beside it nobody knows which was meant.
+      if (value > 0 && value < 1)
+        throw wrong(label, 'clear: 2 with the unit "%", or 2% with a blank unit', value, "write it one way");
+      return 0.01;
+    case "number":
+      return 1;
+    case "seconds":
+      return durationSize(unit ?? "") ?? refuse(["s", "min", "h"]);
+    case "hours":
+      return (durationSize(unit ?? "h") ?? refuse(["h", "min"])) / (durationSize("h") as number);
+    case "seconds per mass":
+      return perUnit("mass");
+    case "seconds per length":
+      return perUnit("length");
+    default:
+      return unit === undefined ? toInternal(1, kind, system) : (unitSize(unit, kind) ?? refuse(unitWords(kind)));
+  }
+}
+
+export const rates = (optional = false): TableParameter<Rates> => ({
+  shape: "table",
+  type: "rate table",
+  description:
+    "The shop's own figures, one a row (Rate, Value, Unit): yield, scrap, handling, overhead, margin ...; what is needed is asked for by name",
+  optional,
+  default: null,
+  read: (given: CellMatrix, name, { system }) => {
+    if (!optional && isEmptyRange(given)) throw wrong(name, "given", null);
+    return readRates(given, name, system);
+  },
+});

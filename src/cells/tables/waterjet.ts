@@ -1,0 +1,56 @@
+/** The waterjet: how it cuts, and the bed it has. */
+import type { JetCut } from "../../calc/jet/feed.ts";
+import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { QUALITY } from "../../data/jet-rules.ts";
+import type { GramsPerMinute, Megapascals, Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
+import { between, type Columns, notNegative, positive, type Row } from "./read-table.ts";
+import { anyTable } from "./shop-table.ts";
+
+const WATERJET_COLUMNS = {
+  name: { headers: ["Waterjet", "Name"], kind: "text" },
+  pressure: { headers: ["Pressure"], kind: "stress", rule: positive },
+  orifice: { headers: ["Orifice"], kind: "length", rule: positive },
+  abrasiveRate: { headers: ["Abrasive rate"], kind: "massFlow", rule: positive },
+  nozzleDiameter: { headers: ["Nozzle diameter"], kind: "length", rule: positive },
+  quality: { headers: ["Quality"], kind: "number", rule: between(QUALITY.from, QUALITY.to) },
+  highestFeed: { headers: ["Highest feed"], kind: "feed", rule: positive },
+  pierceTime: { headers: ["Pierce time"], kind: "seconds", rule: notNegative },
+  speedFactor: { headers: ["Speed factor"], kind: "number", optional: true, rule: positive },
+  bedLength: { headers: ["Bed length"], kind: "length", optional: true, rule: positive },
+  bedWidth: { headers: ["Bed width"], kind: "length", optional: true, rule: positive },
+} as const satisfies Columns;
+
+export interface Waterjet {
+  readonly name: string;
+  readonly cut: Omit<JetCut, "machinability" | "thickness">;
+  readonly highestFeed: MillimetresPerMinute;
+  readonly pierceTime: Seconds;
+  /** The shop's timed cut over the formula; undefined: not timed, so the formula stands with its +-25 %. */
+  readonly speedFactor: number | undefined;
+  readonly bedLength: Millimetres | undefined;
+  readonly bedWidth: Millimetres | undefined;
+}
+
+const asWaterjet = (row: Row<typeof WATERJET_COLUMNS>): Waterjet => ({
+  name: row.name,
+  cut: {
+    quality: row.quality,
+    pressure: row.pressure as Megapascals,
+    orifice: row.orifice as Millimetres,
+    abrasiveRate: row.abrasiveRate as GramsPerMinute,
+    nozzleDiameter: row.nozzleDiameter as Millimetres,
+  },
+  highestFeed: row.highestFeed as MillimetresPerMinute,
+  pierceTime: seconds(row.pierceTime),
+  speedFactor: row.speedFactor,
+  bedLength: row.bedLength as Millimetres | undefined,
+  bedWidth: row.bedWidth as Millimetres | undefined,
+});
+
+export const anyWaterjets = () =>
+  anyTable(
+    "waterjet table",
+    "The shop's waterjet, the first row is used; blank for none",
+    WATERJET_COLUMNS,
+    asWaterjet,
+  );
