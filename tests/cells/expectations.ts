@@ -84,7 +84,9 @@ const BY_NAME: Record<string, Row> = {
   hardening_band: FROM_ZERO,
   opening_band: FROM_ZERO,
   die_angle: FIGURE,
-  "BEND.STOPS bend_angles": row(OK, V, V, OK, V, V, V), // negative where the bend goes down
+  // Negative where the bend goes down.
+  "BEND.STOPS bend_angles": row(OK, V, V, OK, V, V, V),
+  "BEND.ORDER bend_angles": row(OK, V, V, OK, V, V, V),
 };
 
 export function expectedFor(record: AnyRecord, name: string, parameter: AnyParameter, odd: Odd): Expected {

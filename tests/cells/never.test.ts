@@ -109,7 +109,8 @@ describe("whatever comes in, a value or a sentence comes out: never NaN, Infinit
     "%d, which no cell holds but a caller's arithmetic may",
     (given) => {
       for (const record of RECORDS)
-        for (let i = 0; i < Object.keys(record.parameters).length; i++) {
+        for (const [i, { shape }] of Object.values(record.parameters).entries()) {
+          if (shape === "table" || shape === "data") continue;
           const used = exampleArguments(record);
           used[i] = given;
           const { value } = callRecord(record, used);

@@ -1,19 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { factValue } from "../../src/calc/material/fact-value.ts";
 import { PROPERTIES } from "../../src/cells/materials/property.ts";
-import type { Fact } from "../../src/data/fact.ts";
 import { EDITIONS } from "../../src/data/materials/editions.ts";
+import { factsOf } from "../data/all-facts.ts";
 
 const MARKS = ["read", "memory", "derived", "common practice", "fitted", "by definition", "given"];
-const modules = import.meta.glob("../../src/data/**/*.ts", { eager: true }) as Record<string, object>;
-
-/** Facts anywhere in what src/data exports, with the way to them. */
-function facts(value: unknown, path: string): { path: string; fact: Fact }[] {
-  if (typeof value !== "object" || value === null) return [];
-  if ("mark" in value && "value" in value) return [{ path, fact: value as unknown as Fact }];
-  return Object.entries(value).flatMap(([key, part]) => facts(part, `${path} ${key}`));
-}
-const all = Object.entries(modules).flatMap(([file, exports]) => facts({ ...exports }, file));
+const all = await factsOf();
 
 describe("every fact of the data", () => {
   it("is found by this test", () => {
