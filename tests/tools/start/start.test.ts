@@ -1,0 +1,219 @@
+import { spawn, spawnSync } from "node:child_process";
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
+const repository = process.cwd();
+const pretend = (version: string): string =>
+  `data:text/javascript,Object.defineProperty(process,"versions",{value:{...process.versions,node:"${version}"}})`;
+
+/** A project of one task that tells what it was given: the starter's own files, everything else made up. */
+const SHOP = `
+import { readFileSync } from "node:fs";
+import { word } from "./word.ts";
+const input = readFileSync(0, "utf8");
+console.log(JSON.stringify({ word, args: process.argv.slice(2), folder: process.cwd(), root: process.env["PROJECT_ROOT"], input }));
+process.exitCode = 7;
+`;
+
+let root = "";
+const env = { ...process.env, INIT_CWD: undefined };
+const start = (args: string[], options: { cwd?: string; input?: string; env?: object } = {}) =>
+  spawnSync(process.execPath, [join(root, "src/tools/start/start.mjs"), ...args], {
+    cwd: root,
+    input: "",
+    encoding: "utf8",
+    ...options,
+    env: { ...env, ...options.env } as NodeJS.ProcessEnv,
+  });
+const source = (name: string) => join(root, "src/hosts/headless/command-line", name);
+
+beforeAll(() => {
+  root = realpathSync(mkdtempSync(join(tmpdir(), "starter-")));
+  cpSync(join(repository, "src/tools/start"), join(root, "src/tools/start"), { recursive: true });
+  mkdirSync(source("."), { recursive: true });
+  mkdirSync(join(root, "parts"));
+  writeFileSync(source("main.ts"), SHOP);
+  writeFileSync(source("word.ts"), 'export const word: string = "first";\n');
+  writeFileSync(join(root, "tsconfig.json"), "{}\n");
+  writeFileSync(join(root, "package.json"), '{"type":"module"}\n');
+  // One package, already there: npm's own record agrees with the lock file, so nothing is fetched.
+  const lock = {
+    packages: { "": { devDependencies: { esbuild: "*" } }, "node_modules/esbuild": { version: "1.2.3" } },
+  };
+  writeFileSync(join(root, "package-lock.json"), JSON.stringify(lock));
+  mkdirSync(join(root, "node_modules"));
+  writeFileSync(join(root, "node_modules/.package-lock.json"), JSON.stringify(lock));
+  symlinkSync(join(repository, "node_modules/esbuild"), join(root, "node_modules/esbuild"), "junction");
+});
+afterAll(() => rmSync(root, { recursive: true, force: true }));
+
+describe("the starter", () => {
+  it.each(["18.20.4", "20.18.3", "16.0.0"])("refuses Node %s by name", (version) => {
+    const run = spawnSync(process.execPath, ["--import", pretend(version), "src/tools/start/start.mjs", "shop"], {
+      encoding: "utf8",
+    });
+    expect(run.status).toBe(1);
+    expect(run.stderr).toContain(`Node must be version 20.19 or later; got ${version}`);
+    expect(run.stdout).toBe("");
+  });
+
+  it.each([["nonsense"], [], ["constructor"]])("refuses a task it does not know: %s", (...args) => {
+    const run = start(args);
+    expect(run.status).toBe(64);
+    expect(run.stderr).toMatch(/^task must be one of test, demo, shop/);
+  });
+
+  it("passes arguments, standard input and the exit code through; its own words go to standard error", () => {
+    const run = start(["shop", "calc", "--json", "=1+1", "two words"], { input: "=2\n=3\n" });
+    expect(JSON.parse(run.stdout)).toEqual({
+      word: "first",
+      args: ["calc", "--json", "=1+1", "two words"],
+      folder: root,
+      root,
+      input: "=2\n=3\n",
+    });
+    expect(run.status).toBe(7);
+    expect(run.stderr).toMatch(/^build: /);
+  });
+
+  it("runs the task in the caller's folder, by npm or directly", () => {
+    const parts = join(root, "parts");
+    expect(JSON.parse(start(["shop"], { cwd: parts }).stdout).folder).toBe(parts);
+    expect(JSON.parse(start(["shop"], { env: { INIT_CWD: parts } }).stdout).folder).toBe(parts);
+  });
+
+  it("builds once, and again when a source has changed", () => {
+    expect(start(["shop"]).stderr).toBe("");
+    writeFileSync(source("word.ts"), 'export const word: string = "second";\n');
+    const run = start(["shop"]);
+    expect(run.stderr).toMatch(/^build: /);
+    expect(JSON.parse(run.stdout).word).toBe("second");
+    expect(start(["shop"]).stderr).toBe("");
+  });
+
+  it("a touched file with the same contents needs no build", () => {
+    utimesSync(source("word.ts"), new Date(), new Date(Date.now() + 5000));
+    expect(start(["shop"]).stderr).toBe("");
+  });
+
+  it("a source that does not build says so and leaves no half build", () => {
+    const sound = readFileSync(source("word.ts"), "utf8");
+    writeFileSync(source("word.ts"), "export const word = ;\n");
+    const run = start(["shop"]);
+    expect(run.status).toBe(70);
+    expect(run.stdout).toBe("");
+    expect(run.stderr).toContain("main.ts must build");
+    writeFileSync(source("word.ts"), sound);
+    expect(start(["shop"]).status).toBe(7);
+  });
+
+  it("two first builds at once both run, and neither reads half of the other's", async () => {
+    writeFileSync(source("word.ts"), 'export const word: string = "third";\n');
+    const runs = Array.from(
+      { length: 3 },
+      () =>
+        new Promise<string>((resolve) => {
+          const child = spawn(process.execPath, [join(root, "src/tools/start/start.mjs"), "shop"], {
+            cwd: root,
+            stdio: ["ignore", "pipe", "ignore"],
+          });
+          let text = "";
+          child.stdout.on("data", (part) => {
+            text += part;
+          });
+          child.on("close", () => resolve(text));
+        }),
+    );
+    for (const text of await Promise.all(runs)) expect(JSON.parse(text).word).toBe("third");
+  });
+});
+
+describe("installing", () => {
+  const mark = () => join(root, "node_modules/.installed");
+  /** A stand-in for npm that notes how it was called, so that no test needs a network. */
+  const fakeNpm = (status: number) => {
+    const file = join(root, "npm-stand-in.js");
+    writeFileSync(
+      file,
+      `import { appendFileSync } from "node:fs";
+console.log("from npm");
+appendFileSync(${JSON.stringify(join(root, "npm-calls"))}, process.argv.slice(2).join(" ") + "\\n");
+setTimeout(() => process.exit(${status}), 600);`,
+    );
+    return { npm_execpath: file };
+  };
+  const calls = () => {
+    const file = join(root, "npm-calls");
+    const lines = existsSync(file) ? readFileSync(file, "utf8").trim().split("\n") : [];
+    rmSync(file, { force: true });
+    return lines;
+  };
+  const forget = () => {
+    rmSync(mark(), { force: true });
+    rmSync(join(root, "node_modules/.package-lock.json"), { force: true });
+  };
+
+  it("happens when the mark is missing, from the lock file, development packages included, on standard error", () => {
+    forget();
+    const run = start(["shop"], { env: fakeNpm(0) });
+    expect(calls()).toEqual([expect.stringMatching(/^ci --include=dev --ignore-scripts /)]);
+    expect(run.stdout).not.toContain("from npm");
+    expect(run.stderr).toContain("from npm");
+    expect(run.status).toBe(7);
+    start(["shop"], { env: fakeNpm(0) });
+    expect(calls()).toEqual([]);
+  });
+
+  it("happens again when the lock file changes or a package has gone", () => {
+    const lock = join(root, "package-lock.json");
+    writeFileSync(lock, `${readFileSync(lock, "utf8")}\n`);
+    start(["shop"], { env: fakeNpm(0) });
+    expect(calls()).toHaveLength(1);
+    rmSync(join(root, "node_modules/esbuild"), { recursive: true });
+    start(["shop"], { env: fakeNpm(0) });
+    expect(calls()).toHaveLength(1);
+    symlinkSync(join(repository, "node_modules/esbuild"), join(root, "node_modules/esbuild"), "junction");
+  });
+
+  it("that fails leaves no mark and ends the run", () => {
+    forget();
+    const run = start(["shop"], { env: fakeNpm(3) });
+    expect(run.status).toBe(3);
+    expect(run.stdout).toBe("");
+    expect(existsSync(mark())).toBe(false);
+    calls();
+  });
+
+  it("happens once for two first runs, and takes over the lock of a run that died", async () => {
+    forget();
+    const dead = spawnSync(process.execPath, ["-e", ""]).pid;
+    writeFileSync(join(root, ".install-lock"), String(dead));
+    const runs = [0, 1].map(
+      () =>
+        new Promise<number | null>((resolve) => {
+          const child = spawn(process.execPath, [join(root, "src/tools/start/start.mjs"), "shop"], {
+            cwd: root,
+            stdio: "ignore",
+            env: { ...env, ...fakeNpm(0) } as NodeJS.ProcessEnv,
+          });
+          child.on("close", resolve);
+        }),
+    );
+    expect(await Promise.all(runs)).toEqual([7, 7]);
+    expect(calls()).toHaveLength(1);
+    expect(existsSync(join(root, ".install-lock"))).toBe(false);
+  });
+});
