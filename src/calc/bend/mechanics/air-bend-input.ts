@@ -1,6 +1,6 @@
 import type { Degrees, Megapascals, Millimetres, Ratio } from "../../../units/quantity.ts";
 import { Refusal } from "../../../units/refusal.ts";
-import type { Hardening } from "./hardening.ts";
+import { type Hardening, LARGEST_EXPONENT } from "./hardening.ts";
 
 /** A sheet over an open V die under a punch: everything the mechanics of an air bend needs. */
 export interface AirBendInput {
@@ -25,7 +25,7 @@ export interface AirBendInput {
 /** What the solver can take; wider than what was checked, see checkedAgainstFiniteElements. */
 const LIMITS: ReadonlyArray<readonly [string, (input: AirBendInput) => number, number, number, string]> = [
   ["strength", (i) => i.hardening.strength, 10, 5000, " MPa"],
-  ["exponent", (i) => i.hardening.exponent, 0.02, 0.6, ""],
+  ["exponent", (i) => i.hardening.exponent, 0.02, LARGEST_EXPONENT, ""],
   ["prestrain", (i) => i.hardening.prestrain ?? 0.001, 1e-6, 0.5, ""],
   ["modulus", (i) => i.modulus, 1e4, 1e6, " MPa"],
   ["poisson", (i) => i.poisson, 0, 0.49, ""],

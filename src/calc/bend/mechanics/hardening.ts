@@ -14,6 +14,9 @@ export interface Hardening {
   readonly prestrain?: Ratio;
 }
 
+/** Above what any sheet metal shows; annealed stainless and brass reach about 0.5 (common practice). */
+export const LARGEST_EXPONENT = 0.6;
+
 /**
  * Hardening from yield and tensile strength, where nothing better is known: the power law through the yield point at
  * strain 0.002 + Y/E whose necking stress is the tensile strength. Solves n ln(e (0.002 + Y/E)/n) = ln(Y/UTS), then
@@ -37,11 +40,11 @@ export function hardeningFrom(tensileTest: {
   const excess = (n: number) => n * Math.log((Math.E * strainAtYield) / n) - wanted;
   // Between n = e strainAtYield, where the left side is 0, and infinity it only falls: one root, found by bisection.
   let low = Math.E * strainAtYield;
-  let high = 2;
+  let high = LARGEST_EXPONENT;
   if (excess(low) <= 0 || excess(high) >= 0) {
     throw new Refusal(
       "#N/A",
-      `yield must be a proof stress a power law can meet; got ${yieldStrength} of ${tensile} MPa`,
+      `yield must be near enough to tensile (${tensile} MPa) for a power law; got ${yieldStrength}`,
     );
   }
   for (let halving = 0; halving < 60; halving++) {

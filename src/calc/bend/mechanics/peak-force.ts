@@ -1,12 +1,12 @@
 import type { BendSetup } from "./bend-setup.ts";
 import { type LoadedPose, loadedPose } from "./loaded-pose.ts";
 
-const SAMPLES = 7;
+const SAMPLES = 8;
 
 /**
  * Largest ram force (N/mm, beam value without FORCE_FACTOR) on the way to `last`. The force rises, passes one rounded
- * top and falls; where wrapping makes it rise again the end counts. Sampled, then the best sample is refined on the
- * parabola through its neighbours: the top is flat, so one refinement is good to about 1e-4.
+ * top and falls; where wrapping makes it rise again the end counts. Sampled, then refined once on the parabola through
+ * the best sample and its neighbours: the top is flat, so that is good to a thousandth.
  */
 export function peakBeamForce(setup: BendSetup, last: LoadedPose): number {
   const force: number[] = [];
@@ -19,8 +19,9 @@ export function peakBeamForce(setup: BendSetup, last: LoadedPose): number {
   force[0] = 0;
   force[SAMPLES] = last.force;
   const best = force.indexOf(Math.max(...force));
-  if (best === SAMPLES) return last.force;
-  const [before, top, after] = [force[best - 1]!, force[best]!, force[best + 1]!];
-  const offset = (before - after) / (2 * (before - 2 * top + after));
-  return Math.max(top, loadedPose(setup, (last.halfAngle * (best + offset)) / SAMPLES).force);
+  const middle = Math.min(best, SAMPLES - 1);
+  const [before, top, after] = [force[middle - 1]!, force[middle]!, force[middle + 1]!];
+  const fraction = (middle + (before - after) / (2 * (before - 2 * top + after))) / SAMPLES;
+  if (!(fraction > 0 && fraction < 1)) return force[best]!;
+  return Math.max(force[best]!, loadedPose(setup, last.halfAngle * fraction).force);
 }
