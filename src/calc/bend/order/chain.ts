@@ -17,10 +17,15 @@ export interface Chain {
 }
 
 /** @param finished bit i - 1 set when bend i is finished. */
-export function chain(part: BentPart, bendNumber: number, towards: End, finished: number): Chain {
+export function chain(
+  part: BentPart,
+  bendNumber: number,
+  towards: End,
+  finished: number,
+  straights: readonly number[] = straightLengths(part),
+): Chain {
   const outward = towards === "first" ? -1 : 1;
   const up = Math.sign(part.bends[bendNumber - 1]!.angle);
-  const straights = straightLengths(part);
   const half = part.thickness / 2;
   const pieces: Piece[] = [];
   let [x, y, heading] = [0, 0, 0];

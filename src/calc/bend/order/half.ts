@@ -5,7 +5,7 @@ import { type Piece, straightPiece } from "./piece.ts";
 import type { Press, Side } from "./press.ts";
 import type { Room } from "./room.ts";
 import { bentPose, flatPose, type Pose, type Seat, turnedPose } from "./seat.ts";
-import { type Motion, type Obstacle, type Phase, type Rules, type Stand, Watch } from "./watch.ts";
+import { type Motion, type Obstacle, type Phase, type Rule, type Rules, type Stand, Watch } from "./watch.ts";
 
 /** The least gap of a phase, up to the clearance asked for, and what is nearest; or what is hit. */
 export type Reading = Pick<Watch, "gap" | "nearest" | "collision">;
@@ -33,8 +33,10 @@ export class Half {
   private readonly insertions: Reading[] = [];
   private readonly removals: Reading[] = [];
   private fromFlatToFinished: Reading | undefined;
-  private readonly touch: number;
-  private readonly fingerTouch: number;
+  /** What a contact means at a look, during the stroke, and while the sheet is tipped out. */
+  private readonly rules: Readonly<Record<"look" | "sweep" | "tilt", Rules>>;
+  private flatPieces: Piece[] | undefined;
+  private freePieces: Piece[] | undefined;
 
   constructor(
     readonly chain: Chain,
@@ -44,12 +46,20 @@ export class Half {
     private readonly side: Side,
     private readonly room: Room,
   ) {
-    const flat = posed(chain.pieces, flatPose(seat, thickness));
-    this.contact = side.finger && gaugeContact(flat, press.gaugeFrom, press.gaugeTo);
+    this.contact =
+      side.finger && gaugeContact(posed(chain.pieces, flatPose(seat, thickness)), press.gaugeFrom, press.gaugeTo);
     // Working contact of punch and shoulders: sheet and tool drawings agree to a tenth, less on foil (chosen).
-    this.touch = Math.min(0.1, thickness / 10);
+    const touch = Math.min(0.1, thickness / 10);
     // As the sheet starts to turn its lower corner pushes the finger back by up to ((1 - K) t)^2 / (2 stop) (derived, K >= 0.3).
-    this.fingerTouch = this.touch + thickness ** 2 / (4 * Math.max(this.contact?.x ?? 1, thickness));
+    const fingerTouch = touch + thickness ** 2 / (4 * Math.max(this.contact?.x ?? 1, thickness));
+    const rules = (held: Rule, gauged: Rule): Rules => ({
+      punch: [touch, touch, "free", "free"],
+      ram: ["free", "free", "free", "free"],
+      die: [held, held, 0, "free"],
+      bed: ["free", "free", "free", "free"],
+      finger: ["skip", gauged, fingerTouch, fingerTouch],
+    });
+    this.rules = { look: rules(touch, fingerTouch), sweep: rules("skip", "skip"), tilt: rules(touch, "skip") };
   }
 
   /** Gauging, closing, bending under load, springing back, the punch leaving. */
@@ -69,7 +79,7 @@ export class Half {
       const blocked = press.fingerRetracts ? undefined : this.fingerMeetsPunch(this.contact.x);
       if (blocked) return blocked;
     }
-    const rules = this.rules("skip");
+    const rules = this.rules.look;
     const watch = new Watch(press.clearance, this.room);
     const still = this.atRest(press.fingerRetracts);
     const flat = this.pieces(0);
@@ -91,7 +101,7 @@ export class Half {
         rules,
         "lift-off",
       ) &&
-      watch.sweep(this.outside(), 0, loaded, stroke, this.rules("sweep"), "bend");
+      watch.sweep(this.outside(), 0, loaded, stroke, this.rules.sweep, "bend");
     return watch;
   }
 
@@ -103,7 +113,7 @@ export class Half {
       const { lift, short } = WAYS_IN[way]!;
       const watch = new Watch(press.clearance, this.room);
       const pieces = this.pieces(0);
-      const rules = this.rules("skip");
+      const rules = this.rules.look;
       const pose = (back: number, up: number): Pose => {
         const there = flatPose(seat, t, up * (press.openHeight - t));
         return { ...there, x: there.x + (this.side.finger ? -back : back) };
@@ -129,7 +139,7 @@ export class Half {
       const { lift, tilt } = WAYS_OUT[way]!;
       const own = side.finger ? "back level" : "front level";
       const slope = tilt === "as bent" ? a : tilt === own ? 0 : 2 * a;
-      const rules = this.rules("skip");
+      const rules = this.rules.look;
       const watch = new Watch(press.clearance, this.room);
       const pieces = this.pieces(a);
       const pose = (s: number): Pose => turnedPose(seat, t, a, s, lift * (press.openHeight - t));
@@ -146,7 +156,7 @@ export class Half {
           shift: (p, q) => offset * Math.abs(p - q),
           arm: this.chain.radius,
         };
-        watch.sweep(pieces, a, slope, tipping, this.rules("tilt"), "remove");
+        watch.sweep(pieces, a, slope, tipping, this.rules.tilt, "remove");
       }
       known = this.removals[way] = watch;
     }
@@ -154,9 +164,17 @@ export class Half {
   }
 
   /** Pieces of this side with the round bent to half angle a. */
-  pieces(a: number): Piece[] {
+  private pieces(a: number): Piece[] {
+    if (a === 0 && this.flatPieces) return this.flatPieces;
+    if (a === this.seat.free && this.freePieces) return this.freePieces;
     const { seat, thickness, chain } = this;
-    return [roundPiece(chain.pieces[0]!.leg, thickness / 2, seat.zoneLength, a, seat.radius(a)), ...chain.pieces];
+    const pieces = [
+      roundPiece(chain.pieces[0]!.leg, thickness / 2, seat.zoneLength, a, seat.radius(a)),
+      ...chain.pieces,
+    ];
+    if (a === 0) this.flatPieces = pieces;
+    if (a === seat.free) this.freePieces = pieces;
+    return pieces;
   }
 
   /** Pieces without what stays between the die's shoulders, where punch and die hold the sheet all through the stroke. */
@@ -203,19 +221,6 @@ export class Half {
     return [{ solids: this.side.below, x: 0, y: 0 }, ...this.finger("below", gone)];
   }
 
-  private rules(when: "skip" | "sweep" | "tilt"): Rules {
-    const { touch, fingerTouch } = this;
-    const held = when === "skip" ? touch : "skip";
-    const gauged = when === "skip" ? fingerTouch : "skip";
-    return {
-      punch: [touch, touch, "free", "free"],
-      ram: ["free", "free", "free", "free"],
-      die: [when === "tilt" ? touch : held, when === "tilt" ? touch : held, 0, "free"],
-      bed: ["free", "free", "free", "free"],
-      finger: ["skip", gauged, fingerTouch, fingerTouch],
-    };
-  }
-
   private stopped(phase: Phase, tool: Obstacle["tool"], by: number): Reading {
     const leg = this.chain.pieces[0]!.leg;
     return { gap: -by, nearest: undefined, collision: () => ({ phase, tool, leg, by: mm(by) }) };
@@ -225,7 +230,7 @@ export class Half {
     const { finger } = this.press;
     const edges = finger.map((p, i) => straightPiece(0, 3, 0, p, finger[(i + 1) % finger.length]!));
     const watch = new Watch(0, this.room);
-    const free = this.rules("skip");
+    const free = this.rules.look;
     watch.look(
       edges,
       { x: stop, y: 0, angle: 0 },

@@ -1,7 +1,7 @@
 import { type Degrees, mm } from "../../../units/quantity.ts";
-import { chain } from "./chain.ts";
+import { type Chain, chain } from "./chain.ts";
 import { Half, type Reading, WAYS_IN, WAYS_OUT } from "./half.ts";
-import type { BentPart } from "./part.ts";
+import { type BentPart, straightLengths } from "./part.ts";
 import { gapBetween, STRIDE } from "./piece.ts";
 import { type Press, sides } from "./press.ts";
 import { Room } from "./room.ts";
@@ -23,6 +23,9 @@ const NOTHING: Reading = { gap: Infinity, nearest: undefined, collision: undefin
 /** Answers for hits, each side of the sheet computed once for each set of finished bends on it. */
 export class Hits {
   private readonly seats: readonly Seat[];
+  /** The same chain is looked at as the back and as the front of the sheet. */
+  private readonly chains = new Map<number, Chain>();
+  private readonly straights: readonly number[];
   private readonly halves = new Map<number, Half>();
   private readonly met = new Map<number, (() => Obstacle) | undefined>();
   private readonly room = new Room();
@@ -34,6 +37,7 @@ export class Hits {
     private readonly tools: Press,
   ) {
     this.press = sides(tools);
+    this.straights = straightLengths(part);
     this.seats = part.bends.map((_, i) => seat(part, i + 1, springback[i]!, tools));
   }
 
@@ -74,7 +78,11 @@ export class Hits {
     const key = ((own * 16 + bend) * 2 + (towards === "first" ? 1 : 0)) * 2 + (isBack ? 1 : 0);
     let half = this.halves.get(key);
     if (!half) {
-      const shape = chain(this.part, bend, towards, own);
+      let shape = this.chains.get(key >> 1);
+      if (!shape) {
+        shape = chain(this.part, bend, towards, own, this.straights);
+        this.chains.set(key >> 1, shape);
+      }
       const side = isBack ? this.press.back : this.press.front;
       half = new Half(shape, this.seats[bend - 1]!, this.part.thickness, this.tools, side, this.room);
       this.halves.set(key, half);

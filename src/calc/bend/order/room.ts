@@ -30,7 +30,8 @@ export class Room {
     const { boxes, layout: g } = this;
     const out = p.arc ? p.radius + p.half : p.half;
     // An arc is boxed by its whole circle, from the centre, a straight from its ends.
-    const [from, until] = p.arc ? [k + 4, k + 4] : [k, k + 2];
+    const from = p.arc ? k + 4 : k;
+    const until = p.arc ? k + 4 : k + 2;
     boxes[to] = Math.min(g[from]!, g[until]!) - out;
     boxes[to + 1] = Math.max(g[from]!, g[until]!) + out;
     boxes[to + 2] = Math.min(g[from + 1]!, g[until + 1]!) - out;

@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { Hits } from "../../../../src/calc/bend/order/hit.ts";
-import { bendOrder, costOf } from "../../../../src/calc/bend/order/order.ts";
+import { bendOrder } from "../../../../src/calc/bend/order/order.ts";
 import type { BentPart } from "../../../../src/calc/bend/order/part.ts";
 import type { Press } from "../../../../src/calc/bend/order/press.ts";
+import { costOf } from "../../../../src/calc/bend/order/search.ts";
 import { bendStops, type End } from "../../../../src/calc/bend/order/stops.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { Refusal } from "../../../../src/units/refusal.ts";
