@@ -26,10 +26,10 @@ const sheet = { material: part("Material"), thickness: part("Thickness") };
 const COLUMNS: readonly Column[] = [
   { key: "part", header: "Part", width: 8, style: "label", formula: part("Part") },
   { key: "description", header: "Description", width: 22, style: "wrapped", formula: part("Description") },
-  { key: "quantity", header: "Quantity", width: 9, style: "count", formula: part("Quantity") },
-  { key: "material", header: "Material", width: 10, style: "text", formula: part("Material") },
-  { key: "thickness", header: "Thickness", width: 10, style: "text", formula: part("Thickness") },
-  { key: "die", header: "Die", width: 9, style: "text", formula: part("Die") },
+  { key: "quantity", header: "Quantity", width: 10, style: "count", formula: part("Quantity") },
+  { key: "material", header: "Material", width: 12, style: "text", formula: part("Material") },
+  { key: "thickness", header: "Thickness", width: 11, style: "text", formula: part("Thickness") },
+  { key: "die", header: "Die", width: 10, style: "text", formula: part("Die") },
   {
     key: "flat",
     header: "Flat length (in)",
@@ -61,7 +61,7 @@ const COLUMNS: readonly Column[] = [
   {
     key: "weight",
     header: "Weight, all (lb)",
-    width: 9,
+    width: 12,
     style: "tenth",
     formula: shop("BLANK.WEIGHT", { ...sheet, length: "{flat}", width: "{width}", quantity: part("Quantity") }),
   },
@@ -171,7 +171,7 @@ export function answersSheet(): SheetModel {
       value(1, 1, "title", "Answers"),
       value(1, columnOf("sentence"), "heading", JOB),
       { row: 2, column: 1, style: "plain", formula: `'${READ_ME}'!${STATE_CELL}` },
-      value(2, columnOf("opening"), "note", "Steps towards the columns on the left; not printed."),
+      value(2, columnOf("opening"), "aside", "Steps towards the columns on the left; not printed."),
       ...TOTALS.flatMap(([label, formula, style], i) => total(3 + i, columnOf("description"), label, formula, style)),
       ...WORDS.flatMap((word, i) =>
         total(3 + i, columnOf("weight"), word, `COUNTIF({status},"${word}")`, "totalCount"),

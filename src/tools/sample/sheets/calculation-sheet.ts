@@ -96,7 +96,7 @@ function blockCells({ title, part, inputs, function: name, uses }: Chosen, block
     {
       row: steps,
       column: 1,
-      style: "header",
+      heads: ["header", "header", "headerRight", "header", "header"],
       formula: working(name, given),
       spills: ["label", "wrapped", "figure", "text", "wrapped"],
     },
@@ -130,7 +130,7 @@ export function calculationSheet(): SheetModel {
     print: {
       landscape: true,
       scale: 80,
-      titleRows: "1:2",
+      titleRows: "1:3",
       breaksBefore: CHOSEN.slice(1).map((_, i) => FIRST_BLOCK + (i + 1) * BLOCK),
     },
   };

@@ -21,9 +21,11 @@ export function tableCells(
   styles: readonly StyleName[],
 ): SheetCell[] {
   return [
-    ...headers.map((header, i) => value(row, column + i, "header", header)),
+    ...headers.map((header, i) =>
+      value(row, column + i, styles[i] === "inputNumber" ? "headerRight" : "header", header),
+    ),
     ...rows.flatMap((cells, down) =>
-      cells.map((content, i) => value(row + 1 + down, column + i, styles[i] ?? "inputWords", content)),
+      cells.map((content, i) => value(row + 1 + down, column + i, styles[i] ?? "inputText", content)),
     ),
   ];
 }

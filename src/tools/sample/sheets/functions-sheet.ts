@@ -1,18 +1,19 @@
 import { shop } from "../formulas.ts";
 import type { SheetModel } from "../xlsx/model.ts";
+import type { StyleName } from "../xlsx/styles.ts";
 import { value } from "./cells.ts";
 
 const HEADER_ROW = 3;
 
 export const functionsSheet = (): SheetModel => ({
   name: "Functions",
-  widths: [25, 34, 36, 12, 46, 40],
+  widths: [31, 34, 36, 12, 46, 40],
   cells: [
     value(1, 1, "title", "Functions"),
     {
       row: HEADER_ROW,
       column: 1,
-      style: "header",
+      heads: Array<StyleName>(6).fill("header"),
       formula: shop("FUNCTIONS"),
       spills: ["label", "wrapped", "wrapped", "wrapped", "wrapped", "wrapped"],
     },

@@ -77,8 +77,8 @@ export function partsSheet(): SheetModel {
   ]);
   return {
     name: "Parts",
-    widths: [9, 25, 9, 11, 10, 22, 14, 11, 10, 12, 11, 9],
-    columnStyles: [undefined, undefined, undefined, undefined, "inputText", "inputText", "inputText"],
+    widths: [9, 26, 10, 12, 11, 23, 16, 11, 11, 13, 11, 10],
+    columnStyles: [undefined, undefined, undefined, undefined, "textColumn", "textColumn", "textColumn"],
     cells: [
       value(1, 1, "title", "Parts"),
       value(

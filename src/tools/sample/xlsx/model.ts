@@ -11,6 +11,8 @@ export interface SheetCell {
   readonly formula?: string;
   /** A dynamic array formula: the styles of the columns it fills. */
   readonly spills?: readonly StyleName[];
+  /** Of a spill whose first row is its header: the styles of that row. */
+  readonly heads?: readonly StyleName[];
 }
 
 export interface SheetTable {

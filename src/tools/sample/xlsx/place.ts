@@ -24,7 +24,7 @@ export function placeCells(sheet: SheetModel, answers: Answers): Placed {
     placed.set(row, cells.set(column, cell));
   };
   for (const cell of sheet.cells) {
-    const { row, column, formula, style = "plain", value = null, spills } = cell;
+    const { row, column, formula, style = "plain", value = null, spills, heads = [] } = cell;
     if (formula === undefined) {
       put(row, column, { style, value });
       continue;
@@ -40,7 +40,7 @@ export function placeCells(sheet: SheetModel, answers: Answers): Placed {
         const look = spills[across] ?? style;
         const isAnchor = down === 0 && across === 0;
         put(row + down, column + across, {
-          style: down === 0 ? (cell.style ?? look) : look,
+          style: down === 0 ? (heads[across] ?? look) : look,
           value: found,
           ...(isAnchor ? { formula: { text: formula, ref } } : {}),
         });

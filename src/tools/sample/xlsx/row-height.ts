@@ -6,7 +6,7 @@ import { columnName } from "./xml.ts";
 
 const LINE_POINTS = 13.2; // a line of 10-point Arial
 /** Letters of running text that fit into one unit of column width, which is the width of a nought. */
-const LETTERS_PER_UNIT = 1.08;
+const LETTERS_PER_UNIT = 1.16;
 
 /** Points, or undefined where one line will do. */
 export function rowHeight(sheet: SheetModel, row: number, cells: ReadonlyMap<number, PlacedCell>): number | undefined {

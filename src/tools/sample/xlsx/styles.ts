@@ -7,6 +7,8 @@ interface Look {
   readonly border?: keyof typeof BORDERS;
   readonly format?: string;
   readonly align?: "left" | "center" | "right";
+  /** Letters of room beside the text: a right-aligned figure must not run into the words after it. */
+  readonly indent?: 1;
   readonly top?: true;
   readonly wrap?: true;
   /** The reader may type here, also when the sheet is protected. */
@@ -49,21 +51,23 @@ const LOOKS = {
   title: { font: "title" },
   heading: { font: "heading" },
   note: { font: "quiet", wrap: true, top: true },
+  aside: { font: "quiet" },
   words: { wrap: true, top: true },
   strong: { font: "bold", wrap: true, top: true },
-  header: { font: "bold", fill: "header", border: "header", wrap: true, align: "left" },
+  header: { font: "bold", fill: "header", border: "header", wrap: true, align: "left", indent: 1 },
   headerRight: { font: "bold", fill: "header", border: "header", wrap: true, align: "right" },
-  label: { font: "bold", border: "row", top: true },
-  text: { border: "row", top: true },
-  wrapped: { border: "row", top: true, wrap: true },
-  status: { font: "bold", border: "row", top: true, align: "center" },
+  label: { font: "bold", border: "row", top: true, align: "left", indent: 1 },
+  text: { border: "row", top: true, align: "left", indent: 1 },
+  wrapped: { border: "row", top: true, wrap: true, align: "left", indent: 1 },
+  status: { border: "row", top: true, align: "center" },
   count: { border: "row", top: true, format: "#,##0" },
   inch: { border: "row", top: true, format: "0.000" },
   inchShort: { border: "row", top: true, format: "0.00" },
   tenth: { border: "row", top: true, format: "#,##0.0" },
   figure: { border: "row", top: true, format: "0.0000", align: "right" },
-  inputText: { fill: "input", border: "row", top: true, format: "@", input: true },
-  inputWords: { fill: "input", border: "row", top: true, input: true },
+  inputText: { fill: "input", border: "row", top: true, format: "@", align: "left", indent: 1, input: true },
+  /** Below the bill: what is typed there later stays text too. */
+  textColumn: { format: "@", align: "left", indent: 1, input: true },
   inputNumber: { fill: "input", border: "row", top: true, align: "right", input: true },
   totalLabel: { font: "bold", border: "total" },
   totalCount: { font: "bold", border: "total", format: "#,##0" },
@@ -85,16 +89,21 @@ const formatId = (format = "General"): number => BUILT_IN[format] ?? FIRST_OWN +
 /** Differential looks of the two words that ask for attention; the word itself says it without colour. */
 export const EMPHASIS = ["stop", "check"] as const;
 const DIFFERENTIAL = {
-  stop: '<dxf><font><b/><color rgb="FFFFFFFF"/></font><fill><patternFill patternType="solid"><bgColor rgb="FF303030"/></patternFill></fill></dxf>',
+  stop: '<dxf><font><b/></font><fill><patternFill patternType="solid"><bgColor rgb="FFBDBDBD"/></patternFill></fill></dxf>',
   check:
-    '<dxf><font><b/></font><fill><patternFill patternType="solid"><bgColor rgb="FFD9D9D9"/></patternFill></fill></dxf>',
+    '<dxf><font><b/></font><fill><patternFill patternType="solid"><bgColor rgb="FFE9E9E9"/></patternFill></fill></dxf>',
 } as const;
 
 const indexIn = (table: object, key: string): number => Object.keys(table).indexOf(key);
 
 function cellFormat(name: StyleName): string {
-  const { font = "plain", fill = "none", border = "none", format, align, top, wrap, input }: Look = LOOKS[name];
-  const alignment = [align && `horizontal="${align}"`, top && 'vertical="top"', wrap && 'wrapText="1"'].filter(Boolean);
+  const { font = "plain", fill = "none", border = "none", format, align, indent, top, wrap, input }: Look = LOOKS[name];
+  const alignment = [
+    align && `horizontal="${align}"`,
+    indent && `indent="${indent}"`,
+    top && 'vertical="top"',
+    wrap && 'wrapText="1"',
+  ].filter(Boolean);
   const inside =
     (alignment.length > 0 ? `<alignment ${alignment.join(" ")}/>` : "") + (input ? '<protection locked="0"/>' : "");
   const attributes =

@@ -1,0 +1,7 @@
+/** The sample workbook as a generated file. */
+import { calculatedBytes } from "./calculated.ts";
+import { sampleModel } from "./workbook.ts";
+
+export const SAMPLE_FILE = "sample-workbooks/stage-job.xlsx";
+
+export const sampleBytes = (): Uint8Array => calculatedBytes(sampleModel());
