@@ -1,7 +1,7 @@
 /**
  * Builds the add-in into dist: functions.js (the catalogue, registered in Excel), pane.js (the page, which uses the
- * functions' own copy of the catalogue), the page itself, and what is made from the catalogue: functions.json, both
- * manifests, icons, notices. The environment variable ORIGIN says where dist will be served.
+ * functions' own copy of the catalogue), long.js (the worker for long calls), the page itself, and what is made from the
+ * catalogue: functions.json, both manifests, icons, notices. The environment variable ORIGIN says where dist is served.
  */
 import { readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
@@ -9,24 +9,34 @@ import { fileURLToPath } from "node:url";
 import CopyPlugin from "copy-webpack-plugin";
 import { build } from "esbuild";
 import HtmlPlugin from "html-webpack-plugin";
+import webpack from "webpack";
 
 const root = dirname(fileURLToPath(import.meta.url));
 const OLDEST_ENGINE = "es2022"; // a shared runtime needs WebView2 or a WebKit of that age
 
 export default async function config({ origin, output, plugins = [] } = {}) {
   const generator = await loadGenerator();
-  return {
+  const common = {
     mode: "production",
     target: ["web", OLDEST_ENGINE],
     context: root,
     devtool: false,
+    // Webpack's own minimizer drops what nobody calls; the one of esbuild-loader left half as much again.
+    module: { rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: OLDEST_ENGINE } }] },
+    performance: { hints: false }, // the size limits are a test
+    stats: "errors-warnings",
+  };
+  const path = output ?? resolve(root, "dist");
+  const files = { path, filename: "[name].js", globalObject: "globalThis" };
+  const add = new AddedFiles();
+  const page = {
+    ...common,
+    name: "page",
     entry: {
       functions: "./src/hosts/excel/functions.ts",
       pane: { import: "./src/hosts/pane/pane.ts", dependOn: "functions" },
     },
-    output: { path: output ?? resolve(root, "dist"), filename: "[name].js", globalObject: "globalThis", clean: true },
-    // Webpack's own minimizer drops what nobody calls; the one of esbuild-loader left half as much again.
-    module: { rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: OLDEST_ENGINE } }] },
+    output: { ...files, clean: true },
     plugins: [
       new HtmlPlugin({
         template: "./src/hosts/pane/taskpane.html",
@@ -35,35 +45,49 @@ export default async function config({ origin, output, plugins = [] } = {}) {
         hash: true, // a browser's old copy of the scripts must not outlive an update
       }),
       new CopyPlugin({ patterns: ["./src/hosts/pane/pane.css", "./src/hosts/pane/about.html"] }),
-      new CataloguePlugin(generator, origin ?? process.env.ORIGIN ?? generator.DEFAULT_ORIGIN),
+      ...generator.outlineModules().map(outlineInstead),
+      add.plugin(() => generator.distFiles(projectFile(), origin ?? process.env.ORIGIN ?? generator.DEFAULT_ORIGIN)),
       ...plugins,
     ],
-    performance: { hints: false }, // the size limits are a test
-    stats: "errors-warnings",
   };
+  const worker = {
+    ...common,
+    name: "worker",
+    dependencies: ["page"], // which empties the folder first
+    entry: { long: "./src/hosts/excel/long.ts" },
+    output: files,
+    plugins: [add.plugin(() => ({ "third-party-notices.txt": generator.notices(add.bundled) })), ...plugins],
+  };
+  return [page, worker];
 }
 
-/** Adds to the output what the catalogue itself makes, and the notices of the packages that were bundled. */
-class CataloguePlugin {
-  constructor(generator, origin) {
-    Object.assign(this, { generator, origin });
-  }
+const projectFile = () => JSON.parse(readFileSync(resolve(root, "package.json"), "utf8"));
 
-  apply(compiler) {
-    const { RawSource } = compiler.webpack.sources;
-    compiler.hooks.thisCompilation.tap("CataloguePlugin", (compilation) => {
-      // Before the optimizer joins modules, each still knows the file it came from.
-      let bundled = [];
-      compilation.hooks.finishModules.tap("CataloguePlugin", (modules) => {
-        bundled = [...modules].map(({ resource }) => resource).filter(Boolean);
+/** Puts a long record's outline where the record itself would be bundled. */
+const outlineInstead = ({ file, source }) => {
+  const text = source(resolve(root, "src/hosts/excel/outlined.ts"));
+  const request = new RegExp(`/functions/${file.replaceAll(".", "\\.")}$`);
+  return new webpack.NormalModuleReplacementPlugin(request, `data:text/javascript,${encodeURIComponent(text)}`);
+};
+
+/** Adds files that are not bundled, and remembers which sources were. */
+class AddedFiles {
+  bundled = new Set();
+
+  plugin(makeFiles) {
+    const apply = (compiler) => {
+      compiler.hooks.thisCompilation.tap("AddedFiles", (compilation) => {
+        // Before the optimizer joins modules, each still knows the file it came from.
+        compilation.hooks.finishModules.tap("AddedFiles", (modules) => {
+          for (const { resource } of modules) if (resource) this.bundled.add(resource);
+        });
+        compilation.hooks.processAssets.tap("AddedFiles", () => {
+          for (const [path, content] of Object.entries(makeFiles()))
+            compilation.emitAsset(path, new compiler.webpack.sources.RawSource(content));
+        });
       });
-      compilation.hooks.processAssets.tap("CataloguePlugin", () => {
-        const project = JSON.parse(readFileSync(resolve(root, "package.json"), "utf8"));
-        const files = this.generator.distFiles(project, this.origin);
-        files["third-party-notices.txt"] = this.generator.notices(bundled);
-        for (const [path, content] of Object.entries(files)) compilation.emitAsset(path, new RawSource(content));
-      });
-    });
+    };
+    return { apply };
   }
 }
 

@@ -11,12 +11,12 @@ export interface BuildOptions {
 
 export async function buildAddIn(root: string, options: BuildOptions = {}): Promise<void> {
   const { default: config } = await import(pathToFileURL(`${root}/webpack.config.mjs`).href);
-  const compiler = webpack((await config(options)) as webpack.Configuration);
-  const stats = await new Promise<webpack.Stats>((done, fail) => {
+  const compiler = webpack((await config(options)) as webpack.Configuration[]);
+  const stats = await new Promise<webpack.MultiStats>((done, fail) => {
     compiler.run((problem, result) => (problem || !result ? fail(problem) : done(result)));
   });
   await new Promise((closed) => compiler.close(closed));
-  if (stats.hasErrors()) throw new Error(stats.toString("errors-only"));
+  if (stats.hasErrors()) throw new Error(stats.toString({ preset: "errors-only" }));
 }
 
 /** Said after a build, so that nobody puts files for localhost on a server. */

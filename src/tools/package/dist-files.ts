@@ -6,6 +6,7 @@ import { ICON_SIZES, type ProjectFile } from "../../hosts/excel/manifest/model.t
 
 export { DEFAULT_ORIGIN } from "../../hosts/excel/manifest/model.ts";
 export { notices } from "./notices.ts";
+export { outlineModules } from "./outline-modules.ts";
 
 /** Path in dist -> content. */
 export const distFiles = (project: ProjectFile, origin: string): Record<string, string | Buffer> => ({

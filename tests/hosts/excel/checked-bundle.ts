@@ -8,7 +8,7 @@ import { type CellMatrix, type CellValue, isCellError } from "../../../src/units
 import { callInPage, type PageError } from "./call-in-page.ts";
 import type { KnownAnswer } from "./known-answers.ts";
 
-const parameterCount = (name: string): number =>
+export const parameterCount = (name: string): number =>
   Object.keys(RECORDS.find((record) => record.name === name)!.parameters).length;
 
 /** An answer of the page as the engine writes it: a block of one cell is that cell. */

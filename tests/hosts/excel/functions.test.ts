@@ -5,11 +5,12 @@ import { runInNewContext } from "node:vm";
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { RECORDS } from "../../../src/cells/catalogue.ts";
+import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
+import type { CellError } from "../../../src/units/cell.ts";
 import { launchedBrowser } from "./browser.ts";
 import { builtAddIn } from "./built.ts";
 import { callInPage } from "./call-in-page.ts";
-import { wrongAnswers, wrongRefusals } from "./checked-bundle.ts";
+import { parameterCount, wrongAnswers, wrongRefusals } from "./checked-bundle.ts";
 import { EXAMPLES, type KnownAnswer, publishedAnswers } from "./known-answers.ts";
 import { type Opened, openedPane } from "./opened-pane.ts";
 import { served } from "./served.ts";
@@ -52,6 +53,12 @@ beforeAll(async () => {
 afterAll(async () => {
   for (const close of closers) await close();
 });
+
+class CellErrorStandIn extends Error {
+  constructor(_: string, message?: string) {
+    super(message);
+  }
+}
 
 describe("the built bundle", () => {
   it("registers exactly the functions of functions.json", async () => {
@@ -105,11 +112,16 @@ describe("the built bundle", () => {
 
   it("needs nothing of a page: it registers and answers where there is no document, window or network", () => {
     const associated = new Map<string, (...given: unknown[]) => unknown>();
-    const CustomFunctions = { Error: class {}, associate: (id: string, run: () => unknown) => associated.set(id, run) };
+    const CustomFunctions = {
+      Error: CellErrorStandIn,
+      associate: (id: string, run: () => unknown) => associated.set(id, run),
+    };
     runInNewContext(readFileSync(`${opened["good"]!.folder}/functions.js`, "utf8"), { CustomFunctions });
     expect([...associated.keys()].sort()).toEqual(RECORDS.map(({ name }) => name).sort());
     // Arrays of the other context have another prototype: compared as text.
     expect(JSON.stringify(associated.get("BEND.SETBACK")!([[0.04]], [[0.16]], [[90]], null, {}))).toBe("[[0.2]]");
+    // A long calculation is not even in the file, and says so.
+    expect(() => associated.get("BEND.ORDER")!(...Array(9).fill([[1]]))).toThrow(/^runtime must be /);
   });
 
   it("weighs at most 60 KB gzip, 120 KB with the page", () => {
@@ -144,9 +156,17 @@ describe("these checks themselves", () => {
 });
 
 describe("a long function", () => {
-  it("answers from a worker, which is the same file", async () => {
+  it("answers from a worker", async () => {
     const { page } = opened["broken"]!;
     expect(await callInPage(page, "TOLERANCE.LENGTH", [250, "m", "mm"], 3)).toEqual([[0.5]]);
+  });
+
+  it("is worked step by step there too, when a quick function asks for its working", async () => {
+    const part = ["1;2;1", 90, 0.125, 0.125];
+    const [given, count] = [["BEND.ORDER", ...part], parameterCount("WORKING")];
+    const expected = shopFunctions.call("WORKING", given).value as CellError;
+    expect(expected.message).toMatch(/^outlines must be /); // no tools given: the refusal comes from the real function
+    expect(await callInPage(opened["good"]!.page, "WORKING", given, count)).toEqual({ error: { ...expected } });
   });
 
   it("brings its refusal and error cells back from there", async () => {

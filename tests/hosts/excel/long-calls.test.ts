@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { callRecord } from "../../../src/cells/call.ts";
 import { findRecord } from "../../../src/cells/catalogue.ts";
+import type { AnyRecord } from "../../../src/cells/record.ts";
 import { excelFunction } from "../../../src/hosts/excel/excel-function.ts";
 import { LongCalls, type WorkerLike } from "../../../src/hosts/excel/long-calls.ts";
+import { functionMetadata } from "../../../src/hosts/excel/metadata.ts";
+import { outlined, outlineOf } from "../../../src/hosts/excel/outlined.ts";
+import { guideEntry } from "../../../src/hosts/pane/guide/entry.ts";
 import { CellError } from "../../../src/units/cell.ts";
 
 /** A worker whose answers the test gives by hand. */
@@ -103,9 +108,38 @@ describe("a long function in Excel", () => {
     expect(workers[0]!.ended).toBe(true);
   });
 
-  it("answers without a worker too, but never before Excel could go on", async () => {
-    const answer = excelFunction(record, maker)([[0.04]], [[0.16]], [[90]], null, {});
-    expect(answer).toBeInstanceOf(Promise);
-    expect(await answer).toEqual([[expect.closeTo(0.2, 12)]]);
+  it("answers where there are no workers as long as its calculation is there", () => {
+    expect(excelFunction(record, maker)([[0.04]], [[0.16]], [[90]], null, {})).toEqual([[expect.closeTo(0.2, 12)]]);
+  });
+});
+
+describe("the outline of a long function", () => {
+  const maker = { Error: class {} };
+  const outline = outlined(outlineOf({ ...findRecord("BEND.SETBACK")!, long: true }));
+
+  it("is plain data, and tells the guide and functions.json the same as the record", () => {
+    const data = outlineOf({ ...findRecord("BEND.SETBACK")!, long: true });
+    expect(JSON.parse(JSON.stringify(data))).toEqual(data);
+    const record = { ...findRecord("BEND.SETBACK")!, long: true as const };
+    expect(guideEntry(outline)).toEqual(guideEntry(record));
+    expect(functionMetadata(outline, "")).toEqual(functionMetadata(record, ""));
+  });
+
+  it("hands a call on that reached it through a quick function", async () => {
+    const { workers, calls } = standIns();
+    const quick: AnyRecord = {
+      ...findRecord("WORKING")!,
+      calculate: () => {
+        throw callRecord(outline, [0.04, 0.16, 90]).value;
+      },
+    };
+    const answer = excelFunction(quick, maker, calls)("BEND.SETBACK", 0.04, 0.16, 90) as Promise<unknown>;
+    workers[0]!.answer([["Symbol"]]);
+    expect(await answer).toEqual([["Symbol"]]);
+    expect(workers[0]!.asked[0]!.name).toBe("WORKING");
+  });
+
+  it("is refused where there are no workers", () => {
+    expect(() => excelFunction(outline, maker)([[0.04]], [[0.16]], [[90]])).toThrow(maker.Error as never);
   });
 });
