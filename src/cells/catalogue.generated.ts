@@ -21,6 +21,8 @@ import { bendSetback } from "./functions/bend-setback.ts";
 import { bendStops } from "./functions/bend-stops.ts";
 import { bendTonnage } from "./functions/bend-tonnage.ts";
 import { blankWeight } from "./functions/blank-weight.ts";
+import { cutList } from "./functions/cut-list.ts";
+import { cutPlan } from "./functions/cut-plan.ts";
 import { flatLength } from "./functions/flat-length.ts";
 import { functions } from "./functions/functions.ts";
 import { jetFeed } from "./functions/jet-feed.ts";
@@ -62,6 +64,8 @@ export const RECORDS: readonly AnyRecord[] = [
   bendStops,
   bendTonnage,
   blankWeight,
+  cutList,
+  cutPlan,
   flatLength,
   functions,
   jetFeed,
