@@ -36,6 +36,7 @@ export function planSheets(
       const sheets = sheetsFor(material, thickness, stock);
       const plan = planCuts(group.map(asBlank), sheets.map(asStock(trim)), limits, {
         units: effort * UNITS_PER_EFFORT,
+        least: "money",
       });
       return { material, thickness, sheets, plan };
     } catch (problem) {
