@@ -1,8 +1,10 @@
 import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
 import { chain, posed, roundPiece } from "./chain.ts";
+import { depthIn } from "./depth.ts";
+import { gapTo } from "./distance.ts";
 import { gaugeContact } from "./gauge.ts";
 import { type BentPart, checkPart } from "./part.ts";
-import { depthIn, gapTo, type Piece, place, STRIDE } from "./piece.ts";
+import { type Piece, place, STRIDE } from "./piece.ts";
 import { checkPress, type Press } from "./press.ts";
 import { bentPose, flatPose, seat } from "./seat.ts";
 import { type Outline, type Point, solid, type ToolName } from "./solid.ts";

@@ -2,7 +2,7 @@ import { type Piece, place, STRIDE } from "./piece.ts";
 import type { Pose } from "./seat.ts";
 import type { Solid } from "./solid.ts";
 
-/** A strip of ten bends has fewer on both sides together; a finger outline may have 200 edges. */
+/** A strip of ten bends has fewer; a finger outline may have 200 edges. */
 const MOST = 200;
 
 /** Scratch for pieces laid out in a pose with the boxes around them, so that looking at a pose allocates nothing. */
@@ -12,17 +12,15 @@ export class Room {
   /** Four figures a piece: least x, greatest x, least y, greatest y, of the middle line thickened. */
   private readonly boxes = new Float64Array(4 * MOST);
 
-  /** @param front the front side is drawn like the back; true puts it where it is. */
-  lay(pieces: readonly Piece[], pose: Pose, at = 0, front = false): void {
+  lay(pieces: readonly Piece[], pose: Pose): void {
     const cos = Math.cos(pose.angle);
     const sin = Math.sin(pose.angle);
     const g = this.layout;
     for (let i = 0; i < pieces.length; i++) {
       const p = pieces[i]!;
-      const k = STRIDE * (at + i);
+      const k = STRIDE * i;
       place(p, g, k, pose.x, pose.y, cos, sin);
-      if (front) for (let x = 0; x < STRIDE; x += 2) g[k + x] = -g[k + x]!;
-      this.box(p, k, 4 * (at + i));
+      this.box(p, k, 4 * i);
     }
   }
 
@@ -47,19 +45,6 @@ export class Room {
       boxes[k]! - s.east - x >= gap ||
       s.south + y - boxes[k + 3]! >= gap ||
       boxes[k + 2]! - s.north - y >= gap
-    );
-  }
-
-  /** Surely at least `gap` between pieces i and j. */
-  apart(i: number, j: number, gap: number): boolean {
-    const { boxes } = this;
-    const k = 4 * i;
-    const l = 4 * j;
-    return (
-      boxes[l]! - boxes[k + 1]! >= gap ||
-      boxes[k]! - boxes[l + 1]! >= gap ||
-      boxes[l + 2]! - boxes[k + 3]! >= gap ||
-      boxes[k + 2]! - boxes[l + 3]! >= gap
     );
   }
 }

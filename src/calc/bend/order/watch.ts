@@ -1,5 +1,7 @@
 import { type Millimetres, mm } from "../../../units/quantity.ts";
-import { depthIn, gapTo, type Piece, placed, STRIDE } from "./piece.ts";
+import { depthIn } from "./depth.ts";
+import { gapTo } from "./distance.ts";
+import { type Piece, placed, STRIDE } from "./piece.ts";
 import type { Room } from "./room.ts";
 import type { Pose } from "./seat.ts";
 import type { Solid, ToolName } from "./solid.ts";
@@ -10,11 +12,11 @@ export type Phase = "insert" | "gauge" | "close" | "bend" | "lift-off" | "remove
 export interface Obstacle {
   readonly phase: Phase;
   /**
-   * The tool that is met; "part" when the sheet meets itself. Limits of the machine count too: "die opening" (the leg
-   * does not reach its shoulder), "gauge travel", "ram travel" (stroke too short) and "open height".
+   * The tool that is met. Limits of the machine count too: "die opening" (the leg does not reach its shoulder),
+   * "gauge travel", "ram travel" (stroke too short) and "open height".
    */
-  readonly tool: ToolName | "part" | "die opening" | "gauge travel" | "ram travel" | "open height";
-  /** Flange number, or the gauge finger itself. */
+  readonly tool: ToolName | "die opening" | "gauge travel" | "ram travel" | "open height";
+  /** Flange number, or the gauge finger itself; the flange before the bend where no flange is to blame. */
   readonly leg: number | "finger";
   /** The tool would have to stand back, or the limit to move, by this much. */
   readonly by: Millimetres;
@@ -45,6 +47,13 @@ export interface Stand {
   readonly y: number;
 }
 
+/** The least gap of a phase, up to the clearance asked for, and what is nearest; or what is hit. */
+export interface Reading {
+  readonly gap: number;
+  readonly nearest: Nearest | undefined;
+  readonly collision: (() => Obstacle) | undefined;
+}
+
 /** A motion of the sheet against the tools over the angle of its chain, radians. */
 export interface Motion {
   readonly pose: (at: number) => Pose;
@@ -55,7 +64,7 @@ export interface Motion {
 }
 
 /** Keeps the least gap of one side of the sheet over everything it is shown, up to a stated clearance, and the first collision. */
-export class Watch {
+export class Watch implements Reading {
   nearest: Nearest | undefined;
   /** Measured only when asked for: most collisions only close a branch of the search. */
   collision: (() => Obstacle) | undefined;

@@ -1,0 +1,64 @@
+import type { Half } from "./half.ts";
+import { bentPose, flatPose, type Pose, turnedPose } from "./seat.ts";
+import type { Motion, Reading } from "./watch.ts";
+
+/** Heights the sheet is carried at, as shares of the room between die and raised punch (chosen). */
+const LIFTS = [0, 0.25, 0.5, 0.75, 1] as const;
+/** How short of the gauge a sheet may be laid down to be pushed back to it, mm, and the steps in which the push is looked at (chosen). */
+const PUSH = 10;
+const PUSH_STEP = 2.5;
+
+/** Over the die at a lift, then laid down: in place, or short of the gauge so that a flange gets under the finger. */
+export interface WayIn {
+  readonly lift: number;
+  readonly short: number;
+}
+export const WAYS_IN: readonly WayIn[] = [0, PUSH]
+  .flatMap((short) => LIFTS.map((lift) => ({ lift, short })))
+  .filter((way) => way.lift > 0 || way.short === 0);
+
+/** Lifted out of the V as it came off the punch, or tipped until the back or the front lies level. */
+export interface WayOut {
+  readonly lift: number;
+  readonly tilt: "as bent" | "back level" | "front level";
+}
+export const WAYS_OUT: readonly WayOut[] = (["as bent", "back level", "front level"] as const).flatMap((tilt) =>
+  LIFTS.map((lift) => ({ lift, tilt })),
+);
+
+export function insertionReading(half: Half, { lift, short }: WayIn): Reading {
+  const { seat, thickness, press, side } = half;
+  const rules = half.rules.look;
+  const pieces = half.pieces(0);
+  const pose = (back: number, up: number): Pose => {
+    const there = flatPose(seat, thickness, up * (press.openHeight - thickness));
+    return { ...there, x: there.x + (side.finger ? -back : back) };
+  };
+  const watch = half.watch();
+  watch.look(pieces, pose(short, lift), half.wayOut(), rules, "insert");
+  if (lift > 0) watch.look(pieces, pose(short, 0), half.wayUp(), rules, "insert");
+  // The push is short: the die is nearest at one of its ends, anything else is thicker than these steps.
+  for (let back = short - PUSH_STEP; back > 0; back -= PUSH_STEP)
+    watch.look(pieces, pose(back, 0), half.atRest(), rules, "insert");
+  return watch;
+}
+
+export function removalReading(half: Half, { lift, tilt }: WayOut): Reading {
+  const { seat, thickness: t, press, side, chain, rules } = half;
+  const a = seat.free;
+  const gone = press.fingerRetracts;
+  const own = side.finger ? "back level" : "front level";
+  const levelled = tilt === own ? 0 : 2 * a;
+  const slope = tilt === "as bent" ? a : levelled;
+  const pieces = half.pieces(a);
+  const pose = (s: number): Pose => turnedPose(seat, t, a, s, lift * (press.openHeight - t));
+  const watch = half.watch();
+  watch.look(pieces, pose(slope), half.wayOut(gone), rules.look, "remove");
+  watch.look(pieces, bentPose(seat, t, a), half.wayUp(gone), rules.look, "remove");
+  if (slope === a) return watch;
+  const stands = [...half.atRest(gone), half.punchAt(press.openHeight)];
+  const offset = (seat.radius(a) + t) * Math.tan(a) + t;
+  const tipping: Motion = { pose, stands: () => stands, shift: (p, q) => offset * Math.abs(p - q), arm: chain.radius };
+  watch.sweep(pieces, a, slope, tipping, rules.tilt, "remove");
+  return watch;
+}
