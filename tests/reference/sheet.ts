@@ -9,6 +9,9 @@ const MANUFACTURERS = "Manufacturers' Standard Gauge, published table";
 const GALVANIZED = "published galvanized sheet gauge table";
 const AWG = "ASTM B258 / Brown & Sharpe, published table";
 const MAMLOUK = "Mamlouk & Zaniewski, Materials for Civil and Construction Engineers, Table 3.2";
+const ALUMINUM_TYPICAL = "Aluminum Association, Aluminum Standards and Data, typical properties";
+const KALPAKJIAN = "Kalpakjian & Schmid, Manufacturing Engineering and Technology, Table 2.3";
+const CLEARANCES = `${GROOVER_5}, Table 19.1`;
 const blank = null;
 
 const gauge = (
@@ -93,6 +96,48 @@ export const sheet: readonly Published[] = [
   property("6061-T6", "density", "in", 0.098, 1e-9, `${GROOVER_5}, Table 4.1`, "read"),
   property("A36", "density", "mm", 7.87e-6, 0.02e-6, `${GROOVER_5}, Table 4.1, 7.87 g/cm3`, "read"),
   property("6061-T6", "density", "mm", 2.7e-6, 0.02e-6, `${GROOVER_5}, Table 4.1, 2.70 g/cm3`, "read"),
+
+  property("304", "density", "mm", 8.0e-6, 0.05e-6, "AISI / handbook, 8.0 g/cm3", "memory"),
+  property("304", "modulus", "mm", 193_000, 1000, "AISI / handbook, 193 GPa", "memory"),
+  property("316", "density", "mm", 8.0e-6, 0.05e-6, "AISI / handbook, 8.0 g/cm3", "memory"),
+  property("3003-H14", "density", "mm", 2.73e-6, 0.015e-6, ALUMINUM_TYPICAL, "memory"),
+  property("5052-H32", "density", "mm", 2.68e-6, 0.015e-6, ALUMINUM_TYPICAL, "memory"),
+  property("5052-H34", "density", "mm", 2.68e-6, 0.015e-6, ALUMINUM_TYPICAL, "memory"),
+  property("2024-T3", "density", "mm", 2.78e-6, 0.015e-6, ALUMINUM_TYPICAL, "memory"),
+  property(
+    "C110 half hard",
+    "density",
+    "mm",
+    8.94e-6,
+    0.02e-6,
+    "Copper Development Association, 0.323 lb/in3",
+    "memory",
+  ),
+  property(
+    "C260 half hard",
+    "density",
+    "mm",
+    8.53e-6,
+    0.02e-6,
+    "Copper Development Association, 0.308 lb/in3",
+    "memory",
+  ),
+  property("1100-H14", "tensile typical", "in", 18, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("3003-H14", "tensile typical", "in", 22, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("5052-H32", "tensile typical", "in", 33, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("5052-H34", "tensile typical", "in", 38, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("6061-T4", "tensile typical", "in", 35, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("6061-T6", "tensile typical", "in", 45, 0.5, "Kissell & Ferry, Aluminum Structures, ch. 4", "read"),
+  property("2024-T3", "tensile typical", "in", 70, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("A1008 CS", "tensile typical", "mm", 300, 5, `${GROOVER_5}, Table 3.2, low-carbon steel`, "read"),
+  property("A1011 CS", "hardening exponent", "mm", 0.26, 1e-9, KALPAKJIAN, "read"),
+  property("6061-T6", "hardening strength", "mm", 410, 1e-6, KALPAKJIAN, "read"),
+  property("6061-T6", "hardening exponent", "mm", 0.05, 1e-9, KALPAKJIAN, "read"),
+  property("1100-H14", "knife gap", "in", 0.045, 1e-9, CLEARANCES, "read"),
+  property("5052-H32", "knife gap", "in", 0.045, 1e-9, CLEARANCES, "read"),
+  property("2024-T3", "knife gap", "in", 0.06, 1e-9, CLEARANCES, "read"),
+  property("304", "knife gap", "in", 0.06, 1e-9, CLEARANCES, "read"),
+  property("C260 half hard", "knife gap", "in", 0.06, 1e-9, CLEARANCES, "read"),
 
   {
     id: "a 4 x 8 ft plate of 1/4 in",

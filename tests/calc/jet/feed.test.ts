@@ -13,10 +13,40 @@ const cut: JetCut = {
 };
 
 describe("waterjet feed", () => {
-  it("the US form with its own constant gives the same speed within 0.3 % (Zeng & Kim, memory)", () => {
-    const us = ((87.6 * 50 ** 1.594 * 0.014 ** 1.374 * 0.75 ** 0.343) / (163 * 1 * 0.5 * 0.04 ** 0.618)) ** 1.15;
-    expect(Math.abs(jetFeed(cut) / 25.4 / us - 1)).toBeLessThan(0.003);
-  });
+  /** The published US form with its own constant, ksi, in, lb/min: it shares no figure but the exponents' meaning. */
+  const usForm = (
+    pressure: number,
+    orifice: number,
+    abrasive: number,
+    quality: number,
+    height: number,
+    nozzle: number,
+  ) =>
+    ((87.6 * pressure ** 1.594 * orifice ** 1.374 * abrasive ** 0.343) / (163 * quality * height * nozzle ** 0.618)) **
+    1.15;
+
+  it.each([
+    [50, 0.014, 0.75, 1, 0.5, 0.04],
+    [50, 0.014, 0.75, 3, 0.25, 0.04],
+    [30, 0.01, 0.5, 5, 1, 0.03],
+    [87, 0.02, 1.5, 2, 0.1, 0.08],
+  ] as const)(
+    "agrees with the US form within 0.5 %% at %d ksi, %d in (Zeng & Kim, memory)",
+    (pressure, orifice, abrasive, quality, height, nozzle) => {
+      const si = jetFeed({
+        machinability: 87.6,
+        thickness: mm(height * 25.4),
+        quality,
+        pressure: megapascals(pressure * 6.894757),
+        orifice: mm(orifice * 25.4),
+        abrasiveRate: gramsPerMinute(abrasive * 453.59237),
+        nozzleDiameter: mm(nozzle * 25.4),
+      });
+      expect(Math.abs(si / 25.4 / usForm(pressure, orifice, abrasive, quality, height, nozzle) - 1)).toBeLessThan(
+        0.005,
+      );
+    },
+  );
 
   it("thickness and quality slow it alike, by the power 1.15", () => {
     const twice = 2 ** 1.15;
