@@ -1,4 +1,5 @@
 /** The few pieces of XML text that every part needs. */
+import { columnLetters } from "../../../hosts/headless/formula/address.ts";
 
 export const XML = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 export const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -8,12 +9,7 @@ const ENTITIES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", 
 export const escapeXml = (text: string): string => text.replace(/[&<>"]/g, (found) => ENTITIES[found]!);
 
 /** 1 -> "A", 27 -> "AA". */
-export function columnName(column: number): string {
-  let name = "";
-  for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26))
-    name = String.fromCharCode(65 + ((rest - 1) % 26)) + name;
-  return name;
-}
+export const columnName = (column: number): string => columnLetters(column - 1);
 
 export const cellName = (row: number, column: number): string => `${columnName(column)}${row}`;
 
