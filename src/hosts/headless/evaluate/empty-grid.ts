@@ -32,7 +32,7 @@ export function emptyGrid(custom: CustomFunctions, now: number): Grid {
     spillOf: () => undefined,
     formulaAt: () => undefined,
     rowHidden: () => false,
-    numberFormat: () => "General",
+    rowFiltered: () => false,
     memo: new Map(),
   };
 }

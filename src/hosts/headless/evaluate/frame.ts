@@ -55,7 +55,8 @@ export interface Grid {
   spillOf(sheet: number, row: number, column: number): RangeRef | undefined;
   formulaAt(sheet: number, row: number, column: number): string | undefined;
   rowHidden(sheet: number, row: number): boolean;
-  numberFormat(sheet: number, row: number, column: number): string;
+  /** Hidden by the sheet's filter, not by hand. */
+  rowFiltered(sheet: number, row: number): boolean;
   /** Scratch memory that lives for one recalculation: running totals, lookup indexes. */
   readonly memo: Map<string, unknown>;
 }

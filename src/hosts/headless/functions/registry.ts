@@ -1,12 +1,53 @@
 import { aggregates } from "./aggregates.ts";
+import { arrays } from "./arrays.ts";
+import { conditional } from "./conditional.ts";
+import { dates } from "./dates.ts";
 import type { WorksheetFunction } from "./define.ts";
 import { information } from "./information.ts";
+import { lambdas } from "./lambdas.ts";
 import { logical } from "./logical.ts";
+import { lookup } from "./lookup.ts";
 import { mathematics } from "./mathematics.ts";
+import { matrices } from "./matrices.ts";
+import { references } from "./references.ts";
+import { rounding } from "./rounding.ts";
+import { statistics } from "./statistics.ts";
+import { subtotals } from "./subtotals.ts";
+import { text } from "./text.ts";
+import { textFormat } from "./text-format.ts";
+import { textSplit } from "./text-split.ts";
+import { volatiles } from "./volatiles.ts";
+import { workdays } from "./workdays.ts";
 
-const families: readonly (readonly WorksheetFunction[])[] = [logical, mathematics, aggregates, information];
+const families = (): readonly (readonly WorksheetFunction[])[] => [
+  aggregates,
+  arrays,
+  conditional,
+  dates,
+  information,
+  lambdas,
+  logical,
+  lookup,
+  mathematics,
+  matrices,
+  references,
+  rounding,
+  statistics,
+  subtotals,
+  text,
+  textFormat,
+  textSplit,
+  volatiles,
+  workdays,
+];
 
-const byName = new Map(families.flat().map((f) => [f.name, f] as const));
+let byName: Map<string, WorksheetFunction> | undefined;
 
-export const worksheetFunction = (name: string): WorksheetFunction | undefined => byName.get(name);
-export const worksheetFunctionNames = (): readonly string[] => [...byName.keys()].sort();
+// Filled on first use: INDIRECT needs the compiler, which needs this registry.
+function table(): Map<string, WorksheetFunction> {
+  byName ??= new Map(families().flatMap((family) => family.map((f) => [f.name, f] as const)));
+  return byName;
+}
+
+export const worksheetFunction = (name: string): WorksheetFunction | undefined => table().get(name);
+export const worksheetFunctionNames = (): readonly string[] => [...table().keys()].sort();

@@ -187,7 +187,8 @@ export class WorkbookGrid implements Grid {
     return this.workbook.sheets[sheet]!.hiddenRows.has(row);
   }
 
-  numberFormat(): string {
-    return "General";
+  rowFiltered(sheet: number, row: number): boolean {
+    const { filtered, hiddenRows } = this.workbook.sheets[sheet]!;
+    return filtered.some((area) => row > area.top && row <= area.bottom) && hiddenRows.has(row);
   }
 }

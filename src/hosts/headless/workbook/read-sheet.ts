@@ -1,6 +1,6 @@
 import { CellError, type CellValue, ERROR_CODES, type ErrorCode } from "../../../units/cell.ts";
 import { errorOf } from "../evaluate/value.ts";
-import { columnNumber, parseArea } from "../formula/address.ts";
+import { type Area, columnNumber, parseArea } from "../formula/address.ts";
 import { refuse } from "../package/file-refusal.ts";
 import { parseXml, type Tag } from "../package/xml.ts";
 import { decodeEscapes } from "./escapes.ts";
@@ -31,6 +31,7 @@ class SheetReader {
   private inline: string | undefined;
   private into: "f" | "v" | "t" | undefined;
   private phonetic = 0;
+  private filter: Area | undefined;
   private readonly masters = new Map<string, FormulaCell>();
 
   constructor(
@@ -54,6 +55,13 @@ class SheetReader {
       case "sheetData":
         this.sheet.layout.dataOpenEnd = tag.end;
         if (tag.selfClosing) this.sheet.layout.dataEnd = tag.end;
+        break;
+      case "autoFilter":
+        this.filter = parseArea(tag.attributes["ref"] ?? "");
+        break;
+      case "filterColumn":
+        if (this.filter) this.sheet.filtered.push(this.filter);
+        this.filter = undefined;
         break;
       case "row":
         this.openRow(tag);

@@ -1,4 +1,5 @@
 import type { CellValue } from "../../../units/cell.ts";
+import type { Area } from "../formula/address.ts";
 import type { FormulaCell } from "./formula-cell.ts";
 import { IntegerList } from "./growing.ts";
 
@@ -28,6 +29,8 @@ export class Sheet {
   /** What the file holds in cells that array formulas fill, by row * 16384 + column. */
   readonly originals = new Map<number, CellValue | undefined>();
   readonly hiddenRows = new Set<number>();
+  /** Ranges of filters that have a condition set: rows hidden inside them are filtered away. */
+  readonly filtered: Area[] = [];
   readonly layout = new SheetLayout();
   lastRow = -1;
   lastColumn = -1;
