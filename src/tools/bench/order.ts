@@ -1,25 +1,37 @@
 /**
  * npm run -s bench:order -- [--bends 8] [--parts 40] [--runs 5]
  * Time of a bend order, ms, on invented parts and an invented press: stairs, hats, channels with lips, and shapes drawn at random.
- * One line a family, then all together: parts, how many can be bent, median and worst of the parts' median times, worst single run.
+ * One line a family, then all together: parts, how many can be bent, median and worst of the parts' median times, worst
+ * single run; and the median of processor time, which other work on the machine does not lengthen.
  */
 import { parseArgs } from "node:util";
 import { bendOrder } from "../../calc/bend/order/order.ts";
-import type { BentPart } from "../../calc/bend/order/part.ts";
+import { type BentPart, MOST_BENDS } from "../../calc/bend/order/part.ts";
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { Outline } from "../../calc/bend/order/solid.ts";
 import { degrees, mm } from "../../units/quantity.ts";
 import { randomFrom } from "./random.ts";
 
-const { values } = parseArgs({
-  options: {
-    bends: { type: "string", default: "8" },
-    parts: { type: "string", default: "40" },
-    runs: { type: "string", default: "5" },
+const EXIT_USAGE = 64;
+function readArguments(): { bends: number; parts: number; runs: number } {
+  const options = {
+    bends: { type: "string" },
+    parts: { type: "string" },
+    runs: { type: "string" },
     json: { type: "boolean" },
-  },
-});
-const [bends, parts, runs] = [Number(values.bends), Number(values.parts), Number(values.runs)];
+  };
+  try {
+    const { values } = parseArgs({ options } as Parameters<typeof parseArgs>[0]);
+    const [bends, parts, runs] = [values.bends ?? 8, values.parts ?? 40, values.runs ?? 5].map(Number);
+    if (bends! >= 1 && bends! <= MOST_BENDS && parts! >= 1 && runs! >= 1)
+      return { bends: bends!, parts: parts!, runs: runs! };
+    throw new Error(`--bends 1 to ${MOST_BENDS}, --parts and --runs 1 or more`);
+  } catch (error) {
+    console.error(error instanceof Error ? error.message : error);
+    process.exit(EXIT_USAGE);
+  }
+}
+const { bends, parts, runs } = readArguments();
 
 const outline = (...points: [number, number][]): Outline => points.map(([x, y]) => [mm(x), mm(y)] as const);
 const press: Press = {
@@ -83,8 +95,9 @@ const families: Record<string, (draw: Draw) => BentPart> = {
 const median = (sorted: readonly number[]) => sorted[Math.floor(sorted.length / 2)] ?? 0;
 const ascending = (times: number[]) => times.sort((a, b) => a - b);
 
-function time(part: BentPart): { feasible: boolean; times: number[] } {
+function time(part: BentPart): { feasible: boolean; times: number[]; processor: number } {
   let feasible = false;
+  const before = process.cpuUsage();
   const times = Array.from({ length: runs }, () => {
     const start = performance.now();
     feasible = bendOrder(
@@ -94,7 +107,8 @@ function time(part: BentPart): { feasible: boolean; times: number[] } {
     ).feasible;
     return performance.now() - start;
   });
-  return { feasible, times: ascending(times) };
+  const { user, system } = process.cpuUsage(before);
+  return { feasible, times: ascending(times), processor: (user + system) / 1000 / runs };
 }
 
 const all: ReturnType<typeof time>[] = [];
@@ -106,6 +120,7 @@ const report = (family: string, results: typeof all) => {
     parts: results.length,
     feasible: results.filter((r) => r.feasible).length,
     median_ms: median(medians),
+    processor_ms: median(ascending(results.map((r) => r.processor))),
     worst_ms: medians.at(-1),
     worst_single_ms: Math.max(...results.map((r) => r.times.at(-1) ?? 0)),
   };
