@@ -13,7 +13,17 @@ export interface Replacement {
   readonly source: string;
 }
 
-export async function builtAddIn(name: string, replace: readonly Replacement[] = []): Promise<string> {
+/** Minimizing takes most of a build's time and matters only where the bundle is checked as it is released. */
+const unminimized: webpack.WebpackPluginInstance = {
+  apply: ({ options }) => {
+    options.optimization.minimize = false;
+  },
+};
+
+export async function builtAddIn(
+  name: string,
+  { replace = [], released = false }: { replace?: readonly Replacement[]; released?: boolean } = {},
+): Promise<string> {
   const output = resolve(root, `.build/test-addin-${name}`);
   const plugins = replace.map((one, i) => {
     const path = resolve(root, one.file);
@@ -24,6 +34,6 @@ export async function builtAddIn(name: string, replace: readonly Replacement[] =
     const request = new RegExp(`/${one.file.split("/").at(-1)!.replaceAll(".", "\\.")}$`);
     return new webpack.NormalModuleReplacementPlugin(request, substitute);
   });
-  await buildAddIn(root, { output, plugins });
+  await buildAddIn(root, { output, plugins: released ? plugins : [...plugins, unminimized] });
   return output;
 }

@@ -41,16 +41,16 @@ beforeAll(async () => {
   published = await publishedAnswers();
   browser = await launchedBrowser();
   closers.push(() => browser.close());
-  for (const [name, replace] of [
-    ["good", []],
-    ["broken", BROKEN],
+  for (const [name, options] of [
+    ["good", { released: true }],
+    ["broken", { replace: BROKEN }],
   ] as const) {
-    const folder = await builtAddIn(name, replace);
+    const folder = await builtAddIn(name, options);
     const server = await served(folder);
     closers.push(server.close);
     opened[name] = { ...(await openedPane(browser, server.origin)), folder };
   }
-}, 120_000);
+}, 300_000);
 afterAll(async () => {
   for (const close of closers) await close();
 });

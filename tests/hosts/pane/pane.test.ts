@@ -14,7 +14,7 @@ let server: Awaited<ReturnType<typeof served>>;
 beforeAll(async () => {
   server = await served(await builtAddIn("pane"));
   browser = await launchedBrowser();
-}, 120_000);
+}, 300_000);
 afterAll(async () => {
   await browser.close();
   await server.close();
