@@ -3,6 +3,7 @@ export const TASKS = {
   demo: { source: "tools/demo/main.ts" },
   shop: { source: "hosts/headless/command-line/main.ts" },
   generate: { source: "tools/generate/main.ts", inRoot: true },
+  sample: { source: "tools/sample/main.ts", inRoot: true }, // run by generate, as its last step
   record: { source: "tools/generate/record.ts", inRoot: true },
   build: { source: "tools/package/build.ts", inRoot: true },
   package: { source: "tools/package/main.ts", inRoot: true },

@@ -25,7 +25,7 @@ const sheet = { material: part("Material"), thickness: part("Thickness") };
 
 const COLUMNS: readonly Column[] = [
   { key: "part", header: "Part", width: 8, style: "label", formula: part("Part") },
-  { key: "description", header: "Description", width: 22, style: "wrapped", formula: part("Description") },
+  { key: "description", header: "Description", width: 27, style: "wrapped", formula: part("Description") },
   { key: "quantity", header: "Quantity", width: 10, style: "count", formula: part("Quantity") },
   { key: "material", header: "Material", width: 12, style: "text", formula: part("Material") },
   { key: "thickness", header: "Thickness", width: 11, style: "text", formula: part("Thickness") },
@@ -77,7 +77,7 @@ const COLUMNS: readonly Column[] = [
   {
     key: "sentence",
     header: "What the checks say",
-    width: 76,
+    width: 78,
     style: "wrapped",
     formula:
       'IF(INDEX({shear},0,1)="clear",INDEX({bend},0,2),' +

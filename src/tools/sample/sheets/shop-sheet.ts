@@ -30,7 +30,7 @@ export function shopSheet(): SheetModel {
   }
   return {
     name: "Shop",
-    widths: [16, 16, 18, 18, 18, 16],
+    widths: [16, 23, 18, 24, 24, 16],
     cells,
     tables,
     merges: ["A2:F2"],

