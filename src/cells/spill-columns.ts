@@ -154,12 +154,12 @@ export const SPILLS = {
   "BILL.LOADIN": [
     column("Order", "count"), // loaded first, used last
     column("Area", "text"),
-    column("Pile", "count"),
+    column("Piles", "count"),
     column("Part", "text"),
     column("Quantity", "count"),
     column("Spares", "count"),
     column("Weight each", "mass"),
-    column("Pile weight", "mass"),
+    column("Pile weight", "mass"), // of a full one
     column("Handling", "text"),
     column("Label", "text"),
     MESSAGE,

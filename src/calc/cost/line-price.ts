@@ -1,0 +1,48 @@
+import { type Money, money, type Ratio } from "../../units/quantity.ts";
+import { step, type Working } from "../../units/working.ts";
+import { toCent } from "./cent.ts";
+import { type ProfitBasis, priceForMargin } from "./price-for-margin.ts";
+
+/** What one line costs, in parts. */
+export interface LineCost {
+  readonly material: Money;
+  readonly labour: Money;
+  readonly setUp: Money;
+  readonly outside: Money;
+}
+
+export interface LinePrice extends LineCost {
+  readonly overhead: Money;
+  readonly cost: Money;
+  readonly unitPrice: Money;
+  readonly price: Money;
+}
+
+/**
+ * The price of a line: overhead on the shop's own labour and set-up, the set-up spread over the quantity, the unit price
+ * rounded up to the cent, the line unit x quantity, so that a customer who multiplies finds the same (shop practice).
+ */
+export function linePrice(
+  quantity: number,
+  cost: LineCost,
+  overheadShare: Ratio,
+  profit: { readonly share: Ratio; readonly basis: ProfitBasis },
+  work?: Working,
+): LinePrice {
+  step(work, "labour", "labour at the stations' rates", cost.labour, "money", "time x rate");
+  step(work, "set-up", "set-up at the stations' rates", cost.setUp, "money", "time x rate");
+  step(work, "outside", "work and finish of vendors", cost.outside, "money", "the workbook's prices");
+  const overhead = step(
+    work,
+    "overhead",
+    "overhead on labour and set-up",
+    money(overheadShare * (cost.labour + cost.setUp)),
+    "money",
+    "the workbook's share",
+  );
+  const total = money(cost.material + cost.labour + cost.setUp + cost.outside + overhead);
+  step(work, "cost", "cost of the line", total, "money", "sum");
+  const unitPrice = priceForMargin(money(total / quantity), profit.share, profit.basis, work);
+  const price = step(work, "line", "price of the line", toCent(unitPrice * quantity), "money", "unit price x quantity");
+  return { ...cost, overhead, cost: total, unitPrice, price };
+}
