@@ -16,7 +16,7 @@ const MARK = /\b(?:read|memory|derived|common practice|fitted|by definition|chos
 
 /**
  * Numerical machinery: tolerances, buffers and steps of searches and solvers are no facts about a trade. There, powers of
- * 2 and 10 are free and any comment in the same paragraph will do.
+ * 2 and 10 are free, and any comment in the same paragraph will do, or a mark in the comment above the declaration.
  */
 const MACHINERY = ["src/calc/cutting/", "src/calc/bend/order/", "src/calc/bend/mechanics/", "src/calc/schedule/"];
 const isPowerOf = (base: number, value: number): boolean => Number.isInteger(Math.log(value) / Math.log(base));
@@ -42,6 +42,13 @@ function paragraph(lines: readonly string[], index: number): string {
   return lines.slice(first, last + 1).join("\n");
 }
 
+/** The comment that the top-level declaration around this line begins with. */
+function heading(lines: readonly string[], index: number): string {
+  const start = lines.slice(0, index + 1).findLastIndex((line) => line.startsWith("/**"));
+  const end = lines.findIndex((line, i) => i >= start && line.includes("*/"));
+  return start < 0 ? "" : lines.slice(start, end + 1).join("\n");
+}
+
 function unsourced({ path, text }: SourceFile): string[] {
   const isMachine = MACHINERY.some((folder) => path.startsWith(folder));
   const lines = text.split("\n");
@@ -50,7 +57,9 @@ function unsourced({ path, text }: SourceFile): string[] {
     .flatMap((line, i) => {
       const figures = literals(line).filter((value) => !STRUCTURAL.has(value) && !(isMachine && isMachinery(value)));
       if (figures.length === 0) return [];
-      const isSaid = isMachine ? /\/[/*]/.test(paragraph(lines, i)) : MARK.test(words(lines, i));
+      const isSaid = isMachine
+        ? /\/[/*]/.test(paragraph(lines, i)) || MARK.test(heading(lines, i))
+        : MARK.test(words(lines, i));
       return isSaid ? [] : [`${path}:${i + 1} ${figures.join(", ")}`];
     });
 }
