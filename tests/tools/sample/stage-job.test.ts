@@ -69,8 +69,9 @@ describe("the sample workbook as a calculation", () => {
   });
 
   it("would be caught with one wrong figure", () => {
+    const workbook = readWorkbook(stored);
     const wrong = writeWorkbookModel(sampleModel(), (sheet, cell) => {
-      const matrix = resultOf(readWorkbook(stored), sheet.name, cell.row - 1, cell.column - 1);
+      const matrix = resultOf(workbook, sheet.name, cell.row - 1, cell.column - 1);
       return sheet.name === "Answers" && cell.row === 9 && cell.column === 7
         ? matrix.map((row, i) => (i === 5 ? [99] : row))
         : matrix;
@@ -173,6 +174,38 @@ describe("the job", () => {
       else expect(tons, String(part)).toBeGreaterThan(0);
       expect(["clear", "check", "stop"]).toContain(status);
     }
+  });
+
+  /** Worked by hand from the bill; density of steel 0.284 lb/in^3: Groover 5e Table 4.1. */
+  it.each([
+    // 16 x (3 + 5 + 3 less two deductions) x 10 x 1/4 x 0.284; a square bend in 1/4 over 2 in takes about 0.47 in.
+    ["DF-08", 11 - 2 * 0.47, 16 * (11 - 2 * 0.47) * 10 * 0.25 * 0.284],
+    // 48 x 24 in of 3/16; over 1-1/2 in the radius is about 1/4 in: 5 - (2 x 0.4375 - pi/2 x (0.25 + 0.42 x 0.1875)).
+    ["DF-01", 5 - (2 * 0.4375 - (Math.PI / 2) * 0.32875), 48 * 4.65 * 24 * 0.1875 * 0.284],
+  ])("%s comes out as worked by hand: flat within 1/32 in, weight within 1 %%", (name, flat, weight) => {
+    const line = bill.find(({ part }) => part === name)!;
+    expect(Math.abs(Number(line.flat) - flat)).toBeLessThan(1 / 32);
+    expect(Math.abs(Number(line.weight) / weight - 1)).toBeLessThan(0.01);
+  });
+
+  it("adds up on the sheet as its lines do", () => {
+    const answers = readWorkbook(stored).sheets.find(({ name }) => name === "Answers")!;
+    const total = (label: string) => {
+      for (const [column, cells] of answers.values.entries()) {
+        const row = cells?.indexOf(label) ?? -1;
+        if (row >= 0 && row < 8) return answers.values[column + 1]![row];
+      }
+      return undefined;
+    };
+    const sum = (of: (line: (typeof bill)[number]) => number) => bill.reduce((all, line) => all + of(line), 0);
+    expect(total("Lines")).toBe(PARTS.length);
+    expect(total("Pieces")).toBe(sum(({ quantity }) => Number(quantity)));
+    expect(total("Weight (lb)")).toBeCloseTo(
+      sum(({ weight }) => Number(weight)),
+      6,
+    );
+    for (const word of ["stop", "check", "clear", "unreadable"])
+      expect(total(word), word).toBe(bill.filter(({ status }) => status === word).length);
   });
 
   it("writes thicknesses the way bills come in", () => {
