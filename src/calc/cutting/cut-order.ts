@@ -79,7 +79,7 @@ export function orderCuts(
       turn: before !== undefined && before !== draft.axis,
     };
   });
-  return { cuts, settings: setting, settingsSheetBySheet: countSheetBySheet(ordered, patterns) };
+  return { cuts, settings: setting, settingsSheetBySheet: countSheetBySheet(drafts, patterns) };
 }
 
 const settingKey = (draft: Draft): string => `${draft.level}|${draft.gauge}`;
@@ -90,12 +90,15 @@ function compare(a: Draft, b: Draft): number {
   return b.gauge - a.gauge;
 }
 
-/** Gauge moves when every sheet is finished before the next is begun, each in the same order as above. */
-function countSheetBySheet(ordered: readonly Draft[], patterns: readonly PlannedPattern[]): number {
+/**
+ * Gauge moves when every sheet is finished before the next is begun: its strips, then one strip after another cut to
+ * length, each piece sized as it comes.
+ */
+function countSheetBySheet(drafts: readonly Draft[], patterns: readonly PlannedPattern[]): number {
   let moves = 0;
   let last: number | null = null;
   patterns.forEach(({ repeats }, p) => {
-    const own = ordered.filter(({ pattern, gauge }) => pattern === p && gauge !== null);
+    const own = drafts.filter(({ pattern, gauge }) => pattern === p && gauge !== null);
     for (let n = 0; n < repeats; n++) {
       for (const { gauge } of own) {
         if (gauge !== last) moves++;
@@ -185,8 +188,9 @@ function cutsOfSheet(
       rule,
     );
     const list: Child[] = children.filter((_, k) => k !== front);
-    list.sort((a, b) => b.extent - a.extent);
     if (waste > 0 && front !== WASTE_IN_FRONT) list.push(...wasteFalls(waste, rule));
+    // Widest first in every piece, so that the order of the job never asks for a part before it is there.
+    list.sort((a, b) => b.extent - a.extent);
     const last: Child = front === WASTE_IN_FRONT ? { extent: waste, node: null } : children[front]!;
     let rest = size[axis];
     let current = id;

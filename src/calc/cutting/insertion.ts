@@ -98,12 +98,13 @@ export class InsertionSearch {
   }
 
   /** Puts one piece where it fits best; false when it fits nowhere. */
-  insert(kind: number): boolean {
+  insert(kind: number, everywhere = true): boolean {
     this.bestAt = -1;
     this.bestScore = Infinity;
     const { w, h } = this.problem.items[kind]!;
     for (let k = 0; k < this.lookedAt; k++) {
       const i = this.lookList[k]!;
+      if (!everywhere && this.touched[i] !== this.round) continue;
       const layout = this.layouts[i]!;
       if (layout.w * layout.h - layout.area < this.area[kind]!) continue;
       if (this.problem.plain[layout.sheet]![kind] === 1) this.look(layout, i, kind * 2, w, h);
@@ -181,6 +182,16 @@ export class InsertionSearch {
     });
   }
 
+  /** Runs on and on while little is missing: a run that came close is worth more than a new one. */
+  runWhileClose(rounds: number): boolean {
+    const all = this.problem.items.reduce((sum, { value, quantity }) => sum + value * quantity, 0);
+    for (let run = 0; run < MOST_RUNS; run++) {
+      if (this.run(rounds)) return true;
+      if (this.budget.over() || this.missing() > CLOSE * all) return false;
+    }
+    return false;
+  }
+
   /** Runs until nothing waits (true) or the rounds or the budget are spent (false). */
   run(rounds: number, keepBest = false): boolean {
     this.touched = new Int32Array(this.layouts.length).fill(-1);
@@ -203,16 +214,11 @@ export class InsertionSearch {
       if (this.waiting.length === 0) return true;
       if (this.budget.over()) return false;
       const before = this.waiting.slice();
+      const waitedBefore = before.length;
       this.ruin(take);
       this.lookAtFew();
-      this.order();
-      let left = 0;
-      const queue = this.waiting;
-      for (let i = 0; i < queue.length; i++) {
-        const item = queue[i]!;
-        if (!this.insert(item)) queue[left++] = item;
-      }
-      queue.length = left;
+      this.order(waitedBefore);
+      this.insertWaiting();
       const next = this.missing();
       const nextSquares = this.spread();
       const heat = 0.1 * meanArea * (1 - this.round / rounds);
@@ -262,25 +268,60 @@ export class InsertionSearch {
     }
   }
 
-  private order(): void {
+  /** Sorts the waiting pieces, large ones first but not strictly. */
+  private order(waitedBefore: number): void {
     const { random, waiting, area } = this;
-    const keys = new Float64Array(waiting.length);
-    const spread = 0.3 * random.unit();
-    for (let i = 0; i < waiting.length; i++) keys[i] = area[waiting[i]!]! * (1 + spread * (random.unit() - 0.5));
-    for (let i = 1; i < waiting.length; i++) {
-      const key = keys[i]!;
+    const count = waiting.length;
+    if (this.keys.length < count) {
+      this.keys = new Float64Array(count * 2);
+      this.fresh = new Uint8Array(count * 2);
+    }
+    const { keys, fresh } = this;
+    const spread = ORDER_SPREAD * random.unit();
+    for (let i = 0; i < count; i++) {
+      const key = area[waiting[i]!]! * (1 + spread * (random.unit() - 0.5));
       const item = waiting[i]!;
+      const isFresh = i >= waitedBefore ? 1 : 0;
       let j = i - 1;
       while (j >= 0 && keys[j]! < key) {
         keys[j + 1] = keys[j]!;
         waiting[j + 1] = waiting[j]!;
+        fresh[j + 1] = fresh[j]!;
         j--;
       }
       keys[j + 1] = key;
       waiting[j + 1] = item;
+      fresh[j + 1] = isFresh;
     }
   }
+
+  /**
+   * Tries every waiting piece in turn. One that waited before has been refused by all sheets not touched since, so only
+   * pieces just taken off are tried everywhere.
+   */
+  private insertWaiting(): void {
+    const { waiting, fresh } = this;
+    let left = 0;
+    let refused = -1;
+    for (let i = 0; i < waiting.length; i++) {
+      const item = waiting[i]!;
+      const isFresh = fresh[i] === 1;
+      if ((item === refused && !isFresh) || !this.insert(item, isFresh)) {
+        waiting[left++] = item;
+        if (!isFresh) refused = item;
+      }
+    }
+    waiting.length = left;
+  }
+
+  private keys = new Float64Array(64);
+  private fresh = new Uint8Array(64);
 }
+/** How far pieces may change places in the order, as a share of their area. */
+const ORDER_SPREAD = 0.3;
+/** Runs in a row, and the share of the bill's value that may be missing for one more. */
+const MOST_RUNS = 6;
+const CLOSE = 0.004;
 const SPREAD = 0.1;
 const LOOKED_AT_ONCE = 24;
 /** Looking at a place takes about as long as filling this many cells of a knapsack. */

@@ -7,6 +7,7 @@ import { isUnlimited } from "./gauge-rule.ts";
 import { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionSearch } from "./insertion.ts";
 import { layoutOf, patternFrom } from "./layout-tree.ts";
+import type { CutPattern } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
 import { sequentialPlan } from "./sequential.ts";
@@ -16,10 +17,27 @@ import { isBetter, type Solution, solutionOf, type Use } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
 import { correctedValues } from "./value-correction.ts";
 
-/** Work spent on corrected plans before and between the runs of ruin and recreate. */
-const CORRECTION_WORK = 60_000_000;
-const MOST_CORRECTIONS = 12;
+// The figures below are fitted on generated shop bills and on published cutting-stock and bin-packing instances.
+/** Work spent on corrected plans first, for one kind of sheet and for several, and again between runs of insertion. */
+const FIRST_WORK = 60_000_000;
+const FIRST_WORK_MIXED = 200_000_000;
+const LATER_WORK = 15_000_000;
+const MOST_CORRECTIONS_A_KIND = 12;
+/** Plans made from nothing before parts of the best one are kept. */
+const FULL_PLANS = 4;
+const LEAST_KEPT = 0.3;
+const KEPT_RANGE = 0.5;
+/** How far sheet costs and filling are disturbed, so that plans differ. */
+const COST_NOISE = 0.02;
+const FILL_NOISE = 0.15;
+/** Rounds of one run of insertion, sheets taken together (up to twice as many), and how often all are. */
 const ROUNDS = 20_000;
+const SHEETS_AT_ONCE = 6;
+const WHOLE_BILL_SHARE = 0.3;
+/** A higher power picks the roomiest swaps more often. */
+const SWAP_POWER = 3;
+/** Pieces of one item stacked across a strip where a third stage is allowed. */
+const MOST_STACKED = 3;
 /** Longest side of a sheet in cells of the strip tables. */
 const CELLS = 1200;
 
@@ -63,24 +81,59 @@ export class PlanSearch {
   }
 
   run(): void {
-    const { problem, budget } = this;
-    const pricing = new StripPatterns(problem, cellOf(problem), this.allowed);
-    let values = Float64Array.from(problem.items, ({ w, h }) => w * h);
-    let last = sequentialPlan(problem, pricing, this.demand.slice(), this.supply.slice(), values, budget);
-    this.offer(last);
+    const { problem } = this;
+    const pricing = new StripPatterns(problem, cellOf(problem), this.allowed, problem.stages > 2 ? MOST_STACKED : 1);
     const weights = new Float64Array(problem.items.length).fill(1);
-    for (;;) {
-      const until = budget.used + CORRECTION_WORK;
-      for (let n = 0; n < MOST_CORRECTIONS && budget.used < until && !this.done; n++) {
-        values = correctedValues(problem, last, weights, this.random);
-        last = sequentialPlan(problem, pricing, this.demand.slice(), this.supply.slice(), values, budget);
-        this.offer(last);
+    const areas = Float64Array.from(problem.items, ({ w, h }) => w * h);
+    let last = this.planRest(pricing, [], areas, 0);
+    const correct = (work: number, fullPlans: number) => {
+      const until = this.budget.used + work;
+      const most = MOST_CORRECTIONS_A_KIND * problem.sheets.length;
+      for (let n = 0; n < most && this.budget.used < until && !this.done; n++) {
+        const values = correctedValues(problem, last, weights, this.random);
+        last = this.planRest(pricing, n < fullPlans ? [] : this.wellFilled(), values, COST_NOISE);
       }
-      if (this.done) return;
+    };
+    if (!this.done) correct(problem.sheets.length > 1 ? FIRST_WORK_MIXED : FIRST_WORK, FULL_PLANS);
+    while (!this.done) {
       if (this.best!.missing > 0) this.insertMissing();
       else this.insertCheaper();
-      if (this.done) return;
+      correct(LATER_WORK, this.random.below(2));
     }
+  }
+
+  /** Keeps some sheets and plans the rest of the demand one pattern after another. */
+  private planRest(pricing: StripPatterns, kept: readonly Use[], values: Float64Array, noise: number): Use[] {
+    const { problem, random } = this;
+    const costs = Float64Array.from(problem.sheets, ({ cost }) => cost * (1 + noise * (random.unit() - 0.5)));
+    const remaining = this.demand.slice();
+    const supply = this.supply.slice();
+    for (const { pattern, repeats } of kept) {
+      supply[pattern.sheet]! -= repeats;
+      for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+    }
+    const uses = [...kept, ...sequentialPlan(problem, pricing, remaining, supply, values, costs, this.budget)];
+    this.offer(uses);
+    return uses;
+  }
+
+  /** Some of the best plan's sheets, the well filled ones rather than others. */
+  private wellFilled(): Use[] {
+    const { problem, random } = this;
+    const noise = FILL_NOISE * random.unit();
+    const ranked = this.best!.uses.map((use) => ({
+      use,
+      fill: fillOf(problem, use.pattern) * (1 + noise * (random.unit() - 0.5)),
+    })).sort((a, b) => b.fill - a.fill);
+    const sheets = ranked.reduce((sum, { use }) => sum + use.repeats, 0);
+    let left = Math.floor(sheets * (LEAST_KEPT + KEPT_RANGE * random.unit()));
+    const kept: Use[] = [];
+    for (const { use } of ranked) {
+      const repeats = Math.min(use.repeats, left);
+      if (repeats > 0) kept.push({ pattern: use.pattern, repeats });
+      left -= repeats;
+    }
+    return kept;
   }
 
   private layoutsOfBest(): GuillotineLayout[] {
@@ -91,9 +144,9 @@ export class PlanSearch {
     return layouts;
   }
 
-  private newSearch(): InsertionSearch {
+  private newSearch(layouts: GuillotineLayout[]): InsertionSearch {
     const search = new InsertionSearch(this.problem, this.random, this.budget, 0.01, this.allowed);
-    search.layouts = this.layoutsOfBest();
+    search.layouts = layouts;
     return search;
   }
 
@@ -109,7 +162,7 @@ export class PlanSearch {
   /** The stock runs short: looks for room for what is left out on the sheets there are. */
   private insertMissing(): void {
     const { problem } = this;
-    const search = this.newSearch();
+    const search = this.newSearch(this.layoutsOfBest());
     const rest = this.demand.slice();
     for (const { pattern, repeats } of this.best!.uses) {
       for (let k = 0; k < pattern.items.length; k++) rest[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
@@ -119,26 +172,43 @@ export class PlanSearch {
     this.offerLayouts(search.bestLayouts);
   }
 
-  /** Swaps sheets for a cheaper set and looks for room for their pieces. */
+  /** Swaps some sheets, the badly filled ones first, for a cheaper set and looks for room for their pieces. */
   private insertCheaper(): void {
     const { problem, random } = this;
-    let rounds = ROUNDS;
+    const layouts = this.layoutsOfBest();
+    const ranked = layouts
+      .map((layout) => ({ layout, rank: (layout.area / (layout.w * layout.h)) * (1 + FILL_NOISE * random.unit()) }))
+      .sort((a, b) => a.rank - b.rank)
+      .map(({ layout }) => layout);
+    const few = Math.min(layouts.length, SHEETS_AT_ONCE + random.below(SHEETS_AT_ONCE));
+    const share = random.unit() < WHOLE_BILL_SHARE ? layouts.length : few;
+    const chosen = ranked.slice(0, share);
+    const kept = ranked.slice(share);
     const counts = new Float64Array(problem.sheets.length);
     let pieceArea = 0;
-    problem.items.forEach(({ w, h, quantity }) => {
-      pieceArea += w * h * quantity;
-    });
-    counts.fill(0);
-    for (const { pattern, repeats } of this.best!.uses) counts[pattern.sheet]! += repeats;
-    const swaps = cheaperSwaps(problem, counts, pieceArea);
+    for (const layout of chosen) {
+      counts[layout.sheet]!++;
+      pieceArea += layout.area;
+    }
+    const used = counts.slice();
+    for (const layout of kept) used[layout.sheet]!++;
+    const swaps = cheaperSwaps(problem, counts, used, pieceArea);
     if (swaps.length === 0) return;
-    if (problem.sheets.length > 1) rounds = 4000;
     // The roomiest swaps are the likeliest; now and then a bolder one.
-    const pick = Math.floor(swaps.length * random.unit() ** 2);
-    const search = this.newSearch();
+    const pick = Math.floor(swaps.length * random.unit() ** SWAP_POWER);
+    const search = this.newSearch(chosen);
     applySwap(problem, search, swaps[pick]!, random);
-    if (search.run(rounds)) this.offerLayouts(search.layouts);
+    if (search.runWhileClose(ROUNDS)) this.offerLayouts([...search.layouts, ...kept]);
   }
+}
+
+function fillOf(problem: Problem, { sheet, items, counts }: CutPattern): number {
+  let area = 0;
+  for (let k = 0; k < items.length; k++) {
+    const { w, h } = problem.items[items[k]!]!;
+    area += counts[k]! * w * h;
+  }
+  return area / (problem.sheets[sheet]!.w * problem.sheets[sheet]!.h);
 }
 
 function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random: Random): void {

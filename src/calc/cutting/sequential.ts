@@ -28,31 +28,15 @@ export function sequentialPlan(
   remaining: Float64Array,
   supply: Float64Array,
   values: ArrayLike<number>,
+  costs: ArrayLike<number>,
   budget: Budget,
 ): Use[] {
   const uses: Use[] = [];
   for (;;) {
     const work = pricing.work;
-    const priced = pricing.price(
-      values,
-      remaining,
-      (sheet) => supply[sheet]! >= 1,
-      () => 0,
-    );
+    const best =
+      pricing.dearest(values, remaining, (sheet) => supply[sheet]! >= 1, costs) ?? loneRest(problem, remaining, supply);
     budget.spend(pricing.work - work);
-    let best: (typeof priced)[number]["pattern"] = null;
-    let bestRatio = 0;
-    for (const { pattern } of priced) {
-      if (!pattern) continue;
-      let worth = 0;
-      for (let k = 0; k < pattern.items.length; k++) worth += values[pattern.items[k]!]! * pattern.counts[k]!;
-      const ratio = worth / problem.sheets[pattern.sheet]!.cost;
-      if (ratio > bestRatio) {
-        bestRatio = ratio;
-        best = pattern;
-      }
-    }
-    best ??= loneRest(problem, remaining, supply);
     if (!best) return uses;
     const repeats = Math.min(mostRepeats(best, remaining), supply[best.sheet]!);
     if (repeats < 1) return uses;

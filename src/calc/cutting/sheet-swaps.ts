@@ -9,8 +9,16 @@ export interface Swap {
   readonly slack: number;
 }
 
-/** Every swap that costs less, leaves room for all pieces and keeps to the stock; the roomiest first. */
-export function cheaperSwaps(problem: Problem, counts: ArrayLike<number>, pieceArea: number): Swap[] {
+/**
+ * Every swap of sheets among `counts` that leaves room for pieces of `pieceArea`; `used` counts all sheets of the plan.
+ * Each costs less and keeps to the stock; the roomiest first.
+ */
+export function cheaperSwaps(
+  problem: Problem,
+  counts: ArrayLike<number>,
+  used: ArrayLike<number>,
+  pieceArea: number,
+): Swap[] {
   const kinds = problem.sheets.map((sheet, s) => ({ s, area: sheet.w * sheet.h, cost: sheet.cost }));
   const usable = kinds.filter(({ s }) => problem.sheets[s]!.roots.length > 0);
   let slack = -pieceArea;
@@ -30,10 +38,7 @@ export function cheaperSwaps(problem: Problem, counts: ArrayLike<number>, pieceA
       if (b.some((kind) => a.includes(kind))) continue;
       if (total(b, "cost") >= total(a, "cost") * (1 - 1e-9)) continue;
       const left = slack - total(a, "area") + total(b, "area");
-      if (
-        left < 0 ||
-        b.some(({ s }) => counts[s]! + b.filter((k) => k.s === s).length > problem.sheets[s]!.available)
-      ) {
+      if (left < 0 || b.some(({ s }) => used[s]! + b.filter((k) => k.s === s).length > problem.sheets[s]!.available)) {
         continue;
       }
       swaps.push({ away: a.map(({ s }) => s), instead: b.map(({ s }) => s), slack: left });

@@ -159,7 +159,7 @@ export class StripPatterns {
       const views = group.views.filter((view) => open(view.sheet));
       if (views.length === 0) continue;
       const first = this.sweep(group.options, views, values, remaining);
-      const drafts = views.map((view, v) => this.layStrips(first, view, v, view.height, false));
+      const drafts = views.map((view, v) => this.layStrips(first, v, view.height, false));
       const chosen = views.map((_, v) => (drafts[v] ? this.readStrips(first, views[v]!, drafts[v]!) : []));
       views.forEach((view, v) => {
         const promised = drafts[v]?.promised ?? 0;
@@ -174,6 +174,42 @@ export class StripPatterns {
       });
     }
     return answers;
+  }
+
+  /** The pattern worth most per cost of its sheet, over all views; null where nothing fits. */
+  dearest(
+    values: ArrayLike<number>,
+    remaining: ArrayLike<number>,
+    open: (sheet: number) => boolean,
+    costs: ArrayLike<number>,
+  ): CutPattern | null {
+    const drafts: { group: ViewGroup; view: View; strips: Strip[]; ratio: number }[] = [];
+    for (const group of this.groups) {
+      const views = group.views.filter((view) => open(view.sheet));
+      if (views.length === 0) continue;
+      const table = this.sweep(group.options, views, values, remaining);
+      views.forEach((view, v) => {
+        const draft = this.layStrips(table, v, view.height, false);
+        if (!draft) return;
+        const ratio = draft.promised / costs[view.sheet]!;
+        drafts.push({ group, view, strips: this.readStrips(table, view, draft), ratio });
+      });
+    }
+    // What a view promises it need not hold once its strips share the demand; the rest cannot be better.
+    drafts.sort((a, b) => b.ratio - a.ratio);
+    let best: CutPattern | null = null;
+    let bestRatio = 0;
+    for (const { group, view, strips, ratio } of drafts) {
+      if (ratio <= bestRatio) break;
+      const pattern = patternOf(view.sheet, this.reconcile(group.options, view, strips, values, remaining));
+      let worth = 0;
+      for (let k = 0; k < pattern.items.length; k++) worth += values[pattern.items[k]!]! * pattern.counts[k]!;
+      const reached = worth / costs[view.sheet]!;
+      if (reached <= bestRatio || !(this.allowed?.(layoutOf(this.problem, pattern)) ?? true)) continue;
+      best = pattern;
+      bestRatio = reached;
+    }
+    return best;
   }
 
   /** Keeps the strips that share the demand peaceably and fills the rest of the sheet again, until nothing more fits. */
@@ -191,7 +227,9 @@ export class StripPatterns {
     let fronted = false;
     for (let round = 0; ; round++) {
       let clash = false;
-      for (const strip of offered) {
+      for (let k = 0; k < offered.length; k++) {
+        // One item both ways round, or stacked and single, may overrun its demand in one strip: the first is cut back.
+        const strip = k === 0 ? cutBack(offered[0]!, rest) : offered[k]!;
         const front = mustStayInFront(strip.height, this.problem.rule);
         if (strip.height > height || (front && fronted) || !takes(strip, rest)) {
           clash = true;
@@ -204,7 +242,7 @@ export class StripPatterns {
       }
       if (!clash || round === MOST_REFILLS) break;
       const table = this.sweep(options, [{ ...view, height }], values, rest);
-      const draft = this.layStrips(table, view, 0, height, fronted);
+      const draft = this.layStrips(table, 0, height, fronted);
       if (!draft) break;
       offered = this.readStrips(table, view, draft);
     }
@@ -271,7 +309,7 @@ export class StripPatterns {
   }
 
   /** Lays strips over `height`; with `fronted` the one part that may stay in front is already there. */
-  private layStrips(table: StripTable, view: View, v: number, height: number, fronted: boolean): Draft | null {
+  private layStrips(table: StripTable, v: number, height: number, fronted: boolean): Draft | null {
     const { rule } = this.problem;
     const { stacks } = this;
     const { heights } = table;
@@ -328,6 +366,22 @@ export class StripPatterns {
     }
     return { direction: direction === ALONG_X ? ALONG_Y : ALONG_X, parts };
   }
+}
+
+function cutBack(strip: Strip, rest: Float64Array): Strip {
+  if (takes(strip, rest)) return strip;
+  const left = new Map<number, number>();
+  const parts: Strip["parts"][number][] = [];
+  let height = 0;
+  for (const { option, copies } of strip.parts) {
+    const available = left.get(option.item) ?? rest[option.item]!;
+    const count = Math.min(copies, Math.floor(available / option.stack));
+    if (count < 1) continue;
+    left.set(option.item, available - count * option.stack);
+    height = Math.max(height, option.across);
+    parts.push({ option, copies: count });
+  }
+  return { height, parts };
 }
 
 function takes(strip: Strip, rest: Float64Array): boolean {

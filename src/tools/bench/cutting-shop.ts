@@ -1,0 +1,55 @@
+/**
+ * `bench:cutting-shop [seconds] [first seed] [last seed]`: generated shop bills; gap over the bound of the true sizes,
+ * time to the first plan, and gauge settings against a list that finishes one sheet after another.
+ */
+import { planCuts } from "../../calc/cutting/index.ts";
+import { shopBill } from "./cutting/shop-bills.ts";
+
+const seconds = Number(process.argv[2] ?? 1);
+const from = Number(process.argv[3] ?? 1);
+const to = Number(process.argv[4] ?? 40);
+const rows = [];
+for (let seed = from; seed <= to; seed++) {
+  const { blanks, stock, limits } = shopBill(seed);
+  const start = performance.now();
+  let first = 0;
+  const plan = planCuts(blanks, stock, limits, {
+    units: Number.MAX_SAFE_INTEGER,
+    stop: () => performance.now() - start > seconds * 1000,
+    onBetter: () => {
+      first ||= performance.now() - start;
+    },
+  });
+  const row = {
+    seed,
+    sizes: blanks.length,
+    sheets: plan.sheets.reduce((sum, { count }) => sum + count, 0),
+    gap: plan.gap,
+    first_plan_ms: first,
+    seconds: (performance.now() - start) / 1000,
+    settings: plan.settings,
+    settings_share: plan.settings / plan.settingsSheetBySheet,
+    patterns: plan.patterns.length,
+    left_out: plan.leftOut.length,
+    stop: plan.stopReason,
+  };
+  rows.push(row);
+  process.stdout.write(`${JSON.stringify(row)}\n`);
+}
+const mean = (list: readonly number[]) => list.reduce((sum, value) => sum + value, 0) / Math.max(1, list.length);
+const large = rows.filter(({ sheets }) => sheets >= 20);
+process.stdout.write(
+  `${JSON.stringify({
+    total: {
+      bills: rows.length,
+      gap_mean: mean(rows.map(({ gap }) => gap)),
+      gap_mean_20_sheets: mean(large.map(({ gap }) => gap)),
+      bills_20_sheets: large.length,
+      first_plan_ms_max: Math.max(...rows.map((row) => row.first_plan_ms)),
+      seconds_max: Math.max(...rows.map((row) => row.seconds)),
+      settings_share_mean: mean(rows.map((row) => row.settings_share)),
+      settings_share_max: Math.max(...rows.map((row) => row.settings_share)),
+      left_out: rows.reduce((sum, row) => sum + row.left_out, 0),
+    },
+  })}\n`,
+);
