@@ -5,8 +5,8 @@ import { type Degrees, degrees, type Millimetres, megapascals, mm, type Ratio } 
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { factValue } from "../material/fact-value.ts";
-import { hardeningOf } from "../material/hardening.ts";
 import { airRadiusByRule } from "./air-radius.ts";
+import { hardeningOf } from "./material-hardening.ts";
 import type { AirBendInput } from "./mechanics/air-bend-input.ts";
 import { airRadius } from "./mechanics/air-radius.ts";
 

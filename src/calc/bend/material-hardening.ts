@@ -3,9 +3,9 @@ import type { Material } from "../../data/materials/material.ts";
 import { type Megapascals, megapascals } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
-import { type Hardening, hardeningFrom } from "../bend/mechanics/hardening.ts";
-import { factValue } from "./fact-value.ts";
-import { typicalTensile } from "./strength.ts";
+import { factValue } from "../material/fact-value.ts";
+import { typicalTensile } from "../material/strength.ts";
+import { type Hardening, hardeningFrom } from "./mechanics/hardening.ts";
 
 const stress = (value: number): Megapascals => megapascals(value);
 
