@@ -1,5 +1,5 @@
 import { lookUp, shop, spillOf } from "../formulas.ts";
-import { JOB, PARTS } from "../job.ts";
+import { JOB } from "../job.ts";
 import type { SheetCell, SheetModel } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 import { cellName, columnName } from "../xlsx/xml.ts";
@@ -185,7 +185,7 @@ export function answersSheet(): SheetModel {
     frozen: { rows: HEADER_ROW, columns: 1 },
     print: {
       landscape: true,
-      area: `A1:${columnName(columnOf("sentence"))}${FIRST + PARTS.length - 1}`,
+      area: `A:${columnName(columnOf("sentence"))}`,
       titleRows: `${HEADER_ROW}:${HEADER_ROW}`,
     },
   };

@@ -44,6 +44,7 @@ export interface Printing {
   readonly landscape: boolean;
   /** One page wide; else `scale` per cent, which lets page breaks stand. */
   readonly scale?: number;
+  /** Whole columns, "A:M", so that a longer bill is printed too. */
   readonly area?: string;
   /** Rows repeated on every page, "8:8". */
   readonly titleRows?: string;

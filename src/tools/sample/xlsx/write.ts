@@ -84,7 +84,7 @@ const workbookXml = ({ sheets }: WorkbookModel): string =>
   `</sheets>${definedNames(sheets)}</workbook>`;
 
 function definedNames(sheets: readonly SheetModel[]): string {
-  const absolute = (area: string): string => area.replace(/([A-Z]+)?(\d+)/g, (_, c, r) => `${c ? `$${c}` : ""}$${r}`);
+  const absolute = (area: string): string => area.replace(/[A-Z]+|\d+/g, "$$$&");
   const name = (kind: string, sheet: number, area: string): string =>
     `<definedName name="_xlnm.${kind}" localSheetId="${sheet}">${escapeXml(`${quoted(sheets[sheet]!.name)}!${absolute(area)}`)}</definedName>`;
   const found = [
