@@ -3,8 +3,10 @@
  * trying on localhost is also renewed in manifest/, where it is kept.
  */
 import { copyFileSync } from "node:fs";
-import { buildAddIn, originNote } from "./build-add-in.ts";
+import { buildAddIn, originNote, orSay } from "./build-add-in.ts";
 
-await buildAddIn(process.cwd());
-if (!process.env["ORIGIN"]) copyFileSync("dist/manifest/bracket-bill.xml", "manifest/bracket-bill.xml");
-console.error(`dist: ${originNote()}`);
+await orSay(async () => {
+  await buildAddIn(process.cwd());
+  if (!process.env["ORIGIN"]) copyFileSync("dist/manifest/bracket-bill.xml", "manifest/bracket-bill.xml");
+  console.error(`dist: ${originNote()}`);
+});

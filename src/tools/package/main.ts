@@ -1,7 +1,7 @@
 /** `npm run package`: builds the add-in and packs it with manifests, changelog, licence and notices into one zip. */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { type Files, releaseFiles, zip } from "./archive.ts";
-import { buildAddIn, originNote } from "./build-add-in.ts";
+import { buildAddIn, originNote, orSay } from "./build-add-in.ts";
 
 const DOCUMENTS = ["CHANGELOG.md", "LICENSE"];
 
@@ -13,11 +13,14 @@ const filesBelow = (folder: string): Files =>
       .map((path) => [path.slice(folder.length + 1), readFileSync(path)]),
   );
 
-const { version } = JSON.parse(readFileSync("package.json", "utf8"));
-await buildAddIn(process.cwd());
-const release = releaseFiles(filesBelow("dist"), new Map(DOCUMENTS.map((name) => [name, readFileSync(name)])));
-const content = zip(release);
-const file = `dist/bracket-bill-${version}.zip`;
-writeFileSync(file, content);
-console.log(`${file}: ${release.size} files, ${Math.ceil(content.length / 1024)} KB`);
-console.error(originNote());
+await orSay(async () => {
+  const { version } = JSON.parse(readFileSync("package.json", "utf8"));
+  const documents = new Map(DOCUMENTS.map((name) => [name, readFileSync(name)]));
+  await buildAddIn(process.cwd());
+  const release = releaseFiles(filesBelow("dist"), documents);
+  const content = zip(release);
+  const file = `dist/bracket-bill-${version}.zip`;
+  writeFileSync(file, content);
+  console.log(`${file}: ${release.size} files, ${Math.ceil(content.length / 1024)} KB`);
+  console.error(originNote());
+});
