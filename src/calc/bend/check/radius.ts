@@ -28,7 +28,7 @@ export function radiusProblem(line: BendLine, { tightest }: AirEstimate, system:
     value: tightest,
     limit,
     quantity: "length",
-    message: `Tightest radius about ${show(tightest, "length", system, 2)}; ${saying}`,
+    message: `${material.foldsRoundNose ? "Tightest" : "Inside"} radius about ${show(tightest, "length", system, 2)}; ${saying}`,
   });
   const advice = (limit: Millimetres) => `published advice is ${show(limit, "length", system)}${grainWords(grain)}`;
   if (published !== undefined && atLeast(tightest, published)) return undefined;
