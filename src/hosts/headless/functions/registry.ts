@@ -1,16 +1,27 @@
 import { aggregates } from "./aggregates.ts";
+import { annuities } from "./annuities.ts";
 import { arrays } from "./arrays.ts";
+import { cashFlows } from "./cash-flows.ts";
+import { complex } from "./complex.ts";
 import { conditional } from "./conditional.ts";
+import { countingDistributions } from "./counting-distributions.ts";
+import { databases } from "./databases.ts";
 import { dates } from "./dates.ts";
 import type { WorksheetFunction } from "./define.ts";
+import { depreciation } from "./depreciation.ts";
+import { distributions } from "./distributions.ts";
 import { information } from "./information.ts";
 import { lambdas } from "./lambdas.ts";
 import { logical } from "./logical.ts";
 import { lookup } from "./lookup.ts";
 import { mathematics } from "./mathematics.ts";
 import { matrices } from "./matrices.ts";
+import { numberBases } from "./number-bases.ts";
 import { references } from "./references.ts";
+import { regression } from "./regression.ts";
 import { rounding } from "./rounding.ts";
+import { samplingDistributions } from "./sampling-distributions.ts";
+import { securities } from "./securities.ts";
 import { statistics } from "./statistics.ts";
 import { subtotals } from "./subtotals.ts";
 import { text } from "./text.ts";
@@ -21,6 +32,17 @@ import { workdays } from "./workdays.ts";
 
 const families = (): readonly (readonly WorksheetFunction[])[] => [
   aggregates,
+  annuities,
+  cashFlows,
+  complex,
+  countingDistributions,
+  databases,
+  depreciation,
+  distributions,
+  numberBases,
+  regression,
+  samplingDistributions,
+  securities,
   arrays,
   conditional,
   dates,

@@ -71,7 +71,10 @@ export class Dependants {
   of(sheet: number, area: Area, see: (cell: FormulaCell) => void): void {
     this.ranges.get(sheet)?.stab(area, see);
     const cells = (area.bottom - area.top + 1) * (area.right - area.left + 1);
-    if (cells > this.single.size) return this.ofLarge(sheet, area, see);
+    if (cells > this.single.size) {
+      this.ofLarge(sheet, area, see);
+      return;
+    }
     for (let row = area.top; row <= area.bottom; row++) {
       for (let column = area.left; column <= area.right; column++)
         this.single.get(cellKey(sheet, row, column))?.forEach(see);

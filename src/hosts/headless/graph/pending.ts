@@ -81,7 +81,7 @@ export class PendingCells {
   }
 
   seal(): void {
-    for (const columns of this.sheets) columns?.forEach((column) => column.seal());
+    for (const columns of this.sheets) for (const column of columns ?? []) column?.seal();
   }
 
   /** First waiting cell in the range, by columns; `skip` names cells that do not count. */

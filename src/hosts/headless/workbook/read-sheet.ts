@@ -110,9 +110,9 @@ class SheetReader {
       this.cellRow = this.row;
     } else {
       const match = /^([A-Za-z]{1,3})([1-9]\d{0,6})$/.exec(name);
-      if (!match) return refuse("damaged", `cell name ${JSON.stringify(name)} is not a cell`);
-      this.column = columnNumber(match[1]!);
-      this.cellRow = Number(match[2]) - 1;
+      if (!match) refuse("damaged", `cell name ${JSON.stringify(name)} is not a cell`);
+      this.column = columnNumber(match![1]!);
+      this.cellRow = Number(match![2]) - 1;
     }
     if (this.column > 16_383 || this.cellRow > 1_048_575 || this.cellRow < 0)
       refuse("damaged", `cell ${name} is outside the sheet`);
