@@ -1,5 +1,5 @@
 import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
-import { Refusal } from "../../../units/refusal.ts";
+import { wrong } from "../../../units/refusal.ts";
 import { step, type Working } from "../../../units/working.ts";
 import { Hits } from "./hit.ts";
 import { type BentPart, checkPart } from "./part.ts";
@@ -113,13 +113,10 @@ function follow(way: Way, hits: Hits, faces: readonly number[], press: Press): O
 }
 
 function checkSpringback(part: BentPart, springback: readonly Degrees[]): void {
-  const refuse = (rule: string, got: unknown) => {
-    throw new Refusal("#VALUE!", `springback must be ${rule}; got ${got}`);
-  };
   if (springback.length !== part.bends.length)
-    refuse(`one angle for each of ${part.bends.length} bends`, springback.length);
+    throw wrong("springback", `one angle for each of ${part.bends.length} bends`, springback.length);
   springback.forEach((angle, i) => {
     if (!(angle >= 0 && Math.abs(part.bends[i]!.angle) + angle < 180))
-      refuse("0 degrees or more, and with its bend below 180", angle);
+      throw wrong("springback", "0 degrees or more, and with its bend below 180", angle);
   });
 }

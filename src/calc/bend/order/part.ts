@@ -1,5 +1,6 @@
 import { type Degrees, type Millimetres, mm, radians } from "../../../units/quantity.ts";
-import { Refusal } from "../../../units/refusal.ts";
+import { message, Refusal, wrong } from "../../../units/refusal.ts";
+import { showBoth } from "../../../units/show.ts";
 
 /** A bend as it is on the finished part. */
 export interface Bend {
@@ -52,41 +53,39 @@ export function bendLines(part: BentPart): Millimetres[] {
 export const flatLength = (part: BentPart): Millimetres =>
   mm(part.flanges.reduce((sum, f) => sum + f, 0) - part.bends.reduce((sum, b) => sum + b.deduction, 0));
 
-const refuse = (parameter: string, rule: string, got: unknown, hint = ""): never => {
-  throw new Refusal("#VALUE!", `${parameter} must be ${rule}; got ${got}${hint && `; ${hint}`}`);
-};
-const short = (value: number) => Number(value.toPrecision(4));
+const length = (value: number) => showBoth(value, "length");
 
-/** Refuses a part that no sheet can be. Numbers in messages are millimetres and degrees. */
+/** @throws Refusal on a part that no sheet can be. */
 export function checkPart(part: BentPart): void {
   const { thickness, flanges, bends } = part;
-  if (!(thickness > 0 && thickness < Infinity)) refuse("thickness", "above 0 mm", thickness);
+  if (!(thickness > 0 && thickness < Infinity)) throw wrong("thickness", "above 0", thickness);
   if (bends.length < 1 || bends.length > MOST_BENDS)
-    refuse("bend_angles", `1 to ${MOST_BENDS} parallel bends`, bends.length);
+    throw wrong("bend_angles", `1 to ${MOST_BENDS} parallel bends`, bends.length);
   if (flanges.length !== bends.length + 1)
-    refuse("flanges", `one more than the bends (${bends.length + 1})`, flanges.length);
-  bends.forEach(({ angle, deduction, insideRadius }, i) => {
-    const name = `of bend ${i + 1}`;
-    if (!(Math.abs(angle) > 0 && Math.abs(angle) < 180))
-      refuse(`angle ${name}`, "above 0 and below 180 degrees, negative for a bend the other way", angle);
-    if (!(insideRadius >= 0 && insideRadius < Infinity)) refuse(`inside radius ${name}`, "0 mm or more", insideRadius);
-    // The neutral fibre lies inside the sheet, so the zone is as long as some fibre between inner and outer face.
-    const turned = Math.abs(radians(angle));
-    const [most, least] = [0, thickness].map((depth) => 2 * setback(part, bends[i]!) - turned * (insideRadius + depth));
-    if (!(deduction >= least! - 1e-9 && deduction <= most! + 1e-9 && allowance(part, bends[i]!) > 0))
-      refuse(
-        `deduction ${name}`,
-        `${short(least!)} to ${short(most!)} mm for its angle, radius and thickness`,
-        short(deduction),
-        "deduction and inside radius must describe the same bend",
-      );
+    throw wrong("flanges", `one more than the bends (${bends.length + 1})`, flanges.length);
+  bends.forEach((bend, i) => {
+    checkBend(part, bend, `of bend ${i + 1}`);
   });
   straightLengths(part).forEach((straight, leg) => {
-    if (!(straight >= -1e-9 && straight < Infinity))
-      refuse(
-        `flange ${leg + 1}`,
-        `an outside length of at least its setbacks (${short(flanges[leg]! - straight)} mm)`,
-        short(flanges[leg]!),
-      );
+    if (straight >= -1e-9 && straight < Infinity) return;
+    const least = length(flanges[leg]! - straight);
+    const rule = `an outside length of at least its setbacks, ${least}`;
+    throw new Refusal("#VALUE!", message(`flange ${leg + 1}`, rule, length(flanges[leg]!)));
   });
+}
+
+function checkBend(part: BentPart, bend: Bend, name: string): void {
+  const { angle, deduction, insideRadius } = bend;
+  if (!(Math.abs(angle) > 0 && Math.abs(angle) < 180))
+    throw wrong(`angle ${name}`, "above 0 and below 180 degrees, negative for a bend the other way", angle);
+  if (!(insideRadius >= 0 && insideRadius < Infinity)) throw wrong(`inside radius ${name}`, "0 or more", insideRadius);
+  // The neutral fibre lies inside the sheet, so the zone is as long as some fibre between inner and outer face.
+  const turned = Math.abs(radians(angle));
+  const zone = allowance(part, bend);
+  const [shortest, longest] = [turned * insideRadius, turned * (insideRadius + part.thickness)];
+  if (zone > 0 && zone >= shortest - 1e-9 && zone <= longest + 1e-9) return;
+  const setbacks = 2 * setback(part, bend);
+  const rule = `${length(setbacks - longest)} to ${length(setbacks - shortest)} for its angle, radius and thickness`;
+  const hint = "deduction and inside radius must describe the same bend";
+  throw new Refusal("#VALUE!", message(`deduction ${name}`, rule, length(deduction), hint));
 }

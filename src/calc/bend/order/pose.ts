@@ -1,4 +1,5 @@
 import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
+import { wrong } from "../../../units/refusal.ts";
 import { chain, posed, roundPiece } from "./chain.ts";
 import { depthIn } from "./depth.ts";
 import { gapTo } from "./distance.ts";
@@ -25,6 +26,7 @@ export type Moment = "flat" | "loaded" | "free";
  * Where everything is at one moment of a hit.
  * @param finished numbers of the bends made before. @param springback overbend of this bend under load, degrees.
  * @param sagitta how far the polygon may cut across a true arc.
+ * @throws Refusal on an impossible part, tools or bend numbers.
  */
 export function poseAtHit(
   part: BentPart,
@@ -37,6 +39,9 @@ export function poseAtHit(
 ): HitPose {
   checkPart(part);
   checkPress(press);
+  const bends = [...finished, hit.bend];
+  if (new Set(bends).size !== bends.length || bends.some((bend) => !part.bends[bend - 1]))
+    throw wrong("bends", `different numbers from 1 to ${part.bends.length}`, bends.join(", "));
   const t = part.thickness;
   const s = seat(part, hit.bend, springback, press);
   const made = finished.reduce((bits, bend) => bits | (1 << (bend - 1)), 0);

@@ -1,5 +1,5 @@
 import type { Degrees, Millimetres } from "../../../units/quantity.ts";
-import { Refusal } from "../../../units/refusal.ts";
+import { wrong } from "../../../units/refusal.ts";
 import {
   crossesItself,
   mirrored,
@@ -83,29 +83,34 @@ export function sides(press: Press): { readonly back: Side; readonly front: Side
   return { back: { ...side((o) => o.map(([x, y]) => [x, y])), finger: gauge }, front: side(mirrored) };
 }
 
-/** Refuses tools that cannot be computed with. */
+/** No press brake is larger, mm (chosen). */
+const LARGEST = 1e4;
+
+/** @throws Refusal on tools that cannot be computed with. */
 export function checkPress(press: Press): void {
-  const refuse = (parameter: string, rule: string, got: unknown): never => {
-    throw new Refusal("#VALUE!", `${parameter} must be ${rule}; got ${got}`);
-  };
   for (const name of ["punch", "ram", "die", "bed", "finger"] as const) {
     const outline = press[name];
-    if (outline.length < 3) refuse(`${name} outline`, "3 or more corners", outline.length);
-    if (outline.length > 200) refuse(`${name} outline`, "at most 200 corners", outline.length);
-    const wrong = outline.find(([x, y]) => !(Math.abs(x) <= 1e4 && Math.abs(y) <= 1e4));
-    if (wrong) refuse(`${name} outline`, "corners within 10000 mm of the origin", wrong.join(", "));
-    if (crossesItself(outline)) refuse(`${name} outline`, "a polygon that does not cross itself", "one that does");
+    if (outline.length < 3) throw wrong(`${name} outline`, "3 or more corners", outline.length);
+    if (outline.length > 200) throw wrong(`${name} outline`, "at most 200 corners", outline.length);
+    const outlying = outline.find(([x, y]) => !(Math.abs(x) <= LARGEST && Math.abs(y) <= LARGEST));
+    if (outlying) throw wrong(`${name} outline`, "corners within 10 m of the origin", outlying.join(", "));
+    if (crossesItself(outline)) throw wrong(`${name} outline`, "a polygon that does not cross itself", "one that does");
   }
-  const above0 = (name: string, value: number) => (value > 0 && value < 1e5) || refuse(name, "above 0 mm", value);
-  const atLeast0 = (name: string, value: number) => (value >= 0 && value < 1e5) || refuse(name, "0 mm or more", value);
+  const above0 = (name: string, value: number) => {
+    if (!(value > 0 && value < LARGEST)) throw wrong(name, "above 0", value);
+  };
+  const atLeast0 = (name: string, value: number) => {
+    if (!(value >= 0 && value < LARGEST)) throw wrong(name, "0 or more", value);
+  };
   above0("die_opening", press.dieOpening);
   atLeast0("shoulder_radius", press.shoulderRadius);
   if (!(press.dieAngle > 0 && press.dieAngle < 180))
-    refuse("die_angle", "above 0 and below 180 degrees", press.dieAngle);
+    throw wrong("die_angle", "above 0 and below 180 degrees", press.dieAngle);
   if (!(press.gaugeFrom < press.gaugeTo))
-    refuse("finger heights", "a lower and a higher one", `${press.gaugeFrom}, ${press.gaugeTo}`);
+    throw wrong("finger heights", "a lower and a higher one", `${press.gaugeFrom}, ${press.gaugeTo}`);
   atLeast0("nearest_stop", press.nearestStop);
-  if (!(press.furthestStop > press.nearestStop)) refuse("furthest_stop", "beyond nearest_stop", press.furthestStop);
+  if (!(press.furthestStop > press.nearestStop))
+    throw wrong("furthest_stop", "beyond nearest_stop", press.furthestStop);
   above0("open_height", press.openHeight);
   above0("stroke", press.stroke);
   atLeast0("clearance", press.clearance);

@@ -1,5 +1,5 @@
 import { type Millimetres, mm } from "../../../units/quantity.ts";
-import { Refusal } from "../../../units/refusal.ts";
+import { wrong } from "../../../units/refusal.ts";
 import { step, type Working } from "../../../units/working.ts";
 import { allowance, type BentPart, bendLines, checkPart, flatLength, setback } from "./part.ts";
 
@@ -43,7 +43,7 @@ export function bendStops(part: BentPart, order: readonly Hit[], work?: Working)
   const count = part.bends.length;
   const named = order.map((hit) => hit.bend);
   if (named.length !== count || new Set(named).size !== count || named.some((b) => !part.bends[b - 1]))
-    throw new Refusal("#VALUE!", `order must be every bend from 1 to ${count} once; got ${named.join(", ")}`);
+    throw wrong("order", `every bend from 1 to ${count} once`, named.join(", "));
   const lines = bendLines(part);
   const finished = new Set<number>();
   return order.map((hit) => {
