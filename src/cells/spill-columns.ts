@@ -54,7 +54,7 @@ export const SPILLS = {
     column("Worst force", "force"),
     column("Drawing radius", "text"), // accept, ask, other tool
     column("Tolerance", "text"), // holds, at risk, will not hold
-    column("Expected spread", "length"), // plus and minus
+    column("Worst spread", "length"), // plus and minus
     column("Drawing tolerance", "length"), // plus and minus
     MESSAGE,
   ],

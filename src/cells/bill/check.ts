@@ -1,0 +1,171 @@
+/** Everything that can be wrong with a bill line: bends, cut, drawing's radius and tolerance. */
+import { airRadiusByRule, type RadiusBand } from "../../calc/bend/air-radius.ts";
+import { checkBend } from "../../calc/bend/check/check.ts";
+import { forceCases } from "../../calc/bend/force-cases.ts";
+import { type Acceptance, acceptRadius } from "../../calc/bend/radius-acceptance.ts";
+import { type Problem, STATUSES, sentences, statusOf } from "../../calc/problem.ts";
+import { judgeStack, type StackVerdict, toleranceStack } from "../../calc/tolerance/stack.ts";
+import type { CellMatrix } from "../../units/cell.ts";
+import type { Degrees, Millimetres, Newtons } from "../../units/quantity.ts";
+import { show } from "../../units/show.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import { step, type Working } from "../../units/working.ts";
+import type { MaterialTable } from "../materials/material-table.ts";
+import { spill } from "../spill-columns.ts";
+import type { BillLine, BillRow } from "../tables/bill.ts";
+import type { Rates } from "../tables/rates.ts";
+import type { TimedShear } from "../tables/shop-tables.ts";
+import type { Waterjet } from "../tables/waterjet.ts";
+import { type Blank, blankOf } from "./blank.ts";
+import { shearProblems } from "./routes.ts";
+import { isAnswered, outcomes, rowsOf } from "./rows.ts";
+import { type BendTools, type Chosen, chooseTools } from "./tools.ts";
+
+/** What is checked against: tools, and where they are there shear, waterjet and the shop's own spreads. */
+export interface CheckShop extends BendTools {
+  readonly shears: readonly TimedShear[];
+  readonly waterjets: readonly Waterjet[];
+  readonly rates: Rates;
+  readonly materials: MaterialTable;
+  readonly system: UnitSystem;
+}
+
+export interface LineCheck {
+  readonly problems: readonly Problem[];
+  readonly chosen: Chosen | undefined;
+  readonly blank: Blank;
+  readonly force: { readonly expected: Newtons; readonly worst: Newtons } | undefined;
+  readonly acceptance: Acceptance | undefined;
+  readonly stack: { readonly verdict: StackVerdict; readonly worst: Millimetres } | undefined;
+}
+
+export function checkLine(line: BillLine, shop: CheckShop, work?: Working): LineCheck {
+  const { system } = shop;
+  const chosen = chooseTools(line, shop, system);
+  const blank = blankOf(line, chosen, system);
+  const bending = chosen ? bendProblems(chosen, shop, work) : [];
+  const radius = radiusFinding(line, chosen, system);
+  const tolerance = toleranceFinding(line, shop, work);
+  const problems = [
+    ...bending,
+    ...cutProblems(line, blank, shop),
+    ...(radius?.problem ? [radius.problem] : []),
+    ...(tolerance?.problem ? [tolerance.problem] : []),
+  ];
+  step(work, "status", `${line.part}: worst of all checks`, statusOf(problems), "", "clear: no problem found");
+  return {
+    problems,
+    chosen,
+    blank,
+    force: chosen && largestForce(chosen),
+    acceptance: radius?.verdict,
+    stack: tolerance && { verdict: tolerance.verdict, worst: tolerance.worst },
+  };
+}
+
+/** Both directions of a tray may find the same thing: the worse of two that say the same check is kept. */
+function bendProblems({ setup, bends }: Chosen, shop: CheckShop, work?: Working): Problem[] {
+  const all = bends.map((bend) => checkBend(bend, setup, shop, shop.system, work));
+  const [main = [], cross = []] = all;
+  const found = new Map(main.map((problem) => [problem.check, problem]));
+  for (const problem of cross) {
+    const known = found.get(problem.check);
+    if (!known || rank(problem) > rank(known)) found.set(problem.check, problem);
+  }
+  return [...found.values()];
+}
+
+const rank = (problem: Problem): number => STATUSES.indexOf(statusOf([problem]));
+
+/** A cut that only the waterjet can make is no stop in a shop that has one, unless the line is pinned to the shear. */
+function cutProblems(line: BillLine, blank: Blank, shop: CheckShop): Problem[] {
+  if (shop.shears.length === 0 || line.pin === "waterjet") return [];
+  const jet = line.pin === "shear" ? undefined : shop.waterjets[0];
+  return shearProblems(line, blank, shop).map((problem) =>
+    problem.severity === "stop" && jet
+      ? { ...problem, severity: "check", remedy: `Cut it on the waterjet ${jet.name}.` }
+      : problem,
+  );
+}
+
+function radiusFinding(
+  line: BillLine,
+  chosen: Chosen | undefined,
+  system: UnitSystem,
+): { verdict: Acceptance; problem: Problem | undefined } | undefined {
+  if (line.radius === undefined || !chosen) return undefined;
+  const { die, punch } = chosen.setup;
+  const gives: RadiusBand = airRadiusByRule(line.material, die.opening, punch?.nose);
+  const share = gives.expected / die.opening;
+  const { verdict, sentence } = acceptRadius(line.radius, line.radiusTolerance, gives, share, system);
+  const problem: Problem = {
+    check: "drawing radius",
+    severity: "check",
+    value: gives.expected,
+    limit: line.radius,
+    quantity: "length",
+    message: sentence,
+    remedy: verdict === "ask" ? "Ask the customer." : "Take another tool, or ask the customer.",
+  };
+  return { verdict, problem: verdict === "accept" ? undefined : problem };
+}
+
+function toleranceFinding(
+  line: BillLine,
+  { rates, system }: CheckShop,
+  work?: Working,
+): { verdict: StackVerdict; worst: Millimetres; problem: Problem | undefined } | undefined {
+  if (line.tolerance === undefined) return undefined;
+  const bends = line.main.angles.length;
+  const edge = rates.get(line.pin === "waterjet" ? "cutEdge" : "shearedEdge") as Millimetres;
+  const leg = Math.max(...line.main.flanges) as Millimetres;
+  const spread = {
+    edge,
+    deduction: (bends > 0 ? rates.get("deductionSpread") : 0) as Millimetres,
+    angle: (bends > 0 ? rates.get("angleSpread") : 0) as Degrees,
+  };
+  const stack = toleranceStack(bends, leg, spread, work);
+  const verdict = judgeStack(stack, line.tolerance);
+  const problem: Problem = {
+    check: "tolerance",
+    severity: verdict === "at risk" ? "check" : "stop",
+    value: verdict === "at risk" ? stack.worst : stack.expected,
+    limit: line.tolerance,
+    quantity: "length",
+    message: `The drawing allows plus and minus ${show(line.tolerance, "length", system, 2)}; edge, bends and angle come to ${show(stack.expected, "length", system, 2)} as a rule, ${show(stack.worst, "length", system, 2)} at worst.`,
+    remedy:
+      verdict === "at risk"
+        ? "Measure the first pieces and correct the gauge."
+        : "Ask for a wider tolerance, or measure and sort.",
+  };
+  return { verdict, worst: stack.worst, problem: verdict === "holds" ? undefined : problem };
+}
+
+/** The bend that needs the most. */
+export function largestForce({ bends, setup }: Chosen): { expected: Newtons; worst: Newtons } {
+  const cases = bends.map(({ material, thickness, bendLength }) =>
+    forceCases(material, thickness, bendLength, setup.die.opening),
+  );
+  return cases.reduce((a, b) => (b.expected > a.expected ? b : a));
+}
+
+export function billCheck(bill: readonly BillRow[], shop: CheckShop, work?: Working): CellMatrix {
+  const found = outcomes(bill, (line) => checkLine(line, shop, work));
+  const all = found.filter(isAnswered).flatMap(({ answer }) => answer.problems);
+  step(work, "status", "worst of all lines", statusOf(all), "", "clear: no problem found against the tables given");
+  const rows = rowsOf(found, (line, { problems, chosen, blank, force, acceptance, stack }) => ({
+    Part: line.part,
+    Status: statusOf(problems),
+    Sentence: sentences(problems),
+    Die: chosen?.setup.die.name,
+    Punch: chosen?.setup.punch?.name,
+    Radius: blank.radius,
+    Force: force?.expected,
+    "Worst force": force?.worst,
+    "Drawing radius": acceptance,
+    Tolerance: stack?.verdict,
+    "Worst spread": stack?.worst,
+    "Drawing tolerance": line.tolerance,
+  }));
+  return spill("BILL.CHECK", rows, shop.system);
+}

@@ -1,0 +1,71 @@
+/** What CUT.PLAN spills, as prices and purchases read it: sheets by material and thickness. */
+import type { Material } from "../../data/materials/material.ts";
+import { type Millimetres, mm } from "../../units/quantity.ts";
+import { noAnswer } from "../../units/refusal.ts";
+import { showBoth } from "../../units/show.ts";
+import type { TableParameter } from "../record.ts";
+import { type Columns, notNegative, positive, whole } from "../tables/read-table.ts";
+import { anyTable } from "../tables/shop-table.ts";
+
+const COLUMNS = {
+  pattern: { headers: ["Pattern"], kind: "text", optional: true },
+  stock: { headers: ["Stock"], kind: "text", optional: true },
+  material: { headers: ["Material"], kind: "text", optional: true },
+  thickness: { headers: ["Thickness"], kind: "length", optional: true, rule: positive },
+  length: { headers: ["Length"], kind: "length", optional: true, rule: positive },
+  width: { headers: ["Width"], kind: "length", optional: true, rule: positive },
+  sheets: { headers: ["Sheets"], kind: "number", optional: true, rule: whole(0, 1_000_000) },
+  price: { headers: ["Price"], kind: "number", optional: true, rule: notNegative },
+} as const satisfies Columns;
+
+export interface PlanRow {
+  readonly stock: string;
+  readonly material: string;
+  readonly thickness: Millimetres;
+  readonly length: Millimetres;
+  readonly width: Millimetres;
+  readonly sheets: number;
+  readonly price: number;
+}
+
+/** Rows of patterns; totals and rows that only carry a message are left out. */
+export const plan = (): TableParameter<PlanRow[]> => {
+  const table = anyTable(
+    "cut plan",
+    "What CUT.PLAN spills; blank: by area at the stated yield",
+    COLUMNS,
+    (row): PlanRow | undefined => {
+      const { material, thickness, length, width, sheets, price } = row;
+      if (material === undefined || thickness === undefined || length === undefined || width === undefined)
+        return undefined;
+      if (sheets === undefined || price === undefined || row.pattern?.toLowerCase() === "total") return undefined;
+      return {
+        stock: row.stock ?? "",
+        material,
+        thickness: mm(thickness),
+        length: mm(length),
+        width: mm(width),
+        sheets,
+        price,
+      };
+    },
+    true,
+  );
+  return {
+    ...table,
+    read: (given, name, context) => table.read(given, name, context).filter((row) => row !== undefined),
+  };
+};
+
+const SAME_THICKNESS_MM = 0.001; // a plan's figure written and read again
+
+export const rowsFor = (plan: readonly PlanRow[], material: Material, thickness: Millimetres): PlanRow[] =>
+  plan.filter((row) => row.material === material.name && Math.abs(row.thickness - thickness) < SAME_THICKNESS_MM);
+
+/** Price of all sheets of a material and thickness. */
+export function planPrice(plan: readonly PlanRow[], material: Material, thickness: Millimetres): number {
+  const rows = rowsFor(plan, material, thickness);
+  if (rows.length === 0)
+    throw noAnswer("plan", `a range with sheets of ${material.name} ${showBoth(thickness, "length")}`, "none");
+  return rows.reduce((sum, { price }) => sum + price, 0);
+}
