@@ -55,7 +55,8 @@ function sheetKind(stock: Stock, rule: GaugeRule, money: boolean, options: PlanO
   const h = gridDown(stock.h);
   const usableW = Math.max(0, w - trim);
   const usableH = Math.max(0, h - trim);
-  const tooLongToTrim = trim > 0 && Math.max(w, h) > rule.longestCut;
+  // With its short edge trimmed first a sheet may just go under the blade; a longer one is trimmed part by part.
+  const tooLongToTrim = trim > 0 && Math.max(w, h) - trim > rule.longestCut;
   const roots: Direction[] = [];
   // Cuts between parts along y run along x, over the whole width of what is on the table.
   const lengthAlongX = tooLongToTrim && h >= w ? w : usableW;
@@ -67,7 +68,7 @@ function sheetKind(stock: Stock, rule: GaugeRule, money: boolean, options: PlanO
     h: usableH,
     available: stock.quantity,
     cost: costOf(stock, money),
-    roots: tooLongToTrim && Math.min(w, h) > rule.longestCut ? [] : roots,
+    roots: trim > 0 && Math.max(w, h) > rule.longestCut && Math.min(w, h) > rule.longestCut ? [] : roots,
     trimPartLimit: tooLongToTrim ? rule.longestCut : Infinity,
   };
 }

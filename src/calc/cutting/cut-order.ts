@@ -5,7 +5,7 @@
  * datum first as in marking-out teaching, reasoned).
  */
 import { type CutNode, isPiece } from "./cut-tree.ts";
-import { frontPart, type GaugeRule, WASTE_IN_FRONT } from "./gauge-rule.ts";
+import { frontPart, type GaugeRule, WASTE_IN_FRONT, wasteFallCount } from "./gauge-rule.ts";
 import { fromGrid, gridDown, gridUp } from "./grid.ts";
 import type { Problem } from "./problem.ts";
 import { sizeOf } from "./shear-check.ts";
@@ -235,13 +235,13 @@ function cutsOfSheet(
   const roughOut = (name: string, child: Child, room: Size, deferred: boolean): PieceOut =>
     deferred && child.node !== null ? out(name, "part", room) : pieceOut(name, child, room);
 
-  const deferTrim = trim > 0 && full[long] > rule.longestCut;
+  const deferTrim = trim > 0 && full[long] - trim > rule.longestCut;
   let id = pattern.id;
   let size = full;
   if (trim > 0) {
     const across: 0 | 1 = long === 0 ? 1 : 0;
-    // Along the long edge first: it is the datum for everything else.
-    const edges = deferTrim ? [long] : [across, long];
+    // Along the long edge first: it is the datum for everything else. Unless the blade is too short for it.
+    const edges = deferTrim ? [long] : full[long] > rule.longestCut ? [long, across] : [across, long];
     edges.forEach((axis, k) => {
       const next = withSize(size, axis, size[axis] - trim);
       const name = `${pattern.id}d${k + 1}`;
@@ -269,7 +269,7 @@ function onlyFinished(problem: Problem, node: CutNode, size: Size, blanks: reado
 }
 
 function wasteFalls(waste: number, rule: GaugeRule): Child[] {
-  const count = Math.max(1, Math.ceil(waste / rule.reach));
+  const count = wasteFallCount(waste, rule);
   const falls: Child[] = [];
   for (let k = 0, left = waste; k < count; k++) {
     const extent = Math.ceil(left / (count - k));

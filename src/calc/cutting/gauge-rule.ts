@@ -48,7 +48,9 @@ export function frontPart(extents: ArrayLike<number>, count: number, waste: numb
   return waste === 0 || canFallInPieces(waste, rule) ? front : NO_FRONT;
 }
 
+/** Equal falls in which waste is cut off: more than one where it is longer than the gauge reaches. */
+export const wasteFallCount = (waste: number, rule: GaugeRule): number => Math.max(1, Math.ceil(waste / rule.reach));
+
 /** Whether waste can be cut off in equal falls within the gauge's range. */
-export function canFallInPieces(waste: number, rule: GaugeRule): boolean {
-  return waste / Math.ceil(waste / rule.reach) >= rule.leastDrop;
-}
+export const canFallInPieces = (waste: number, rule: GaugeRule): boolean =>
+  Math.floor(waste / wasteFallCount(waste, rule)) >= rule.leastDrop;

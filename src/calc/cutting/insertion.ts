@@ -27,7 +27,6 @@ export class InsertionSearch {
   waiting: number[] = [];
   private saved: GuillotineLayout[] = [];
   private touched: Int32Array;
-  private touchedCount = 0;
   private round = 0;
   private readonly area: Float64Array;
 

@@ -96,7 +96,7 @@ export class Knapsack {
     }
     let left = copies;
     for (let multiple = 1; left > 0; multiple *= 2) {
-      const take = multiple < left ? multiple : left;
+      const take = Math.min(multiple, left);
       left -= take;
       if (length * take >= width) continue;
       const before = this.rows[this.tip]!;

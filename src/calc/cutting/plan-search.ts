@@ -161,7 +161,6 @@ export class PlanSearch {
 
   /** The stock runs short: looks for room for what is left out on the sheets there are. */
   private insertMissing(): void {
-    const { problem } = this;
     const search = this.newSearch(this.layoutsOfBest());
     const rest = this.demand.slice();
     for (const { pattern, repeats } of this.best!.uses) {

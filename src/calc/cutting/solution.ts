@@ -1,6 +1,6 @@
 /** A set of patterns with repeats, and what it leaves out. Solutions are compared here and nowhere else. */
 import { type CutNode, isPiece } from "./cut-tree.ts";
-import { type CutPattern, mostRepeats, trimmedTo } from "./pattern.ts";
+import type { CutPattern } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 
 export interface Use {
@@ -19,29 +19,17 @@ export interface Solution {
 
 export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
   const remaining = Float64Array.from(problem.items, ({ quantity }) => quantity);
-  const kept: Use[] = [];
   let cost = 0;
-  // Repeats of one pattern with pieces beyond the demand fall apart into a full part and a trimmed sheet.
   for (const { pattern, repeats } of uses) {
-    let left = repeats;
-    let current: CutPattern | null = pattern;
-    while (left > 0 && current) {
-      const most = Math.min(left, mostRepeats(current, remaining));
-      if (most > 0) {
-        kept.push({ pattern: current, repeats: most });
-        for (let k = 0; k < current.items.length; k++) remaining[current.items[k]!]! -= most * current.counts[k]!;
-        cost += most * problem.sheets[current.sheet]!.cost;
-        left -= most;
-      }
-      current = left > 0 ? trimmedTo(current, remaining) : current;
-    }
+    for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+    cost += repeats * problem.sheets[pattern.sheet]!.cost;
   }
   let missing = 0;
   problem.items.forEach(({ value }, i) => {
     missing += value * remaining[i]!;
   });
   let emptiest = 20;
-  for (const { pattern } of kept) {
+  for (const { pattern } of uses) {
     const { w, h } = problem.sheets[pattern.sheet]!;
     let area = 0;
     for (let k = 0; k < pattern.items.length; k++) {
@@ -50,7 +38,7 @@ export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
     }
     emptiest = Math.min(emptiest, Math.ceil((20 * area) / (w * h)));
   }
-  return { uses: mergeEqual(kept), cost, missing, emptiest };
+  return { uses: mergeEqual(uses), cost, missing, emptiest };
 }
 
 /** Equal layouts become one pattern with more repeats. */
