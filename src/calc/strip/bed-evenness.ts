@@ -1,6 +1,8 @@
+import { atMost } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
+import { checkMeasuredAngle } from "./strip-deduction.ts";
 
 /** Angle of a strip bent at a place along the bed. */
 export interface BedReading {
@@ -46,7 +48,7 @@ export function bedEvenness(
   if (!(tolerance > 0 && tolerance < Infinity)) throw wrong("tolerance", "above 0 degrees", tolerance);
   for (const { along, bendAngle } of readings) {
     if (!Number.isFinite(along)) throw wrong("place along the bed", "a number", along);
-    if (!(bendAngle >= 10 && bendAngle <= 170)) throw wrong("bend_angle", "10 to 170 degrees", bendAngle);
+    checkMeasuredAngle(bendAngle);
   }
   const places = readings.map((r) => r.along);
   const length = Math.max(...places) - Math.min(...places);
@@ -98,7 +100,7 @@ export function bedEvenness(
     ramPerDegree,
     tilt,
     crown,
-    even: spread / 2 <= tolerance + 1e-9,
+    even: atMost(spread / 2, tolerance),
   };
 }
 

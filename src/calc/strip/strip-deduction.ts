@@ -1,4 +1,4 @@
-import { type Degrees, type Millimetres, mm, type Ratio, radians } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimetres, mm, type Ratio, radians } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 
@@ -21,6 +21,15 @@ export interface StripResult {
   readonly neutralFraction: Ratio;
   /** Standard deviation of that share from the three measured lengths. */
   readonly deviation: Ratio;
+}
+
+/** Outside these a strip says nothing: its K, or the mold line its flanges are measured to, is lost in the reading (chosen). */
+const LEAST_ANGLE = degrees(10);
+const GREATEST_ANGLE = degrees(170);
+
+export function checkMeasuredAngle(bendAngle: Degrees): void {
+  if (!(bendAngle >= LEAST_ANGLE && bendAngle <= GREATEST_ANGLE))
+    throw wrong("bend_angle", `${LEAST_ANGLE} to ${GREATEST_ANGLE} degrees`, bendAngle);
 }
 
 /** Standard deviation of one length read with a caliper (chosen; a worn caliper or a burr is worse). */
@@ -62,5 +71,5 @@ function checkStrip({ thickness, blank, flanges, bendAngle, tangentRadius }: Str
   for (const flange of flanges) positive("flanges", flange);
   positive("reading", reading);
   if (!(tangentRadius >= 0 && tangentRadius < Infinity)) throw wrong("radius", "0 mm or more", tangentRadius);
-  if (!(bendAngle >= 10 && bendAngle <= 170)) throw wrong("bend_angle", "10 to 170 degrees", bendAngle);
+  checkMeasuredAngle(bendAngle);
 }
