@@ -1,40 +1,32 @@
 /** `npm start`: recalculates the sample workbook from its formulas, prints the bill, says where the workbook is. */
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { resolve } from "node:path";
-import { shopFunctions } from "../../cells/catalogue.ts";
-import { recalculateBytes } from "../../hosts/headless/recalculate/recalculate-bytes.ts";
-import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { dirname, resolve } from "node:path";
+import { SAMPLE_FILE } from "../sample/file.ts";
 import { JOB } from "../sample/job.ts";
-import { readBill } from "./bill.ts";
 import { printBill } from "./print.ts";
+import { recalculatedBill } from "./recalculated.ts";
 
-const SAMPLE = "sample-workbooks/stage-job.xlsx";
 /** Beside the builds, which git does not track: a clone stays as it was. */
 const WRITTEN = ".build/workbooks/stage-job.xlsx";
 
-const root = process.env["PROJECT_ROOT"] ?? process.cwd();
-const { result, output } = recalculateBytes(readFileSync(resolve(root, SAMPLE)), {
-  functions: shopFunctions,
-  now: undefined,
-  verify: false,
-  in: SAMPLE,
-  out: WRITTEN,
-});
-const { report } = result;
-if (!output || report.status !== "fresh") {
-  const why = report.refused?.message ?? report.kept.map(({ cell, detail }) => `${cell} ${detail}`).join("; ");
-  console.error(`${SAMPLE} must be calculated whole; got ${report.status}: ${why}`);
+try {
+  start(process.env["PROJECT_ROOT"] ?? process.cwd());
+} catch (problem) {
+  console.error(problem instanceof Error ? problem.message : String(problem));
   process.exitCode = 1;
-} else {
+}
+
+function start(root: string): void {
   const written = resolve(root, WRITTEN);
-  mkdirSync(resolve(written, ".."), { recursive: true });
-  writeFileSync(written, output);
+  const { lines, formulas, changed, bytes } = recalculatedBill(readFileSync(resolve(root, SAMPLE_FILE)), SAMPLE_FILE);
+  mkdirSync(dirname(written), { recursive: true });
+  writeFileSync(written, bytes);
   process.stdout.write(
     `${[
-      `${JOB}: ${report.formulas} formulas of ${SAMPLE} recalculated`,
+      `${JOB}: ${formulas} formulas of ${SAMPLE_FILE} recalculated, ${changed} cells changed`,
       "Machines and job are invented. What a bracket may carry is not checked.",
       "",
-      printBill(readBill(readWorkbook(output))),
+      printBill(lines),
       "",
       `The recalculated workbook: ${written}`,
     ].join("\n")}\n`,

@@ -1,0 +1,31 @@
+import { shopFunctions } from "../../cells/catalogue.ts";
+import { recalculateBytes } from "../../hosts/headless/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { type BillLine, readBill } from "./bill.ts";
+
+export interface RecalculatedBill {
+  readonly lines: readonly BillLine[];
+  readonly formulas: number;
+  /** Formula cells whose stored answer was another one. */
+  readonly changed: number;
+  /** The workbook with every answer in its cell. */
+  readonly bytes: Uint8Array;
+}
+
+/** Recalculates a workbook from its formulas and reads its bill. Throws when any formula keeps its old value. */
+export function recalculatedBill(bytes: Uint8Array, name: string): RecalculatedBill {
+  // A copy: a Buffer shares its memory with others, and its slices are no copies.
+  const { result, output } = recalculateBytes(new Uint8Array(bytes), {
+    functions: shopFunctions,
+    now: undefined,
+    verify: false,
+    in: name,
+    out: null,
+  });
+  const { status, formulas, changed, kept, refused } = result.report;
+  if (!output || status !== "fresh") {
+    const why = refused?.message ?? kept.map(({ cell, detail }) => `${cell} ${detail}`).join("; ");
+    throw new Error(`${name} must be a workbook that is calculated whole; got ${status}: ${why}`);
+  }
+  return { lines: readBill(readWorkbook(output)), formulas, changed, bytes: output };
+}
