@@ -25,7 +25,7 @@ export interface StripResult {
 
 /** Outside these a strip says nothing: its K, or the mold line its flanges are measured to, is lost in the reading (chosen). */
 const LEAST_ANGLE = degrees(10);
-const GREATEST_ANGLE = degrees(170);
+const GREATEST_ANGLE = degrees(170); // chosen, like the least
 
 export function checkMeasuredAngle(bendAngle: Degrees): void {
   if (!(bendAngle >= LEAST_ANGLE && bendAngle <= GREATEST_ANGLE))

@@ -86,6 +86,9 @@ export function sides(press: Press): { readonly back: Side; readonly front: Side
 /** No press brake is larger, mm (chosen). */
 const LARGEST = 1e4;
 
+/** How far a drawn punch tip or finger face may be off the origin, mm (chosen). */
+const OFF_ORIGIN = 0.1;
+
 /** @throws Refusal on tools that cannot be computed with. */
 export function checkPress(press: Press): void {
   for (const name of ["punch", "ram", "die", "bed", "finger"] as const) {
@@ -96,6 +99,11 @@ export function checkPress(press: Press): void {
     if (outlying) throw wrong(`${name} outline`, "corners within 10 m of the origin", outlying.join(", "));
     if (crossesItself(outline)) throw wrong(`${name} outline`, "a polygon that does not cross itself", "one that does");
   }
+  const tip = Math.min(...press.punch.map(([, y]) => y));
+  if (Math.abs(tip) > OFF_ORIGIN) throw wrong("punch outline", "drawn with its tip at height 0", tip);
+  const face = Math.min(...press.finger.map(([x]) => x));
+  if (Math.abs(face) > OFF_ORIGIN)
+    throw wrong("finger outline", "drawn with its face at 0 and its body behind it", face);
   const above0 = (name: string, value: number) => {
     if (!(value > 0 && value < LARGEST)) throw wrong(name, "above 0", value);
   };

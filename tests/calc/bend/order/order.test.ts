@@ -342,6 +342,16 @@ describe("Refusals", () => {
       () => order(part, { ...samplePress, ram: outline([0, 0], [Number.NaN, 9], [9, 0]) }),
       /^ram outline must be corners/,
     ],
+    [
+      "a punch drawn off its tip",
+      () => order(part, { ...samplePress, punch: outline([0, 5], [9, 90], [-9, 90]) }),
+      /^punch outline must be drawn with its tip at height 0/,
+    ],
+    [
+      "a finger drawn off its face",
+      () => order(part, { ...samplePress, finger: outline([-9, 0], [9, 0], [9, 9]) }),
+      /^finger outline must be drawn with its face at 0/,
+    ],
     ["a die without opening", () => order(part, { ...samplePress, dieOpening: mm(0) }), /^die_opening must be above 0/],
     [
       "stops the wrong way round",
