@@ -168,7 +168,9 @@ class RowReader {
       const late = this.#readAhead(context, row, column);
       const inputs: Record<string, unknown> = {};
       for (const slot of this.slots)
-        inputs[slot.key] = late.has(slot.key) ? settle(late.get(slot.key)) : this.#read(slot, row, column, context);
+        inputs[slot.key] = late.has(slot.key)
+          ? settle(late.get(slot.key))
+          : this.#readInTurn(slot, row, column, context, late);
       const { system, materials } = context;
       const call: Call = work ? { system, materials, work } : { system, materials };
       return writeAnswer(this.record, this.record.calculate(inputs, call), system);
@@ -208,6 +210,17 @@ class RowReader {
       context.materials = value as ReadContext["materials"];
     });
     return late;
+  }
+
+  /** A material that is only in a faulty data range is not unknown: then the range has the word. */
+  #readInTurn(slot: Slot, row: number, column: number, context: ReadContext, late: Map<string, unknown>): unknown {
+    try {
+      return this.#read(slot, row, column, context);
+    } catch (problem) {
+      const waiting = this.#data && late.get(this.#data.key);
+      if (slot.parameter.type === "material" && waiting instanceof Waiting) throw waiting.problem;
+      throw problem;
+    }
   }
 
   #read(slot: Slot, row: number, column: number, context: ReadContext): unknown {
