@@ -20,15 +20,31 @@ import { bendOrder } from "./functions/bend-order.ts";
 import { bendSetback } from "./functions/bend-setback.ts";
 import { bendStops } from "./functions/bend-stops.ts";
 import { bendTonnage } from "./functions/bend-tonnage.ts";
+import { billBlanks } from "./functions/bill-blanks.ts";
+import { billCheck } from "./functions/bill-check.ts";
+import { billLoadin } from "./functions/bill-loadin.ts";
+import { billMachines } from "./functions/bill-machines.ts";
+import { billPrice } from "./functions/bill-price.ts";
+import { billRoute } from "./functions/bill-route.ts";
+import { billSetups } from "./functions/bill-setups.ts";
+import { billSheets } from "./functions/bill-sheets.ts";
+import { billTimes } from "./functions/bill-times.ts";
+import { billWhatif } from "./functions/bill-whatif.ts";
 import { blankWeight } from "./functions/blank-weight.ts";
 import { cutList } from "./functions/cut-list.ts";
 import { cutPlan } from "./functions/cut-plan.ts";
+import { dateFinish } from "./functions/date-finish.ts";
+import { dateLateststart } from "./functions/date-lateststart.ts";
+import { dateSlack } from "./functions/date-slack.ts";
 import { flatLength } from "./functions/flat-length.ts";
 import { functions } from "./functions/functions.ts";
 import { jetFeed } from "./functions/jet-feed.ts";
+import { jetTime } from "./functions/jet-time.ts";
 import { liftLimit } from "./functions/lift-limit.ts";
 import { materialList } from "./functions/material-list.ts";
 import { materialValue } from "./functions/material-value.ts";
+import { priceBreaks } from "./functions/price-breaks.ts";
+import { priceFormargin } from "./functions/price-formargin.ts";
 import { shearCheck } from "./functions/shear-check.ts";
 import { shearClearance } from "./functions/shear-clearance.ts";
 import { shearForce } from "./functions/shear-force.ts";
@@ -63,15 +79,31 @@ export const RECORDS: readonly AnyRecord[] = [
   bendSetback,
   bendStops,
   bendTonnage,
+  billBlanks,
+  billCheck,
+  billLoadin,
+  billMachines,
+  billPrice,
+  billRoute,
+  billSetups,
+  billSheets,
+  billTimes,
+  billWhatif,
   blankWeight,
   cutList,
   cutPlan,
+  dateFinish,
+  dateLateststart,
+  dateSlack,
   flatLength,
   functions,
   jetFeed,
+  jetTime,
   liftLimit,
   materialList,
   materialValue,
+  priceBreaks,
+  priceFormargin,
   shearCheck,
   shearClearance,
   shearForce,

@@ -78,3 +78,8 @@ export function anglePerBend(flanges: readonly Millimetres[], angles: readonly D
     );
   return [...angles];
 }
+
+const MOST_PIECES = 1_000_000; // more than this trade orders of one part
+export const quantities = list<number>("quantities", undefined, (cell, name) =>
+  readNumber(cell, name, { from: 1, to: MOST_PIECES, whole: true }, "quantity"),
+);

@@ -36,6 +36,7 @@ const ITEMS = {
   onePersonLimit: item("One-person limit", "mass", { from: 0, above: true }),
   hoistAbove: item("Hoist above", "mass", { from: 0, above: true }),
   hoistTime: item("Hoist time", "seconds"),
+  pileLimit: item("Pile limit", "mass", { from: 0, above: true }),
   secondPerson: item("Second person", "number"),
   liftReach: item("Lift reach", "length"),
   liftHeight: item("Lift height", "length"),
@@ -165,3 +166,6 @@ export const rates = (optional = false): TableParameter<Rates> => ({
     return readRates(given, name, system);
   },
 });
+
+/** For questions that need none. */
+export const noRates = new Rates("rates", new Map(), undefined);

@@ -1,0 +1,26 @@
+import { finish } from "../../calc/schedule/finish.ts";
+import { asSerial, instantOf } from "../parameters/instant.ts";
+import { stationName, workHours } from "../parameters/work-hours.ts";
+import { defineFunction } from "../record.ts";
+import { calendar, calendarOf } from "../tables/calendar.ts";
+
+export const dateFinish = defineFunction({
+  name: "DATE.FINISH",
+  question: "When is so much working time done?",
+  parameters: {
+    start: instantOf({ description: "When the work can begin" }),
+    hours: workHours(),
+    calendar: calendar(),
+    station: stationName(),
+  },
+  result: { kind: "date" },
+  example: {
+    formula:
+      '=SHOP.DATE.FINISH(46083.375,40,VSTACK({"Day","Start","End"},{"Mon","7:00","15:00"},{"Tue","7:00","15:00"},{"Wed","7:00","15:00"},{"Thu","7:00","15:00"},{"Fri","7:00","15:00"}))',
+    answer: 46090.375,
+  },
+  source: "working time laid into the shifts of the calendar (derived)",
+
+  calculate: ({ start, hours, calendar, station }, { work }) =>
+    asSerial(finish(start, hours, calendarOf(calendar, station), work)),
+});

@@ -1,0 +1,26 @@
+import { latestStart } from "../../calc/schedule/finish.ts";
+import { asSerial, instantOf } from "../parameters/instant.ts";
+import { stationName, workHours } from "../parameters/work-hours.ts";
+import { defineFunction } from "../record.ts";
+import { calendar, calendarOf } from "../tables/calendar.ts";
+
+export const dateLateststart = defineFunction({
+  name: "DATE.LATESTSTART",
+  question: "When must it be begun at the latest, to be done by then?",
+  parameters: {
+    due: instantOf({ description: "When it must be done" }),
+    hours: workHours(),
+    calendar: calendar(),
+    station: stationName(),
+  },
+  result: { kind: "date" },
+  example: {
+    formula:
+      '=SHOP.DATE.LATESTSTART(46090.375,40,VSTACK({"Day","Start","End"},{"Mon","7:00","15:00"},{"Tue","7:00","15:00"},{"Wed","7:00","15:00"},{"Thu","7:00","15:00"},{"Fri","7:00","15:00"}))',
+    answer: 46083.375,
+  },
+  source: "working time laid back into the shifts of the calendar (derived)",
+
+  calculate: ({ due, hours, calendar, station }, { work }) =>
+    asSerial(latestStart(due, hours, calendarOf(calendar, station), work)),
+});

@@ -1,0 +1,11 @@
+/** The tables that functions about a whole bill take, in their one order: bill, machines and tools, stock, stations, rates. */
+
+import { bill } from "../tables/bill.ts";
+import { rates } from "../tables/rates.ts";
+import { anyShears, brakes, dies, punches } from "../tables/shop-tables.ts";
+import { stations } from "../tables/stations.ts";
+import { anyWaterjets } from "../tables/waterjet.ts";
+
+export const benders = () => ({ bill: bill(), brake: brakes(), dies: dies(), punches: punches() });
+export const cutters = () => ({ ...benders(), shear: anyShears(), waterjet: anyWaterjets() });
+export const workers = () => ({ ...cutters(), stations: stations(), rates: rates() });
