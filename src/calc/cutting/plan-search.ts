@@ -2,7 +2,7 @@
  * The search for a plan, best plan so far at any time: one pattern after another first, again with corrected values a few
  * times, then ruin and recreate on a cheaper set of sheets, as long as the budget lasts and the bound is not reached.
  */
-import type { Budget } from "./budget.ts";
+import { Budget } from "./budget.ts";
 import { isUnlimited } from "./gauge-rule.ts";
 import { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionSearch } from "./insertion.ts";
@@ -40,6 +40,7 @@ const SWAP_POWER = 3;
 const MOST_STACKED = 3;
 /** Longest side of a sheet in cells of the strip tables. */
 const CELLS = 1200;
+const FIRST_CELLS = 300;
 
 export class PlanSearch {
   best: Solution | null = null;
@@ -82,16 +83,22 @@ export class PlanSearch {
 
   run(): void {
     const { problem } = this;
-    const pricing = new StripPatterns(problem, cellOf(problem), this.allowed, problem.stages > 2 ? MOST_STACKED : 1);
+    const { budget } = this;
+    const stacked = problem.stages > 2 ? MOST_STACKED : 1;
+    // The first plan is made on a coarse grid and to the end, whatever the budget: it is the one there always is.
+    const whole = new Budget(Number.POSITIVE_INFINITY);
+    const coarse = new StripPatterns(problem, whole, cellOf(problem, FIRST_CELLS), this.allowed, 1);
+    const pricing = new StripPatterns(problem, budget, cellOf(problem, CELLS), this.allowed, stacked);
     const weights = new Float64Array(problem.items.length).fill(1);
     const areas = Float64Array.from(problem.items, ({ w, h }) => w * h);
-    let last = this.planRest(pricing, [], areas, 0);
+    let last = this.planRest(coarse, whole, [], areas, 0);
+    budget.spend(whole.used);
     const correct = (work: number, fullPlans: number) => {
       const until = this.budget.used + work;
       const most = MOST_CORRECTIONS_A_KIND * problem.sheets.length;
       for (let n = 0; n < most && this.budget.used < until && !this.done; n++) {
         const values = correctedValues(problem, last, weights, this.random);
-        last = this.planRest(pricing, n < fullPlans ? [] : this.wellFilled(), values, COST_NOISE);
+        last = this.planRest(pricing, budget, n < fullPlans ? [] : this.wellFilled(), values, COST_NOISE);
       }
     };
     if (!this.done) correct(problem.sheets.length > 1 ? FIRST_WORK_MIXED : FIRST_WORK, FULL_PLANS);
@@ -103,7 +110,13 @@ export class PlanSearch {
   }
 
   /** Keeps some sheets and plans the rest of the demand one pattern after another. */
-  private planRest(pricing: StripPatterns, kept: readonly Use[], values: Float64Array, noise: number): Use[] {
+  private planRest(
+    pricing: StripPatterns,
+    budget: Budget,
+    kept: readonly Use[],
+    values: Float64Array,
+    noise: number,
+  ): Use[] {
     const { problem, random } = this;
     const costs = Float64Array.from(problem.sheets, ({ cost }) => cost * (1 + noise * (random.unit() - 0.5)));
     const remaining = this.demand.slice();
@@ -112,7 +125,7 @@ export class PlanSearch {
       supply[pattern.sheet]! -= repeats;
       for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
     }
-    const uses = [...kept, ...sequentialPlan(problem, pricing, remaining, supply, values, costs, this.budget)];
+    const uses = [...kept, ...sequentialPlan(problem, pricing, remaining, supply, values, costs, budget)];
     this.offer(uses);
     return uses;
   }
@@ -228,7 +241,7 @@ function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random
 }
 
 /** Coarsest grid on which every size is whole, or one coarse enough to be quick. */
-function cellOf(problem: Problem): number {
+function cellOf(problem: Problem, cells: number): number {
   let common = 0;
   let longest = 1;
   const divide = (a: number, b: number): number => (b === 0 ? a : divide(b, a % b));
@@ -236,5 +249,5 @@ function cellOf(problem: Problem): number {
     common = divide(divide(common, w), h);
   }
   for (const { w, h } of problem.sheets) longest = Math.max(longest, w, h);
-  return Math.max(1, common) * Math.max(1, Math.ceil(longest / Math.max(1, common) / CELLS));
+  return Math.max(1, common) * Math.max(1, Math.ceil(longest / Math.max(1, common) / cells));
 }

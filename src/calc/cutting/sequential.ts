@@ -33,10 +33,8 @@ export function sequentialPlan(
 ): Use[] {
   const uses: Use[] = [];
   for (;;) {
-    const work = pricing.work;
     const best =
       pricing.dearest(values, remaining, (sheet) => supply[sheet]! >= 1, costs) ?? loneRest(problem, remaining, supply);
-    budget.spend(pricing.work - work);
     if (!best) return uses;
     const repeats = Math.min(mostRepeats(best, remaining), supply[best.sheet]!);
     if (repeats < 1) return uses;

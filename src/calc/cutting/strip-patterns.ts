@@ -5,6 +5,7 @@
  * (Gilmore & Gomory, Operations Research 13:94, 1965; memory, unverified). What the shear cannot part is never offered:
  * see gauge-rule.ts.
  */
+import type { Budget } from "./budget.ts";
 import type { CutNode, PartsNode, PieceNode } from "./cut-tree.ts";
 import { isUnlimited, mustStayInFront } from "./gauge-rule.ts";
 import type { GuillotineLayout } from "./guillotine-layout.ts";
@@ -54,14 +55,6 @@ interface Draft {
   readonly picked: { level: number; count: number; front: boolean; density: number }[];
 }
 
-export interface Priced {
-  /** null where the sheet cannot be worth its price. */
-  readonly pattern: CutPattern | null;
-  readonly sheet: number;
-  /** No pattern of strips on this sheet is worth more at these values (on the table's grid). */
-  readonly promised: number;
-}
-
 const NONE = Number.NEGATIVE_INFINITY;
 const MANY = 1e9;
 const MOST_REFILLS = 8;
@@ -71,11 +64,11 @@ export class StripPatterns {
   private readonly strips = new Knapsack();
   private readonly stacks = new Knapsack();
   private readonly limited: boolean;
-  work = 0;
 
   /** `cell` is the grid of the length tables in grid units: 1 is exact, larger is quicker and rounds against us. */
   constructor(
     private readonly problem: Problem,
+    private readonly budget: Budget,
     private readonly cell: number,
     /** Last word on a finished pattern where the shear has limits. */
     private readonly allowed: ((layout: GuillotineLayout) => boolean) | null,
@@ -142,38 +135,6 @@ export class StripPatterns {
     const { rule } = this.problem;
     if (mustStayInFront(across, rule)) return rule.leastDrop;
     return across >= rule.leastHold ? Math.min(rule.leastHold, rule.leastDrop) : rule.leastHold;
-  }
-
-  /**
-   * A good pattern of every view for piece `values`, no item above `remaining`, on sheets not refused by `open`; views
-   * that cannot reach `worth(sheet)` are left out after the first look, but still report what they promise at most.
-   */
-  price(
-    values: ArrayLike<number>,
-    remaining: ArrayLike<number>,
-    open: (sheet: number) => boolean,
-    worth: (sheet: number) => number,
-  ): Priced[] {
-    const answers: Priced[] = [];
-    for (const group of this.groups) {
-      const views = group.views.filter((view) => open(view.sheet));
-      if (views.length === 0) continue;
-      const first = this.sweep(group.options, views, values, remaining);
-      const drafts = views.map((view, v) => this.layStrips(first, v, view.height, false));
-      const chosen = views.map((_, v) => (drafts[v] ? this.readStrips(first, views[v]!, drafts[v]!) : []));
-      views.forEach((view, v) => {
-        const promised = drafts[v]?.promised ?? 0;
-        if (promised <= worth(view.sheet)) {
-          if (promised > 0) answers.push({ pattern: null, sheet: view.sheet, promised });
-          return;
-        }
-        const root = this.reconcile(group.options, view, chosen[v]!, values, remaining);
-        const pattern = patternOf(view.sheet, root);
-        const good = !this.allowed || this.allowed(layoutOf(this.problem, pattern));
-        answers.push({ pattern: good ? pattern : null, sheet: view.sheet, promised });
-      });
-    }
-    return answers;
   }
 
   /** The pattern worth most per cost of its sheet, over all views; null where nothing fits. */
@@ -266,7 +227,12 @@ export class StripPatterns {
     const anyFront = usable.some(({ along }) => mustStayInFront(along, rule));
     strips.reset(this.room(longest), anyFront);
     const table: StripTable = { usable, heights: [], marks: [], plain: [], front: [] };
+    let counted = 0;
     const addOption = (o: number) => {
+      // Out of budget the table stays as it is: still right, only poorer.
+      this.budget.spend(strips.work - counted);
+      counted = strips.work;
+      if (this.budget.over()) return;
       const { item, along, stack } = usable[o]!;
       const copies = Math.floor(remaining[item]! / stack);
       strips.add(o, this.cellsOf(along), values[item]! * stack, copies, mustStayInFront(along, rule));
@@ -299,7 +265,6 @@ export class StripPatterns {
         strips.goOnFrom(kept);
       }
     }
-    this.work += strips.work;
     return table;
   }
 
@@ -330,7 +295,7 @@ export class StripPatterns {
       const held = mustStayInFront(tall, rule);
       if (!(held && fronted)) stacks.add(k, this.cellsOf(tall), value, MANY, held);
     }
-    this.work += stacks.work;
+    this.budget.spend(stacks.work);
     const plain = stacks.best(this.roomAlong(height, fronted), false);
     const inFront = anyFront ? stacks.best(this.roomAlong(height, true), true) : NONE;
     const promised = Math.max(plain, inFront);
