@@ -5,6 +5,7 @@ import { isMatrix, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/valu
 import { defineIn, fail, type WorksheetFunction } from "./define.ts";
 import type { Vector } from "./exact-index.ts";
 import {
+  binarySearch,
   columnVector,
   exactMatch,
   lastNotAbove,
@@ -67,6 +68,11 @@ function match(frame: Frame, wanted: CellValue, where: Value, type: number): num
 
 /** Position by XMATCH's rules; -1 when nothing fits. */
 function xPosition(frame: Frame, wanted: CellValue, vector: Vector, mode: number, search: number): number {
+  if (search === 2 || search === -2) {
+    if (mode < -1 || mode > 1) fail(VALUE);
+    return binarySearch(vector, wanted, search === 2 ? 1 : -1, mode as -1 | 0 | 1);
+  }
+  if (search !== 1 && search !== -1) fail(VALUE);
   const fromEnd = search === -1;
   switch (mode) {
     case 0:

@@ -1,5 +1,5 @@
 import { CellError, type CellValue } from "../../../units/cell.ts";
-import { compareText } from "../evaluate/compare.ts";
+import { compareText, compareValues, sameValue } from "../evaluate/compare.ts";
 import type { Frame } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { RangeRef, type Value } from "../evaluate/value.ts";
@@ -109,6 +109,24 @@ export function exactMatch(
     return -1;
   }
   return exactPosition(frame, vector, wanted, fromEnd);
+}
+
+/**
+ * XLOOKUP's binary search in data sorted up (1) or down (-1): the exact place, or its neighbour on the asked side (0
+ * none). Types count as sorted too: numbers, text, truth values.
+ */
+export function binarySearch(vector: Vector, wanted: CellValue, direction: 1 | -1, side: -1 | 0 | 1): number {
+  let low = 0;
+  let high = vector.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (compareValues(vector.at(middle), wanted) * direction < 0) low = middle + 1;
+    else high = middle;
+  }
+  if (low < vector.length && sameValue(vector.at(low), wanted)) return low;
+  if (side === 0) return -1;
+  const place = side === direction ? low : low - 1;
+  return place >= 0 && place < vector.length ? place : -1;
 }
 
 /** XLOOKUP's next smaller (-1) or next larger (1): any order of data, the nearest value on that side, first of equals. */

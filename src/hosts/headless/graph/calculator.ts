@@ -11,6 +11,7 @@ import { Pending, PendingCells } from "./pending.ts";
 import { precedentAreas } from "./precedent-areas.ts";
 import { claimStored, fillArray, spill } from "./spill.ts";
 import { Templates } from "./templates.ts";
+import { fillDataTable } from "./what-if.ts";
 import { WorkbookGrid } from "./workbook-grid.ts";
 
 export interface CalculatorOptions {
@@ -74,8 +75,27 @@ export class Calculator {
     const cells = [...this.formulas()];
     for (const cell of cells) this.templates.compile(cell);
     // Spills first: whoever reads where they spill then reads the new values.
-    cells.sort((a, b) => Number(b.kind === "dynamic") - Number(a.kind === "dynamic"));
-    this.run(cells);
+    const formulas = cells.filter((cell) => cell.kind !== "data-table");
+    formulas.sort((a, b) => Number(b.kind === "dynamic") - Number(a.kind === "dynamic"));
+    this.run(formulas);
+    this.fillDataTables(cells.filter((cell) => cell.kind === "data-table"));
+  }
+
+  /** Data tables show other formulas under other inputs: they come after everything, then whoever reads them again. */
+  private fillDataTables(tables: readonly FormulaCell[]): void {
+    if (tables.length === 0) return;
+    for (const table of tables) {
+      try {
+        fillDataTable(table, this.grid, this.workbook.sheets, this.readers());
+      } catch (error) {
+        if (error instanceof Keep) table.kept = error;
+        else if (error instanceof RangeError)
+          table.kept = { reason: "depth", detail: "chain behind the data table is too deep" };
+        else throw error;
+      }
+    }
+    const areas = tables.map((table) => ({ sheet: table.sheet, area: coverage(table) }));
+    this.run([...allDependants(this.readers(), areas)]);
   }
 
   /** Changes input cells and recalculates what depends on them. Answers with the formulas that were evaluated. */
@@ -112,7 +132,7 @@ export class Calculator {
   private runOnce(cells: readonly FormulaCell[]): void {
     const pending = new PendingCells();
     for (const cell of cells) {
-      cell.state = cell.kept && !cell.template ? DONE : NEW;
+      cell.state = cell.template ? NEW : DONE;
       cell.lazy = false;
       if (cell.state === DONE) continue;
       pending.add(cell.sheet, cell.row, cell.column, cell);

@@ -15,7 +15,7 @@ export class Templates {
 
   /** Gives the cell its template and literals, or its reason to keep its value. */
   compile(cell: FormulaCell): void {
-    if (cell.template || cell.kept) return;
+    if (cell.template || cell.kept || cell.kind === "data-table") return;
     const { master } = cell;
     if (master && !/\$?[A-Z]{1,3}:\$?[A-Z]{1,3}(?!\d)|\d:\$?\d/i.test(master.text)) {
       this.compile(master);

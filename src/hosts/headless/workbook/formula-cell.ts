@@ -46,6 +46,9 @@ export class FormulaCell {
 export interface DataTableInputs {
   readonly first: string;
   readonly second: string | undefined;
+  /** The input cell's row or column was deleted. */
+  readonly firstDeleted: boolean;
+  readonly secondDeleted: boolean;
   /** One-variable table: the input is a row's cell. */
   readonly byRow: boolean;
 }

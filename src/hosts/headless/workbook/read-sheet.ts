@@ -4,7 +4,7 @@ import { type Area, columnNumber, parseArea } from "../formula/address.ts";
 import { refuse } from "../package/file-refusal.ts";
 import { parseXml, type Tag } from "../package/xml.ts";
 import { decodeEscapes } from "./escapes.ts";
-import { FormulaCell, type FormulaKind } from "./formula-cell.ts";
+import { type DataTableInputs, FormulaCell, type FormulaKind } from "./formula-cell.ts";
 import { isoSerial } from "./iso-serial.ts";
 import { MAIN } from "./names.ts";
 import type { Sheet } from "./sheet.ts";
@@ -13,6 +13,8 @@ export interface SheetContext {
   readonly strings: readonly string[];
   /** 0-based indexes into cell metadata that mean "dynamic array". */
   readonly dynamicMetadata: ReadonlySet<number>;
+  /** Errors newer than the format, by the cell's vm attribute. */
+  readonly richErrors: ReadonlyMap<number, ErrorCode>;
 }
 
 /** Reads one worksheet part into the sheet: values, formulas, hidden rows, and where every cell stands. */
@@ -100,7 +102,7 @@ class SheetReader {
     layout.rowNumber.push(this.row);
     layout.rowStart.push(this.xml.lastIndexOf("<", tag.end - 1));
     layout.rowOpenEnd.push(tag.end);
-    if (/^(?:1|true)$/.test(tag.attributes["hidden"] ?? "")) this.sheet.hiddenRows.add(this.row);
+    if (isTrue(tag.attributes["hidden"])) this.sheet.hiddenRows.add(this.row);
   }
 
   private openCell(tag: Tag): void {
@@ -147,7 +149,9 @@ class SheetReader {
   }
 
   private finishCell(tag: Tag): void {
-    const value = this.value(tag.attributes["t"] ?? "n");
+    const plain = this.value(tag.attributes["t"] ?? "n");
+    const newer = plain instanceof CellError ? this.context.richErrors.get(Number(tag.attributes["vm"])) : undefined;
+    const value = newer ? errorOf(newer) : plain;
     const { sheet, cellRow, column } = this;
     if (value !== undefined) sheet.set(cellRow, column, value);
     if (!this.formula) return;
@@ -187,7 +191,7 @@ class SheetReader {
   }
 
   private makeFormula(tag: Tag, f: Tag, stored: CellValue | undefined): FormulaCell | undefined {
-    const { t: type = "normal", si = "", ref, r1 = "", r2, dt2D, dtr } = f.attributes;
+    const { t: type = "normal", si = "", ref } = f.attributes;
     const { index } = this.sheet;
     const area = ref === undefined ? undefined : parseArea(ref);
     if (type === "shared") {
@@ -220,7 +224,7 @@ class SheetReader {
       return made;
     }
     if (type === "dataTable") {
-      const inputs = { first: r1, second: dt2D === "1" ? r2 : undefined, byRow: dtr === "1" };
+      const inputs = dataTableInputs(f.attributes);
       return new FormulaCell(index, this.cellRow, this.column, "", "data-table", area, undefined, stored, inputs);
     }
     if (this.formulaText.trim() === "") return undefined;
@@ -240,3 +244,15 @@ class SheetReader {
     );
   }
 }
+
+function dataTableInputs({ r1 = "", r2, dt2D, dtr, del1, del2 }: Tag["attributes"]): DataTableInputs {
+  return {
+    first: r1,
+    second: isTrue(dt2D) ? (r2 ?? "") : undefined,
+    firstDeleted: isTrue(del1),
+    secondDeleted: isTrue(del2),
+    byRow: isTrue(dtr),
+  };
+}
+
+const isTrue = (flag: string | undefined): boolean => flag === "1" || flag === "true";

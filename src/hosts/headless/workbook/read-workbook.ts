@@ -4,6 +4,7 @@ import { Package } from "../package/package.ts";
 import { parseXml } from "../package/xml.ts";
 import { MAIN, RELATIONSHIP_ID, STRICT_MAIN } from "./names.ts";
 import { readDynamicMetadata } from "./read-metadata.ts";
+import { readRichErrors } from "./read-rich-errors.ts";
 import { readSheet } from "./read-sheet.ts";
 import { readSharedStrings } from "./read-strings.ts";
 import { readTable } from "./read-table.ts";
@@ -26,9 +27,11 @@ export function readWorkbook(bytes: Uint8Array): Workbook {
   const relations = opened.relationships(main);
   const byType = (type: string) => relations.find((r) => r.type === type && !r.external)?.target;
   const textOf = (name: string | undefined) => (name === undefined ? undefined : opened.text(name));
+  const metadata = textOf(byType("sheetMetadata"));
   const context = {
     strings: readSharedStrings(textOf(byType("sharedStrings"))),
-    dynamicMetadata: readDynamicMetadata(textOf(byType("sheetMetadata"))),
+    dynamicMetadata: readDynamicMetadata(metadata),
+    richErrors: readRichErrors(metadata, textOf(byType("rdRichValue")), textOf(byType("rdRichValueStructure"))),
   };
   const sheetText = new Map<string, string>();
   const tables: Table[] = [];

@@ -5,11 +5,14 @@ import type { ChangedCell } from "./changed-cells.ts";
 
 const number = (value: number): string => String(value).replace("e", "E");
 
+/** Errors the file format knows; Excel writes newer ones as #VALUE! beside a rich value, which is not ours to make. */
+const CLASSIC: ReadonlySet<string> = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);
+
 /** A value as its type attribute and the text of its v element. */
 function typed(value: CellValue): { readonly type: string | undefined; readonly text: string } {
   if (typeof value === "number") return { type: undefined, text: number(value) };
   if (typeof value === "boolean") return { type: "b", text: value ? "1" : "0" };
-  if (value instanceof CellError) return { type: "e", text: value.code };
+  if (value instanceof CellError) return { type: "e", text: CLASSIC.has(value.code) ? value.code : "#VALUE!" };
   return { type: "str", text: xmlText(value ?? "") };
 }
 
