@@ -58,15 +58,13 @@ function arrange(record: AnyRecord, given: readonly Argument[]): Slot[] {
       "#VALUE!",
       message("arguments", `at most ${parameters.length} for ${record.name}`, String(given.length)),
     );
+  const lists = parameters.map(([, { shape }], i) => (shape === "list" ? asMatrix(given[i]) : undefined));
+  // One list argument with a part in every cell makes the others lists of parts too: {90;90} beside {"2;3";"2;4"}.
+  const manyParts = lists.some((matrix) => matrix && !isOneList(matrix));
   const slots = parameters.map(([key, parameter], i): Slot => {
-    const matrix = asMatrix(given[i]);
-    return {
-      key,
-      name: publicName(key),
-      parameter,
-      matrix,
-      wholeList: parameter.shape === "list" && isOneList(matrix),
-    };
+    const matrix = lists[i] ?? asMatrix(given[i]);
+    const wholeList = lists[i] !== undefined && (isSingle(shapeOf(matrix)) || !manyParts);
+    return { key, name: publicName(key), parameter, matrix, wholeList };
   });
   refuseListBesideRange(slots);
   return slots;

@@ -16,12 +16,13 @@ import type { BendLine } from "./line.ts";
  */
 export function radiusProblem(line: BendLine, { tightest }: AirEstimate, system: UnitSystem): Problem | undefined {
   const { material, thickness, grain } = line;
-  const published = publishedRadius(line, grain ?? "along") ?? (grain ? undefined : publishedRadius(line, "across"));
+  const across = publishedRadius(line, "across");
+  const published = publishedRadius(line, grain ?? "along") ?? (grain ? undefined : across);
   const usual = material.usualRadius && mm(material.usualRadius.value * thickness);
-  if (published === undefined && usual === undefined)
+  if (across === undefined && usual === undefined)
     return unknown(`Nothing is published about bending ${material.name}.`, published);
   if (tightest === undefined)
-    return unknown(`How tight ${material.name} bends here is not known: the punch nose is not given.`, published);
+    return unknown(`How tight ${material.name} bends here is not known: the punch nose is not given.`, across);
   const found = (severity: Severity, limit: Millimetres, saying: string): Problem => ({
     check: "radius",
     severity,
@@ -31,18 +32,16 @@ export function radiusProblem(line: BendLine, { tightest }: AirEstimate, system:
     message: `${material.foldsRoundNose ? "Tightest" : "Inside"} radius about ${show(tightest, "length", system, 2)}; ${saying}`,
   });
   const advice = (limit: Millimetres) => `published advice is ${show(limit, "length", system)}${grainWords(grain)}`;
-  if (published !== undefined && atLeast(tightest, published)) return undefined;
   if (usual === undefined) {
-    const across = publishedRadius(line, "across");
-    const turning = grain !== "across" && across !== undefined && atLeast(tightest, across);
-    return turning
-      ? found(
-          "check",
-          across,
-          `published advice is ${show(across, "length", system)} with the bend line across the grain; keep it across.`,
-        )
-      : found("stop", published!, `${advice(published!)}: ${material.name} cracks.`);
+    const along = publishedRadius(line, "along");
+    const judged = grain === "across" ? across : along;
+    if (judged !== undefined && atLeast(tightest, judged)) return undefined;
+    const least = `published advice is ${show(across!, "length", system)} with the bend line across the grain`;
+    return atLeast(tightest, across!)
+      ? found("check", across!, `${least}${along === undefined ? ", and none along it" : ""}; keep it across.`)
+      : found("stop", across!, `${least}: ${material.name} cracks.`);
   }
+  if (published !== undefined && atLeast(tightest, published)) return undefined;
   if (atLeast(tightest, ABOUT_USUAL.value * usual))
     return published === undefined
       ? undefined

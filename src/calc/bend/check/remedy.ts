@@ -13,6 +13,7 @@ export interface Tooling {
 }
 type Check = (line: BendLine, setup: Setup) => Problem[];
 interface Change {
+  readonly changes: "die" | "punch" | "both" | "brake" | "part";
   readonly words: string;
   readonly line: BendLine;
   readonly setup: Setup;
@@ -31,23 +32,33 @@ export function withRemedies(
   system: UnitSystem,
 ): Problem[] {
   if (statusOf(problems) === "clear") return [...problems];
-  const tried: { words: string; problems: Problem[] }[] = [];
-  const untried = changes(line, setup, tooling, system);
-  const mends = ({ problems: left }: { problems: Problem[] }, problem: Problem): boolean =>
-    statusOf(left) !== "stop" && !left.some((other) => other.check === problem.check && other.severity !== "note");
+  const all = [...changes(line, setup, tooling, system)].map((change) => tried(change, check));
+  const punchFirst = [...all].sort(
+    (a, b) => Number(b.change.changes === "punch") - Number(a.change.changes === "punch"),
+  );
   return problems.map((problem) => {
     if (problem.severity === "note") return problem;
-    let found = tried.find((attempt) => mends(attempt, problem));
-    while (!found) {
-      const next = untried.next();
-      if (next.done) break;
-      const attempt = { words: next.value.words, problems: check(next.value.line, next.value.setup) };
-      tried.push(attempt);
-      if (mends(attempt, problem)) found = attempt;
-    }
-    return { ...problem, remedy: found ? `Nearest remedy: ${found.words}.` : NONE[problem.severity] };
+    const found = (problem.check.startsWith("punch") ? punchFirst : all).find(({ problems }) =>
+      mends(problems(), problem),
+    );
+    return { ...problem, remedy: found ? `Nearest remedy: ${found.change.words}.` : NONE[problem.severity] };
   });
 }
+
+/** Checked at most once, and only if somebody asks. */
+function tried(change: Change, check: Check): { readonly change: Change; readonly problems: () => Problem[] } {
+  let problems: Problem[] | undefined;
+  return {
+    change,
+    problems: () => {
+      problems ??= check(change.line, change.setup);
+      return problems;
+    },
+  };
+}
+
+const mends = (left: readonly Problem[], problem: Problem): boolean =>
+  statusOf(left) !== "stop" && !left.some((other) => other.check === problem.check && other.severity !== "note");
 
 const NONE = {
   check: "No tool of the tables does better: bend a test piece first.",
@@ -68,33 +79,39 @@ function* changes(
   const noseDistance = (other: Punch) =>
     Math.abs((other.nose ?? 0) - (punch?.nose ?? 0)) + Math.abs(other.angle - (punch?.angle ?? other.angle)) / 10; // 10 deg of face count like 1 mm of nose
   const otherPunches = punches.filter((other) => other !== punch).sort((a, b) => noseDistance(a) - noseDistance(b));
-  for (const other of otherDies) yield { words: `die ${other.name}`, line, setup: { ...setup, die: other } };
-  for (const other of otherPunches) yield { words: `punch ${other.name}`, line, setup: { ...setup, punch: other } };
+  for (const other of otherDies)
+    yield { changes: "die", words: `die ${other.name}`, line, setup: { ...setup, die: other } };
+  for (const other of otherPunches)
+    yield { changes: "punch", words: `punch ${other.name}`, line, setup: { ...setup, punch: other } };
   for (const another of otherDies)
     for (const other of otherPunches)
       yield {
+        changes: "both",
         words: `die ${another.name} with punch ${other.name}`,
         line,
         setup: { ...setup, die: another, punch: other },
       };
   for (const other of brakes)
-    if (other !== setup.brake) yield { words: `brake ${other.name}`, line, setup: { ...setup, brake: other } };
+    if (other !== setup.brake)
+      yield { changes: "brake", words: `brake ${other.name}`, line, setup: { ...setup, brake: other } };
   yield* partChanges(line, setup, system);
 }
 
 function* partChanges(line: BendLine, setup: Setup, system: UnitSystem): Generator<Change> {
   if (line.grain !== "across")
     yield {
+      changes: "part",
       words: "turn the blank so that the bend line lies across the grain",
       line: { ...line, grain: "across" },
       setup,
     };
   const drilled = { ...line, holeDistance: undefined };
-  if (line.holeDistance !== undefined) yield { words: "drill the hole after bending", line: drilled, setup };
+  if (line.holeDistance !== undefined)
+    yield { changes: "part", words: "drill the hole after bending", line: drilled, setup };
   const least = leastFlange(line, setup.die.opening, setup.die.shoulder, system);
   const flanges = line.flanges.map((flange) => mm(Math.max(flange, least)));
   const longer = `make the short flange ${show(least, "length", system)} and trim it after bending`;
-  yield { words: longer, line: { ...line, flanges }, setup };
+  yield { changes: "part", words: longer, line: { ...line, flanges }, setup };
   if (line.holeDistance !== undefined)
-    yield { words: `${longer}, hole drilled after`, line: { ...drilled, flanges }, setup };
+    yield { changes: "part", words: `${longer}, hole drilled after`, line: { ...drilled, flanges }, setup };
 }
