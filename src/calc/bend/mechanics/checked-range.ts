@@ -15,21 +15,23 @@ export interface CheckedQuantity {
 
 type Read = (input: AirBendInput, bend: AirBend) => number;
 
-/** Spans of the eleven finite-element cases; a test compares them with tests/reference/fe-cases.json. */
+/** Spans of the 29 cases of two finite-element programs; a test compares them with tests/reference/fe-cases*.json. */
 const CHECKED: ReadonlyArray<readonly [string, "" | "deg", Read, number, number]> = [
-  ["friction", "", (input) => input.friction, 0, 0.1],
+  ["friction", "", (input) => input.friction, 0, 0.2],
   ["die angle", "deg", (input) => input.dieAngle, 85, 85],
-  ["die opening / thickness", "", (input) => input.dieOpening / input.thickness, 20 / 3, 40 / 3],
+  ["die opening / thickness", "", (input) => input.dieOpening / input.thickness, 6, 16],
   ["punch nose / thickness", "", (input) => input.punchNose / input.thickness, 1 / 3, 4],
-  ["die shoulder / thickness", "", (input) => input.dieShoulder / input.thickness, 2 / 3, 1],
+  ["die shoulder / thickness", "", (input) => input.dieShoulder / input.thickness, 4 / 6.35, 1],
   ["hardening exponent", "", (input) => input.hardening.exponent, 0.05, 0.45],
-  ["final angle", "deg", (_, bend) => bend.finalAngle, 89.7, 91.37],
-  ["tangent radius / thickness", "", (input, bend) => bend.tangentRadius / input.thickness, 2.03 / 3, 12.42 / 3],
+  ["final angle", "deg", (_, bend) => bend.finalAngle, 45.8313, 119.3779],
+  ["tangent radius / thickness", "", (input, bend) => bend.tangentRadius / input.thickness, 0.62, 4.14],
 ];
 
 /**
  * Which quantities of a bend lie inside what the model was checked against, and which do not: outside, the mechanics
- * still hold but nobody has compared them. Friction was checked in one case only, the die angle at 85 degrees only.
+ * still hold but nobody has compared them. The die angle was 85 degrees
+ * in every case; it moves only the centre of the shoulder arc. Springback of sheets that hardly harden (n about 0.05) was
+ * off by up to 5 % of it, 0.3 degrees; everything else within 0.15 degrees.
  */
 export function checkedAgainstFiniteElements(input: AirBendInput, bend: AirBend): readonly CheckedQuantity[] {
   return CHECKED.map(([quantity, unit, read, least, most]) => {
