@@ -51,6 +51,9 @@ import { shearForce } from "./functions/shear-force.ts";
 import { shearMaxthickness } from "./functions/shear-maxthickness.ts";
 import { sheetThickness } from "./functions/sheet-thickness.ts";
 import { source } from "./functions/source.ts";
+import { stripDeduction } from "./functions/strip-deduction.ts";
+import { stripEvenness } from "./functions/strip-evenness.ts";
+import { stripTable } from "./functions/strip-table.ts";
 import { toleranceAngle } from "./functions/tolerance-angle.ts";
 import { toleranceLength } from "./functions/tolerance-length.ts";
 import { version } from "./functions/version.ts";
@@ -110,6 +113,9 @@ export const RECORDS: readonly AnyRecord[] = [
   shearMaxthickness,
   sheetThickness,
   source,
+  stripDeduction,
+  stripEvenness,
+  stripTable,
   toleranceAngle,
   toleranceLength,
   version,

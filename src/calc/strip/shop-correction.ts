@@ -76,8 +76,11 @@ export function shopCorrections(records: readonly StripRecord[], work?: Working)
 }
 
 /** K as corrected for a bend of this ratio of radius to thickness. */
-export const correctedFraction = (predicted: Ratio, { offset, slope }: ShopCorrection, ratio: Ratio): Ratio =>
-  predicted + offset + (slope ? slope.perDecade * Math.log10(ratio / slope.about) : 0);
+export const correctedFraction = (
+  predicted: Ratio,
+  { offset, slope }: Pick<ShopCorrection, "offset" | "slope">,
+  ratio: Ratio,
+): Ratio => predicted + offset + (slope ? slope.perDecade * Math.log10(ratio / slope.about) : 0);
 
 type Placed = StripRecord & { readonly place: number; readonly residual: Ratio };
 
@@ -96,7 +99,7 @@ function correctionOf(group: readonly Placed[], work: Working | undefined): Shop
   step(work, "c", `correction of K, ${material}, ${regime}`, offset, "", source);
   step(work, "s_c", "its standard deviation", deviation, "", source);
   const slope = slopeOf(used);
-  const residuals = used.map((r) => r.residual - correctedFraction(0, { offset, slope } as ShopCorrection, ratioOf(r)));
+  const residuals = used.map((r) => r.residual - correctedFraction(0, { offset, slope }, ratioOf(r)));
   const spread = used.length < 2 ? undefined : Math.sqrt(sum(residuals.map((r) => r * r)) / (used.length - 1));
   return {
     material,

@@ -7,6 +7,7 @@ import { type Problem, STATUSES, sentences, statusOf } from "../../calc/problem.
 import { judgeStack, type StackVerdict, toleranceStack } from "../../calc/tolerance/stack.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import type { Degrees, Millimetres, Newtons } from "../../units/quantity.ts";
+import { Refusal } from "../../units/refusal.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -36,7 +37,7 @@ export interface LineCheck {
   readonly blank: Blank;
   readonly force: { readonly expected: Newtons; readonly worst: Newtons } | undefined;
   readonly acceptance: Acceptance | undefined;
-  readonly stack: { readonly verdict: StackVerdict; readonly worst: Millimetres } | undefined;
+  readonly stack: { readonly verdict: StackVerdict | undefined; readonly worst: Millimetres | undefined } | undefined;
 }
 
 export function checkLine(line: BillLine, shop: CheckShop, work?: Working): LineCheck {
@@ -112,31 +113,41 @@ function radiusFinding(
 
 function toleranceFinding(
   line: BillLine,
-  { rates, system }: CheckShop,
+  shop: CheckShop,
   work?: Working,
-): { verdict: StackVerdict; worst: Millimetres; problem: Problem | undefined } | undefined {
+): { verdict: StackVerdict | undefined; worst: Millimetres | undefined; problem: Problem | undefined } | undefined {
   if (line.tolerance === undefined) return undefined;
+  try {
+    return judgeTolerance(line, line.tolerance, shop, work);
+  } catch (problem) {
+    if (!(problem instanceof Refusal)) throw problem;
+    // The shop has not said how well it holds a size: that is no fault of the part.
+    const message = `The drawing's tolerance is not judged: ${problem.message}.`;
+    return { verdict: undefined, worst: undefined, problem: { check: "tolerance", severity: "check", message } };
+  }
+}
+
+function judgeTolerance(line: BillLine, tolerance: Millimetres, { rates, system }: CheckShop, work?: Working) {
   const bends = line.main.angles.length;
-  const edge = rates.get(line.pin === "waterjet" ? "cutEdge" : "shearedEdge") as Millimetres;
-  const leg = Math.max(...line.main.flanges) as Millimetres;
   const spread = {
-    edge,
+    edge: rates.get(line.pin === "waterjet" ? "cutEdge" : "shearedEdge") as Millimetres,
     deduction: (bends > 0 ? rates.get("deductionSpread") : 0) as Millimetres,
     angle: (bends > 0 ? rates.get("angleSpread") : 0) as Degrees,
   };
-  const stack = toleranceStack(bends, leg, spread, work);
-  const verdict = judgeStack(stack, line.tolerance);
+  const stack = toleranceStack(bends, Math.max(...line.main.flanges) as Millimetres, spread, work);
+  const verdict = judgeStack(stack, tolerance);
+  const atRisk = verdict === "at risk";
+  const says = (value: Millimetres) => show(value, "length", system, 2);
   const problem: Problem = {
     check: "tolerance",
-    severity: verdict === "at risk" ? "check" : "stop",
-    value: verdict === "at risk" ? stack.worst : stack.expected,
-    limit: line.tolerance,
+    severity: atRisk ? "check" : "stop",
+    value: atRisk ? stack.worst : stack.expected,
+    limit: tolerance,
     quantity: "length",
-    message: `The drawing allows plus and minus ${show(line.tolerance, "length", system, 2)}; edge, bends and angle come to ${show(stack.expected, "length", system, 2)} as a rule, ${show(stack.worst, "length", system, 2)} at worst.`,
-    remedy:
-      verdict === "at risk"
-        ? "Measure the first pieces and correct the gauge."
-        : "Ask for a wider tolerance, or measure and sort.",
+    message: `The drawing allows plus and minus ${says(tolerance)}; edge, bends and angle come to ${says(stack.expected)} as a rule, ${says(stack.worst)} at worst.`,
+    remedy: atRisk
+      ? "Measure the first pieces and correct the gauge."
+      : "Ask for a wider tolerance, or measure and sort.",
   };
   return { verdict, worst: stack.worst, problem: verdict === "holds" ? undefined : problem };
 }

@@ -1,4 +1,3 @@
-import { airBentRadius } from "../../calc/bend/air-bend.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
@@ -9,6 +8,8 @@ import { data } from "../parameters/material.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record.ts";
+import { radiusAndAxis } from "../strip/corrected.ts";
+import { corrections } from "../strip/correction-table.ts";
 
 export const airFlat = defineFunction({
   name: "AIR.FLAT",
@@ -20,22 +21,25 @@ export const airFlat = defineFunction({
     ...airTools(),
     k: k(),
     legs: legs(),
+    correction: corrections(),
     units: units(),
     data: data(),
   },
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.AIR.FLAT("A36",0.25,"2;3",90,2,,"rule"),2)', answer: 4.53 },
   source: "sum of flanges less bend deductions at the radius the die gives (derived; radius by mechanics or rule)",
-  calculate: ({ material, thickness, flanges, bendAngles, method, k, legs, ...tools }, { work }) => {
+  calculate: ({ material, thickness, flanges, bendAngles, method, k, legs, correction, ...tools }, { work }) => {
     const angles = anglePerBend(flanges, bendAngles);
-    const radiusAt = new Map(
-      [...new Set(angles)].map((angle) => [angle, airBentRadius(material, thickness, angle, tools, method, work)]),
-    );
+    const sheet = { material, thickness, tools, corrections: correction };
+    const bends = new Map([...new Set(angles)].map((angle) => [angle, radiusAndAxis(sheet, angle, method, k, work)]));
     refuseOverlap(
       flanges,
-      angles.map((angle) => beyondTangent(thickness, radiusAt.get(angle)!, angle, legs)),
+      angles.map((angle) => beyondTangent(thickness, bends.get(angle)!.radius, angle, legs)),
     );
-    const deductions = angles.map((angle) => bendDeduction(thickness, radiusAt.get(angle)!, angle, k, legs, work));
+    const deductions = angles.map((angle) => {
+      const bend = bends.get(angle)!;
+      return bendDeduction(thickness, bend.radius, angle, bend.k, legs, work);
+    });
     return flatFromDeductions(flanges, deductions, work);
   },
 });

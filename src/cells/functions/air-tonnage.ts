@@ -1,4 +1,3 @@
-import { mechanicsInput } from "../../calc/bend/air-bend.ts";
 import { airForce } from "../../calc/bend/mechanics/air-force.ts";
 import { newtons } from "../../units/quantity.ts";
 import { step } from "../../units/working.ts";
@@ -8,6 +7,8 @@ import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record.ts";
+import { correctedInput } from "../strip/corrected.ts";
+import { corrections } from "../strip/correction-table.ts";
 
 export const airTonnage = defineFunction({
   name: "AIR.TONNAGE",
@@ -19,14 +20,19 @@ export const airTonnage = defineFunction({
     dieOpening: dieOpening(),
     punchNose: punchNose(),
     ...dieFaces(),
+    correction: corrections(),
     units: units(),
     data: data(),
   },
   result: { kind: "force" },
   example: { formula: '=ROUND(SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625),0)', answer: 165 },
   source: "air-bend mechanics (derived; compared with finite elements, not with measured bends); before bottoming",
-  calculate: ({ material, thickness, bendAngle, bendLength, ...tools }, { work }) => {
-    const perLength = airForce(mechanicsInput(material, thickness, tools, work), bendAngle, work);
+  calculate: ({ material, thickness, bendAngle, bendLength, correction, ...tools }, { work }) => {
+    const perLength = airForce(
+      correctedInput({ material, thickness, tools, corrections: correction }, bendAngle, work),
+      bendAngle,
+      work,
+    );
     return step(
       work,
       "F",

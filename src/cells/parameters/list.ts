@@ -45,6 +45,10 @@ const list =
   });
 
 export const lengths = list<Millimetres>("lengths", "length", (cell, name, context) => readLength(cell, name, context));
+/** Places along a line, from 0. */
+export const positions = list<Millimetres>("lengths", "length", (cell, name, context) =>
+  readLength(cell, name, context, { zero: true }),
+);
 export const bendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readBendAngle(cell, name));
 
 export const signedBendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readSignedBendAngle(cell, name));

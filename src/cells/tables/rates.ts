@@ -83,7 +83,7 @@ export class Rates {
   }
 }
 
-const COLUMNS = {
+export const RATE_COLUMNS = {
   name: { headers: ["Rate", "Item", "Name"], kind: "text" },
   value: { headers: ["Value"], kind: "cell", optional: true },
   unit: { headers: ["Unit"], kind: "text", optional: true },
@@ -95,7 +95,7 @@ const byName = new Map(RATE_ITEMS.map((known) => [fold(known.name), known]));
 function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
   const values = new Map<string, number>();
   let coupling: Coupling | undefined;
-  for (const row of isEmptyRange(given) ? [] : readTable(given, COLUMNS, name, system)) {
+  for (const row of isEmptyRange(given) ? [] : readTable(given, RATE_COLUMNS, name, system)) {
     if (isBlank(row.value)) continue;
     const label = `${name} row ${row.row} "${row.name}"`;
     if (fold(row.name) === fold(COUPLING)) coupling = readChoice(row.value as CellValue, label, COUPLINGS);

@@ -1,0 +1,54 @@
+/** The shop's own correction, as STRIP.TABLE spills it and the AIR functions take it. */
+import type { AppliedCorrection } from "../../calc/strip/apply.ts";
+import type { Regime } from "../../calc/strip/shop-correction.ts";
+import type { ReadContext, TableParameter } from "../record.ts";
+import { between, type Columns, oneOf, positive, type Row } from "../tables/read-table.ts";
+import { anyTable } from "../tables/shop-table.ts";
+
+export const CORRECTION_HEADERS = [
+  "Material",
+  "Contact",
+  "Strips",
+  "K offset",
+  "Deviation",
+  "Spread",
+  "Slope per decade",
+  "About radius over thickness",
+  "Strength factor",
+  "Springback factor",
+  "Message",
+] as const;
+
+const OFFSET = between(-0.42, 0.42); // beyond it the neutral axis would leave the sheet (derived)
+
+const CORRECTION_COLUMNS = {
+  material: { headers: [CORRECTION_HEADERS[0]], kind: "text" },
+  contact: { headers: [CORRECTION_HEADERS[1]], kind: "text", rule: oneOf("point", "wrapped") },
+  offset: { headers: [CORRECTION_HEADERS[3]], kind: "number", rule: OFFSET },
+  slope: { headers: [CORRECTION_HEADERS[6]], kind: "number", optional: true },
+  about: { headers: [CORRECTION_HEADERS[7]], kind: "number", optional: true, rule: positive },
+  strength: { headers: [CORRECTION_HEADERS[8]], kind: "number", optional: true, rule: between(0.3, 3) },
+  springback: { headers: [CORRECTION_HEADERS[9]], kind: "number", optional: true, rule: between(0.3, 3) },
+} as const satisfies Columns;
+
+const asCorrection = (
+  row: Row<typeof CORRECTION_COLUMNS>,
+  name: string,
+  { materials }: ReadContext,
+): AppliedCorrection => ({
+  material: materials.find(row.material, `${name} row ${row.row} column "Material"`).name,
+  regime: row.contact.toLowerCase() as Regime,
+  offset: row.offset,
+  slope: row.slope === undefined || row.about === undefined ? undefined : { perDecade: row.slope, about: row.about },
+  strength: row.strength,
+  springback: row.springback,
+});
+
+export const corrections = (): TableParameter<AppliedCorrection[]> =>
+  anyTable(
+    "correction table",
+    "The shop's own correction from test strips, as STRIP.TABLE spills it; blank for none",
+    CORRECTION_COLUMNS,
+    asCorrection,
+    true,
+  );
