@@ -1,0 +1,29 @@
+/** Small bills of our own for the tests; lengths in millimetres. */
+import { type Blank, type Limits, NO_LIMITS, type Stock } from "../../../src/calc/cutting/index.ts";
+import { mm } from "../../../src/units/quantity.ts";
+
+export const blank = (id: string, w: number, h: number, quantity: number, grain: Blank["grain"] = "free"): Blank => ({
+  id,
+  w: mm(w),
+  h: mm(h),
+  quantity,
+  grain,
+});
+
+export const sheet = (id: string, w: number, h: number, more: Partial<Stock> = {}): Stock => ({
+  id,
+  w: mm(w),
+  h: mm(h),
+  quantity: Number.POSITIVE_INFINITY,
+  price: null,
+  grain: "w",
+  trim: mm(0),
+  remnant: false,
+  ...more,
+});
+
+export const limits = (more: Partial<Record<keyof Limits, number>> = {}): Limits =>
+  ({ ...NO_LIMITS, ...more }) as Limits;
+
+export const sheetsOf = (plan: { readonly sheets: readonly { readonly count: number }[] }): number =>
+  plan.sheets.reduce((sum, { count }) => sum + count, 0);
