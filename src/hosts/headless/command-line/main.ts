@@ -10,6 +10,7 @@ import { serveJobs } from "./worker.ts";
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   calc: async () => (await import("./calc.ts")).calc,
   recalc: async () => (await import("./recalc.ts")).recalc,
+  check: async () => (await import("./check.ts")).check,
   functions: async () => (await import("./catalogue.ts")).functions,
 };
 

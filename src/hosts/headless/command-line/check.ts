@@ -1,0 +1,169 @@
+/** `shop check PARTS.csv --shop WORKBOOK.xlsx [--json]`: every part of a bill against the shop's own tables. */
+import { readFileSync } from "node:fs";
+import { type Problem, statusOf, worstFirst } from "../../../calc/problem.ts";
+import { type CheckShop, checkLine } from "../../../cells/bill/check.ts";
+import { isAnswered, type Outcome, outcomes } from "../../../cells/bill/rows.ts";
+import { currentMaterials } from "../../../cells/materials/read-data.ts";
+import type { ReadContext, TableParameter } from "../../../cells/record.ts";
+import { readBill } from "../../../cells/tables/bill.ts";
+import type { Columns } from "../../../cells/tables/column.ts";
+import { RATE_COLUMNS, rates } from "../../../cells/tables/rates.ts";
+import {
+  anyShears,
+  BRAKE_COLUMNS,
+  brakes,
+  DIE_COLUMNS,
+  dies,
+  PUNCH_COLUMNS,
+  punches,
+  SHEAR_COLUMNS,
+} from "../../../cells/tables/shop-tables.ts";
+import { anyWaterjets, WATERJET_COLUMNS } from "../../../cells/tables/waterjet.ts";
+import type { CellMatrix } from "../../../units/cell.ts";
+import { Refusal } from "../../../units/refusal.ts";
+import { fromInternal, unitName } from "../../../units/system.ts";
+import { FileRefusal } from "../package/file-refusal.ts";
+import { readWorkbook } from "../workbook/read-workbook.ts";
+import { callerPath } from "./caller.ts";
+import type { Command } from "./command.ts";
+import { findTable } from "./find-table.ts";
+import { partsOf } from "./parts-file.ts";
+import { readArguments, UsageError } from "./usage.ts";
+
+const SYSTEM = "in"; // plain numbers without a unit in the header are inches, as in a cell
+const REFUSED = 2;
+type Verdict = "clear" | "check" | "stop" | "unreadable";
+
+export const check: Command = async (args, context) => {
+  const { values, positionals } = readArguments(args, { json: { type: "boolean" }, shop: { type: "string" } });
+  const [file] = positionals;
+  if (file === undefined || positionals.length > 1 || values.shop === undefined)
+    throw new UsageError("check takes PARTS.csv --shop WORKBOOK.xlsx");
+  let found: Outcome<readonly Problem[]>[];
+  try {
+    const shop = shopIn(values.shop);
+    const parts = readBill(partsOf(read(file)), "parts", contextOf());
+    found = outcomes(parts, (line) => checkLine(line, shop).problems);
+  } catch (problem) {
+    if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
+    context.note(`${problem.message}\n`);
+    return REFUSED;
+  }
+  const counts: Record<Verdict, number> = { clear: 0, check: 0, stop: 0, unreadable: 0 };
+  for (const outcome of found) {
+    const part = partOf(outcome);
+    counts[part.verdict]++;
+    context.out(values.json ? `${JSON.stringify(part)}\n` : inWords(part));
+  }
+  const summary = { parts: found.length, ...counts };
+  context.out(
+    values.json
+      ? `${JSON.stringify({ summary })}\n`
+      : `${Object.entries(summary)
+          .map(([name, count]) => `${count} ${name}`)
+          .join(", ")}\n`,
+  );
+  return counts.stop + counts.unreadable > 0 ? 1 : 0;
+};
+
+const contextOf = (): ReadContext => ({ system: SYSTEM, materials: currentMaterials(), material: undefined });
+
+function read(file: string): Uint8Array {
+  try {
+    return readFileSync(callerPath(file));
+  } catch (error) {
+    throw new FileRefusal(
+      "unreadable",
+      `${file} must be a file that can be read; got ${(error as NodeJS.ErrnoException).code}`,
+    );
+  }
+}
+
+function shopIn(file: string): CheckShop {
+  const workbook = readWorkbook(read(file));
+  const table = <T>(columns: Columns, parameter: TableParameter<T>, name: string, needed: boolean): T => {
+    const range: CellMatrix | undefined = findTable(workbook, columns);
+    if (!range && needed)
+      throw new FileRefusal(
+        "unreadable",
+        `${file} must be a workbook with a table whose header begins "${Object.values(columns)[0]!.headers[0]}" (${name}); got none`,
+      );
+    return parameter.read((range ?? [[null]]) as never, name, contextOf());
+  };
+  return {
+    brakes: table(BRAKE_COLUMNS, brakes(), "brake table", true),
+    dies: table(DIE_COLUMNS, dies(), "die table", true),
+    punches: table(PUNCH_COLUMNS, punches(), "punch table", true),
+    shears: table(SHEAR_COLUMNS, anyShears(), "shear table", false),
+    waterjets: table(WATERJET_COLUMNS, anyWaterjets(), "waterjet table", false),
+    rates: table(RATE_COLUMNS, rates(true), "rate table", false),
+    materials: currentMaterials(),
+    system: SYSTEM,
+  };
+}
+
+interface PartJson {
+  readonly row: number;
+  readonly part: string;
+  readonly verdict: Verdict;
+  readonly problems: readonly ProblemJson[];
+}
+interface ProblemJson {
+  readonly check: string;
+  readonly severity: "check" | "stop";
+  readonly value: number | null;
+  readonly limit: number | null;
+  readonly unit: string | null;
+  readonly message: string;
+  readonly remedy: string | null;
+}
+
+function partOf(outcome: Outcome<readonly Problem[]>): PartJson {
+  if (isAnswered(outcome)) {
+    const { line, answer } = outcome;
+    const problems = worstFirst(answer).flatMap((problem) =>
+      problem.severity === "note" ? [] : [problemJson(problem)],
+    );
+    return { row: line.row, part: line.part, verdict: statusOf(answer), problems };
+  }
+  return {
+    row: outcome.row,
+    part: outcome.part,
+    verdict: "unreadable",
+    problems: [
+      {
+        check: "reading",
+        severity: "stop",
+        value: null,
+        limit: null,
+        unit: null,
+        message: outcome.message,
+        remedy: null,
+      },
+    ],
+  };
+}
+
+function problemJson({ check: name, severity, value, limit, quantity, message, remedy }: Problem): ProblemJson {
+  const figure = (internal: number | undefined): number | null => {
+    if (internal === undefined) return null;
+    const shown = quantity ? fromInternal(internal, quantity, SYSTEM) : internal;
+    return Number.isFinite(shown) ? shown : null;
+  };
+  return {
+    check: name,
+    severity: severity as "check" | "stop",
+    value: figure(value),
+    limit: figure(limit),
+    unit: quantity ? unitName(quantity, SYSTEM) : null,
+    message,
+    remedy: remedy ?? null,
+  };
+}
+
+/** Tab-separated for people and spreadsheets; a text that a spreadsheet would take for a formula is quoted as text. */
+const inWords = ({ row, part, verdict, problems }: PartJson): string => {
+  const said = problems.map(({ message, remedy }) => (remedy ? `${message} ${remedy}` : message)).join(" ");
+  return `${[String(row), part, verdict, said].map(asText).join("\t")}\n`;
+};
+const asText = (text: string): string => (/^[=+\-@]/.test(text) ? `'${text}` : text).replace(/[\t\r\n]+/g, " ");

@@ -1,0 +1,37 @@
+/** A bill from a CSV file as the cells of a worksheet would hold it. */
+import { BILL_COLUMNS } from "../../../cells/tables/bill.ts";
+import { findColumn } from "../../../cells/tables/column.ts";
+import type { CellMatrix } from "../../../units/cell.ts";
+import { readCsv } from "./csv.ts";
+
+const DECIMAL_COMMA = /^[-+]?\d+,\d+$/;
+const THOUSANDS = /^([-+]?)(\d{1,3}(?:\.\d{3})+)(?:,(\d+))?$/;
+
+/**
+ * Where a file separates by semicolons and writes decimals with commas, a point between groups of three digits parts
+ * thousands: "1.250" is 1250 there. Only in columns of figures, and only in such files.
+ */
+export function partsOf(bytes: Uint8Array): CellMatrix {
+  const { rows, separator } = readCsv(bytes);
+  const width = Math.max(0, ...rows.map((row) => row.length));
+  const header = rows[0] ?? [];
+  const figures = Object.values(BILL_COLUMNS)
+    .filter(({ kind }) => kind !== "text")
+    .map((column) => findColumn(header, { ...column, optional: true }, "parts").index)
+    .filter((index) => index >= 0);
+  const body = rows.slice(1);
+  const commaDecimals =
+    separator === ";" && figures.some((i) => body.some((row) => DECIMAL_COMMA.test((row[i] ?? "").trim())));
+  const read = (text: string, index: number): string => {
+    const match = commaDecimals && figures.includes(index) ? THOUSANDS.exec(text.trim()) : null;
+    if (!match) return text;
+    const [, sign = "", whole = "", decimals] = match;
+    return `${sign}${whole.replaceAll(".", "")}${decimals ? `.${decimals}` : ""}`;
+  };
+  return rows.map((row, r) =>
+    Array.from({ length: width }, (_, i) => {
+      const text = row[i] ?? "";
+      return text.trim() === "" ? null : r === 0 ? text : read(text, i);
+    }),
+  );
+}
