@@ -86,6 +86,8 @@ const BY_NAME: Record<string, Row> = {
   die_angle: FIGURE,
   // Negative where the bend goes down.
   "BEND.STOPS bend_angles": row(OK, V, V, OK, V, V, V),
+  "STRIP.EVENNESS along": FROM_ZERO, // one end of the bed
+  "STRIP.EVENNESS tolerance": FIGURE,
   "BEND.ORDER bend_angles": row(OK, V, V, OK, V, V, V),
 };
 

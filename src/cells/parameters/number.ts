@@ -18,7 +18,7 @@ export interface NumberRule {
 
 /** The rule in words: "a number from 0 to 10", "a whole number of at least 1". */
 export function ruleInWords(rule: NumberRule, noun: string, unit = ""): string {
-  const what = rule.whole ? `a whole ${noun}` : `a ${noun}`;
+  const what = rule.whole ? `a whole ${noun}` : `${/^[aeiou]/.test(noun) ? "an" : "a"} ${noun}`;
   const end = (value: number) => `${showNumber(value, 8)}${unit}`;
   const from = rule.above ? `more than ${end(rule.from)}` : `at least ${end(rule.from)}`;
   if (rule.to === undefined) return `${what} of ${from}`;
