@@ -108,6 +108,7 @@ export class Calculator {
     }));
     const dirty = allDependants(this.readers(), start);
     this.run([...dirty]);
+    this.fillDataTables([...this.formulas()].filter((cell) => cell.kind === "data-table"));
     return dirty;
   }
 

@@ -21,7 +21,7 @@ export function writePackage(
   for (const entry of entries) {
     const content = replaced.get(entry.name);
     const packed = content
-      ? deflateSync(content, { level: 6 })
+      ? deflateSync(content, { level: 3 })
       : bytes.subarray(entry.dataOffset, entry.dataOffset + entry.compressedSize);
     const facts = content
       ? { method: 8, crc: crc32(content), compressedSize: packed.length, size: content.length }

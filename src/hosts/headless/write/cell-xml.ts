@@ -46,12 +46,24 @@ export function replacedCell(xml: string, changed: ChangedCell): string {
   // vm points at rich data that belongs to the old value.
   const bare = open.replace(/\s(?:t|vm)\s*=\s*(?:"[^"]*"|'[^']*')/g, "");
   const tag = type === undefined ? bare : `${bare} t="${type}"`;
-  const element = (name: string): RegExp =>
-    new RegExp(`<${prefix}${name}(?:\\s[^>]*)?(?:/>|>[\\s\\S]*?</${prefix}${name}\\s*>)`);
+  const element = (name: string): RegExp => elementPattern(prefix, name);
   const formula = element("f").exec(inner)?.[0] ?? "";
   const rest = inner.replace(element("f"), "").replace(element("v"), "").replace(element("is"), "");
   const content = resized(formula, changed) + valueElement(value, prefix) + rest;
   return content === "" ? `${tag}/>` : `${tag}>${content}</${prefix}c>`;
+}
+
+const patterns = new Map<string, RegExp>();
+
+/** An element of the cell with everything in it. */
+function elementPattern(prefix: string, name: string): RegExp {
+  const key = prefix + name;
+  let pattern = patterns.get(key);
+  if (!pattern) {
+    pattern = new RegExp(`<${key}(?:\\s[^>]*)?(?:/>|>[\\s\\S]*?</${key}\\s*>)`);
+    patterns.set(key, pattern);
+  }
+  return pattern;
 }
 
 const resized = (formula: string, changed: ChangedCell): string =>

@@ -17,25 +17,24 @@ export function spliceSheet(xml: string, sheet: Sheet, changed: readonly Changed
   const prefix = prefixOf(xml, layout.dataOpenEnd);
   let cell = 0;
   let lastRowEnd = layout.dataOpenEnd;
-  const rowsLeft = [...byRow.keys()].sort((a, b) => a - b);
+  const wanted = [...byRow.keys()].sort((a, b) => a - b);
+  let at = 0;
   for (let i = 0; i < layout.rowNumber.length; i++) {
     const row = layout.rowNumber.at(i);
     const start = layout.rowStart.at(i);
     const end = layout.rowEnd.at(i);
-    while (rowsLeft.length > 0 && rowsLeft[0]! < row) {
-      edits.push(newRow(byRow.get(rowsLeft.shift()!)!, prefix, start));
-    }
+    for (; at < wanted.length && wanted[at]! < row; at++) edits.push(newRow(byRow.get(wanted[at]!)!, prefix, start));
     while (cell < layout.cellRow.length && layout.cellStart.at(cell) < start) cell++;
     let next = cell;
     while (next < layout.cellRow.length && layout.cellStart.at(next) < end) next++;
-    if (rowsLeft[0] === row) {
-      rowsLeft.shift();
+    if (wanted[at] === row) {
+      at++;
       edits.push(...rowEdits(xml, sheet, i, cell, next, byRow.get(row)!, prefix));
     }
     cell = next;
     lastRowEnd = end;
   }
-  for (const row of rowsLeft) edits.push(newRow(byRow.get(row)!, prefix, lastRowEnd));
+  for (; at < wanted.length; at++) edits.push(newRow(byRow.get(wanted[at]!)!, prefix, lastRowEnd));
   const dimension = dimensionEdit(xml, changed, layout.dataOpenEnd);
   return apply(xml, dimension ? [dimension, ...edits] : edits);
 }
