@@ -36,6 +36,7 @@ function poseEndingAt(setup: BendSetup, finalAngle: number): LoadedPose {
   };
   let low = wanted;
   let fLow = low < most ? excess(low) : 0;
+  // Springback grows slowly with the angle, so a step a tenth longer than what is missing mostly brackets (numerical).
   for (let step = 1.1; low < most; step *= 2) {
     const high = Math.min(most, low - step * fLow);
     const fHigh = excess(high);

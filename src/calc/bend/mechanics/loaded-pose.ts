@@ -29,8 +29,14 @@ export interface LoadedPose {
  * line: friction acts on the sheet's face, half a thickness from the middle line, and shifts the line of action by
  * mu t/2 along the flange (derived). Closure: arm + nose = x. While the centre would bend less than the nose, the punch
  * touches at a point and the centre's curvature is the unknown; else the sheet wraps the nose and the wrap angle is.
+ * `guess` is a curvature to start from, `tolerance` that of the unknown (of ln curvature or of radians).
  */
-export function loadedPose(setup: BendSetup, halfAngle: number, guess = 1 / setup.noseRadius): LoadedPose {
+export function loadedPose(
+  setup: BendSetup,
+  halfAngle: number,
+  guess = 1 / setup.noseRadius,
+  tolerance = 1e-12,
+): LoadedPose {
   const { section, nosePath, noseRadius, shoulderRadius, friction, frictionAngle } = setup;
   const sin = Math.sin(halfAngle);
   const cos = Math.cos(halfAngle);
@@ -61,13 +67,16 @@ export function loadedPose(setup: BendSetup, halfAngle: number, guess = 1 / setu
   if (excess > 0) {
     const closure = (wrap: number) =>
       reach(freeArm(nosePath, halfAngle - wrap, frictionAngle)) + noseRadius * Math.sin(wrap) - contactX;
-    const wrap = rootBetween(closure, 0, excess, halfAngle, noseRadius * sin - contactX, 1e-12);
+    const wrap = rootBetween(closure, 0, excess, halfAngle, noseRadius * sin - contactX, tolerance);
     return finish("wrapped", nosePath, freeArm(nosePath, halfAngle - wrap, frictionAngle), wrap);
   }
 
   // The reach falls nearly as the inverse of the end curvature: the error of ln reach is about the step ln k still needs.
-  const shortfall = (lnCurvature: number) =>
-    Math.log(reach(freeArm(section.pathTo(Math.exp(lnCurvature)), halfAngle, frictionAngle)) / contactX);
+  let path = nosePath;
+  const shortfall = (lnCurvature: number) => {
+    path = section.pathTo(Math.exp(lnCurvature));
+    return Math.log(reach(freeArm(path, halfAngle, frictionAngle)) / contactX);
+  };
   const most = -Math.log(noseRadius);
   let here = Math.min(Math.log(guess), most);
   let fHere = here === most ? Math.log(1 + excess / contactX) : shortfall(here);
@@ -79,7 +88,7 @@ export function loadedPose(setup: BendSetup, halfAngle: number, guess = 1 / setu
     there = Math.min(next, most);
     fThere = there === most ? Math.log(1 + excess / contactX) : shortfall(there);
   }
-  const lnCurvature = rootBetween(shortfall, here, fHere, there, fThere, 1e-12);
-  const path = section.pathTo(Math.exp(lnCurvature));
+  // The path of the last evaluation is the root's.
+  if (fHere !== 0) rootBetween(shortfall, here, fHere, there, fThere, tolerance);
   return finish("point", path, freeArm(path, halfAngle, frictionAngle), 0);
 }

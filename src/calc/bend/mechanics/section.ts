@@ -23,11 +23,11 @@ export interface SectionPath {
   readonly end: SectionState;
   /** d ln M / d ln k at the end: 1 elastic, about n once most of the section is plastic. */
   readonly endExponent: number;
-  readonly curvature: Float64Array;
-  readonly moment: Float64Array;
-  readonly complementary: Float64Array;
+  readonly curvature: readonly number[];
+  readonly moment: readonly number[];
+  readonly complementary: readonly number[];
   /** Quadrature weight times dM. */
-  readonly momentStep: Float64Array;
+  readonly momentStep: readonly number[];
 }
 
 export interface Section {
@@ -58,7 +58,7 @@ export function section(input: AirBendInput): Section {
   const power0 = e0 ** n;
   const yieldStrain = (f * K * power0) / Eprime;
   const elasticCurvature = (2 * yieldStrain) / t;
-  const stiffness = (Eprime * t ** 3) / 12;
+  const stiffness = (Eprime * t ** 3) / 12; // E'I of a plate, by definition
 
   /** State at u = e0 + f p, the argument of the power law in the outer fibre; `power` is u^n. */
   const plasticState = (u: number, power: number): SectionState & { curvatureSlope: number } => {
@@ -103,11 +103,12 @@ export function section(input: AirBendInput): Section {
   const pathTo = (curvature: number): SectionPath => {
     const plastic = curvature > elasticCurvature;
     const points = ELASTIC_POINTS + (plastic ? PLASTIC_RULE.nodes.length : 0);
+    // Plain arrays: short typed ones live outside the heap and cost more to make than to fill.
     const path = {
-      curvature: new Float64Array(points),
-      moment: new Float64Array(points),
-      complementary: new Float64Array(points),
-      momentStep: new Float64Array(points),
+      curvature: new Array<number>(points),
+      moment: new Array<number>(points),
+      complementary: new Array<number>(points),
+      momentStep: new Array<number>(points),
     };
     const put = (i: number, state: SectionState, weight: number) => {
       path.curvature[i] = state.curvature;
