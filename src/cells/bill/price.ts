@@ -1,4 +1,5 @@
 /** BILL.PRICE: what to ask for every line, and for the order. */
+import { knownOrNot } from "../../calc/bend/air-estimate.ts";
 import { charges } from "../../calc/cost/charges.ts";
 import { labourCost } from "../../calc/cost/labour-cost.ts";
 import { type LinePrice, linePrice } from "../../calc/cost/line-price.ts";
@@ -9,11 +10,13 @@ import { atMost } from "../../units/nearly.ts";
 import { type Millimetres, type Money, money } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { show } from "../../units/show.ts";
+import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type SpillRow, spill } from "../spill-columns.ts";
 import type { BillLine, BillRow, RouteName } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import { type StockSheet, sheetsFor } from "../tables/stock.ts";
+import { blankOf } from "./blank.ts";
 import { type PlanRow, planPrice } from "./plan-range.ts";
 import { routeFor } from "./routes.ts";
 import { isAnswered, type Outcome, outcomes, rowsOf } from "./rows.ts";
@@ -52,7 +55,7 @@ export function billPrice(bill: readonly BillRow[], shop: Shop, options: PriceOp
       const works = planner.all(plan, route);
       const outside = planner.outside(plan);
       const cost = {
-        material: materialCost(plan, options, rates, areas, work),
+        material: materialCost(plan, options, rates, areas, shop.system, work),
         labour: money(works.reduce((sum, w) => sum + labour(w, w.run, rates), 0)),
         setUp: money(works.reduce((sum, w) => sum + labour(w, w.setUp, rates), 0)),
         outside: money(outside.reduce((sum, o) => sum + outsideCost(o, line.quantity), 0)),
@@ -114,6 +117,7 @@ function materialCost(
   { stock, plan: cutPlan }: PriceOptions,
   rates: Rates,
   areas: ReadonlyMap<string, number>,
+  system: UnitSystem,
   work?: Working,
 ): Money {
   const { line, blank, blanks } = plan;
@@ -124,7 +128,18 @@ function materialCost(
   }
   const sheet = sheetToCutFrom(line, blank, stock);
   const sheetArea = sheet.length * sheet.width;
-  return materialByArea(blanks, blank.length * blank.width, sheet.price, sheetArea, rates.get("materialYield"), work);
+  const area = areaFrom(sheet, plan, system);
+  return materialByArea(blanks, area, sheet.price, sheetArea, rates.get("materialYield"), work);
+}
+
+/**
+ * Area of one blank in the sheet it is cut from. Where the line's own figure differs (measured, or between two sheets),
+ * the sheet's thickness rules: it is what is bought, and a line that is a little thicker is not cheaper for it.
+ */
+function areaFrom(sheet: StockSheet, { line, chosen, blank }: PlannedLine, system: UnitSystem): number {
+  if (sheet.thickness === line.thickness) return blank.length * blank.width;
+  const cut = knownOrNot(() => blankOf({ ...line, thickness: sheet.thickness }, chosen, system)) ?? blank;
+  return cut.length * cut.width;
 }
 
 /** The cheapest sheet by area that the blank fits on, turned or not. */

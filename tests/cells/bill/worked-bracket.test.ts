@@ -1,0 +1,48 @@
+/** The bracket worked by hand against the functions, line by line and to the cent. */
+import { describe, expect, it } from "vitest";
+import { shopFunctions } from "../../../src/cells/catalogue.ts";
+import type { CellMatrix } from "../../../src/units/cell.ts";
+import { WORKED_BRACKET } from "../../reference/worked-bracket.ts";
+import { ARGUMENTS, BRACKET, bill, columnOf } from "./sample-shop.ts";
+
+const worked = (line: number): number => WORKED_BRACKET[line - 1]!.value;
+const args = ARGUMENTS(bill(BRACKET));
+const ask = (name: string): CellMatrix => shopFunctions.call(name, args[name]!).value as CellMatrix;
+const figure = (name: string, column: string, row = 0): number => columnOf(ask(name), column)[row] as number;
+
+describe("the worked bracket", () => {
+  it.each([
+    ["BILL.BLANKS", "Length", 14],
+    ["BILL.BLANKS", "Weight each", 15],
+    ["BILL.BLANKS", "Quantity", 16],
+    ["BILL.PRICE", "Material", 18],
+    ["BILL.PRICE", "Labour", 33],
+    ["BILL.PRICE", "Set-up", 34],
+    ["BILL.PRICE", "Overhead", 35],
+    ["BILL.PRICE", "Cost", 36],
+    ["BILL.PRICE", "Unit price", 37],
+    ["BILL.PRICE", "Price", 38],
+  ] as const)("%s %s is line %i", (name, column, line) => {
+    expect(figure(name, column)).toBeCloseTo(worked(line), 8);
+  });
+
+  it("times at shear, drill and brake are lines 20 to 32", () => {
+    const times = ask("BILL.TIMES");
+    expect(columnOf(times, "Station")).toEqual(["Shear", "Drill", "Brake"]);
+    const seconds = (column: string) => columnOf(times, column).map((minutes) => (minutes as number) * 60);
+    const close = (found: number[], lines: number[]) =>
+      found.forEach((value, i) => {
+        expect(value).toBeCloseTo(worked(lines[i]!), 7);
+      });
+    close(seconds("Each"), [20, 28, 26]);
+    close(seconds("Set-up"), [30, 32, 31]);
+    const runs = seconds("Total").map((total, i) => total - worked([30, 32, 31][i]!));
+    close(runs, [21, 29, 27]);
+  });
+
+  it("the last step of the working of the price is the total", () => {
+    const steps = shopFunctions.call("WORKING", ["BILL.PRICE", ...args["BILL.PRICE"]!]).value as CellMatrix;
+    expect(steps.at(-1)![2]).toBe(worked(38));
+    expect(steps.map((step) => step[0])).toContain("BD");
+  });
+});
