@@ -9,4 +9,5 @@ export const SECONDS_PER_HOUR = 3600; // by definition
 
 const LAST_BITS = 1e-6; // chosen: far below a second, far above rounding
 /** The time of n pieces, in whole seconds, rounded up. */
-export const runTime = (pieces: number, each: Seconds): Seconds => seconds(Math.ceil(pieces * each - LAST_BITS));
+export const runTime = (pieces: number, each: Seconds): Seconds =>
+  seconds(Math.max(0, Math.ceil(pieces * each - LAST_BITS)));

@@ -1,0 +1,68 @@
+import { describe, expect, it } from "vitest";
+import { toCent, upToCent } from "../../../src/calc/cost/cent.ts";
+import { charges } from "../../../src/calc/cost/charges.ts";
+import { labourCost } from "../../../src/calc/cost/labour-cost.ts";
+import { linePrice } from "../../../src/calc/cost/line-price.ts";
+import { materialByArea } from "../../../src/calc/cost/material-cost.ts";
+import { priceBreaks } from "../../../src/calc/cost/price-breaks.ts";
+import { priceForMargin } from "../../../src/calc/cost/price-for-margin.ts";
+import { seconds } from "../../../src/calc/time/seconds.ts";
+import { money } from "../../../src/units/quantity.ts";
+
+describe("cents", () => {
+  it.each([
+    [1.001, 1.01],
+    [1.01, 1.01],
+    [0.1 + 0.2, 0.3],
+    [19.99 * 3, 59.97],
+    [0, 0],
+  ])("%d up to the cent is %d", (amount, cents) => {
+    expect(upToCent(amount)).toBe(cents);
+  });
+
+  it("sums of cents stay cents", () => {
+    expect(toCent(0.1 + 0.7)).toBe(0.8);
+  });
+});
+
+describe("margin is a share of the price, mark-up one of the cost", () => {
+  // By definition: price - cost = margin x price; 70 at 30 % margin is 100, with 30 % mark-up 91.
+  it.each([
+    [70, 0.3, "margin", 100],
+    [70, 0.3, "markup", 91],
+    [10, 0, "margin", 10],
+    [1, 0.35, "margin", 1.54],
+  ] as const)("%d at %d %s", (cost, share, basis, price) => {
+    expect(priceForMargin(money(cost), share, basis)).toBe(price);
+  });
+});
+
+describe("parts of a price, by hand", () => {
+  it("material by area over the yield", () => {
+    expect(materialByArea(10, 200, money(100), 10_000, 0.8)).toBeCloseTo(25, 12);
+  });
+
+  it("labour with a second person", () => {
+    expect(labourCost(seconds(1800), money(60), 1, money(35))).toBe(30);
+    expect(labourCost(seconds(1800), money(60), 2, money(35))).toBe(47.5);
+  });
+
+  it("the line is unit price x quantity, and the total the sum of the lines", () => {
+    const cost = { material: money(10), labour: money(4), setUp: money(6), outside: money(3) };
+    const line = linePrice(3, cost, 0.5, { share: 0.2, basis: "margin" });
+    // 10 + 4 + 6 + 3 + 5 = 28; 28 / 3 / 0.8 = 11.666..., up to 11.67; x 3 = 35.01
+    expect(line).toMatchObject({ overhead: 5, cost: 28, unitPrice: 11.67, price: 35.01 });
+  });
+
+  it("first up to the minimum, then the rush on all of it", () => {
+    expect(charges([money(30), money(20.5)], money(75), 0.2)).toEqual({ minimum: 24.5, rush: 15, total: 90 });
+    expect(charges([money(100)], money(75), 0)).toEqual({ minimum: 0, rush: 0, total: 100 });
+  });
+
+  it("breaks spread the set-up", () => {
+    expect(priceBreaks([1, 7], money(70), money(0), 0.3, "margin")).toEqual([
+      { quantity: 1, unitCost: 70, unitPrice: 100, price: 100 },
+      { quantity: 7, unitCost: 10, unitPrice: 14.29, price: 100.03 },
+    ]);
+  });
+});
