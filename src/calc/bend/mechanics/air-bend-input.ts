@@ -1,5 +1,6 @@
 import type { Degrees, Megapascals, Millimetres, Ratio } from "../../../units/quantity.ts";
 import { Refusal } from "../../../units/refusal.ts";
+import { showNumber } from "../../../units/show.ts";
 import { type Hardening, LARGEST_EXPONENT } from "./hardening.ts";
 
 /** A sheet over an open V die under a punch: everything the mechanics of an air bend needs. */
@@ -24,17 +25,17 @@ export interface AirBendInput {
 
 /** What the solver can take; wider than what was checked, see checkedAgainstFiniteElements. */
 const LIMITS: ReadonlyArray<readonly [string, (input: AirBendInput) => number, number, number, string]> = [
-  ["strength", (i) => i.hardening.strength, 10, 5000, " MPa"],
-  ["exponent", (i) => i.hardening.exponent, 0.02, LARGEST_EXPONENT, ""],
+  ["hardening strength", (i) => i.hardening.strength, 10, 5000, " MPa"],
+  ["hardening exponent", (i) => i.hardening.exponent, 0.02, LARGEST_EXPONENT, ""],
   ["prestrain", (i) => i.hardening.prestrain ?? 0.001, 1e-6, 0.5, ""],
   ["modulus", (i) => i.modulus, 1e4, 1e6, " MPa"],
   ["poisson", (i) => i.poisson, 0, 0.49, ""],
   ["anisotropy", (i) => i.anisotropy ?? 1, 0.2, 4, ""],
   ["thickness", (i) => i.thickness, 0.05, 100, " mm"],
-  ["dieOpening/thickness", (i) => i.dieOpening / i.thickness, 3, 60, ""],
-  ["dieShoulder", (i) => i.dieShoulder, 0, 200, " mm"],
-  ["dieAngle", (i) => i.dieAngle, 20, 160, " deg"],
-  ["punchNose", (i) => i.punchNose, 0, 500, " mm"],
+  ["die_opening over thickness", (i) => i.dieOpening / i.thickness, 3, 60, ""],
+  ["die_shoulder", (i) => i.dieShoulder, 0, 200, " mm"],
+  ["die_angle", (i) => i.dieAngle, 20, 160, " deg"],
+  ["punch_nose", (i) => i.punchNose, 0, 500, " mm"],
   ["friction", (i) => i.friction, 0, 0.5, ""],
 ];
 
@@ -43,7 +44,7 @@ export function checkAirBendInput(input: AirBendInput): void {
   for (const [name, read, least, most, unit] of LIMITS) {
     const value = read(input);
     if (!(typeof value === "number" && value >= least && value <= most)) {
-      throw new Refusal("#VALUE!", `${name} must be from ${least} to ${most}${unit}; got ${value}`);
+      throw new Refusal("#VALUE!", `${name} must be from ${least} to ${most}${unit}; got ${showNumber(value)}`);
     }
   }
 }

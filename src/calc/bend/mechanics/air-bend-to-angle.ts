@@ -16,12 +16,12 @@ const DEGREE = Math.PI / 180;
  */
 export function airBendToAngle(input: AirBendInput, finalAngle: Degrees): AirBend {
   if (!(finalAngle >= 0.5 && finalAngle <= 175)) {
-    throw new Refusal("#VALUE!", `finalAngle must be from 0.5 to 175 deg; got ${finalAngle}`);
+    throw new Refusal("#VALUE!", `bend_angle must be from 0.5 to 175 deg; got ${finalAngle}`);
   }
   const setup = bendSetup(input);
   const answer = airBendAt(input, setup, poseEndingAt(setup, finalAngle));
   if (answer === undefined) {
-    throw new Refusal("#N/A", `finalAngle must be large enough to leave a bend in this sheet; got ${finalAngle}`);
+    throw new Refusal("#N/A", `bend_angle must be large enough to leave a bend in this sheet; got ${finalAngle}`);
   }
   return answer;
 }
@@ -50,6 +50,6 @@ function poseEndingAt(setup: BendSetup, finalAngle: number): LoadedPose {
   const limit = Math.max(0, Math.floor((reached / DEGREE) * 10) / 10);
   throw new Refusal(
     "#N/A",
-    `finalAngle must be at most ${limit} deg for this sheet, die and punch; got ${finalAngle}; use a wider die or a smaller nose or shoulder`,
+    `bend_angle must be at most ${limit} deg for this sheet, die and punch; got ${finalAngle}; use a wider die or a smaller nose or shoulder`,
   );
 }

@@ -63,16 +63,16 @@ describe("refusals", () => {
     ["thickness", { t: 0 }],
     ["thickness", { t: Number.NaN }],
     ["thickness", { t: -3 }],
-    ["strength", { K: 0 }],
-    ["exponent", { n: 0 }],
-    ["exponent", { n: 1 }],
+    ["hardening strength", { K: 0 }],
+    ["hardening exponent", { n: 0 }],
+    ["hardening exponent", { n: 1 }],
     ["prestrain", { e0: 0 }],
     ["modulus", { E: 207 }],
     ["poisson", { nu: 0.5 }],
-    ["dieOpening/thickness", { V: 6 }],
-    ["dieShoulder", { shoulder: -1 }],
-    ["dieAngle", { dieAngle: 0 }],
-    ["punchNose", { nose: Number.POSITIVE_INFINITY }],
+    ["die_opening over thickness", { V: 6 }],
+    ["die_shoulder", { shoulder: -1 }],
+    ["die_angle", { dieAngle: 0 }],
+    ["punch_nose", { nose: Number.POSITIVE_INFINITY }],
     ["friction", { mu: 0.6 }],
   ])("%s outside what the solver takes: #VALUE!", (name, values) => {
     const refusal = refusalOf(() => airBendToAngle(bendInput(values), degrees(90)));
@@ -83,7 +83,7 @@ describe("refusals", () => {
   it.each([0, -90, 180, Number.NaN])("a final angle of %s: #VALUE!", (angle) => {
     const refusal = refusalOf(() => airBendToAngle(bendInput(), degrees(angle)));
     expect(refusal).toMatchObject({ code: "#VALUE!" });
-    expect(refusal.message).toBe(`finalAngle must be from 0.5 to 175 deg; got ${angle}`);
+    expect(refusal.message).toBe(`bend_angle must be from 0.5 to 175 deg; got ${angle}`);
   });
 
   it("an angle this sheet cannot reach in this die names the largest it can: #N/A", () => {
