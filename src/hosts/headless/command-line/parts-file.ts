@@ -4,11 +4,12 @@ import { findColumn } from "../../../cells/tables/column.ts";
 import type { CellMatrix } from "../../../units/cell.ts";
 import { readCsv } from "./csv.ts";
 
-const DECIMAL_COMMA = /^[-+]?\d+,\d+$/;
+/** Not "1,234", which could be either. */
+const DECIMAL_COMMA = /^[-+]?(?!\d{1,3},\d{3}$)\d+,\d+$/;
 const THOUSANDS = /^([-+]?)(\d{1,3}(?:\.\d{3})+)(?:,(\d+))?$/;
 
 /**
- * Where a file separates by semicolons and writes decimals with commas, a point between groups of three digits parts
+ * Where a file does not separate by commas and writes decimals with them, a point between groups of three digits parts
  * thousands: "1.250" is 1250 there. Only in columns of figures, and only in such files.
  */
 export function partsOf(bytes: Uint8Array): CellMatrix {
@@ -21,7 +22,7 @@ export function partsOf(bytes: Uint8Array): CellMatrix {
     .filter((index) => index >= 0);
   const body = rows.slice(1);
   const commaDecimals =
-    separator === ";" && figures.some((i) => body.some((row) => DECIMAL_COMMA.test((row[i] ?? "").trim())));
+    separator !== "," && figures.some((i) => body.some((row) => DECIMAL_COMMA.test((row[i] ?? "").trim())));
   const read = (text: string, index: number): string => {
     const match = commaDecimals && figures.includes(index) ? THOUSANDS.exec(text.trim()) : null;
     if (!match) return text;
