@@ -1,7 +1,8 @@
 /** The catalogue as plain rows: for the FUNCTIONS spill, the sample's Functions sheet and the command line. */
-import { resultUnits, unitChoice } from "./call.ts";
+
 import { type AnyRecord, publicName } from "./record.ts";
 import { allRecords } from "./registry.ts";
+import { resultUnits, unitChoice } from "./result-units.ts";
 
 export interface ParameterRow {
   readonly name: string;

@@ -1,9 +1,9 @@
 /** Names are for ever: what a cell calls today must mean the same tomorrow. */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { resultUnits } from "../../src/cells/call.ts";
 import { NAMESPACE, RECORDS } from "../../src/cells/catalogue.ts";
 import { publicName } from "../../src/cells/record.ts";
+import { resultUnits } from "../../src/cells/result-units.ts";
 import { EDITIONS } from "../../src/data/materials/editions.ts";
 import { EDITIONS_FILE, type RecordedEditions, renewedEditions } from "../../src/tools/generate/recorded-editions.ts";
 import { NAMES_FILE, namesOf, type RecordedName, renewedNames } from "../../src/tools/generate/recorded-names.ts";

@@ -1,6 +1,7 @@
 /** functions.json: what Excel's formula bar knows about the functions, made from the catalogue. */
-import { resultUnits } from "../../cells/call.ts";
+
 import { type AnyParameter, type AnyRecord, publicName } from "../../cells/record.ts";
+import { resultUnits } from "../../cells/result-units.ts";
 import { SCALES } from "../../units/system.ts";
 import { spills } from "./excel-function.ts";
 

@@ -2,8 +2,9 @@
  * What a workbook relies on: each function's name, its arguments in their order, what a blank means, the unit. Kept in
  * tests/recorded/names.json; a released row changes only by `npm run record`, a contract row never.
  */
-import { resultUnits } from "../../cells/call.ts";
+
 import { type AnyParameter, type AnyRecord, publicName } from "../../cells/record.ts";
+import { resultUnits } from "../../cells/result-units.ts";
 
 export interface RecordedName {
   readonly name: string;

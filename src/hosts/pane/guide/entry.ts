@@ -1,7 +1,8 @@
 /** A function as the guide shows it: everything in words, made from its record. */
-import { resultUnits } from "../../../cells/call.ts";
+
 import { NAMESPACE } from "../../../cells/catalogue.ts";
 import { type AnyParameter, type AnyRecord, publicName } from "../../../cells/record.ts";
+import { resultUnits } from "../../../cells/result-units.ts";
 import { SCALES } from "../../../units/system.ts";
 
 export interface GuideArgument {
