@@ -7,8 +7,10 @@ export const TASKS = {
   record: { source: "tools/generate/record.ts", inRoot: true },
   build: { source: "tools/package/build.ts", inRoot: true },
   package: { source: "tools/package/main.ts", inRoot: true },
+  view: { source: "tools/view/main.ts" },
   "bench:airbend": { source: "tools/bench/airbend.ts" },
   "bench:cutting": { source: "tools/bench/cutting.ts" },
   "bench:recalc": { source: "tools/bench/recalc.ts" },
   "bench:order": { source: "tools/bench/order.ts" },
+  "bench:bill": { source: "tools/bench/bill.ts" },
 };

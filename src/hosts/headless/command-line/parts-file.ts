@@ -6,7 +6,7 @@ import { readCsv } from "./csv.ts";
 
 /** Not "1,234", which could be either. */
 const DECIMAL_COMMA = /^[-+]?(?!\d{1,3},\d{3}$)\d+,\d+$/;
-const THOUSANDS = /^([-+]?)(\d{1,3}(?:\.\d{3})+)(?:,(\d+))?$/;
+const THOUSANDS = /^([-+]?)([1-9]\d{0,2}(?:\.\d{3})+)(?:,(\d+))?$/;
 
 /**
  * Where a file does not separate by commas and writes decimals with them, a point between groups of three digits parts
