@@ -106,7 +106,7 @@ export const arrays: readonly WorksheetFunction[] = [
     );
     return acrossColumns ? transposed(sorted) : sorted;
   }),
-  defineIn("SORTBY", "aaa*", (frame, array, ...rest) => {
+  defineIn("SORTBY", "aa?a*", (frame, array, ...rest) => {
     const rows = matrix(frame, array);
     const args = rest as Value[];
     const keys: { of: (row: number) => CellValue; order: number }[] = [];

@@ -75,5 +75,4 @@ export const information: readonly WorksheetFunction[] = [
         );
     }
   }),
-  define("INFO", "t", (what) => keep("unsupported-syntax", `INFO("${what}") asks about the computer`)),
 ];

@@ -30,7 +30,7 @@ import { textSplit } from "./text-split.ts";
 import { volatiles } from "./volatiles.ts";
 import { workdays } from "./workdays.ts";
 
-const families = (): readonly (readonly WorksheetFunction[])[] => [
+const families = (): Readonly<Record<string, readonly WorksheetFunction[]>> => ({
   aggregates,
   annuities,
   cashFlows,
@@ -61,15 +61,27 @@ const families = (): readonly (readonly WorksheetFunction[])[] => [
   textSplit,
   volatiles,
   workdays,
-];
+});
 
 let byName: Map<string, WorksheetFunction> | undefined;
 
 // Filled on first use: INDIRECT needs the compiler, which needs this registry.
 function table(): Map<string, WorksheetFunction> {
-  byName ??= new Map(families().flatMap((family) => family.map((f) => [f.name, f] as const)));
+  byName ??= new Map(Object.values(families()).flatMap((family) => family.map((f) => [f.name, f] as const)));
   return byName;
 }
 
 export const worksheetFunction = (name: string): WorksheetFunction | undefined => table().get(name);
-export const worksheetFunctionNames = (): readonly string[] => [...table().keys()].sort();
+
+/** Spellings of operators in files (A1#, @A1), not functions a person calls; LET and LAMBDA are syntax but called. */
+const OPERATORS = ["ANCHORARRAY", "SINGLE"];
+
+export const worksheetFunctionNames = (): readonly string[] =>
+  [...table().keys(), "LAMBDA", "LET"].filter((name) => !OPERATORS.includes(name)).sort();
+
+/** The family file a function stands in: its evidence has the same name. */
+export function familyOf(name: string): string {
+  if (name === "LET" || name === "LAMBDA") return "lambdas";
+  const found = Object.entries(families()).find(([, functions]) => functions.some((f) => f.name === name));
+  return (found?.[0] ?? "").replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}

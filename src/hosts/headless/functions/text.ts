@@ -73,6 +73,13 @@ function substitute(text: string, old: string, fresh: string, which: number | un
 const proper = (text: string): string =>
   text.toLowerCase().replace(/\p{L}+/gu, (word) => word[0]!.toUpperCase() + word.slice(1));
 
+/** Letter by letter, like Windows: a letter without a capital of its own (ß) stays. */
+const upper = (text: string): string =>
+  text.replace(/\p{Ll}/gu, (letter) => {
+    const capital = letter.toUpperCase();
+    return capital.length === letter.length ? capital : letter;
+  });
+
 const trim = (text: string): string => text.replace(/ +/g, " ").replace(/^ | $/g, "");
 
 /** Bytes 128 to 159 of the Windows code page 1252, which CHAR and CODE speak (WHATWG encoding standard). */
@@ -119,7 +126,7 @@ export const text: readonly WorksheetFunction[] = [
   alias("REPLACEB", replace),
   alias("FINDB", findText),
   alias("SEARCHB", searchText),
-  define("UPPER", "t", (text) => text.toUpperCase()),
+  define("UPPER", "t", upper),
   define("LOWER", "t", (text) => text.toLowerCase()),
   define("PROPER", "t", proper),
   define("TRIM", "t", trim),
