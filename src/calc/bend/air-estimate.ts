@@ -27,6 +27,29 @@ export function estimateAirBend(
   die: Die,
   nose: Millimetres | undefined,
 ): AirEstimate {
+  // A bill bends the same sheet over the same die on line after line, and every check asks again.
+  const key = `${thickness} ${bendAngle} ${die.opening} ${die.angle} ${die.shoulder} ${nose}`;
+  let known = remembered.get(material);
+  if (!known || known.size >= MOST_REMEMBERED) {
+    known = new Map();
+    remembered.set(material, known);
+  }
+  const found = known.get(key) ?? solve(material, thickness, bendAngle, die, nose);
+  known.set(key, found);
+  return found;
+}
+
+/** Answers by material: the same question always has the same answer, so that remembering it changes nothing but time. */
+const remembered = new WeakMap<Material, Map<string, AirEstimate>>();
+const MOST_REMEMBERED = 4096; // chosen: about a megabyte a material
+
+function solve(
+  material: Material,
+  thickness: Millimetres,
+  bendAngle: Degrees,
+  die: Die,
+  nose: Millimetres | undefined,
+): AirEstimate {
   const tools = { dieOpening: die.opening, dieAngle: die.angle, dieShoulder: die.shoulder, punchNose: nose };
   const solved = knownOrNot(() => airBendToAngle(mechanicsInput(material, thickness, tools), bendAngle));
   const band = solved ? undefined : knownOrNot(() => airRadiusByRule(material, die.opening, nose));
