@@ -29,6 +29,7 @@ export class InsertionSearch {
   private touched: Int32Array;
   private round = 0;
   private readonly area: Float64Array;
+  private readonly valuePerArea: number;
 
   constructor(
     private readonly problem: Problem,
@@ -39,6 +40,13 @@ export class InsertionSearch {
   ) {
     this.touched = new Int32Array(0);
     this.area = Float64Array.from(problem.items, (item) => item.w * item.h);
+    let value = 0;
+    let area = 0;
+    for (const item of problem.items) {
+      value += item.value * item.quantity;
+      area += item.w * item.h * item.quantity;
+    }
+    this.valuePerArea = value / area;
   }
 
   /** Value of the pieces still waiting. */
@@ -246,7 +254,7 @@ export class InsertionSearch {
       const free = layout.w * layout.h - layout.area;
       sum += (free / (layout.w * layout.h)) * free;
     }
-    return sum * SPREAD;
+    return sum * SPREAD * this.valuePerArea;
   }
 
   private ruin(take: (item: number) => void): void {
@@ -267,9 +275,10 @@ export class InsertionSearch {
     }
   }
 
-  /** Sorts the waiting pieces, large ones first but not strictly. */
+  /** Sorts the waiting pieces, dear ones first but not strictly. */
   private order(waitedBefore: number): void {
-    const { random, waiting, area } = this;
+    const { random, waiting } = this;
+    const { items } = this.problem;
     const count = waiting.length;
     if (this.keys.length < count) {
       this.keys = new Float64Array(count * 2);
@@ -278,7 +287,7 @@ export class InsertionSearch {
     const { keys, fresh } = this;
     const spread = ORDER_SPREAD * random.unit();
     for (let i = 0; i < count; i++) {
-      const key = area[waiting[i]!]! * (1 + spread * (random.unit() - 0.5));
+      const key = items[waiting[i]!]!.value * (1 + spread * (random.unit() - 0.5));
       const item = waiting[i]!;
       const isFresh = i >= waitedBefore ? 1 : 0;
       let j = i - 1;

@@ -90,8 +90,8 @@ export class PlanSearch {
     const coarse = new StripPatterns(problem, whole, cellOf(problem, FIRST_CELLS), this.allowed, 1);
     const pricing = new StripPatterns(problem, budget, cellOf(problem, CELLS), this.allowed, stacked);
     const weights = new Float64Array(problem.items.length).fill(1);
-    const areas = Float64Array.from(problem.items, ({ w, h }) => w * h);
-    let last = this.planRest(coarse, whole, [], areas, 0);
+    const worth = Float64Array.from(problem.items, ({ value }) => value);
+    let last = this.planRest(coarse, whole, [], worth, 0);
     budget.spend(whole.used);
     const correct = (work: number, fullPlans: number) => {
       const until = this.budget.used + work;

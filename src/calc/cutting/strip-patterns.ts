@@ -47,12 +47,12 @@ interface StripTable {
   readonly heights: number[];
   readonly marks: number[];
   readonly plain: number[][];
-  readonly front: number[][];
+  readonly front: Front[][];
 }
 
 interface Draft {
   readonly promised: number;
-  readonly picked: { level: number; count: number; front: boolean; density: number }[];
+  readonly picked: { level: number; count: number; front: number; density: number }[];
 }
 
 const NONE = Number.NEGATIVE_INFINITY;
@@ -224,9 +224,9 @@ export class StripPatterns {
       ({ item, along, across, stack }) =>
         values[item]! > 1e-9 && remaining[item]! >= stack && along <= longest && across <= tallest,
     );
-    const anyFront = usable.some(({ along }) => mustStayInFront(along, rule));
-    strips.reset(this.room(longest), anyFront);
+    strips.reset(this.room(longest));
     const table: StripTable = { usable, heights: [], marks: [], plain: [], front: [] };
+    let fronts: number[] = [];
     let counted = 0;
     const addOption = (o: number) => {
       // Out of budget the table stays as it is: still right, only poorer.
@@ -234,14 +234,23 @@ export class StripPatterns {
       counted = strips.work;
       if (this.budget.over()) return;
       const { item, along, stack } = usable[o]!;
-      const copies = Math.floor(remaining[item]! / stack);
-      strips.add(o, this.cellsOf(along), values[item]! * stack, copies, mustStayInFront(along, rule));
+      if (mustStayInFront(along, rule)) fronts.push(o);
+      else strips.add(o, this.cellsOf(along), values[item]! * stack, Math.floor(remaining[item]! / stack));
     };
     const record = (height: number) => {
+      const mark = strips.mark();
       table.heights.push(height);
-      table.marks.push(strips.mark());
-      table.plain.push(views.map((view) => strips.best(this.roomAlong(view.length, false), false)));
-      table.front.push(views.map((view) => (anyFront ? strips.best(this.roomAlong(view.length, true), true) : NONE)));
+      table.marks.push(mark);
+      table.plain.push(views.map((view) => strips.best(mark, this.roomAlong(view.length, false))));
+      table.front.push(
+        views.map((view) =>
+          bestFront(
+            fronts,
+            (o) => values[usable[o]!.item]! * usable[o]!.stack,
+            (o) => strips.best(mark, this.roomBeside(view.length, usable[o]!.along)),
+          ),
+        ),
+      );
     };
     const lag = this.limited && usable.some(({ across }) => this.sizing(across) > 0);
     if (!lag) {
@@ -258,11 +267,14 @@ export class StripPatterns {
         const height = usable[o]!.across;
         while (entered < byEntry.length && entry[byEntry[entered]!]! <= height) addOption(byEntry[entered++]!);
         const kept = strips.mark();
+        const keptFronts = fronts;
+        fronts = [...fronts];
         for (; o < usable.length && usable[o]!.across === height; o++) {
           if (entry[o]! > height) addOption(o);
         }
         record(height);
         strips.goOnFrom(kept);
+        fronts = keptFronts;
       }
     }
     return table;
@@ -273,38 +285,52 @@ export class StripPatterns {
     return this.room(this.limited ? size - this.leastWaste(front) : size);
   }
 
+  /** Cells left beside a front part of `extent`. */
+  private roomBeside(size: number, extent: number): number {
+    return this.roomAlong(size, true) - this.cellsOf(extent);
+  }
+
   /** Lays strips over `height`; with `fronted` the one part that may stay in front is already there. */
   private layStrips(table: StripTable, v: number, height: number, fronted: boolean): Draft | null {
     const { rule } = this.problem;
     const { stacks } = this;
     const { heights } = table;
-    const anyFront = !fronted && heights.some((tall) => mustStayInFront(tall, rule));
-    stacks.reset(this.room(height), anyFront);
-    const front = new Uint8Array(heights.length);
+    stacks.reset(this.room(height));
     const worth = new Float64Array(heights.length);
+    const fronts: number[] = [];
     let dearest = 0;
     for (let k = 0; k < heights.length; k++) {
       const tall = heights[k]!;
       if (tall > height || tall > rule.longestCut) break;
-      const value = Math.max(table.plain[k]![v]!, table.front[k]![v]!);
+      const value = Math.max(table.plain[k]![v]!, table.front[k]![v]!.value);
       // A taller strip worth no more than a narrower one is never needed.
       if (value <= dearest + 1e-12) continue;
       dearest = value;
       worth[k] = value;
-      front[k] = table.front[k]![v]! > table.plain[k]![v]! ? 1 : 0;
-      const held = mustStayInFront(tall, rule);
-      if (!(held && fronted)) stacks.add(k, this.cellsOf(tall), value, MANY, held);
+      if (!mustStayInFront(tall, rule)) stacks.add(k, this.cellsOf(tall), value, MANY);
+      else if (!fronted) fronts.push(k);
     }
     this.budget.spend(stacks.work);
-    const plain = stacks.best(this.roomAlong(height, fronted), false);
-    const inFront = anyFront ? stacks.best(this.roomAlong(height, true), true) : NONE;
-    const promised = Math.max(plain, inFront);
+    const mark = stacks.mark();
+    const room = this.roomAlong(height, fronted);
+    const plain = stacks.best(mark, room);
+    const front = bestFront(
+      fronts,
+      (k) => worth[k]!,
+      (k) => stacks.best(mark, this.roomBeside(height, heights[k]!)),
+    );
+    const promised = Math.max(plain, front.value);
     if (!(promised > 0)) return null;
     const picked: Draft["picked"] = [];
-    const useFront = inFront > plain;
-    stacks.read(stacks.mark(), this.roomAlong(height, fronted || useFront), useFront, (k, count) => {
-      picked.push({ level: k, count, front: front[k] === 1, density: worth[k]! / heights[k]! });
-    });
+    const pick = (level: number, count: number) => {
+      const byFront = table.front[level]![v]!;
+      const part = byFront.value > table.plain[level]![v]! ? byFront.option : -1;
+      picked.push({ level, count, front: part, density: worth[level]! / heights[level]! });
+    };
+    if (front.value > plain) {
+      pick(front.option, 1);
+      stacks.read(mark, this.roomBeside(height, heights[front.option]!), pick);
+    } else stacks.read(mark, room, pick);
     picked.sort((a, b) => b.density - a.density || a.level - b.level);
     return { promised, picked };
   }
@@ -312,10 +338,13 @@ export class StripPatterns {
   private readStrips(table: StripTable, view: View, draft: Draft): Strip[] {
     return draft.picked.flatMap(({ level, count, front }) => {
       const parts: Strip["parts"][number][] = [];
-      const cells = this.roomAlong(view.length, front);
-      this.strips.read(table.marks[level]!, cells, front, (o, copies) => {
+      const take = (o: number, copies: number) => {
         parts.push({ option: table.usable[o]!, copies });
-      });
+      };
+      if (front >= 0) take(front, 1);
+      const room =
+        front >= 0 ? this.roomBeside(view.length, table.usable[front]!.along) : this.roomAlong(view.length, false);
+      this.strips.read(table.marks[level]!, room, take);
       return new Array<Strip>(count).fill({ height: table.heights[level]!, parts });
     });
   }
@@ -331,6 +360,21 @@ export class StripPatterns {
     }
     return { direction: direction === ALONG_X ? ALONG_Y : ALONG_X, parts };
   }
+}
+
+interface Front {
+  readonly value: number;
+  readonly option: number;
+}
+
+/** The front part worth most together with what fits beside it. */
+function bestFront(options: readonly number[], own: (o: number) => number, beside: (o: number) => number): Front {
+  let best: Front = { value: NONE, option: -1 };
+  for (const option of options) {
+    const value = own(option) + beside(option);
+    if (value > best.value) best = { value, option };
+  }
+  return best;
 }
 
 function cutBack(strip: Strip, rest: Float64Array): Strip {

@@ -37,8 +37,8 @@ export function correctedValues(
   }
   const blend = LEAST_BLEND + BLEND_RANGE * random.unit();
   const power = 1 + POWER_RANGE * random.unit();
-  return Float64Array.from(items, ({ w, h }, i) => {
+  return Float64Array.from(items, ({ value }, i) => {
     if (seen[i]! > 0) weights[i] = (1 - blend) * weights[i]! + blend * Math.min(MOST_WEIGHT, sum[i]! / seen[i]!);
-    return (w * h) ** power * weights[i]!;
+    return value ** power * weights[i]!;
   });
 }

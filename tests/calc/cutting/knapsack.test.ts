@@ -6,17 +6,15 @@ interface Option {
   readonly length: number;
   readonly value: number;
   readonly copies: number;
-  readonly front: boolean;
 }
 
-/** Best value by trying every filling; with `front` exactly one front part. */
-function byTrying(options: readonly Option[], cells: number, front: boolean, at = 0): number {
-  if (at === options.length) return front ? Number.NEGATIVE_INFINITY : 0;
-  const { length, value, copies, front: isFront } = options[at]!;
-  let best = byTrying(options, cells, front, at + 1);
-  for (let n = 1; n <= (isFront ? 1 : copies) && n * length <= cells; n++) {
-    if (isFront && !front) break;
-    best = Math.max(best, n * value + byTrying(options, cells - n * length, front && !isFront, at + 1));
+/** Best value by trying every filling. */
+function byTrying(options: readonly Option[], cells: number, at = 0): number {
+  if (at === options.length) return 0;
+  const { length, value, copies } = options[at]!;
+  let best = 0;
+  for (let n = 0; n <= copies && n * length <= cells; n++) {
+    best = Math.max(best, n * value + byTrying(options, cells - n * length, at + 1));
   }
   return best;
 }
@@ -31,21 +29,21 @@ test.each(Array.from({ length: 25 }, (_, k) => k))(
         length: 2 + Math.floor(unit() * 9),
         value: 1 + Math.floor(unit() * 20),
         copies: 1 + Math.floor(unit() * 9),
-        front: unit() < 0.3,
       };
     });
     const knapsack = new Knapsack();
-    knapsack.reset(cells, true);
-    options.forEach(({ length, value, copies, front }, k) => {
-      knapsack.add(k, length, value, copies, front);
+    knapsack.reset(cells);
+    const marks = options.map(({ length, value, copies }, k) => {
+      knapsack.add(k, length, value, copies);
+      return knapsack.mark();
     });
-    for (const front of [false, true]) {
-      const best = knapsack.best(cells, front);
-      expect(best).toBe(byTrying(options, cells, front));
-      if (best === Number.NEGATIVE_INFINITY) continue;
+    // Also as it stood before the last options came.
+    for (const [k, mark] of marks.entries()) {
+      const best = knapsack.best(mark, cells);
+      expect(best).toBe(byTrying(options.slice(0, k + 1), cells));
       let value = 0;
       let length = 0;
-      knapsack.read(knapsack.mark(), cells, front, (option, copies) => {
+      knapsack.read(mark, cells, (option, copies) => {
         value += copies * options[option]!.value;
         length += copies * options[option]!.length;
         expect(copies).toBeLessThanOrEqual(options[option]!.copies);
