@@ -4,7 +4,7 @@ import type { Millimetres } from "../../units/quantity.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
-import { at, drawing, element, LETTERS, line, type Point, path, text } from "./svg.ts";
+import { at, drawing, element, LETTERS, line, type Point, path, polygon, text } from "./svg.ts";
 
 export interface FlatOptions {
   readonly name?: string;
@@ -22,32 +22,73 @@ export function drawFlat(
   checkPart(part);
   const length = flatLength(part);
   const lines = bendLines(part);
-  const letter = Math.max(length, width) / 22;
+  const shown = Math.min(width, length * LONGEST_SHOWN);
+  const letter = Math.max(length, shown) / 22;
   const write = (value: number) => show(value, "length", system, 5);
+  const levels = inLevels(positions(lines, length), ([from, to]) => write(to - from), letter * 0.8);
   const gaugeX = gaugedEnd === "first" ? 0 : length;
   const direction = (angle: number) => (angle > 0 ? "up" : "down");
   return drawing(
     {
       title: `${name}: flat blank`,
       description: `Flat ${write(length)} by ${write(width)}. Bend lines at ${lines.map((at, i) => `${write(at)} (${direction(part.bends[i]!.angle)} ${showNumber(Math.abs(part.bends[i]!.angle))} degrees)`).join(", ")} from the first edge. The ${gaugedEnd} edge goes to the gauge.${grain ? ` Bend lines ${grain} the grain.` : " Grain not known."}`,
-      box: { left: 0, top: 0, right: length, bottom: width },
+      box: { left: 0, top: -letter * 1.3 * (levels.length - 1), right: length, bottom: shown },
       margin: letter * 4,
       letter,
     },
-    element("rect", { x: 0, y: 0, width: length, height: width, fill: "none" }),
+    element("rect", { x: 0, y: 0, width: length, height: shown, fill: "none" }),
     ...lines.flatMap((x, i) => [
-      bendLine(x, width, part.bends[i]!.angle, letter),
-      label(x, width, i, part.bends[i]!.angle, letter),
+      bendLine(x, shown, part.bends[i]!.angle, letter),
+      label(x, shown, i, part.bends[i]!.angle, letter),
     ]),
-    ...positions(lines, length).map(([from, to], i) =>
-      dimension([from, 0], [to, 0], letter * (1.2 + (i % 2) * 1.3), write(to - from), letter * 0.8),
+    ...levels.flatMap((level, height) =>
+      level.map(([from, to]) =>
+        dimension([from, 0], [to, 0], letter * (1.2 + height * 1.3), write(to - from), letter * 0.8),
+      ),
     ),
-    dimension([0, width], [length, width], -letter * 1.6, write(length), letter),
-    dimension([length, 0], [length, width], letter * 1.6, write(width), letter),
-    gaugeMark(gaugeX, width, letter),
-    grain ? grainArrow(length, width, grain, letter) : "",
+    dimension([0, shown], [length, shown], -letter * 1.6, write(length), letter),
+    dimension([length, 0], [length, shown], letter * 1.6, write(width), letter),
+    shown < width ? breakMark(length, shown * 0.75, letter) : "",
+    gaugeMark(gaugeX, shown, letter),
+    grain ? grainArrow(length, shown, grain, letter) : "",
   );
 }
+
+/** A blank longer than this many times its flat length is drawn broken, as drawings of long parts are. */
+const LONGEST_SHOWN = 1.2;
+
+/** Two slanted strokes over both edges, with the metal between them left out. */
+const breakMark = (length: number, y: number, letter: number): string => {
+  const rise = letter * 0.8;
+  const zigzag = (at0: number): Point[] => [
+    [-letter * 0.4, at0 + rise / 2],
+    [length * 0.45, at0],
+    [length * 0.5, at0 - rise],
+    [length * 0.55, at0 + rise],
+    [length + letter * 0.4, at0 - rise / 2],
+  ];
+  const [above, below] = [zigzag(y - rise), zigzag(y + rise)];
+  return [
+    polygon([...above, ...below.toReversed()], { class: "paper", fill: "Canvas", stroke: "none" }),
+    ...[above, below].map((points) => path(`M ${points.map(([x, y]) => `${at(x)} ${at(y)}`).join(" L ")}`)),
+  ].join("");
+};
+
+/** Dimensions in as few rows as their figures need to stand beside one another. */
+function inLevels(spans: readonly Span[], words: (span: Span) => string, letter: number): Span[][] {
+  const levels: { spans: Span[]; end: number }[] = [];
+  for (const span of spans) {
+    const half = Math.max(words(span).length * letter * 0.6, span[1] - span[0]) / 2;
+    const middle = (span[0] + span[1]) / 2;
+    const free = levels.find(({ end }) => end <= middle - half + 1e-9);
+    if (free) {
+      free.spans.push(span);
+      free.end = middle + half;
+    } else levels.push({ spans: [span], end: middle + half });
+  }
+  return levels.map(({ spans }) => spans);
+}
+type Span = readonly [from: number, to: number];
 
 /** Between neighbouring bend lines and edges: what a person marks out with a rule. */
 const positions = (lines: readonly number[], length: number): (readonly [number, number])[] => {

@@ -2,9 +2,10 @@
 import { RECORDS } from "../../cells/catalogue.ts";
 import { PRODUCT_VERSION } from "../../cells/version.generated.ts";
 import { element } from "./element.ts";
+import { guideEntry } from "./guide/entry.ts";
 import { guide, openNamed } from "./guide/guide.ts";
 
-document.querySelector("main")!.append(guide(RECORDS));
+document.querySelector("main")!.append(guide(RECORDS.map(guideEntry)));
 document.querySelector("footer")!.append(element("p", {}, `Version ${PRODUCT_VERSION}`));
 openNamed(location.hash);
 addEventListener("hashchange", () => openNamed(location.hash));

@@ -2,7 +2,7 @@
 import { element } from "../element.ts";
 import type { GuideArgument, GuideEntry } from "./entry.ts";
 
-export function card(entry: GuideEntry): HTMLDetailsElement {
+export function card(entry: GuideEntry, insert?: (formula: string) => void): HTMLDetailsElement {
   const summary = element(
     "summary",
     {},
@@ -11,18 +11,21 @@ export function card(entry: GuideEntry): HTMLDetailsElement {
   );
   const made = element("details", { class: "card", id: entry.name }, summary);
   // Filled when first opened: the list itself must be there at once.
-  made.addEventListener("toggle", () => made.append(help(entry)), { once: true });
+  made.addEventListener("toggle", () => made.append(help(entry, insert)), { once: true });
   return made;
 }
 
-function help(entry: GuideEntry): HTMLElement {
+function help(entry: GuideEntry, insert?: (formula: string) => void): HTMLElement {
   const { example } = entry;
+  const button = element("button", { type: "button" }, "Insert here");
+  button.addEventListener("click", () => insert?.(example.formula));
   return element(
     "div",
     { class: "help" },
     element("p", {}, element("code", {}, ...breakable(entry.syntax))),
     element("h3", {}, "Example"),
     element("p", {}, element("code", {}, ...breakable(example.formula)), ` gives ${example.answer}`),
+    ...(insert ? [element("p", {}, button)] : []),
     ...(entry.arguments.length > 0 ? [element("h3", {}, "Arguments"), argumentList(entry.arguments)] : []),
     element("h3", {}, "Answers"),
     element("p", {}, entry.answers),

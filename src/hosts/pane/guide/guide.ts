@@ -1,13 +1,12 @@
 /** The function guide: a search field and the functions under it, grouped by topic, usable by keyboard alone. */
-import type { AnyRecord } from "../../../cells/record.ts";
 import { element } from "../element.ts";
 import { card } from "./card.ts";
-import { type GuideEntry, guideEntry } from "./entry.ts";
+import type { GuideEntry } from "./entry.ts";
 import { search } from "./search.ts";
 
-export function guide(records: readonly AnyRecord[]): HTMLElement {
-  const entries = records.map(guideEntry);
-  const cards = new Map(entries.map((entry) => [entry, card(entry)]));
+/** `insert` puts a function's example where the person works; without it the cards offer none. */
+export function guide(entries: readonly GuideEntry[], insert?: (formula: string) => void): HTMLElement {
+  const cards = new Map(entries.map((entry) => [entry, card(entry, insert)]));
   const field = element("input", { type: "search", id: "search", autocomplete: "off", spellcheck: "false" });
   const count = element("p", { role: "status", class: "count" });
   const list = element("div", { class: "list" });

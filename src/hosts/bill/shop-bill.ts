@@ -1,0 +1,80 @@
+/** The bill and the shop out of a workbook: each table found by its header, each missing or wrong one said in a sentence. */
+import type { CheckShop } from "../../cells/bill/check.ts";
+import { currentMaterials } from "../../cells/materials/read-data.ts";
+import type { ReadContext, TableParameter } from "../../cells/record.ts";
+import { type BillRow, bill } from "../../cells/tables/bill.ts";
+import { noRates, rates } from "../../cells/tables/rates.ts";
+import { anyShears, brakes, dies, punches } from "../../cells/tables/shop-tables.ts";
+import { anyWaterjets } from "../../cells/tables/waterjet.ts";
+import { type CellMatrix, isBlank } from "../../units/cell.ts";
+import { Refusal } from "../../units/refusal.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import type { Book } from "./book.ts";
+import { type FoundTable, findTable, type TableWords } from "./find-table.ts";
+
+export const TABLES = {
+  bill: { has: [["Part", "Line", "Mark", "Item"], ["Material"], ["Thickness"], ["Flanges"], ["Quantity", "Qty"]] },
+  brakes: { has: [["Brake"], ["Rated force"]] },
+  dies: { has: [["Die"], ["Opening"], ["Angle"]] },
+  punches: { has: [["Punch"], ["Angle"]] },
+  shears: { has: [["Shear"], ["Rated thickness"]] },
+  waterjets: { has: [["Waterjet"], ["Pressure"]] },
+  rates: { has: [["Rate"], ["Value"]] },
+  stock: { has: [["Material"], ["Thickness"], ["Length"], ["Width"]], lacks: ["Part", "Blank", "Pattern", "Quantity"] },
+} as const satisfies Record<string, TableWords>;
+
+export interface ShopBill {
+  readonly table: FoundTable;
+  readonly rows: readonly BillRow[];
+  /** Undefined where brakes, dies or punches cannot be read: `missing` says why. */
+  readonly shop: CheckShop | undefined;
+  readonly missing: readonly string[];
+  readonly system: UnitSystem;
+}
+
+/** Undefined for a workbook without a bill. */
+export function readShopBill(book: Book): ShopBill | undefined {
+  const table = findTable(book, TABLES.bill);
+  if (!table) return undefined;
+  const missing: string[] = [];
+  const found = (name: keyof typeof TABLES): CellMatrix => findTable(book, TABLES[name])?.matrix ?? [[null]];
+  const system = systemOf(found("dies"));
+  const context: ReadContext = { system, materials: currentMaterials(), material: undefined };
+  const read = <T>(parameter: TableParameter<T>, name: keyof typeof TABLES): T | undefined => {
+    try {
+      return parameter.read(found(name), name, context);
+    } catch (problem) {
+      if (!(problem instanceof Refusal)) throw problem;
+      missing.push(problem.message);
+      return undefined;
+    }
+  };
+  const rows = read(bill(), "bill") ?? [];
+  const machines = {
+    brakes: read(brakes(), "brakes"),
+    dies: read(dies(), "dies"),
+    punches: read(punches(), "punches"),
+  };
+  const shears = read(anyShears(), "shears") ?? [];
+  const waterjets = isBlank(found("waterjets")[0]![0]) ? [] : (read(anyWaterjets(), "waterjets") ?? []);
+  const shopRates = isBlank(found("rates")[0]![0]) ? undefined : read(rates(), "rates");
+  const { brakes: b, dies: d, punches: p } = machines;
+  const shop: CheckShop | undefined =
+    b && d && p
+      ? {
+          brakes: b,
+          dies: d,
+          punches: p,
+          shears,
+          waterjets,
+          rates: shopRates ?? noRates,
+          materials: context.materials,
+          system,
+        }
+      : undefined;
+  return { table, rows, shop, missing, system };
+}
+
+/** Plain numbers mean what the shop's own die table means; inches where it says nothing, as in the functions. */
+const systemOf = ([header = []]: CellMatrix): UnitSystem =>
+  header.some((cell) => typeof cell === "string" && /^opening\s*[([]\s*(?:mm|cm|m)\b/i.test(cell.trim())) ? "mm" : "in";

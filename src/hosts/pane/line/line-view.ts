@@ -1,0 +1,28 @@
+/** The line of the bill that is selected: status, sentences, figures, drawings. */
+import type { LineReport } from "../../bill/line-report.ts";
+import { element } from "../element.ts";
+
+/** The status is said in letters and by the shape of its mark, never by colour alone. */
+const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■", unreadable: "?" };
+
+export function lineView({ part, status, sentences, figures, drawings }: LineReport): HTMLElement {
+  return element(
+    "article",
+    { class: `line ${status}` },
+    element("h2", {}, part === "" ? "this line" : part),
+    element("p", { class: "status" }, element("span", { "aria-hidden": "true" }, MARKS[status]), ` ${status}`),
+    ...sentences.map((sentence) => element("p", { class: "sentence" }, sentence)),
+    element("dl", {}, ...figures.flatMap(([name, value]) => [element("dt", {}, name), element("dd", {}, value)])),
+    ...drawings.map(({ name, svg }) => element("figure", {}, asSvg(svg), element("figcaption", {}, name))),
+    element(
+      "p",
+      { class: "caution" },
+      "The machine's plate decides. Keep hands clear of die and blade; what a bracket carries is not checked.",
+    ),
+  );
+}
+
+/** Parsed as XML, so nothing in it can run; inserted as a picture. */
+function asSvg(svg: string): Element {
+  return document.importNode(new DOMParser().parseFromString(svg, "image/svg+xml").documentElement, true);
+}

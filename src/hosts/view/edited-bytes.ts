@@ -1,0 +1,36 @@
+/**
+ * The workbook's bytes with the cells that were typed over and the answers that followed. Everything else is copied:
+ * styles, charts, macros and whatever else the file holds. The same bytes when nothing differs.
+ */
+import type { CellValue } from "../../units/cell.ts";
+import { writePackage } from "../headless/package/zip-write.ts";
+import type { Workbook } from "../headless/workbook/workbook.ts";
+import { type ChangedCell, changedCells } from "../headless/write/changed-cells.ts";
+import { spliceSheet } from "../headless/write/splice-sheet.ts";
+import type { Place } from "./protocol.ts";
+
+export interface TypedCell extends Place {
+  readonly value: CellValue;
+}
+
+export function editedBytes(workbook: Workbook, typed: readonly TypedCell[]): Uint8Array {
+  const replaced = new Map<string, Uint8Array>();
+  for (const sheet of workbook.sheets) {
+    const xml = workbook.sheetText.get(sheet.part);
+    if (xml === undefined) continue;
+    const cells = [...typed.filter((cell) => cell.sheet === sheet.index).map(asChanged), ...changedCells(sheet)];
+    if (cells.length === 0) continue;
+    cells.sort((a, b) => a.row - b.row || a.column - b.column);
+    const entry = workbook.package.entry(sheet.part)!;
+    replaced.set(entry.name, new TextEncoder().encode(spliceSheet(xml, sheet, cells)));
+  }
+  const { bytes, entries } = workbook.package;
+  return replaced.size === 0 ? bytes : writePackage(bytes, entries, replaced);
+}
+
+const asChanged = ({ row, column, value }: TypedCell): ChangedCell => ({
+  row,
+  column,
+  value: value ?? undefined,
+  ref: undefined,
+});

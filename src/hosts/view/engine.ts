@@ -1,0 +1,79 @@
+/** The page's end of the engine's thread: questions in turn, an answer each; a long one can be ended. */
+import type { Answer, Edit, Request } from "./protocol.ts";
+
+type Said<K extends Answer["said"]> = Extract<Answer, { said: K }>;
+
+/** The engine did not take what it was asked; the message is for the person. */
+export class EngineRefusal extends Error {}
+/** Ended by the person. */
+export class Ended extends Error {}
+
+export class Engine {
+  #worker: Worker;
+  #waiting: { resolve(answer: Answer): void; reject(problem: Error): void }[] = [];
+  /** What has been accepted so far, to be done again after a calculation was ended. */
+  readonly #edits: Edit[] = [];
+  #opened: { bytes: Uint8Array } | undefined;
+
+  constructor(
+    private readonly start: () => Worker,
+    private readonly busy: (isBusy: boolean) => void,
+  ) {
+    this.#worker = this.#begin();
+  }
+
+  open(bytes: Uint8Array): Promise<Said<"opened">> {
+    this.#opened = { bytes };
+    return this.#ask({ ask: "open", bytes, edits: [] }, "opened");
+  }
+
+  async edit(edit: Edit): Promise<Said<"edited">> {
+    const answer = await this.#ask({ ask: "edit", edit }, "edited");
+    this.#edits.push(edit);
+    return answer;
+  }
+
+  look(sheet: number, row: number, column: number): Promise<Said<"looked">> {
+    return this.#ask({ ask: "look", place: { sheet, row, column } }, "looked");
+  }
+
+  save(): Promise<Said<"saved">> {
+    return this.#ask({ ask: "save" }, "saved");
+  }
+
+  /** Ends whatever is being calculated; what was accepted before stands again afterwards. */
+  async end(): Promise<Said<"opened"> | undefined> {
+    this.#worker.terminate();
+    const waiting = this.#waiting.splice(0);
+    this.busy(false);
+    for (const { reject } of waiting) reject(new Ended("ended"));
+    this.#worker = this.#begin();
+    if (!this.#opened || this.#edits.length === 0) return undefined;
+    return this.#ask({ ask: "open", bytes: this.#opened.bytes, edits: this.#edits }, "opened");
+  }
+
+  #begin(): Worker {
+    const worker = this.start();
+    worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
+      const next = this.#waiting.shift();
+      if (this.#waiting.length === 0) this.busy(false);
+      if (data.said === "refused") next?.reject(new EngineRefusal(data.message));
+      else next?.resolve(data);
+    });
+    worker.addEventListener("error", ({ message }) => {
+      for (const { reject } of this.#waiting.splice(0)) reject(new EngineRefusal(`the engine stopped: ${message}`));
+      this.busy(false);
+    });
+    return worker;
+  }
+
+  async #ask<K extends Answer["said"]>(request: Request, expected: K): Promise<Said<K>> {
+    const answer = await new Promise<Answer>((resolve, reject) => {
+      this.#waiting.push({ resolve, reject });
+      this.busy(true);
+      this.#worker.postMessage(request);
+    });
+    if (answer.said !== expected) throw new Error(`the engine said ${answer.said}; ${expected} was asked for`);
+    return answer as Said<K>;
+  }
+}

@@ -1,0 +1,157 @@
+/** The page for people without Excel: the workbook in a grid, the selected line and the functions beside it. */
+import { element } from "../pane/element.ts";
+import { guide } from "../pane/guide/guide.ts";
+import { lineView } from "../pane/line/line-view.ts";
+import { Ended, Engine } from "./engine.ts";
+import { SheetGrid } from "./grid.ts";
+import { progressAfter } from "./progress.ts";
+import type { ChangedView, SheetView } from "./protocol.ts";
+
+const byId = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
+const message = byId("message");
+const save = byId<HTMLButtonElement>("save");
+
+const engine = new Engine(
+  () => new Worker(new URL("engine.js", location.href), { type: "module" }),
+  progressAfter(byId("progress"), byId("progress-words")),
+);
+let sheets: readonly SheetView[] = [];
+let grids: (SheetGrid | undefined)[] = [];
+let panels: HTMLElement[] = [];
+let open = 0;
+let place: { row: number; column: number } | undefined;
+let unsaved = false;
+
+const say = (text: string) => {
+  message.textContent = text;
+};
+/** Runs what a person asked for; what goes wrong is said, an end they asked for is no fault. */
+async function attempt(action: () => Promise<void>): Promise<void> {
+  try {
+    await action();
+  } catch (problem) {
+    say(problem instanceof Ended ? "Ended; nothing was changed." : (problem as Error).message);
+  }
+}
+
+async function start(): Promise<void> {
+  const [name, bytes] = await Promise.all([
+    fetch("name").then((response) => response.text()),
+    fetch("workbook").then((response) => response.arrayBuffer()),
+  ]);
+  byId("file").textContent = name;
+  document.title = `${name}: Bracket Bill`;
+  const opened = await engine.open(new Uint8Array(bytes));
+  byId("content").textContent = "Double-click or type to change a cell; Enter takes it, Escape leaves it.";
+  show(opened.sheets, opened.first);
+  say(opened.notes.join(" "));
+  byId("functions").append(guide(opened.guide));
+  save.disabled = false;
+}
+
+function show(views: readonly SheetView[], first: number): void {
+  sheets = views;
+  grids = views.map(() => undefined);
+  panels = views.map(() => element("div", { class: "panel", hidden: "" }));
+  byId("grid").replaceChildren(...panels);
+  byId("tabs").replaceChildren(...views.map(({ name }, index) => tab(name, index)));
+  openSheet(first);
+}
+
+function tab(name: string, index: number): HTMLElement {
+  const button = element("button", { type: "button", role: "tab", "aria-controls": "grid" }, name);
+  button.addEventListener("click", () => openSheet(index));
+  button.addEventListener("keydown", (event) => {
+    const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
+    if (step === 0) return;
+    openSheet((index + step + sheets.length) % sheets.length);
+    (byId("tabs").children[open] as HTMLElement).focus();
+  });
+  return button;
+}
+
+function openSheet(index: number): void {
+  open = index;
+  place = undefined;
+  [...byId("tabs").children].forEach((one, i) => {
+    one.setAttribute("aria-selected", String(i === index));
+    one.setAttribute("tabindex", i === index ? "0" : "-1");
+  });
+  panels.forEach((panel, i) => {
+    panel.hidden = i !== index;
+  });
+  grids[index] ??= new SheetGrid(panels[index]!, sheets[index]!, {
+    selected: (row, column) => void attempt(() => look(row, column)),
+    begin: (row, column) => beginEdit(row, column),
+    typed: (row, column, text) => void attempt(() => edit(row, column, text)),
+  });
+  grids[index]!.redraw();
+}
+
+async function look(row: number, column: number): Promise<void> {
+  if (place?.row === row && place.column === column) return;
+  place = { row, column };
+  await lookAgain();
+}
+
+async function lookAgain(): Promise<void> {
+  if (!place) return;
+  const asked = place;
+  const { detail, report } = await engine.look(open, asked.row, asked.column);
+  if (asked !== place) return; // the person has moved on
+  byId("address").textContent = detail.address;
+  byId("content").textContent = detail.content;
+  say(detail.message ?? "");
+  if (report) byId("line").replaceChildren(lineView(report));
+}
+
+async function beginEdit(row: number, column: number): Promise<string | undefined> {
+  const { detail } = await engine.look(open, row, column);
+  if (detail.locked) say(`This cell is not typed over: ${detail.locked}.`);
+  return detail.locked ? undefined : detail.content;
+}
+
+async function edit(row: number, column: number, typed: string): Promise<void> {
+  const { changes } = await engine.edit({ sheet: open, row, column, typed });
+  unsaved = true;
+  say("");
+  await Promise.all(bySheet(changes).map(([sheet, some]) => shownLater(sheet, some)));
+  performance.mark("edit shown");
+  await lookAgain();
+}
+
+function bySheet(changes: readonly ChangedView[]): [number, ChangedView[]][] {
+  const found = new Map<number, ChangedView[]>();
+  for (const change of changes) found.set(change.sheet, [...(found.get(change.sheet) ?? []), change]);
+  return [...found];
+}
+
+/** A sheet that was never opened is drawn from its view, which must know too. */
+async function shownLater(sheet: number, changes: readonly ChangedView[]): Promise<void> {
+  const rows = sheets[sheet]!.cells as ChangedView["cell"][][];
+  for (const { row, column, cell } of changes) {
+    rows[row] ??= [];
+    rows[row][column] = cell;
+  }
+  await grids[sheet]?.update(changes);
+}
+
+save.addEventListener("click", () =>
+  attempt(async () => {
+    const { bytes } = await engine.save();
+    const response = await fetch("save", { method: "POST", body: bytes as Uint8Array<ArrayBuffer> });
+    say(await response.text());
+    if (response.ok) unsaved = false;
+  }),
+);
+byId("cancel").addEventListener("click", () =>
+  attempt(async () => {
+    const again = await engine.end();
+    if (again) show(again.sheets, open);
+  }),
+);
+addEventListener("beforeunload", (event) => {
+  if (unsaved) event.preventDefault();
+});
+
+void attempt(start);

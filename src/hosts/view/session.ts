@@ -1,0 +1,181 @@
+/** A workbook open in the page: what it shows, what typing changes, what stands behind a cell, its bytes to save. */
+import { shopFunctions } from "../../cells/catalogue.ts";
+import type { CellValue } from "../../units/cell.ts";
+import { wrong } from "../../units/refusal.ts";
+import { billRowAt } from "../bill/bill-row.ts";
+import type { Book } from "../bill/book.ts";
+import { type LineReport, lineReport } from "../bill/line-report.ts";
+import { readShopBill, type ShopBill } from "../bill/shop-bill.ts";
+import { bookOf } from "../bill/workbook-book.ts";
+import { cellName } from "../headless/formula/address.ts";
+import { serialNow } from "../headless/formula/serial-now.ts";
+import { Calculator } from "../headless/graph/calculator.ts";
+import { readWorkbook } from "../headless/workbook/read-workbook.ts";
+import type { Sheet } from "../headless/workbook/sheet.ts";
+import type { Workbook } from "../headless/workbook/workbook.ts";
+import { shownCell } from "./cell-text.ts";
+import { editedBytes, type TypedCell } from "./edited-bytes.ts";
+import { readLooks, type SheetLooks, sheetLooks } from "./looks.ts";
+import type { CellDetail, ChangedView, Edit, Place, SheetView } from "./protocol.ts";
+import { typedValue } from "./typed-value.ts";
+
+/** Empty rows and columns round what is filled, so that there is room to type. */
+const ROOM = { rows: 20, columns: 2 };
+
+export class Session {
+  readonly #workbook: Workbook;
+  readonly #calculator: Calculator;
+  readonly #looks: readonly SheetLooks[];
+  /** Values as last shown, a copy of each sheet. */
+  readonly #shown: (CellValue | undefined)[][][];
+  readonly #typed = new Map<string, TypedCell>();
+  #book: Book | undefined;
+  #bill: ShopBill | undefined | null = null;
+
+  /** Throws FileRefusal on a file that is no readable workbook. */
+  constructor(bytes: Uint8Array, edits: readonly Edit[] = []) {
+    this.#workbook = readWorkbook(bytes);
+    this.#calculator = new Calculator(this.#workbook, { functions: shopFunctions, now: serialNow(new Date()) });
+    this.#calculator.calculateAll();
+    const looks = readLooks(this.#workbook);
+    this.#looks = this.#workbook.sheets.map((sheet) =>
+      sheetLooks(sheet, this.#workbook.sheetText.get(sheet.part), looks),
+    );
+    for (const edit of edits) this.#change(edit);
+    this.#shown = this.#workbook.sheets.map(copyOf);
+  }
+
+  views(): SheetView[] {
+    return this.#workbook.sheets.map((sheet, index) => {
+      const looks = this.#looks[index]!;
+      const [rows, columns] = [sheet.lastRow + 1 + ROOM.rows, sheet.lastColumn + 1 + ROOM.columns];
+      const each = <T>(make: (row: number, column: number) => T): T[][] =>
+        Array.from({ length: sheet.lastRow + 1 }, (_, row) =>
+          Array.from({ length: sheet.lastColumn + 1 }, (_, column) => make(row, column)),
+        );
+      return {
+        name: sheet.name,
+        rows,
+        columns,
+        widths: Array.from({ length: columns }, (_, column) => Math.round(looks.width(column) * 7 + 5)),
+        cells: each((row, column) => shownCell(sheet.values[column]?.[row], looks.at(row, column).format)),
+        looks: each((row, column) => {
+          const { bold, shaded } = looks.at(row, column);
+          return bold || shaded ? { bold, shaded } : undefined;
+        }),
+      };
+    });
+  }
+
+  /** The sheet that holds the bill, else the first. */
+  firstSheet(): number {
+    const name = this.#shopBill()?.table.sheet.name;
+    return Math.max(
+      0,
+      this.#workbook.sheets.findIndex((sheet) => sheet.name === name),
+    );
+  }
+
+  /** What the shop's tables lack, and formulas that keep their old value because the engine cannot calculate them. */
+  notes(): string[] {
+    const kept = [...this.#calculator.formulas()].filter((cell) => cell.kept || cell.circular);
+    const names = kept
+      .slice(0, 3)
+      .map((cell) => `${this.#workbook.sheets[cell.sheet]!.name}!${cellName(cell.row, cell.column)}`);
+    return [
+      ...(kept.length > 0
+        ? [
+            `${kept.length} cells keep the value the file holds, because they cannot be calculated here: ${names.join(", ")}`,
+          ]
+        : []),
+      ...(this.#shopBill()?.missing ?? []),
+    ];
+  }
+
+  /** Throws Refusal where the cell or what is typed is not taken; nothing has changed then. */
+  edit(edit: Edit): ChangedView[] {
+    this.#change(edit);
+    return this.#workbook.sheets.flatMap((sheet, index) => this.#differences(sheet, index));
+  }
+
+  #change({ sheet, row, column, typed }: Edit): void {
+    const locked = this.#locked({ sheet, row, column });
+    if (locked) throw wrong("cell", "one that is typed, not calculated", cellName(row, column), locked);
+    const value = typedValue(typed, this.#looks[sheet]!.at(row, column).format === "@");
+    this.#calculator.change([{ sheet, row, column, value }]);
+    this.#typed.set(`${sheet} ${row} ${column}`, { sheet, row, column, value });
+    this.#book = undefined;
+    this.#bill = null;
+  }
+
+  #differences(sheet: Sheet, index: number): ChangedView[] {
+    const before = this.#shown[index]!;
+    const found: ChangedView[] = [];
+    const columns = Math.max(before.length, sheet.values.length);
+    for (let column = 0; column < columns; column++) {
+      const [was, is] = [before[column] ?? [], sheet.values[column] ?? []];
+      for (let row = 0; row < Math.max(was.length, is.length); row++) {
+        if (Object.is(was[row], is[row])) continue;
+        const cell = shownCell(is[row], this.#looks[index]!.at(row, column).format);
+        found.push({ sheet: index, row, column, cell });
+      }
+      before[column] = [...is];
+    }
+    return found;
+  }
+
+  look({ sheet, row, column }: Place): { detail: CellDetail; report: LineReport | undefined } {
+    const value = this.#workbook.sheets[sheet]?.values[column]?.[row];
+    const formula = this.#calculator.grid.formulaAt(sheet, row, column);
+    const shown = shownCell(value, undefined);
+    const detail: CellDetail = {
+      address: cellName(row, column),
+      content:
+        formula === undefined ? (typeof value === "number" ? String(value) : (shown?.text ?? "")) : readable(formula),
+      locked: this.#locked({ sheet, row, column }),
+      message: shown?.message,
+    };
+    const bill = this.#shopBill();
+    const line = bill && billRowAt(bill, this.#bookNow()[sheet]!, row);
+    return { detail, report: bill && line && lineReport(line, bill) };
+  }
+
+  save(): Uint8Array {
+    return editedBytes(this.#workbook, [...this.#typed.values()]);
+  }
+
+  #bookNow(): Book {
+    this.#book ??= bookOf(this.#workbook);
+    return this.#book;
+  }
+
+  #shopBill(): ShopBill | undefined {
+    if (this.#bill === null) this.#bill = readShopBill(this.#bookNow());
+    return this.#bill;
+  }
+
+  /** Why a cell cannot be typed over. */
+  #locked({ sheet, row, column }: Place): string | undefined {
+    const at = this.#workbook.sheets[sheet];
+    if (!at || at.part === "") return "this sheet has no cells";
+    const owner = at.owners[column]?.[row];
+    if (owner)
+      return owner.row === row && owner.column === column
+        ? "the cell holds a formula, and formulas are changed in Excel"
+        : `it is filled by the formula in ${cellName(owner.row, owner.column)}`;
+    const table = this.#workbook.tables.find(
+      ({ sheet: on, top, left, right }) => on === sheet && row === top && column >= left && column <= right,
+    );
+    return table ? `it is the header of the table ${table.name}` : undefined;
+  }
+}
+
+const copyOf = ({ values }: Sheet): (CellValue | undefined)[][] =>
+  Array.from(values, (column) => (column ? [...column] : []));
+
+/** As Excel shows it: SHOP.BEND.TONNAGE instead of the stored _xldudf_SHOP_BEND_TONNAGE. */
+const readable = (formula: string): string =>
+  formula
+    .replace(/(?:\[\d+\]!)?_xldudf_([A-Z0-9_]+)/gi, (_, name: string) => name.replaceAll("_", "."))
+    .replace(/_xlfn\.ANCHORARRAY\(([^()]+)\)/g, "$1#")
+    .replace(/_xl(?:fn|ws|pm)\./g, "");

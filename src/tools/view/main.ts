@@ -1,0 +1,51 @@
+/** `npm run view [WORKBOOK] [-- --port N]`: serves a workbook, or else the sample, as a page on this computer. */
+import { existsSync, readFileSync } from "node:fs";
+import { basename, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { FileRefusal } from "../../hosts/headless/package/file-refusal.ts";
+import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { SAMPLE_FILE } from "../sample/file.ts";
+import { copySaver } from "./copy-file.ts";
+import { pageFiles } from "./page-files.ts";
+import { servePage } from "./serve.ts";
+
+const WRONG_USE = 64; // EX_USAGE of sysexits.h
+const REFUSED = 2;
+
+async function main(args: string[]): Promise<number> {
+  const root = process.env["PROJECT_ROOT"] ?? process.cwd();
+  let given: { values: { port?: string }; positionals: string[] };
+  try {
+    given = parseArgs({ args, allowPositionals: true, options: { port: { type: "string" } } });
+  } catch (problem) {
+    console.error((problem as Error).message);
+    return WRONG_USE;
+  }
+  const port = Number(given.values.port ?? 0);
+  if (given.positionals.length > 1 || !(Number.isInteger(port) && port >= 0 && port < 65_536)) {
+    console.error("view takes at most one WORKBOOK and --port with a number from 0 to 65535");
+    return WRONG_USE;
+  }
+  const sample = given.positionals.length === 0;
+  const file = sample ? resolve(root, SAMPLE_FILE) : resolve(given.positionals[0]!);
+  if (!existsSync(file)) {
+    console.error(`WORKBOOK must be a file; got ${given.positionals[0]}`);
+    return REFUSED;
+  }
+  const bytes = new Uint8Array(readFileSync(file));
+  readWorkbook(bytes); // what cannot be read is refused here, not in the page
+  // The sample's copies land where the person stands, not among the project's files.
+  const save = copySaver(sample ? resolve(basename(file)) : file);
+  const { url } = await servePage(await pageFiles(root), { name: basename(file), bytes, save }, port);
+  process.stdout.write(`${url}\n`);
+  console.error("Open this address in a browser on this computer; Ctrl+C ends it.");
+  return 0;
+}
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (problem) {
+  const message = problem instanceof FileRefusal || problem instanceof Error ? problem.message : String(problem);
+  console.error(message);
+  process.exitCode = REFUSED;
+}

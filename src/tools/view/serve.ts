@@ -1,0 +1,97 @@
+/**
+ * Serves the page on the loopback interface only, below a random token, so that no other page and no other user can read
+ * or write the workbook. Nothing may be loaded from elsewhere.
+ */
+import { randomBytes } from "node:crypto";
+import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { gzipSync } from "node:zlib";
+import type { PageFile } from "./page-files.ts";
+
+export interface ServedWorkbook {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** Keeps the bytes and says where; throws with a sentence where they cannot be kept. */
+  save(bytes: Uint8Array): string;
+}
+
+export const POLICY =
+  "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+const MOST_BYTES = 100_000_000;
+
+export interface ServedPage {
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+/** `port` 0 takes any free one. */
+export async function servePage(
+  files: ReadonlyMap<string, PageFile>,
+  workbook: ServedWorkbook,
+  port = 0,
+): Promise<ServedPage> {
+  const token = randomBytes(24).toString("base64url");
+  const packed = new Map([...files].map(([path, { type, content }]) => [path, { type, content: gzipSync(content) }]));
+  const server = createServer((request, response) => {
+    const own = `127.0.0.1:${(server.address() as AddressInfo).port}`;
+    void answer(request, response, own).catch(() => response.destroy());
+  });
+  const head = {
+    "content-security-policy": POLICY,
+    "cache-control": "no-store",
+    "referrer-policy": "no-referrer",
+    "x-content-type-options": "nosniff",
+    "cross-origin-opener-policy": "same-origin",
+    "cross-origin-resource-policy": "same-origin",
+  };
+
+  async function answer(request: IncomingMessage, response: ServerResponse, own: string): Promise<void> {
+    const say = (status: number, text: string) =>
+      response.writeHead(status, { ...head, "content-type": "text/plain; charset=utf-8" }).end(text);
+    // A name that was made to point here, or a page from elsewhere, is not answered.
+    const { host, origin } = request.headers;
+    if (host !== own || (origin !== undefined && origin !== `http://${own}`)) return void say(403, "not from here");
+    const { pathname } = new URL(request.url ?? "/", `http://${own}`);
+    if (!pathname.startsWith(`/${token}/`)) return void say(404, "not found");
+    const path = pathname.slice(token.length + 2);
+    if (path === "save" && request.method === "POST") return save(request, say);
+    if (request.method !== "GET") return void say(405, "not allowed");
+    if (path === "name") return void say(200, workbook.name);
+    if (path === "workbook") {
+      response.writeHead(200, { ...head, "content-type": "application/octet-stream" }).end(workbook.bytes);
+      return;
+    }
+    const file = packed.get(path);
+    if (!file) return void say(404, "not found");
+    response.writeHead(200, { ...head, "content-type": file.type, "content-encoding": "gzip" }).end(file.content);
+  }
+
+  async function save(request: IncomingMessage, say: (status: number, text: string) => void): Promise<void> {
+    const pieces: Buffer[] = [];
+    let size = 0;
+    for await (const piece of request) {
+      size += (piece as Buffer).length;
+      if (size > MOST_BYTES) return say(413, "the workbook is too large to be saved");
+      pieces.push(piece as Buffer);
+    }
+    try {
+      say(200, workbook.save(new Uint8Array(Buffer.concat(pieces))));
+    } catch (problem) {
+      say(422, problem instanceof Error ? problem.message : String((problem as { message?: string }).message));
+    }
+  }
+
+  await new Promise<void>((ready, failed) => {
+    server.once("error", failed);
+    server.listen(port, "127.0.0.1", ready);
+  });
+  return {
+    url: `http://127.0.0.1:${(server.address() as AddressInfo).port}/${token}/`,
+    close: () =>
+      new Promise((done) => {
+        server.close(() => done());
+        server.closeAllConnections();
+      }),
+  };
+}
