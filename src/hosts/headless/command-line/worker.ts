@@ -20,7 +20,7 @@ function runJob(job: Job, options: RunOptions, functions: CustomFunctions): File
   try {
     const bytes = readFileSync(job.from);
     const { result, output } = recalculateBytes(bytes, { functions, ...options, in: job.in, out: job.out });
-    if (output && job.to !== null && !(output === bytes && job.from === job.to)) {
+    if (output && job.to !== null && !(result.report.changed === 0 && job.from === job.to)) {
       mkdirSync(dirname(job.to), { recursive: true });
       replaceFile(job.to, output);
     }

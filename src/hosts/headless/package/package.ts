@@ -26,7 +26,9 @@ export class Package {
   }
 
   static open(bytes: Uint8Array): Package {
-    const opened = new Package(bytes, readDirectory(bytes));
+    // A Node Buffer is a Uint8Array whose slice() shares memory; a plain view copies.
+    const plain = new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+    const opened = new Package(plain, readDirectory(plain));
     if (opened.entries.some((entry) => /^_xmlsignatures\//i.test(entry.name))) {
       refuse("signed", "workbook carries a digital signature, which any change would break");
     }

@@ -26,8 +26,8 @@ export function writePackage(
     const facts = content
       ? { method: 8, crc: crc32(content), compressedSize: packed.length, size: content.length }
       : entry;
-    const local = entry.localHeader.slice();
-    const record = entry.centralRecord.slice();
+    const local = Uint8Array.from(entry.localHeader);
+    const record = Uint8Array.from(entry.centralRecord);
     const start = offset;
     patch(local, 4, facts);
     patch(record, 6, facts);
