@@ -23,6 +23,30 @@ export function forceCases(
   dieOpening: Millimetres,
   work?: Working,
 ): ForceCases {
+  if (work) return solve(material, thickness, bendLength, dieOpening, work);
+  // Every check of a bill asks for the same bend again, with every punch and in every function.
+  const key = `${thickness} ${bendLength} ${dieOpening}`;
+  let known = remembered.get(material);
+  if (!known || known.size >= MOST_REMEMBERED) {
+    known = new Map();
+    remembered.set(material, known);
+  }
+  const found = known.get(key) ?? solve(material, thickness, bendLength, dieOpening);
+  known.set(key, found);
+  return found;
+}
+
+/** Answers by material: the same question always has the same answer, so that remembering it changes nothing but time. */
+const remembered = new WeakMap<Material, Map<string, ForceCases>>();
+const MOST_REMEMBERED = 16_384; // chosen: about two megabytes a material
+
+function solve(
+  material: Material,
+  thickness: Millimetres,
+  bendLength: Millimetres,
+  dieOpening: Millimetres,
+  work?: Working,
+): ForceCases {
   const bend = { thickness, bendLength, dieOpening, isSteel: isSteel(material) };
   const typical = tensileStrength(material, "typical", work);
   const ordinary = { ...bend, tensile: typical };
