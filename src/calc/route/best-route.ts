@@ -17,10 +17,11 @@ export interface BestRoute extends Route {
 }
 
 export function bestRoute(lines: readonly RouteLine[], shop: Shop, due?: number): BestRoute {
-  const earliest = earliestFinish(lines, shop);
+  const first = openers(lines, shop);
+  const earliest = earliestFinish(lines, shop, first);
   const meetsDue = due === undefined || earliest.finish <= due;
   const by = due !== undefined && meetsDue ? due : earliest.finish;
-  const cheapest = within(lines, shop, by, "cost");
+  const cheapest = within(lines, shop, by, "cost", first);
   const machines = cheapest.machines ?? earliest.machines;
   const route = routeOf(lines, machines, shop);
   return {
@@ -39,15 +40,15 @@ interface Earliest {
   readonly proved: boolean;
 }
 
-function earliestFinish(lines: readonly RouteLine[], shop: Shop): Earliest {
+function earliestFinish(lines: readonly RouteLine[], shop: Shop, first: readonly Opener[]): Earliest {
   const starts = firstPlans(lines).map((machines) => routeOf(lines, machines, shop));
   let best = starts.reduce((a, b) => (b.finish < a.finish ? b : a));
   // Every finish below `low` is impossible; `bound` only counts what is proved.
-  let low = Math.floor(lowest(lines, shop));
+  let low = Math.floor(lowest(lines, shop, first));
   let bound = low;
   while (low < best.finish) {
     const middle = Math.floor((low + best.finish) / 2);
-    const found = within(lines, shop, middle, "time");
+    const found = within(lines, shop, middle, "time", first);
     if (found.machines) best = routeOf(lines, found.machines, shop);
     else {
       low = middle + 1;
@@ -74,12 +75,10 @@ function firstPlans(lines: readonly RouteLine[]): Machine[][] {
 }
 
 /** A finish that is surely not too late: of each line alone, without anything else in the way. */
-function lowest(lines: readonly RouteLine[], shop: Shop): number {
+function lowest(lines: readonly RouteLine[], shop: Shop, first: readonly Opener[]): number {
   const bending = lines.reduce((sum, { brake }) => sum + brake, 0);
-  const firsts = openers(lines, shop);
-  const brake = bending > 0 ? shop.brake.finish(Math.min(...firsts.map(({ at }) => at)), bending) : 0;
-  const alone = lines.map((line) => Math.min(...endsOf(line, shop).map(({ at }) => at)));
-  return Math.max(0, brake, ...alone);
+  const brake = bending > 0 ? shop.brake.finish(first[0]!.at, bending) : 0;
+  return lines.reduce((most, line) => Math.max(most, Math.min(...endsOf(line, shop).map(({ at }) => at))), brake);
 }
 
 interface Opener {
@@ -101,10 +100,21 @@ const endsOf = (line: RouteLine, shop: Shop, index = 0): Opener[] =>
 const openers = (lines: readonly RouteLine[], shop: Shop): Opener[] =>
   lines.flatMap((line, i) => (line.brake > 0 ? endsOf(line, shop, i) : [])).sort((a, b) => a.at - b.at);
 
+/** The openers, earliest first, that still let the brake finish by then: a finish later than another's is later too. */
+function inTime(first: readonly Opener[], bending: number, shop: Shop, by: number): readonly Opener[] {
+  let [low, high] = [0, first.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (shop.brake.finish(first[middle]!.at, bending) <= by) low = middle + 1;
+    else high = middle;
+  }
+  return first.slice(0, low);
+}
+
 type Goal = "cost" | "time";
 
 /** The cheapest assignment that finishes by then; for the goal "time" any that does. */
-function within(lines: readonly RouteLine[], shop: Shop, by: number, goal: Goal): Within {
+function within(lines: readonly RouteLine[], shop: Shop, by: number, goal: Goal, first: readonly Opener[]): Within {
   // A queue that is longer than the time there is leaves nothing, not less than nothing: an idle machine is in nobody's way.
   const capacity = {
     shear: Math.max(0, shop.shear.capacity(by)),
@@ -112,7 +122,7 @@ function within(lines: readonly RouteLine[], shop: Shop, by: number, goal: Goal)
   };
   const bending = lines.reduce((sum, { brake }) => sum + brake, 0);
   if (bending === 0) return assign(lines, capacity, goal, []);
-  const opening = openers(lines, shop).filter(({ at }) => shop.brake.finish(at, bending) <= by);
+  const opening = inTime(first, bending, shop, by);
   if (opening.length === 0) return NOTHING_FITS;
   const relaxed = assign(lines, capacity, goal, []);
   if (!relaxed.machines) return relaxed;

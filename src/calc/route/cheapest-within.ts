@@ -36,8 +36,8 @@ interface Label {
 
 const MOST_LABELS = 20_000; // chosen: bounds memory and time; beyond it the answer is good but not proved
 
-/** @param enough a cost that satisfies: the search stops at the first plan that reaches it. */
-export function cheapestWithin(choices: readonly Choice[], capacity: Prices, enough = -Infinity): Within {
+/** @param limit where any plan will do that costs no more: the search stops at the first, and looks at none above. */
+export function cheapestWithin(choices: readonly Choice[], capacity: Prices, limit?: number): Within {
   const prices = bestPrices(choices, capacity);
   const lagrangian = boundAt(choices, prices, capacity);
   const slack = 1e-9 * Math.max(1, Math.abs(lagrangian)) + 1e-6; // numerical, the rounding of the sum
@@ -50,6 +50,10 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, eno
   });
   moves.sort((a, b) => a.penalty - b.penalty || a.index - b.index);
   const bound = atLeast(lagrangian);
+  if (limit !== undefined && bound > limit) return { machines: undefined, cost: Infinity, bound, proved: true };
+  const isEnough = (label: Label) => label.cost <= (limit ?? bound);
+  const mayPay = (penalty: number) =>
+    atLeast(lagrangian + penalty) < (best?.cost ?? (limit === undefined ? Infinity : limit + 1));
   let best: Label | undefined;
   let root: Label = { shear: 0, waterjet: 0, cost: 0, penalty: 0, moved: -1, from: undefined };
   for (const { choice, machine } of moves) {
@@ -76,16 +80,16 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, eno
   consider(root);
   consider(repaired(root, moves, capacity) ?? root);
   for (let i = 0; i < moves.length && labels.length > 0; i++) {
-    if (best !== undefined && (best.cost <= enough || best.cost <= bound)) break;
+    if (best !== undefined && (isEnough(best) || best.cost <= bound)) break;
     const { choice, machine, penalty } = moves[i]!;
     const other: Machine = machine === "shear" ? "waterjet" : "shear";
     const left = relief[i]!;
     const alive = (label: Label) =>
-      (best === undefined || atLeast(lagrangian + label.penalty) < best.cost) &&
+      mayPay(label.penalty) &&
       label.shear - left.shear <= capacity.shear &&
       label.waterjet - left.waterjet <= capacity.waterjet;
     const kept = labels.filter(alive);
-    if (best !== undefined && atLeast(lagrangian + penalty) >= best.cost) {
+    if (!mayPay(penalty)) {
       // No move from here on can pay, and every label kept was considered as it stands.
       labels = [];
       break;
@@ -110,11 +114,11 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, eno
       labels = labels.sort((a, b) => a.penalty - b.penalty).slice(0, MOST_LABELS);
     }
   }
-  const reached = best !== undefined && (best.cost <= bound || best.cost <= enough);
+  const reached = best !== undefined && (best.cost <= bound || isEnough(best));
   return {
     machines: best === undefined ? undefined : machinesOf(best, moves),
     cost: best?.cost ?? Infinity,
-    bound: complete && !(best !== undefined && best.cost <= enough) ? (best?.cost ?? Infinity) : bound,
+    bound: complete && limit === undefined ? (best?.cost ?? Infinity) : bound,
     proved: complete || reached,
   };
 }
