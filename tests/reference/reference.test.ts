@@ -1,15 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../src/hosts/headless/calculate-one.ts";
-import { bendForce, bendForceFormulas } from "./bend-force.ts";
-import { bendGeometry, bendGeometryFormulas } from "./bend-geometry.ts";
-import { jetLiftTolerance } from "./jet-lift-tolerance.ts";
 import type { Published, PublishedFormula } from "./published.ts";
-import { shear, shearFormulas } from "./shear.ts";
-import { sheet } from "./sheet.ts";
-
-const calls = [...bendGeometry, ...bendForce, ...shear, ...sheet, ...jetLiftTolerance];
-const formulas = [...bendGeometryFormulas, ...bendForceFormulas, ...shearFormulas];
+import { calls, formulas } from "./rows.ts";
 
 function compare(value: unknown, { expected, tolerance, source, basis }: Published | PublishedFormula): void {
   const from = `${source} (${basis})`;

@@ -1,0 +1,23 @@
+/**
+ * Mutation testing of the arithmetic. What is not mutated, and why: words (messages and steps of the working are judged by
+ * the grammar tests and read by people), and what runs once at load (constants: `npm run mutate:constants` changes those).
+ * @type {import("@stryker-mutator/api/core").PartialStrykerOptions}
+ */
+export default {
+  testRunner: "vitest",
+  vitest: { configFile: "src/tools/mutate/vitest.config.ts", related: false },
+  coverageAnalysis: "perTest",
+  mutate: ["src/calc/**/*.ts", "src/units/**/*.ts"],
+  mutator: { excludedMutations: ["StringLiteral"] },
+  ignoreStatic: true,
+  ignorePatterns: ["dist", ".build", "sample-workbooks"],
+  tsconfigFile: "none", // its rewriting needs a compiler interface that TypeScript 7 no longer has
+  tempDirName: ".build/stryker",
+  incremental: true,
+  incrementalFile: ".build/stryker-incremental.json",
+  reporters: ["clear-text", "json"],
+  clearTextReporter: { allowColor: false, reportTests: false, reportScoreTable: false, logTests: false },
+  jsonReporter: { fileName: ".build/mutation.json" },
+  concurrency: 2,
+  timeoutMS: 10_000,
+};

@@ -1,0 +1,17 @@
+/** All published answers in one place: the tests go through them, and so does every check of how sharp they are. */
+import { bendForce, bendForceFormulas } from "./bend-force.ts";
+import { bendGeometry, bendGeometryFormulas } from "./bend-geometry.ts";
+import { jetLiftTolerance } from "./jet-lift-tolerance.ts";
+import { shear, shearFormulas } from "./shear.ts";
+import { sheet } from "./sheet.ts";
+import { shopRules } from "./shop-rules.ts";
+import { tableFormulas, tables } from "./tables.ts";
+
+export const calls = [...bendGeometry, ...bendForce, ...shear, ...sheet, ...jetLiftTolerance, ...tables];
+export const formulas = [
+  ...bendGeometryFormulas,
+  ...bendForceFormulas,
+  ...shearFormulas,
+  ...tableFormulas,
+  ...shopRules,
+];
