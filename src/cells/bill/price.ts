@@ -52,10 +52,11 @@ export function billPrice(bill: readonly BillRow[], shop: Shop, options: PriceOp
     if (!isAnswered(outcome)) return outcome;
     const { plan, route } = outcome.answer;
     return outcomes([outcome.line], (line): Priced => {
-      const works = planner.all(plan, route);
+      const material = materialCost(plan, options, rates, areas, shop.system, work);
       const outside = planner.outside(plan);
+      const works = planner.all(plan, route);
       const cost = {
-        material: materialCost(plan, options, rates, areas, shop.system, work),
+        material,
         labour: money(works.reduce((sum, w) => sum + labour(w, w.run, rates), 0)),
         setUp: money(works.reduce((sum, w) => sum + labour(w, w.setUp, rates), 0)),
         outside: money(outside.reduce((sum, o) => sum + outsideCost(o, line.quantity), 0)),

@@ -62,7 +62,7 @@ export class Planner {
   plan(line: BillLine): PlannedLine {
     const chosen = chooseTools(line, this.shop, this.shop.system);
     const blank = blankOf(line, chosen, this.shop.system, this.work);
-    const planned = {
+    return {
       line,
       chosen,
       blank,
@@ -70,16 +70,13 @@ export class Planner {
       possible: possibleRoutes(line, blank, this.shop),
       handling: handlePiece(blank.weight, blank.longest, this.#rules, this.work),
     };
-    if (chosen) {
-      const key = toolsKey(chosen);
-      if (!this.#toolsSeen.has(key)) this.#toolsSeen.set(key, line.row);
-    }
-    return planned;
   }
 
-  /** True for the first line of the bill on its tools. */
-  isFirstOnTools({ line, chosen }: PlannedLine): boolean {
-    return chosen !== undefined && this.#toolsSeen.get(toolsKey(chosen)) === line.row;
+  /** True for the first line that comes to the brake with its tools; a line refused before that does not count. */
+  #isFirstOnTools(line: BillLine, chosen: Chosen): boolean {
+    const key = toolsKey(chosen);
+    if (!this.#toolsSeen.has(key)) this.#toolsSeen.set(key, line.row);
+    return this.#toolsSeen.get(key) === line.row;
   }
 
   /** The station that cuts by this route. */
@@ -112,7 +109,7 @@ export class Planner {
       );
     }, 0);
     const station = this.#machine("Brake");
-    const first = this.isFirstOnTools(planned);
+    const first = this.#isFirstOnTools(line, chosen);
     const setUp = brakeSetUp(station.setUp, first, this.shop.rates.get("firstJobFactor"), this.work);
     return this.#at(
       planned,
@@ -151,8 +148,9 @@ export class Planner {
 
   /** Everything done in the shop by this route, in the order it is done. */
   all(planned: PlannedLine, route: RouteName): StationWork[] {
+    const before = [this.cutting(planned, route), ...this.benches(planned, route)];
     const bending = this.bending(planned);
-    return [this.cutting(planned, route), ...this.benches(planned, route), ...(bending ? [bending] : [])];
+    return bending ? [...before, bending] : before;
   }
 
   #operations = (line: BillLine) =>
