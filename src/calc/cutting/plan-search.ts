@@ -20,11 +20,12 @@ import { correctedValues } from "./value-correction.ts";
 // The figures below are fitted on generated shop bills and on published cutting-stock and bin-packing instances.
 /** Work spent on corrected plans first, for one kind of sheet and for several, and again between runs of insertion. */
 const FIRST_WORK = 60_000_000;
-const FIRST_WORK_MIXED = 200_000_000;
+const FIRST_WORK_MIXED = 2_000_000_000;
 const LATER_WORK = 15_000_000;
 const MOST_CORRECTIONS_A_KIND = 12;
 /** Plans made from nothing before parts of the best one are kept. */
 const FULL_PLANS = 4;
+const FULL_PLANS_MIXED = 1;
 const LEAST_KEPT = 0.3;
 const KEPT_RANGE = 0.5;
 /** How far sheet costs and filling are disturbed, so that plans differ. */
@@ -40,6 +41,7 @@ const SWAP_POWER = 3;
 const MOST_STACKED = 3;
 /** Longest side of a sheet in cells of the strip tables. */
 const CELLS = 1200;
+const CELLS_MIXED = 2000;
 const FIRST_CELLS = 300;
 
 export class PlanSearch {
@@ -84,11 +86,18 @@ export class PlanSearch {
   run(): void {
     const { problem } = this;
     const { budget } = this;
+    const mixed = problem.sheets.length > 1;
     const stacked = problem.stages > 2 ? MOST_STACKED : 1;
     // The first plan is made on a coarse grid and to the end, whatever the budget: it is the one there always is.
     const whole = new Budget(Number.POSITIVE_INFINITY);
     const coarse = new StripPatterns(problem, whole, cellOf(problem, FIRST_CELLS), this.allowed, 1);
-    const pricing = new StripPatterns(problem, budget, cellOf(problem, CELLS), this.allowed, stacked);
+    const pricing = new StripPatterns(
+      problem,
+      budget,
+      cellOf(problem, mixed ? CELLS_MIXED : CELLS),
+      this.allowed,
+      stacked,
+    );
     const weights = new Float64Array(problem.items.length).fill(1);
     const worth = Float64Array.from(problem.items, ({ value }) => value);
     let last = this.planRest(coarse, whole, [], worth, 0);
@@ -101,7 +110,10 @@ export class PlanSearch {
         last = this.planRest(pricing, budget, n < fullPlans ? [] : this.wellFilled(), values, COST_NOISE);
       }
     };
-    if (!this.done) correct(problem.sheets.length > 1 ? FIRST_WORK_MIXED : FIRST_WORK, FULL_PLANS);
+    if (!this.done) {
+      if (mixed) correct(FIRST_WORK_MIXED, FULL_PLANS_MIXED);
+      else correct(FIRST_WORK, FULL_PLANS);
+    }
     while (!this.done) {
       if (this.best!.missing > 0) this.insertMissing();
       else this.insertCheaper();
