@@ -1,5 +1,5 @@
 /** Die and punch of a line: the ones it names, else the shop's own that come out best. */
-import { findProblems } from "../../calc/bend/check/check.ts";
+import { problemsOfBend, problemsOfTools } from "../../calc/bend/check/check.ts";
 import type { BendLine, Setup } from "../../calc/bend/check/line.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import type { Die, Punch } from "../../calc/bend/tooling.ts";
@@ -71,7 +71,10 @@ export function chooseTools(line: BillLine, tools: BendTools, system: UnitSystem
   for (const die of dies)
     for (const punch of punches) {
       const setup = { brake: tools.brakes[0]!, die, punch };
-      const problems = bends.flatMap((bend) => findProblems(bend, setup, system));
+      const cheap = bends.flatMap((bend) => problemsOfTools(bend, setup, system));
+      // A pair that stops anyway is not worth solving the bend for while there is one that is no worse.
+      if (best && rank(cheap) >= rank(best.problems)) continue;
+      const problems = [...cheap, ...bends.flatMap((bend) => problemsOfBend(bend, setup, system))];
       if (!best || rank(problems) < rank(best.problems)) best = { setup, bends, problems };
       if (rank(problems) === 0) return best;
     }

@@ -48,7 +48,8 @@ function problemsUntilStop(line: BendLine, setup: Setup, system: UnitSystem): Pr
   return statusOf(problems) === "stop" ? problems : [...problems, ...problemsOfBend(line, setup, system)];
 }
 
-const problemsOfTools = (line: BendLine, setup: Setup, system: UnitSystem, work?: Working): Problem[] =>
+/** What tools, brake and flange say; cheap, since no bend is solved for it. */
+export const problemsOfTools = (line: BendLine, setup: Setup, system: UnitSystem, work?: Working): Problem[] =>
   [
     ...forceProblems(line, setup, system, work),
     ...roomProblems(line, setup, system),
@@ -56,7 +57,8 @@ const problemsOfTools = (line: BendLine, setup: Setup, system: UnitSystem, work?
     openingProblem(line, setup, system),
   ].filter((problem) => problem !== undefined);
 
-function problemsOfBend(line: BendLine, setup: Setup, system: UnitSystem): Problem[] {
+/** What the bend itself says: it is solved for this. */
+export function problemsOfBend(line: BendLine, setup: Setup, system: UnitSystem): Problem[] {
   const estimate = estimateAirBend(line.material, line.thickness, sharpest(line), setup.die, setup.punch?.nose);
   return [
     radiusProblem(line, estimate, system),
