@@ -12,6 +12,8 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   recalc: async () => (await import("./recalc.ts")).recalc,
   check: async () => (await import("./check.ts")).check,
   functions: async () => (await import("./catalogue.ts")).functions,
+  freeze: async () => (await import("./freeze.ts")).freeze,
+  print: async () => (await import("./print.ts")).print,
 };
 
 const USAGE = 64;

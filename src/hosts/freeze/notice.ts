@@ -1,0 +1,20 @@
+/** What a frozen copy says about itself. */
+export interface FreezeFacts {
+  readonly version: string;
+  readonly edition: string;
+  /** ISO date and time. */
+  readonly date: string;
+  readonly from: string;
+  /** Cells that kept the value the file held, because they could not be calculated. */
+  readonly kept: number;
+}
+
+export const freezeNotice = ({ version, edition, date, from, kept }: FreezeFacts): string[] => [
+  "Values only: nothing in this workbook is calculated any more.",
+  `Made by Bracket Bill ${version}, materials of edition ${edition}, on ${date}`,
+  `From ${from}`,
+  kept === 0
+    ? "Every formula was calculated for this copy."
+    : `${kept} cells were not calculated for this copy: they hold the value the file had, or depend on one.`,
+  "The machine's plate, local codes and licensed practice decide.",
+];

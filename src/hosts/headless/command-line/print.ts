@@ -1,0 +1,92 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { basename, join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
+import { bookOf } from "../../bill/workbook-book.ts";
+import { installedBrowser, printToPdf } from "../../print/browser.ts";
+import { FolderRefusal, markFolder, readyFolder, writeInto } from "../../print/output-folder.ts";
+import { document, type Paper } from "../../print/page.ts";
+import { papers } from "../../print/papers.ts";
+import { serialNow } from "../formula/serial-now.ts";
+import { Calculator } from "../graph/calculator.ts";
+import { FileRefusal } from "../package/file-refusal.ts";
+import { readWorkbook } from "../workbook/read-workbook.ts";
+import { callerPath, isFile } from "./caller.ts";
+import type { Command, CommandContext } from "./command.ts";
+import { readArguments, UsageError } from "./usage.ts";
+
+const REFUSED = 2;
+const PDF = "pack.pdf";
+
+/** `shop print WORKBOOK.xlsx OUT_DIR [--no-pdf] [--json]`: the papers for the floor. Exit 2 on a refused file or folder. */
+export const print: Command = async (args, context) => {
+  const { values, positionals } = readArguments(args, { "no-pdf": { type: "boolean" }, json: { type: "boolean" } });
+  const [given, out] = positionals;
+  if (given === undefined || out === undefined || positionals.length > 2)
+    throw new UsageError("print takes WORKBOOK.xlsx and OUT_DIR");
+  const [from, folder] = [callerPath(given), callerPath(out)];
+  if (!isFile(from)) throw new UsageError(`${given} is not a file`);
+  const refuse = (words: string) => {
+    context.note(`${words}\n`);
+    return REFUSED;
+  };
+  try {
+    const made = papersOf(from, context);
+    if (!made)
+      return refuse(
+        `${given} must hold a bill: a range with the columns Part, Material, Thickness, Flanges, Quantity; got none`,
+      );
+    readyFolder(folder);
+    const files = made.map(({ file }) => file);
+    markFolder(folder, [...files, PDF]);
+    for (const paper of made) writeInto(folder, paper.file, document(paper));
+    const pdf = values["no-pdf"] ? false : await pack(made, folder, context);
+    const pages = made.reduce((sum, paper) => sum + paper.pages.length, 0);
+    if (values.json)
+      context.out(`${JSON.stringify({ files: pdf ? [...files, PDF] : files, pages, pdf: pdf ? PDF : null })}\n`);
+    else context.out(`${files.length} files with ${pages} pages in ${out}${pdf ? `, all together in ${PDF}` : ""}\n`);
+    return 0;
+  } catch (problem) {
+    if (problem instanceof FileRefusal) return refuse(`${given}: ${problem.message}`);
+    if (problem instanceof FolderRefusal) return refuse(`${out} ${problem.message}`);
+    throw problem;
+  }
+};
+
+function papersOf(from: string, context: CommandContext): readonly Paper[] | undefined {
+  const workbook = readWorkbook(new Uint8Array(readFileSync(from)));
+  const calculator = new Calculator(workbook, { functions: context.functions, now: serialNow(new Date()) });
+  calculator.calculateAll();
+  const kept = [...calculator.formulas()].filter((cell) => cell.kept || cell.circular).length;
+  return papers(bookOf(workbook), {
+    name: basename(from),
+    version: context.version,
+    edition: CURRENT_EDITION.name,
+    date: new Date().toISOString().slice(0, 10),
+    stale: kept + calculator.stale().size,
+    tick: context.interactive ? (words) => context.note(`\r\u001b[K${words}`) : undefined,
+  });
+}
+
+/** All pages as one PDF, where a browser is here to print it; a note where there is none. */
+async function pack(made: readonly Paper[], folder: string, context: CommandContext): Promise<boolean> {
+  const browser = installedBrowser();
+  if (browser === undefined) {
+    context.note(`no browser found for ${PDF}; set CHROMIUM to one, or print index.html by hand\n`);
+    return false;
+  }
+  const work = mkdtempSync(join(tmpdir(), "bracket-bill-print-"));
+  try {
+    const page = join(work, "pack.html");
+    mkdirSync(join(work, "profile"));
+    writeFileSync(page, document({ title: made[0]!.title, pages: made.flatMap(({ pages }) => pages) }));
+    writeInto(folder, PDF, await printToPdf(browser, pathToFileURL(page).href, join(work, "profile")));
+    return true;
+  } catch (problem) {
+    context.note(`${browser} did not print ${PDF}: ${(problem as Error).message}\n`);
+    return false;
+  } finally {
+    rmSync(work, { recursive: true, force: true });
+  }
+}
