@@ -1,6 +1,8 @@
 /** Die and punch of a line: the ones it names, else the shop's own that come out best. */
 import { problemsOfBend, problemsOfTools } from "../../calc/bend/check/check.ts";
+import { flangeProblem } from "../../calc/bend/check/flange.ts";
 import type { BendLine, Setup } from "../../calc/bend/check/line.ts";
+import { openingProblem } from "../../calc/bend/check/opening.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import type { Die, Punch } from "../../calc/bend/tooling.ts";
 import { type Problem, STATUSES, statusOf } from "../../calc/problem.ts";
@@ -68,9 +70,14 @@ export function chooseTools(line: BillLine, tools: BendTools, system: UnitSystem
       : [findDie(line.die, tools.dies, system)];
   const punches = line.punch === undefined ? tools.punches : [findPunch(line.punch, tools.punches)!];
   let best: Chosen | undefined;
-  for (const die of dies)
+  for (const die of dies) {
+    // What die and flange say holds with any punch.
+    const bare = { brake: tools.brakes[0]!, die };
+    const ofDie = bends.flatMap((bend) => [openingProblem(bend, bare, system), flangeProblem(bend, bare, system)]);
+    const least = rank(ofDie.filter((problem) => problem !== undefined));
     for (const punch of punches) {
-      const setup = { brake: tools.brakes[0]!, die, punch };
+      if (best && least >= rank(best.problems)) break;
+      const setup = { ...bare, punch };
       const cheap = bends.flatMap((bend) => problemsOfTools(bend, setup, system));
       // A pair that stops anyway is not worth solving the bend for while there is one that is no worse.
       if (best && rank(cheap) >= rank(best.problems)) continue;
@@ -78,6 +85,7 @@ export function chooseTools(line: BillLine, tools: BendTools, system: UnitSystem
       if (!best || rank(problems) < rank(best.problems)) best = { setup, bends, problems };
       if (rank(problems) === 0) return best;
     }
+  }
   return best;
 }
 
