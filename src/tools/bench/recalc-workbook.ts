@@ -9,9 +9,12 @@ function* sequence(seed: number): Generator<number> {
 }
 
 const cell = (name: string, value: number | string): string =>
-  typeof value === "number" ? `<c r="${name}"><v>${value}</v></c>` : `<c r="${name}" t="inlineStr"><is><t>${value}</t></is></c>`;
+  typeof value === "number"
+    ? `<c r="${name}"><v>${value}</v></c>`
+    : `<c r="${name}" t="inlineStr"><is><t>${value}</t></is></c>`;
 
-const formula = (name: string, text: string): string => `<c r="${name}"><f>${text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;")}</f></c>`;
+const formula = (name: string, text: string): string =>
+  `<c r="${name}"><f>${text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;")}</f></c>`;
 
 const MATERIALS = ["A36", "304", "5052-H32"];
 
@@ -19,7 +22,14 @@ const MATERIALS = ["A36", "304", "5052-H32"];
 function billRow(row: number, rows: number, random: () => number, ordinary: boolean): string {
   const thickness = (1 + Math.floor(random() * 24)) / 64 + 0.03;
   const material = MATERIALS[row % MATERIALS.length]!;
-  const inputs = [row - 1, material, thickness, 1 + Math.floor(random() * 96) / 4, 2 + Math.floor(random() * 40) / 4, `P${Math.floor(random() * rows)}`];
+  const inputs = [
+    row - 1,
+    material,
+    thickness,
+    1 + Math.floor(random() * 96) / 4,
+    2 + Math.floor(random() * 40) / 4,
+    `P${Math.floor(random() * rows)}`,
+  ];
   const given = inputs.map((value, i) => cell(`${"ABCDEF"[i]}${row}`, value));
   const price = (0.1 + random()).toFixed(4);
   const factor = (1 + random() * 9).toFixed(3);
@@ -55,7 +65,12 @@ export function benchmarkWorkbook(rows: number, ordinary = false): Uint8Array {
   }
   const head = `<row r="1">${["No", "Material", "Thickness", "Length", "Width", "Part", "Weight", "Stock", "Price", "Order", "Total", "Check"].map((title, i) => cell(`${"ABCDEFGHIJKL"[i]}1`, title)).join("")}</row>`;
   const bill = [head, ...order.map((_, i) => billRow(i + 2, rows, random, ordinary))];
-  const stock = [`<row r="1">${cell("A1", "Part")}${cell("B1", "On hand")}</row>`, ...order.map((part, i) => `<row r="${i + 2}">${cell(`A${i + 2}`, `P${part}`)}${cell(`B${i + 2}`, (part * 7919) % 1000)}</row>`)];
+  const stock = [
+    `<row r="1">${cell("A1", "Part")}${cell("B1", "On hand")}</row>`,
+    ...order.map(
+      (part, i) => `<row r="${i + 2}">${cell(`A${i + 2}`, `P${part}`)}${cell(`B${i + 2}`, (part * 7919) % 1000)}</row>`,
+    ),
+  ];
   const relation = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
   const packageRelation = "http://schemas.openxmlformats.org/package/2006/relationships";
   const worksheet = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";

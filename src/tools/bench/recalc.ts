@@ -1,0 +1,120 @@
+import { spawnSync } from "node:child_process";
+import { fileURLToPath } from "node:url";
+import { parseArgs } from "node:util";
+import { shopFunctions } from "../../cells/catalogue.ts";
+import { Calculator } from "../../hosts/headless/graph/calculator.ts";
+import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { writeWorkbook } from "../../hosts/headless/write/write-workbook.ts";
+import { libreOfficeSeconds } from "./libreoffice.ts";
+import { benchmarkWorkbook } from "./recalc-workbook.ts";
+
+const USAGE = "bench:recalc [--json] [--rows N] [--runs N]";
+
+/** Rows of the bill, and how often each size is run: the small one is judged by its median. */
+const SIZES: readonly (readonly [rows: number, runs: number])[] = [
+  [10_000, 5],
+  [100_000, 3],
+];
+
+/** LibreOffice takes minutes to load the large one. */
+const COMPARED_UP_TO = 10_000;
+
+interface Line {
+  readonly rows: number;
+  readonly formulas: number;
+  readonly calc_ms: { readonly median: number; readonly min: number; readonly max: number };
+  readonly load_ms: number;
+  readonly write_ms: number;
+  readonly rss_mb: number;
+  readonly runs: number;
+}
+
+const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
+const tenths = (value: number): number => Math.round(value * 10) / 10;
+
+/** Loads, calculates and writes the same workbook `runs` times. Memory is the peak of the first round trip. */
+function measure(rows: number, runs: number): Line {
+  const bytes = benchmarkWorkbook(rows);
+  const [load, calc, write]: [number[], number[], number[]] = [[], [], []];
+  let peak = 0;
+  let formulas = 0;
+  for (let run = 0; run < runs; run++) {
+    const t0 = performance.now();
+    const workbook = readWorkbook(bytes);
+    const t1 = performance.now();
+    const calculator = new Calculator(workbook, { functions: shopFunctions });
+    calculator.calculateAll();
+    const t2 = performance.now();
+    const written = writeWorkbook(workbook);
+    const t3 = performance.now();
+    load.push(t1 - t0);
+    calc.push(t2 - t1);
+    write.push(t3 - t2);
+    if (run === 0) peak = process.resourceUsage().maxRSS / 1024;
+    formulas = [...calculator.formulas()].length;
+    if (written.changed !== formulas)
+      throw new Error(`${written.changed} of ${formulas} formula cells were calculated`);
+  }
+  return {
+    rows,
+    formulas,
+    calc_ms: { median: tenths(median(calc)), min: tenths(Math.min(...calc)), max: tenths(Math.max(...calc)) },
+    load_ms: tenths(median(load)),
+    write_ms: tenths(median(write)),
+    rss_mb: Math.round(peak),
+    runs,
+  };
+}
+
+/** Each size in a process of its own, so that one does not run on the other's memory. */
+function measureApart(rows: number, runs: number): Line {
+  const self = fileURLToPath(import.meta.url);
+  const child = spawnSync(process.execPath, [self, "--inside", "--rows", String(rows), "--runs", String(runs)], {
+    encoding: "utf8",
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  if (child.status !== 0) throw new Error(`the run of ${rows} rows ended with ${child.status}`);
+  return JSON.parse(child.stdout) as Line;
+}
+
+function show(line: Line): string {
+  const { rows, formulas, calc_ms: calc } = line;
+  const perCell = ((calc.median * 1000) / formulas).toFixed(2);
+  return `${rows} rows, ${formulas} formulas: ${calc.median} ms (${calc.min} to ${calc.max}, ${line.runs} runs), ${perCell} us a cell; load ${line.load_ms} ms, write ${line.write_ms} ms, ${line.rss_mb} MB\n`;
+}
+
+function main(): number {
+  let values: { json?: boolean; inside?: boolean; rows?: string; runs?: string };
+  try {
+    ({ values } = parseArgs({
+      options: {
+        json: { type: "boolean" },
+        inside: { type: "boolean" },
+        rows: { type: "string" },
+        runs: { type: "string" },
+      },
+    }));
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : error}\n${USAGE}\n`);
+    return 64;
+  }
+  const runs = values.runs === undefined ? undefined : Number(values.runs);
+  if (values.inside) {
+    process.stdout.write(JSON.stringify(measure(Number(values.rows), runs ?? 1)));
+    return 0;
+  }
+  const sizes = values.rows === undefined ? SIZES : [[Number(values.rows), 5] as const];
+  for (const [rows, usual] of sizes) {
+    const line = measureApart(rows, runs ?? usual);
+    process.stdout.write(values.json ? `${JSON.stringify(line)}\n` : show(line));
+    // Beside it, on standard error: the same ordinary formulas by another program, where it is installed.
+    const other = rows > COMPARED_UP_TO ? undefined : libreOfficeSeconds(benchmarkWorkbook(rows, true));
+    if (other !== undefined)
+      process.stderr.write(
+        `LibreOffice, hard recalculation of the ordinary formulas: ${Math.round(other * 1000)} ms\n`,
+      );
+  }
+  return 0;
+}
+
+process.exitCode = main();
