@@ -11,15 +11,15 @@ import { toInternal } from "../../units/system.ts";
 import type { CellParameter, ReadContext } from "../record.ts";
 
 /** Longer than any sheet, coil cut or bed, and shorter than the day numbers below read as millimetres. */
-const LONGEST = mm(36_000);
+export const LONGEST = mm(36_000);
 /** Thicker than any plate a brake or a shear of this kind takes. */
-const THICKEST = mm(300);
+export const THICKEST = mm(300);
 /** Excel's day numbers from 2000 to 2099: "1/4" typed into an unformatted cell becomes one of these. */
 const DATES = { from: 36526, to: 73050 };
 
 export const looksLikeDate = (given: CellValue): boolean =>
   typeof given === "number" && Number.isInteger(given) && given >= DATES.from && given <= DATES.to;
-const DATE_HINT = "the number is a date: Excel turns 1/4 into a day; type 0.25, =1/4 or format the cell as text";
+export const DATE_HINT = "the number is a date: Excel turns 1/4 into a day; type 0.25, =1/4 or format the cell as text";
 
 /** Reads one length; `zero` allows 0. Throws Refusal. */
 export function readLength(

@@ -3,9 +3,12 @@ import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { namesGauge } from "../../units/parse-gauge.ts";
 import { parseLength } from "../../units/parse-length.ts";
 import { parseNumber } from "../../units/parse-number.ts";
+import type { Millimetres } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
+import { showBoth } from "../../units/show.ts";
 import type { QuantityKind, UnitSystem } from "../../units/system.ts";
 import { toInternal } from "../../units/system.ts";
+import { DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "../parameters/length.ts";
 import { type Column, quantityOf } from "./column.ts";
 
 type Read = string | number | readonly number[] | CellValue | undefined;
@@ -30,12 +33,12 @@ export function readCell(
       return kept(String(cell).trim(), column, label, cell);
     case "thickness":
       if (typeof cell === "string" && namesGauge(cell)) return cell.trim();
-      return figure(cell, "length", size, column, label, system);
+      return lengthUpTo(THICKEST, "thickness", cell, size, column, label, system);
     case "lengths":
     case "angles":
-      return list(cell, label).map((item) => figure(item, quantityOf(column.kind), size, column, label, system));
+      return list(cell, label).map((item) => one(item, quantityOf(column.kind), size, column, label, system));
     default:
-      return figure(cell, column.kind, size, column, label, system);
+      return one(cell, column.kind, size, column, label, system);
   }
 }
 
@@ -45,6 +48,39 @@ function list(cell: CellValue, label: string): CellValue[] {
   if (items.some(isBlank)) throw wrong(label, "a list without gaps", cell, 'write "2; 3.5; 2"');
   if (items.length > MOST_ITEMS) throw wrong(label, `a list of at most ${MOST_ITEMS}`, `${items.length} of them`);
   return items;
+}
+
+const one = (
+  cell: CellValue,
+  kind: FigureKind,
+  size: number | undefined,
+  column: Column,
+  label: string,
+  system: UnitSystem,
+): number =>
+  kind === "length"
+    ? lengthUpTo(LONGEST, "length", cell, size, column, label, system)
+    : figure(cell, kind, size, column, label, system);
+
+/** A length that no sheet of this trade has is a slip, most often a fraction that has become a date. */
+function lengthUpTo(
+  longest: Millimetres,
+  noun: string,
+  cell: CellValue,
+  size: number | undefined,
+  column: Column,
+  label: string,
+  system: UnitSystem,
+): number {
+  const value = figure(cell, "length", size, column, label, system);
+  if (value > longest || (noun === "thickness" && value <= 0))
+    throw wrong(
+      label,
+      `a ${noun} of more than 0 and at most ${showBoth(longest, "length")}`,
+      cell,
+      looksLikeDate(cell) ? DATE_HINT : undefined,
+    );
+  return value;
 }
 
 type FigureKind = "number" | "seconds" | QuantityKind;

@@ -3,7 +3,7 @@ import { density } from "../../calc/material/strength.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { atLeast } from "../../units/nearly.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
-import { noAnswer, wrong } from "../../units/refusal.ts";
+import { noAnswer, Refusal, wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { KG_PER_POUND } from "../../units/system.ts";
 import { readThickness } from "../parameters/length.ts";
@@ -65,10 +65,21 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
 }
 
 /** A thickness cell that has been read: millimetres already, or a gauge that the material makes a thickness. */
-export const thicknessOf = (cell: number | string, material: Material, label: string, context: ReadContext) =>
-  typeof cell === "number"
-    ? readThickness(cell, label, { ...context, system: "mm", material })
-    : readThickness(cell, label, { ...context, material });
+export function thicknessOf(
+  cell: number | string,
+  material: Material,
+  label: string,
+  context: ReadContext,
+): Millimetres {
+  if (typeof cell === "number") return mm(cell);
+  try {
+    return readThickness(cell, label, { ...context, material });
+  } catch (problem) {
+    if (!(problem instanceof Refusal)) throw problem;
+    // A gauge that its series does not have speaks of "gauge"; in a table the cell must be named.
+    throw new Refusal(problem.code, problem.message.replace(/^gauge /, `${label} `));
+  }
+}
 
 export const stock = () => shopTable("stock table", "Sheets in stock or on offer", STOCK_COLUMNS, asStock);
 
