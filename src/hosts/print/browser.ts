@@ -1,4 +1,7 @@
-/** A browser that prints to PDF: the one of the environment variable CHROMIUM, else one that is installed here. */
+/**
+ * A browser that prints to PDF: the one of the environment variable CHROMIUM, else one that is installed here, else on
+ * Linux the one that comes with the packages.
+ */
 import { spawn } from "node:child_process";
 import { once } from "node:events";
 import { accessSync, constants, existsSync } from "node:fs";
@@ -33,7 +36,19 @@ const runs = (path: string): boolean => {
   }
 };
 
-export function installedBrowser(): string | undefined {
+export const findBrowser = async (): Promise<string | undefined> => installedBrowser() ?? (await packagedBrowser());
+
+async function packagedBrowser(): Promise<string | undefined> {
+  if (process.platform !== "linux" || process.env["CHROMIUM"]) return undefined;
+  try {
+    const { default: packaged } = await import("@sparticuz/chromium");
+    return await packaged.executablePath();
+  } catch {
+    return undefined; // no room to unpack it, or not for this processor
+  }
+}
+
+function installedBrowser(): string | undefined {
   const named = process.env["CHROMIUM"];
   if (named !== undefined && named !== "") return existsSync(named) ? named : undefined;
   const onPath = (process.env["PATH"] ?? "")

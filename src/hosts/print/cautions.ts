@@ -19,7 +19,7 @@ export function cautions({ line, check }: LineWork, system: UnitSystem): string[
     "Guards, light curtain or two-hand control in place and tried before the first stroke.",
     "Energy off and locked before tools are set; the ram on its blocks.",
     "Hands off the point of operation: nothing between punch and die, nothing between sheet and punch, no reaching past the bend line to the gauge.",
-    "Tonnage set no higher than the force below; the plates of machine, punch and die decide.",
+    "Tonnage set no higher than the force above; the plates of machine, punch and die decide.",
   ];
   const longest = Math.max(...line.main.flanges);
   if (longest > LONG_RISE_MM)

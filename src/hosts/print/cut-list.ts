@@ -84,9 +84,10 @@ export function cutListPages(
           start,
           `<p>Pull <strong>${pull}</strong> sheet${pull === 1 ? "" : "s"}; use ${showNumber((100 * plan.blankArea) / plan.sheetArea, 3)} % of the metal.</p>`,
           ...plan.patterns.map(
-            (pattern) => `<figure class="plan">${drawPlan({ patterns: [pattern], cuts: plan.cuts })}</figure>`,
+            (pattern) =>
+              `<figure class="plan">${greyWaste(drawPlan({ patterns: [pattern], cuts: plan.cuts }))}</figure>`,
           ),
-          cutTable(rows, headerRow("CUT.LIST", system)),
+          cutTable(rows, headerRow("CUT.LIST", system), `${name}, `),
           ...rows.slice(1).flatMap((row) => messageOf(row, headerRow("CUT.LIST", system))),
         ].join("\n");
       });
@@ -111,11 +112,23 @@ const shown = (value: CellValue): string => {
   return isCellError(value) ? value.code : String(value);
 };
 
-function cutTable([, ...rows]: CellMatrix, header: readonly string[]): string {
+/** Dots of scrap as plain grey: a browser prints a pattern as thousands of small pictures. */
+const greyWaste = (svg: string): string => svg.replaceAll("url(#waste)", "#e2e2e2");
+
+/** `known` stands in the heading and need not stand in every note. */
+function cutTable([, ...rows]: CellMatrix, header: readonly string[], known: string): string {
   const kept = header.map((title, i) => ({ title, i })).filter(({ title }) => !LEFT_OUT.includes(title));
   return table(
-    [...kept.map(({ title }) => ({ title, number: /\(|^Cut$|^Strokes$/.test(title) })), { title: "Done" }],
-    rows.map((row) => [...kept.map(({ i }) => shown(row[i] ?? null)), { markup: BOX }]),
+    [
+      ...kept.map(({ title }) => ({
+        title,
+        number: /\(|^Cut$|^Strokes$/.test(title),
+        short: title !== "Falls" && title !== "Stays",
+      })),
+      { title: "Done" },
+    ],
+    rows.map((row) => [...kept.map(({ i }) => shown(row[i] ?? null).replace(known, "")), { markup: BOX }]),
+    "cuts",
   );
 }
 

@@ -15,7 +15,7 @@ const STYLE = `
 :root { color-scheme: light; }
 @page { size: letter; margin: 12mm; }
 * { box-sizing: border-box; }
-body { margin: 0 auto; max-width: 190mm; padding: 4mm; background: #fff; color: #000; font: 11pt/1.35 system-ui, sans-serif; overflow-wrap: anywhere; }
+body { margin: 0 auto; max-width: 190mm; padding: 4mm; background: #fff; color: #000; font: 10.5pt/1.3 system-ui, sans-serif; overflow-wrap: anywhere; }
 .page { break-after: page; }
 .page:last-of-type { break-after: auto; }
 .page + .page { margin-top: 12mm; border-top: 1px solid #000; padding-top: 4mm; }
@@ -26,13 +26,13 @@ p { margin: 1mm 0; }
 .head { display: flex; justify-content: space-between; align-items: baseline; gap: 6mm; border-bottom: 2px solid #000; padding-bottom: 1mm; }
 .head .status { font-size: 14pt; font-weight: 700; white-space: nowrap; }
 .stop .status, .unreadable .status { border: 2px solid #000; padding: 0 2mm; }
-.facts { display: grid; grid-template-columns: repeat(4, 1fr); gap: 1mm 4mm; margin: 2mm 0; }
+.facts { display: grid; grid-template-columns: repeat(5, 1fr); gap: 1mm 3mm; margin: 2mm 0; }
 .facts dt { font-size: 9pt; }
-.facts dd { margin: 0; font-size: 13pt; font-weight: 600; }
+.facts dd { margin: 0; font-size: 12pt; font-weight: 600; line-height: 1.15; }
 .drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
 .drawings figure { margin: 0; border: 1px solid #000; padding: 1mm; }
 figcaption { font-size: 9pt; text-align: center; }
-svg { display: block; width: 100%; max-height: 62mm; }
+svg { display: block; width: 100%; max-height: 58mm; }
 svg .paper { fill: #fff; }
 .plan { margin: 3mm 0; break-inside: avoid; }
 .plan svg { max-height: 110mm; }
@@ -41,11 +41,21 @@ thead { display: table-header-group; }
 tr { break-inside: avoid; }
 th { text-align: left; font-size: 9pt; border-bottom: 1.5px solid #000; padding: 0.6mm 1.5mm; vertical-align: bottom; }
 td { border-bottom: 0.5px solid #777; padding: 0.8mm 1.5mm; vertical-align: top; }
+th, td { overflow-wrap: normal; }
 td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; }
+td.number { white-space: nowrap; }
 .stops td { font-size: 14pt; }
+.cuts { font-size: 8.5pt; line-height: 1.15; }
+.cuts td { padding: 0.3mm 1mm; }
+.cuts td.short, .cuts th { white-space: nowrap; }
+.cuts th.number { white-space: normal; }
+.cuts td:nth-child(6) { width: 46%; }
+td .blank { min-width: 15mm; }
+.cuts .box { width: 3.4mm; height: 3.4mm; vertical-align: -0.5mm; }
 .box { display: inline-block; width: 5mm; height: 5mm; border: 1.5px solid #000; vertical-align: -1mm; }
 .blank { display: inline-block; min-width: 22mm; border-bottom: 1px solid #000; }
 ul { margin: 1mm 0; padding-left: 5mm; }
+.findings { font-size: 9pt; line-height: 1.2; }
 .cautions li { list-style: none; margin-left: -5mm; }
 .total td { border-top: 1.5px solid #000; font-weight: 700; }
 .foot { font-size: 9pt; margin-top: 3mm; }
@@ -64,13 +74,15 @@ export const BLANK = '<span class="blank">&nbsp;</span>';
 export interface Column {
   readonly title: string;
   readonly number?: boolean;
+  /** Never broken into lines. */
+  readonly short?: boolean;
 }
 
 /** Cells are text; what is markup already (a box to tick) is given as { markup }. */
 export type Cell = string | { readonly markup: string };
 
 export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], kind = ""): string {
-  const attribute = ({ number }: Column) => (number ? ' class="number"' : "");
+  const attribute = ({ number, short }: Column) => (number ? ' class="number"' : short ? ' class="short"' : "");
   const cell = (content: Cell, i: number) =>
     `<td${attribute(columns[i]!)}>${typeof content === "string" ? text(content) : content.markup}</td>`;
   return `<table class="${kind}"><thead><tr>${columns.map((column) => `<th${attribute(column)} scope="col">${text(column.title)}</th>`).join("")}</tr></thead><tbody>${rows

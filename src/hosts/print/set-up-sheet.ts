@@ -15,7 +15,7 @@ export function setUpSheet(work: LineWork, description: string, system: UnitSyst
     heading(line.part, statusOf(check.problems)),
     description === "" ? "" : `<p>${text(description)}</p>`,
     facts(figuresOf(work, system)),
-    list(sentencesOf(check.problems)),
+    list(sentencesOf(check.problems), "findings"),
     `<div class="drawings">${drawingsOf(work, system)
       .map(({ name, svg }) => `<figure>${svg}<figcaption>${text(name)}</figcaption></figure>`)
       .join("")}</div>`,

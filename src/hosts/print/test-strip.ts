@@ -28,18 +28,18 @@ export function testStrips(works: readonly LineWork[], system: UnitSystem): stri
   }
   return [
     heading("Test strips"),
-    "<p>Cut a strip square and about a hand wide from the same sheet, measure its length, bend it in the middle, measure both outside flanges and the angle. Deduction = flange A + flange B − length.</p>",
+    "<p>Cut a strip square and about a hand wide from the same sheet, measure its length, bend it in the middle, measure both outside flanges and the angle. Deduction = flange A + flange B − length. Radius and deduction below are calculated; what is measured replaces them.</p>",
     table(
       [
-        { title: "Sheet" },
+        { title: "Sheet", short: true },
         { title: "Die, punch" },
         { title: "Angle" },
-        { title: "Calculated radius", number: true },
-        { title: "Calculated deduction", number: true },
+        { title: "Radius", number: true },
+        { title: "Deduction", number: true },
         { title: "Length" },
         { title: "Flange A" },
         { title: "Flange B" },
-        { title: "For" },
+        { title: "For", short: true },
         { title: "" },
       ],
       [...seen.values()].map(({ rows, parts }) => [
@@ -47,7 +47,7 @@ export function testStrips(works: readonly LineWork[], system: UnitSystem): stri
         { markup: BLANK },
         { markup: BLANK },
         { markup: BLANK },
-        parts.length > 3 ? `${parts.slice(0, 3).join(", ")} and ${parts.length - 3} more` : parts.join(", "),
+        parts.length > 1 ? `${parts[0]} + ${parts.length - 1}` : parts[0]!,
         { markup: BOX },
       ]),
     ),

@@ -4,7 +4,7 @@ import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
 import { bookOf } from "../../bill/workbook-book.ts";
-import { installedBrowser, printToPdf } from "../../print/browser.ts";
+import { findBrowser, printToPdf } from "../../print/browser.ts";
 import { FolderRefusal, markFolder, readyFolder, writeInto } from "../../print/output-folder.ts";
 import { document, type Paper } from "../../print/page.ts";
 import { papers } from "../../print/papers.ts";
@@ -71,7 +71,7 @@ function papersOf(from: string, context: CommandContext): readonly Paper[] | und
 
 /** All pages as one PDF, where a browser is here to print it; a note where there is none. */
 async function pack(made: readonly Paper[], folder: string, context: CommandContext): Promise<boolean> {
-  const browser = installedBrowser();
+  const browser = await findBrowser();
   if (browser === undefined) {
     context.note(`no browser found for ${PDF}; set CHROMIUM to one, or print index.html by hand\n`);
     return false;
