@@ -6,14 +6,10 @@
  * in load, load and cost, and that can still beat the best plan known (dynamic programming over a growing core, after
  * Pisinger 1997 and Nemhauser & Ullmann 1969, memory). When the next penalty is above the gap, the answer is proved.
  */
+import { type Choice, type Label, type Move, machinesOf, otherThan, undominated, unmoved, withMove } from "./labels.ts";
 import { bestPrices, boundAt, type Prices } from "./multipliers.ts";
-import type { Cut, Machine } from "./problem.ts";
-
-/** A line that both machines can cut. */
-export interface Choice {
-  readonly shear: Cut;
-  readonly waterjet: Cut;
-}
+import type { Machine } from "./problem.ts";
+import { repaired } from "./repaired.ts";
 
 export interface Within {
   /** Machine of each line; undefined: no assignment fits. */
@@ -23,15 +19,6 @@ export interface Within {
   readonly bound: number;
   /** Whether the cost (or that nothing fits) is proved. */
   readonly proved: boolean;
-}
-
-interface Label {
-  readonly shear: number;
-  readonly waterjet: number;
-  readonly cost: number;
-  readonly penalty: number;
-  readonly moved: number;
-  readonly from: Label | undefined;
 }
 
 const MOST_LABELS = 20_000; // chosen: bounds memory and time; beyond it the answer is good but not proved
@@ -55,55 +42,30 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, lim
   const mayPay = (penalty: number) =>
     atLeast(lagrangian + penalty) < (best?.cost ?? (limit === undefined ? Infinity : limit + 1));
   let best: Label | undefined;
-  let root: Label = { shear: 0, waterjet: 0, cost: 0, penalty: 0, moved: -1, from: undefined };
-  for (const { choice, machine } of moves) {
-    const cut = choice[machine];
-    root = { ...root, [machine]: root[machine] + cut.time, cost: root.cost + cut.cost };
-  }
+  const root = unmoved(moves);
   const fits = (label: Label) => label.shear <= capacity.shear && label.waterjet <= capacity.waterjet;
   const consider = (label: Label) => {
     if (fits(label) && (best === undefined || label.cost < best.cost)) best = label;
   };
-  // What the moves from here on can still take off each machine, and what they can add to it.
-  const relief: Prices[] = [];
-  const growth: Prices[] = [];
-  for (let i = moves.length - 1, off = NOTHING, on = NOTHING; i >= 0; i--) {
-    const { choice, machine } = moves[i]!;
-    growth[i] = on;
-    const other: Machine = machine === "shear" ? "waterjet" : "shear";
-    off = { ...off, [machine]: off[machine] + choice[machine].time };
-    on = { ...on, [other]: on[other] + choice[other].time };
-    relief[i] = off;
-  }
+  const { relief, growth } = stillPossible(moves);
   let complete = true;
   let labels: Label[] = [root];
   consider(root);
   consider(repaired(root, moves, capacity) ?? root);
   for (let i = 0; i < moves.length && labels.length > 0; i++) {
     if (best !== undefined && (isEnough(best) || best.cost <= bound)) break;
-    const { choice, machine, penalty } = moves[i]!;
-    const other: Machine = machine === "shear" ? "waterjet" : "shear";
     const left = relief[i]!;
     const alive = (label: Label) =>
       mayPay(label.penalty) &&
       label.shear - left.shear <= capacity.shear &&
       label.waterjet - left.waterjet <= capacity.waterjet;
     const kept = labels.filter(alive);
-    if (!mayPay(penalty)) {
+    if (!mayPay(moves[i]!.penalty)) {
       // No move from here on can pay, and every label kept was considered as it stands.
       labels = [];
       break;
     }
-    const moved = kept.map(
-      (label): Label => ({
-        shear: label.shear + (other === "shear" ? choice.shear.time : -choice.shear.time),
-        waterjet: label.waterjet + (other === "waterjet" ? choice.waterjet.time : -choice.waterjet.time),
-        cost: label.cost + choice[other].cost - choice[machine].cost,
-        penalty: label.penalty + penalty,
-        moved: i,
-        from: label,
-      }),
-    );
+    const moved = kept.map((label) => withMove(label, moves[i]!, i));
     for (const label of moved) consider(label);
     labels = undominated([...kept, ...moved], {
       shear: capacity.shear - growth[i]!.shear,
@@ -123,83 +85,22 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, lim
   };
 }
 
-interface Move {
-  readonly index: number;
-  readonly choice: Choice;
-  readonly machine: Machine;
-  readonly penalty: number;
-}
-
-function machinesOf(label: Label, moves: readonly Move[]): Machine[] {
-  const machines: Machine[] = [];
-  for (const { index, machine } of moves) machines[index] = machine;
-  for (let at: Label | undefined = label; at && at.moved >= 0; at = at.from) {
-    const { index, machine } = moves[at.moved]!;
-    machines[index] = machine === "shear" ? "waterjet" : "shear";
+/** What the moves from each one on can still take off each machine, and what those after it can add. */
+function stillPossible(moves: readonly Move[]): {
+  readonly relief: readonly Prices[];
+  readonly growth: readonly Prices[];
+} {
+  const relief: Prices[] = [];
+  const growth: Prices[] = [];
+  let off: Prices = { shear: 0, waterjet: 0 };
+  let on = off;
+  for (let i = moves.length - 1; i >= 0; i--) {
+    const { choice, machine } = moves[i]!;
+    const other = otherThan(machine);
+    growth[i] = on;
+    off = { ...off, [machine]: off[machine] + choice[machine].time };
+    on = { ...on, [other]: on[other] + choice[other].time };
+    relief[i] = off;
   }
-  return machines;
+  return { relief, growth };
 }
-
-/** A first plan: moves with the least penalty for the relief they bring, until both loads fit. */
-function repaired(root: Label, moves: readonly Move[], capacity: Prices): Label | undefined {
-  let label = root;
-  const open = new Set(moves.keys());
-  const over = (l: { shear: number; waterjet: number }) =>
-    Math.max(0, l.shear - capacity.shear) + Math.max(0, l.waterjet - capacity.waterjet);
-  while (over(label) > 0) {
-    let next: { label: Label; key: number; worth: number } | undefined;
-    for (const key of open) {
-      const moved = applied(label, moves[key]!, key);
-      const gained = over(label) - over(moved);
-      if (gained <= 0) continue;
-      const worth = moves[key]!.penalty / gained;
-      if (!next || worth < next.worth) next = { label: moved, key, worth };
-    }
-    if (!next) return undefined;
-    label = next.label;
-    open.delete(next.key);
-  }
-  return label;
-}
-
-function applied(label: Label, { choice, machine, penalty }: Move, key: number): Label {
-  const toShear = machine === "waterjet";
-  return {
-    shear: label.shear + (toShear ? choice.shear.time : -choice.shear.time),
-    waterjet: label.waterjet + (toShear ? -choice.waterjet.time : choice.waterjet.time),
-    cost: label.cost + (toShear ? choice.shear.cost - choice.waterjet.cost : choice.waterjet.cost - choice.shear.cost),
-    penalty: label.penalty + penalty,
-    moved: key,
-    from: label,
-  };
-}
-
-/**
- * Labels that no other beats in both loads and cost. Loads up to `free` are all alike: whatever is still added, they fit.
- */
-function undominated(labels: Label[], free: Prices): Label[] {
-  const shear = (label: Label) => Math.max(label.shear, free.shear);
-  const waterjet = (label: Label) => Math.max(label.waterjet, free.waterjet);
-  labels.sort((a, b) => shear(a) - shear(b) || waterjet(a) - waterjet(b) || a.cost - b.cost);
-  const kept: Label[] = [];
-  // Waterjet rising, cost falling, over all labels so far: none of them has more shear than the one that comes.
-  const stairs: Label[] = [];
-  for (const label of labels) {
-    let low = 0;
-    let high = stairs.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (waterjet(stairs[middle]!) <= waterjet(label)) low = middle + 1;
-      else high = middle;
-    }
-    if (low > 0 && stairs[low - 1]!.cost <= label.cost) continue;
-    kept.push(label);
-    const start = low > 0 && waterjet(stairs[low - 1]!) === waterjet(label) ? low - 1 : low;
-    let end = low;
-    while (end < stairs.length && stairs[end]!.cost >= label.cost) end++;
-    stairs.splice(start, end - start, label);
-  }
-  return kept;
-}
-
-const NOTHING: Prices = { shear: 0, waterjet: 0 };

@@ -1,0 +1,32 @@
+/** Lines that could be the first at the brake, which waits for the first blank. */
+import { firstBlank, MACHINES, type Machine, type RouteLine, type Shop } from "./problem.ts";
+
+export interface Opener {
+  readonly line: number;
+  readonly machine: Machine;
+  /** When its blank would be there, cut first. */
+  readonly at: number;
+}
+
+export const endsOf = (line: RouteLine, shop: Shop, index = 0): Opener[] =>
+  MACHINES.flatMap((machine) => {
+    const cut = line[machine];
+    return cut
+      ? [{ line: index, machine, at: cut.time > 0 || line.brake > 0 ? firstBlank(cut, machine, shop) : 0 }]
+      : [];
+  });
+
+/** Lines that could be the first at the brake, the earliest first. */
+export const openers = (lines: readonly RouteLine[], shop: Shop): Opener[] =>
+  lines.flatMap((line, i) => (line.brake > 0 ? endsOf(line, shop, i) : [])).sort((a, b) => a.at - b.at);
+
+/** The openers, earliest first, that still let the brake finish by then: a finish later than another's is later too. */
+export function inTime(first: readonly Opener[], bending: number, shop: Shop, by: number): readonly Opener[] {
+  let [low, high] = [0, first.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (shop.brake.finish(first[middle]!.at, bending) <= by) low = middle + 1;
+    else high = middle;
+  }
+  return first.slice(0, low);
+}
