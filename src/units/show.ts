@@ -6,6 +6,7 @@ import { fromInternal, type QuantityKind, type UnitSystem, unitName } from "./sy
 /** Up to `digits` significant figures without exponent or trailing noughts: 0.25, 12.7, 1830. */
 export function showNumber(value: number, digits = 4): string {
   if (value === 0) return "0";
+  if (!Number.isFinite(value)) return "a number too large";
   const magnitude = Math.floor(Math.log10(Math.abs(value)));
   if (magnitude >= 15 || magnitude < -9) return value.toExponential(2);
   const decimals = Math.min(Math.max(digits - 1 - magnitude, 0), 12);
@@ -31,7 +32,7 @@ export function showGiven(value: CellValue | undefined): string {
   if (value === null || value === undefined || value === "") return "nothing";
   if (isCellError(value)) return value.code;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
-  if (typeof value === "number") return Number.isFinite(value) ? showNumber(value, 10) : "a number too large";
+  if (typeof value === "number") return showNumber(value, 10);
   const line = value.replace(/\s+/g, " ");
   return `"${line.length > 60 ? `${line.slice(0, 57)}...` : line}"`;
 }

@@ -1,15 +1,22 @@
-/** The first published answer that these functions miss, or undefined: what a changed constant must not survive. */
+/** The published answers as questions that a changed program can be asked one by one. */
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../src/hosts/headless/calculate-one.ts";
 import { calls, formulas } from "./rows.ts";
 
-const misses = (value: unknown, { expected, tolerance }: { expected: number; tolerance: number }): boolean =>
+export interface Judged {
+  readonly id: string;
+  misses(): boolean;
+}
+
+const isOff = (value: unknown, { expected, tolerance }: { expected: number; tolerance: number }): boolean =>
   typeof value !== "number" || !(Math.abs(value - expected) <= tolerance);
 
-export function firstMiss(): string | undefined {
-  for (const row of calls) {
+export const judged: readonly Judged[] = [
+  ...calls.map((row): Judged => {
     const [name, ...given] = row.call;
-    if (misses(shopFunctions.call(name, given).value, row)) return row.id;
-  }
-  return formulas.find((row) => misses(evaluateFormula(row.formula, shopFunctions).value, row))?.id;
-}
+    return { id: row.id, misses: () => isOff(shopFunctions.call(name, given).value, row) };
+  }),
+  ...formulas.map(
+    (row): Judged => ({ id: row.id, misses: () => isOff(evaluateFormula(row.formula, shopFunctions).value, row) }),
+  ),
+];

@@ -43,7 +43,7 @@ export function bedEvenness(
   tolerance: Degrees = PLAIN_BRACKET,
   work?: Working,
 ): BedEvenness {
-  if (readings.length < 2) throw wrong("readings", "angles at 2 or more places along the bed", readings.length);
+  if (readings.length < 2) throw wrong("along", "angles at 2 or more places along the bed", readings.length);
   if (!(dieOpening > 0 && dieOpening < Infinity)) throw wrong("die_opening", "above 0 mm", dieOpening);
   if (!(tolerance > 0 && tolerance < Infinity)) throw wrong("tolerance", "above 0 degrees", tolerance);
   for (const { along, bendAngle } of readings) {
@@ -52,7 +52,7 @@ export function bedEvenness(
   }
   const places = readings.map((r) => r.along);
   const length = Math.max(...places) - Math.min(...places);
-  if (!(length > 0)) throw wrong("readings", "taken at different places along the bed", places.join(", "));
+  if (!(length > 0)) throw wrong("along", "taken at different places along the bed", places.join(", "));
 
   const angles = readings.map((r) => r.bendAngle);
   const spread = step(

@@ -3,6 +3,7 @@ import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import { isSingle, shapeOf } from "../broadcast.ts";
 import { type AnyParameter, type AnyRecord, publicName } from "../record.ts";
+import { asMatrix } from "./as-matrix.ts";
 
 export type Argument = CellValue | CellMatrix | undefined;
 
@@ -23,24 +24,19 @@ export function arrange(record: AnyRecord, given: readonly Argument[]): Slot[] {
       "#VALUE!",
       message("arguments", `at most ${parameters.length} for ${record.name}`, String(given.length)),
     );
-  const lists = parameters.map(([, { shape }], i) => (shape === "list" ? asMatrix(given[i]) : undefined));
+  const lists = parameters.map(([key, { shape }], i) =>
+    shape === "list" ? asMatrix(given[i], publicName(key)) : undefined,
+  );
   // One list argument with a part in every cell makes the others lists of parts too: {90;90} beside {"2;3";"2;4"}.
   const manyParts = lists.some((matrix) => matrix && !isOneList(matrix));
   const slots = parameters.map(([key, parameter], i): Slot => {
-    const matrix = lists[i] ?? asMatrix(given[i]);
+    const matrix = lists[i] ?? asMatrix(given[i], publicName(key));
     const wholeList = lists[i] !== undefined && (isSingle(shapeOf(matrix)) || !manyParts);
     return { key, name: publicName(key), parameter, matrix, wholeList };
   });
   refuseListBesideRange(slots);
   return slots;
 }
-
-const asMatrix = (argument: Argument): CellMatrix =>
-  Array.isArray(argument)
-    ? argument.length > 0 && argument[0]!.length > 0
-      ? argument
-      : [[null]]
-    : [[argument ?? null]];
 
 /** A range is one part's list unless its cells hold lists as text, one part a cell. */
 function isOneList(matrix: CellMatrix): boolean {

@@ -13,4 +13,5 @@ export const TASKS = {
   "bench:recalc": { source: "tools/bench/recalc.ts" },
   "bench:order": { source: "tools/bench/order.ts" },
   "bench:bill": { source: "tools/bench/bill.ts" },
+  fuzz: { source: "tools/fuzz/calls.ts" },
 };

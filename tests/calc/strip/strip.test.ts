@@ -209,11 +209,11 @@ describe("Refusals", () => {
       () => shopCorrections([record(0.1, 0.02, { forceRatio: 0 })]),
       /^measured over predicted of strip 1/,
     ],
-    ["one reading", () => bedEvenness([at(0, 90)], mm(16)), /^readings must be angles at 2 or more/],
+    ["one reading", () => bedEvenness([at(0, 90)], mm(16)), /^along must be angles at 2 or more/],
     [
       "readings at one place",
       () => bedEvenness([at(5, 90), at(5, 91)], mm(16)),
-      /^readings must be taken at different places/,
+      /^along must be taken at different places/,
     ],
     ["no die", () => bedEvenness([at(0, 90), at(5, 91)], mm(0)), /^die_opening must be above 0/],
   ])("%s is refused", (_, run, expected) => {
