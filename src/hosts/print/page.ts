@@ -44,10 +44,11 @@ td { border-bottom: 0.5px solid #777; padding: 0.8mm 1.5mm; vertical-align: top;
 th, td { overflow-wrap: normal; }
 td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; }
 td.number { white-space: nowrap; }
+td.short, th.short { white-space: nowrap; }
 .stops td { font-size: 14pt; }
 .cuts { font-size: 8.5pt; line-height: 1.15; }
 .cuts td { padding: 0.3mm 1mm; }
-.cuts td.short, .cuts th { white-space: nowrap; }
+.cuts th { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
 .cuts td:nth-child(6) { width: 46%; }
 td .blank { min-width: 15mm; }
