@@ -6,6 +6,7 @@ import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import type { Millimetres } from "../../units/quantity.ts";
 import { fromInternal, type QuantityKind, unitName } from "../../units/system.ts";
+import { step, type Working } from "../../units/working.ts";
 import { type SpillRow, spill } from "../spill-columns.ts";
 import type { BillRow } from "../tables/bill.ts";
 import { blankOf } from "./blank.ts";
@@ -14,7 +15,7 @@ import { RATED_MATERIAL, shearedBlank } from "./routes.ts";
 import { isAnswered, outcomes } from "./rows.ts";
 import { chooseTools } from "./tools.ts";
 
-export function billMachines(bill: readonly BillRow[], shop: CheckShop): CellMatrix {
+export function billMachines(bill: readonly BillRow[], shop: CheckShop, work?: Working): CellMatrix {
   const { system, materials } = shop;
   const rated = materials.find(RATED_MATERIAL, "rated material");
   const found = outcomes(bill, (line) => {
@@ -84,6 +85,10 @@ export function billMachines(bill: readonly BillRow[], shop: CheckShop): CellMat
       ),
     ),
   ];
+  if (bent.length > 0) {
+    const force = Math.max(...bent.map(({ answer }) => largestForce(answer.chosen!).expected));
+    step(work, "F", "smallest brake force, expected", force, "N", "largest of the lines' bends; the plates decide");
+  }
   const missing = found.length - lines.length;
   if (missing > 0)
     rows.push({ Question: "Lines that could not be read", Value: missing, Unit: "lines", Lines: found.length });

@@ -16,7 +16,8 @@ import { routeFor } from "./routes.ts";
 import { isAnswered, type Outcome, outcomes, rowsOf } from "./rows.ts";
 import type { Shop } from "./shop.ts";
 import { routeShop } from "./station-time.ts";
-import { type PlannedLine, Planner, type StationWork, toolsKey } from "./work.ts";
+import { toolsKey } from "./tools.ts";
+import { type PlannedLine, Planner, type StationWork } from "./work.ts";
 
 /** Costs are compared as whole ten-thousandths of the money, so that "cheapest" is exact. */
 const COST_UNITS = 10_000;

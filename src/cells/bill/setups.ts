@@ -19,8 +19,8 @@ import { type Blank, bentPart, blankOf } from "./blank.ts";
 import { largestForce } from "./check.ts";
 import { isAnswered, type Outcome, outcomes, rowsOf } from "./rows.ts";
 import { handlingRules } from "./shop.ts";
-import { type BendTools, type Chosen, chooseTools } from "./tools.ts";
-import { toolsKey, usualOrder } from "./work.ts";
+import { type BendTools, type Chosen, chooseTools, toolsKey } from "./tools.ts";
+import { usualOrder } from "./usual-order.ts";
 
 interface SetUp {
   readonly chosen: Chosen | undefined;

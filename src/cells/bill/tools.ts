@@ -90,3 +90,6 @@ export function chooseTools(line: BillLine, tools: BendTools, system: UnitSystem
 }
 
 const rank = (problems: readonly Problem[]): number => STATUSES.indexOf(statusOf(problems));
+
+/** Lines with the same key stand on the same tools. */
+export const toolsKey = ({ setup: { die, punch } }: Chosen): string => `${die.name} | ${punch?.name ?? ""}`;

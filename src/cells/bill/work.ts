@@ -1,5 +1,4 @@
 /** What one line has to do at each station, by route: set-up, time of a piece, whole seconds of the run, people. */
-import type { End, Hit } from "../../calc/bend/order/stops.ts";
 import { bendStops } from "../../calc/bend/order/stops.ts";
 import { jetFeed } from "../../calc/jet/feed.ts";
 import { type BrakeMotion, brakeTime } from "../../calc/time/brake-time.ts";
@@ -8,16 +7,18 @@ import { jetTime } from "../../calc/time/jet-time.ts";
 import { runTime, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { brakeSetUp } from "../../calc/time/set-up.ts";
 import { type ShearPace, shearTime } from "../../calc/time/shear-time.ts";
-import { type Measures, measure, stationTime } from "../../calc/time/station-time.ts";
-import { degrees, type Millimetres, type MillimetresPerMinute, mm } from "../../units/quantity.ts";
-import { noAnswer } from "../../units/refusal.ts";
+import { stationTime } from "../../calc/time/station-time.ts";
+import { degrees, type MillimetresPerMinute, mm } from "../../units/quantity.ts";
 import type { Working } from "../../units/working.ts";
 import type { BillLine, RouteName, Strip } from "../tables/bill.ts";
 import { type MachineStation, type Station, stationNamed } from "../tables/stations.ts";
 import { type Blank, bentPart, blankOf, inside } from "./blank.ts";
+import { complete, MOTION, PACE } from "./complete.ts";
+import { measuresOf, unitsOf } from "./measures.ts";
 import { type Possible, possibleRoutes } from "./routes.ts";
 import { blanksFor, handlingRules, type Shop } from "./shop.ts";
-import { type Chosen, chooseTools } from "./tools.ts";
+import { type Chosen, chooseTools, toolsKey } from "./tools.ts";
+import { usualOrder } from "./usual-order.ts";
 
 export interface StationWork {
   readonly station: Station;
@@ -191,58 +192,4 @@ export class Planner {
     const cut = jetTime(path, blank.pierces, feed as MillimetresPerMinute, jet.highestFeed, jet.pierceTime, this.work);
     return seconds(cut + handling.time);
   }
-}
-
-export const toolsKey = ({ setup: { die, punch } }: Chosen): string => `${die.name} | ${punch?.name ?? ""}`;
-
-/** Bends from the ends inward, each gauged from its nearer edge: the usual order; BEND.ORDER proves one. */
-export function usualOrder(bends: number): Hit[] {
-  const hits: Hit[] = [];
-  for (let front = 1, back = bends; front <= back; front++, back--) {
-    hits.push({ bend: front, gaugedEnd: "first" as End });
-    if (back > front) hits.push({ bend: back, gaugedEnd: "last" as End });
-  }
-  return hits;
-}
-
-const MOTION = {
-  openStroke: "Open stroke",
-  approachSpeed: "Approach speed",
-  bendSpeed: "Bend speed",
-  returnSpeed: "Return speed",
-  gaugeSpeed: "Gauge speed",
-} as const;
-const PACE = { strokesPerMinute: "Strokes per minute", cutsPerBlank: "Cuts per blank" } as const;
-
-/** What a table may leave out until a time is asked for. */
-function complete<T extends object>(
-  given: Partial<T>,
-  columns: Readonly<Record<keyof T, string>>,
-  table: string,
-  name: string,
-): T {
-  for (const [key, column] of Object.entries<string>(columns))
-    if (given[key as keyof T] === undefined)
-      throw noAnswer(table, `a table with a column "${column}" and a figure for ${name}`, "none");
-  return given as T;
-}
-
-const measuresOf = (line: BillLine, { length, width, weight }: Blank): Measures => ({
-  holes: line.holes,
-  notches: line.notches,
-  area: 2 * length * width,
-  edge: mm(2 * (length + width)) as Millimetres,
-  weight,
-});
-
-function unitsOf(line: BillLine, station: Station, piece: Measures, amount: number | undefined): number {
-  const units = measure(station.basis, piece, amount);
-  if (units === undefined)
-    throw noAnswer(
-      `bill row ${line.row} column "Operations"`,
-      `a count after "${station.name}"`,
-      "none",
-      `write "${station.name} 2"`,
-    );
-  return units;
 }

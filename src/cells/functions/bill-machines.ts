@@ -18,15 +18,19 @@ export const billMachines = defineFunction({
   },
   source: "BEND.TONNAGE, SHEAR.MAXTHICKNESS turned round, lengths of bends and blanks (derived); the plates decide",
 
-  calculate: ({ bill, brake, dies, punches, shear, waterjet }, { system, materials }) =>
-    machines(bill, {
-      brakes: brake,
-      dies,
-      punches,
-      shears: shear,
-      waterjets: waterjet,
-      rates: noRates,
-      materials,
-      system,
-    }),
+  calculate: ({ bill, brake, dies, punches, shear, waterjet }, { system, materials, work }) =>
+    machines(
+      bill,
+      {
+        brakes: brake,
+        dies,
+        punches,
+        shears: shear,
+        waterjets: waterjet,
+        rates: noRates,
+        materials,
+        system,
+      },
+      work,
+    ),
 });

@@ -89,7 +89,7 @@ describe("rates", () => {
     const price = (cell: CellValue, unit: CellValue) => {
       const table = rates({}).map((row): CellValue[] => (row[0] === "Margin" ? ["Margin", cell, unit] : row));
       const { value } = shopFunctions.call("BILL.PRICE", ARGUMENTS(bill(BRACKET), table)["BILL.PRICE"]!);
-      return isCellError(value) ? value.message : columnOf(value, "Unit price")[0];
+      return isCellError(value) ? value.message : columnOf(value as CellMatrix, "Unit price")[0];
     };
     expect(price(0.3, null)).toBe(6.43);
     expect(price(30, "%")).toBe(6.43);
