@@ -10,7 +10,7 @@ import { noAnswer, wrong } from "../../units/refusal.ts";
 import { type QuantityKind, toInternal, type UnitSystem } from "../../units/system.ts";
 import { unitSize, unitWords } from "../../units/unit-words.ts";
 import { readChoice } from "../parameters/choice.ts";
-import { keepsRule, type NumberRule, ruleInWords } from "../parameters/number.ts";
+import { keepsRule, ruleInWords } from "../parameters/number.ts";
 import type { TableParameter } from "../record.ts";
 import { durationSize } from "./column.ts";
 import { COUPLING, ITEMS, RATE_ITEMS, type RateItem, type RateKey, type RateKind } from "./rate-items.ts";

@@ -1,8 +1,8 @@
 /** `shop check PARTS.csv --shop WORKBOOK.xlsx [--json]`: every part of a bill against the shop's own tables. */
 import { readFileSync } from "node:fs";
-import { type Problem, statusOf, worstFirst } from "../../../calc/problem.ts";
+import type { Problem } from "../../../calc/problem.ts";
 import { type CheckShop, checkLine } from "../../../cells/bill/check.ts";
-import { isAnswered, type Outcome, outcomes } from "../../../cells/bill/rows.ts";
+import { type Outcome, outcomes } from "../../../cells/bill/rows.ts";
 import { currentMaterials } from "../../../cells/materials/read-data.ts";
 import type { ReadContext, TableParameter } from "../../../cells/record.ts";
 import { readBill } from "../../../cells/tables/bill.ts";
@@ -21,18 +21,16 @@ import {
 import { anyWaterjets, WATERJET_COLUMNS } from "../../../cells/tables/waterjet.ts";
 import type { CellMatrix } from "../../../units/cell.ts";
 import { Refusal } from "../../../units/refusal.ts";
-import { fromInternal, unitName } from "../../../units/system.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
 import { readWorkbook } from "../workbook/read-workbook.ts";
 import { callerPath } from "./caller.ts";
+import { inWords, partOf, SYSTEM, type Verdict } from "./checked-part.ts";
 import type { Command } from "./command.ts";
 import { findTable } from "./find-table.ts";
 import { partsOf } from "./parts-file.ts";
 import { readArguments, UsageError } from "./usage.ts";
 
-const SYSTEM = "in"; // plain numbers without a unit in the header are inches, as in a cell
 const REFUSED = 2;
-type Verdict = "clear" | "check" | "stop" | "unreadable";
 
 export const check: Command = async (args, context) => {
   const { values, positionals } = readArguments(args, { json: { type: "boolean" }, shop: { type: "string" } });
@@ -101,69 +99,3 @@ function shopIn(file: string): CheckShop {
     system: SYSTEM,
   };
 }
-
-interface PartJson {
-  readonly row: number;
-  readonly part: string;
-  readonly verdict: Verdict;
-  readonly problems: readonly ProblemJson[];
-}
-interface ProblemJson {
-  readonly check: string;
-  readonly severity: "check" | "stop";
-  readonly value: number | null;
-  readonly limit: number | null;
-  readonly unit: string | null;
-  readonly message: string;
-  readonly remedy: string | null;
-}
-
-function partOf(outcome: Outcome<readonly Problem[]>): PartJson {
-  if (isAnswered(outcome)) {
-    const { line, answer } = outcome;
-    const problems = worstFirst(answer).flatMap((problem) =>
-      problem.severity === "note" ? [] : [problemJson(problem)],
-    );
-    return { row: line.row, part: line.part, verdict: statusOf(answer), problems };
-  }
-  return {
-    row: outcome.row,
-    part: outcome.part,
-    verdict: "unreadable",
-    problems: [
-      {
-        check: "reading",
-        severity: "stop",
-        value: null,
-        limit: null,
-        unit: null,
-        message: outcome.message,
-        remedy: null,
-      },
-    ],
-  };
-}
-
-function problemJson({ check: name, severity, value, limit, quantity, message, remedy }: Problem): ProblemJson {
-  const figure = (internal: number | undefined): number | null => {
-    if (internal === undefined) return null;
-    const shown = quantity ? fromInternal(internal, quantity, SYSTEM) : internal;
-    return Number.isFinite(shown) ? shown : null;
-  };
-  return {
-    check: name,
-    severity: severity as "check" | "stop",
-    value: figure(value),
-    limit: figure(limit),
-    unit: quantity ? unitName(quantity, SYSTEM) : null,
-    message,
-    remedy: remedy ?? null,
-  };
-}
-
-/** Tab-separated for people and spreadsheets; a text that a spreadsheet would take for a formula is quoted as text. */
-const inWords = ({ row, part, verdict, problems }: PartJson): string => {
-  const said = problems.map(({ message, remedy }) => (remedy ? `${message} ${remedy}` : message)).join(" ");
-  return `${[String(row), part, verdict, said].map(asText).join("\t")}\n`;
-};
-const asText = (text: string): string => (/^[=+\-@]/.test(text) ? `'${text}` : text).replace(/[\t\r\n]+/g, " ");
