@@ -1,10 +1,7 @@
-import { isMainThread, workerData } from "node:worker_threads";
-import { shopFunctions } from "../../../cells/catalogue.ts";
 import { PRODUCT_VERSION } from "../../../cells/version.generated.ts";
+import { type CustomFunctions, noCustomFunctions } from "../custom-functions.ts";
 import type { Command, CommandContext } from "./command.ts";
-import { WORKER } from "./run-jobs.ts";
 import { UsageError } from "./usage.ts";
-import { serveJobs } from "./worker.ts";
 
 /** Subcommands of `shop`, each loaded when it is asked for: the start-up time of one does not burden the others. */
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
@@ -25,11 +22,15 @@ async function standardInput(): Promise<string> {
   return Buffer.concat(pieces).toString("utf8");
 }
 
+/** The catalogue, where it is needed: recalc only hands out work, its threads load the functions themselves. */
+const functionsFor = async (command: string): Promise<CustomFunctions> =>
+  command === "recalc" ? noCustomFunctions : (await import("../../../cells/catalogue.ts")).shopFunctions;
+
 async function main(args: readonly string[]): Promise<number> {
   const [name = "", ...rest] = args;
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
   const context: CommandContext = {
-    functions: shopFunctions,
+    functions: load ? await functionsFor(name) : noCustomFunctions,
     version: PRODUCT_VERSION,
     out: (text) => process.stdout.write(text),
     note: (text) => process.stderr.write(text),
@@ -55,5 +56,4 @@ async function main(args: readonly string[]): Promise<number> {
 // A reader that has seen enough (head) closes the pipe: that is no fault.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : OWN_FAULT));
 
-if (!isMainThread && workerData === WORKER) serveJobs(shopFunctions);
-else process.exitCode = await main(process.argv.slice(2));
+process.exitCode = await main(process.argv.slice(2));

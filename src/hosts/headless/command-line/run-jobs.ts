@@ -1,6 +1,6 @@
 import { Worker } from "node:worker_threads";
 import { FileRefusal } from "../package/file-refusal.ts";
-import { refusedFile } from "../recalculate/recalculate-bytes.ts";
+import { refusedFile } from "../report/refused-file.ts";
 import type { FileResult } from "../report/report.ts";
 import type { Job } from "./plan-jobs.ts";
 
@@ -14,9 +14,6 @@ export interface RunLimits {
   readonly megabytes: number;
   readonly workers: number;
 }
-
-/** The marker by which the bundle knows that it runs as a worker of recalc. */
-export const WORKER = "recalc-worker";
 
 /**
  * Runs the jobs in worker threads, a file at a time each. A file that takes too long or too much memory costs its worker,
@@ -48,8 +45,7 @@ export async function runJobs(
 }
 
 function startWorker(limits: RunLimits): Worker {
-  return new Worker(new URL(import.meta.url), {
-    workerData: WORKER,
+  return new Worker(new URL("./recalc.worker.js", import.meta.url), {
     resourceLimits: { maxOldGenerationSizeMb: limits.megabytes },
   });
 }

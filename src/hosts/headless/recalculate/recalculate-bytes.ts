@@ -2,7 +2,8 @@ import type { CustomFunctions } from "../custom-functions.ts";
 import { Calculator } from "../graph/calculator.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
 import { describeFile } from "../report/describe-file.ts";
-import { type FileResult, noCounts } from "../report/report.ts";
+import { refusedFile } from "../report/refused-file.ts";
+import type { FileResult } from "../report/report.ts";
 import { readWorkbook } from "../workbook/read-workbook.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { writeWorkbook } from "../write/write-workbook.ts";
@@ -52,24 +53,4 @@ function forget(workbook: Workbook): void {
     for (const cell of sheet.formulas) sheet.set(cell.row, cell.column, undefined);
     for (const key of sheet.originals.keys()) sheet.set(Math.floor(key / 16_384), key % 16_384, undefined);
   }
-}
-
-export function refusedFile(path: string, refusal: FileRefusal, seconds: number): FileResult {
-  return {
-    report: {
-      in: path,
-      out: null,
-      status: "refused",
-      formulas: 0,
-      recalculated: 0,
-      changed: 0,
-      kept: [],
-      stale: [],
-      circular: [],
-      differences: [],
-      refused: { reason: refusal.reason, message: refusal.message },
-      seconds,
-    },
-    counts: noCounts(),
-  };
 }

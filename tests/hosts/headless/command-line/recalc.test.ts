@@ -14,15 +14,18 @@ let folder: string;
 
 beforeAll(async () => {
   home = mkdtempSync(join(tmpdir(), "shop-recalc-"));
-  bundle = join(home, "shop.mjs");
+  bundle = join(home, "main.js");
+  writeFileSync(join(home, "package.json"), '{"type":"module"}');
   await build({
-    entryPoints: ["src/hosts/headless/command-line/main.ts"],
+    entryPoints: ["main.ts", "recalc.worker.ts"].map((name) => `src/hosts/headless/command-line/${name}`),
     bundle: true,
     platform: "node",
     format: "esm",
-    outfile: bundle,
+    outdir: home,
     logLevel: "error",
-    banner: { js: 'import { createRequire as nodeRequire } from "node:module"; const require = nodeRequire(import.meta.url);' },
+    banner: {
+      js: 'import { createRequire as nodeRequire } from "node:module"; const require = nodeRequire(import.meta.url);',
+    },
   });
 });
 afterAll(() => rmSync(home, { recursive: true, force: true }));

@@ -1,25 +1,24 @@
 import { mkdirSync, readFileSync } from "node:fs";
 import { dirname } from "node:path";
 import { parentPort } from "node:worker_threads";
-import type { CustomFunctions } from "../custom-functions.ts";
+import { shopFunctions } from "../../../cells/catalogue.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
-import { recalculateBytes, refusedFile } from "../recalculate/recalculate-bytes.ts";
+import { recalculateBytes } from "../recalculate/recalculate-bytes.ts";
+import { refusedFile } from "../report/refused-file.ts";
 import type { FileResult } from "../report/report.ts";
 import type { Job } from "./plan-jobs.ts";
 import { replaceFile } from "./replace-file.ts";
 import type { RunOptions } from "./run-jobs.ts";
 
-/** The worker's side of recalc: takes one job at a time, answers with its result. */
-export function serveJobs(functions: CustomFunctions): void {
-  parentPort?.on("message", ({ job, options }: { job: Job; options: RunOptions }) => {
-    parentPort!.postMessage(runJob(job, options, functions));
-  });
-}
-
-function runJob(job: Job, options: RunOptions, functions: CustomFunctions): FileResult {
+function runJob(job: Job, options: RunOptions): FileResult {
   try {
     const bytes = readFileSync(job.from);
-    const { result, output } = recalculateBytes(bytes, { functions, ...options, in: job.in, out: job.out });
+    const { result, output } = recalculateBytes(bytes, {
+      functions: shopFunctions,
+      ...options,
+      in: job.in,
+      out: job.out,
+    });
     if (output && job.to !== null && !(result.report.changed === 0 && job.from === job.to)) {
       mkdirSync(dirname(job.to), { recursive: true });
       replaceFile(job.to, output);
@@ -33,3 +32,8 @@ function runJob(job: Job, options: RunOptions, functions: CustomFunctions): File
     );
   }
 }
+
+/** Runs in a thread of its own: takes one job at a time, answers with its result. */
+parentPort?.on("message", ({ job, options }: { job: Job; options: RunOptions }) => {
+  parentPort!.postMessage(runJob(job, options));
+});
