@@ -1,4 +1,5 @@
 import { PROFIT_BASES } from "../../calc/cost/price-for-margin.ts";
+import { EXAMPLE_CUTTERS, EXAMPLE_RATES, EXAMPLE_STATIONS, EXAMPLE_STOCK } from "../bill/example-shop.ts";
 import { plan } from "../bill/plan-range.ts";
 import { billPrice as price } from "../bill/price.ts";
 import { routeFinder, routes } from "../bill/routes-range.ts";
@@ -34,13 +35,11 @@ export const billPrice = defineFunction({
   },
   result: { kind: "table", columns: headers("BILL.PRICE") },
   example: {
-    formula:
-      '=INDEX(SHOP.BILL.PRICE(VSTACK({"Part","Material","Thickness (in)","Quantity","Width (in)","Flanges (in)","Bend angles","Holes","Hole diameter (in)"},{"HB1","A36",0.25,20,4,"2; 3",90,2,0.5}),VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)","Open stroke (in)","Approach speed (in/min)","Bend speed (in/min)","Return speed (in/min)","Gauge speed (in/min)"},{"B",150,120,100,4,300,24,240,600}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78}),VSTACK({"Shear","Rated thickness (in)","Cut length (in)","Strokes per minute","Cuts per blank"},{"S",0.25,120,20,2}),"",VSTACK({"Stock","Material","Thickness (in)","Length (in)","Width (in)","Price"},{"48 x 96","A36",0.25,96,48,220}),VSTACK({"Station","Basis","Set-up (min)","Time each (min)","Rate"},{"Shear","machine",5,"",60},{"Brake","machine",10,"",75},{"Drill","hole",3,0.4,55}),VSTACK({"Rate","Value","Unit"},{"Material yield",0.8,""},{"Scrap allowance",0.02,""},{"First-piece blanks",1,""},{"First job factor",1.5,""},{"Handling per piece",4,"s"},{"Handling by weight",0.5,"s/lb"},{"Handling by length",1,"s/ft"},{"Overhead",0.25,""},{"Margin",0.3,""},{"One-person limit",50,"lb"})),2,9)',
+    formula: `=INDEX(SHOP.BILL.PRICE(${EXAMPLE_CUTTERS},${EXAMPLE_STOCK},${EXAMPLE_STATIONS},${EXAMPLE_RATES}),2,9)`,
     answer: 6.43,
   },
   source:
     "material by area or from the cut plan, labour and set-up at the stations' rates, overhead, margin (by definition); all figures of the workbook",
-
   calculate: ({ bill, stock, plan, routes, pace, basis, ...tables }, { system, materials, work }) =>
     price(
       bill,

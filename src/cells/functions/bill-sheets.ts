@@ -1,3 +1,4 @@
+import { EXAMPLE_BENDERS, EXAMPLE_RATES, EXAMPLE_STOCK } from "../bill/example-shop.ts";
 import { plan } from "../bill/plan-range.ts";
 import { billSheets as sheets } from "../bill/sheets.ts";
 import { benders } from "../parameters/bill-tables.ts";
@@ -14,12 +15,10 @@ export const billSheets = defineFunction({
   parameters: { ...benders(), stock: stock(), rates: rates(), plan: plan(), units: units(), data: data() },
   result: { kind: "table", columns: headers("BILL.SHEETS") },
   example: {
-    formula:
-      '=INDEX(SHOP.BILL.SHEETS(VSTACK({"Part","Material","Thickness (in)","Quantity","Width (in)","Flanges (in)","Bend angles","Holes","Hole diameter (in)"},{"HB1","A36",0.25,20,4,"2; 3",90,2,0.5}),VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)","Open stroke (in)","Approach speed (in/min)","Bend speed (in/min)","Return speed (in/min)","Gauge speed (in/min)"},{"B",150,120,100,4,300,24,240,600}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78}),VSTACK({"Stock","Material","Thickness (in)","Length (in)","Width (in)","Price"},{"48 x 96","A36",0.25,96,48,220}),VSTACK({"Rate","Value","Unit"},{"Material yield",0.8,""},{"Scrap allowance",0.02,""},{"First-piece blanks",1,""},{"First job factor",1.5,""},{"Handling per piece",4,"s"},{"Handling by weight",0.5,"s/lb"},{"Handling by length",1,"s/ft"},{"Overhead",0.25,""},{"Margin",0.3,""},{"One-person limit",50,"lb"})),2,6)',
+    formula: `=INDEX(SHOP.BILL.SHEETS(${EXAMPLE_BENDERS},${EXAMPLE_STOCK},${EXAMPLE_RATES}),2,6)`,
     answer: 1,
   },
   source: "sheets of the cut plan, else area over the stated yield (derived)",
-
   calculate: ({ bill, brake, dies, punches, stock, rates, plan }, { system, work }) =>
     sheets(bill, { brakes: brake, dies, punches, stock, rates, plan, system }, work),
 });

@@ -1,3 +1,4 @@
+import { EXAMPLE_WORKERS } from "../bill/example-shop.ts";
 import { routeFinder, routes } from "../bill/routes-range.ts";
 import { shopOf } from "../bill/shop-of.ts";
 import { billTimes as times } from "../bill/times.ts";
@@ -14,12 +15,10 @@ export const billTimes = defineFunction({
   parameters: { ...workers(), routes: routes(), units: units(), data: data() },
   result: { kind: "table", columns: headers("BILL.TIMES") },
   example: {
-    formula:
-      '=ROUND(INDEX(SHOP.BILL.TIMES(VSTACK({"Part","Material","Thickness (in)","Quantity","Width (in)","Flanges (in)","Bend angles","Holes","Hole diameter (in)"},{"HB1","A36",0.25,20,4,"2; 3",90,2,0.5}),VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)","Open stroke (in)","Approach speed (in/min)","Bend speed (in/min)","Return speed (in/min)","Gauge speed (in/min)"},{"B",150,120,100,4,300,24,240,600}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78}),VSTACK({"Shear","Rated thickness (in)","Cut length (in)","Strokes per minute","Cuts per blank"},{"S",0.25,120,20,2}),"",VSTACK({"Station","Basis","Set-up (min)","Time each (min)","Rate"},{"Shear","machine",5,"",60},{"Brake","machine",10,"",75},{"Drill","hole",3,0.4,55}),VSTACK({"Rate","Value","Unit"},{"Material yield",0.8,""},{"Scrap allowance",0.02,""},{"First-piece blanks",1,""},{"First job factor",1.5,""},{"Handling per piece",4,"s"},{"Handling by weight",0.5,"s/lb"},{"Handling by length",1,"s/ft"},{"Overhead",0.25,""},{"Margin",0.3,""},{"One-person limit",50,"lb"})),2,6)*60,0)',
+    formula: `=ROUND(INDEX(SHOP.BILL.TIMES(${EXAMPLE_WORKERS}),2,6)*60,0)`,
     answer: 655,
   },
   source: "speeds, strokes, gauge moves and handling of the workbook; distance over speed (derived)",
-
   calculate: ({ bill, routes, ...tables }, { system, materials, work }) =>
     times(bill, shopOf(tables, system, materials), routeFinder(routes), work),
 });

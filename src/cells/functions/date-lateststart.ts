@@ -1,4 +1,5 @@
 import { latestStart } from "../../calc/schedule/finish.ts";
+import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
 import { asSerial, instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
 import { defineFunction } from "../record.ts";
@@ -15,12 +16,10 @@ export const dateLateststart = defineFunction({
   },
   result: { kind: "date" },
   example: {
-    formula:
-      '=SHOP.DATE.LATESTSTART(46090.375,40,VSTACK({"Day","Start","End"},{"Mon","7:00","15:00"},{"Tue","7:00","15:00"},{"Wed","7:00","15:00"},{"Thu","7:00","15:00"},{"Fri","7:00","15:00"}))',
+    formula: `=SHOP.DATE.LATESTSTART(46090.375,40,${EXAMPLE_CALENDAR})`,
     answer: 46083.375,
   },
   source: "working time laid back into the shifts of the calendar (derived)",
-
   calculate: ({ due, hours, calendar, station }, { work }) =>
     asSerial(latestStart(due, hours, calendarOf(calendar, station), work)),
 });

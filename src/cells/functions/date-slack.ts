@@ -1,6 +1,7 @@
 import { slack } from "../../calc/schedule/finish.ts";
 import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import { step } from "../../units/working.ts";
+import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
 import { instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
 import { defineFunction } from "../record.ts";
@@ -18,12 +19,10 @@ export const dateSlack = defineFunction({
   },
   result: { kind: "h" },
   example: {
-    formula:
-      '=SHOP.DATE.SLACK(46083,46084,6,VSTACK({"Day","Start","End"},{"Mon","7:00","15:00"},{"Tue","7:00","15:00"},{"Wed","7:00","15:00"},{"Thu","7:00","15:00"},{"Fri","7:00","15:00"}))',
+    formula: `=SHOP.DATE.SLACK(46083,46084,6,${EXAMPLE_CALENDAR})`,
     answer: 2,
   },
   source: "working time between the finish and the due time; negative where it is missing (derived)",
-
   calculate: ({ start, due, hours, calendar, station }, { work }) => {
     const left = slack(start, due, hours, calendarOf(calendar, station), work) / SECONDS_PER_HOUR;
     return step(work, "slack", "in hours", left, "h", "by definition");

@@ -44,7 +44,6 @@ export const jetTime = defineFunction({
     answer: 5.5,
   },
   source: "path / feed and pierces (derived); a timed cut of the shop comes before any formula",
-
   calculate: ({ path, pierces, highestFeed, pierceTime, feed, timedPath, timedMinutes }, { work }) => {
     if ((timedPath === undefined) !== (timedMinutes === undefined))
       throw wrong(timedPath === undefined ? "timed_path" : "timed_minutes", "given where the other one is", null);

@@ -28,7 +28,6 @@ export const priceBreaks = defineFunction({
     answer: 20,
   },
   source: "set-up spread over the quantity, margin, unit price up to the cent (derived)",
-
   calculate: ({ setUp, each, quantities, margin, basis }, { work }) => [
     [...COLUMNS],
     ...breaks(quantities, setUp, each, belowOne(margin, basis), basis, work).map(

@@ -21,6 +21,5 @@ export const priceFormargin = defineFunction({
     answer: 100,
   },
   source: "cost / (1 - margin) rounded up to the cent, by definition of the margin",
-
   calculate: ({ cost, margin, basis }, { work }) => priceForMargin(cost, belowOne(margin, basis), basis, work),
 });

@@ -72,6 +72,8 @@ describe("prices", () => {
     [["PRICE.FORMARGIN", 70, 0.3], 100],
     [["PRICE.FORMARGIN", 70, 0.3, "markup"], 91],
     [["PRICE.FORMARGIN", 10, 0], 10],
+    [["PRICE.FORMARGIN", 70, "30%"], 100],
+    [["PRICE.FORMARGIN", 70, "30 %"], 100],
     [["PRICE.FORMARGIN", 1, 1 / 3], 1.5],
   ] as [[string, ...CellValue[]], number][])("%j", ([name, ...args], expected) => {
     expect(call(name, ...args)).toEqual({ value: expected, unit: "money" });
