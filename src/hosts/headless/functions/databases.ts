@@ -44,6 +44,7 @@ function rowTests(criteria: CellMatrix, headings: readonly CellValue[]): ((row: 
 
 /** Values of the field in the rows that meet the criteria; without a field, the rows themselves. */
 function selected(frame: Frame, database: Value, field: Value, criteria: Value): CellValue[] {
+  if (database instanceof CellError) fail(database);
   const [headings = [], ...rows] = toMatrix(database, frame);
   const tests = rowTests(toMatrix(criteria, frame), headings);
   const chosen = rows.filter((row) => tests.some((test) => test(row)));

@@ -1,9 +1,12 @@
 import aggregates from "../../../../tests/reference/worksheet/aggregates.json" with { type: "json" };
 import annuities from "../../../../tests/reference/worksheet/annuities.json" with { type: "json" };
 import arrays from "../../../../tests/reference/worksheet/arrays.json" with { type: "json" };
+import bessel from "../../../../tests/reference/worksheet/bessel.json" with { type: "json" };
+import bonds from "../../../../tests/reference/worksheet/bonds.json" with { type: "json" };
 import cashFlows from "../../../../tests/reference/worksheet/cash-flows.json" with { type: "json" };
 import complex from "../../../../tests/reference/worksheet/complex.json" with { type: "json" };
 import conditional from "../../../../tests/reference/worksheet/conditional.json" with { type: "json" };
+import convert from "../../../../tests/reference/worksheet/convert.json" with { type: "json" };
 import countingDistributions from "../../../../tests/reference/worksheet/counting-distributions.json" with {
   type: "json",
 };
@@ -47,9 +50,12 @@ const rows: readonly Evidence[] = [
   aggregates,
   annuities,
   arrays,
+  bessel,
+  bonds,
   cashFlows,
   complex,
   conditional,
+  convert,
   countingDistributions,
   databases,
   dates,

@@ -1,9 +1,12 @@
 import { aggregates } from "./aggregates.ts";
 import { annuities } from "./annuities.ts";
 import { arrays } from "./arrays.ts";
+import { bessel } from "./bessel.ts";
+import { bonds } from "./bonds.ts";
 import { cashFlows } from "./cash-flows.ts";
 import { complex } from "./complex.ts";
 import { conditional } from "./conditional.ts";
+import { convert } from "./convert.ts";
 import { countingDistributions } from "./counting-distributions.ts";
 import { databases } from "./databases.ts";
 import { dates } from "./dates.ts";
@@ -32,6 +35,9 @@ import { workdays } from "./workdays.ts";
 
 const families = (): Readonly<Record<string, readonly WorksheetFunction[]>> => ({
   aggregates,
+  convert,
+  bonds,
+  bessel,
   annuities,
   cashFlows,
   complex,
