@@ -11,7 +11,7 @@ import type { BillLine } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import { type StockSheet, sheetsFor } from "../tables/stock.ts";
 import { blankOf } from "./blank.ts";
-import { type PlanRow, planPrice } from "./plan-range.ts";
+import { type PlanRow, planPrice, sheetKey } from "./plan-range.ts";
 import { isAnswered, type Outcome } from "./rows.ts";
 import type { PlannedLine } from "./work.ts";
 
@@ -22,13 +22,13 @@ export interface MaterialFrom {
 }
 
 const areaOf = ({ blank, blanks }: PlannedLine): number => blank.length * blank.width * blanks;
-const sheetKey = ({ line }: PlannedLine): string => `${line.material.name} ${line.nominal.toFixed(3)}`;
+const keyOf = ({ line }: PlannedLine): string => sheetKey(line.material.name, line.nominal);
 
 /** Area of all blanks by material and thickness: a plan's price is shared out by it. */
 export function planAreas(planned: readonly Outcome<{ plan: PlannedLine }>[]): Map<string, number> {
   const areas = new Map<string, number>();
   for (const { answer } of planned.filter(isAnswered))
-    areas.set(sheetKey(answer.plan), (areas.get(sheetKey(answer.plan)) ?? 0) + areaOf(answer.plan));
+    areas.set(keyOf(answer.plan), (areas.get(keyOf(answer.plan)) ?? 0) + areaOf(answer.plan));
   return areas;
 }
 
@@ -42,7 +42,7 @@ export function materialCost(
 ): Money {
   const { line, blank, blanks } = plan;
   if (cutPlan.length > 0) {
-    const share = areaOf(plan) / areas.get(sheetKey(plan))!;
+    const share = areaOf(plan) / areas.get(keyOf(plan))!;
     const price = money(planPrice(cutPlan, line.material, line.nominal) * share);
     return step(work, "material", "share of the cut plan by area", price, "money", "price of its sheets x area share");
   }

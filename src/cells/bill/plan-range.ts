@@ -57,10 +57,12 @@ export const plan = (): TableParameter<PlanRow[]> => {
   };
 };
 
-const SAME_THICKNESS_MM = 0.001; // a plan's figure written and read again
+/** A thickness as plans and lines are matched by it: whole thousandths of a millimetre, since a spill may be rounded. */
+export const sheetKey = (material: string, thickness: Millimetres): string =>
+  `${material} ${Math.round(thickness * 1000)}`;
 
 export const rowsFor = (plan: readonly PlanRow[], material: Material, thickness: Millimetres): PlanRow[] =>
-  plan.filter((row) => row.material === material.name && Math.abs(row.thickness - thickness) < SAME_THICKNESS_MM);
+  plan.filter((row) => sheetKey(row.material, row.thickness) === sheetKey(material.name, thickness));
 
 /** Price of all sheets of a material and thickness. */
 export function planPrice(plan: readonly PlanRow[], material: Material, thickness: Millimetres): number {

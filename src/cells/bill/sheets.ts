@@ -12,7 +12,7 @@ import type { Rates } from "../tables/rates.ts";
 import type { StockSheet } from "../tables/stock.ts";
 import { blankOf } from "./blank.ts";
 import { sheetToCutFrom } from "./material.ts";
-import { type PlanRow, rowsFor } from "./plan-range.ts";
+import { type PlanRow, rowsFor, sheetKey } from "./plan-range.ts";
 import { isAnswered, outcomes, rowsOf } from "./rows.ts";
 import { blanksFor, handlingRules } from "./shop.ts";
 import { type BendTools, chooseTools } from "./tools.ts";
@@ -39,7 +39,7 @@ export function billSheets(bill: readonly BillRow[], shop: SheetsShop, work?: Wo
   });
   const groups = new Map<string, Need[]>();
   for (const { line, answer } of found.filter(isAnswered)) {
-    const key = plan.length > 0 ? `${line.material.name} ${line.nominal}` : `${stock.indexOf(answer.sheet)}`;
+    const key = plan.length > 0 ? sheetKey(line.material.name, line.nominal) : `${stock.indexOf(answer.sheet)}`;
     groups.set(key, [...(groups.get(key) ?? []), answer]);
   }
   const bought = [...groups.values()].flatMap((needs) =>

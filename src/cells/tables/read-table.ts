@@ -63,10 +63,15 @@ export function readRows<C extends Columns>(
   if (matrix.length > MOST_ROWS) throw wrong(name, `a range of at most ${MOST_ROWS} rows`, matrix.length);
   const header = matrix[0] ?? [];
   const places = Object.entries(columns).map(([key, column]) => ({ key, column, ...findColumn(header, column, name) }));
+  const said = header.indexOf("Message");
+  // A row of a spill that was refused holds its name and the sentence: it is nobody's figure further on.
+  const onlySays = (cells: readonly CellValue[]) =>
+    !isBlank(cells[said]) && places.every(({ index }) => index <= 0 || index === said || isBlank(cells[index]));
   const rows: (Row<C> | WrongRow<C>)[] = [];
   for (let i = 1; i < matrix.length; i++) {
     const cells = matrix[i]!;
     if (places.every(({ index }) => index < 0 || isBlank(cells[index] ?? null))) continue;
+    if (said > 0 && onlySays(cells)) continue;
     const row: Record<string, unknown> = { row: i + 1 };
     try {
       for (const { key, column, index, size } of places) {

@@ -2,7 +2,9 @@
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 
 type Row = readonly CellValue[];
-export const range = (header: Row, ...rows: Row[]): CellMatrix => [[...header], ...rows.map((row) => [...row])];
+/** Rows that say less than the header are filled up with empty cells. */
+export const range = (header: Row, ...rows: Row[]): CellMatrix =>
+  [header, ...rows].map((row) => header.map((_, i) => row[i] ?? null));
 
 export const BRAKE = range(
   [
