@@ -2,20 +2,18 @@ import { CellError, type CellValue } from "../../../units/cell.ts";
 import type { Frame } from "../evaluate/frame.ts";
 import { DIV0, isMatrix, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
 import { criterion, type Test } from "./criteria.ts";
+import { type Block, positionsMeeting } from "./criteria-index.ts";
 import { defineIn, fail, type WorksheetFunction } from "./define.ts";
-
-/** A block of cells read by offset from its corner: a range without copying it, or an array. */
-interface Block {
-  readonly rows: number;
-  readonly columns: number;
-  /** Rows from here on are empty. */
-  readonly used: number;
-  at(row: number, column: number): CellValue;
-}
 
 function block(frame: Frame, value: Value): Block {
   if (isMatrix(value)) {
-    return { rows: value.length, columns: value[0]!.length, used: value.length, at: (r, c) => value[r]?.[c] ?? null };
+    return {
+      rows: value.length,
+      columns: value[0]!.length,
+      used: value.length,
+      key: undefined,
+      at: (r, c) => value[r]?.[c] ?? null,
+    };
   }
   if (!(value instanceof RangeRef)) fail(value instanceof CellError ? value : VALUE);
   const { sheet, top, left, bottom, right } = value;
@@ -24,6 +22,7 @@ function block(frame: Frame, value: Value): Block {
     rows: value.rows,
     columns: value.columns,
     used: Math.max(0, Math.min(bottom, frame.grid.lastRow(sheet)) - top + 1),
+    key: `${sheet} ${top} ${left} ${bottom} ${right}`,
     at: (r, c) => columns[c]?.[top + r] ?? null,
   };
 }
@@ -35,44 +34,60 @@ function reshaped(frame: Frame, value: Value, like: Block): Block {
   return block(frame, new RangeRef(sheet, top, left, top + like.rows - 1, left + like.columns - 1));
 }
 
+interface Conditions {
+  readonly tested: readonly Block[];
+  readonly tests: readonly Test[];
+  readonly used: number;
+  /** Places where the first plain criterion is met; only they need to be looked at. */
+  readonly candidates: readonly number[] | undefined;
+}
+
 /** Visits every position where all tests hold. Answers how many positions below the used part hold as well. */
 function whereAll(
-  tested: readonly Block[],
-  tests: readonly Test[],
+  { tested, tests, candidates }: Conditions,
   used: number,
   see: (r: number, c: number) => void,
 ): number {
   const { rows, columns } = tested[0]!;
+  const visit = (row: number, column: number): void => {
+    for (let i = 0; i < tests.length; i++) if (!tests[i]!(tested[i]!.at(row, column))) return;
+    see(row, column);
+  };
+  if (candidates) {
+    for (const position of candidates) visit(Math.floor(position / columns), position % columns);
+    return 0;
+  }
   for (let row = 0; row < Math.min(rows, used); row++) {
-    for (let column = 0; column < columns; column++) {
-      let all = true;
-      for (let i = 0; i < tests.length && all; i++) all = tests[i]!(tested[i]!.at(row, column));
-      if (all) see(row, column);
-    }
+    for (let column = 0; column < columns; column++) visit(row, column);
   }
   return tests.every((test) => test(null)) ? Math.max(0, rows - used) * columns : 0;
 }
 
 /** The pairs of range and criterion that end the arguments of the *IFS functions. */
-function pairs(frame: Frame, args: readonly (Value | CellValue)[]): { tested: Block[]; tests: Test[]; used: number } {
+function conditions(frame: Frame, args: readonly (Value | CellValue)[]): Conditions {
   if (args.length === 0 || args.length % 2) fail(VALUE);
   const tested: Block[] = [];
   const tests: Test[] = [];
+  let candidates: readonly number[] | undefined;
   for (let i = 0; i < args.length; i += 2) {
-    tested.push(block(frame, args[i]));
-    tests.push(criterion((args[i + 1] ?? null) as CellValue));
+    const wanted = (args[i + 1] ?? null) as CellValue;
+    const cells = block(frame, args[i]);
+    tested.push(cells);
+    tests.push(criterion(wanted));
+    candidates ??= positionsMeeting(frame, cells, wanted);
   }
   const { rows, columns } = tested[0]!;
   if (tested.some((b) => b.rows !== rows || b.columns !== columns)) fail(VALUE);
-  return { tested, tests, used: Math.max(...tested.map((b) => b.used)) };
+  return { tested, tests, candidates, used: Math.max(...tested.map((b) => b.used)) };
 }
 
 function numbersWhere(frame: Frame, source: Value, args: readonly (Value | CellValue)[], sameShape: boolean): number[] {
-  const { tested, tests, used } = pairs(frame, args);
+  const all = conditions(frame, args);
+  const { tested, used } = all;
   const values = sameShape ? block(frame, source) : reshaped(frame, source, tested[0]!);
   if (sameShape && (values.rows !== tested[0]!.rows || values.columns !== tested[0]!.columns)) fail(VALUE);
   const numbers: number[] = [];
-  whereAll(tested, tests, Math.max(used, values.used), (row, column) => {
+  whereAll(all, Math.max(used, values.used), (row, column) => {
     const value = values.at(row, column);
     if (value instanceof CellError) fail(value);
     if (typeof value === "number") numbers.push(value);
@@ -88,15 +103,15 @@ const extreme = (numbers: readonly number[], better: (a: number, b: number) => n
 
 export const conditional: readonly WorksheetFunction[] = [
   defineIn("COUNTIF", "ae", (frame, range, wanted) => {
-    const { tested, tests, used } = pairs(frame, [range, wanted]);
+    const all = conditions(frame, [range, wanted]);
     let count = 0;
-    const below = whereAll(tested, tests, used, () => count++);
+    const below = whereAll(all, all.used, () => count++);
     return count + below;
   }),
   defineIn("COUNTIFS", "ae**", (frame, ...args) => {
-    const { tested, tests, used } = pairs(frame, args);
+    const all = conditions(frame, args);
     let count = 0;
-    const below = whereAll(tested, tests, used, () => count++);
+    const below = whereAll(all, all.used, () => count++);
     return count + below;
   }),
   defineIn("SUMIF", "ae?a", (frame, range, wanted, source) =>

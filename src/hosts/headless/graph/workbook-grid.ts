@@ -14,6 +14,9 @@ import { Pending, type PendingCells } from "./pending.ts";
 /** Matrices are remembered within a run up to this many cells in all: a table read by every row is copied once. */
 const REMEMBERED_CELLS = 4_000_000;
 
+/** Excel's functions whose answers come from a connection, a server or the web. */
+const OUTSIDE = /^(?:CUBE\w+|RTD|WEBSERVICE|STOCKHISTORY|TRANSLATE|SQL\.REQUEST)$/i;
+
 /** The workbook as expressions read it while it is being calculated. */
 export class WorkbookGrid implements Grid {
   readonly date1904: boolean;
@@ -132,6 +135,7 @@ export class WorkbookGrid implements Grid {
   }
 
   unknownFunction(name: string): CellValue {
+    if (OUTSIDE.test(name)) return keep("external-link", `${name} reads a source outside the workbook`);
     const known = [...this.custom.names().map((n) => `SHOP.${n}`), ...worksheetFunctionNames()];
     const nearest = nearestName(name, known);
     return keep("unknown-function", nearest ? `${name}; nearest: ${nearest}` : name);

@@ -4,8 +4,8 @@
  */
 export const LIMITS = {
   entries: 20_000,
-  partBytes: 512 * 1024 * 1024,
-  totalBytes: 1024 * 1024 * 1024,
+  partBytes: 256 * 1024 * 1024,
+  totalBytes: 512 * 1024 * 1024,
   /** Deflate cannot exceed about 1032:1; sheet XML compresses 10 to 40 times. Applies to parts above ratioFrom bytes. */
   ratio: 250,
   ratioFrom: 16 * 1024 * 1024,
