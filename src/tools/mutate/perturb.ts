@@ -4,7 +4,7 @@ import { Script } from "node:vm";
 import type { Constant } from "./constants.ts";
 import type { SwitchedBundle } from "./switched-bundle.ts";
 
-const HANG_MS = 20_000; // chosen: far above a whole run of the published answers
+const HANG_MS = 4_000; // chosen: ten times a whole run of the published answers
 
 export interface Verdict extends Constant {
   /** The published answer that failed; "error" where the change breaks the program; undefined where nothing noticed. */

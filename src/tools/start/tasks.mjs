@@ -12,6 +12,9 @@ export const TASKS = {
   "bench:cutting": { source: "tools/bench/cutting.ts" },
   "bench:recalc": { source: "tools/bench/recalc.ts" },
   "bench:order": { source: "tools/bench/order.ts" },
+  "bench:view": { source: "tools/bench/view.ts" },
   "bench:bill": { source: "tools/bench/bill.ts" },
   fuzz: { source: "tools/fuzz/calls.ts" },
+  "mutate:constants": { source: "tools/mutate/main.ts", inRoot: true },
+  "fuzz:files": { source: "tools/fuzz/files.ts" },
 };

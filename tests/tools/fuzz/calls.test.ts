@@ -2,14 +2,15 @@
 import { describe, expect, it } from "vitest";
 import { problemOf } from "../../../src/tools/fuzz/judge-answer.ts";
 import { randomCall } from "../../../src/tools/fuzz/random-call.ts";
-import { runCalls } from "../../../src/tools/fuzz/run-calls.ts";
+import { tryCall } from "../../../src/tools/fuzz/try-call.ts";
 import { CellError } from "../../../src/units/cell.ts";
 
 const SEED = 20_261_125;
 
 describe("anything in any argument of any function", () => {
   it.each([0, 5_000, 10_000, 15_000])("calls %i and the next 5,000: a finite value or a sentence", (from) => {
-    expect(runCalls({ seed: SEED, from, calls: 5_000 })).toEqual([]);
+    const found = Array.from({ length: 5_000 }, (_, i) => ({ index: from + i, ...tryCall(SEED, from + i) }));
+    expect(found.filter(({ problem }) => problem !== undefined)).toEqual([]);
   });
 
   it("a call is replayed by its seed and number", () => {

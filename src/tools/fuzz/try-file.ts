@@ -1,0 +1,50 @@
+/** Reads one random file as the command line would, and judges what comes of it. */
+import { shopFunctions } from "../../cells/catalogue.ts";
+import { currentMaterials } from "../../cells/materials/read-data.ts";
+import { readBill } from "../../cells/tables/bill.ts";
+import { partsOf } from "../../hosts/headless/command-line/parts-file.ts";
+import { FileRefusal } from "../../hosts/headless/package/file-refusal.ts";
+import { recalculateBytes } from "../../hosts/headless/recalculate/recalculate-bytes.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { randomFile } from "./random-file.ts";
+import type { Trial } from "./try-call.ts";
+
+export function tryFile(seed: number, index: number): Trial {
+  const { kind, bytes } = randomFile(seed, index);
+  try {
+    return kind === "csv" ? tryParts(bytes) : tryWorkbook(bytes);
+  } catch (problem) {
+    const where = problem instanceof Error ? problem.stack?.split("\n").slice(0, 2).join(" ") : String(problem);
+    return { outcome: "thrown", problem: `${kind} threw ${where}` };
+  }
+}
+
+function tryWorkbook(bytes: Uint8Array): Trial {
+  const { result, output } = recalculated(bytes);
+  const { refused, status } = result.report;
+  if (refused)
+    return {
+      outcome: `refused: ${refused.reason}`,
+      problem: refused.reason === "internal" ? `a fault of our own: ${refused.message}` : undefined,
+    };
+  if (!output) return { outcome: status, problem: "neither refused nor written" };
+  const again = recalculated(output).result.report;
+  return {
+    outcome: `recalculated: ${status}`,
+    problem: again.refused ? `its output is refused: ${again.refused.reason} ${again.refused.message}` : undefined,
+  };
+}
+
+const NOW = 46_083; // any day: a fixed clock makes the trial repeatable
+const recalculated = (bytes: Uint8Array) =>
+  recalculateBytes(bytes, { functions: shopFunctions, now: NOW, verify: false, in: "in.xlsx", out: "out.xlsx" });
+
+function tryParts(bytes: Uint8Array): Trial {
+  try {
+    readBill(partsOf(bytes), "parts", { system: "in", materials: currentMaterials(), material: undefined });
+    return { outcome: "csv read" };
+  } catch (problem) {
+    if (problem instanceof Refusal || problem instanceof FileRefusal) return { outcome: "csv refused" };
+    throw problem;
+  }
+}
