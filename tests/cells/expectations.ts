@@ -65,6 +65,16 @@ const BY_TYPE: Record<string, Row> = {
   "list of bend angles": FROM_ZERO,
   "list of bend numbers": FIGURE,
   anything: ANYTHING,
+  bill: TABLE,
+  calendar: TABLE,
+  "cut plan": TABLE,
+  routes: TABLE,
+  date: RATE,
+  hours: COUNT,
+  money: COUNT,
+  feed: RATE,
+  "list of quantities": RATE,
+  station: row(OK, OK, OK, OK, OK, OK, V), // one without shifts of its own works the shop's
 };
 
 /** Lengths and numbers of which 0 is a sound value, and an angle of which it is not. */
@@ -79,6 +89,8 @@ const BY_NAME: Record<string, Row> = {
   vertical: FROM_ZERO, // from the floor
   travel: FROM_ZERO,
   lifts_per_minute: FROM_ZERO,
+  pierce_time: FROM_ZERO,
+  margin: FROM_ZERO,
   thickness_band: FROM_ZERO,
   strength_band: FROM_ZERO,
   hardening_band: FROM_ZERO,

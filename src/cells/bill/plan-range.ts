@@ -10,12 +10,12 @@ import { anyTable } from "../tables/shop-table.ts";
 const COLUMNS = {
   pattern: { headers: ["Pattern"], kind: "text", optional: true },
   stock: { headers: ["Stock"], kind: "text", optional: true },
-  material: { headers: ["Material"], kind: "text", optional: true },
-  thickness: { headers: ["Thickness"], kind: "length", optional: true, rule: positive },
-  length: { headers: ["Length"], kind: "length", optional: true, rule: positive },
-  width: { headers: ["Width"], kind: "length", optional: true, rule: positive },
-  sheets: { headers: ["Sheets"], kind: "number", optional: true, rule: whole(0, 1_000_000) },
-  price: { headers: ["Price"], kind: "number", optional: true, rule: notNegative },
+  material: { headers: ["Material"], kind: "text", optional: "cell" },
+  thickness: { headers: ["Thickness"], kind: "length", optional: "cell", rule: positive },
+  length: { headers: ["Length"], kind: "length", optional: "cell", rule: positive },
+  width: { headers: ["Width"], kind: "length", optional: "cell", rule: positive },
+  sheets: { headers: ["Sheets"], kind: "number", optional: "cell", rule: whole(0, 1_000_000) },
+  price: { headers: ["Price"], kind: "number", optional: "cell", rule: notNegative },
 } as const satisfies Columns;
 
 export interface PlanRow {

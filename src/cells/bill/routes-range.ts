@@ -7,7 +7,7 @@ import { anyTable } from "../tables/shop-table.ts";
 
 const COLUMNS = {
   part: { headers: ["Part"], kind: "text" },
-  route: { headers: ["Route"], kind: "text", optional: true, rule: oneOf(...ROUTES, "") },
+  route: { headers: ["Route"], kind: "text", optional: "cell", rule: oneOf(...ROUTES, "") },
 } as const satisfies Columns;
 
 export interface RouteRow {

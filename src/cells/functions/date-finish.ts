@@ -1,4 +1,5 @@
 import { finish } from "../../calc/schedule/finish.ts";
+import { step } from "../../units/working.ts";
 import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
 import { asSerial, instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
@@ -20,6 +21,8 @@ export const dateFinish = defineFunction({
     answer: 46090.375,
   },
   source: "working time laid into the shifts of the calendar (derived)",
-  calculate: ({ start, hours, calendar, station }, { work }) =>
-    asSerial(finish(start, hours, calendarOf(calendar, station), work)),
+  calculate: ({ start, hours, calendar, station }, { work }) => {
+    const at = asSerial(finish(start, hours, calendarOf(calendar, station), work));
+    return step(work, "finish", "as a worksheet date", at, "date", "days since the worksheet's day 0");
+  },
 });

@@ -1,4 +1,5 @@
 import { latestStart } from "../../calc/schedule/finish.ts";
+import { step } from "../../units/working.ts";
 import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
 import { asSerial, instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
@@ -20,6 +21,8 @@ export const dateLateststart = defineFunction({
     answer: 46083.375,
   },
   source: "working time laid back into the shifts of the calendar (derived)",
-  calculate: ({ due, hours, calendar, station }, { work }) =>
-    asSerial(latestStart(due, hours, calendarOf(calendar, station), work)),
+  calculate: ({ due, hours, calendar, station }, { work }) => {
+    const at = asSerial(latestStart(due, hours, calendarOf(calendar, station), work));
+    return step(work, "start", "as a worksheet date", at, "date", "days since the worksheet's day 0");
+  },
 });

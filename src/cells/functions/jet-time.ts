@@ -10,6 +10,8 @@ import { units } from "../parameters/units.ts";
 
 import { defineFunction } from "../record.ts";
 
+const DAY_MINUTES = 24 * 60; // a timed cut is a matter of minutes
+
 export const jetTime = defineFunction({
   name: "JET.TIME",
   question: "How long does the waterjet need for one piece?",
@@ -35,7 +37,11 @@ export const jetTime = defineFunction({
       description: "Path of a cut the shop has timed",
       fallback: undefined as Millimetres | undefined,
     }),
-    timedMinutes: number({ description: "Minutes that cut took", rule: { from: 0, above: true }, fallback: undefined }),
+    timedMinutes: number({
+      description: "Minutes that cut took",
+      rule: { from: 0, above: true, to: DAY_MINUTES },
+      fallback: undefined,
+    }),
     units: units(),
   },
   result: { kind: "min" },
@@ -51,7 +57,7 @@ export const jetTime = defineFunction({
       timedPath === undefined || timedMinutes === undefined
         ? feed
         : timedFeed({ path: timedPath, time: seconds(timedMinutes * SECONDS_PER_MINUTE) }, work);
-    if (timed === undefined) throw wrong("feed", "given, or timed_path and timed_minutes", null);
+    if (timed === undefined) throw wrong("timed_path", "given with timed_minutes where there is no feed", null);
     const each = time(path, pierces, timed, highestFeed, seconds(pierceTime), work);
     return step(work, "T", "waterjet, one piece, in minutes", each / SECONDS_PER_MINUTE, "min", "by definition");
   },

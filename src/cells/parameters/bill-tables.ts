@@ -2,10 +2,10 @@
 
 import { bill } from "../tables/bill.ts";
 import { rates } from "../tables/rates.ts";
-import { anyShears, brakes, dies, punches } from "../tables/shop-tables.ts";
+import { brakes, dies, punches, shears } from "../tables/shop-tables.ts";
 import { stations } from "../tables/stations.ts";
 import { anyWaterjets } from "../tables/waterjet.ts";
 
 export const benders = () => ({ bill: bill(), brake: brakes(), dies: dies(), punches: punches() });
-export const cutters = () => ({ ...benders(), shear: anyShears(), waterjet: anyWaterjets() });
+export const cutters = () => ({ ...benders(), shear: shears(), waterjet: anyWaterjets() });
 export const workers = () => ({ ...cutters(), stations: stations(), rates: rates() });

@@ -16,7 +16,8 @@ export interface Column {
   /** Headers it may have, the first is the one we write. Compared without case, blanks and punctuation. */
   readonly headers: readonly string[];
   readonly kind: ColumnKind;
-  readonly optional?: true;
+  /** "cell": the column must be there, its cells may be blank. */
+  readonly optional?: true | "cell";
   /** The rule a cell, or each item of a list, must keep, in words and as a zod schema; without one any will do. */
   readonly rule?: { readonly words: string; readonly schema: z.ZodMiniType<unknown> };
 }
@@ -31,7 +32,7 @@ type CellOf<C extends Column> = C["kind"] extends "text"
         ? CellValue
         : number;
 export type Row<C extends Columns> = {
-  readonly [K in keyof C]: C[K]["optional"] extends true ? CellOf<C[K]> | undefined : CellOf<C[K]>;
+  readonly [K in keyof C]: C[K]["optional"] extends true | "cell" ? CellOf<C[K]> | undefined : CellOf<C[K]>;
 } & {
   /** The row of the range it came from, the header being row 1. */
   readonly row: number;
@@ -69,7 +70,7 @@ export function findColumn(header: readonly CellValue[], column: Column, table: 
     if (!wanted.includes(fold(title))) continue;
     return { index, size: sizeOf(column, unit, table) };
   }
-  if (!column.optional)
+  if (column.optional !== true)
     throw wrong(
       table,
       `a range whose first row is the header and has a column "${column.headers[0]}"`,

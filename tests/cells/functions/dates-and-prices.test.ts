@@ -124,7 +124,11 @@ describe("JET.TIME", () => {
   });
 
   it.each([
-    ["neither feed nor timed cut", [60, 0, 100, 10], /^#VALUE! feed must be given, or timed_path and timed_minutes/],
+    [
+      "neither feed nor timed cut",
+      [60, 0, 100, 10],
+      /^#VALUE! timed_path must be given with timed_minutes where there is no feed/,
+    ],
     ["half a timed cut", [60, 0, 100, 10, 12, 30], /^#VALUE! timed_minutes must be given where the other one is/],
     ["half a pierce", [60, 0.5, 100, 10, 12], /^#VALUE! pierces must be a whole number/],
   ] as [string, CellValue[], RegExp][])("refuses %s", (_, args, message) => {
