@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
 import { recalculatedBill } from "../../../src/tools/demo/recalculated.ts";
-import { PARTS } from "../../../src/tools/sample/job.ts";
 import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
-import { sampleModel } from "../../../src/tools/sample/workbook.ts";
+import { PARTS } from "../../../src/tools/sample/stage-job/job.ts";
+import { sampleModel } from "../../../src/tools/sample/stage-job/workbook.ts";
 import { writeWorkbookModel } from "../../../src/tools/sample/xlsx/write.ts";
 
 const blank = writeWorkbookModel(sampleModel(), () => undefined);

@@ -11,11 +11,11 @@ import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook
 import type { Workbook } from "../../../src/hosts/headless/workbook/workbook.ts";
 import { readBill } from "../../../src/tools/demo/bill.ts";
 import { SAMPLE_FILE, sampleBytes } from "../../../src/tools/sample/file.ts";
-import { PARTS } from "../../../src/tools/sample/job.ts";
 import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
 import { RESULTS_FILE, type RecordedResults, resultsOf } from "../../../src/tools/sample/recorded-results.ts";
-import { BRAKES, SHEARS } from "../../../src/tools/sample/shop.ts";
-import { sampleModel } from "../../../src/tools/sample/workbook.ts";
+import { PARTS } from "../../../src/tools/sample/stage-job/job.ts";
+import { BRAKES, SHEARS } from "../../../src/tools/sample/stage-job/shop.ts";
+import { sampleModel } from "../../../src/tools/sample/stage-job/workbook.ts";
 import { writeWorkbookModel } from "../../../src/tools/sample/xlsx/write.ts";
 import type { CellValue } from "../../../src/units/cell.ts";
 

@@ -1,8 +1,8 @@
-import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
+import { CURRENT_EDITION } from "../../../../data/materials/editions.ts";
+import { tableCells, value } from "../../building/cells.ts";
+import type { SheetModel, SheetTable, Validation } from "../../xlsx/model.ts";
+import type { StyleName } from "../../xlsx/styles.ts";
 import { PART_COLUMNS, PARTS } from "../job.ts";
-import type { SheetModel, SheetTable, Validation } from "../xlsx/model.ts";
-import type { StyleName } from "../xlsx/styles.ts";
-import { tableCells, value } from "./cells.ts";
 import { namesOf } from "./shop-sheet.ts";
 
 /** Thickness, flanges and angles are text cells: 3/16 typed into a plain cell becomes a day in March. */

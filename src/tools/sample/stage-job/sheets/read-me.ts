@@ -1,7 +1,7 @@
-import { shop } from "../formulas.ts";
+import { value } from "../../building/cells.ts";
+import { shop } from "../../building/formulas.ts";
+import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import { JOB } from "../job.ts";
-import type { SheetCell, SheetModel } from "../xlsx/model.ts";
-import { value } from "./cells.ts";
 
 export const READ_ME = "Read me";
 /** Where the other sheets find whether the functions run. */

@@ -1,7 +1,7 @@
-import { shop } from "../formulas.ts";
 import type { SheetModel } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 import { value } from "./cells.ts";
+import { shop } from "./formulas.ts";
 
 const HEADER_ROW = 3;
 

@@ -1,11 +1,11 @@
+import { functionsSheet } from "../building/functions-sheet.ts";
+import type { WorkbookModel } from "../xlsx/model.ts";
 import { JOB } from "./job.ts";
 import { answersSheet } from "./sheets/answers-sheet.ts";
 import { calculationSheet } from "./sheets/calculation-sheet.ts";
-import { functionsSheet } from "./sheets/functions-sheet.ts";
 import { partsSheet } from "./sheets/parts-sheet.ts";
 import { readMe } from "./sheets/read-me.ts";
 import { shopSheet } from "./sheets/shop-sheet.ts";
-import type { WorkbookModel } from "./xlsx/model.ts";
 
 /** The sample workbook, nothing calculated yet. */
 export const sampleModel = (): WorkbookModel => ({

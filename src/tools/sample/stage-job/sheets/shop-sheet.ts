@@ -1,6 +1,6 @@
+import { tableCells, value } from "../../building/cells.ts";
+import type { SheetCell, SheetModel, SheetTable } from "../../xlsx/model.ts";
 import { SHOP_TABLES } from "../shop.ts";
-import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
-import { tableCells, value } from "./cells.ts";
 
 const FIRST_ROW = 4;
 /** Free rows below a table, for tools to come. */

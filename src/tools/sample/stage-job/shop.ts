@@ -2,7 +2,7 @@
  * The shop of the sample: machines and tools that exist nowhere, in sizes chosen so that the bill meets every limit.
  * Real figures come from the plates of the shop's own machines.
  */
-import type { CellValue } from "../../units/cell.ts";
+import type { CellValue } from "../../../units/cell.ts";
 
 /** One Excel Table: its header row and its rows. */
 export interface ShopTable {

@@ -1,9 +1,9 @@
-import { lookUp, shop, spillOf } from "../formulas.ts";
+import { value } from "../../building/cells.ts";
+import { lookUp, shop, spillOf } from "../../building/formulas.ts";
+import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
+import type { StyleName } from "../../xlsx/styles.ts";
+import { cellName, columnName } from "../../xlsx/xml.ts";
 import { JOB } from "../job.ts";
-import type { SheetCell, SheetModel } from "../xlsx/model.ts";
-import type { StyleName } from "../xlsx/styles.ts";
-import { cellName, columnName } from "../xlsx/xml.ts";
-import { value } from "./cells.ts";
 import { READ_ME, STATE_CELL } from "./read-me.ts";
 
 const HEADER_ROW = 8;

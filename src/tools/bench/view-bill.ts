@@ -1,0 +1,30 @@
+/** The sample's workbook with a bill as long as wanted: its lines over and over, each part under a name of its own. */
+import { sampleModel } from "../sample/stage-job/workbook.ts";
+import type { WorkbookModel } from "../sample/xlsx/model.ts";
+
+export function longBill(lines: number): WorkbookModel {
+  const model = sampleModel();
+  return {
+    ...model,
+    sheets: model.sheets.map((sheet) => {
+      const [table] = sheet.tables ?? [];
+      if (sheet.name !== "Parts" || !table) return sheet;
+      const isLine = ({ row }: { readonly row: number }) => row > table.row;
+      const body = sheet.cells.filter(isLine);
+      const cells = Array.from({ length: lines }, (_, i) =>
+        body
+          .filter(({ row }) => row === table.row + 1 + (i % table.rows))
+          .map((cell) => ({
+            ...cell,
+            row: table.row + 1 + i,
+            ...("value" in cell && cell.column === table.column ? { value: `${cell.value}/${i}` } : {}),
+          })),
+      ).flat();
+      return {
+        ...sheet,
+        cells: [...sheet.cells.filter((cell) => !isLine(cell)), ...cells],
+        tables: [{ ...table, rows: lines }],
+      };
+    }),
+  };
+}
