@@ -1,6 +1,6 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import type { CustomFunctions } from "./custom-functions.ts";
-import { compileTemplate } from "./evaluate/compile.ts";
+import { compileTemplate } from "./evaluate/compile-template.ts";
 import { emptyGrid } from "./evaluate/empty-grid.ts";
 import { Frame } from "./evaluate/frame.ts";
 import { dereference } from "./evaluate/reference.ts";

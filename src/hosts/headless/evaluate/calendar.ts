@@ -9,7 +9,8 @@ export interface CalendarDay {
 }
 
 const MS_PER_DAY = 86_400_000;
-const DAYS_1904 = 1462;
+/** From the epoch of the 1900 system to that of the 1904 system. */
+export const DAYS_1904 = 1462;
 export const LAST_SERIAL = 2_958_465;
 
 export const floorDay = (serial: number): number => Math.floor(serial);

@@ -5,8 +5,7 @@ import { SyntaxRefusal } from "../formula/parse.ts";
 import { worksheetFunction } from "../functions/registry.ts";
 import { compileCall } from "./call.ts";
 import { type Code, type Frame, type Grid, keep, type Scope } from "./frame.ts";
-import { lift } from "./lift.ts";
-import { applyBinary, binaryOperators, cancels, unaryOperators } from "./operators.ts";
+import { applyBinary, binaryOperators, unaryOperators } from "./operators.ts";
 import { areasOf, dereference, intersect, join, overlap } from "./reference.ts";
 import { compileRange, compileTable, type ReferenceCode } from "./reference-code.ts";
 import type { Precedent, Template } from "./template.ts";
@@ -22,6 +21,8 @@ type Names = readonly string[];
 export class Compiler {
   readonly precedents: Precedent[] = [];
   dynamic = false;
+  /** The meaning depends on where the cell stands ([@Qty] without its table's name): not for other cells. */
+  local = false;
 
   constructor(
     readonly grid: Grid,
@@ -308,51 +309,4 @@ function arrayElement(node: AstExpression): CellValue {
   if (node.type === "Literal") return node.value;
   if (node.type === "ErrorLiteral") return literalError(node.value);
   throw new SyntaxRefusal("an array constant holds numbers, text, TRUE or FALSE and errors only");
-}
-
-/** Compiles a whole formula. `array` for array and dynamic-array formulas. */
-export function compileTemplate(
-  grid: Grid,
-  parsed: { readonly tree: AstExpression; readonly literals: readonly (number | string)[] },
-  at: { readonly sheet: number; readonly row: number; readonly column: number },
-  array: boolean,
-): Template {
-  const compiler = new Compiler(grid, at.sheet, at.row, at.column);
-  const { tree } = parsed;
-  const sums = tree.type === "BinaryExpression" && (tree.operator === "+" || tree.operator === "-");
-  return {
-    code: sums ? snapping(compiler, tree, array) : compiler.code(tree, array, []),
-    precedents: compiler.precedents,
-    literals: parsed.literals,
-    dynamic: compiler.dynamic,
-    rootCustom: rootCustom(grid, tree),
-  };
-}
-
-/** The formula's last addition or subtraction: a result that is only rounding noise becomes 0. */
-function snapping(
-  compiler: Compiler,
-  tree: Extract<AstExpression, { type: "BinaryExpression" }>,
-  array: boolean,
-): Code {
-  const left = compiler.single(tree.arguments[0]!, array, []);
-  const right = compiler.single(tree.arguments[1]!, array, []);
-  const operate = binaryOperators[tree.operator]!;
-  const snapped = (a: CellValue, b: CellValue): CellValue => {
-    const result = operate(a, b);
-    return typeof result === "number" && typeof a === "number" && typeof b === "number" && cancels(result, a, b)
-      ? 0
-      : result;
-  };
-  return (frame) => {
-    const a = left(frame);
-    const b = right(frame);
-    return isMatrix(a) || isMatrix(b) ? lift([a, b], (v) => snapped(v[0]!, v[1]!)) : snapped(a, b);
-  };
-}
-
-function rootCustom(grid: Grid, tree: AstExpression): string | undefined {
-  if (tree.type !== "CallExpression" || tree.callee.type !== "Identifier") return undefined;
-  const { name, custom } = functionName(tree.callee.name);
-  return custom ? grid.custom.resolve(name) : undefined;
 }

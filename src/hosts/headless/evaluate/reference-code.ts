@@ -90,6 +90,7 @@ export function compileTable(compiler: Compiler, text: string): ReferenceCode {
   const parsed = parseStructRef(text);
   if (!parsed) throw new SyntaxRefusal(`cannot read the table reference ${text}`);
   if (parsed.workbookName && parsed.workbookName !== "0") return { code: () => keep("external-link", text) };
+  if (!parsed.table) compiler.local = true;
   const table = parsed.table
     ? compiler.grid.table(parsed.table)
     : compiler.grid.tableAt(compiler.sheet, compiler.row, compiler.column);

@@ -22,6 +22,8 @@ export interface Template {
   readonly literals: readonly (number | string)[];
   /** May read cells no precedent names (OFFSET, INDIRECT, a name that does). */
   readonly dynamic: boolean;
+  /** Means something else in another cell, so it is not shared. */
+  readonly local: boolean;
   /** Canonical custom function when the root is a call of one: it decides the unit of the answer. */
   readonly rootCustom: string | undefined;
 }

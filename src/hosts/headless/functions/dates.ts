@@ -1,9 +1,9 @@
 import { CellError } from "../../../units/cell.ts";
 import {
   type CalendarDay,
+  DAYS_1904,
   dayOf,
   floorDay,
-  isLeap,
   LAST_SERIAL,
   monthLength,
   serialOf,
@@ -110,9 +110,9 @@ export const dates: readonly WorksheetFunction[] = [
   define("HOUR", "n", (x) => clock(x).hour),
   define("MINUTE", "n", (x) => clock(x).minute),
   define("SECOND", "n", (x) => clock(x).second),
-  define("DATEVALUE", "t", (text) => {
+  defineIn("DATEVALUE", "t", (frame, text) => {
     const x = /^\s*[\d.]+\s*$/.test(text) ? undefined : textNumber(text);
-    return x === undefined || /%|\$/.test(text) ? VALUE : Math.floor(x);
+    return x === undefined || /%|\$/.test(text) ? VALUE : Math.floor(x) - (frame.grid.date1904 ? DAYS_1904 : 0);
   }),
   define("TIMEVALUE", "t", (text) => {
     const x = /[:/\- ]|[ap]m/i.test(text.trim()) ? textNumber(text) : undefined;
@@ -144,5 +144,3 @@ export const dates: readonly WorksheetFunction[] = [
     start < 0 || end < 0 ? NUM : yearFraction(start, end, Math.trunc(basis), frame.grid.date1904),
   ),
 ];
-
-export { isLeap };

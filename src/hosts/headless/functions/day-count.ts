@@ -23,7 +23,7 @@ export function days360(a: CalendarDay, b: CalendarDay, european: boolean): numb
 }
 
 /** Bond basis 0, American 30/360: both ends of February count as the 30th. */
-function days30Us(a: CalendarDay, b: CalendarDay): number {
+export function days30Us(a: CalendarDay, b: CalendarDay): number {
   let [first, last] = [a.day, b.day];
   if (isFebruaryEnd(a) && isFebruaryEnd(b)) last = 30;
   if (isFebruaryEnd(a)) first = 30;
@@ -62,4 +62,3 @@ export function yearFraction(start: number, end: number, basis: number, date1904
 
 export const actualDays = (from: CalendarDay, to: CalendarDay): number =>
   (serialOf(to.year, to.month, to.day) ?? 0) - (serialOf(from.year, from.month, from.day) ?? 0);
-export { days30Us };

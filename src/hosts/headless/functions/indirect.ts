@@ -1,4 +1,4 @@
-import { compileTemplate } from "../evaluate/compile.ts";
+import { compileTemplate } from "../evaluate/compile-template.ts";
 import { type Frame, keep } from "../evaluate/frame.ts";
 import { LAST_COLUMN, LAST_ROW, RangeRef, REF, type Value } from "../evaluate/value.ts";
 import { columnLetters } from "../formula/address.ts";

@@ -113,5 +113,3 @@ export const matrices: readonly WorksheetFunction[] = [
   defineIn("SUMX2PY2", "aa", (frame, x, y) => pairSum(frame, x, y, (a, b) => a * a + b * b)),
   defineIn("SUMXMY2", "aa", (frame, x, y) => pairSum(frame, x, y, (a, b) => (a - b) ** 2)),
 ];
-
-export { eliminate, numeric };

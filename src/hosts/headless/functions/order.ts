@@ -1,5 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../../units/cell.ts";
-import { compareText, sameValue } from "../evaluate/compare.ts";
+import { compareText } from "../evaluate/compare.ts";
 
 // Sorting puts numbers before text, then truth values, then errors; empty cells come last in either direction.
 const rank = (value: CellValue): number =>
@@ -63,5 +63,3 @@ export function uniqueRows(rows: CellMatrix, once: boolean): CellMatrix {
   }
   return [...seen.values()].filter((entry) => !once || entry.count === 1).map((entry) => entry.row);
 }
-
-export { sameValue };

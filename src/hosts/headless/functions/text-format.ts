@@ -1,5 +1,6 @@
 import { format, isValidFormat } from "numfmt";
 import { CellError, type CellValue } from "../../../units/cell.ts";
+import { DAYS_1904 } from "../evaluate/calendar.ts";
 import { numberText } from "../evaluate/number-text.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { textNumber } from "../evaluate/text-number.ts";
@@ -7,9 +8,6 @@ import { VALUE } from "../evaluate/value.ts";
 import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
 import { roundTo } from "./round-to.ts";
 import { scientific } from "./scientific-format.ts";
-
-/** Days between the epochs of the two date systems. */
-const DAYS_1904 = 1462;
 
 const bare = (pattern: string): string => pattern.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, "");
 

@@ -1,4 +1,4 @@
-import { compileTemplate } from "../evaluate/compile.ts";
+import { compileTemplate } from "../evaluate/compile-template.ts";
 import { type Grid, keep } from "../evaluate/frame.ts";
 import type { Template } from "../evaluate/template.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
@@ -53,5 +53,6 @@ const onDemand = (find: () => Template | undefined): Template => ({
   precedents: [],
   literals: [],
   dynamic: true,
+  local: false,
   rootCustom: undefined,
 });

@@ -1,4 +1,4 @@
-import { compileTemplate } from "../evaluate/compile.ts";
+import { compileTemplate } from "../evaluate/compile-template.ts";
 import { type Grid, Keep } from "../evaluate/frame.ts";
 import type { Template } from "../evaluate/template.ts";
 import { DEEPEST_NESTING } from "../formula/depth.ts";
@@ -52,6 +52,7 @@ export class Templates {
     cell.literals = template.literals;
     // The key's own scan must have seen the same literals and references, else it does not stand for the formula.
     const same =
+      !template.local &&
       parsed.cells === cells &&
       parsed.literals.length === literals.length &&
       parsed.literals.every((literal, i) => literal === literals[i]);

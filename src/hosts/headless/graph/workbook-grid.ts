@@ -1,5 +1,6 @@
 import type { CellMatrix, CellValue } from "../../../units/cell.ts";
 import type { CustomFunctions } from "../custom-functions.ts";
+import { DAYS_1904 } from "../evaluate/calendar.ts";
 import { type Grid, keep, type Table } from "../evaluate/frame.ts";
 import type { Template } from "../evaluate/template.ts";
 import { RangeRef } from "../evaluate/value.ts";
@@ -20,6 +21,7 @@ const OUTSIDE = /^(?:CUBE\w+|RTD|WEBSERVICE|STOCKHISTORY|TRANSLATE|SQL\.REQUEST)
 /** The workbook as expressions read it while it is being calculated. */
 export class WorkbookGrid implements Grid {
   readonly date1904: boolean;
+  readonly now: number | undefined;
   readonly random = undefined;
   readonly memo = new Map<string, unknown>();
   readonly sheetCount: number;
@@ -34,9 +36,10 @@ export class WorkbookGrid implements Grid {
   constructor(
     private readonly workbook: Workbook,
     readonly custom: CustomFunctions,
-    readonly now: number | undefined,
+    now: number | undefined,
   ) {
     this.date1904 = workbook.date1904;
+    this.now = now === undefined ? undefined : now - (workbook.date1904 ? DAYS_1904 : 0);
     this.sheetCount = workbook.sheets.length;
     for (const sheet of workbook.sheets) this.sheetByName.set(sheet.name.toLowerCase(), sheet.index);
     for (const table of workbook.tables) this.tableByName.set(table.name.toLowerCase(), table);
