@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cellName } from "../../../src/hosts/headless/formula/address.ts";
+import { DEEPEST_NESTING } from "../../../src/hosts/headless/formula/depth.ts";
 import { Calculator } from "../../../src/hosts/headless/graph/calculator.ts";
 import type { Workbook } from "../../../src/hosts/headless/workbook/workbook.ts";
 import { CellError } from "../../../src/units/cell.ts";
@@ -158,5 +159,26 @@ describe("names and tables", () => {
 
   test("a custom function gets its range as rows", () => {
     expect(calculated({ ...cells, D1: "=SUM(SHOP.TEST.DOUBLE(A2:A4))" }).at("D1")).toBe(18);
+  });
+});
+
+describe("nesting", () => {
+  test("past the stated depth the cell is kept, and nothing crashes", () => {
+    const nested = (depth: number): string => `=${"(".repeat(depth)}1${")".repeat(depth)}`;
+    const { calculator, at } = calculated({
+      A1: nested(DEEPEST_NESTING),
+      A2: nested(DEEPEST_NESTING + 1),
+      A3: `=${"-".repeat(20_000)}1`,
+    });
+    expect(at("A1")).toBe(1);
+    expect([...calculator.formulas()].map((cell) => cell.kept?.reason)).toEqual([
+      undefined,
+      "depth",
+      "unsupported-syntax",
+    ]);
+  });
+
+  test("a long chain of terms is not deep", () => {
+    expect(calculated({ A1: `=${new Array(4000).fill("1").join("+")}` }).at("A1")).toBe(4000);
   });
 });

@@ -32,14 +32,9 @@ export function describeFile(calculator: Calculator, facts: FileFacts): FileResu
       counts.excluded[excluded]++;
       continue;
     }
-    const now = workbook.sheets[cell.sheet]!.values[cell.column]?.[cell.row];
-    if (!cell.kept && !cell.circular && agrees(workbook, cell, now)) counts.equal++;
-    else
-      differences.push({
-        cell: nameOf(workbook, cell),
-        stored: json(cell.stored),
-        computed: cell.kept ? null : json(now),
-      });
+    const difference = cell.kept || cell.circular ? held(cell) : firstDifference(workbook, cell);
+    if (difference === undefined) counts.equal++;
+    else differences.push({ ...difference, cell: nameOf(workbook, difference.cell) });
   }
   const shown = facts.verify ? differences : [];
   const report: FileReport = {
@@ -75,24 +70,44 @@ function excludedAs(cell: FormulaCell, stale: ReadonlySet<FormulaCell>): keyof C
   return stale.has(cell) ? "dependant" : undefined;
 }
 
-/** An array formula agrees when every cell it fills does. */
-function agrees(workbook: Workbook, cell: FormulaCell, now: CellValue | undefined): boolean {
-  if (!sameStored(cell.stored, now, VERIFY_TOLERANCE)) return false;
-  if (cell.kind === "normal" || !cell.ref) return true;
+interface Difference {
+  readonly cell: Place;
+  readonly stored: JsonValue;
+  readonly computed: JsonValue;
+}
+
+/** A value that could not be computed is equal to nothing. */
+const held = (cell: FormulaCell): Difference => ({ cell, stored: json(cell.stored), computed: null });
+
+/** The first cell that a formula fills whose value is not the stored one. */
+function firstDifference(workbook: Workbook, cell: FormulaCell): Difference | undefined {
   const sheet = workbook.sheets[cell.sheet]!;
+  const differs = (row: number, column: number, stored: CellValue | undefined): Difference | undefined => {
+    const now = sheet.values[column]?.[row];
+    if (sameStored(stored, now, VERIFY_TOLERANCE)) return undefined;
+    return { cell: { sheet: cell.sheet, row, column }, stored: json(stored), computed: json(now) };
+  };
+  const own = differs(cell.row, cell.column, cell.stored);
+  if (own || cell.kind === "normal" || !cell.ref) return own;
   for (let row = cell.ref.top; row <= cell.ref.bottom; row++) {
     for (let column = cell.ref.left; column <= cell.ref.right; column++) {
       const key = row * 16_384 + column;
-      if (!sheet.originals.has(key)) continue;
-      if (!sameStored(sheet.originals.get(key), sheet.values[column]?.[row], VERIFY_TOLERANCE)) return false;
+      const found = sheet.originals.has(key) ? differs(row, column, sheet.originals.get(key)) : undefined;
+      if (found) return found;
     }
   }
-  return true;
+  return undefined;
 }
 
 const json = (value: CellValue | undefined): JsonValue => (value instanceof CellError ? value.code : (value ?? null));
 
-export function nameOf(workbook: Workbook, cell: FormulaCell): string {
+interface Place {
+  readonly sheet: number;
+  readonly row: number;
+  readonly column: number;
+}
+
+export function nameOf(workbook: Workbook, cell: Place): string {
   const { name } = workbook.sheets[cell.sheet]!;
   const quoted = /^[A-Za-z_][\w.]*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
   return `${quoted}!${cellName(cell.row, cell.column)}`;
