@@ -1,21 +1,22 @@
 /** The engine in a thread of its own, so that a long calculation never freezes the page and can be ended. */
-import { RECORDS } from "../../cells/catalogue.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { FileRefusal } from "../headless/package/file-refusal.ts";
-import { guideEntry } from "../pane/guide/entry.ts";
 import type { Answer, Request } from "./protocol.ts";
 import { Session } from "./session.ts";
+import type { Trade } from "./trade.ts";
 
 let session: Session | undefined;
+/** Loaded beside the engine; a question waits for it. */
+const loading: Promise<Trade> = import("./trade.ts").then(({ trade }) => trade);
 
-function answer(request: Request): Answer {
+function answer(request: Request, trade: Trade): Answer {
   if (request.ask === "open") {
-    session = new Session(request.bytes, request.edits);
+    session = new Session(request.bytes, trade, request.edits);
     return {
       said: "opened",
       sheets: session.views(),
       first: session.firstSheet(),
-      guide: RECORDS.map(guideEntry),
+      guide: trade.guide(),
       notes: session.notes(),
     };
   }
@@ -25,9 +26,9 @@ function answer(request: Request): Answer {
   return { said: "saved", bytes: open.save() };
 }
 
-addEventListener("message", ({ data }: MessageEvent<Request>) => {
+addEventListener("message", async ({ data }: MessageEvent<Request>) => {
   try {
-    postMessage(answer(data));
+    postMessage(answer(data, await loading));
   } catch (problem) {
     const known = problem instanceof Refusal || problem instanceof FileRefusal;
     const message = known || problem instanceof Error ? problem.message : String(problem);

@@ -113,10 +113,12 @@ async function beginEdit(row: number, column: number): Promise<string | undefine
 
 async function edit(row: number, column: number, typed: string): Promise<void> {
   const { changes } = await engine.edit({ sheet: open, row, column, typed });
+  performance.mark("edit answered");
   unsaved = true;
   say("");
   await Promise.all(bySheet(changes).map(([sheet, some]) => shownLater(sheet, some)));
-  performance.mark("edit shown");
+  // Asked for now, called right before the next picture.
+  requestAnimationFrame(() => performance.mark("edit painted"));
   await lookAgain();
 }
 

@@ -1,11 +1,9 @@
 /** A workbook open in the page: what it shows, what typing changes, what stands behind a cell, its bytes to save. */
-import { shopFunctions } from "../../cells/catalogue.ts";
 import type { CellValue } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import { billRowAt } from "../bill/bill-row.ts";
 import type { Book } from "../bill/book.ts";
-import { type LineReport, lineReport } from "../bill/line-report.ts";
-import { readShopBill, type ShopBill } from "../bill/shop-bill.ts";
+import type { LineReport } from "../bill/line-report.ts";
+import type { ShopBill } from "../bill/shop-bill.ts";
 import { bookOf } from "../bill/workbook-book.ts";
 import { cellName } from "../headless/formula/address.ts";
 import { serialNow } from "../headless/formula/serial-now.ts";
@@ -17,6 +15,7 @@ import { shownCell } from "./cell-text.ts";
 import { editedBytes, type TypedCell } from "./edited-bytes.ts";
 import { readLooks, type SheetLooks, sheetLooks } from "./looks.ts";
 import type { CellDetail, ChangedView, Edit, Place, SheetView } from "./protocol.ts";
+import type { Trade } from "./trade.ts";
 import { typedValue } from "./typed-value.ts";
 
 /** Empty rows and columns round what is filled, so that there is room to type. */
@@ -33,9 +32,13 @@ export class Session {
   #bill: ShopBill | undefined | null = null;
 
   /** Throws FileRefusal on a file that is no readable workbook. */
-  constructor(bytes: Uint8Array, edits: readonly Edit[] = []) {
+  constructor(
+    bytes: Uint8Array,
+    private readonly trade: Trade,
+    edits: readonly Edit[] = [],
+  ) {
     this.#workbook = readWorkbook(bytes);
-    this.#calculator = new Calculator(this.#workbook, { functions: shopFunctions, now: serialNow(new Date()) });
+    this.#calculator = new Calculator(this.#workbook, { functions: trade.functions, now: serialNow(new Date()) });
     this.#calculator.calculateAll();
     const looks = readLooks(this.#workbook);
     this.#looks = this.#workbook.sheets.map((sheet) =>
@@ -136,8 +139,8 @@ export class Session {
       message: shown?.message,
     };
     const bill = this.#shopBill();
-    const line = bill && billRowAt(bill, this.#bookNow()[sheet]!, row);
-    return { detail, report: bill && line && lineReport(line, bill) };
+    const line = bill && this.trade.billRowAt(bill, this.#bookNow()[sheet]!, row);
+    return { detail, report: bill && line && this.trade.lineReport(line, bill) };
   }
 
   save(): Uint8Array {
@@ -150,7 +153,7 @@ export class Session {
   }
 
   #shopBill(): ShopBill | undefined {
-    if (this.#bill === null) this.#bill = readShopBill(this.#bookNow());
+    if (this.#bill === null) this.#bill = this.trade.readShopBill(this.#bookNow());
     return this.#bill;
   }
 

@@ -22,6 +22,8 @@ export async function pageFiles(root: string): Promise<ReadonlyMap<string, PageF
     outdir: resolve(root, ".build/view"),
     absWorkingDir: root,
     bundle: true,
+    splitting: true,
+    chunkNames: "[name]-[hash]",
     write: false,
     minify: true,
     format: "esm",

@@ -16,6 +16,7 @@ import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { print } from "../../../src/hosts/headless/command-line/print.ts";
 import { UsageError } from "../../../src/hosts/headless/command-line/usage.ts";
 import { Session } from "../../../src/hosts/view/session.ts";
+import { trade } from "../../../src/hosts/view/trade.ts";
 
 const SAMPLE = "sample-workbooks/stage-job.xlsx";
 const home = mkdtempSync(join(tmpdir(), "print-test-"));
@@ -39,12 +40,13 @@ const filesIn = (folder: string) => readdirSync(folder, { recursive: true, encod
 /** The sample with parts renamed, as a person would type them. */
 function renamed(...names: string[]): string {
   const bytes = new Uint8Array(readFileSync(SAMPLE));
-  const sheet = new Session(bytes).views().findIndex(({ name }) => name === "Parts");
+  const sheet = new Session(bytes, trade).views().findIndex(({ name }) => name === "Parts");
   const file = join(home, `renamed-${names.length}.xlsx`);
   writeFileSync(
     file,
     new Session(
       bytes,
+      trade,
       names.map((typed, i) => ({ sheet, row: 4 + i, column: 0, typed })),
     ).save(),
   );

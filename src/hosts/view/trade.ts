@@ -1,0 +1,15 @@
+/** Everything of the trade that a session needs, in a file of its own: the engine knows none of it. */
+import { RECORDS, shopFunctions } from "../../cells/catalogue.ts";
+import { billRowAt } from "../bill/bill-row.ts";
+import { lineReport } from "../bill/line-report.ts";
+import { readShopBill } from "../bill/shop-bill.ts";
+import { guideEntry } from "../pane/guide/entry.ts";
+
+export const trade = {
+  functions: shopFunctions,
+  readShopBill,
+  billRowAt,
+  lineReport,
+  guide: () => RECORDS.map(guideEntry),
+};
+export type Trade = typeof trade;

@@ -1,0 +1,88 @@
+/**
+ * `npm run bench:view [-- --json]`: what the page costs. Sizes as served, and, in a real browser, the first paint and the
+ * time from Enter to the changed answer drawn, for the sample's bill and for one of 1,000 lines. Medians of several runs.
+ */
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { gzipSync } from "node:zlib";
+import { calculatedBytes } from "../sample/calculated.ts";
+import { SAMPLE_FILE } from "../sample/file.ts";
+import { pageFiles } from "../view/page-files.ts";
+import { servePage } from "../view/serve.ts";
+import { longBill } from "./view-bill.ts";
+
+const RUNS = 9;
+const LONG = 1000;
+
+async function main(args: readonly string[]): Promise<void> {
+  const root = process.env["PROJECT_ROOT"] ?? process.cwd();
+  const json = args.includes("--json");
+  const say = (row: Record<string, unknown>) =>
+    process.stdout.write(
+      json
+        ? `${JSON.stringify(row)}\n`
+        : `${Object.entries(row)
+            .map(([key, value]) => `${key} ${value}`)
+            .join("  ")}\n`,
+    );
+  const files = await pageFiles(root);
+  for (const [path, { content }] of files)
+    say({ file: path === "" ? "index.html" : path, gzip_kb: Math.round(gzipSync(content).length / 100) / 10 });
+  const { chromium } = await import("playwright-core");
+  const { default: packaged } = await import("@sparticuz/chromium");
+  const executablePath = process.env["CHROMIUM"] ?? (await packaged.executablePath());
+  const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
+  try {
+    for (const [lines, bytes] of [
+      [64, new Uint8Array(readFileSync(resolve(root, SAMPLE_FILE)))],
+      [LONG, calculatedBytes(longBill(LONG))],
+    ] as const) {
+      const served = await servePage(files, { name: "bench.xlsx", bytes, save: () => "" });
+      const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+      await page.goto(served.url);
+      await page.waitForSelector(".tabulator-row", { timeout: 120_000 });
+      const paint = await page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0]!.startTime);
+      const cell = page.locator('.tabulator-row:nth-child(6) [tabulator-field="c4"]');
+      const times: number[] = [];
+      const engineTimes: number[] = [];
+      for (let run = 0; run < RUNS + 1; run++) {
+        await cell.dblclick();
+        await page.keyboard.type(run % 2 === 0 ? "1/4" : "3/16");
+        await page.evaluate(() => {
+          performance.clearMarks();
+          document
+            .querySelector(".tabulator-editing input")!
+            .addEventListener("keydown", () => performance.mark("enter"), {
+              capture: true,
+            });
+        });
+        await page.keyboard.press("Enter");
+        await page.waitForFunction(() => performance.getEntriesByName("edit painted").length > 0);
+        const [taken, engine] = await page.evaluate(() => {
+          const at = (name: string) => performance.getEntriesByName(name)[0]!.startTime;
+          return [at("edit painted") - at("enter"), at("edit answered") - at("enter")];
+        });
+        if (run > 0) {
+          times.push(taken!);
+          engineTimes.push(engine!);
+        }
+        await page.waitForTimeout(300);
+      }
+      const median = (list: number[]) => Math.round([...list].sort((a, b) => a - b)[Math.floor(list.length / 2)]!);
+      say({
+        lines,
+        first_paint_ms: Math.round(paint),
+        edit_ms: median(times),
+        edit_max_ms: Math.round(Math.max(...times)),
+        engine_ms: median(engineTimes),
+        runs: times.length,
+      });
+      await page.close();
+      await served.close();
+    }
+  } finally {
+    await browser.close();
+  }
+}
+
+await main(process.argv.slice(2));

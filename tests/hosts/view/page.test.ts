@@ -1,0 +1,212 @@
+/** The page for people without Excel, by clicking and typing in a real Chromium. */
+import { readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import axe from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
+import { pageFiles } from "../../../src/tools/view/page-files.ts";
+import { launchedBrowser } from "../excel/browser.ts";
+import { type Look, type OpenedPage, openedPage } from "./opened-page.ts";
+
+const SAMPLE = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchedBrowser();
+}, 120_000);
+afterAll(() => browser.close());
+
+async function visit(name: string, look: Look, check: (opened: OpenedPage) => Promise<void>): Promise<void> {
+  const opened = await openedPage(browser, SAMPLE, look);
+  try {
+    await check(opened);
+    await opened.shot(name);
+    expect(opened.complaints).toEqual([]);
+    expect(opened.strangers).toEqual([]);
+  } finally {
+    await opened.close();
+  }
+}
+
+/** A cell of the open sheet by its address. */
+const cell = (page: Page, column: string, row: number) =>
+  page
+    .locator(".panel:not([hidden]) .tabulator-row")
+    .filter({ has: page.locator(".tabulator-row-header", { hasText: new RegExp(`^\\s*${row}\\s*$`) }) })
+    .locator(`[tabulator-field="c${column.charCodeAt(0) - 65}"]`);
+async function type(page: Page, column: string, row: number, text: string): Promise<void> {
+  await cell(page, column, row).dblclick();
+  await page.locator(".tabulator-editing input").waitFor();
+  await page.keyboard.press("ControlOrMeta+a");
+  await page.keyboard.type(text === "" ? " " : text);
+  await page.keyboard.press("Enter");
+}
+const figure = (page: Page, name: string) =>
+  page.locator(`#line dt:text-is("${name}") + dd`).textContent({ timeout: 10_000 });
+const status = (page: Page) => page.locator("#line .status").textContent();
+
+describe("a bill without Excel", () => {
+  it("an edited thickness changes flat, tons and status at once, beside the grid and on the sheet of answers", () =>
+    visit("edited", {}, async ({ page }) => {
+      await cell(page, "A", 5).click();
+      await expect.poll(() => status(page)).toContain("clear");
+      const before = [await figure(page, "Flat"), await figure(page, "Force")];
+      await type(page, "E", 5, "1/4");
+      await expect.poll(() => status(page)).toContain("check");
+      expect(await figure(page, "Thickness")).toBe("0.25 in");
+      const after = [await figure(page, "Flat"), await figure(page, "Force")];
+      expect(after[0]).not.toBe(before[0]);
+      expect(after[1]).not.toBe(before[1]);
+      await page.getByRole("tab", { name: "Answers" }).click();
+      await expect.poll(() => cell(page, "G", 9).textContent()).toBe(Number.parseFloat(after[0]!).toFixed(3));
+      await cell(page, "A", 9).click();
+      await expect.poll(() => page.locator("#line h2").textContent()).toBe("DF-01");
+    }));
+
+  it("a wrong entry shows its sentence on the cell and above the grid", () =>
+    visit("wrong", {}, async ({ page }) => {
+      await type(page, "D", 5, "steel");
+      await expect.poll(() => status(page)).toContain("unreadable");
+      await expect.poll(() => page.locator("#line .sentence").first().textContent()).toMatch(/must be .*; got "steel"/);
+      await page.getByRole("tab", { name: "Answers" }).click();
+      const flat = cell(page, "G", 9);
+      await expect.poll(() => flat.textContent()).toMatch(/^#.* material must be .*; got "steel"/);
+      await flat.click();
+      await expect.poll(() => page.getByRole("alert").textContent()).toMatch(/material must be/);
+      expect(await cell(page, "G", 10).textContent()).toMatch(/^\d/); // the other lines are right as before
+    }));
+
+  it("a calculated cell and a table's header are not typed over, and say why", () =>
+    visit("locked", {}, async ({ page }) => {
+      await cell(page, "E", 4).dblclick();
+      await expect.poll(() => page.getByRole("alert").textContent()).toContain("header of the table Parts");
+      await page.getByRole("tab", { name: "Answers" }).click();
+      await cell(page, "G", 10).dblclick();
+      await expect.poll(() => page.getByRole("alert").textContent()).toContain("filled by the formula in G9");
+      await expect.poll(() => page.locator(".tabulator-editing").count()).toBe(0);
+    }));
+
+  it("a formula that is typed is refused, and the cell keeps what it had", () =>
+    visit("formula", {}, async ({ page }) => {
+      await type(page, "C", 5, "=1+1");
+      await expect.poll(() => page.getByRole("alert").textContent()).toContain("formulas are changed in Excel");
+      expect(await cell(page, "C", 5).textContent()).toBe("48");
+    }));
+
+  it("is typed by keyboard alone: arrows, a figure to begin, Enter, Escape", () =>
+    visit("keyboard", {}, async ({ page }) => {
+      await cell(page, "B", 5).click();
+      await page.keyboard.press("ArrowRight");
+      await expect.poll(() => page.locator("#address").textContent()).toBe("C5");
+      await page.keyboard.press("9");
+      await page.locator(".tabulator-editing input").waitFor();
+      await page.keyboard.type("6");
+      await page.keyboard.press("Enter");
+      await expect.poll(() => cell(page, "C", 5).textContent()).toBe("96");
+      await expect.poll(() => figure(page, "Pieces")).toBe("96");
+      await page.keyboard.press("7");
+      await page.locator(".tabulator-editing input").waitFor();
+      await page.keyboard.press("Escape");
+      expect(await cell(page, "C", 5).textContent()).toBe("96");
+    }));
+
+  it("what is saved opens again with the edit and its answers, and the rest of the file untouched", () =>
+    visit("saved", {}, async ({ page, saved }) => {
+      await type(page, "E", 5, "1/4");
+      await expect.poll(() => figure(page, "Thickness").catch(() => "")).toBe("0.25 in");
+      await page.getByRole("button", { name: "Save a copy" }).click();
+      await expect.poll(() => page.getByRole("alert").textContent()).toBe("Saved as copy.xlsx");
+      const [before, after] = [readWorkbook(SAMPLE), readWorkbook(saved[0]!)];
+      const parts = after.sheets.find(({ name }) => name === "Parts")!;
+      expect(parts.values[4]![4]).toBe("1/4");
+      const changed = after.package.entries
+        .filter((entry, i) => entry.crc !== before.package.entries[i]!.crc)
+        .map(({ name }) => name);
+      expect(changed.length).toBeGreaterThan(1);
+      expect(changed.every((name) => /worksheets\/sheet\d+\.xml$/.test(name))).toBe(true);
+      const again = await openedPage(browser, saved[0]!);
+      await cell(again.page, "A", 5).click();
+      await expect.poll(() => figure(again.page, "Thickness").catch(() => "")).toBe("0.25 in");
+      await again.close();
+    }));
+
+  it("the function guide is beside it", () =>
+    visit("functions", {}, async ({ page }) => {
+      await page.locator("#functions > summary").click();
+      await page.getByLabel("What do you want to know?").fill("setback");
+      await expect.poll(() => page.locator("#functions details").first().textContent()).toContain("BEND.SETBACK");
+    }));
+});
+
+describe("the look", () => {
+  it.each([
+    ["wide-light", { width: 1280, colorScheme: "light" }],
+    ["wide-dark", { width: 1280, colorScheme: "dark" }],
+    ["narrow-light", { width: 320, colorScheme: "light" }],
+    ["narrow-dark", { width: 320, colorScheme: "dark" }],
+  ] as const)(
+    "%s: nothing outside the grid is clipped or lies on something else, and axe-core finds nothing serious",
+    (name, look) =>
+      visit(name, look, async ({ page }) => {
+        await cell(page, "A", 12).click();
+        await expect.poll(() => page.locator("#line svg").count()).toBe(3);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(look.width);
+        expect(await clipped(page)).toEqual([]);
+        expect(await overlapping(page)).toEqual([]);
+        const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
+        ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+        expect(faults).toEqual([]);
+      }),
+  );
+
+  it("the checks for clipping and overlap find what is wrong", () =>
+    visit("spoilt", { width: 320 }, async ({ page }) => {
+      await cell(page, "A", 12).click();
+      await expect.poll(() => page.locator("#line svg").count()).toBe(3);
+      await page.evaluate(() => {
+        document.querySelector<HTMLElement>(".sentence")!.style.width = "500px";
+        document.querySelector<HTMLElement>("#line dl")!.style.marginTop = "-40px";
+      });
+      expect(await clipped(page)).not.toEqual([]);
+      expect(await overlapping(page)).not.toEqual([]);
+    }));
+});
+
+const clipped = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("header *, #tabs *, #cell, #message, #line *, footer *")]
+      .filter((one) => !(one instanceof SVGElement) || one.tagName === "svg")
+      .filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5)
+      .map((one) => `${one.tagName} ${one.textContent!.slice(0, 30)}`),
+  );
+/** Blocks that follow one another must not lie on one another; letters of a drawing neither. */
+const overlapping = (page: Page) =>
+  page.evaluate(() => {
+    const boxes = [...document.querySelectorAll("#line article > *, #line svg text")].map((one) => ({
+      kind: one instanceof SVGElement ? one.closest("svg")! : one.parentElement!,
+      words: one.textContent!.slice(0, 30),
+      box: one.getBoundingClientRect(),
+    }));
+    return boxes.flatMap((one, i) =>
+      boxes
+        .slice(i + 1)
+        .filter(
+          ({ kind, box }) =>
+            kind === one.kind &&
+            one.box.bottom > box.top + 2 &&
+            box.bottom > one.box.top + 2 &&
+            one.box.right > box.left + 2 &&
+            box.right > one.box.left + 2,
+        )
+        .map(({ words }) => `${one.words} / ${words}`),
+    );
+  });
+
+describe("what it weighs", () => {
+  it("the engine stays within its limit", async () => {
+    const files = await pageFiles(process.cwd());
+    const size = (name: string) => gzipSync(files.get(name)!.content).length;
+    expect(size("engine.js")).toBeLessThanOrEqual(200_000);
+    expect(size("page.js")).toBeLessThanOrEqual(150_000); // nearly all of it is the grid
+  });
+});

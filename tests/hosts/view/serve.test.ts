@@ -1,0 +1,100 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { request } from "node:http";
+import { networkInterfaces, tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { copySaver } from "../../../src/tools/view/copy-file.ts";
+import { POLICY, type ServedPage, servePage } from "../../../src/tools/view/serve.ts";
+
+let served: ServedPage;
+let saved = 0;
+beforeAll(async () => {
+  const files = new Map([["", { type: "text/html", content: new TextEncoder().encode("<p>page</p>") }]]);
+  const save = () => {
+    saved++;
+    return "ok";
+  };
+  served = await servePage(files, { name: "a.xlsx", bytes: new Uint8Array([1, 2, 3]), save });
+});
+afterAll(() => served.close());
+
+const asked = (
+  path: string,
+  {
+    host,
+    method = "GET",
+    headers = {},
+    name = "127.0.0.1",
+  }: { host?: string; method?: string; headers?: Record<string, string>; name?: string } = {},
+) =>
+  new Promise<{ status: number; headers: Record<string, unknown> }>((resolve, reject) => {
+    const { port } = new URL(served.url);
+    request(
+      { host: name, port, path, method, headers: { ...headers, ...(host ? { host } : {}) }, timeout: 2000 },
+      (response) => {
+        response.resume();
+        resolve({ status: response.statusCode!, headers: response.headers });
+      },
+    )
+      .on("error", reject)
+      .on("timeout", () => reject(new Error("timeout")))
+      .end();
+  });
+const path = () => new URL(served.url).pathname;
+
+describe("the server of the page", () => {
+  it("answers below its token, with a policy that allows nothing from elsewhere", async () => {
+    const { status, headers } = await asked(path());
+    expect(status).toBe(200);
+    expect(headers["content-security-policy"]).toBe(POLICY);
+    expect(POLICY).not.toMatch(/unsafe|https?:|\*/);
+  });
+
+  it("has a token of at least 128 bits that is another one each time", async () => {
+    const other = await servePage(new Map(), { name: "", bytes: new Uint8Array(), save: () => "" });
+    const tokens = [served, other].map(({ url }) => new URL(url).pathname.replaceAll("/", ""));
+    await other.close();
+    expect(tokens[0]).not.toBe(tokens[1]);
+    expect(tokens[0]!.length).toBeGreaterThanOrEqual(22); // 6 bits a letter
+  });
+
+  it.each(["/", "/workbook", "/wrong/workbook", "/save"])("%s without the token is not found", async (wrong) => {
+    expect((await asked(wrong)).status).toBe(404);
+  });
+
+  it("does not answer another name that points here, nor a page from elsewhere", async () => {
+    expect((await asked(path(), { host: "evil.example" })).status).toBe(403);
+    const stranger = { headers: { origin: "http://evil.example" }, method: "POST" };
+    expect((await asked(`${path()}save`, stranger)).status).toBe(403);
+    expect(saved).toBe(0);
+  });
+
+  it("listens on the loopback interface alone", async () => {
+    const others = Object.values(networkInterfaces()).flatMap((list) =>
+      (list ?? []).filter(({ internal, family }) => !internal && family === "IPv4").map(({ address }) => address),
+    );
+    for (const name of others) await expect(asked(path(), { name })).rejects.toThrow();
+  });
+});
+
+describe("a saved copy", () => {
+  const home = mkdtempSync(join(tmpdir(), "copy-test-"));
+  afterAll(() => rmSync(home, { recursive: true, force: true }));
+  const bytes = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));
+
+  it("lands beside the workbook under a name of its own; later saves go to the same copy", () => {
+    const file = join(home, "job.xlsx");
+    writeFileSync(file, "the workbook");
+    writeFileSync(join(home, "job copy.xlsx"), "somebody's");
+    const save = copySaver(file);
+    expect(save(bytes)).toContain("job copy 2.xlsx");
+    save(bytes);
+    expect(readdirSync(home).sort()).toEqual(["job copy 2.xlsx", "job copy.xlsx", "job.xlsx"]);
+    expect(readFileSync(file, "utf8")).toBe("the workbook");
+  });
+
+  it("is not written from bytes that are no workbook", () => {
+    expect(() => copySaver(join(home, "x.xlsx"))(new Uint8Array([1, 2]))).toThrow();
+    expect(readdirSync(home)).not.toContain("x copy.xlsx");
+  });
+});
