@@ -1,8 +1,6 @@
-/**
- * BILL.LOADIN: how the finished parts go out. Areas that stand first in the bill are needed first, so they are loaded
- * last; within an area the heavy parts go in first and lie at the bottom.
- */
+/** BILL.LOADIN: how the finished parts go out. */
 
+import { loadOrder, pilesOf } from "../../calc/schedule/load-order.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { atMost } from "../../units/nearly.ts";
 import { kilograms } from "../../units/quantity.ts";
@@ -32,15 +30,10 @@ export function billLoadIn(
     throw noAnswer("rates", 'a table with a row "Pile limit", "Hoist above" or "One-person limit"', "none");
   const found = outcomes(bill, (line) => {
     const { weight } = blankOf(line, chooseTools(line, tools, system), system);
-    // A piece heavier than a pile may be is a pile by itself.
-    const perPile = Math.max(1, Math.floor(limit / weight));
-    return { weight, perPile, piles: Math.ceil(line.quantity / perPile) };
+    return { weight, area: line.area, ...pilesOf(line.quantity, weight, kilograms(limit)) };
   });
   const answered = found.filter(isAnswered);
-  const areas = [...new Set(answered.map(({ line }) => line.area))];
-  const loaded = [...answered].sort(
-    (a, b) => areas.indexOf(b.line.area) - areas.indexOf(a.line.area) || b.answer.weight - a.answer.weight,
-  );
+  const loaded = loadOrder(answered.map((outcome) => ({ ...outcome.answer, outcome }))).map(({ outcome }) => outcome);
   const total = answered.reduce((sum, { line, answer }) => sum + line.quantity * answer.weight, 0);
   step(work, "W", "weight of the load", total, "kg", "sum of blanks; holes are not deducted (derived)");
   const handling = (weight: number) => {

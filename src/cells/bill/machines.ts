@@ -2,6 +2,7 @@
 import { findProblems } from "../../calc/bend/check/check.ts";
 import { highShearStrength, lowShearStrength } from "../../calc/material/strength.ts";
 import { checkShear } from "../../calc/shear/check.ts";
+import { neededRating } from "../../calc/shear/needed-rating.ts";
 import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import type { Millimetres } from "../../units/quantity.ts";
@@ -98,9 +99,8 @@ export function billMachines(bill: readonly BillRow[], shop: CheckShop, work?: W
 /** The checks that are about the brake itself, not about die, punch or part. */
 const MACHINE_CHECKS = ["force", "force per length", "bed length"];
 
-/** The rating in mild steel that takes this sheet by both rules, SHEAR.MAXTHICKNESS turned round (derived). */
-function ratingFor(material: Material, rated: Material, thickness: Millimetres): number {
-  if (material.name === rated.name) return thickness;
-  const share = lowShearStrength(rated) / highShearStrength(material);
-  return thickness / Math.min(share, Math.sqrt(share), 1);
-}
+/** The rating in mild steel that takes this sheet; a rating holds as it stands for the material it is stated in. */
+const ratingFor = (material: Material, rated: Material, thickness: Millimetres): Millimetres =>
+  material.name === rated.name
+    ? thickness
+    : neededRating(thickness, lowShearStrength(rated), highShearStrength(material));

@@ -7,6 +7,7 @@ import { type Problem, sentences } from "../../calc/problem.ts";
 import { handlePiece } from "../../calc/time/handling.ts";
 import { orderSets } from "../../calc/time/order-sets.ts";
 import { punchTravel } from "../../calc/time/punch-travel.ts";
+import { usualOrder } from "../../calc/time/usual-order.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { type Degrees, degrees } from "../../units/quantity.ts";
 import { showNumber } from "../../units/show.ts";
@@ -20,7 +21,6 @@ import { largestForce } from "./check.ts";
 import { isAnswered, type Outcome, outcomes, rowsOf } from "./rows.ts";
 import { handlingRules } from "./shop.ts";
 import { type BendTools, type Chosen, chooseTools, toolsKey } from "./tools.ts";
-import { usualOrder } from "./usual-order.ts";
 
 interface SetUp {
   readonly chosen: Chosen | undefined;

@@ -1,4 +1,5 @@
 /** The shop as a bill meets it: its tables, and what follows from them once for all lines. */
+import { blanksNeeded } from "../../calc/cost/blanks-needed.ts";
 import { liftLimit } from "../../calc/handling/lift-limit.ts";
 import type { HandlingRules } from "../../calc/time/handling.ts";
 import { type Degrees, hours, type Kilograms, kilograms, type Millimetres } from "../../units/quantity.ts";
@@ -55,8 +56,5 @@ function postureLimit(rates: Rates): number | undefined {
   });
 }
 
-/** Blanks to cut: what is ordered, the scrap allowance rounded up, and the first pieces of the set-up. */
 export const blanksFor = (quantity: number, rates: Rates): number =>
-  quantity + Math.ceil(quantity * rates.get("scrapAllowance") - LAST_BITS) + rates.get("firstPieces");
-
-const LAST_BITS = 1e-9; // 2 % of 50 is 1, whatever binary fractions make of it
+  blanksNeeded(quantity, rates.get("scrapAllowance"), rates.get("firstPieces"));

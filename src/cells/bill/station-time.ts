@@ -1,14 +1,7 @@
 /** The stations of the shop in time: calendar and queue of each, from a start. */
 
 import type { MachineTime, Shop as RouteShop } from "../../calc/route/problem.ts";
-import {
-  dayOf,
-  type Instant,
-  instant,
-  SECONDS_PER_DAY,
-  shiftsOf,
-  type WorkCalendar,
-} from "../../calc/schedule/calendar.ts";
+import { type Instant, instant, type WorkCalendar } from "../../calc/schedule/calendar.ts";
 import { finish, workBetween } from "../../calc/schedule/finish.ts";
 import { seconds } from "../../calc/time/seconds.ts";
 import { type CalendarRow, calendarOf } from "../tables/calendar.ts";
@@ -66,14 +59,3 @@ function remembered({ finish, capacity }: MachineTime): MachineTime {
     },
   };
 }
-
-/** So many working days after a day: days with any shift. A vendor's days are counted by the shop's calendar. */
-export function afterWorkingDays(from: Instant, days: number, calendar: WorkCalendar): Instant {
-  let day = dayOf(from);
-  for (let left = days, looked = 0; left > 0 && looked < FURTHEST; looked++) {
-    day++;
-    if (shiftsOf(calendar, day).length > 0) left--;
-  }
-  return days === 0 ? from : instant(day * SECONDS_PER_DAY + (from % SECONDS_PER_DAY));
-}
-const FURTHEST = 20_000;

@@ -8,6 +8,7 @@ import { runTime, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { brakeSetUp } from "../../calc/time/set-up.ts";
 import { type ShearPace, shearTime } from "../../calc/time/shear-time.ts";
 import { stationTime } from "../../calc/time/station-time.ts";
+import { usualOrder } from "../../calc/time/usual-order.ts";
 import { degrees, type MillimetresPerMinute, mm } from "../../units/quantity.ts";
 import type { Working } from "../../units/working.ts";
 import type { BillLine, RouteName, Strip } from "../tables/bill.ts";
@@ -18,7 +19,6 @@ import { measuresOf, unitsOf } from "./measures.ts";
 import { type Possible, possibleRoutes } from "./routes.ts";
 import { blanksFor, handlingRules, type Shop } from "./shop.ts";
 import { type Chosen, chooseTools, toolsKey } from "./tools.ts";
-import { usualOrder } from "./usual-order.ts";
 
 export interface StationWork {
   readonly station: Station;
