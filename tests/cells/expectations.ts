@@ -96,6 +96,13 @@ const BY_NAME: Record<string, Row> = {
   hardening_band: FROM_ZERO,
   opening_band: FROM_ZERO,
   die_angle: FIGURE,
+  // The mechanics begins at half a degree: right input, no answer.
+  ...Object.fromEntries(
+    ["AIR.BEND", "AIR.DEPTH", "AIR.SPRINGBACK", "AIR.TONNAGE", "STRIP.DEDUCTION"].map((name) => [
+      `${name} bend_angle`,
+      row(N, V, V, V, V, V, V),
+    ]),
+  ),
   // Negative where the bend goes down.
   "BEND.STOPS bend_angles": row(OK, V, V, OK, V, V, V),
   "STRIP.EVENNESS along": FROM_ZERO, // one end of the bed

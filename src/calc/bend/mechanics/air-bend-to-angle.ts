@@ -11,12 +11,12 @@ const DEGREE = Math.PI / 180;
 /**
  * Air bend that ends at `finalAngle` (degrees the sheet is turned through, after springback): the stroke, force,
  * springback, radii and bend deduction. The loaded half angle a solves a - springback(a) = finalAngle/2. Takes any
- * angle the free sheet can reach: die and punch faces are not part of it. Refuses (#VALUE!) an angle not from 0.5 to
+ * angle the free sheet can reach: die and punch faces are not part of it. Refuses (#N/A) an angle not from 0.5 to
  * 175 degrees and (#N/A) one this sheet cannot reach in this die.
  */
 export function airBendToAngle(input: AirBendInput, finalAngle: Degrees): AirBend {
   if (!(finalAngle >= 0.5 && finalAngle <= 175)) {
-    throw new Refusal("#VALUE!", `bend_angle must be from 0.5 to 175 deg; got ${finalAngle}`);
+    throw new Refusal("#N/A", `bend_angle must be from 0.5 to 175 deg for the mechanics; got ${finalAngle} deg`);
   }
   const setup = bendSetup(input);
   const answer = airBendAt(input, setup, poseEndingAt(setup, finalAngle));

@@ -80,10 +80,10 @@ describe("refusals", () => {
     expect(refusal.message.startsWith(`${name} must be from `)).toBe(true);
   });
 
-  it.each([0, -90, 180, Number.NaN])("a final angle of %s: #VALUE!", (angle) => {
+  it.each([0, -90, 180, Number.NaN])("a final angle of %s: #N/A", (angle) => {
     const refusal = refusalOf(() => airBendToAngle(bendInput(), degrees(angle)));
-    expect(refusal).toMatchObject({ code: "#VALUE!" });
-    expect(refusal.message).toBe(`bend_angle must be from 0.5 to 175 deg; got ${angle}`);
+    expect(refusal).toMatchObject({ code: "#N/A" });
+    expect(refusal.message).toBe(`bend_angle must be from 0.5 to 175 deg for the mechanics; got ${angle} deg`);
   });
 
   it("an angle this sheet cannot reach in this die names the largest it can: #N/A", () => {
