@@ -10,7 +10,8 @@ import { DYNAMIC_METADATA, packageOf } from "./make-package.ts";
 const run = (bytes: Uint8Array, now?: number) =>
   recalculateBytes(bytes, { functions: fakeFunctions, now, verify: false, in: "in.xlsx", out: "out.xlsx" });
 
-const textOf = (bytes: Uint8Array, part = "xl/worksheets/sheet1.xml"): string => new TextDecoder().decode(unzipSync(bytes)[part]);
+const textOf = (bytes: Uint8Array, part = "xl/worksheets/sheet1.xml"): string =>
+  new TextDecoder().decode(unzipSync(bytes)[part]);
 
 const sheetData = (xml: string): Uint8Array => packageOf({ sheets: { Sheet1: `<sheetData>${xml}</sheetData>` } });
 
@@ -21,7 +22,8 @@ describe("reading", () => {
         Sheet1:
           '<sheetData><row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1" t="s"><v>1</v></c><c r="C1" t="inlineStr"><is><r><t>in</t></r><r><t>line</t></r></is></c></row><row><c t="b"><v>1</v></c><c t="e"><v>#N/A</v></c><c><v>1.5</v></c></row></sheetData>',
       },
-      strings: '<si><r><t>rich</t></r><r><t xml:space="preserve"> text</t></r><rPh><t>no</t></rPh></si><si><t>a_x000D_b</t></si>',
+      strings:
+        '<si><r><t>rich</t></r><r><t xml:space="preserve"> text</t></r><rPh><t>no</t></rPh></si><si><t>a_x000D_b</t></si>',
     });
     const workbook = readWorkbook(bytes);
     expect(["A1", "B1", "C1", "A2", "B2", "C2"].map((cell) => valueAt(workbook, cell))).toEqual([
@@ -56,7 +58,10 @@ describe("reading", () => {
   test("the 1904 date system", () => {
     const bytes = packageOf({
       properties: '<workbookPr date1904="1"/>',
-      sheets: { Sheet1: '<sheetData><row r="1"><c r="A1"><f>DATE(1904,1,2)</f></c><c r="B1"><f>TEXT(1,"yyyy-mm-dd")</f></c></row></sheetData>' },
+      sheets: {
+        Sheet1:
+          '<sheetData><row r="1"><c r="A1"><f>DATE(1904,1,2)</f></c><c r="B1"><f>TEXT(1,"yyyy-mm-dd")</f></c></row></sheetData>',
+      },
     });
     const workbook = readWorkbook(run(bytes).output!);
     expect([valueAt(workbook, "A1"), valueAt(workbook, "B1")]).toEqual([1, "1904-01-02"]);
@@ -70,7 +75,8 @@ describe("reading", () => {
   });
 
   test("a table's structured reference, with escaped column name", () => {
-    const table = '<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" displayName="T" ref="A1:A3"><tableColumns><tableColumn name="Cost [$]"/></tableColumns></table>';
+    const table =
+      '<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" displayName="T" ref="A1:A3"><tableColumns><tableColumn name="Cost [$]"/></tableColumns></table>';
     const bytes = packageOf({
       tables: [table],
       sheets: {
@@ -116,8 +122,14 @@ describe("writing", () => {
   });
 
   test("a value of another type gets its type; text is escaped", () => {
-    const { output } = run(sheetData('<row r="1"><c r="A1" t="b"><f>"a&lt;b"&amp;CHAR(10)&amp;" "</f><v>1</v></c><c r="B1" t="str"><f>1/0</f><v>x</v></c></row>'));
-    expect(textOf(output!)).toContain('<c r="A1" t="str"><f>"a&lt;b"&amp;CHAR(10)&amp;" "</f><v xml:space="preserve">a&lt;b\n </v></c>');
+    const { output } = run(
+      sheetData(
+        '<row r="1"><c r="A1" t="b"><f>"a&lt;b"&amp;CHAR(10)&amp;" "</f><v>1</v></c><c r="B1" t="str"><f>1/0</f><v>x</v></c></row>',
+      ),
+    );
+    expect(textOf(output!)).toContain(
+      '<c r="A1" t="str"><f>"a&lt;b"&amp;CHAR(10)&amp;" "</f><v xml:space="preserve">a&lt;b\n </v></c>',
+    );
     expect(textOf(output!)).toContain('<c r="B1" t="e"><f>1/0</f><v>#DIV/0!</v></c>');
   });
 
@@ -131,7 +143,9 @@ describe("writing", () => {
       });
     const grown = textOf(run(spilled(4, "B1:B2")).output!);
     expect(grown).toContain('<f t="array" ref="B1:B4">_xlfn.SEQUENCE(A1)</f>');
-    expect(grown).toContain('<row r="3"><c r="B3"><v>3</v></c></row><row r="4"><c r="B4"><v>4</v></c></row></sheetData>');
+    expect(grown).toContain(
+      '<row r="3"><c r="B3"><v>3</v></c></row><row r="4"><c r="B4"><v>4</v></c></row></sheetData>',
+    );
     expect(grown).toContain('<dimension ref="A1:B4"/>');
     const shrunk = textOf(run(spilled(1, "B1:B2")).output!);
     expect(shrunk).toContain('ref="B1"');
@@ -140,7 +154,10 @@ describe("writing", () => {
 
   test("--now moves TODAY; without it the cell keeps its value and is reported", () => {
     const bytes = sheetData('<row r="1"><c r="A1"><f>TODAY()</f><v>40000</v></c></row>');
-    expect(run(bytes).result.report).toMatchObject({ status: "stale", kept: [{ cell: "Sheet1!A1", reason: "volatile" }] });
+    expect(run(bytes).result.report).toMatchObject({
+      status: "stale",
+      kept: [{ cell: "Sheet1!A1", reason: "volatile" }],
+    });
     expect(valueAt(readWorkbook(run(bytes, 46_095.4).output!), "A1")).toBe(46_095);
   });
 });
@@ -150,7 +167,13 @@ describe("verifying", () => {
     const bytes = sheetData(
       '<row r="1"><c r="A1"><f>1+1</f><v>2</v></c><c r="B1"><f>A1*2</f><v>5</v></c><c r="C1"><f>NO.SUCH(1)</f><v>7</v></c><c r="D1"><f>C1+1</f><v>8</v></c></row>',
     );
-    const { result, output } = recalculateBytes(bytes, { functions: fakeFunctions, now: undefined, verify: true, in: "in.xlsx", out: null });
+    const { result, output } = recalculateBytes(bytes, {
+      functions: fakeFunctions,
+      now: undefined,
+      verify: true,
+      in: "in.xlsx",
+      out: null,
+    });
     expect(output).toBeUndefined();
     expect(result.report).toMatchObject({
       status: "different",
