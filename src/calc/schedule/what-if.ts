@@ -1,7 +1,7 @@
 import { type Seconds, seconds } from "../time/seconds.ts";
 import { type Instant, type WorkCalendar, withOvertime } from "./calendar.ts";
 import { finish, workBetween } from "./finish.ts";
-import { afterWorkingDays } from "./working-days.ts";
+import { afterWorkingDays, vendorDaysInWords } from "./working-days.ts";
 
 /** A station as a deadline meets it. */
 export interface Place {
@@ -54,7 +54,7 @@ export class Deadline {
   /** @param vendorDays of finishes and other work that only a vendor does, after everything in the shop. */
   take(tasks: readonly Task[], vendorDays: number): Verdict {
     const after = (done: Instant) => afterWorkingDays(done, vendorDays, this.shop);
-    const away = vendorDays > 0 ? `then ${vendorDays} vendor days` : "";
+    const away = vendorDays > 0 ? `then ${vendorDaysInWords(vendorDays)}` : "";
     const answer = (verdict: Verdict["verdict"], last: Last, kept: readonly Task[], note = ""): Verdict => {
       for (const { place, time } of kept) this.#loads.set(place.name, this.load(place) + time);
       const said = [note, away].filter((text) => text !== "").join("; ");
@@ -77,7 +77,7 @@ export class Deadline {
           "outside",
           last,
           rest,
-          `${name} outside, ${days} vendor days${overtime ? ", the rest in overtime" : ""}`,
+          `${name} outside, ${vendorDaysInWords(days)}${overtime ? ", the rest in overtime" : ""}`,
         );
       }
     }

@@ -11,3 +11,5 @@ export function afterWorkingDays(from: Instant, days: number, calendar: WorkCale
   }
   return days === 0 ? from : instant(day * SECONDS_PER_DAY + (from % SECONDS_PER_DAY));
 }
+
+export const vendorDaysInWords = (days: number): string => `${days} vendor ${days === 1 ? "day" : "days"}`;

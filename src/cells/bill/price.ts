@@ -3,6 +3,7 @@ import { charges } from "../../calc/cost/charges.ts";
 import { labourCost } from "../../calc/cost/labour-cost.ts";
 import { type LinePrice, linePrice } from "../../calc/cost/line-price.ts";
 import type { ProfitBasis } from "../../calc/cost/price-for-margin.ts";
+import { vendorDaysInWords } from "../../calc/schedule/working-days.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { type Money, money } from "../../units/quantity.ts";
 import { show } from "../../units/show.ts";
@@ -94,7 +95,7 @@ const outsideCost = ({ station, units }: OutsideWork, quantity: number): number 
 
 function noteOf(route: RouteName, outside: readonly OutsideWork[], line: BillLine, shop: Shop): string {
   const vendors = outside.map(({ station }) => {
-    const days = station.vendorDays === undefined ? "" : `, ${station.vendorDays} vendor days`;
+    const days = station.vendorDays === undefined ? "" : `, ${vendorDaysInWords(station.vendorDays)}`;
     const closes =
       station.coat !== undefined && line.holes > 0
         ? `, holes close by ${show(2 * station.coat, "length", shop.system)}`

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { blanksNeeded } from "../../../src/calc/cost/blanks-needed.ts";
 import { toCent, upToCent } from "../../../src/calc/cost/cent.ts";
 import { charges } from "../../../src/calc/cost/charges.ts";
 import { labourCost } from "../../../src/calc/cost/labour-cost.ts";
@@ -34,6 +35,17 @@ describe("margin is a share of the price, mark-up one of the cost", () => {
     [1, 0.35, "margin", 1.54],
   ] as const)("%d at %d %s", (cost, share, basis, price) => {
     expect(priceForMargin(money(cost), share, basis)).toBe(price);
+  });
+});
+
+describe("blanks", () => {
+  it.each([
+    [20, 0.02, 1, 22],
+    [50, 0.02, 1, 52],
+    [51, 0.02, 0, 53],
+    [7, 0, 0, 7],
+  ])("%d ordered, %d scrap, %d first pieces: %d", (ordered, scrap, first, blanks) => {
+    expect(blanksNeeded(ordered, scrap, first)).toBe(blanks);
   });
 });
 
