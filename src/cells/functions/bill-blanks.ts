@@ -11,6 +11,7 @@ export const billBlanks = defineFunction({
   name: "BILL.BLANKS",
   question: "How big is the blank of every line, how many, and which way must the grain run?",
   parameters: { ...benders(), rates: rates(), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: headers("BILL.BLANKS") },
   example: {
     formula: `=ROUND(INDEX(SHOP.BILL.BLANKS(${EXAMPLE_BENDERS},${EXAMPLE_RATES}),2,4),4)`,

@@ -11,6 +11,7 @@ export const billCheck = defineFunction({
   name: "BILL.CHECK",
   question: "What is wrong with every line: bends, cut, drawing radius and tolerance?",
   parameters: { ...cutters(), rates: rates(true), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: headers("BILL.CHECK") },
   example: {
     formula: `=INDEX(SHOP.BILL.CHECK(${EXAMPLE_CUTTERS},""),2,2)`,

@@ -11,6 +11,7 @@ export const billLoadin = defineFunction({
   name: "BILL.LOADIN",
   question: "In which order are the parts loaded, in which piles, and what stands on the labels?",
   parameters: { ...benders(), rates: rates(), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: headers("BILL.LOADIN") },
   example: {
     formula: `=INDEX(SHOP.BILL.LOADIN(${EXAMPLE_BENDERS},${EXAMPLE_RATES}),2,3)`,

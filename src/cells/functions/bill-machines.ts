@@ -11,6 +11,7 @@ export const billMachines = defineFunction({
   name: "BILL.MACHINES",
   question: "What are the smallest machines that would do this bill, and how much of it can each of ours do?",
   parameters: { ...cutters(), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: headers("BILL.MACHINES") },
   example: {
     formula: `=INDEX(SHOP.BILL.MACHINES(${EXAMPLE_CUTTERS}),4,2)`,

@@ -33,6 +33,7 @@ export const billPrice = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "table", columns: headers("BILL.PRICE") },
   example: {
     formula: `=INDEX(SHOP.BILL.PRICE(${EXAMPLE_CUTTERS},${EXAMPLE_STOCK},${EXAMPLE_STATIONS},${EXAMPLE_RATES}),2,9)`,

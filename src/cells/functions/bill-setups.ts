@@ -11,6 +11,7 @@ export const billSetups = defineFunction({
   name: "BILL.SETUPS",
   question: "In which order is the brake set up, with which die, punch, depth and stops?",
   parameters: { ...benders(), rates: rates(), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: headers("BILL.SETUPS") },
   example: {
     formula: `=INDEX(SHOP.BILL.SETUPS(${EXAMPLE_BENDERS},${EXAMPLE_RATES}),2,4)`,

@@ -13,6 +13,7 @@ export const billSheets = defineFunction({
   name: "BILL.SHEETS",
   question: "Which sheets are to be bought, what do they cost and weigh, and who can lift them?",
   parameters: { ...benders(), stock: stock(), rates: rates(), plan: plan(), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: headers("BILL.SHEETS") },
   example: {
     formula: `=INDEX(SHOP.BILL.SHEETS(${EXAMPLE_BENDERS},${EXAMPLE_STOCK},${EXAMPLE_RATES}),2,6)`,

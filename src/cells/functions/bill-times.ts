@@ -13,6 +13,7 @@ export const billTimes = defineFunction({
   name: "BILL.TIMES",
   question: "How long does every line take at every station?",
   parameters: { ...workers(), routes: routes(), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: headers("BILL.TIMES") },
   example: {
     formula: `=ROUND(INDEX(SHOP.BILL.TIMES(${EXAMPLE_WORKERS}),2,6)*60,0)`,

@@ -28,6 +28,7 @@ export const billWhatif = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "table", columns: headers("BILL.WHATIF") },
   example: {
     formula: `=INDEX(SHOP.BILL.WHATIF(${EXAMPLE_WORKERS},${EXAMPLE_CALENDAR},46083,46083.5),2,2)`,

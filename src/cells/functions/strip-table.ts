@@ -10,6 +10,7 @@ export const stripTable = defineFunction({
   name: "STRIP.TABLE",
   question: "What do the shop's own test strips say: by how much do its bends differ from the prediction?",
   parameters: { strips: strips(), units: units(), data: data() },
+  long: true,
   result: { kind: "table", columns: CORRECTION_HEADERS },
   example: {
     formula:
