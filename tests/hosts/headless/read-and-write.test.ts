@@ -88,6 +88,29 @@ describe("reading", () => {
   });
 });
 
+// Microsoft's description of SUBTOTAL: filtered rows never count, rows hidden by hand only for 101 to 111.
+describe("SUBTOTAL", () => {
+  const rows =
+    '<row r="1"><c r="A1" t="inlineStr"><is><t>Qty</t></is></c><c r="C1"><f>SUBTOTAL(9,A2:A4)</f></c><c r="D1"><f>SUBTOTAL(109,A2:A4)</f></c></row><row r="2"><c r="A2"><v>1</v></c></row><row r="3" hidden="1"><c r="A3"><v>10</v></c></row><row r="4"><c r="A4"><v>100</v></c></row>';
+  const answers = (bytes: Uint8Array) => {
+    const workbook = readWorkbook(run(bytes).output!);
+    return [valueAt(workbook, "C1"), valueAt(workbook, "D1")];
+  };
+
+  test("counts a row hidden by hand with 9, not with 109", () => {
+    expect(answers(packageOf({ sheets: { S: `<sheetData>${rows}</sheetData>` } }))).toEqual([111, 101]);
+  });
+
+  test("never counts a row that the sheet's or a table's filter hides", () => {
+    const filter = '<autoFilter ref="A1:A4"><filterColumn colId="0"/></autoFilter>';
+    expect(answers(packageOf({ sheets: { S: `<sheetData>${rows}</sheetData>${filter}` } }))).toEqual([101, 101]);
+    const table = `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" displayName="T" ref="A1:A4">${filter}<tableColumns><tableColumn name="Qty"/></tableColumns></table>`;
+    expect(answers(packageOf({ tables: [table], sheets: { S: `<sheetData>${rows}</sheetData>` } }))).toEqual([
+      101, 101,
+    ]);
+  });
+});
+
 describe("writing", () => {
   const styled =
     '<row r="1" spans="1:2" ht="20"><c r="A1" s="3"><v>5</v></c><c r="B1" s="4" ph="1"><f ca="1">A1*3</f><v>1</v></c></row>';

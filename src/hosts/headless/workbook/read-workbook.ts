@@ -45,7 +45,9 @@ export function readWorkbook(bytes: Uint8Array): Workbook {
     for (const { type, target } of opened.relationships(sheet.part)) {
       if (type !== "table") continue;
       const table = readTable(opened.text(target) ?? "<table/>", index);
-      if (table) tables.push(table);
+      if (!table) continue;
+      tables.push(table);
+      if (table.filtered) sheet.filtered.push(table);
     }
     return sheet;
   });
