@@ -2,13 +2,23 @@
 import { RECORDS } from "../../cells/catalogue.ts";
 import { PRODUCT_VERSION } from "../../cells/version.generated.ts";
 import { element } from "./element.ts";
+import { WorkbookPane } from "./excel/workbook-pane.ts";
 import { guideEntry } from "./guide/entry.ts";
 import { guide, openNamed } from "./guide/guide.ts";
 
-document.querySelector("main")!.append(guide(RECORDS.map(guideEntry)));
+const entries = RECORDS.map(guideEntry);
+const main = document.querySelector("main")!;
 document.querySelector("footer")!.append(element("p", {}, `Version ${PRODUCT_VERSION}`));
+main.append(guide(entries));
 openNamed(location.hash);
 addEventListener("hashchange", () => openNamed(location.hash));
 
 // Excel waits for this sign of life; opened in a plain browser the page is a guide and nothing more.
-if (typeof Office !== "undefined") void Office.onReady();
+if (typeof Office !== "undefined")
+  void Office.onReady().then(() => {
+    if (typeof Excel === "undefined") return;
+    const workbook = new WorkbookPane();
+    main.replaceChildren(workbook.element, guide(entries, workbook.insert));
+    openNamed(location.hash);
+    return workbook.start();
+  });

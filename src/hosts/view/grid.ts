@@ -75,6 +75,7 @@ export class SheetGrid {
     this.#ready = new Promise((done) => {
       this.#table.on("tableBuilt", () => done());
     });
+    void this.#ready.then(() => nameRoles(place));
     this.#table.on("cellClick", (_, cell) => this.#selected(cell));
     this.#table.on("rangeChanged", (range) => {
       const cell = firstOf(range);
@@ -196,4 +197,10 @@ export class SheetGrid {
     if (!/^c\d+$/.test(cell.getField())) return;
     this.#events.selected(cell.getRow().getIndex() as number, columnOf(cell.getField()));
   }
+}
+
+/** The part that scrolls can have the focus, so it must have a role that a grid may hold; what lies in it adds none. */
+function nameRoles(grid: HTMLElement): void {
+  grid.querySelector(".tabulator-tableholder")?.setAttribute("role", "rowgroup");
+  grid.querySelector(".tabulator-table")?.setAttribute("role", "presentation");
 }

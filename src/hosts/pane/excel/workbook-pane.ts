@@ -1,0 +1,67 @@
+/** What the pane adds where a workbook is open in Excel: the selected line, and the four things it does to a workbook. */
+import { element } from "../element.ts";
+import { lineView } from "../line/line-view.ts";
+import { freezeWorkbook } from "./freeze.ts";
+import { insertHere } from "./insert.ts";
+import { readBook } from "./read-book.ts";
+import { repairFormulas } from "./repair.ts";
+import { SelectedLine } from "./selected-line.ts";
+import { startBill } from "./start-bill.ts";
+import { type Task, TaskBar } from "./task.ts";
+import { versionWarning } from "./version-warning.ts";
+
+export class WorkbookPane {
+  readonly element: HTMLElement;
+  readonly #bar = new TaskBar();
+  readonly #line = element("div", { class: "selected" });
+  readonly #warning = element("p", { class: "warning", role: "alert" });
+
+  constructor() {
+    this.element = element(
+      "section",
+      { "aria-label": "Workbook" },
+      this.#warning,
+      element(
+        "div",
+        { class: "actions" },
+        this.#button("Start a bill", startBill),
+        this.#button("Repair formulas", repairFormulas),
+        this.#button("Freeze", (task) => freezeWorkbook(task, new Date())),
+      ),
+      this.#bar.element,
+      this.#line,
+    );
+  }
+
+  readonly insert = (formula: string): void => {
+    void this.#bar.run((task) => insertHere(formula, task));
+  };
+
+  async start(): Promise<void> {
+    const line = new SelectedLine((report, bill) => {
+      this.#line.replaceChildren(
+        report
+          ? lineView(report)
+          : element(
+              "p",
+              { class: "hint" },
+              bill ? "Select a line of the bill to see it drawn and checked." : "No bill in this workbook yet.",
+            ),
+      );
+    });
+    try {
+      await Excel.run(async (context) => {
+        this.#warning.textContent = versionWarning(await readBook(context)) ?? "";
+      });
+      await line.follow();
+    } catch (problem) {
+      this.#bar.say(problem instanceof Error ? problem.message : String(problem));
+    }
+  }
+
+  #button(words: string, action: (task: Task) => Promise<string>): HTMLButtonElement {
+    const button = element("button", { type: "button" }, words);
+    button.addEventListener("click", () => void this.#bar.run(action));
+    return button;
+  }
+}
