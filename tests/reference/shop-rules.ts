@@ -16,8 +16,8 @@ const rule = (
 
 const BRAKE = 'VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",@,120,100})';
 const brake = (tons: number) => BRAKE.replace("@", String(tons));
-const die = (opening: number, angle: number) =>
-  `VSTACK({"Die","Opening (in)","Angle (deg)"},{"D",${opening},${angle}})`;
+const die = (opening: number, angle: number | string) =>
+  `VSTACK({"Die","Opening (in)","Angle (deg)"},HSTACK("D",${opening},${angle}))`;
 const punch = (nose: number, angle: number) =>
   `VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P",${nose},${angle}})`;
 
@@ -28,7 +28,7 @@ interface Bend {
   readonly flanges?: string;
   readonly tons?: number;
   readonly opening?: number;
-  readonly dieAngle?: number;
+  readonly dieAngle?: number | string;
   readonly hole?: number | "";
   readonly nose?: number;
   readonly grain?: string;
@@ -45,6 +45,58 @@ const says = (id: string, status: string, words: string, bend: Bend): PublishedF
     1,
   );
 };
+
+/** Tons of the worst case of a foot, by the table of dies. */
+const worst = (id: string, material: string, thickness: number, opening: number, tons: number): PublishedFormula =>
+  rule(
+    `worst case: ${id}`,
+    `=INDEX(SHOP.BEND.DIE("${material}",${thickness},12,${brake(900)},${die(opening, 60)},${punch(0.0625, 50)},,,"P","across"),2,7)`,
+    tons,
+    1e-6,
+    "US trade rule 575 t^2/V (memory) at the strong end of strength and thickness",
+  );
+
+/** A die that leaves the sheet so many degrees to its faces, whatever the springback. */
+const faces = (room: number): Bend => ({
+  material: "1100-H14",
+  dieAngle: `90-SHOP.AIR.SPRINGBACK("1100-H14",0.25,90,2,0.0625,${FACED})-${room}`,
+});
+/** The springback hardly depends on the die's angle; it is taken at the one asked about. */
+const FACED = 87;
+
+/** A blank argument answers as the figure that stands for it. */
+const sameAs = (
+  id: string,
+  method: string,
+  nose: string,
+  given: string,
+  blank: string,
+  full: string,
+): PublishedFormula => {
+  const call = (tools: string) => `SHOP.AIR.FLAT("A36",0.25,"2; 3",90,2,${tools})`;
+  return rule(
+    `taken where not given: ${id}`,
+    `=${call(`${nose === "," ? "" : nose},${method}${blank}`)}-${call(`${given},${method}${full}`)}`,
+    0,
+    1e-12,
+  );
+};
+
+const din = (id: string, radius: number, bendAngle: number, expected: number): PublishedFormula =>
+  rule(
+    `DIN 6935: ${id}`,
+    `=SHOP.BEND.DEDUCTION(1,${radius},${bendAngle},"DIN 6935","DIN","mm")`,
+    expected,
+    1e-9,
+    "Tabellenbuch Metall after DIN 6935 (formula read)",
+  );
+
+const strip = (id: string, thickness: number, width: number, status: string): PublishedFormula =>
+  rule(
+    id,
+    `=IF(INDEX(SHOP.SHEAR.CHECK("A36",${thickness},24,${width},VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"S",0.375,120})),1,1)="${status}",1,0)`,
+    1,
+  );
 
 export const shopRules: readonly PublishedFormula[] = [
   // V/2 / sin 45 = 1.4142 for 2 in; half of 1/4 in more is 1.5392, up to the next sixteenth.
@@ -101,5 +153,79 @@ export const shopRules: readonly PublishedFormula[] = [
   says("a flange on the shoulder falls in", "stop", "falls into", { flanges: "1.41; 3" }),
   says("a flange just over the shoulder barely rests", "check", "barely rests", { flanges: "1.42; 3" }),
   says("a flange of the safe size rests", "clear", "", { flanges: "1.5625; 3" }),
+  // 575 t^2/V tons a foot at 60 ksi, the sheet 80 ksi strong and 12 % thick: plate. 68 ksi and 5 % thick: sheet.
+  worst("strong and thick plate", "A36", 0.25, 2, (575 * 0.28 ** 2 * 80) / 2 / 60),
+  worst("plate begins at 3/16 in", "A36", 0.188, 2, (575 * (0.188 * 1.12) ** 2 * 80) / 2 / 60),
+  worst("below 3/16 in it is sheet", "A36", 0.187, 2, (575 * (0.187 * 1.05) ** 2 * 80) / 2 / 60),
+  worst("strong and thick sheet", "A1011 CS", 0.125, 1, (575 * (0.125 * 1.05) ** 2 * 68) / 60),
+  // Between openings of 1.8 and 2.2 in, 2 in are nearer to 2.2 in proportion, and 1.98 in to 1.8.
+  rule(
+    "the best opening is the nearest to 8 thicknesses",
+    `=IF(INDEX(SHOP.BEND.DIE("A36",0.25,12,${brake(900)},VSTACK({"Die","Opening (in)","Angle (deg)"},{"small",1.8,60},{"large",2.2,60}),${punch(0.0625, 50)},,,"P","across"),2,1)="large",1,0)`,
+    1,
+  ),
+  // The sheet under load must stay 2 degrees short of the die's faces, and stops within 1 degree of them.
+  says("2 degrees from the die's faces are safe", "clear", "", faces(2.01)),
+  says("less than 2 degrees may bottom", "check", "may bottom", faces(1.99)),
+  says("more than 1 degree only may bottom", "check", "may bottom", faces(1.005)),
+  says("less than 1 degree bottoms, at 3 to 5 times the force", "stop", "needs 3-5 times", faces(0.995)),
+
+  // What is not given is taken as it would have been written.
+  sameAs("nose of half a thickness", '"mechanics"', ",", "0.125", "", ""),
+  sameAs("die of 85 degrees", '"mechanics"', "0.0625", "0.0625", ",", ",85"),
+  sameAs("shoulder of a twelfth of the opening", '"mechanics"', "0.0625", "0.0625", ",,", ",,2/12"),
+
+  // DIN 6935: k = 0.65 + 0.5 lg(r/s) to r/s = 5, then 1. Square: v = 2 (r + s) - (pi/2)(r + s k/2).
+  din("r/s = 4", 4, 90, 2 * 5 - (Math.PI / 2) * (4 + (0.65 + 0.5 * Math.log10(4)) / 2)),
+  din(
+    "r/s = 4.97, still the logarithm",
+    4.97,
+    90,
+    2 * 5.97 - (Math.PI / 2) * (4.97 + (0.65 + 0.5 * Math.log10(4.97)) / 2),
+  ),
+  din("r/s = 5.03, the limit", 5.03, 90, 2 * 6.03 - (Math.PI / 2) * 5.53),
+  din("r/s = 10", 10, 90, 2 * 11 - (Math.PI / 2) * 10.5),
+  din(
+    "a bend of 15.1 degrees counts",
+    10,
+    15.1,
+    2 * 11 * Math.tan((7.55 * Math.PI) / 180) - ((15.1 * Math.PI) / 180) * 10.5,
+  ),
+  din("a bend of 14.9 degrees does not", 10, 14.9, 0),
+  din("legs to the tangent from 90 degrees", 10, 90.5, 2 * 11 - ((90.5 * Math.PI) / 180) * 10.5),
+  din(
+    "legs to the corner below",
+    10,
+    89.5,
+    2 * 11 * Math.tan((44.75 * Math.PI) / 180) - ((89.5 * Math.PI) / 180) * 10.5,
+  ),
+
+  // Twice the nozzle: (1/2)^(0.618 x 1.15). Quality 1 to 5.
+  rule(
+    "feed falls with the bore of the mixing tube",
+    '=SHOP.JET.FEED("A36",0.5,1,50,0.014,0.75,0.06)/SHOP.JET.FEED("A36",0.5,1,50,0.014,0.75,0.03)',
+    0.5 ** (0.618 * 1.15),
+    1e-9,
+    "Zeng & Kim, 7th American Water Jet Conference 1993, exponents 0.618 and 1.15",
+  ),
+  rule("no quality above 5", '=IF(ISERROR(SHOP.JET.FEED("A36",0.5,5.01,50,0.014,0.75,0.04)),1,0)', 1),
+  rule("quality 5", '=IF(ISNUMBER(SHOP.JET.FEED("A36",0.5,5,50,0.014,0.75,0.04)),1,0)', 1),
+
+  strip("a strip of 12 thicknesses of plate", 0.25, 3.01, "clear"),
+  strip("a narrower strip of plate", 0.25, 2.99, "check"),
+  strip("a strip of 10 thicknesses of sheet", 0.187, 1.88, "clear"),
+  strip("a narrower strip of sheet", 0.187, 1.86, "check"),
+  strip("plate begins at 3/16 in, for strips", 0.188, 1.9, "check"),
+  rule(
+    "a callout up to 1/4 in is asked about",
+    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2495,0.01,"A36",0.25,2),1,1)="ask",1,0)',
+    1,
+  ),
+  rule(
+    "a larger one needs another tool",
+    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2515,0.01,"A36",0.25,2),1,1)="other tool",1,0)',
+    1,
+  ),
+
   says("a soft alloy folds sharp", "clear", "", { material: "1100-H14", thickness: 0.125, opening: 1 }),
 ];

@@ -21,6 +21,7 @@ const B209 = "ASTM B209";
 const COPPER = "ASTM B152 and B36";
 const ZENG_KIM = "Zeng & Kim, 7th American Water Jet Conference 1993, machinability numbers";
 const KALPAKJIAN = "Kalpakjian & Schmid, Manufacturing Engineering and Technology, Table 2.3";
+const MILL = "usual mill values";
 const TEXTBOOK = "textbook value of Poisson's ratio";
 
 /** First gauge, then the thicknesses in inches as printed, one gauge after the other. Tables print four places. */
@@ -229,6 +230,12 @@ const PROPERTIES: readonly (readonly [name: string, source: string, basis: Basis
   ["Poisson ratio", TEXTBOOK, "memory", ["A36", 0.3], ["304", 0.3], ["6061-T6", 0.33], ["C110 half hard", 0.34]],
   ["machinability", ZENG_KIM, "memory", ["A36", 87.6], ["304", 82], ["6061-T6", 213], ["C110 half hard", 110]],
   ["knife gap", `${GROOVER_5}, Table 19.1`, "read", ["1100-H14", 0.045], ["5052-H34", 0.045], ["6061-T4", 0.06], ["A1008 CS", 0.06]],
+  ["tensile typical", MILL, "memory", ["A36", 65], ["A572-50", 72], ["A1011 CS", 52], ["A653 CS", 50], ["304", 90], ["316", 85], ["C110 half hard", 42], ["C260 half hard", 62]],
+  ["tensile high", `${MILL}, planning value`, "memory", ["A572-50", 85], ["A1011 CS", 68], ["A1008 CS", 58], ["A653 CS", 65], ["304", 107], ["316", 105], ["6061-T4", 40], ["6061-T6", 48], ["2024-T3", 75]],
+  ["shear strength", "aluminum data sheets", "memory", ["6061-T4", 21], ["2024-T3", 39]],
+  ["machinability", `${ZENG_KIM}, the neighbour taken`, "memory", ["316", 82], ["5052-H32", 213]],
+  ["knife gap", `${GROOVER_5}, Table 19.1, the neighbour taken`, "memory", ["3003-H14", 0.045], ["A653 CS", 0.06]],
+  ["usual radius", "in thicknesses, usual on a brake (common practice)", "memory", ["A36", 1], ["304", 1], ["1100-H14", 0], ["3003-H14", 0.5], ["5052-H32", 1], ["5052-H34", 1.5]],
   ["knife gap", "middle of 5-8 % of the thickness, hot-rolled plate on a guillotine", "memory", ["A36", 0.065]],
   ["hardening exponent", KALPAKJIAN, "read", ["2024-T3", 0.16]],
 ];
@@ -253,6 +260,30 @@ export const tables: readonly Published[] = [
   ...tolerances("TOLERANCE.LENGTH", LENGTHS, 1, ISO_LENGTHS),
   ...tolerances("TOLERANCE.ANGLE", ANGLES, 60, ISO_ANGLES),
   ...properties,
+  {
+    id: "table: least radius of A572-50",
+    call: ["BEND.MINRADIUS", "A572-50", 0.25],
+    expected: 0.375,
+    tolerance: EXACT,
+    source: "ASTM A6/A6M Appendix X4, Table X4.2: groups A to E 1.5 t",
+    basis: "memory",
+  },
+  {
+    id: "table: American wire gauge 40",
+    call: ["SHEET.THICKNESS", 40, "aluminum"],
+    expected: 0.0031,
+    tolerance: 5.1e-5,
+    source: AWG,
+    basis: "memory",
+  },
+  {
+    id: "table: poor grip from 30 in",
+    call: ["LIFT.LIMIT", 10, 30, 10, 0, 0.2, "poor", 1],
+    expected: 51 * 0.9,
+    tolerance: EXACT,
+    source: `${NIOSH}, coupling multipliers`,
+    basis: "memory",
+  },
   {
     id: "table: hardening strength of 2024-T3",
     call: ["MATERIAL.VALUE", "2024-T3", "hardening strength", "mm"],

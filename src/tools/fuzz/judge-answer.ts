@@ -39,8 +39,9 @@ function problemOfError({ code, message }: CellError, given: readonly unknown[])
   return isKnown(match.groups!["subject"]!) ? undefined : `an unknown parameter: ${message}`;
 }
 
-/** Parts of an argument that the arithmetic names by themselves: one flange, one bend, one tool's outline. */
-const PART = /^(?:flange \d+|(?:angle|inside radius|deduction) of bend \d+|\w+ outline|place along the bed)$/;
+/** Parts of an argument that the arithmetic names by themselves: one flange, one bend, an outline or setting of the press. */
+const PART =
+  /^(?:flange \d+|(?:angle|inside radius|deduction) of bend \d+|\w+ outline|place along the bed|furthest_stop|finger heights)$/;
 const NAMES = RECORDS.flatMap(({ parameters }) => Object.keys(parameters).map(publicName));
 
 /** A sentence begins with a parameter, alone or with its row and column, with a part of one, or with all arguments. */
