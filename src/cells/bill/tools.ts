@@ -48,6 +48,24 @@ const bent = (
 
 /** The tools the line names, or the best of the table. undefined for a flat part. */
 export function chooseTools(line: BillLine, tools: BendTools, system: UnitSystem): Chosen | undefined {
+  const known = chosenBefore.get(line);
+  // The same line on the same tables has the same tools, whichever function asks.
+  if (known && known.system === system && isSame(known.tools, tools)) return known.chosen;
+  const chosen = choose(line, tools, system);
+  chosenBefore.set(line, { tools, system, chosen });
+  return chosen;
+}
+
+interface Remembered {
+  readonly tools: BendTools;
+  readonly system: UnitSystem;
+  readonly chosen: Chosen | undefined;
+}
+const chosenBefore = new WeakMap<BillLine, Remembered>();
+const isSame = (a: BendTools, b: BendTools): boolean =>
+  a.brakes === b.brakes && a.dies === b.dies && a.punches === b.punches;
+
+function choose(line: BillLine, tools: BendTools, system: UnitSystem): Chosen | undefined {
   const dies = line.die === undefined ? tools.dies : [findDie(line.die, tools.dies, system)];
   const punches = line.punch === undefined ? tools.punches : [findPunch(line.punch, tools.punches)!];
   return best(bendLines(line), tools.brakes[0]!, dies, punches, system);

@@ -8,6 +8,7 @@ import { showGiven } from "../../units/show.ts";
 import type { ReadContext, TableParameter } from "../record.ts";
 import { BILL_COLUMNS, type RouteName } from "./bill-columns.ts";
 import { isWrong, type Row, readRows } from "./read-table.ts";
+import { remembered } from "./remembered.ts";
 import { columnsInWords, isEmptyRange } from "./shop-table.ts";
 import { thicknessOf } from "./stock.ts";
 
@@ -74,8 +75,10 @@ export const bill = (): TableParameter<BillRow[]> => ({
   description: `The bill, one part a row: a range with a header row (${columnsInWords(BILL_COLUMNS)}), units in brackets in the header; lists as "2; 3.5; 2"`,
   optional: false,
   default: null,
-  read: readBill,
+  read: readBillOnce,
 });
+
+const readBillOnce = remembered((given, name, context) => readBill(given, name, context));
 
 export function readBill(given: CellMatrix, name: string, context: ReadContext): BillRow[] {
   if (isEmptyRange(given)) throw wrong(name, "given", null);

@@ -11,7 +11,9 @@ import {
   type Newtons,
   type NewtonsPerMillimetre,
 } from "../../units/quantity.ts";
+import type { TableParameter } from "../record.ts";
 import { between, type Columns, positive, type Row } from "./read-table.ts";
+import { remembered } from "./remembered.ts";
 import { anyTable, shopTable } from "./shop-table.ts";
 
 export const BRAKE_COLUMNS = {
@@ -109,12 +111,25 @@ const asShear = (row: Row<typeof SHEAR_COLUMNS>): TimedShear => ({
   pace: given({ strokesPerMinute: row.strokesPerMinute, cutsPerBlank: row.cutsPerBlank }),
 });
 
-export const brakes = () =>
-  shopTable("brake table", "Press brakes of the shop; the first row is used", BRAKE_COLUMNS, asBrake);
-export const dies = () => shopTable("die table", "V dies of the shop", DIE_COLUMNS, asDie);
-export const punches = () => shopTable("punch table", "Punches of the shop", PUNCH_COLUMNS, asPunch);
-export const shears = () =>
-  shopTable("shear table", "Shears of the shop; the first row is used unless one is named", SHEAR_COLUMNS, asShear);
-/** For functions that also answer for a shop without a shear. */
+/** Each table is read once for all functions that take it. */
+const once = <T>(parameter: TableParameter<T>): TableParameter<T> => ({
+  ...parameter,
+  read: remembered(parameter.read),
+});
+
+const BRAKES = once(
+  shopTable("brake table", "Press brakes of the shop; the first row is used", BRAKE_COLUMNS, asBrake),
+);
+const DIES = once(shopTable("die table", "V dies of the shop", DIE_COLUMNS, asDie));
+const PUNCHES = once(shopTable("punch table", "Punches of the shop", PUNCH_COLUMNS, asPunch));
+const SHEARS = once(
+  shopTable("shear table", "Shears of the shop; the first row is used unless one is named", SHEAR_COLUMNS, asShear),
+);
+
+export const brakes = () => BRAKES;
+export const dies = () => DIES;
+export const punches = () => PUNCHES;
+export const shears = () => SHEARS;
+/** For callers that also answer for a shop without a shear. */
 export const anyShears = () =>
   anyTable("shear table", "Shears of the shop, the first row is used; blank for none", SHEAR_COLUMNS, asShear);
