@@ -1,5 +1,4 @@
 /** BILL.ROUTE: which lines go to the shear and which to the waterjet. */
-
 import { labourCost } from "../../calc/cost/labour-cost.ts";
 import { type BestRoute, bestRoute } from "../../calc/route/best-route.ts";
 import { type Cut, MACHINES, type Route, type RouteLine, routeOf } from "../../calc/route/problem.ts";
@@ -92,12 +91,9 @@ function cutsOf(plan: PlannedLine, planner: Planner, shop: Shop): RouteLine {
     const all = [cutting, ...planner.benches(plan, route)];
     return { time: cutting.setUp + cutting.run, cost: Math.round(cost(all) * COST_UNITS) };
   };
+  const [shear, waterjet] = [cut("shear"), cut("waterjet")];
   const bending = planner.bending(plan);
-  return {
-    shear: cut("shear"),
-    waterjet: cut("waterjet"),
-    brake: bending ? bending.setUp + bending.run : 0,
-  };
+  return { shear, waterjet, brake: bending ? bending.setUp + bending.run : 0 };
 }
 
 function lineRows(found: readonly Outcome<RoutedLine>[], best: Route): SpillRow[] {
@@ -160,7 +156,12 @@ function summaryRows(
     row("Proved", best.proved ? "yes" : "no", "text", best.proved ? "" : "the search ended before the proof"),
     ...MACHINES.map((machine) => row(`Load of the ${machine}`, load(machine), "h")),
     row("Load of the brake", lines.reduce((sum, { cuts }) => sum + cuts.brake, 0) / SECONDS_PER_HOUR, "h"),
-    row("All on the waterjet: finish", date(allOnWaterjet.finish), "date", "lines it cannot cut stay on the shear"),
+    row(
+      "All on the waterjet: finish",
+      date(allOnWaterjet.finish),
+      "date",
+      "lines that are pinned or that it cannot cut stay on the shear",
+    ),
     row("All on the waterjet: cost", allOnWaterjet.cost / COST_UNITS, "money"),
     row("Saved against all on the waterjet", saved, "money"),
     row("Tooling changes", tools.size, "count", "sets of die and punch, each set up once"),

@@ -2,9 +2,9 @@
 import type { Edition, GaugeSeries, Material } from "../../data/materials/material.ts";
 import type { CellValue } from "../../units/cell.ts";
 import { isBlank } from "../../units/cell.ts";
+import { nearest } from "../../units/nearest.ts";
 import { noAnswer, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
-import { nearest } from "./nearest.ts";
 
 /** "ASTM A572 Gr. 50" and "a572-gr-50" are one name. */
 const fold = (name: string): string => name.toLowerCase().replace(/[\s\-_.,/()]+/g, "");

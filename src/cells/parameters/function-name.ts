@@ -1,8 +1,8 @@
 /** The name of a cell function, with or without the namespace. */
 
 import { isBlank } from "../../units/cell.ts";
+import { nearest } from "../../units/nearest.ts";
 import { wrong } from "../../units/refusal.ts";
-import { nearest } from "../materials/nearest.ts";
 import type { AnyRecord, CellParameter } from "../record.ts";
 import { findRecord, recordNames } from "../registry.ts";
 

@@ -1,10 +1,10 @@
 /** Finds a tool in its table by name; a die also by its opening, as the shop floor calls it. */
 import type { Die, Punch } from "../../calc/bend/tooling.ts";
+import { nearest } from "../../units/nearest.ts";
 import { parseLength } from "../../units/parse-length.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import { toInternal, type UnitSystem } from "../../units/system.ts";
-import { nearest } from "../materials/nearest.ts";
 
 const SAME_OPENING_MM = 0.01; // far below any step between two dies
 

@@ -110,11 +110,12 @@ function sizeOf(kind: RateKind, unit: string | undefined, value: number, label: 
   }
 }
 
+const NAMES = [...RATE_ITEMS.map(({ name }) => name), COUPLING].join(", ");
+
 export const rates = (optional = false): TableParameter<Rates> => ({
   shape: "table",
   type: "rate table",
-  description:
-    "The shop's own figures, one a row (Rate, Value, Unit): yield, scrap, handling, overhead, margin ...; what is needed is asked for by name",
+  description: `The shop's own figures, one a row (Rate, Value, Unit); what is needed is asked for: ${NAMES}`,
   optional,
   default: null,
   read: (given: CellMatrix, name, { system }) => {

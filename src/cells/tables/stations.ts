@@ -2,9 +2,9 @@
 
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { BASES, type Basis } from "../../calc/time/station-time.ts";
+import { nearest } from "../../units/nearest.ts";
 import { type Millimetres, type Money, money } from "../../units/quantity.ts";
 import { noAnswer, wrong } from "../../units/refusal.ts";
-import { nearest } from "../materials/nearest.ts";
 import { type Columns, notNegative, oneOf, type Row, whole } from "./read-table.ts";
 import { shopTable } from "./shop-table.ts";
 

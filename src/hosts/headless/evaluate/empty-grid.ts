@@ -1,6 +1,6 @@
 import { CellError, type CellValue } from "../../../units/cell.ts";
+import { nearest } from "../../../units/nearest.ts";
 import type { CustomFunctions } from "../custom-functions.ts";
-import { nearestName } from "../formula/nearest-name.ts";
 import { worksheetFunctionNames } from "../functions/registry.ts";
 import type { Grid } from "./frame.ts";
 
@@ -12,8 +12,8 @@ export function emptyGrid(custom: CustomFunctions, now: number): Grid {
     now,
     random: Math.random,
     unknownFunction: (name): CellValue => {
-      const nearest = nearestName(name, [...custom.names().map((n) => `SHOP.${n}`), ...worksheetFunctionNames()]);
-      return new CellError("#NAME?", `no function is called ${name}${nearest ? `; nearest: ${nearest}` : ""}`);
+      const known = [...custom.names().map((n) => `SHOP.${n}`), ...worksheetFunctionNames()];
+      return new CellError("#NAME?", `no function is called ${name}; nearest: ${nearest(name, known)}`);
     },
     sheetIndex: () => undefined,
     sheetName: () => "",

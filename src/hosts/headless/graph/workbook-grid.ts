@@ -1,10 +1,10 @@
 import type { CellMatrix, CellValue } from "../../../units/cell.ts";
+import { nearest } from "../../../units/nearest.ts";
 import type { CustomFunctions } from "../custom-functions.ts";
 import { DAYS_1904 } from "../evaluate/calendar.ts";
 import { type Grid, keep, type Table } from "../evaluate/frame.ts";
 import type { Template } from "../evaluate/template.ts";
 import { RangeRef } from "../evaluate/value.ts";
-import { nearestName } from "../formula/nearest-name.ts";
 import { shiftFormula } from "../formula/shift.ts";
 import { worksheetFunctionNames } from "../functions/registry.ts";
 import { DONE, type FormulaCell } from "../workbook/formula-cell.ts";
@@ -140,8 +140,7 @@ export class WorkbookGrid implements Grid {
   unknownFunction(name: string): CellValue {
     if (OUTSIDE.test(name)) return keep("external-link", `${name} reads a source outside the workbook`);
     const known = [...this.custom.names().map((n) => `SHOP.${n}`), ...worksheetFunctionNames()];
-    const nearest = nearestName(name, known);
-    return keep("unknown-function", nearest ? `${name}; nearest: ${nearest}` : name);
+    return keep("unknown-function", `${name}; nearest: ${nearest(name, known)}`);
   }
 
   sheetIndex(name: string): number | undefined {
