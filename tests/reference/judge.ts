@@ -1,22 +1,33 @@
 /** The published answers as questions that a changed program can be asked one by one. */
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../src/hosts/headless/calculate-one.ts";
-import { calls, formulas } from "./rows.ts";
+import type { CellMatrix } from "../../src/units/cell.ts";
+import type { Published, PublishedCell, PublishedFormula } from "./published.ts";
+import { calls, cells, formulas } from "./rows.ts";
+
+type Row = Published | PublishedCell | PublishedFormula;
 
 export interface Judged {
-  readonly id: string;
+  readonly row: Row;
+  /** What the functions answer now. */
+  answer(): unknown;
   misses(): boolean;
 }
 
-const isOff = (value: unknown, { expected, tolerance }: { expected: number; tolerance: number }): boolean =>
-  typeof value !== "number" || !(Math.abs(value - expected) <= tolerance);
+function answerOf(row: Row): unknown {
+  if ("formula" in row) return evaluateFormula(row.formula, shopFunctions).value;
+  const [name, ...given] = row.call;
+  const { value } = shopFunctions.call(name, given);
+  if (!("column" in row)) return value;
+  const [header, ...rows] = value as CellMatrix;
+  return rows[row.row]?.[header!.findIndex((each) => String(each).startsWith(row.column))];
+}
 
-export const judged: readonly Judged[] = [
-  ...calls.map((row): Judged => {
-    const [name, ...given] = row.call;
-    return { id: row.id, misses: () => isOff(shopFunctions.call(name, given).value, row) };
-  }),
-  ...formulas.map(
-    (row): Judged => ({ id: row.id, misses: () => isOff(evaluateFormula(row.formula, shopFunctions).value, row) }),
-  ),
-];
+export const judged: readonly Judged[] = [...calls, ...cells, ...formulas].map((row) => ({
+  row,
+  answer: () => answerOf(row),
+  misses: () => {
+    const value = answerOf(row);
+    return typeof value !== "number" || !(Math.abs(value - row.expected) <= row.tolerance);
+  },
+}));

@@ -24,6 +24,12 @@ export interface PublishedFormula extends Omit<Published, "call"> {
   readonly formula: string;
 }
 
+/** One cell of a block that a function spills: in the column of this header, the row counted from 0 below it. */
+export interface PublishedCell extends Published {
+  readonly column: string;
+  readonly row: number;
+}
+
 export const GROOVER_5 = "Groover, Fundamentals of Modern Manufacturing 5e (Wiley 2012)";
 export const GROOVER_4 = "Groover, Fundamentals of Modern Manufacturing 4e (Wiley 2010), solutions to chapter 20";
 export const FAA = "FAA-H-8083-31, Aviation Maintenance Technician Handbook, Airframe vol. 1 ch. 4";

@@ -6,6 +6,7 @@ import { shear, shearFormulas } from "./shear.ts";
 import { sheet } from "./sheet.ts";
 import { shopRules } from "./shop-rules.ts";
 import { tableFormulas, tables } from "./tables.ts";
+import { workedBill } from "./worked-bill.ts";
 
 export const calls = [...bendGeometry, ...bendForce, ...shear, ...sheet, ...jetLiftTolerance, ...tables];
 export const formulas = [
@@ -15,3 +16,4 @@ export const formulas = [
   ...tableFormulas,
   ...shopRules,
 ];
+export const cells = workedBill;

@@ -20,7 +20,7 @@ export const changed = ({ file, value }: Pick<Constant, "file" | "value">): read
     : [value * 1.01, value * 0.99];
 
 interface Row {
-  readonly id: string;
+  readonly row: { readonly id: string };
   misses(): boolean;
 }
 type Figure = (id: number, own: number) => number;
@@ -54,7 +54,7 @@ export class Perturbation {
     );
     rows.forEach((each, i) => {
       row = i;
-      if (each.misses()) throw new Error(`"${each.id}" must hold before anything is changed`);
+      if (each.misses()) throw new Error(`"${each.row.id}" must hold before anything is changed`);
     });
     return rows.length;
   }
@@ -63,7 +63,7 @@ export class Perturbation {
   #firstMiss(id: number, value: number, users: readonly number[] | "all"): string | undefined {
     const ask = (): string | undefined => {
       const rows = this.#load((each, own) => (each === id ? value : own), { exports: {} }, this.#require);
-      return (users === "all" ? rows : users.map((i) => rows[i]!)).find((row) => row.misses())?.id;
+      return (users === "all" ? rows : users.map((i) => rows[i]!)).find((row) => row.misses())?.row.id;
     };
     try {
       return within(HANG_MS, ask);
