@@ -21,7 +21,7 @@ export interface BendTools {
 export function bendLines(line: BillLine): BendLine[] {
   const turned: Grain | undefined = line.grain === undefined ? undefined : line.grain === "across" ? "along" : "across";
   return [
-    ...bent(line, line.main, line.grain, line.holes > 0 ? line.holeDistance : undefined),
+    ...bent(line, line.main, line.grain, line.holeDistance),
     ...(line.cross ? bent(line, line.cross, turned, undefined) : []),
   ];
 }

@@ -123,6 +123,12 @@ describe("shop check", () => {
     expect(found[1].problems[0].value).toBeCloseTo(0.03125 + 0.01 + 3 * Math.tan(Math.PI / 360), 9);
   });
 
+  it("a hole beside the bend, told by its distance alone", async () => {
+    const { found } = await parts(`${HEADER},Hole distance\n${GOOD},0.2\n${GOOD},2\n`);
+    expect(found.map(({ verdict }) => verdict)).toEqual(["stop", "clear"]);
+    expect(found[0].problems[0]).toMatchObject({ check: "hole", value: 0.2, unit: "in" });
+  });
+
   it("too thick for the shear goes to the waterjet and is no stop", async () => {
     const { found } = await parts(`${HEADER}\nT,A36,3/8,1,12,6; 6,90\n`);
     const rating = found[0].problems.find((problem: { check: string }) => problem.check === "shear rating");
