@@ -9,8 +9,10 @@ const SHOP = "Shop";
 /** Inches, as the functions take plain numbers. */
 const UNITS: Readonly<Record<string, string>> = {
   length: "in",
+  lengths: "in",
   force: "US ton",
   angle: "deg",
+  angles: "deg",
   lineLoad: "US ton/ft",
   feed: "in/min",
 };

@@ -1,0 +1,145 @@
+/** The built pane in a real Chromium, by clicking, with the stand-in where Excel's objects would be. */
+import { mkdirSync, readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import axe from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bookOf } from "../../../../src/hosts/bill/workbook-book.ts";
+import { readWorkbook } from "../../../../src/hosts/headless/workbook/read-workbook.ts";
+import { isCellError } from "../../../../src/units/cell.ts";
+import { launchedBrowser } from "../../excel/browser.ts";
+import { builtAddIn } from "../../excel/built.ts";
+import { served } from "../../excel/served.ts";
+import { standInScript } from "./stand-in-script.ts";
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof served>>;
+let folder: string;
+let script: string;
+beforeAll(async () => {
+  folder = await builtAddIn("pane-excel", { released: true });
+  server = await served(folder);
+  browser = await launchedBrowser();
+  const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
+  script = await standInScript(
+    Object.fromEntries(
+      book.map(({ name, rows }) => [
+        name,
+        rows.map((row) => row.map((cell) => (isCellError(cell) ? cell.code : cell))),
+      ]),
+    ),
+  );
+}, 300_000);
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+});
+
+const OFFICE = `globalThis.violations = [];
+  addEventListener("securitypolicyviolation", (event) => violations.push(event.effectiveDirective));
+  globalThis.Office = { onReady: () => Promise.resolve({ host: "Excel" }) };`;
+
+async function inExcel(
+  name: string,
+  look: { width?: number; colorScheme?: "light" | "dark" },
+  check: (page: Page) => Promise<void>,
+) {
+  const { width = 360, colorScheme = "light" } = look;
+  const context = await browser.newContext({ viewport: { width, height: 900 }, colorScheme });
+  const page = await context.newPage();
+  page.setDefaultTimeout(8000);
+  const problems: string[] = [];
+  page.on("pageerror", (problem) => problems.push(String(problem)));
+  await page.addInitScript(script);
+  await page.route("https://appsforoffice.microsoft.com/**", (route) =>
+    route.fulfill({ contentType: "text/javascript", body: OFFICE }),
+  );
+  await page.goto(`${server.origin}/taskpane.html`);
+  await page.getByRole("button", { name: "Freeze" }).waitFor();
+  try {
+    await check(page);
+    const shots = process.env["SCREENSHOTS"];
+    if (shots) {
+      mkdirSync(shots, { recursive: true });
+      await page.screenshot({ path: `${shots}/pane-${name}.png` });
+    }
+    expect(problems).toEqual([]);
+    expect(await page.evaluate("violations")).toEqual([]);
+  } finally {
+    await context.close();
+  }
+}
+const said = (page: Page) => page.locator("#said").textContent();
+const select = (page: Page, sheet: string, row: number, column: number) =>
+  page.evaluate(
+    ([s, r, c]) => (globalThis as never as { fake: { select(...a: unknown[]): Promise<void> } }).fake.select(s, r, c),
+    [sheet, row, column] as const,
+  );
+const fake = <T>(page: Page, expression: string) => page.evaluate(`fake.${expression}`) as Promise<T>;
+
+describe("the pane beside a workbook", () => {
+  it("draws and checks the line that is selected, as the selection moves", () =>
+    inExcel("selected", {}, async (page) => {
+      await select(page, "Parts", 4, 2);
+      await expect.poll(() => page.locator(".line h2").textContent()).toBe("DF-01");
+      await expect.poll(() => page.locator(".line svg").count()).toBe(3);
+      await select(page, "Parts", 12, 0);
+      await expect.poll(() => page.locator(".line h2").textContent()).toBe("DF-09");
+      expect(await page.locator(".line .status").textContent()).toContain("stop");
+      await select(page, "Parts", 0, 0);
+      await expect.poll(() => page.locator(".hint").textContent()).toContain("Select a line");
+    }));
+
+  it("inserts a function's example by a click", () =>
+    inExcel("insert", {}, async (page) => {
+      await select(page, "Parts", 90, 3);
+      await page.getByLabel("What do you want to know?").fill("setback");
+      await page.locator("summary").first().click();
+      await page.getByRole("button", { name: "Insert here" }).click();
+      await expect.poll(() => said(page)).toContain("Inserted in Parts!R91C4");
+      expect(await fake(page, 'at("Parts", 90, 3).formula')).toContain("=");
+    }));
+
+  it("repairs and freezes by a click, and starts a bill only where there is none", () =>
+    inExcel("repaired", {}, async (page) => {
+      await fake(
+        page,
+        'sheet("Parts").cells.set("95,0", { formula: "=_xldudf_SHOP_BEND_SETBACK(1,1,90)", value: "#NAME?" })',
+      );
+      await page.getByRole("button", { name: "Repair formulas" }).click();
+      await expect.poll(() => said(page)).toBe("1 formulas entered again.");
+      expect(await fake(page, 'at("Parts", 95, 0).value')).toBe(0.2);
+      await page.getByRole("button", { name: "Freeze" }).click();
+      await expect.poll(() => said(page)).toContain("Parts frozen");
+      expect(await fake(page, 'at("Parts frozen", 95, 0).formula')).toBe(0.2);
+      await page.getByRole("button", { name: "Start a bill" }).click();
+      await expect.poll(() => said(page)).toContain("nothing was changed");
+    }));
+
+  it.each([
+    ["narrow-light", { width: 320, colorScheme: "light" }],
+    ["narrow-dark", { width: 320, colorScheme: "dark" }],
+    ["zoomed", { width: 180, colorScheme: "light" }], // 360 px at 200 %
+  ] as const)("%s: nothing is clipped, and axe-core finds nothing serious", (name, look) =>
+    inExcel(name, look, async (page) => {
+      await select(page, "Parts", 12, 0);
+      await expect.poll(() => page.locator(".line svg").count()).toBe(3);
+      const clipped = await page.evaluate(() =>
+        [...document.querySelectorAll("body *")]
+          .filter((one) => !(one instanceof SVGElement) || one.tagName === "svg")
+          .filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5)
+          .map((one) => `${one.tagName} ${one.textContent!.slice(0, 30)}`),
+      );
+      expect(clipped).toEqual([]);
+      const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
+        ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+      expect(faults).toEqual([]);
+    }),
+  );
+
+  it("all of it weighs at most 200 KB gzip", () => {
+    const weight = (file: string) => gzipSync(readFileSync(`${folder}/${file}`)).length;
+    const all = ["taskpane.html", "pane.css", "functions.js", "pane.js"].map(weight);
+    expect(all.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(200_000);
+  });
+});

@@ -1,0 +1,217 @@
+/** What the pane does to a workbook, against the stand-in: insert, start, repair, freeze, follow, warn. */
+
+import { readFileSync } from "node:fs";
+import { afterEach, describe, expect, it } from "vitest";
+import { shopFunctions } from "../../../../src/cells/catalogue.ts";
+import { PRODUCT_VERSION } from "../../../../src/cells/version.generated.ts";
+import { CURRENT_EDITION } from "../../../../src/data/materials/editions.ts";
+import type { LineReport } from "../../../../src/hosts/bill/line-report.ts";
+import { readShopBill } from "../../../../src/hosts/bill/shop-bill.ts";
+import { bookOf } from "../../../../src/hosts/bill/workbook-book.ts";
+import { evaluateFormula } from "../../../../src/hosts/headless/calculate-one.ts";
+import { readWorkbook } from "../../../../src/hosts/headless/workbook/read-workbook.ts";
+import { freezeWorkbook } from "../../../../src/hosts/pane/excel/freeze.ts";
+import { insertHere } from "../../../../src/hosts/pane/excel/insert.ts";
+import { readBook } from "../../../../src/hosts/pane/excel/read-book.ts";
+import { repairFormulas } from "../../../../src/hosts/pane/excel/repair.ts";
+import { SelectedLine } from "../../../../src/hosts/pane/excel/selected-line.ts";
+import { startBill } from "../../../../src/hosts/pane/excel/start-bill.ts";
+import { Ended } from "../../../../src/hosts/pane/excel/task.ts";
+import { versionWarning } from "../../../../src/hosts/pane/excel/version-warning.ts";
+import { isCellError } from "../../../../src/units/cell.ts";
+import { FakeWorkbook, type Held, standIn } from "./stand-in.ts";
+
+const task = { step: () => undefined };
+const evaluate = (formula: string): Held => {
+  const { value } = evaluateFormula(formula, shopFunctions);
+  const one = Array.isArray(value) ? value[0]![0]! : value;
+  return isCellError(one) ? one.code : (one ?? "");
+};
+function open(sheets: ConstructorParameters<typeof FakeWorkbook>[0]): FakeWorkbook {
+  const book = new FakeWorkbook(sheets, evaluate);
+  Object.assign(globalThis, { Excel: standIn(book) });
+  return book;
+}
+afterEach(() => {
+  Reflect.deleteProperty(globalThis, "Excel");
+});
+/** As Excel leaves a call that it did not know when it was typed. */
+const leave = (book: FakeWorkbook, row: number, column: number, formula: string, sheet = "Bill") =>
+  book.sheet(sheet).cells.set(`${row},${column}`, { formula, value: "#NAME?" });
+
+describe("insert here", () => {
+  const FORMULA = "=SHOP.BEND.SETBACK(0.04,0.16,90)";
+  it("puts the example into the selected cell, where it is calculated", async () => {
+    const book = open({ Bill: [] });
+    expect(await insertHere(FORMULA, task)).toContain("Inserted in Bill!R1C1");
+    expect(book.at("Bill", 0, 0)).toEqual({ formula: FORMULA, value: 0.2 });
+  });
+
+  it("never writes over what is there", async () => {
+    const book = open({ Bill: [["mine"]] });
+    expect(await insertHere(FORMULA, task)).toContain("select an empty cell");
+    expect(book.at("Bill", 0, 0).value).toBe("mine");
+  });
+});
+
+describe("start a bill", () => {
+  it("adds sheets whose headers the functions themselves can read", async () => {
+    const book = open({ Sheet1: [] });
+    expect(await startBill(task)).toContain("Added Parts and Shop");
+    // One part and one tool of each kind, typed below the headers.
+    const headers = (sheet: string, row: number) =>
+      Array.from({ length: 20 }, (_, c) => String(book.at(sheet, row, c).value)).filter(Boolean);
+    const type = (sheet: string, row: number, values: readonly Held[]) =>
+      values.forEach((value, c) => {
+        book.enter(book.sheet(sheet), row, c, value);
+      });
+    expect(headers("Parts", 1)).toContain("Flanges (in)");
+    type("Parts", 2, ["A-1", "A36", "1/4", 10, 4, "2; 3", "90", "across", "V 2", "Plain"]);
+    type("Shop", 2, ["Brake 1", 150, 144, 126]);
+    type("Shop", 12, ["V 2", 2, 80]);
+    type("Shop", 22, ["Plain", 0.0625, 75]);
+    const [bill] = await Excel.run(async (context) => [readShopBill(await readBook(context))]);
+    expect(bill!.rows).toHaveLength(1);
+    expect(bill!.missing).toEqual([]);
+    expect(bill!.shop!.dies[0]!.opening).toBeCloseTo(50.8, 9);
+  });
+
+  it("touches no sheet that is there", async () => {
+    const book = open({ parts: [["my own"]] });
+    expect(await startBill(task)).toContain("Added Shop.");
+    expect(book.at("parts", 0, 0).value).toBe("my own");
+    expect(await startBill(task)).toContain("nothing was changed");
+  });
+});
+
+describe("repair formulas", () => {
+  it("enters again what stands at #NAME?, however it was stored", async () => {
+    const book = open({ Bill: [["a"]] });
+    const calls = [
+      "=SHOP.BEND.SETBACK(0.04,0.16,90)",
+      "=_xldudf_SHOP_BEND_SETBACK(0.04,0.16,90)",
+      "=[1]!_xldudf_SHOP_BEND_SETBACK(0.04,0.16,90)",
+      "=shop.bend.setback(0.04,0.16,90)",
+      "=1+ROUND(SHOP.BEND.SETBACK(0.04,0.16,90),2)",
+    ];
+    calls.forEach((formula, row) => {
+      leave(book, row, 1, formula);
+    });
+    expect(await repairFormulas(task)).toBe("5 formulas entered again.");
+    expect(calls.map((_, row) => book.at("Bill", row, 1).value)).toEqual([0.2, 0.2, 0.2, 0.2, 1.2]);
+  });
+
+  it("says what it left and why, and leaves everything else alone", async () => {
+    const book = open({ Bill: [["=1+1", "#NAME? in a text"]], Locked: [["x"]] });
+    book.sheet("Locked").isProtected = true;
+    leave(book, 1, 0, "=SHOP.BEND.NOTHING(1)");
+    leave(book, 2, 0, "=SOMEBODY.ELSES(1)");
+    leave(book, 1, 0, "=SHOP.BEND.SETBACK(0.04,0.16,90)", "Locked");
+    const said = await repairFormulas(task);
+    expect(said).toContain("0 formulas entered again. 2 left as they were");
+    expect(said).toContain("Bill, row 2: SHOP.BEND.NOTHING is no function of this version");
+    expect(said).toContain("Locked, row 2: its sheet is protected");
+    expect(book.at("Bill", 2, 0).formula).toBe("=SOMEBODY.ELSES(1)");
+    expect(book.at("Bill", 0, 0).value).toBe(2);
+  });
+
+  it("says so when there is nothing to repair", async () => {
+    open({ Bill: [["=1+1"]] });
+    expect(await repairFormulas(task)).toBe("No call stands at #NAME?.");
+  });
+
+  it("can be ended between two sheets, and what was done stands", async () => {
+    const book = open({ Bill: [["a"]], Next: [["a"]] });
+    leave(book, 1, 0, "=SHOP.BEND.SETBACK(0.04,0.16,90)");
+    leave(book, 1, 0, "=SHOP.BEND.SETBACK(0.04,0.16,90)", "Next");
+    const ending = {
+      step: (words: string) => {
+        if (words.includes("Next")) throw new Ended();
+      },
+    };
+    await expect(repairFormulas(ending)).rejects.toBeInstanceOf(Ended);
+    expect([book.at("Bill", 1, 0).value, book.at("Next", 1, 0).value]).toEqual([0.2, "#NAME?"]);
+  });
+});
+
+describe("freeze", () => {
+  it("copies what calculates into sheets of values, and says version, edition and date", async () => {
+    const book = open({ Bill: [["setback", "=SHOP.BEND.SETBACK(0.04,0.16,90)"]], Notes: [["no formula"]] });
+    const said = await freezeWorkbook(task, new Date("2026-03-14T09:00:00Z"));
+    expect(said).toBe("Frozen as values: Bill frozen.");
+    expect(book.sheets.map(({ name }) => name)).toEqual(["Bill", "Notes", "Bill frozen", "Bill frozen 2"]);
+    expect(book.at("Bill frozen", 0, 1)).toEqual({ formula: 0.2, value: 0.2 });
+    expect(book.at("Bill", 0, 1).formula).toContain("=SHOP");
+    const words = [...book.sheet("Bill frozen 2").cells.values()].map(({ value }) => value).join(" ");
+    expect(words).toContain(`Bracket Bill ${PRODUCT_VERSION}, materials of edition ${CURRENT_EDITION.name}`);
+    expect(words).toContain("2026-03-14T09:00");
+  });
+
+  it("a second time makes new sheets under names that fit", async () => {
+    const book = open({ ["A long name".padEnd(31, "x")]: [["=1+1"]] });
+    await freezeWorkbook(task, new Date(0));
+    await freezeWorkbook(task, new Date(0));
+    expect(book.sheets.every(({ name }) => name.length <= 31)).toBe(true);
+    expect(new Set(book.sheets.map(({ name }) => name)).size).toBe(book.sheets.length);
+  });
+
+  it("says so where nothing calculates", async () => {
+    const book = open({ Notes: [["text"]] });
+    expect(await freezeWorkbook(task, new Date(0))).toContain("nothing was frozen");
+    expect(book.sheets).toHaveLength(1);
+  });
+});
+
+describe("the selected line", () => {
+  const sheetsOf = () => {
+    const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
+    return Object.fromEntries(
+      book.map(({ name, rows }) => [
+        name,
+        rows.map((row) => row.map((cell) => (isCellError(cell) ? cell.code : cell))),
+      ]),
+    );
+  };
+
+  it("is drawn and checked as the selection moves, without reading the workbook again", async () => {
+    const book = open(sheetsOf());
+    const shown: (LineReport | undefined)[] = [];
+    await new SelectedLine((report) => shown.push(report)).follow();
+    expect(shown).toEqual([undefined]);
+    await book.select("Parts", 4, 2);
+    expect(shown.at(-1)).toMatchObject({ part: "DF-01", status: "clear" });
+    expect(shown.at(-1)!.drawings).toHaveLength(3);
+    const before = book.trips;
+    await book.select("Answers", 9, 0);
+    expect(shown.at(-1)!.part).toBe("DF-02");
+    expect(book.trips - before).toBe(1);
+  });
+
+  it("follows a change of the workbook", async () => {
+    const book = open(sheetsOf());
+    const shown: (LineReport | undefined)[] = [];
+    await new SelectedLine((report) => shown.push(report)).follow();
+    await book.select("Parts", 4, 4);
+    book.enter(book.sheet("Parts"), 4, 3, "steel");
+    for (const listener of book.listeners.changed) await listener();
+    expect(shown.at(-1)!.status).toBe("unreadable");
+    expect(shown.at(-1)!.sentences[0]).toMatch(/must be .*; got "steel"/);
+  });
+});
+
+describe("the warning about versions", () => {
+  const said = (version: string) => [
+    { name: "Read me", rows: [[null, `Bracket Bill ${version}, materials ${CURRENT_EDITION.name}`]] },
+  ];
+  it("names both where they differ", () => {
+    expect(versionWarning(said("0.0.1"))).toContain(
+      `calculated by version 0.0.1 with materials ${CURRENT_EDITION.name}; here runs version ${PRODUCT_VERSION}`,
+    );
+  });
+  it.each([[said(PRODUCT_VERSION)], [[{ name: "x", rows: [["Bracket Bill is nice"]] }]], [[]]])(
+    "is silent otherwise",
+    (book) => {
+      expect(versionWarning(book)).toBeUndefined();
+    },
+  );
+});
