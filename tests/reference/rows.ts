@@ -1,4 +1,5 @@
 /** All published answers in one place: the tests go through them, and so does every check of how sharp they are. */
+import { airBendCells, airBends } from "./air-bends.ts";
 import { bendForce, bendForceFormulas } from "./bend-force.ts";
 import { bendGeometry, bendGeometryFormulas } from "./bend-geometry.ts";
 import { jetLiftTolerance } from "./jet-lift-tolerance.ts";
@@ -8,7 +9,7 @@ import { shopRules } from "./shop-rules.ts";
 import { tableFormulas, tables } from "./tables.ts";
 import { workedBill } from "./worked-bill.ts";
 
-export const calls = [...bendGeometry, ...bendForce, ...shear, ...sheet, ...jetLiftTolerance, ...tables];
+export const calls = [...bendGeometry, ...bendForce, ...shear, ...sheet, ...jetLiftTolerance, ...tables, ...airBends];
 export const formulas = [
   ...bendGeometryFormulas,
   ...bendForceFormulas,
@@ -16,4 +17,4 @@ export const formulas = [
   ...tableFormulas,
   ...shopRules,
 ];
-export const cells = workedBill;
+export const cells = [...workedBill, ...airBendCells];

@@ -6,6 +6,11 @@ import type { PublishedFormula } from "./published.ts";
 
 const PRACTICE = "common practice, worked by hand";
 
+const MARGIN = "margin = (price - cost) / price, mark-up = (price - cost) / cost, by definition; up to the cent";
+const CLOCK = "clock and calendar by hand";
+const WEEK =
+  'VSTACK({"Day","Start","End"},{"Monday","7:00","15:00"},{"Tuesday","7:00","15:00"},{"Wednesday","7:00","15:00"},{"Thursday","7:00","15:00"},{"Friday","7:00","15:00"})';
+
 const rule = (
   id: string,
   formula: string,
@@ -225,6 +230,40 @@ export const shopRules: readonly PublishedFormula[] = [
     "a larger one needs another tool",
     '=IF(INDEX(SHOP.AIR.ACCEPT(0.2515,0.01,"A36",0.25,2),1,1)="other tool",1,0)',
     1,
+  ),
+
+  // Sums anybody can follow.
+  rule("price that leaves 30 %", "=SHOP.PRICE.FORMARGIN(100,0.3)", 142.86, 1e-9, MARGIN),
+  rule("price with 30 % on the cost", '=SHOP.PRICE.FORMARGIN(100,0.3,"markup")', 130, 1e-9, MARGIN),
+  rule("one piece bears the set-up", '=INDEX(SHOP.PRICE.BREAKS(100,5,"1; 8",0.2),2,3)', 131.25, 1e-9, MARGIN),
+  rule("eight pieces share the set-up", '=INDEX(SHOP.PRICE.BREAKS(100,5,"1; 8",0.2),3,3)', 21.88, 1e-9, MARGIN),
+  // Monday 2 March 2026 is day 46083; shifts of 8 hours from 7:00.
+  rule("20 hours from Monday morning", `=SHOP.DATE.FINISH(46083,20,${WEEK})`, 46085 + 11 / 24, 1e-9, CLOCK),
+  rule(
+    "20 hours before Wednesday at 11",
+    `=SHOP.DATE.LATESTSTART(46085+11/24,20,${WEEK})`,
+    46083 + 7 / 24,
+    1e-9,
+    CLOCK,
+  ),
+  rule("20 of 24 hours", `=SHOP.DATE.SLACK(46083,46086,20,${WEEK})`, 4, 1e-9, CLOCK),
+  rule("100 in at 20 in/min and 5 pierces of 6 s", "=SHOP.JET.TIME(100,5,200,6,20)", 5.5, 1e-9, CLOCK),
+  rule("25 in where 50 in took 4 minutes, 2 pierces of 15 s", "=SHOP.JET.TIME(25,2,200,15,,50,4)", 2.5, 1e-9, CLOCK),
+  // From the end to the bend line: the flange less half the deduction 2 (R + t) - (pi/2)(R + 0.42 t).
+  rule(
+    "stop of a first bend",
+    '=INDEX(SHOP.BEND.STOPS("1;2;1",90,"1;2",0.125,0.125),2,3)',
+    1 - (0.5 - (Math.PI / 2) * 0.1775) / 2,
+  ),
+  // V / (4 sin^2 45) a radian.
+  rule("ram travel of one degree", '=INDEX(SHOP.STRIP.EVENNESS("0;60;120","90;90;90",2),6,2)', Math.PI / 180),
+  // 16 pieces of 24 x 12 in are the sheet of 96 x 48 in.
+  rule(
+    "a bill of exactly one sheet takes one",
+    '=INDEX(SHOP.CUT.PLAN({"Part","Material","Thickness (in)","Length (in)","Width (in)","Quantity";"A","A36",0.25,24,12,16},{"Stock","Material","Thickness (in)","Length (in)","Width (in)","Price";"4x8","A36",0.25,96,48,300},{"Cut length (in)";120}),2,7)',
+    1,
+    0,
+    "area of pieces and sheet",
   ),
 
   says("a soft alloy folds sharp", "clear", "", { material: "1100-H14", thickness: 0.125, opening: 1 }),
