@@ -8,6 +8,7 @@ export const TASKS = {
   build: { source: "tools/package/build.ts", inRoot: true },
   package: { source: "tools/package/main.ts", inRoot: true },
   view: { source: "tools/view/main.ts" },
+  excel: { source: "tools/excel/main.ts", inRoot: true },
   "bench:airbend": { source: "tools/bench/airbend.ts" },
   "bench:cutting": { source: "tools/bench/cutting.ts" },
   "bench:recalc": { source: "tools/bench/recalc.ts" },
@@ -17,4 +18,7 @@ export const TASKS = {
   fuzz: { source: "tools/fuzz/calls.ts" },
   "mutate:constants": { source: "tools/mutate/main.ts", inRoot: true },
   "fuzz:files": { source: "tools/fuzz/files.ts" },
+  "bench:functions": { source: "tools/bench/functions.ts" },
+  "bench:cutting-shop": { source: "tools/bench/cutting-shop.ts" },
+  bench: { source: "tools/bench/all.ts", inRoot: true },
 };
