@@ -13,7 +13,8 @@ export class Engine {
   #waiting: { resolve(answer: Answer): void; reject(problem: Error): void }[] = [];
   /** What has been accepted so far, to be done again after a calculation was ended. */
   readonly #edits: Edit[] = [];
-  #opened: { bytes: Uint8Array } | undefined;
+  /** The workbook, once it has been opened. */
+  #opened: Uint8Array | undefined;
 
   constructor(
     private readonly start: () => Worker,
@@ -22,9 +23,10 @@ export class Engine {
     this.#worker = this.#begin();
   }
 
-  open(bytes: Uint8Array): Promise<Said<"opened">> {
-    this.#opened = { bytes };
-    return this.#ask({ ask: "open", bytes, edits: [] }, "opened");
+  async open(bytes: Uint8Array): Promise<Said<"opened">> {
+    const answer = await this.#ask({ ask: "open", bytes, edits: [] }, "opened");
+    this.#opened = bytes;
+    return answer;
   }
 
   async edit(edit: Edit): Promise<Said<"edited">> {
@@ -48,8 +50,8 @@ export class Engine {
     this.busy(false);
     for (const { reject } of waiting) reject(new Ended("ended"));
     this.#worker = this.#begin();
-    if (!this.#opened || this.#edits.length === 0) return undefined;
-    return this.#ask({ ask: "open", bytes: this.#opened.bytes, edits: this.#edits }, "opened");
+    if (!this.#opened) return undefined; // the opening itself was ended
+    return this.#ask({ ask: "open", bytes: this.#opened, edits: this.#edits }, "opened");
   }
 
   #begin(): Worker {

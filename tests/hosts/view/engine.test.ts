@@ -1,0 +1,113 @@
+/** The page's end of the engine: order of answers, ending a calculation, and when progress is shown. */
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { Ended, Engine, EngineRefusal } from "../../../src/hosts/view/engine.ts";
+import { progressAfter } from "../../../src/hosts/view/progress.ts";
+import type { Answer, Request } from "../../../src/hosts/view/protocol.ts";
+
+/** A thread that answers when it is told to. */
+class FakeWorker extends EventTarget {
+  readonly asked: Request[] = [];
+  ended = false;
+  postMessage(request: Request): void {
+    this.asked.push(request);
+  }
+  terminate(): void {
+    this.ended = true;
+  }
+  answer(data: Answer): void {
+    this.dispatchEvent(Object.assign(new Event("message"), { data }));
+  }
+}
+const opened: Answer = { said: "opened", sheets: [], first: 0, guide: [], notes: [] };
+const edit = (typed: string) => ({ sheet: 0, row: 0, column: 0, typed });
+
+function started() {
+  const workers: FakeWorker[] = [];
+  const busy: boolean[] = [];
+  const engine = new Engine(
+    () => {
+      const worker = new FakeWorker();
+      workers.push(worker);
+      return worker as unknown as Worker;
+    },
+    (isBusy) => busy.push(isBusy),
+  );
+  return { engine, workers, busy };
+}
+
+describe("the engine's thread", () => {
+  it("answers in turn; a refusal is the sentence, and the next question is answered as before", async () => {
+    const { engine, workers, busy } = started();
+    const [first, second] = [engine.edit(edit("=1")), engine.save()];
+    workers[0]!.answer({ said: "refused", message: "cell must be a number or text; got =1" });
+    workers[0]!.answer({ said: "saved", bytes: new Uint8Array([7]) });
+    await expect(first).rejects.toThrow(EngineRefusal);
+    expect((await second).bytes[0]).toBe(7);
+    expect(busy.at(-1)).toBe(false);
+  });
+
+  it("a calculation that is ended leaves what was accepted before, and nothing of its own", async () => {
+    const { engine, workers } = started();
+    const opening = engine.open(new Uint8Array([1]));
+    workers[0]!.answer(opened);
+    await opening;
+    const good = engine.edit(edit("1"));
+    workers[0]!.answer({ said: "edited", changes: [] });
+    await good;
+    const slow = engine.edit(edit("2"));
+    const ending = engine.end();
+    await expect(slow).rejects.toThrow(Ended);
+    expect(workers[0]!.ended).toBe(true);
+    expect(workers[1]!.asked).toEqual([{ ask: "open", bytes: new Uint8Array([1]), edits: [edit("1")] }]);
+    workers[1]!.answer(opened);
+    expect(await ending).toEqual(opened);
+  });
+
+  it("the first edit can be ended too, and the opening: a workbook never opened is not opened again", async () => {
+    const { engine, workers } = started();
+    const opening = engine.open(new Uint8Array([1]));
+    expect(await Promise.all([engine.end(), expect(opening).rejects.toThrow(Ended)])).toEqual([undefined, undefined]);
+    const again = engine.open(new Uint8Array([2]));
+    workers[1]!.answer(opened);
+    await again;
+    const slow = engine.edit(edit("1"));
+    void engine.end();
+    await expect(slow).rejects.toThrow(Ended);
+    expect(workers[2]!.asked).toEqual([{ ask: "open", bytes: new Uint8Array([2]), edits: [] }]);
+  });
+
+  it("a thread that breaks is said, not waited for", async () => {
+    const { engine, workers } = started();
+    const saving = engine.save();
+    workers[0]!.dispatchEvent(Object.assign(new Event("error"), { message: "boom" }));
+    await expect(saving).rejects.toThrow(/the engine stopped: boom/);
+  });
+});
+
+describe("progress", () => {
+  afterEach(() => vi.useRealTimers());
+  const parts = () => [{ hidden: true }, { textContent: "" }] as unknown as [HTMLElement, HTMLElement];
+
+  it("is not shown for what takes less than half a second", () => {
+    vi.useFakeTimers();
+    const [bar, words] = parts();
+    const busy = progressAfter(bar, words);
+    busy(true);
+    vi.advanceTimersByTime(450);
+    busy(false);
+    vi.advanceTimersByTime(5000);
+    expect(bar.hidden).toBe(true);
+  });
+
+  it("is shown with its seconds for what takes longer, and goes when it is done", () => {
+    vi.useFakeTimers();
+    const [bar, words] = parts();
+    const busy = progressAfter(bar, words);
+    busy(true);
+    vi.advanceTimersByTime(3000);
+    expect(bar.hidden).toBe(false);
+    expect(words.textContent).toBe("Calculating, 3 s");
+    busy(false);
+    expect(bar.hidden).toBe(true);
+  });
+});
