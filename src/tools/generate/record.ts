@@ -1,13 +1,13 @@
 /**
  * `npm run record`: the explicit switch that writes down the released names and editions, and what the sample
- * workbook answers, after a deliberate change.
+ * workbooks answer, after a deliberate change.
  * Review its difference and add a line to CHANGELOG.md.
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { RECORDS } from "../../cells/catalogue.ts";
 import { EDITIONS } from "../../data/materials/editions.ts";
-import { sampleBytes } from "../sample/file.ts";
-import { RESULTS_FILE, resultsOf, resultsText } from "../sample/recorded-results.ts";
+import { SAMPLES, sampleBytes } from "../sample/file.ts";
+import { resultsOf, resultsText } from "../sample/recorded-results.ts";
 import { EDITIONS_FILE, renewedEditions } from "./recorded-editions.ts";
 import { NAMES_FILE, namesOf, namesText, renewedNames } from "./recorded-names.ts";
 
@@ -15,4 +15,4 @@ const read = <T>(file: string, none: T): T => (existsSync(file) ? (JSON.parse(re
 
 writeFileSync(NAMES_FILE, namesText(renewedNames(read(NAMES_FILE, []), namesOf(RECORDS))));
 writeFileSync(EDITIONS_FILE, `${JSON.stringify(renewedEditions(read(EDITIONS_FILE, {}), EDITIONS), null, 2)}\n`);
-writeFileSync(RESULTS_FILE, resultsText(resultsOf(sampleBytes())));
+for (const sample of SAMPLES) writeFileSync(sample.results, resultsText(resultsOf(sampleBytes(sample), sample.sheets)));

@@ -1,7 +1,45 @@
-/** The sample workbook as a generated file. */
+/** The sample workbooks as generated files. */
 import { calculatedBytes } from "./calculated.ts";
 import { sampleModel } from "./stage-job/workbook.ts";
+import type { WorkbookModel } from "./xlsx/model.ts";
 
-export const SAMPLE_FILE = "sample-workbooks/stage-job.xlsx";
+export interface Sample {
+  readonly file: string;
+  /** Where its answers are written down, and those of which sheets: the others hold what was typed, or the catalogue. */
+  readonly results: string;
+  readonly sheets: readonly string[];
+  readonly model: () => WorkbookModel;
+}
 
-export const sampleBytes = (): Uint8Array => calculatedBytes(sampleModel());
+const sample = (name: string, sheets: readonly string[], model: () => WorkbookModel): Sample => ({
+  file: `sample-workbooks/${name}.xlsx`,
+  results: `tests/recorded/${name}.json`,
+  sheets,
+  model,
+});
+
+export const STAGE_JOB = sample(
+  "stage-job",
+  [
+    "Answers",
+    "Calculation",
+    "Checks",
+    "Blanks",
+    "Cut plan",
+    "Buying",
+    "Route",
+    "Times",
+    "Set-ups",
+    "Machines",
+    "Price",
+    "What-if",
+    "Load-in",
+    "Quote",
+  ],
+  sampleModel,
+);
+export const SAMPLES: readonly Sample[] = [STAGE_JOB];
+/** The one that is shown where none is named. */
+export const SAMPLE_FILE = STAGE_JOB.file;
+
+export const sampleBytes = ({ model }: Sample): Uint8Array => calculatedBytes(model());

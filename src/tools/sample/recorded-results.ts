@@ -1,19 +1,15 @@
-/** What the sample workbook answers, written down so that a change of any answer is seen and reviewed. */
+/** What a sample workbook answers, written down so that a change of any answer is seen and reviewed. */
 import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
 import { type CellValue, isCellError } from "../../units/cell.ts";
-
-export const RESULTS_FILE = "tests/recorded/stage-job.json";
-/** The others hold what was typed, the version, or the catalogue, which has a record of its own. */
-const SHEETS = ["Answers", "Calculation"];
 
 export type RecordedValue = string | number | boolean | null;
 /** Rows of each sheet as far as they are filled. */
 export type RecordedResults = Readonly<Record<string, readonly (readonly RecordedValue[])[]>>;
 
-export function resultsOf(bytes: Uint8Array): RecordedResults {
+export function resultsOf(bytes: Uint8Array, names: readonly string[]): RecordedResults {
   const { sheets } = readWorkbook(bytes);
   return Object.fromEntries(
-    SHEETS.map((name) => {
+    names.map((name) => {
       const sheet = sheets.find((found) => found.name === name)!;
       const rows = Array.from({ length: sheet.lastRow + 1 }, (_, row) =>
         trimmed(Array.from({ length: sheet.lastColumn + 1 }, (_, column) => plain(sheet.values[column]?.[row]))),

@@ -25,21 +25,15 @@ export interface Part {
 
 export const JOB = "Touring stage of the Marrowby Lantern Fair (invented)";
 
-/** The columns of the bill as the workbook names them, in order. */
-export const PART_COLUMNS = [
-  "Part",
-  "Description",
-  "Quantity",
-  "Material",
-  "Thickness",
-  "Flanges",
-  "Bend angles",
-  "Bend length",
-  "Die",
-  "Punch",
-  "Hole distance",
-  "Grain",
-] as const;
+/** Who asks, when work can begin and when the lorry leaves: days as a spreadsheet counts them. */
+export const CUSTOMER = "Marrowby Lantern Fair, stage office (invented)";
+export const QUOTE = {
+  number: "Q-0417",
+  day: 46150,
+  validDays: 21,
+  start: 46160 + 7 / 24,
+  due: 46170 + 9.5 / 24,
+} as const;
 
 type Line = readonly [
   part: string,
@@ -63,7 +57,7 @@ const LINES: readonly Line[] = [
   ["DF-03", "Deck corner clip", 96, "A1011 CS", "10 ga", "1.5; 1.5", 90, 4, "V 1", "Plain", 0.75, "across"],
   ["DF-04", "Deck frame channel", 40, "A1011 CS", "10 ga", "1.5; 4; 1.5", "90; 90", 46, "V 1", "Plain", null, "across"],
   ["DF-05", "Deck splice plate", 60, "A36", 0.1875, "2.5; 2.5", 90, 8, "V 1-1/2", "Plain", 1.25, "across"],
-  ["DF-06", "Deck edge trim", 36, "5052-H32", "1/8", "1.25; 2", 90, 72, "V 1", "Plain", null, "across"],
+  ["DF-06", "Deck edge trim", 36, "5052-H32", "1/8", "1.25; 2", 90, 72, "V 1", "Plain", null, null],
   ["DF-07", "Deck edge trim, corner", 8, "5052-H32", "1/8", "1.25; 2", 90, 12, "V 1", "Plain", null, null],
   ["DF-08", "Deck beam shoe", 16, "A36", "1/4", "3; 5; 3", "90; 90", 10, "V 2", "Plain", 1.5, "across"],
   ["DF-09", "Deck beam shoe, heavy", 6, "A36", "1/4", "3; 5; 3", "90; 90", 96, "V 1-1/2", "Plain", null, "across"],
@@ -88,7 +82,7 @@ const LINES: readonly Line[] = [
   ["RT-04", "Roof purlin cleat, raked", 20, "A1011 CS", "3 mm", "2; 2", 60, 5, "V 1", "Plain", 0.875, "across"],
   ["RT-05", "Sling hook plate", 24, "A36", "1/4", "2; 4", 90, 4, "V 2", "Plain", 0.375, "across"],
   ["RT-06", "Tower ladder rung seat", 44, "A36", "3/16", "0.75; 3", 90, 3, "V 1-1/2", "Plain", null, "across"],
-  ["RT-07", "Rain gutter", 6, "A653 CS", "16 ga", "1; 3; 4; 1", "90; 90; 45", 96, "V 5/8", "Plain", null, "across"],
+  ["RT-07", "Rain gutter", 6, "A653 CS", "16 ga", "1; 3; 4; 1", "90; 90; 45", 96, "V 5/8", "Plain", null, null],
   ["RT-08", "Rain gutter end", 12, "A653 CS", "16 ga", "0.5; 3; 0.5", "90; 90", 4, "V 5/8", "Plain", null, null],
   ["RT-09", "Tower base angle", 8, "A36", "1/4", "3; 3", 90, 36, "V 2", "Plain", 1.5, null],
   ["RT-10", "Sheave cheek", 16, "6061-T6", "1/8", "2; 3", 90, 6, "V 1", "Plain", null, "across"],
@@ -110,7 +104,7 @@ const LINES: readonly Line[] = [
     "across",
   ],
   ["LC-03", "Lamp bar saddle", 48, "A1011 CS", "12 ga", "1; 2; 1", "90; 90", 2, "V 3/4", "Plain", 0.5, "across"],
-  ["LC-04", "Cable tray", 20, "A653 CS", "16 ga", "2; 6; 2", "90; 90", 72, "V 5/8", "Plain", null, "across"],
+  ["LC-04", "Cable tray", 20, "A653 CS", "16 ga", "2; 6; 2", "90; 90", 72, "V 5/8", "Plain", null, null],
   [
     "LC-05",
     "Cable tray bridge",
@@ -148,7 +142,7 @@ const LINES: readonly Line[] = [
     null,
     "across",
   ],
-  ["CS-03", "Curtain track cover", 10, "A653 CS", "18 ga", "1; 4; 1", "90; 90", 104, "V 3/8", "Plain", null, "across"],
+  ["CS-03", "Curtain track cover", 10, "A653 CS", "18 ga", "1; 4; 1", "90; 90", 104, "V 3/8", "Plain", null, null],
   ["CS-04", "Flat brace foot", 54, "A36", "3/16", "2; 6", 90, 3, "V 1-1/2", "Plain", 1.5, "across"],
   ["CS-05", "Flat brace foot, raked", 54, "A36", "3/16", "2; 6", 75, 3, "V 1-1/2", "Plain", 1.5, "along"],
   ["CS-06", "Turntable skirt", 12, "5052-H32", 0.09, "1; 6", 90, 48, "V 5/8", "Plain", null, "across"],
@@ -164,7 +158,7 @@ const LINES: readonly Line[] = [
   ["WW-04", "Wagon wheel bracket", 32, "A36", "1/4", "2.5; 4; 2.5", "90; 90", 4, "V 2", "Plain", 1.375, "across"],
   ["WW-05", "Wagon buffer plate", 16, "304", "1/4", "3; 5", 90, 8, "V 2", "Plain", null, "across"],
   ["WW-06", "Wagon coupling ear", 24, "A36", "1/4", "1.5; 3", 90, 3, "V 2", "Plain", null, "across"],
-  ["WW-07", "Wagon side rail", 12, "A1011 CS", "10 ga", "1.5; 4; 1.5", "90; 90", 92, "V 1", "Plain", null, "across"],
+  ["WW-07", "Wagon side rail", 12, "A1011 CS", "10 ga", "1.5; 4; 1.5", "90; 90", 92, "V 1", "Plain", null, null],
   [
     "WW-08",
     "Wagon floor stiffener",
@@ -188,10 +182,32 @@ const LINES: readonly Line[] = [
   ["DR-05", "Stair tread pan", 22, "A1011 CS", "12 ga", "1; 10; 1", "90; 90", 36, "V 3/4", "Plain", null, "across"],
   ["DR-06", "Handrail seat", 36, "304", "1/8", "1.5; 2", 90, 3, "V 1", "Plain", 0.75, "across"],
   ["DR-07", "Handrail seat, sharp", 12, "304", "1/8", "1.5; 2", 90, 60, "V 1", "Knife", null, "across"],
-  ["DR-08", "Kick plate", 16, "304", "16 ga", "0.5; 6", 90, 96, "V 3/8", "Plain", null, "across"],
+  ["DR-08", "Kick plate", 16, "304", "16 ga", "0.5; 6", 90, 96, "V 3/8", "Plain", null, null],
   ["DR-09", "Monitor wedge side", 18, "5052-H32", 0.09, "1; 11; 1", "90; 50", 15, "V 5/8", "Plain", null, "across"],
   ["DR-10", "Music stand lip", 30, "A1008 CS", "18 ga", "0.75; 10", 35, 18, "V 3/8", "Plain", null, "across"],
   ["DR-11", "Mixing desk spacer", 40, "A1008 CS", "16 ga", "0.5; 0.5", 90, 1, "V 3/8", "Plain", null, "across"],
+  // Front of house
+  [
+    "FH-01",
+    "Box office shelf rail",
+    12,
+    "A1011 CS",
+    "12 ga",
+    "1; 8; 1",
+    "90; 90",
+    30,
+    "V 3/4",
+    "Plain",
+    null,
+    "across",
+  ],
+  ["FH-02", "Programme rack lip", 24, "5052-H32", 0.09, "1; 4", 90, 20, "V 5/8", "Plain", null, "across"],
+  ["FH-03", "Queue post foot", 36, "A36", "3/16", "3; 3", 90, 4, "V 1-1/2", "Plain", 1.5, "across"],
+  ["FH-04", "Cloak rail bracket", 40, "A1011 CS", "11 ga", "2; 6", 90, 2, "V 1", "Plain", 1.0, "across"],
+  ["FH-05", "Notice frame", 16, "A1008 CS", "18 ga", "0.5; 2; 0.5", "90; 90", 24, "V 3/8", "Plain", null, "across"],
+  ["FH-06", "Bar foot rail seat", 20, "304", "14 ga", "1.5; 1.5", 90, 4, "V 5/8", "Plain", 0.75, "across"],
+  ["FH-07", "Step light cover", 28, "A653 CS", "16 ga", "1; 3; 1", "90; 90", 8, "V 5/8", "Plain", null, "across"],
+  ["FH-08", "Ramp edge plate", 10, "A36", "3/16", "2; 8", 30, 40, "V 1-1/2", "Plain", null, "across"],
 ];
 
 export const PARTS: readonly Part[] = LINES.map(

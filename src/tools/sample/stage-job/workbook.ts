@@ -3,12 +3,51 @@ import type { WorkbookModel } from "../xlsx/model.ts";
 import { JOB } from "./job.ts";
 import { answersSheet } from "./sheets/answers-sheet.ts";
 import { calculationSheet } from "./sheets/calculation-sheet.ts";
+import { jobSheet } from "./sheets/job-sheet.ts";
 import { partsSheet } from "./sheets/parts-sheet.ts";
+import { quoteSheet } from "./sheets/quote-sheet.ts";
+import { quotedSheet } from "./sheets/quoted-sheet.ts";
 import { readMe } from "./sheets/read-me.ts";
 import { shopSheet } from "./sheets/shop-sheet.ts";
+import {
+  blanksSheet,
+  buyingSheet,
+  checkSheet,
+  cutListSheet,
+  cutPlanSheet,
+  loadInSheet,
+  machinesSheet,
+  priceSheet,
+  routeSheet,
+  setUpsSheet,
+  timesSheet,
+  whatIfSheet,
+} from "./sheets/spill-sheets.ts";
 
-/** The sample workbook, nothing calculated yet. */
+/** The estimator's workbook, from the bill to the customer's page; nothing calculated yet. */
 export const sampleModel = (): WorkbookModel => ({
   title: `Bracket bill: ${JOB}`,
-  sheets: [readMe(), shopSheet(), partsSheet(), answersSheet(), calculationSheet(), functionsSheet()],
+  sheets: [
+    readMe(),
+    shopSheet(),
+    partsSheet(),
+    answersSheet(),
+    calculationSheet(),
+    jobSheet(),
+    checkSheet(),
+    quotedSheet(),
+    blanksSheet(),
+    cutPlanSheet(),
+    cutListSheet(),
+    buyingSheet(),
+    routeSheet(),
+    timesSheet(),
+    setUpsSheet(),
+    machinesSheet(),
+    priceSheet(),
+    whatIfSheet(),
+    loadInSheet(),
+    quoteSheet(),
+    functionsSheet(),
+  ],
 });

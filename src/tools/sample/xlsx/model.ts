@@ -46,6 +46,8 @@ export interface Printing {
   readonly scale?: number;
   /** Whole columns, "A:M", so that a longer bill is printed too. */
   readonly area?: string;
+  /** Words at the left of every page's foot. */
+  readonly foot?: string;
   /** Rows repeated on every page, "8:8". */
   readonly titleRows?: string;
   readonly breaksBefore?: readonly number[];
@@ -63,6 +65,8 @@ export interface SheetModel {
   readonly merges?: readonly string[];
   /** Rows and columns that stay while the rest scrolls. */
   readonly frozen?: { readonly rows: number; readonly columns: number };
+  /** Only inputs can be typed into; without a password, so that who knows why can lift it. */
+  readonly locked?: boolean;
   readonly print: Printing;
 }
 

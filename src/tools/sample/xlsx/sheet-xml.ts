@@ -8,6 +8,7 @@ import { areaName, cellName, escapeXml, MAIN, RELATIONS, XML } from "./xml.ts";
 
 /** Narrow margins in inches, so that the letters stay large. */
 const MARGINS = '<pageMargins left="0.4" right="0.4" top="0.5" bottom="0.6" header="0.3" footer="0.3"/>';
+const FOOT = "Invented example. The machine's plate decides.";
 /** Dynamic array: the first record of the metadata part. */
 const DYNAMIC = ' cm="1"';
 
@@ -21,6 +22,7 @@ export function sheetXml(sheet: SheetModel, placed: Placed, isFirst: boolean, ta
     '<sheetFormatPr defaultRowHeight="13.2"/>' +
     columns(sheet) +
     `<sheetData>${rows(sheet, placed)}</sheetData>` +
+    (sheet.locked ? '<sheetProtection sheet="1" objects="1" scenarios="1" formatColumns="0" formatRows="0"/>' : "") +
     (merges.length > 0
       ? `<mergeCells count="${merges.length}">${merges.map((ref) => `<mergeCell ref="${ref}"/>`).join("")}</mergeCells>`
       : "") +
@@ -28,7 +30,7 @@ export function sheetXml(sheet: SheetModel, placed: Placed, isFirst: boolean, ta
     validations(sheet.validations ?? []) +
     MARGINS +
     pageSetup(sheet) +
-    `<headerFooter><oddFooter>${escapeXml("&L&8Invented example. The machine's plate decides.&C&8&A&R&8Page &P of &N")}</oddFooter></headerFooter>` +
+    `<headerFooter><oddFooter>${escapeXml(`&L&8${print.foot ?? FOOT}&C&8&A&R&8Page &P of &N`)}</oddFooter></headerFooter>` +
     breaks(sheet) +
     (tableIds.length > 0
       ? `<tableParts count="${tableIds.length}">${tableIds.map((id) => `<tablePart r:id="${id}"/>`).join("")}</tableParts>`

@@ -54,6 +54,7 @@ const LOOKS = {
   aside: { font: "quiet" },
   words: { wrap: true, top: true },
   strong: { font: "bold", wrap: true, top: true },
+  strongLine: { font: "bold", border: "row", top: true, align: "left" },
   header: { font: "bold", fill: "header", border: "header", wrap: true, align: "left", indent: 1 },
   headerRight: { font: "bold", fill: "header", border: "header", wrap: true, align: "right" },
   label: { font: "bold", border: "row", top: true, align: "left", indent: 1 },
@@ -64,22 +65,44 @@ const LOOKS = {
   inch: { border: "row", top: true, format: "0.000" },
   inchShort: { border: "row", top: true, format: "0.00" },
   tenth: { border: "row", top: true, format: "#,##0.0" },
+  dayLeft: { border: "row", top: true, format: "yyyy-mm-dd", align: "left", indent: 1 },
+  plainNumber: { border: "row", top: true, align: "right" },
+  percent: { border: "row", top: true, format: "0%" },
+  money: { border: "row", top: true, format: "#,##0.00" },
+  moment: { border: "row", top: true, format: "yyyy-mm-dd hh:mm", align: "right" },
+  day: { border: "row", top: true, format: "yyyy-mm-dd", align: "right" },
   figure: { border: "row", top: true, format: "0.0000", align: "right" },
   inputText: { fill: "input", border: "row", top: true, format: "@", align: "left", indent: 1, input: true },
   /** Below the bill: what is typed there later stays text too. */
   textColumn: { format: "@", align: "left", indent: 1, input: true },
   inputNumber: { fill: "input", border: "row", top: true, align: "right", input: true },
+  inputMoment: { fill: "input", border: "row", top: true, format: "yyyy-mm-dd hh:mm", align: "right", input: true },
+  inputDay: { fill: "input", border: "row", top: true, format: "yyyy-mm-dd", align: "right", input: true },
   totalLabel: { font: "bold", border: "total" },
   totalCount: { font: "bold", border: "total", format: "#,##0" },
   totalTenth: { font: "bold", border: "total", format: "#,##0.0" },
+  totalMoney: { font: "bold", border: "total", format: "#,##0.00" },
 } as const satisfies Readonly<Record<string, Look>>;
 
 export type StyleName = keyof typeof LOOKS;
 const NAMES = Object.keys(LOOKS) as StyleName[];
 export const styleIndex = (name: StyleName): number => NAMES.indexOf(name);
+const FIGURES: readonly StyleName[] = NAMES.filter((name) => {
+  const { format, align } = LOOKS[name] as Look;
+  return align === "right" || (align === undefined && format !== undefined && format !== "@");
+});
+/** Its header stands over the figures. */
+export const isRightAligned = (name: StyleName): boolean => FIGURES.includes(name);
 export const wraps = (name: StyleName): boolean => (LOOKS[name] as Look).wrap === true;
 
-const BUILT_IN: Readonly<Record<string, number>> = { General: 0, "0.00": 2, "#,##0": 3, "@": 49 };
+const BUILT_IN: Readonly<Record<string, number>> = {
+  General: 0,
+  "0.00": 2,
+  "#,##0": 3,
+  "#,##0.00": 4,
+  "0%": 9,
+  "@": 49,
+};
 const OWN_FORMATS = [
   ...new Set(NAMES.map((name) => (LOOKS[name] as Look).format ?? "General").filter((format) => !(format in BUILT_IN))),
 ];

@@ -10,7 +10,7 @@ export const STATE_CELL = "B6";
 const CONTENTS: readonly (readonly [string, string])[] = [
   [
     "Shop",
-    "Brakes, dies, punches, shears and stock as tables. Type your own figures over them, from the plates of your machines; add rows below.",
+    "Machines, tools, stations, rates, shifts and sheets as tables. Type your own figures over them, from the plates of your machines; add rows below.",
   ],
   [
     "Parts",
@@ -24,6 +24,20 @@ const CONTENTS: readonly (readonly [string, string])[] = [
     "Calculation",
     "How three of the answers come about, step by step with the source of every figure. Choose other lines in its shaded cells.",
   ],
+  ["Job", "Customer, date of the quote, when work can begin and when it must leave."],
+  ["Checks", "Bends, cut, drawing radius and tolerance of every line, and which lines are stopped."],
+  ["Quoted", "The lines that no check stops; all sheets from here on take these."],
+  ["Blanks", "Size, number and weight of every flat blank."],
+  [
+    "Cut plan",
+    "Which sheets are pulled and what is cut from each; Cut list has every cut in order, Buying the sheets to order.",
+  ],
+  ["Route", "Which machine cuts which line, and what that saves; Times has the minutes at every station."],
+  ["Set-ups", "The order at the brake with fewest changes of tools; Machines says which machines would do the bill."],
+  ["Price", "What every line costs, and its price; for the shop."],
+  ["What-if", "What happens to every line if it must leave by the time on the sheet Job."],
+  ["Load-in", "Packing order, piles and labels."],
+  ["Quote", "The customer's page: line, quantity, unit price, total."],
   ["Functions", "Every function with its question, arguments, an example and its source."],
 ];
 

