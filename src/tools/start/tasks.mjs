@@ -21,4 +21,6 @@ export const TASKS = {
   "bench:functions": { source: "tools/bench/functions.ts" },
   "bench:cutting-shop": { source: "tools/bench/cutting-shop.ts" },
   bench: { source: "tools/bench/all.ts", inRoot: true },
+  mutate: { source: "tools/mutate/mutation.ts", inRoot: true },
+  advisories: { source: "tools/advisories/main.ts", inRoot: true },
 };

@@ -1,0 +1,60 @@
+/**
+ * npm run mutate -- [TOPIC ...]
+ * Mutation testing of the arithmetic, a topic at a time (all of them take hours on two cores), each against its own tests.
+ * Unfinished business is remembered in .build, so that a second run only tries what has changed. Writes the scores to
+ * tests/recorded/mutation.json; survivors are printed.
+ */
+import { spawnSync } from "node:child_process";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { scoresOf, scoreText } from "./scores.ts";
+
+/** Where the tests of a topic stand, from tests; "reference" are the published answers. */
+const TOPICS: Readonly<Record<string, readonly string[]>> = {
+  units: ["units"],
+  "calc/material": ["calc/material", "reference/reference.test.ts"],
+  "calc/flat": ["calc/flat", "reference/reference.test.ts"],
+  "calc/shear": ["calc/shear", "reference/reference.test.ts", "cells/ordinary-brackets.test.ts"],
+  "calc/jet": ["calc/jet", "reference/reference.test.ts"],
+  "calc/handling": ["calc/handling", "reference/reference.test.ts"],
+  "calc/tolerance": ["calc/tolerance", "reference/reference.test.ts"],
+  "calc/cost": ["calc/cost"],
+  "calc/time": ["calc/time"],
+  "calc/schedule": ["calc/schedule"],
+  "calc/strip": ["calc/strip"],
+  "calc/bend": ["calc/bend/*.test.ts", "reference/reference.test.ts"],
+  "calc/bend/check": ["calc/bend/limits.test.ts", "cells/ordinary-brackets.test.ts"],
+  "calc/route": ["calc/route"],
+  "calc/bend/mechanics": ["calc/bend/mechanics"],
+  "calc/bend/order": ["calc/bend/order"],
+  "calc/cutting": ["calc/cutting"],
+};
+const SCORES = "tests/recorded/mutation.json";
+const REPORT = ".build/mutation.json";
+
+const wanted = process.argv.slice(2);
+const unknown = wanted.filter((topic) => !Object.hasOwn(TOPICS, topic));
+if (unknown.length > 0) {
+  console.error(`TOPIC must be one of ${Object.keys(TOPICS).join(", ")}; got ${unknown.join(", ")}`);
+  process.exit(64);
+}
+mkdirSync(".build", { recursive: true });
+for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
+  console.log(`== ${topic}`);
+  const { status } = spawnSync(
+    process.execPath,
+    [
+      "node_modules/@stryker-mutator/core/bin/stryker.js",
+      "run",
+      "src/tools/mutate/stryker.config.mjs",
+      "--mutate",
+      `src/${topic}/*.ts`,
+    ],
+    { stdio: "inherit", env: { ...process.env, MUTATED: TOPICS[topic]!.join(",") } },
+  );
+  if (status !== 0) {
+    process.exitCode = 1;
+    continue;
+  }
+  const known = JSON.parse(readFileSync(SCORES, "utf8"));
+  writeFileSync(SCORES, scoreText({ ...known, ...scoresOf(JSON.parse(readFileSync(REPORT, "utf8"))) }));
+}
