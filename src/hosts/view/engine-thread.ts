@@ -18,10 +18,15 @@ function answer(request: Request, trade: Trade): Answer {
       first: session.firstSheet(),
       guide: trade.guide(),
       notes: session.notes(),
+      waits: session.waits,
     };
   }
   const open = session!;
-  if (request.ask === "edit") return { said: "edited", changes: open.edit(request.edit) };
+  if (request.ask === "edit") {
+    const changes = open.edit(request.edit);
+    return { said: "edited", changes, waits: open.waits };
+  }
+  if (request.ask === "finish") return { said: "edited", changes: open.finish(), waits: open.waits };
   if (request.ask === "look") return { said: "looked", ...open.look(request.place) };
   return { said: "saved", bytes: open.save() };
 }

@@ -35,6 +35,11 @@ export class Engine {
     return answer;
   }
 
+  /** Calculates what takes long. */
+  finish(): Promise<Said<"edited">> {
+    return this.#ask({ ask: "finish" }, "edited");
+  }
+
   look(sheet: number, row: number, column: number): Promise<Said<"looked">> {
     return this.#ask({ ask: "look", place: { sheet, row, column } }, "looked");
   }

@@ -47,6 +47,7 @@ async function start(): Promise<void> {
   say(opened.notes.join(" "));
   byId("functions").append(guide(opened.guide));
   save.disabled = false;
+  finishSoon(opened.waits);
 }
 
 function show(views: readonly SheetView[], first: number): void {
@@ -112,15 +113,36 @@ async function beginEdit(row: number, column: number): Promise<string | undefine
 }
 
 async function edit(row: number, column: number, typed: string): Promise<void> {
-  const { changes } = await engine.edit({ sheet: open, row, column, typed });
+  clearTimeout(finishing);
+  const { changes, waits } = await engine.edit({ sheet: open, row, column, typed });
   performance.mark("edit answered");
   unsaved = true;
   say("");
-  await Promise.all(bySheet(changes).map(([sheet, some]) => shownLater(sheet, some)));
+  await showChanges(changes);
   // Asked for now, called right before the next picture.
   requestAnimationFrame(() => performance.mark("edit painted"));
+  finishSoon(waits);
   await lookAgain();
 }
+
+/** Long calls (a cut plan) begin when nobody has typed for a moment; until they are done their answers are old. */
+const PAUSE_MS = 800;
+let finishing: ReturnType<typeof setTimeout> | undefined;
+function finishSoon(waits: boolean): void {
+  clearTimeout(finishing);
+  byId("old").hidden = !waits;
+  if (waits) finishing = setTimeout(() => void attempt(finish), PAUSE_MS);
+}
+
+async function finish(): Promise<void> {
+  const { changes, waits } = await engine.finish();
+  byId("old").hidden = !waits;
+  await showChanges(changes);
+  await lookAgain();
+}
+
+const showChanges = (changes: readonly ChangedView[]) =>
+  Promise.all(bySheet(changes).map(([sheet, some]) => shownLater(sheet, some)));
 
 function bySheet(changes: readonly ChangedView[]): [number, ChangedView[]][] {
   const found = new Map<number, ChangedView[]>();
@@ -148,10 +170,14 @@ save.addEventListener("click", () =>
 );
 byId("cancel").addEventListener("click", () =>
   attempt(async () => {
+    clearTimeout(finishing);
     const again = await engine.end();
-    if (again) show(again.sheets, open);
+    if (!again) return;
+    show(again.sheets, open);
+    byId("old").hidden = !again.waits;
   }),
 );
+byId("finish").addEventListener("click", () => attempt(finish));
 addEventListener("beforeunload", (event) => {
   if (unsaved) event.preventDefault();
 });

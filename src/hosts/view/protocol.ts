@@ -48,6 +48,7 @@ export interface CellDetail {
 export type Request =
   | { readonly ask: "open"; readonly bytes: Uint8Array; readonly edits: readonly Edit[] }
   | { readonly ask: "edit"; readonly edit: Edit }
+  | { readonly ask: "finish" }
   | { readonly ask: "look"; readonly place: Place }
   | { readonly ask: "save" };
 
@@ -62,8 +63,10 @@ export type Answer =
       readonly first: number;
       readonly guide: readonly GuideEntry[];
       readonly notes: readonly string[];
+      readonly waits: boolean;
     }
-  | { readonly said: "edited"; readonly changes: readonly ChangedView[] }
+  /** `waits`: long calls still have their old answer, until "finish" is asked. */
+  | { readonly said: "edited"; readonly changes: readonly ChangedView[]; readonly waits: boolean }
   | { readonly said: "looked"; readonly detail: CellDetail; readonly report: LineReport | undefined }
   | { readonly said: "saved"; readonly bytes: Uint8Array }
   | { readonly said: "refused"; readonly message: string };

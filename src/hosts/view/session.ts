@@ -5,6 +5,8 @@ import type { Book } from "../bill/book.ts";
 import type { LineReport } from "../bill/line-report.ts";
 import type { ShopBill } from "../bill/shop-bill.ts";
 import { bookOf } from "../bill/workbook-book.ts";
+import type { CustomFunctions } from "../headless/custom-functions.ts";
+import { keep } from "../headless/evaluate/frame.ts";
 import { cellName } from "../headless/formula/address.ts";
 import { serialNow } from "../headless/formula/serial-now.ts";
 import { Calculator } from "../headless/graph/calculator.ts";
@@ -18,6 +20,9 @@ import type { CellDetail, ChangedView, Edit, Place, SheetView } from "./protocol
 import type { Trade } from "./trade.ts";
 import { typedValue } from "./typed-value.ts";
 
+/** Why a long call keeps its old answer for now. */
+const LATER = "volatile";
+
 /** Empty rows and columns round what is filled, so that there is room to type. */
 const ROOM = { rows: 20, columns: 2 };
 
@@ -28,6 +33,9 @@ export class Session {
   /** Values as last shown, a copy of each sheet. */
   readonly #shown: (CellValue | undefined)[][][];
   readonly #typed = new Map<string, TypedCell>();
+  /** Long calls keep their old answer until they are asked for; what stands here is then calculated again. */
+  #postpones = true;
+  #waits = false;
   #book: Book | undefined;
   #bill: ShopBill | undefined | null = null;
 
@@ -38,7 +46,15 @@ export class Session {
     edits: readonly Edit[] = [],
   ) {
     this.#workbook = readWorkbook(bytes);
-    this.#calculator = new Calculator(this.#workbook, { functions: trade.functions, now: serialNow(new Date()) });
+    const functions: CustomFunctions = {
+      ...trade.functions,
+      call: (name, args) => {
+        if (!this.#postpones || !trade.isLong(name)) return trade.functions.call(name, args);
+        this.#waits = true;
+        return keep(LATER, name);
+      },
+    };
+    this.#calculator = new Calculator(this.#workbook, { functions, now: serialNow(new Date()) });
     this.#calculator.calculateAll();
     const looks = readLooks(this.#workbook);
     this.#looks = this.#workbook.sheets.map((sheet) =>
@@ -81,7 +97,9 @@ export class Session {
 
   /** What the shop's tables lack, and formulas that keep their old value because the engine cannot calculate them. */
   notes(): string[] {
-    const kept = [...this.#calculator.formulas()].filter((cell) => cell.kept || cell.circular);
+    const kept = [...this.#calculator.formulas()].filter(
+      (cell) => (cell.kept && cell.kept.reason !== LATER) || cell.circular,
+    );
     const names = kept
       .slice(0, 3)
       .map((cell) => `${this.#workbook.sheets[cell.sheet]!.name}!${cellName(cell.row, cell.column)}`);
@@ -95,9 +113,30 @@ export class Session {
     ];
   }
 
+  /** Whether a long call still has its old answer. */
+  get waits(): boolean {
+    return this.#waits;
+  }
+
+  /** Calculates what was put off, and everything that reads it. */
+  finish(): ChangedView[] {
+    if (!this.#waits) return [];
+    this.#postpones = false;
+    this.#waits = false;
+    this.#calculator.calculateAll();
+    this.#postpones = true;
+    this.#book = undefined;
+    this.#bill = null;
+    return this.#changes();
+  }
+
   /** Throws Refusal where the cell or what is typed is not taken; nothing has changed then. */
   edit(edit: Edit): ChangedView[] {
     this.#change(edit);
+    return this.#changes();
+  }
+
+  #changes(): ChangedView[] {
     return this.#workbook.sheets.flatMap((sheet, index) => this.#differences(sheet, index));
   }
 
@@ -143,7 +182,9 @@ export class Session {
     return { detail, report: bill && line && this.trade.lineReport(line, bill) };
   }
 
+  /** A file never leaves with an answer that was put off. */
   save(): Uint8Array {
+    this.finish();
     return editedBytes(this.#workbook, [...this.#typed.values()]);
   }
 

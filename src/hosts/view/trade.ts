@@ -1,5 +1,5 @@
 /** Everything of the trade that a session needs, in a file of its own: the engine knows none of it. */
-import { RECORDS, shopFunctions } from "../../cells/catalogue.ts";
+import { findRecord, RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import { billRowAt } from "../bill/bill-row.ts";
 import { lineReport } from "../bill/line-report.ts";
 import { readShopBill } from "../bill/shop-bill.ts";
@@ -7,6 +7,8 @@ import { guideEntry } from "../pane/guide/entry.ts";
 
 export const trade = {
   functions: shopFunctions,
+  /** Takes long enough that whoever types should not wait for it. */
+  isLong: (name: string): boolean => findRecord(name)?.long === true,
   readShopBill,
   billRowAt,
   lineReport,

@@ -12,6 +12,9 @@ import { builtAddIn } from "../../excel/built.ts";
 import { served } from "../../excel/served.ts";
 import { standInScript } from "./stand-in-script.ts";
 
+/** The page answers when it has calculated, however busy the machine is. */
+const soon = (read: () => unknown) => expect.poll(read, { timeout: 15_000 });
+
 let browser: Browser;
 let server: Awaited<ReturnType<typeof served>>;
 let folder: string;
@@ -81,13 +84,13 @@ describe("the pane beside a workbook", () => {
   it("draws and checks the line that is selected, as the selection moves", () =>
     inExcel("selected", {}, async (page) => {
       await select(page, "Parts", 4, 2);
-      await expect.poll(() => page.locator(".line h2").textContent()).toBe("DF-01");
-      await expect.poll(() => page.locator(".line svg").count()).toBe(3);
+      await soon(() => page.locator(".line h2").textContent()).toBe("DF-01");
+      await soon(() => page.locator(".line svg").count()).toBe(3);
       await select(page, "Parts", 12, 0);
-      await expect.poll(() => page.locator(".line h2").textContent()).toBe("DF-09");
+      await soon(() => page.locator(".line h2").textContent()).toBe("DF-09");
       expect(await page.locator(".line .status").textContent()).toContain("stop");
       await select(page, "Parts", 0, 0);
-      await expect.poll(() => page.locator(".hint").textContent()).toContain("Select a line");
+      await soon(() => page.locator(".hint").textContent()).toContain("Select a line");
     }));
 
   it("inserts a function's example by a click", () =>
@@ -96,7 +99,7 @@ describe("the pane beside a workbook", () => {
       await page.getByLabel("What do you want to know?").fill("setback");
       await page.locator("summary").first().click();
       await page.getByRole("button", { name: "Insert here" }).click();
-      await expect.poll(() => said(page)).toContain("Inserted in Parts!R91C4");
+      await soon(() => said(page)).toContain("Inserted in Parts!R91C4");
       expect(await fake(page, 'at("Parts", 90, 3).formula')).toContain("=");
     }));
 
@@ -107,13 +110,13 @@ describe("the pane beside a workbook", () => {
         'sheet("Parts").cells.set("95,0", { formula: "=_xldudf_SHOP_BEND_SETBACK(1,1,90)", value: "#NAME?" })',
       );
       await page.getByRole("button", { name: "Repair formulas" }).click();
-      await expect.poll(() => said(page)).toBe("1 formulas entered again.");
+      await soon(() => said(page)).toBe("1 formulas entered again.");
       expect(await fake(page, 'at("Parts", 95, 0).value')).toBe(0.2);
       await page.getByRole("button", { name: "Freeze" }).click();
-      await expect.poll(() => said(page)).toContain("Parts frozen");
+      await soon(() => said(page)).toContain("Parts frozen");
       expect(await fake(page, 'at("Parts frozen", 95, 0).formula')).toBe(0.2);
       await page.getByRole("button", { name: "Start a bill" }).click();
-      await expect.poll(() => said(page)).toContain("nothing was changed");
+      await soon(() => said(page)).toContain("nothing was changed");
     }));
 
   it.each([
@@ -123,7 +126,7 @@ describe("the pane beside a workbook", () => {
   ] as const)("%s: nothing is clipped, and axe-core finds nothing serious", (name, look) =>
     inExcel(name, look, async (page) => {
       await select(page, "Parts", 12, 0);
-      await expect.poll(() => page.locator(".line svg").count()).toBe(3);
+      await soon(() => page.locator(".line svg").count()).toBe(3);
       const clipped = await page.evaluate(() =>
         [...document.querySelectorAll("body *")]
           .filter((one) => !(one instanceof SVGElement) || one.tagName === "svg")
