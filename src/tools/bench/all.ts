@@ -5,7 +5,7 @@
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { cpus, loadavg, platform, release, totalmem } from "node:os";
+import { cpus, loadavg, platform, totalmem } from "node:os";
 import { parseArgs } from "node:util";
 import { gzipSync } from "node:zlib";
 import { type Measured, resultsPage } from "./results-page.ts";
@@ -90,7 +90,7 @@ const machine = {
   processor: cpus()[0]?.model ?? "unknown",
   cores: cpus().length,
   gigabytes: Math.round(totalmem() / 1e9),
-  system: `${platform()} ${release()}`,
+  system: platform(),
   node: process.version,
   version,
   load: loadavg()[0]!,
