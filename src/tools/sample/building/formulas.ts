@@ -27,3 +27,18 @@ const stored = (name: string, values: readonly string[]): string => `${prefixed(
 export const spillOf = (cell: string): string => `_xlfn.ANCHORARRAY(${cell})`;
 export const lookUp = (wanted: string, among: string, answer: string): string =>
   `_xlfn.XLOOKUP(${wanted},${among},${answer},"")`;
+
+/** Functions of later date than the file format, as they stand in examples. */
+const LATER = /\b(VSTACK|HSTACK)\(/g;
+/** A formula as it is typed, "=SHOP.BEND.SETBACK(0.04,0.16,90)", as the file stores it. */
+export const storedFormula = (typed: string): string =>
+  typed
+    .replace(/^=/, "")
+    .replace(new RegExp(`\\b${NAMESPACE}\\.([A-Z.]+)\\(`, "g"), (_, name: string) => `${prefixed(name)}(`)
+    .replace(LATER, "_xlfn.$1(");
+
+/** Functions of the catalogue that a stored formula calls. */
+export const calledIn = (formula: string): string[] =>
+  [...formula.matchAll(new RegExp(`_xldudf_${NAMESPACE}_([A-Z_]+)\\(`, "g"))].map(([, name]) =>
+    name!.replaceAll("_", "."),
+  );

@@ -1,4 +1,5 @@
 import { functionsSheet } from "../building/functions-sheet.ts";
+import { shopSheet } from "../shop/shop-sheet.ts";
 import type { WorkbookModel } from "../xlsx/model.ts";
 import { JOB } from "./job.ts";
 import { answersSheet } from "./sheets/answers-sheet.ts";
@@ -8,7 +9,6 @@ import { partsSheet } from "./sheets/parts-sheet.ts";
 import { quoteSheet } from "./sheets/quote-sheet.ts";
 import { quotedSheet } from "./sheets/quoted-sheet.ts";
 import { readMe } from "./sheets/read-me.ts";
-import { shopSheet } from "./sheets/shop-sheet.ts";
 import {
   blanksSheet,
   buyingSheet,

@@ -71,11 +71,14 @@ const LOOKS = {
   money: { border: "row", top: true, format: "#,##0.00" },
   moment: { border: "row", top: true, format: "yyyy-mm-dd hh:mm", align: "right" },
   day: { border: "row", top: true, format: "yyyy-mm-dd", align: "right" },
+  /** Whatever an example answers: a figure at the left, a text wrapped. */
+  answer: { border: "row", top: true, wrap: true, align: "left", indent: 1 },
   figure: { border: "row", top: true, format: "0.0000", align: "right" },
   inputText: { fill: "input", border: "row", top: true, format: "@", align: "left", indent: 1, input: true },
   /** Below the bill: what is typed there later stays text too. */
   textColumn: { format: "@", align: "left", indent: 1, input: true },
   inputNumber: { fill: "input", border: "row", top: true, align: "right", input: true },
+  inputShare: { fill: "input", border: "row", top: true, format: "0%", align: "right", input: true },
   inputMoment: { fill: "input", border: "row", top: true, format: "yyyy-mm-dd hh:mm", align: "right", input: true },
   inputDay: { fill: "input", border: "row", top: true, format: "yyyy-mm-dd", align: "right", input: true },
   totalLabel: { font: "bold", border: "total" },

@@ -10,8 +10,8 @@ import type { Workbook } from "../../../../src/hosts/headless/workbook/workbook.
 import { readBill } from "../../../../src/tools/demo/bill.ts";
 import { calculatedBytes } from "../../../../src/tools/sample/calculated.ts";
 import { SAMPLE_FILE } from "../../../../src/tools/sample/file.ts";
+import { BRAKES, SHEARS } from "../../../../src/tools/sample/shop/tables.ts";
 import { PARTS } from "../../../../src/tools/sample/stage-job/job.ts";
-import { BRAKES, SHEARS } from "../../../../src/tools/sample/stage-job/shop.ts";
 import { sampleModel } from "../../../../src/tools/sample/stage-job/workbook.ts";
 import type { WorkbookModel } from "../../../../src/tools/sample/xlsx/model.ts";
 import { writeWorkbookModel } from "../../../../src/tools/sample/xlsx/write.ts";

@@ -1,10 +1,10 @@
 import { value } from "../../building/cells.ts";
 import { lookUp, shop, spillOf } from "../../building/formulas.ts";
+import { READ_ME, STATE_CELL } from "../../building/read-me.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
 import { cellName, columnName } from "../../xlsx/xml.ts";
 import { JOB } from "../job.ts";
-import { READ_ME, STATE_CELL } from "./read-me.ts";
 
 const HEADER_ROW = 8;
 const FIRST = HEADER_ROW + 1;

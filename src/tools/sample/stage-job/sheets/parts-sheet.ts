@@ -1,11 +1,11 @@
 import { CURRENT_EDITION } from "../../../../data/materials/editions.ts";
 import type { CellValue } from "../../../../units/cell.ts";
 import { tableCells, value } from "../../building/cells.ts";
+import { namesOf } from "../../shop/shop-sheet.ts";
 import type { SheetModel, SheetTable, Validation } from "../../xlsx/model.ts";
 import { columnName } from "../../xlsx/xml.ts";
 import { AREAS, type Features, featuresOf } from "../features.ts";
 import { PARTS, type Part } from "../job.ts";
-import { namesOf } from "./shop-sheet.ts";
 
 type Bracket = Part & Features;
 export interface PartColumn {

@@ -1,13 +1,8 @@
-import { value } from "../../building/cells.ts";
-import { shop } from "../../building/formulas.ts";
-import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
+import { type Lines, readMeSheet } from "../../building/read-me.ts";
+import type { SheetModel } from "../../xlsx/model.ts";
 import { JOB } from "../job.ts";
 
-export const READ_ME = "Read me";
-/** Where the other sheets find whether the functions run. */
-export const STATE_CELL = "B6";
-
-const CONTENTS: readonly (readonly [string, string])[] = [
+const CONTENTS: Lines = [
   [
     "Shop",
     "Machines, tools, stations, rates, shifts and sheets as tables. Type your own figures over them, from the plates of your machines; add rows below.",
@@ -41,49 +36,11 @@ const CONTENTS: readonly (readonly [string, string])[] = [
   ["Functions", "Every function with its question, arguments, an example and its source."],
 ];
 
-const STATUS: readonly (readonly [string, string])[] = [
-  ["clear", "No problem found against the tables given. It is no permission: the machine's plate decides."],
-  ["check", "Look before cutting: the sentence gives the figure, the limit and the nearest remedy."],
-  ["stop", "As it stands this scraps sheet or hurts a machine. The sentence says what would mend it."],
-];
-
-const CAUTIONS: readonly string[] = [
-  "The rating plate and the manual of your own machine decide, never this workbook. The tables of the sheet Shop are invented.",
-  "Guards, light curtains and two-hand controls stay in place and are tested as the machine's maker and local codes ask. Local codes and licensed practice go before every figure here.",
-  "Keep hands away from the point of operation: not between punch and die, not under the hold-downs or the knives, not behind the shear where the strip falls. A flange that slips into the die can be thrown; a long sheet whips up as it bends.",
-  "What a bracket may carry is not checked anywhere in this workbook. Ask a licensed engineer.",
-  "Radius, springback and tons of an air bend scatter with the sheet. Bend a test strip of the same sheet before a run.",
-];
-
-const DEAD =
-  "The functions are NOT running here: every figure you see is an old one or an error. Install the add-in, or do not use this workbook for work.";
-
-export function readMe(): SheetModel {
-  const cells: SheetCell[] = [
-    value(1, 1, "title", "Bracket bill"),
-    value(2, 1, "heading", JOB),
-    value(
-      3,
-      1,
-      "note",
+export const readMe = (): SheetModel =>
+  readMeSheet({
+    title: "Bracket bill",
+    subject: JOB,
+    about:
       "An invented job in an invented shop: no machine, firm or event of these names is meant. It shows what the functions answer.",
-    ),
-    value(5, 1, "label", "Version"),
-    { row: 5, column: 2, style: "wrapped", formula: shop("VERSION"), spills: ["wrapped"] },
-    value(6, 1, "label", "State"),
-    { row: 6, column: 2, style: "strong", formula: `IF(ISERROR(B5),"${DEAD}","The functions are running.")` },
-  ];
-  let row = 8;
-  const section = (title: string, lines: readonly (readonly [string, string])[]) => {
-    cells.push(value(row++, 1, "heading", title));
-    for (const [name, words] of lines) cells.push(value(row, 1, "label", name), value(row++, 2, "wrapped", words));
-    row++;
-  };
-  section("What stands where", CONTENTS);
-  section("What the three words mean", STATUS);
-  section(
-    "Before a machine is started",
-    CAUTIONS.map((words, i) => [String(i + 1), words]),
-  );
-  return { name: READ_ME, widths: [14, 96], cells, merges: ["A3:B3"], print: { landscape: false } };
-}
+    contents: CONTENTS,
+  });

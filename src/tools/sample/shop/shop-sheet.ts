@@ -1,14 +1,14 @@
-import { tableCells, value } from "../../building/cells.ts";
-import type { SheetCell, SheetModel, SheetTable } from "../../xlsx/model.ts";
-import { SHOP_TABLES } from "../shop.ts";
+import { tableCells, value } from "../building/cells.ts";
+import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
+import { SHOP_TABLES } from "./tables.ts";
 
 const FIRST_ROW = 4;
 /** Free rows below a table, for tools to come. */
 const ROOM = 3;
 
-export function shopSheet(): SheetModel {
+export function shopSheet(name = "Shop"): SheetModel {
   const cells: SheetCell[] = [
-    value(1, 1, "title", "Shop"),
+    value(1, 1, "title", name),
     value(
       2,
       1,
@@ -18,9 +18,9 @@ export function shopSheet(): SheetModel {
   ];
   const tables: SheetTable[] = [];
   let row = FIRST_ROW;
-  for (const { name, title, headers, rows } of SHOP_TABLES) {
+  for (const { name: tableName, title, headers, rows } of SHOP_TABLES) {
     cells.push(value(row, 1, "heading", title));
-    const table: SheetTable = { name, row: row + 1, column: 1, headers, rows: rows.length };
+    const table: SheetTable = { name: tableName, row: row + 1, column: 1, headers, rows: rows.length };
     const styles = headers.map((_, i) =>
       rows.every((cell) => typeof (cell[i] ?? 0) === "number") && rows.some((cell) => cell[i] !== null)
         ? "inputNumber"
@@ -31,7 +31,7 @@ export function shopSheet(): SheetModel {
     row += rows.length + 2 + ROOM;
   }
   return {
-    name: "Shop",
+    name,
     widths: [19, 14, 14, 14, 13, 14, 13, 13, 13, 12, 12],
     cells,
     tables,
@@ -41,7 +41,7 @@ export function shopSheet(): SheetModel {
   };
 }
 
-/** Where a table's first column stands, for a list to choose from: "Shop!$A$18:$A$25". */
+/** Of the sheet "Shop": where a table's first column stands, for a list to choose from: "Shop!$A$18:$A$25". */
 export function namesOf(tableName: string): string {
   const table = shopSheet().tables!.find(({ name }) => name === tableName)!;
   return `Shop!$A$${table.row + 1}:$A$${table.row + table.rows}`;

@@ -1,0 +1,36 @@
+import { value } from "../../building/cells.ts";
+import { shop } from "../../building/formulas.ts";
+import type { SheetModel } from "../../xlsx/model.ts";
+
+const HEADER_ROW = 8;
+
+export const materialsSheet = (): SheetModel => ({
+  name: "Materials",
+  widths: [14, 22, 11, 10, 22, 18, 70],
+  cells: [
+    value(1, 1, "title", "Materials"),
+    value(
+      2,
+      1,
+      "note",
+      "Every built-in value with its source and how sure it is: read in the named text, derived, from memory, common practice or fitted. Your own values win: give a range with these headers as the functions' data argument. One value above: choose in the shaded cells.",
+    ),
+    value(4, 1, "label", "Material"),
+    value(4, 2, "inputText", "304"),
+    value(5, 1, "label", "Property"),
+    value(5, 2, "inputText", "tensile high"),
+    value(6, 1, "label", "Value"),
+    { row: 6, column: 2, formula: shop("MATERIAL.VALUE", { material: "B4", property: "B5" }), spills: ["figure"] },
+    {
+      row: HEADER_ROW,
+      column: 1,
+      heads: ["header", "header", "headerRight", "header", "header", "header", "header"],
+      spills: ["label", "text", "figure", "text", "text", "text", "wrapped"],
+      formula: shop("MATERIAL.LIST"),
+    },
+  ],
+  merges: ["A2:G2"],
+  locked: true,
+  frozen: { rows: HEADER_ROW, columns: 1 },
+  print: { landscape: true, titleRows: `${HEADER_ROW}:${HEADER_ROW}` },
+});
