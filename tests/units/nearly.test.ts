@@ -18,3 +18,16 @@ describe("limits forgive the last bits of a unit conversion", () => {
     expect(atMost(1, Number.NaN)).toBe(false);
   });
 });
+
+describe("at the very edge of the slack", () => {
+  it("what is short by exactly the slack still counts, by twice that no more", () => {
+    expect(atLeast(1 - 1e-9, 1)).toBe(true);
+    expect(atLeast(1 - 2e-9, 1)).toBe(false);
+  });
+  it("the larger of the two is the measure, however small the other", () => {
+    expect(atLeast(-1e-9, 0)).toBe(false);
+    expect(atLeast(1e6 - 5e-4, 1e6)).toBe(true);
+    expect(atLeast(1e6 - 5e-3, 1e6)).toBe(false);
+    expect(atLeast(0, 0)).toBe(true);
+  });
+});

@@ -38,3 +38,14 @@ describe("gauge numbers", () => {
     for (let gauge = -6; gauge <= 38; gauge++) expect(parseGauge(showGauge(gauge))).toBe(gauge);
   });
 });
+
+describe("gauges at the edges of what is one", () => {
+  it("99 is the last, blanks around count for nothing, a lone nought is 1/0", () => {
+    expect(parseGauge(99)).toBe(99);
+    expect(parseGauge(100)).toBeUndefined();
+    expect(parseGauge("  10 ")).toBe(10);
+    expect(parseGauge("05")).toBe(5);
+    expect(showGauge(0)).toBe("0 ga");
+    expect(showGauge(-1)).toBe("2/0 ga");
+  });
+});

@@ -87,3 +87,21 @@ describe("lengths that bring their own unit", () => {
     );
   });
 });
+
+describe("lengths at the edges of what is one", () => {
+  it("blanks around count for nothing; 60 signs are read, 61 are not", () => {
+    expect(parseLength("  3 mm  ", "in")).toBe(3);
+    expect(parseLength(`3${" ".repeat(55)} mm.`, "in")).toBe(3);
+    expect(parseLength(`3${" ".repeat(56)} mm.`, "in")).toBeUndefined();
+  });
+  it("no inches over are as good as none; a comma in either part that may be two things is ambiguous", () => {
+    expect(parseLength("2 ft 0 in", "in")).toBeCloseTo(feet(2), 9);
+    expect(parseLength("0 ft 3 in", "in")).toBeCloseTo(inches(3), 9);
+    expect(parseLength("1,234 ft 3 in", "in")).toBe("ambiguous");
+    expect(parseLength("2 ft 1,234 in", "in")).toBe("ambiguous");
+    expect(parseLength("2 ft 1/0 in", "in")).toBeUndefined();
+    expect(parseLength("1/0 ft 2 in", "in")).toBeUndefined();
+    expect(parseLength("1/0 mm", "in")).toBeUndefined();
+    expect(parseLength("3 constructor", "in")).toBeUndefined();
+  });
+});

@@ -85,3 +85,11 @@ describe("numbers as people type them", () => {
     );
   });
 });
+
+it("40 signs are read, 41 are not; a plus stands only in front", () => {
+  expect(parseNumber("1".repeat(40))).toBe(Number("1".repeat(40)));
+  expect(parseNumber("1".repeat(41))).toBeUndefined();
+  expect(parseNumber("+1")).toBe(1);
+  expect(parseNumber("1+")).toBeUndefined();
+  expect(parseNumber("1+1")).toBeUndefined();
+});

@@ -51,3 +51,23 @@ describe("figures in sentences", () => {
     );
   });
 });
+
+describe("figures at the edges of a way of writing", () => {
+  it("14 noughts are written out, 15 are not; so are nine places behind the point, and ten are not", () => {
+    expect(showNumber(1e14)).toBe("100000000000000");
+    expect(showNumber(1e15)).toBe("1.00e+15");
+    expect(showNumber(1e-9)).toBe("0.000000001");
+    expect(showNumber(1e-10)).toBe("1.00e-10");
+    expect(showNumber(Number.POSITIVE_INFINITY)).toBe("a number too large");
+  });
+  it("tons from 100 on are rounded to two figures, below they keep two", () => {
+    expect(showForce(100 * 8896.443230521, "in")).toBe("100 US ton");
+    expect(showForce(144.6 * 8896.443230521, "in")).toBe("140 US ton");
+    expect(showForce(73.4 * 8896.443230521, "in")).toBe("73 US ton");
+  });
+  it("60 signs are quoted whole, 61 are cut; runs of blanks become one", () => {
+    expect(showGiven("x".repeat(60))).toBe(`"${"x".repeat(60)}"`);
+    expect(showGiven("x".repeat(61))).toBe(`"${"x".repeat(57)}..."`);
+    expect(showGiven("a \n\t b")).toBe('"a b"');
+  });
+});
