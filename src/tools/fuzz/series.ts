@@ -32,6 +32,8 @@ export interface SeriesResult {
 export type Told = { readonly finding: Finding } | { readonly outcomes: Readonly<Record<string, number>> } | "done";
 
 const STRETCH = 20_000;
+/** What the thread says before its first trial: loading the program is nobody's fault. */
+const LOADING = -1;
 
 export async function runSeries(work: "calls" | "files", all: Stretch, limits: SeriesLimits): Promise<SeriesResult> {
   const findings: Finding[] = [];
@@ -59,22 +61,22 @@ function runThread(
   tell: (told: Exclude<Told, "done">) => void,
 ): Promise<Finding | undefined> {
   const progress = new Int32Array(new SharedArrayBuffer(4));
-  progress[0] = stretch.from;
+  progress[0] = LOADING;
   return new Promise((settle) => {
     const worker = new Worker(new URL("./series.worker.js", import.meta.url), {
       workerData: { work, stretch, progress },
       resourceLimits: { maxOldGenerationSizeMb: megabytes },
     });
-    let [seen, since] = [-1, Date.now()];
+    let [seen, since] = [LOADING, Date.now()];
     const finish = (problem?: string): void => {
       clearInterval(watch);
       void worker.terminate();
-      settle(problem === undefined ? undefined : { index: Atomics.load(progress, 0), problem });
+      settle(problem === undefined ? undefined : { index: Math.max(stretch.from, Atomics.load(progress, 0)), problem });
     };
     const watch = setInterval(() => {
       const now = Atomics.load(progress, 0);
       if (now !== seen) [seen, since] = [now, Date.now()];
-      else if (Date.now() - since > seconds * 1000) finish("time");
+      else if (now !== LOADING && Date.now() - since > seconds * 1000) finish("time");
     }, 250);
     worker.on("message", (told: Told) => {
       if (told === "done") finish();
