@@ -1,5 +1,6 @@
 /** The sample workbooks as generated files. */
 import { calculatedBytes } from "./calculated.ts";
+import { partListModel } from "./part-list/workbook.ts";
 import { pricingModel } from "./pricing/workbook.ts";
 import { sampleModel } from "./stage-job/workbook.ts";
 import type { WorkbookModel } from "./xlsx/model.ts";
@@ -39,12 +40,13 @@ export const STAGE_JOB = sample(
   ],
   sampleModel,
 );
+export const PART_LIST = sample("part-list", ["Summary", "Checks"], partListModel);
 export const PRICING = sample(
   "pricing",
   ["Price", "Breaks", "Strip check", "Correction", "Evenness", "Air bends", "One bend", "Every function"],
-  () => pricingModel([sampleModel()]),
+  () => pricingModel([sampleModel(), partListModel()]),
 );
-export const SAMPLES: readonly Sample[] = [STAGE_JOB, PRICING];
+export const SAMPLES: readonly Sample[] = [STAGE_JOB, PART_LIST, PRICING];
 /** The one that is shown where none is named. */
 export const SAMPLE_FILE = STAGE_JOB.file;
 

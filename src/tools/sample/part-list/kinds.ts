@@ -1,0 +1,208 @@
+/**
+ * Every kind of problem that BILL.CHECK finds: the words by which its sentence is known, and how a good line is spoiled
+ * so that it has that problem. Sizes are chosen against the tables of the invented shop.
+ */
+import type { Chance, ListLine } from "./line.ts";
+
+export interface Kind {
+  readonly name: string;
+  /** Where the words stand: in the sentence of a line that is judged, or in the message of one that cannot be read. */
+  readonly in: "Sentence" | "Message";
+  readonly words: string;
+  readonly spoil: (by: Chance) => Partial<ListLine>;
+}
+
+const sentence = (name: string, words: string, spoil: Kind["spoil"]): Kind => ({ name, in: "Sentence", words, spoil });
+const message = (name: string, words: string, spoil: Kind["spoil"]): Kind => ({ name, in: "Message", words, spoil });
+
+const TENGAUGE = { material: "A1011 CS", thickness: "10 ga", die: "V 1" } as const;
+const PLATE = { material: "A36", thickness: "1/4", die: "V 2" } as const;
+const two = (by: Chance, from = 2): string => `${by.step(from, from + 2, 0.125)}; ${by.step(from, from + 4, 0.125)}`;
+
+export const KINDS: readonly Kind[] = [
+  sentence("Flange falls into the die", "falls into", (by) => ({
+    ...TENGAUGE,
+    flanges: `${by.step(0.3, 0.45, 0.025).toFixed(3)}; ${by.step(2, 4, 0.125)}`,
+    bendAngles: "90",
+  })),
+  sentence("Flange barely rests on the die", "barely rests", (by) => ({
+    ...TENGAUGE,
+    flanges: `0.75; ${by.step(2, 6, 0.125)}`,
+    bendAngles: "90",
+  })),
+  sentence("Force beyond the brake", "Needs about", (by) => ({
+    ...PLATE,
+    die: "V 1-1/2",
+    width: by.step(76, 90, 0.5),
+    grain: null,
+    flanges: two(by, 3),
+    bendAngles: "90",
+  })),
+  sentence("Load on the beam", "Loads the beam", (by) => ({
+    ...PLATE,
+    material: "304",
+    flanges: two(by, 3),
+    bendAngles: "90",
+  })),
+  sentence("Load on the punch", "Loads punch", (by) => ({
+    material: "304",
+    thickness: "1/8",
+    die: "V 1",
+    punch: "Knife",
+    flanges: two(by),
+    bendAngles: "90",
+  })),
+  sentence("Load on the die", "Loads die", (by) => ({ ...PLATE, die: "V 1", flanges: two(by, 3), bendAngles: "90" })),
+  sentence("Hole tears into the bend", "tears into the bend", (by) => ({
+    ...PLATE,
+    flanges: two(by, 3),
+    bendAngles: "90",
+    holeDistance: by.step(0.25, 0.5, 0.0625),
+  })),
+  sentence("Hole over the open die", "lies over the open die", (by) => ({
+    ...PLATE,
+    flanges: two(by, 3),
+    bendAngles: "90",
+    holeDistance: by.step(0.88, 0.94, 0.02),
+  })),
+  sentence("Die too narrow", "it marks", (by) => ({
+    material: "A36",
+    thickness: "3/16",
+    die: "V 1",
+    flanges: two(by),
+    bendAngles: "90",
+  })),
+  sentence("Die too wide", "scatter more", (by) => ({
+    material: "A653 CS",
+    thickness: "16 ga",
+    die: "V 1-1/2",
+    flanges: two(by),
+    bendAngles: "90",
+  })),
+  sentence("Longer than the bed", "the bed of", (by) => ({
+    ...TENGAUGE,
+    width: by.step(121, 132, 0.25),
+    grain: null,
+  })),
+  sentence("Outside the housings", "outside the housings", (by) => ({
+    material: "A653 CS",
+    thickness: "16 ga",
+    die: "V 5/8",
+    width: by.step(93, 97.5, 0.25),
+    grain: null,
+  })),
+  sentence("Longer than the die", "long; die", (by) => ({
+    ...PLATE,
+    die: "V 2-1/2",
+    flanges: two(by, 3),
+    bendAngles: "90",
+    width: by.step(81, 90, 0.25),
+    grain: null,
+  })),
+  sentence("Longer than the punch", "long; punch", (by) => ({
+    ...TENGAUGE,
+    punch: "Gooseneck",
+    width: by.step(49, 70, 0.25),
+    grain: null,
+  })),
+  sentence("Below the published radius", "cracks.", (by) => ({
+    material: "6061-T6",
+    thickness: "1/8",
+    die: "V 1",
+    flanges: two(by),
+    bendAngles: "90",
+  })),
+  sentence("Below half the thickness", "cracks or creases", (by) => ({
+    ...PLATE,
+    die: "V 3/4",
+    flanges: two(by, 3),
+    bendAngles: "90",
+    width: by.step(2, 6, 0.25),
+  })),
+  sentence("Tighter than usual", "tighter than usual", (by) => ({
+    material: "5052-H32",
+    thickness: 0.063,
+    die: "V 3/8",
+    punch: "Knife",
+    flanges: two(by),
+    bendAngles: "90",
+  })),
+  sentence("Wrong way of the grain", "keep it across", (by) => ({
+    material: "6061-T6",
+    thickness: "1/8",
+    die: "V 1-1/2",
+    punch: "Round 1/2",
+    grain: "along",
+    flanges: two(by),
+    bendAngles: "90",
+  })),
+  sentence("Bottoms before the angle", "the sheet bottoms", (by) => ({
+    material: "5052-H32",
+    thickness: "1/8",
+    die: "V 1 wide",
+    flanges: two(by),
+    bendAngles: "90",
+  })),
+  // Sharper than square: the die's 80 degrees come near the 83 degrees less springback under load.
+  sentence("May bottom", "it may bottom", (by) => ({ ...TENGAUGE, flanges: two(by), bendAngles: "97" })),
+  sentence("Too thick for the shear", "of strong", (by) => ({
+    ...PLATE,
+    material: "304",
+    die: "V 2-1/2",
+    flanges: two(by, 3),
+    bendAngles: "90",
+  })),
+  sentence("Longer than the shear", "The cut is", (by) => ({
+    material: "A653 CS",
+    thickness: "18 ga",
+    die: "V 5/8",
+    width: by.step(99, 118, 0.25),
+    grain: null,
+  })),
+  sentence("No hold-down reaches it", "does not reach a hold-down", (by) => ({
+    ...TENGAUGE,
+    width: by.step(0.75, 1.375, 0.125),
+  })),
+  sentence("Narrow strip", "it twists", (by) => ({
+    ...PLATE,
+    flanges: two(by, 3),
+    bendAngles: "90",
+    width: by.step(0.75, 1.25, 0.125),
+  })),
+  sentence("Knife gap too wide", "will burr", (by) => ({
+    material: "A1008 CS",
+    thickness: "22 ga",
+    die: "V 3/8",
+    flanges: two(by, 1),
+    bendAngles: "90",
+  })),
+  sentence("Radius to be confirmed", "confirm in writing", (by) => ({
+    ...TENGAUGE,
+    radius: by.step(0.09, 0.12, 0.01),
+    radiusTolerance: 0.01,
+  })),
+  sentence("Radius wants another tool", "Take another tool", (by) => ({
+    ...TENGAUGE,
+    radius: by.step(0.375, 0.5, 0.0625),
+    radiusTolerance: 0.02,
+  })),
+  sentence("Tolerance at risk", "Measure the first pieces", (by) => ({
+    ...TENGAUGE,
+    flanges: `${by.step(2, 2.75, 0.125)}; ${by.step(2, 3, 0.125)}`,
+    bendAngles: "90",
+    tolerance: by.step(0.05, 0.06, 0.005),
+  })),
+  sentence("Tolerance will not hold", "Ask for a wider tolerance", (by) => ({
+    ...TENGAUGE,
+    tolerance: by.step(0.01, 0.02, 0.005),
+  })),
+  message("Material not known", 'column "Material"', (by) => ({ material: by.one(["A63", "mild", "5025-H32"]) })),
+  message("Thickness not readable", 'column "Thickness"', (by) => ({ thickness: by.one(["three", "2 ga?", "1/0"]) })),
+  message("Flanges not readable", 'column "Flanges"', (by) => ({ flanges: `${by.step(2, 4, 0.125)} x 3` })),
+  message("Angles do not fit the flanges", 'column "Bend angles"', (by) => ({
+    flanges: two(by),
+    bendAngles: "90; 90; 90",
+  })),
+  message("No whole number of pieces", 'column "Quantity"', (by) => ({ quantity: by.one([0, 2.5, 0.5, -4]) })),
+  message("Die not in the table", "a die of the table", (by) => ({ die: by.one(["V 7/8", "V 3", "V one"]) })),
+];
