@@ -92,6 +92,7 @@ function openSheet(index: number): void {
 async function look(row: number, column: number): Promise<void> {
   if (place?.row === row && place.column === column) return;
   place = { row, column };
+  say(""); // what was said was about another cell
   await lookAgain();
 }
 
@@ -102,7 +103,7 @@ async function lookAgain(): Promise<void> {
   if (asked !== place) return; // the person has moved on
   byId("address").textContent = detail.address;
   byId("content").textContent = detail.content;
-  say(detail.message ?? "");
+  if (detail.message) say(detail.message);
   if (report) byId("line").replaceChildren(lineView(report));
 }
 

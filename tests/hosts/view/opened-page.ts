@@ -32,7 +32,7 @@ export async function openedPage(browser: Browser, bytes: Uint8Array, look: Look
   const served = await servePage(await pageFiles(process.cwd()), { name: "stage-job.xlsx", bytes, save });
   const context = await browser.newContext({ viewport: { width, height }, colorScheme });
   const page = await context.newPage();
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   const complaints: string[] = [];
   const strangers: string[] = [];
   page.on("console", (message) => {

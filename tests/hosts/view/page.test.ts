@@ -11,7 +11,7 @@ import { type Look, type OpenedPage, openedPage } from "./opened-page.ts";
 
 const SAMPLE = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));
 /** The page answers when it has calculated, however busy the machine is. */
-const soon = (read: () => unknown) => expect.poll(read, { timeout: 15_000 });
+const soon = (read: () => unknown) => expect.poll(read, { timeout: 40_000 });
 
 let browser: Browser;
 beforeAll(async () => {
