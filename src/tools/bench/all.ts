@@ -1,6 +1,6 @@
 /**
  * npm run bench [-- --runs 5]
- * Runs every benchmark in processes of their own, several times, and writes src/tools/bench/results.md: machine, versions,
+ * Runs every benchmark in processes of their own, several times, and writes tests/recorded/benchmarks.md: machine, versions,
  * medians, spread, and growth to ten times the size. How to read it stands on top of the page.
  */
 import { spawnSync } from "node:child_process";
@@ -96,5 +96,5 @@ const machine = {
   load: loadavg()[0]!,
   date: new Date().toISOString().slice(0, 10),
 };
-writeFileSync(`${root}/src/tools/bench/results.md`, resultsPage(machine, measured, functions as never, sizes));
-console.log("src/tools/bench/results.md");
+writeFileSync(`${root}/tests/recorded/benchmarks.md`, resultsPage(machine, measured, functions as never, sizes));
+console.log("tests/recorded/benchmarks.md");
