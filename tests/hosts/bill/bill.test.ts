@@ -1,0 +1,108 @@
+import { describe, expect, it } from "vitest";
+import { billRowAt } from "../../../src/hosts/bill/bill-row.ts";
+import type { Book } from "../../../src/hosts/bill/book.ts";
+import { findTable } from "../../../src/hosts/bill/find-table.ts";
+import { lineReport } from "../../../src/hosts/bill/line-report.ts";
+import { readShopBill } from "../../../src/hosts/bill/shop-bill.ts";
+
+const PARTS = [
+  ["Job", "anything"],
+  [],
+  [null, "Part", "Material", "Thickness", "Quantity", "Width (in)", "Flanges", "Bend angles", "Die", "Punch"],
+  [null, "A-1", "A36", "1/4", 10, 12, "2; 3", 90, "V 2", "Plain"],
+  [null, "A-2", "steel", "1/4", 10, 12, "2; 3", 90, "V 2", "Plain"],
+  [],
+  [null, "below the bill", null, null, null],
+];
+const SHOP = [
+  [
+    "Brake",
+    "Rated force (US ton)",
+    "Bed length (in)",
+    "Between housings (in)",
+    null,
+    "Punch",
+    "Angle (deg)",
+    "Nose radius (in)",
+  ],
+  ["B", 150, 144, 126, null, "Plain", 75, 0.0625],
+  [],
+  ["Die", "Opening (in)", "Angle (deg)"],
+  ["V 2", 2, 80],
+];
+const book = (parts: unknown[][] = PARTS, shop: unknown[][] = SHOP): Book =>
+  [
+    { name: "Offer", rows: parts },
+    { name: "Tools", rows: shop },
+    {
+      name: "Sums",
+      rows: [
+        ["Part", "Answer"],
+        ["A-2", 7],
+        ["A-9", 7],
+      ],
+    },
+  ] as unknown as Book;
+
+describe("the bill in a workbook", () => {
+  it("is found by its headers, wherever it stands, and ends at the first empty row", () => {
+    const bill = readShopBill(book())!;
+    expect(bill.table).toMatchObject({ top: 2, left: 1 });
+    expect(bill.rows.map(({ part }) => part)).toEqual(["A-1", "A-2"]);
+    expect(bill.missing).toEqual([]);
+  });
+
+  it("is not there where a column it needs is missing", () => {
+    expect(readShopBill(book([["Part", "Material", "Thickness", "Quantity"]]))).toBeUndefined();
+    expect(readShopBill([])).toBeUndefined();
+  });
+
+  it("two tables side by side are two tables", () => {
+    expect(findTable(book(), { has: [["Punch"], ["Angle"]] })!.matrix).toEqual([
+      ["Punch", "Angle (deg)", "Nose radius (in)"],
+      ["Plain", 75, 0.0625],
+    ]);
+  });
+
+  it("what the shop lacks is said in the one grammar, and no line is checked without it", () => {
+    const bill = readShopBill(book(PARTS, [SHOP[0]!, SHOP[1]!]))!;
+    expect(bill.missing).toEqual(["dies must be given; got nothing"]);
+    expect(lineReport(bill.rows[0]!, bill)).toMatchObject({ status: "unreadable", sentences: bill.missing });
+  });
+
+  it("plain numbers are millimetres where the die table says so", () => {
+    const metric = [...SHOP.slice(0, 3), ["Die", "Opening (mm)", "Angle (deg)"], ["V 2", 50.8, 80]];
+    expect(readShopBill(book(PARTS, metric))!.system).toBe("mm");
+    expect(readShopBill(book())!.system).toBe("in");
+  });
+
+  it("a row of another sheet is about the part it names", () => {
+    const bill = readShopBill(book())!;
+    const [offer, , sums] = book();
+    expect(billRowAt(bill, offer!, 3)!.part).toBe("A-1");
+    expect(billRowAt(bill, offer!, 2)).toBeUndefined(); // the header
+    expect(billRowAt(bill, sums!, 1)!.part).toBe("A-2");
+    expect(billRowAt(bill, sums!, 2)).toBeUndefined(); // no such part
+  });
+});
+
+describe("the report of a line", () => {
+  const bill = readShopBill(book())!;
+  it("has drawings, figures and sentences; a wrong line only the sentence of what is wrong", () => {
+    const good = lineReport(bill.rows[0]!, bill);
+    expect(good.drawings.map(({ name }) => name)).toEqual(["Bent", "Flat", "End of bend 1"]);
+    // 2 x 3 x 1/4 in A36 over a 2 in die: the README's bracket, about 73 US tons for 4 ft, so a quarter of it for 1 ft.
+    const force = Number.parseFloat(good.figures.find(([name]) => name === "Force")![1]);
+    expect(force).toBeCloseTo(73 / 4, 0);
+    const wrong = lineReport(bill.rows[1]!, bill);
+    expect(wrong.status).toBe("unreadable");
+    expect(wrong.sentences[0]).toMatch(/"Material" must be .*; got "steel"/);
+    expect(wrong.drawings).toEqual([]);
+  });
+
+  it("text of the workbook never becomes markup in a drawing", () => {
+    const evil = PARTS.map((row) => row.map((cell) => (cell === "A-1" ? '"><script>alert(1)</script>' : cell)));
+    const read = readShopBill(book(evil))!;
+    for (const { svg } of lineReport(read.rows[0]!, read).drawings) expect(svg).not.toContain("<script");
+  });
+});
