@@ -7,6 +7,7 @@ import { resolve } from "node:path";
 import { gzipSync } from "node:zlib";
 import { calculatedBytes } from "../sample/calculated.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
+import { PARTS } from "../sample/stage-job/job.ts";
 import { pageFiles } from "../view/page-files.ts";
 import { servePage } from "../view/serve.ts";
 import { longBill } from "./view-bill.ts";
@@ -34,7 +35,7 @@ async function main(args: readonly string[]): Promise<void> {
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox"] });
   try {
     for (const [lines, bytes] of [
-      [64, new Uint8Array(readFileSync(resolve(root, SAMPLE_FILE)))],
+      [PARTS.length, new Uint8Array(readFileSync(resolve(root, SAMPLE_FILE)))],
       [LONG, calculatedBytes(longBill(LONG))],
     ] as const) {
       const served = await servePage(files, { name: "bench.xlsx", bytes, save: () => "" });
