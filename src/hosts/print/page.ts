@@ -20,6 +20,7 @@ body { margin: 0 auto; max-width: 190mm; padding: 4mm; background: #fff; color: 
 .page:last-of-type { break-after: auto; }
 .page + .page { margin-top: 12mm; border-top: 1px solid #000; padding-top: 4mm; }
 @media print { body { padding: 0; max-width: none; } .page + .page { margin-top: 0; border: 0; padding-top: 0; } }
+@media screen and (max-width: 600px) { .facts { grid-template-columns: 1fr 1fr !important; } .drawings { grid-template-columns: 1fr !important; } .page { overflow-x: auto; } }
 h1 { margin: 0; font-size: 22pt; line-height: 1.1; }
 h2 { margin: 4mm 0 1mm; font-size: 12pt; break-after: avoid; }
 p { margin: 1mm 0; }
@@ -32,7 +33,7 @@ p { margin: 1mm 0; }
 .drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
 .drawings figure { margin: 0; border: 1px solid #000; padding: 1mm; }
 figcaption { font-size: 9pt; text-align: center; }
-svg { display: block; width: 100%; max-height: 58mm; }
+svg { display: block; width: 100%; max-height: 52mm; }
 svg .paper { fill: #fff; }
 .plan { margin: 3mm 0; break-inside: avoid; }
 .plan svg { max-height: 110mm; }
@@ -46,12 +47,14 @@ td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; }
 td.number { white-space: nowrap; }
 td.short, th.short { white-space: nowrap; }
 .stops td { font-size: 14pt; }
-.cuts { font-size: 8.5pt; line-height: 1.15; }
+.cautions { font-size: 9.5pt; line-height: 1.25; }
+.cuts, .strips { font-size: 8.5pt; line-height: 1.15; }
 .cuts td { padding: 0.3mm 1mm; }
 .cuts th { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
 .cuts td:nth-child(6) { width: 46%; }
 td .blank { min-width: 15mm; }
+.strips .blank { min-width: 12mm; }
 .cuts .box { width: 3.4mm; height: 3.4mm; vertical-align: -0.5mm; }
 .box { display: inline-block; width: 5mm; height: 5mm; border: 1.5px solid #000; vertical-align: -1mm; }
 .blank { display: inline-block; min-width: 22mm; border-bottom: 1px solid #000; }

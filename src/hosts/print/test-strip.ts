@@ -31,7 +31,7 @@ export function testStrips(works: readonly LineWork[], system: UnitSystem): stri
     "<p>Cut a strip square and about a hand wide from the same sheet, measure its length, bend it in the middle, measure both outside flanges and the angle. Deduction = flange A + flange B − length. Radius and deduction below are calculated; what is measured replaces them.</p>",
     table(
       [
-        { title: "Sheet", short: true },
+        { title: "Sheet" },
         { title: "Die, punch" },
         { title: "Angle" },
         { title: "Radius", number: true },
@@ -50,6 +50,7 @@ export function testStrips(works: readonly LineWork[], system: UnitSystem): stri
         parts.length > 1 ? `${parts[0]} + ${parts.length - 1}` : parts[0]!,
         { markup: BOX },
       ]),
+      "strips",
     ),
     '<p class="foot">STRIP functions in the workbook turn what is measured into the shop\'s own figures.</p>',
   ].join("\n");
