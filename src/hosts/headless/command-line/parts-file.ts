@@ -29,10 +29,18 @@ export function partsOf(bytes: Uint8Array): CellMatrix {
     const [, sign = "", whole = "", decimals] = match;
     return `${sign}${whole.replaceAll(".", "")}${decimals ? `.${decimals}` : ""}`;
   };
-  return rows.map((row, r) =>
+  const cells = rows.map((row, r) =>
     Array.from({ length: width }, (_, i) => {
       const text = row[i] ?? "";
       return text.trim() === "" ? null : r === 0 ? text : read(text, i);
     }),
   );
+  return withQuantity(cells, header);
+}
+
+/** A part list without quantities can be checked all the same: no verdict asks how many. */
+function withQuantity(cells: CellMatrix, header: readonly string[]): CellMatrix {
+  if (findColumn(header, { ...BILL_COLUMNS.quantity, optional: true }, "parts").index >= 0) return cells;
+  const isEmpty = (row: CellMatrix[number]) => row.every((cell) => cell === null);
+  return cells.map((row, r) => [...row, r === 0 ? BILL_COLUMNS.quantity.headers[0] : isEmpty(row) ? null : 1]);
 }
