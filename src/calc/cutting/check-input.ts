@@ -3,6 +3,7 @@ import { Refusal } from "../../units/refusal.ts";
 import type { Blank, Limits, Stock } from "./types.ts";
 
 const LARGEST_MM = 100_000;
+/** Chosen: far beyond a shop's bill. */
 const MOST_PIECES = 20_000;
 
 export function checkInput(blanks: readonly Blank[], stock: readonly Stock[], limits: Limits): void {

@@ -21,6 +21,9 @@ export const LEAVES = 10;
 export const INTERNAL = -1;
 export const DEAD = -2;
 
+/** Chosen: shorter layouts are copied by a plain loop. */
+const SHORT = 400;
+
 export class GuillotineLayout {
   data = new Int32Array(STRIDE * 16);
   /** Slots handed out so far, dead ones among them. */
@@ -55,7 +58,7 @@ export class GuillotineLayout {
     if (this.data.length < length) this.data = new Int32Array(other.data.length);
     const from = other.data;
     const to = this.data;
-    if (length < 400) for (let i = 0; i < length; i++) to[i] = from[i]!;
+    if (length < SHORT) for (let i = 0; i < length; i++) to[i] = from[i]!;
     else to.set(from.subarray(0, length));
     this.slots = other.slots;
     this.free = other.free;

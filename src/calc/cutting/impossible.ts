@@ -1,6 +1,6 @@
 /** Which blanks no sheet can give, and the limit that forbids each: the one that, lifted alone, would let it be cut. */
-
 import { mm } from "../../units/quantity.ts";
+import { showBoth } from "../../units/show.ts";
 import { buildProblem } from "./build-problem.ts";
 import { patternAlone } from "./pattern-alone.ts";
 import type { Problem } from "./problem.ts";
@@ -17,8 +17,6 @@ const LIFTED: readonly { name: string; lift: Partial<Limits> }[] = [
 ];
 const NO_SHEAR = Object.assign({}, ...LIFTED.map(({ lift }) => lift)) as Partial<Limits>;
 
-const hundredths = (length: number): number => Math.round(length * 100) / 100;
-
 /** Reason per blank, null where it can be cut. */
 export function impossibleReasons(
   blanks: readonly Blank[],
@@ -31,7 +29,7 @@ export function impossibleReasons(
     if (fitsSomewhere(problem, i)) return null;
     const possible = (change: Partial<Limits>, grain = blank.grain) =>
       fitsSomewhere(buildProblem([{ ...blank, grain }], stock, { ...limits, ...change }, options), 0);
-    const size = `${hundredths(blank.w)} x ${hundredths(blank.h)} mm`;
+    const size = `${showBoth(blank.w, "length")} x ${showBoth(blank.h, "length")}`;
     if (!possible(NO_SHEAR, "free")) return `${size} is larger than every sheet on stock after its edge trims`;
     if (!possible(NO_SHEAR)) return `${size} fits its sheet only across the grain it must keep`;
     const guilty = LIFTED.find(({ lift }) => possible(lift));

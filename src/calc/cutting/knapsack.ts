@@ -1,107 +1,96 @@
 /**
- * A bounded knapsack filled one option at a time. Every step writes a new row and leaves the earlier ones alone, so any
- * earlier state can be read back or gone on from. Lengths are whole cells of a grid.
+ * A bounded knapsack filled one option at a time, in place. Only how many copies of an option each length took is kept,
+ * per option, so that the filling as it stood after any option can be read back. Lengths are whole cells of a grid.
+ *
+ * One pass an option: a length takes one more copy than the shorter length it builds on, and only where that one has all
+ * the copies already are the numbers of copies tried one by one.
  */
-/** Mark in place of a multiple: taken any number of times. */
-const FREE = 0;
+
+/** Filling a cell takes this share of a unit of work (fitted: time against that of the places insertion looks at). */
+const WORK_PER_CELL = 0.4;
+
+export interface Held {
+  readonly mark: number;
+  readonly values: Float64Array;
+}
 
 export class Knapsack {
-  private rows: Float64Array[] = [];
+  private values = new Float64Array(0);
+  /** The values before the option now added. */
+  private before = new Float64Array(0);
+  private taken: Uint16Array[] = [];
   private options = new Int32Array(256);
   private lengths = new Int32Array(256);
-  private multiples = new Int32Array(256);
   private previous = new Int32Array(256);
   private count = 0;
   private tip = -1;
   private width = 0;
-  private longest = 0;
-  /** Cells filled since the last `reset`, for the work count. */
+  /** Work since the last `reset`. */
   work = 0;
 
   reset(cells: number): void {
     this.width = cells + 1;
-    if (this.longest < this.width) {
-      this.longest = this.width;
-      this.rows = [];
+    if (this.values.length < this.width) {
+      this.values = new Float64Array(this.width);
+      this.before = new Float64Array(this.width);
+      this.taken = [];
     }
+    this.values.fill(0, 0, this.width);
     this.count = 0;
     this.tip = -1;
     this.work = 0;
-    this.row(-1, 0, 0).fill(0, 0, this.width);
   }
 
-  private row(option: number, length: number, multiple: number): Float64Array {
-    const at = this.count++;
-    if (at >= this.options.length) {
-      this.options = doubled(this.options);
-      this.lengths = doubled(this.lengths);
-      this.multiples = doubled(this.multiples);
-      this.previous = doubled(this.previous);
-    }
-    this.options[at] = option;
-    this.lengths[at] = length;
-    this.multiples[at] = multiple;
-    this.previous[at] = this.tip;
-    this.tip = at;
-    let row = this.rows[at];
-    if (!row) {
-      row = new Float64Array(this.longest);
-      this.rows[at] = row;
-    }
-    this.work += this.width;
-    return row;
-  }
-
-  /** A mark from which `best` and `read` can later tell the filling, or `goOnFrom` continue. */
+  /** A mark from which `read` can later tell the filling as it stands now. */
   mark(): number {
     return this.tip;
   }
 
-  goOnFrom(mark: number): void {
+  hold(): Held {
+    return { mark: this.tip, values: this.values.slice(0, this.width) };
+  }
+
+  goOnFrom({ mark, values }: Held): void {
     this.tip = mark;
+    this.values.set(values);
   }
 
   /** Lets `option` of `length` cells be taken up to `copies` times, `value` each. */
   add(option: number, length: number, value: number, copies: number): void {
-    const { width } = this;
-    if (length >= width || copies < 1) return;
-    if (copies >= Math.floor((width - 1) / length)) {
-      const before = this.rows[this.tip]!;
-      const after = this.row(option, length, FREE);
-      fill(before, after, after, width, length, value);
-      return;
+    if (length >= this.width || copies < 1) return;
+    const at = this.count++;
+    if (at >= this.options.length) {
+      this.options = doubled(this.options);
+      this.lengths = doubled(this.lengths);
+      this.previous = doubled(this.previous);
     }
-    let left = copies;
-    for (let multiple = 1; left > 0; multiple *= 2) {
-      const take = Math.min(multiple, left);
-      left -= take;
-      if (length * take >= width) continue;
-      const before = this.rows[this.tip]!;
-      const after = this.row(option, length, take);
-      fill(before, before, after, width, length * take, value * take);
+    this.options[at] = option;
+    this.lengths[at] = length;
+    this.previous[at] = this.tip;
+    this.tip = at;
+    let taken = this.taken[at];
+    if (taken) taken.fill(0, 0, this.width);
+    else {
+      taken = new Uint16Array(this.values.length);
+      this.taken[at] = taken;
     }
+    fill(this.values, this.before, taken, this.width, length, value, copies);
+    this.work += this.width * WORK_PER_CELL;
   }
 
-  /** Value of the best filling of `cells` as it stood at `mark`; minus infinity below zero cells. */
-  best(mark: number, cells: number): number {
-    return cells < 0 ? Number.NEGATIVE_INFINITY : this.rows[mark]![cells]!;
+  /** Value of the filling of `cells` as it stands now; minus infinity below zero cells. */
+  best(cells: number): number {
+    return cells < 0 ? Number.NEGATIVE_INFINITY : this.values[cells]!;
   }
 
-  /** Reports (option, copies) of that filling. */
+  /** Reports (option, copies) of the filling of `cells` as it stood at `mark`. */
   read(mark: number, cells: number, take: (option: number, copies: number) => void): void {
     let x = cells;
-    for (let at = mark; at > 0; at = this.previous[at]!) {
-      const before = this.rows[this.previous[at]!]!;
-      const after = this.rows[at]!;
-      const multiple = this.multiples[at]!;
-      const step = multiple === FREE ? 1 : multiple;
-      let copies = 0;
-      while (after[x] !== before[x]) {
-        copies += step;
-        x -= this.lengths[at]! * step;
-        if (multiple !== FREE) break;
-      }
-      if (copies > 0) take(this.options[at]!, copies);
+    for (let at = mark; at >= 0; at = this.previous[at]!) {
+      const copies = this.taken[at]![x]!;
+      if (copies === 0) continue;
+      take(this.options[at]!, copies);
+      x -= copies * this.lengths[at]!;
     }
   }
 }
@@ -112,15 +101,40 @@ function doubled(old: Int32Array<ArrayBuffer>): Int32Array<ArrayBuffer> {
   return larger;
 }
 
-/** after[x] = the better of before[x] and source[x - span] + value; source is `after` itself where copies are free. */
 function fill(
+  values: Float64Array,
   before: Float64Array,
-  source: Float64Array,
-  after: Float64Array,
+  taken: Uint16Array,
   width: number,
-  span: number,
+  length: number,
   value: number,
+  copies: number,
 ): void {
-  for (let x = 0; x < span; x++) after[x] = before[x]!;
-  for (let x = span; x < width; x++) after[x] = Math.max(before[x]!, source[x - span]! + value);
+  if (copies * length >= width - length) {
+    for (let x = length; x < width; x++) {
+      const more = values[x - length]! + value;
+      if (more <= values[x]!) continue;
+      values[x] = more;
+      taken[x] = taken[x - length]! + 1;
+    }
+    return;
+  }
+  for (let x = 0; x < width; x++) before[x] = values[x]!;
+  for (let x = length; x < width; x++) {
+    const more = values[x - length]! + value;
+    if (more <= values[x]!) continue;
+    const shorter = taken[x - length]!;
+    if (shorter < copies) {
+      values[x] = more;
+      taken[x] = shorter + 1;
+      continue;
+    }
+    for (let n = copies; n > 0; n--) {
+      const some = before[x - n * length]! + n * value;
+      if (some > values[x]!) {
+        values[x] = some;
+        taken[x] = n;
+      }
+    }
+  }
 }

@@ -4,17 +4,16 @@
  */
 import { Budget } from "./budget.ts";
 import { isUnlimited } from "./gauge-rule.ts";
-import { GuillotineLayout } from "./guillotine-layout.ts";
-import { InsertionSearch } from "./insertion.ts";
-import { layoutOf, patternFrom } from "./layout-tree.ts";
-import type { CutPattern } from "./pattern.ts";
+import type { GuillotineLayout } from "./guillotine-layout.ts";
+import { InsertionMoves } from "./insertion-moves.ts";
+import { keptSheets } from "./kept-sheets.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
-import { cheaperSwaps, type Swap } from "./sheet-swaps.ts";
 import { isBetter, type Solution, solutionOf, type Use } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
+import { tightMix } from "./tight-mix.ts";
 import { correctedValues } from "./value-correction.ts";
 
 // The figures below are fitted on generated shop bills and on published cutting-stock and bin-packing instances.
@@ -26,17 +25,8 @@ const MOST_CORRECTIONS_A_KIND = 12;
 /** Plans made from nothing before parts of the best one are kept. */
 const FULL_PLANS = 4;
 const FULL_PLANS_MIXED = 1;
-const LEAST_KEPT = 0.3;
-const KEPT_RANGE = 0.5;
-/** How far sheet costs and filling are disturbed, so that plans differ. */
+/** How far sheet costs are disturbed, so that plans differ. */
 const COST_NOISE = 0.02;
-const FILL_NOISE = 0.15;
-/** Rounds of one run of insertion, sheets taken together (up to twice as many), and how often all are. */
-const ROUNDS = 20_000;
-const SHEETS_AT_ONCE = 6;
-const WHOLE_BILL_SHARE = 0.3;
-/** A higher power picks the roomiest swaps more often. */
-const SWAP_POWER = 3;
 /** Pieces of one item stacked across a strip where a third stage is allowed. */
 const MOST_STACKED = 3;
 /** Longest side of a sheet in cells of the strip tables. */
@@ -50,6 +40,7 @@ export class PlanSearch {
   private readonly allowed: ((layout: GuillotineLayout) => boolean) | null;
   private readonly demand: Float64Array;
   private readonly supply: Float64Array;
+  private readonly moves: InsertionMoves;
 
   constructor(
     private readonly problem: Problem,
@@ -65,6 +56,7 @@ export class PlanSearch {
         : (layout) => layoutCanBeSheared(problem, layout);
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
+    this.moves = new InsertionMoves(problem, budget, this.random, this.allowed);
   }
 
   private offer(uses: readonly Use[]): boolean {
@@ -107,7 +99,17 @@ export class PlanSearch {
       const most = MOST_CORRECTIONS_A_KIND * problem.sheets.length;
       for (let n = 0; n < most && this.budget.used < until && !this.done; n++) {
         const values = correctedValues(problem, last, weights, this.random);
-        last = this.planRest(pricing, budget, n < fullPlans ? [] : this.wellFilled(), values, COST_NOISE);
+        last =
+          n < fullPlans
+            ? this.planRest(pricing, budget, [], values, COST_NOISE)
+            : this.planRest(
+                pricing,
+                budget,
+                keptSheets(problem, this.best!.uses, this.random),
+                values,
+                COST_NOISE,
+                mixed,
+              );
       }
     };
     if (!this.done) {
@@ -115,19 +117,21 @@ export class PlanSearch {
       else correct(FIRST_WORK, FULL_PLANS);
     }
     while (!this.done) {
-      if (this.best!.missing > 0) this.insertMissing();
-      else this.insertCheaper();
+      const { missing, uses } = this.best!;
+      const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);
+      if (moved) this.offer(moved);
       correct(LATER_WORK, this.random.below(2));
     }
   }
 
-  /** Keeps some sheets and plans the rest of the demand one pattern after another. */
+  /** Keeps some sheets and plans the rest of the demand one pattern after another; with `tight` on fewer sheets first. */
   private planRest(
     pricing: StripPatterns,
     budget: Budget,
     kept: readonly Use[],
     values: Float64Array,
     noise: number,
+    tight = false,
   ): Use[] {
     const { problem, random } = this;
     const costs = Float64Array.from(problem.sheets, ({ cost }) => cost * (1 + noise * (random.unit() - 0.5)));
@@ -137,118 +141,21 @@ export class PlanSearch {
       supply[pattern.sheet]! -= repeats;
       for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
     }
-    const uses = [...kept, ...sequentialPlan(problem, pricing, remaining, supply, values, costs, budget)];
+    const uses = [...kept];
+    if (tight && this.best?.missing === 0) {
+      const mix = tightMix(problem, this.best.uses, kept, remaining, supply, costs, random);
+      for (let s = 0; s < mix.length; s++) supply[s]! -= mix[s]!;
+      uses.push(...sequentialPlan(problem, pricing, remaining, mix, values, costs, budget));
+      for (let s = 0; s < mix.length; s++) supply[s]! += mix[s]!;
+      const placed = this.moves.insertLast(uses, remaining);
+      if (placed) {
+        this.offer(placed);
+        return placed;
+      }
+    }
+    uses.push(...sequentialPlan(problem, pricing, remaining, supply, values, costs, budget));
     this.offer(uses);
     return uses;
-  }
-
-  /** Some of the best plan's sheets, the well filled ones rather than others. */
-  private wellFilled(): Use[] {
-    const { problem, random } = this;
-    const noise = FILL_NOISE * random.unit();
-    const ranked = this.best!.uses.map((use) => ({
-      use,
-      fill: fillOf(problem, use.pattern) * (1 + noise * (random.unit() - 0.5)),
-    })).sort((a, b) => b.fill - a.fill);
-    const sheets = ranked.reduce((sum, { use }) => sum + use.repeats, 0);
-    let left = Math.floor(sheets * (LEAST_KEPT + KEPT_RANGE * random.unit()));
-    const kept: Use[] = [];
-    for (const { use } of ranked) {
-      const repeats = Math.min(use.repeats, left);
-      if (repeats > 0) kept.push({ pattern: use.pattern, repeats });
-      left -= repeats;
-    }
-    return kept;
-  }
-
-  private layoutsOfBest(): GuillotineLayout[] {
-    const layouts: GuillotineLayout[] = [];
-    for (const { pattern, repeats } of this.best!.uses) {
-      for (let n = 0; n < repeats; n++) layouts.push(layoutOf(this.problem, pattern));
-    }
-    return layouts;
-  }
-
-  private newSearch(layouts: GuillotineLayout[]): InsertionSearch {
-    const search = new InsertionSearch(this.problem, this.random, this.budget, 0.01, this.allowed);
-    search.layouts = layouts;
-    return search;
-  }
-
-  private offerLayouts(layouts: readonly GuillotineLayout[]): boolean {
-    const uses: Use[] = [];
-    for (const layout of layouts) {
-      const pattern = patternFrom(layout);
-      if (pattern) uses.push({ pattern, repeats: 1 });
-    }
-    return this.offer(uses);
-  }
-
-  /** The stock runs short: looks for room for what is left out on the sheets there are. */
-  private insertMissing(): void {
-    const search = this.newSearch(this.layoutsOfBest());
-    const rest = this.demand.slice();
-    for (const { pattern, repeats } of this.best!.uses) {
-      for (let k = 0; k < pattern.items.length; k++) rest[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
-    }
-    for (let i = 0; i < rest.length; i++) for (let n = 0; n < rest[i]!; n++) search.waiting.push(i);
-    search.run(ROUNDS, true);
-    this.offerLayouts(search.bestLayouts);
-  }
-
-  /** Swaps some sheets, the badly filled ones first, for a cheaper set and looks for room for their pieces. */
-  private insertCheaper(): void {
-    const { problem, random } = this;
-    const layouts = this.layoutsOfBest();
-    const ranked = layouts
-      .map((layout) => ({ layout, rank: (layout.area / (layout.w * layout.h)) * (1 + FILL_NOISE * random.unit()) }))
-      .sort((a, b) => a.rank - b.rank)
-      .map(({ layout }) => layout);
-    const few = Math.min(layouts.length, SHEETS_AT_ONCE + random.below(SHEETS_AT_ONCE));
-    const share = random.unit() < WHOLE_BILL_SHARE ? layouts.length : few;
-    const chosen = ranked.slice(0, share);
-    const kept = ranked.slice(share);
-    const counts = new Float64Array(problem.sheets.length);
-    let pieceArea = 0;
-    for (const layout of chosen) {
-      counts[layout.sheet]!++;
-      pieceArea += layout.area;
-    }
-    const used = counts.slice();
-    for (const layout of kept) used[layout.sheet]!++;
-    const swaps = cheaperSwaps(problem, counts, used, pieceArea);
-    if (swaps.length === 0) return;
-    // The roomiest swaps are the likeliest; now and then a bolder one.
-    const pick = Math.floor(swaps.length * random.unit() ** SWAP_POWER);
-    const search = this.newSearch(chosen);
-    applySwap(problem, search, swaps[pick]!, random);
-    if (search.runWhileClose(ROUNDS)) this.offerLayouts([...search.layouts, ...kept]);
-  }
-}
-
-function fillOf(problem: Problem, { sheet, items, counts }: CutPattern): number {
-  let area = 0;
-  for (let k = 0; k < items.length; k++) {
-    const { w, h } = problem.items[items[k]!]!;
-    area += counts[k]! * w * h;
-  }
-  return area / (problem.sheets[sheet]!.w * problem.sheets[sheet]!.h);
-}
-
-function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random: Random): void {
-  for (const kind of swap.away) {
-    let emptiest = -1;
-    search.layouts.forEach((layout, i) => {
-      if (layout.sheet === kind && (emptiest < 0 || layout.area < search.layouts[emptiest]!.area)) emptiest = i;
-    });
-    const [gone] = search.layouts.splice(emptiest, 1);
-    gone!.eachPiece((item) => search.waiting.push(item >> 1));
-  }
-  for (const kind of swap.instead) {
-    const { w, h, roots } = problem.sheets[kind]!;
-    const layout = new GuillotineLayout();
-    layout.start(kind, w, h, roots[random.below(roots.length)]!);
-    search.layouts.push(layout);
   }
 }
 

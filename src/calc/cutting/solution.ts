@@ -17,6 +17,9 @@ export interface Solution {
   readonly emptiest: number;
 }
 
+/** Steps of filling that are told apart: chosen, so that a hair's breadth of remnant does not count. */
+const FILL_STEPS = 20;
+
 export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
   const remaining = Float64Array.from(problem.items, ({ quantity }) => quantity);
   let cost = 0;
@@ -28,7 +31,7 @@ export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
   problem.items.forEach(({ value }, i) => {
     missing += value * remaining[i]!;
   });
-  let emptiest = 20;
+  let emptiest = FILL_STEPS;
   for (const { pattern } of uses) {
     const { w, h } = problem.sheets[pattern.sheet]!;
     let area = 0;
@@ -36,7 +39,7 @@ export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
       const item = problem.items[pattern.items[k]!]!;
       area += pattern.counts[k]! * item.w * item.h;
     }
-    emptiest = Math.min(emptiest, Math.ceil((20 * area) / (w * h)));
+    emptiest = Math.min(emptiest, Math.ceil((FILL_STEPS * area) / (w * h)));
   }
   return { uses: mergeEqual(uses), cost, missing, emptiest };
 }

@@ -58,6 +58,8 @@ interface Draft {
 const NONE = Number.NEGATIVE_INFINITY;
 const MANY = 1e9;
 const MOST_REFILLS = 8;
+/** Patterns worked out after the first one that can be cut: fitted on generated shop bills. */
+const MOST_TRIES = 1;
 
 export class StripPatterns {
   private readonly groups: ViewGroup[] = [];
@@ -160,8 +162,9 @@ export class StripPatterns {
     drafts.sort((a, b) => b.ratio - a.ratio);
     let best: CutPattern | null = null;
     let bestRatio = 0;
+    let tries = 0;
     for (const { group, view, strips, ratio } of drafts) {
-      if (ratio <= bestRatio) break;
+      if (ratio <= bestRatio || (best && ++tries > MOST_TRIES)) break;
       const pattern = patternOf(view.sheet, this.reconcile(group.options, view, strips, values, remaining));
       let worth = 0;
       for (let k = 0; k < pattern.items.length; k++) worth += values[pattern.items[k]!]! * pattern.counts[k]!;
@@ -241,13 +244,13 @@ export class StripPatterns {
       const mark = strips.mark();
       table.heights.push(height);
       table.marks.push(mark);
-      table.plain.push(views.map((view) => strips.best(mark, this.roomAlong(view.length, false))));
+      table.plain.push(views.map((view) => strips.best(this.roomAlong(view.length, false))));
       table.front.push(
         views.map((view) =>
           bestFront(
             fronts,
             (o) => values[usable[o]!.item]! * usable[o]!.stack,
-            (o) => strips.best(mark, this.roomBeside(view.length, usable[o]!.along)),
+            (o) => strips.best(this.roomBeside(view.length, usable[o]!.along)),
           ),
         ),
       );
@@ -266,12 +269,16 @@ export class StripPatterns {
       for (let o = 0; o < usable.length; ) {
         const height = usable[o]!.across;
         while (entered < byEntry.length && entry[byEntry[entered]!]! <= height) addOption(byEntry[entered++]!);
-        const kept = strips.mark();
+        const exact: number[] = [];
+        for (; o < usable.length && usable[o]!.across === height; o++) if (entry[o]! > height) exact.push(o);
+        if (exact.length === 0) {
+          record(height);
+          continue;
+        }
+        const kept = strips.hold();
         const keptFronts = fronts;
         fronts = [...fronts];
-        for (; o < usable.length && usable[o]!.across === height; o++) {
-          if (entry[o]! > height) addOption(o);
-        }
+        exact.forEach(addOption);
         record(height);
         strips.goOnFrom(kept);
         fronts = keptFronts;
@@ -307,17 +314,19 @@ export class StripPatterns {
       if (value <= dearest + 1e-12) continue;
       dearest = value;
       worth[k] = value;
+      // Nor is one that narrower ones side by side outdo.
+      if (!mustStayInFront(tall, rule) && stacks.best(this.cellsOf(tall)) >= value) continue;
       if (!mustStayInFront(tall, rule)) stacks.add(k, this.cellsOf(tall), value, MANY);
       else if (!fronted) fronts.push(k);
     }
     this.budget.spend(stacks.work);
     const mark = stacks.mark();
     const room = this.roomAlong(height, fronted);
-    const plain = stacks.best(mark, room);
+    const plain = stacks.best(room);
     const front = bestFront(
       fronts,
       (k) => worth[k]!,
-      (k) => stacks.best(mark, this.roomBeside(height, heights[k]!)),
+      (k) => stacks.best(this.roomBeside(height, heights[k]!)),
     );
     const promised = Math.max(plain, front.value);
     if (!(promised > 0)) return null;

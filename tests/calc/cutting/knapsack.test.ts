@@ -35,11 +35,10 @@ test.each(Array.from({ length: 25 }, (_, k) => k))(
     knapsack.reset(cells);
     const marks = options.map(({ length, value, copies }, k) => {
       knapsack.add(k, length, value, copies);
-      return knapsack.mark();
+      return { mark: knapsack.mark(), best: knapsack.best(cells) };
     });
     // Also as it stood before the last options came.
-    for (const [k, mark] of marks.entries()) {
-      const best = knapsack.best(mark, cells);
+    for (const [k, { mark, best }] of marks.entries()) {
       expect(best).toBe(byTrying(options.slice(0, k + 1), cells));
       let value = 0;
       let length = 0;
@@ -53,3 +52,21 @@ test.each(Array.from({ length: 25 }, (_, k) => k))(
     }
   },
 );
+
+test("a filling that was held is gone on from as if nothing had been added since", () => {
+  const knapsack = new Knapsack();
+  knapsack.reset(10);
+  knapsack.add(0, 4, 5, 1);
+  const held = knapsack.hold();
+  knapsack.add(1, 3, 50, 9);
+  expect(knapsack.best(10)).toBe(150);
+  knapsack.goOnFrom(held);
+  expect(knapsack.best(10)).toBe(5);
+  knapsack.add(2, 5, 1, 1);
+  const read: number[][] = [];
+  knapsack.read(knapsack.mark(), 10, (option, copies) => read.push([option, copies]));
+  expect(read).toEqual([
+    [2, 1],
+    [0, 1],
+  ]);
+});
