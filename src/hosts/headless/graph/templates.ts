@@ -1,7 +1,7 @@
 import { compileTemplate } from "../evaluate/compile-template.ts";
 import { type Grid, Keep } from "../evaluate/frame.ts";
 import type { Template } from "../evaluate/template.ts";
-import { DEEPEST_NESTING } from "../formula/depth.ts";
+import { DEEPEST_NESTING, LONGEST_FORMULA } from "../formula/depth.ts";
 import { formulaKey } from "../formula/key.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
 import { shiftFormula } from "../formula/shift.ts";
@@ -35,6 +35,8 @@ export class Templates {
   }
 
   private compileText(cell: FormulaCell, text: string): void {
+    if (text.length > LONGEST_FORMULA)
+      throw new Keep("unsupported-syntax", `formula has ${text.length} signs; the limit is ${LONGEST_FORMULA}`);
     const array = cell.kind !== "normal";
     const { key, literals, cells, depth } = formulaKey(text, cell.row, cell.column);
     if (depth > DEEPEST_NESTING)
