@@ -8,7 +8,7 @@ const LOOKS: Readonly<Record<SpillKind, readonly [style: StyleName, width: numbe
   list: ["wrapped", 16],
   count: ["count", 9],
   share: ["percent", 8],
-  number: ["figure", 12],
+  number: ["offer", 12],
   money: ["money", 11],
   date: ["moment", 17],
   h: ["inchShort", 9],

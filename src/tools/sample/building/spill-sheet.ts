@@ -14,6 +14,8 @@ export interface Block {
   readonly spill: SpillName;
   readonly formula: string;
   readonly widths?: Widths;
+  /** The column that says "date" where the figure before it is a day. */
+  readonly days?: string;
   /** Words of a column that ask for attention. */
   readonly emphasis?: {
     readonly column: string;
@@ -53,7 +55,10 @@ export function spillSheet({
       ...others,
       ...blocks.map(({ spill, formula }, i) => spillBlock(headerRow, starts[i]!, spill, formula)),
     ],
-    emphasis: blocks.flatMap((block, i) => emphasisOf(block, starts[i]!, headerRow + 1)),
+    emphasis: blocks.flatMap((block, i) => [
+      ...emphasisOf(block, starts[i]!, headerRow + 1),
+      ...daysOf(block, starts[i]!, headerRow + 1),
+    ]),
     merges: [areaName(2, 1, 2, Math.min(widths.length, SPILLS[blocks[0]!.spill].length))],
     frozen: { rows: headerRow, columns: 1 },
     print: { landscape, titleRows: `${headerRow}:${headerRow}` },
@@ -69,4 +74,11 @@ function emphasisOf({ spill, emphasis }: Block, start: number, first: number): E
       ? []
       : [{ area, look, formula: `OR(${words.map((word) => `${column}${first}="${word}"`).join(",")})` }];
   return [...rule("stop", emphasis.stop), ...rule("check", emphasis.check)];
+}
+
+function daysOf({ spill, days }: Block, start: number, first: number): Emphasis[] {
+  if (days === undefined) return [];
+  const at = spillColumn(spill, days, start);
+  const area = areaName(first, at - 1, LAST_EMPHASIS, at - 1);
+  return [{ area, look: "moment", formula: `$${columnName(at)}${first}="date"` }];
 }

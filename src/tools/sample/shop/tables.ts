@@ -73,10 +73,11 @@ export const SHEARS: ShopTable = {
     "Knife gap (in)",
     "Strokes per minute",
     "Cuts per blank",
+    "Least remnant (in)",
   ],
   rows: [
-    ["Shear 1", 0.3125, "A36", 98, 1.5, 0.006, 18, 2.5],
-    ["Shear 2", 0.1345, "A1011 CS", 122, 1, 0.004, 24, 2.5],
+    ["Shear 1", 0.3125, "A36", 98, 1.5, 0.006, 18, 2.5, 10],
+    ["Shear 2", 0.1345, "A1011 CS", 122, 1, 0.004, 24, 2.5, 10],
   ],
 };
 

@@ -37,7 +37,7 @@ export interface Validation {
 export interface Emphasis {
   readonly area: string;
   readonly formula: string;
-  readonly look: "stop" | "check";
+  readonly look: "stop" | "check" | "moment";
 }
 
 export interface Printing {
@@ -46,6 +46,8 @@ export interface Printing {
   readonly scale?: number;
   /** Whole columns, "A:M", so that a longer bill is printed too. */
   readonly area?: string;
+  /** Pages side by side, where one would make the letters too small; the first column is on each. */
+  readonly pagesWide?: number;
   /** Words at the left of every page's foot. */
   readonly foot?: string;
   /** Rows repeated on every page, "8:8". */

@@ -130,7 +130,7 @@ function pageSetup({ print }: SheetModel): string {
   const orientation = print.landscape ? "landscape" : "portrait";
   // Paper 1 is letter. One page wide and as many long as it takes, unless a scale is given.
   return print.scale === undefined
-    ? `<pageSetup paperSize="1" orientation="${orientation}" fitToWidth="1" fitToHeight="0"/>`
+    ? `<pageSetup paperSize="1" orientation="${orientation}" fitToWidth="${print.pagesWide ?? 1}" fitToHeight="0"/>`
     : `<pageSetup paperSize="1" scale="${print.scale}" orientation="${orientation}"/>`;
 }
 

@@ -51,7 +51,7 @@ const LOOKS = {
   title: { font: "title" },
   heading: { font: "heading" },
   note: { font: "quiet", wrap: true, top: true },
-  aside: { font: "quiet" },
+  aside: { font: "quiet", align: "left", indent: 1 },
   words: { wrap: true, top: true },
   strong: { font: "bold", wrap: true, top: true },
   strongLine: { font: "bold", border: "row", top: true, align: "left" },
@@ -69,6 +69,8 @@ const LOOKS = {
   plainNumber: { border: "row", top: true, align: "right" },
   percent: { border: "row", top: true, format: "0%" },
   money: { border: "row", top: true, format: "#,##0.00" },
+  /** A figure, or words where there is none. */
+  offer: { border: "row", top: true, format: "#,##0.00", align: "right" },
   moment: { border: "row", top: true, format: "yyyy-mm-dd hh:mm", align: "right" },
   day: { border: "row", top: true, format: "yyyy-mm-dd", align: "right" },
   /** Whatever an example answers: a figure at the left, a text wrapped. */
@@ -112,12 +114,13 @@ const OWN_FORMATS = [
 const FIRST_OWN = 164; // the numbers below belong to the built-in formats
 const formatId = (format = "General"): number => BUILT_IN[format] ?? FIRST_OWN + OWN_FORMATS.indexOf(format);
 
-/** Differential looks of the two words that ask for attention; the word itself says it without colour. */
-export const EMPHASIS = ["stop", "check"] as const;
+/** Differential looks: of the two words that ask for attention (the word says it without colour), and of a figure that is a day. */
+export const EMPHASIS = ["stop", "check", "moment"] as const;
 const DIFFERENTIAL = {
   stop: '<dxf><font><b/></font><fill><patternFill patternType="solid"><bgColor rgb="FFBDBDBD"/></patternFill></fill></dxf>',
   check:
     '<dxf><font><b/></font><fill><patternFill patternType="solid"><bgColor rgb="FFE9E9E9"/></patternFill></fill></dxf>',
+  moment: `<dxf><numFmt numFmtId="${formatId(LOOKS.moment.format)}" formatCode="${LOOKS.moment.format}"/></dxf>`,
 } as const;
 
 const indexIn = (table: object, key: string): number => Object.keys(table).indexOf(key);

@@ -85,11 +85,13 @@ const workbookXml = ({ sheets }: WorkbookModel): string =>
 
 function definedNames(sheets: readonly SheetModel[]): string {
   const absolute = (area: string): string => area.replace(/[A-Z]+|\d+/g, "$$$&");
-  const name = (kind: string, sheet: number, area: string): string =>
-    `<definedName name="_xlnm.${kind}" localSheetId="${sheet}">${escapeXml(`${quoted(sheets[sheet]!.name)}!${absolute(area)}`)}</definedName>`;
+  const name = (kind: string, sheet: number, ...areas: readonly string[]): string =>
+    `<definedName name="_xlnm.${kind}" localSheetId="${sheet}">${escapeXml(areas.map((area) => `${quoted(sheets[sheet]!.name)}!${absolute(area)}`).join(","))}</definedName>`;
   const found = [
     ...sheets.flatMap(({ print: { area } }, i) => (area ? [name("Print_Area", i, area)] : [])),
-    ...sheets.flatMap(({ print: { titleRows } }, i) => (titleRows ? [name("Print_Titles", i, titleRows)] : [])),
+    ...sheets.flatMap(({ print: { titleRows, pagesWide = 1 } }, i) =>
+      titleRows ? [name("Print_Titles", i, ...(pagesWide > 1 ? ["A:A"] : []), titleRows)] : [],
+    ),
   ];
   return found.length > 0 ? `<definedNames>${found.join("")}</definedNames>` : "";
 }

@@ -22,7 +22,7 @@ export const PART_COLUMNS: readonly PartColumn[] = [
   { header: "Description", width: 25, of: ({ description }) => description },
   { header: "Quantity", width: 9, number: true, of: ({ quantity }) => quantity },
   { header: "Material", width: 11, of: ({ material }) => material },
-  { header: "Thickness", width: 10, keepsText: true, of: ({ thickness }) => thickness },
+  { header: "Thickness", width: 12, keepsText: true, of: ({ thickness }) => thickness },
   { header: "Flanges", width: 19, keepsText: true, of: ({ flanges }) => flanges },
   { header: "Bend angles", width: 14, keepsText: true, of: ({ bendAngles }) => bendAngles },
   { header: "Bend length", width: 8, number: true, of: ({ bendLength }) => bendLength },
@@ -38,7 +38,7 @@ export const PART_COLUMNS: readonly PartColumn[] = [
   { header: "Tolerance", width: 10, number: true, of: ({ tolerance }) => tolerance },
   { header: "Spares", width: 7, number: true, of: ({ spares }) => spares },
   { header: "Area", width: 9, of: ({ part }) => AREAS[part.slice(0, 2)] ?? null },
-  { header: "Certificate", width: 10, of: ({ certificate }) => certificate },
+  { header: "Certificate", width: 12, of: ({ certificate }) => certificate },
   { header: "Route", width: 10, of: () => null },
 ];
 
@@ -117,8 +117,8 @@ export function partsSheet(): SheetModel {
     ],
     tables: [table],
     validations: validations(),
-    merges: [`A2:${columnName(PART_COLUMNS.length)}2`],
+    merges: ["A2:J2"],
     frozen: { rows: HEADER_ROW, columns: 1 },
-    print: { landscape: true, titleRows: `${HEADER_ROW}:${HEADER_ROW}` },
+    print: { landscape: true, pagesWide: 2, titleRows: `${HEADER_ROW}:${HEADER_ROW}` },
   };
 }

@@ -27,8 +27,8 @@ const COLUMNS: readonly (readonly [header: string, width: number, style: StyleNa
   ["Description", 34, "text", "Parts[Description]"],
   ["Material", 12, "text", "Parts[Material]"],
   ["Quantity", 9, "count", "Parts[Quantity]"],
-  ["Unit price", 12, "money", offered("Unit price")],
-  ["Total", 13, "money", offered("Price")],
+  ["Unit price", 17, "offer", offered("Unit price")],
+  ["Total", 13, "offer", offered("Price")],
 ];
 
 const HEAD: readonly (readonly [label: string, formula: string, style: StyleName])[] = [

@@ -30,7 +30,7 @@ export const quotedSheet = (): SheetModel => ({
       spills: PART_COLUMNS.map(({ number }, i) => (i === 0 ? "label" : number ? "plainNumber" : "text")),
     },
   ],
-  merges: ["A2:L2"],
+  merges: ["A2:J2"],
   frozen: { rows: HEADER_ROW, columns: 1 },
-  print: { landscape: true, titleRows: `${HEADER_ROW}:${HEADER_ROW}` },
+  print: { landscape: true, pagesWide: 2, titleRows: `${HEADER_ROW}:${HEADER_ROW}` },
 });

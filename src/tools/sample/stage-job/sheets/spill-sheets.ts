@@ -70,7 +70,7 @@ export const cutPlanSheet = (): SheetModel =>
       {
         spill: "CUT.PLAN",
         formula: shop("CUT.PLAN", { blanks: BLANKS, stock: STOCK, limits: SHEARS, effort: EFFORT }),
-        widths: { Pattern: 8, Stock: 17, Blanks: 34, Remnants: 22, Sheets: 7, "Lower bound": 9, Message: 20 },
+        widths: { Pattern: 9, Stock: 19, Blanks: 34, Remnants: 22, Sheets: 7, "Lower bound": 9, Message: 20 },
       },
     ],
   });
@@ -83,7 +83,7 @@ export const cutListSheet = (): SheetModel =>
       {
         spill: "CUT.LIST",
         formula: shop("CUT.LIST", { blanks: BLANKS, stock: STOCK, limits: SHEARS, effort: EFFORT }),
-        widths: { Cut: 6, Pattern: 8, Piece: 24, Strokes: 8, Falls: 26, Stays: 24, Turn: 10, Note: 26, Message: 12 },
+        widths: { Cut: 6, Pattern: 9, Piece: 12, Strokes: 9, Falls: 66, Stays: 16, Turn: 8, Note: 42, Message: 12 },
       },
     ],
   });
@@ -109,12 +109,13 @@ export const routeSheet = (): SheetModel =>
       {
         spill: "BILL.ROUTE",
         formula: shop("BILL.ROUTE", { ...WORKERS, ...TIMED }),
-        widths: { Part: 8, Route: 10, Why: 20, Message: 34 },
+        widths: { Part: 8, Route: 10, Why: 20, Message: 22 },
       },
       {
         spill: "BILL.ROUTE summary",
         formula: shop("BILL.ROUTE", { ...WORKERS, ...TIMED, answer: '"summary"' }),
-        widths: { Item: 24, Note: 44 },
+        widths: { Item: 36, Value: 17, Note: 44 },
+        days: "Unit",
       },
     ],
   });
@@ -179,13 +180,14 @@ export const priceSheet = (): SheetModel =>
 /** Rows of the answers about one date above the lines. */
 const DATES_ROW = HEADER_ROW;
 const WHATIF_ROW = DATES_ROW + 6;
+const DATES_COLUMN = spillColumn("BILL.WHATIF", "Finish"); // wide enough for a day and an hour
 
 /** The brake alone against the calendar: what the three date functions say of its hours. */
 function dateRows(): SheetCell[] {
   const stations = SPILLS["BILL.WHATIF"].length + 2;
   const all = spillOf(cellName(WHATIF_ROW, stations));
   const at = (header: string) => `INDEX(${all},0,${spillColumn("BILL.WHATIF stations", header)})`;
-  const hours = cellName(DATES_ROW, 4);
+  const hours = cellName(DATES_ROW, DATES_COLUMN);
   const given = { hours, calendar: CALENDAR, station: '"Brake"' };
   const rows: readonly (readonly [string, string, StyleName])[] = [
     [
@@ -207,7 +209,13 @@ function dateRows(): SheetCell[] {
   ];
   return rows.flatMap(([label, formula, style], i): SheetCell[] => [
     value(DATES_ROW + i, 1, "label", label),
-    { row: DATES_ROW + i, column: 4, formula, style, ...(formula.startsWith("_xldudf") ? { spills: [style] } : {}) },
+    {
+      row: DATES_ROW + i,
+      column: DATES_COLUMN,
+      formula,
+      style,
+      ...(formula.startsWith("_xldudf") ? { spills: [style] } : {}),
+    },
   ]);
 }
 
@@ -222,13 +230,13 @@ export function whatIfSheet(): SheetModel {
       {
         spill: "BILL.WHATIF",
         formula: shop("BILL.WHATIF", given),
-        widths: { Part: 8, Note: 34, Message: 26 },
+        widths: { Part: 8, Note: 20, Message: 20 },
         emphasis: { column: "Verdict", stop: ["breaks it"], check: ["overtime", "outside"] },
       },
       {
         spill: "BILL.WHATIF stations",
         formula: shop("BILL.WHATIF", { ...given, answer: '"stations"' }),
-        widths: { Note: 26 },
+        widths: { Note: 20 },
       },
     ],
   });
@@ -242,7 +250,7 @@ export const loadInSheet = (): SheetModel =>
       {
         spill: "BILL.LOADIN",
         formula: shop("BILL.LOADIN", { ...BENDERS, rates: RATES }),
-        widths: { Order: 7, Area: 10, Piles: 7, Part: 8, Handling: 24, Label: 46, Message: 24 },
+        widths: { Order: 7, Area: 16, Piles: 7, Part: 8, Handling: 36, Label: 46, Message: 14 },
       },
     ],
   });
