@@ -1,8 +1,8 @@
 /** How a line is bent: order, stops and the pictures of its hits, on the workbook's outlines or else on plain tools. */
 import { estimateAirBend } from "../../calc/bend/air-estimate.ts";
 import { type BendOrder, bendOrder } from "../../calc/bend/order/order.ts";
-import type { BentPart } from "../../calc/bend/order/part.ts";
-import type { Press } from "../../calc/bend/order/press.ts";
+import { type BentPart, checkPart } from "../../calc/bend/order/part.ts";
+import { checkPress, type Press } from "../../calc/bend/order/press.ts";
 import { bentPart } from "../../cells/bill/blank.ts";
 import type { LineCheck } from "../../cells/bill/check.ts";
 import type { BillLine } from "../../cells/tables/bill.ts";
@@ -23,11 +23,19 @@ export interface BendPlan {
 }
 
 /** Undefined for a flat part. Throws Refusal on a part no sheet can be. */
-export function planBends(line: BillLine, { chosen, blank }: LineCheck): BendPlan | undefined {
+export function planBends(
+  line: BillLine,
+  { chosen, blank }: LineCheck,
+  drawn: Press | undefined,
+): BendPlan | undefined {
   if (!chosen || blank.radius === undefined || line.main.angles.length === 0) return undefined;
   const { die, punch } = chosen.setup;
   const part = bentPart(line, line.main, blank.radius);
-  const press = plainPress(die, punch);
+  // The outlines of the workbook are those of one die; over another they would be wrong.
+  const isDrawn = drawn !== undefined && Math.abs(drawn.dieOpening - die.opening) < SAME_OPENING_MM;
+  const press = isDrawn ? drawn : plainPress(die, punch);
+  checkPart(part); // now, so that nothing refuses while it is being drawn
+  checkPress(press);
   const overbends = part.bends.map(
     ({ angle }) =>
       estimateAirBend(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose).springback,
@@ -37,7 +45,7 @@ export function planBends(line: BillLine, { chosen, blank }: LineCheck): BendPla
   return {
     part,
     press,
-    plain: true,
+    plain: !isDrawn,
     get order() {
       known ??= bendOrder(part, springback, press);
       return known;
@@ -48,8 +56,18 @@ export function planBends(line: BillLine, { chosen, blank }: LineCheck): BendPla
       const hits = order.feasible ? order.hits : order.finished;
       const last = hits.at(-1) ?? { bend: 1, gaugedEnd: "first" as const };
       const finished = hits.slice(0, -1).map(({ bend }) => bend);
-      const pose = { part, press, finished, hit: last, springback: springback[last.bend - 1]!, name, plain: true };
+      const pose = {
+        part,
+        press,
+        finished,
+        hit: last,
+        springback: springback[last.bend - 1]!,
+        name,
+        plain: this.plain,
+      };
       return [{ name: `End of bend ${last.bend}`, svg: drawEndOfBend(pose, system) }];
     },
   };
 }
+
+const SAME_OPENING_MM = 0.01; // far below any step between two dies

@@ -26,15 +26,33 @@ export interface LineWork {
   readonly line: BillLine;
   readonly check: LineCheck;
   readonly bends: BendPlan | undefined;
+  /** Why it cannot be drawn, where it cannot; the checks stand all the same. */
+  readonly noDrawing: string | undefined;
 }
 
 /** Everything that is calculated for a line; a Refusal where it cannot be. */
-export function workOf(row: BillRow, { shop, missing }: ShopBill): LineWork | Refusal {
+export function workOf(row: BillRow, { shop, missing, press }: ShopBill): LineWork | Refusal {
   if (!isLine(row)) return row.refusal;
   if (!shop) return new Refusal("#N/A", missing[0] ?? "shop must be given; got nothing");
   try {
     const check = checkLine(row, shop);
-    return { line: row, check, bends: planBends(row, check) };
+    const bends = orRefusal(() => planBends(row, check, press));
+    const refused = bends instanceof Refusal;
+    return {
+      line: row,
+      check,
+      bends: refused ? undefined : bends,
+      noDrawing: refused ? bends.message : undefined,
+    };
+  } catch (problem) {
+    if (problem instanceof Refusal) return problem;
+    throw problem;
+  }
+}
+
+function orRefusal<T>(action: () => T): T | Refusal {
+  try {
+    return action();
   } catch (problem) {
     if (problem instanceof Refusal) return problem;
     throw problem;
@@ -49,7 +67,7 @@ export function lineReport(row: BillRow, bill: ShopBill): LineReport {
   return {
     part: line.part,
     status: statusOf(check.problems),
-    sentences: sentencesOf(check.problems),
+    sentences: [...sentencesOf(check.problems), ...(work.noDrawing ? [`Not drawn: ${work.noDrawing}`] : [])],
     figures: figuresOf(work, bill.system),
     drawings: drawingsOf(work, bill.system),
   };

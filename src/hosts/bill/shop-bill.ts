@@ -1,8 +1,10 @@
 /** The bill and the shop out of a workbook: each table found by its header, each missing or wrong one said in a sentence. */
+import type { Press } from "../../calc/bend/order/press.ts";
 import type { CheckShop } from "../../cells/bill/check.ts";
 import { currentMaterials } from "../../cells/materials/read-data.ts";
 import type { ReadContext, TableParameter } from "../../cells/record.ts";
 import { type BillRow, bill } from "../../cells/tables/bill.ts";
+import { outlines, pressSettings } from "../../cells/tables/press-tables.ts";
 import { noRates, rates } from "../../cells/tables/rates.ts";
 import { anyShears, brakes, dies, punches } from "../../cells/tables/shop-tables.ts";
 import { anyWaterjets } from "../../cells/tables/waterjet.ts";
@@ -20,6 +22,8 @@ export const TABLES = {
   shears: { has: [["Shear"], ["Rated thickness"]] },
   waterjets: { has: [["Waterjet"], ["Pressure"]] },
   rates: { has: [["Rate"], ["Value"]] },
+  outlines: { has: [["Tool"], ["X"], ["Y"]] },
+  press: { has: [["Opening"], ["Die angle"], ["Finger from"]] },
   stock: { has: [["Material"], ["Thickness"], ["Length"], ["Width"]], lacks: ["Part", "Blank", "Pattern", "Quantity"] },
 } as const satisfies Record<string, TableWords>;
 
@@ -29,6 +33,8 @@ export interface ShopBill {
   /** Undefined where brakes, dies or punches cannot be read: `missing` says why. */
   readonly shop: CheckShop | undefined;
   readonly missing: readonly string[];
+  /** The real outlines of one set of tools, where the workbook draws them. */
+  readonly press: Press | undefined;
   readonly system: UnitSystem;
 }
 
@@ -72,7 +78,10 @@ export function readShopBill(book: Book): ShopBill | undefined {
           system,
         }
       : undefined;
-  return { table, rows, shop, missing, system };
+  const drawn = isBlank(found("outlines")[0]![0]) ? undefined : read(outlines(), "outlines");
+  const travels = drawn && read(pressSettings(), "press");
+  const press = drawn && travels ? { ...drawn, ...travels } : undefined;
+  return { table, rows, shop, missing, press, system };
 }
 
 /** Plain numbers mean what the shop's own die table means; inches where it says nothing, as in the functions. */

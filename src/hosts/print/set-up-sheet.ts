@@ -19,7 +19,9 @@ export function setUpSheet(work: LineWork, description: string, system: UnitSyst
     `<div class="drawings">${drawingsOf(work, system)
       .map(({ name, svg }) => `<figure>${svg}<figcaption>${text(name)}</figcaption></figure>`)
       .join("")}</div>`,
-    bends ? stops(bends, system) : "<p>No bends: cut only.</p>",
+    bends
+      ? stops(bends, system)
+      : `<p>${work.noDrawing ? text(`Not drawn and no stops: ${work.noDrawing}`) : "No bends: cut only."}</p>`,
     "<h2>Before the first stroke</h2>",
     list(cautions(work, system), "cautions"),
     line.cross ? "<p>The part is bent in a second direction too; that strip has no stops here.</p>" : "",

@@ -100,6 +100,82 @@ describe("the report of a line", () => {
     expect(wrong.drawings).toEqual([]);
   });
 
+  it("tools drawn in the workbook are used for their own die, plain ones for every other", () => {
+    const corners = (tool: string, ...points: number[][]) => points.map(([x, y]) => [tool, x, y]);
+    const tools = (opening: number) => [
+      ...SHOP,
+      [],
+      ["Tool", "X (mm)", "Y (mm)"],
+      ...corners("punch", [0, 0], [10, 17.32], [10, 120], [-10, 120], [-10, 17.32]),
+      ...corners("ram", [-40, 120], [40, 120], [40, 600], [-40, 600]),
+      ...corners("die", [-40, 0], [-25.4, 0], [0, -30.27], [25.4, 0], [40, 0], [40, -80], [-40, -80]),
+      ...corners("bed", [-50, -80], [50, -80], [50, -700], [-50, -700]),
+      ...corners("finger", [0, 0], [60, 0], [60, 25], [0, 25]),
+      [],
+      [
+        "Opening (in)",
+        "Shoulder radius (mm)",
+        "Die angle (deg)",
+        "Finger from (mm)",
+        "Finger to (mm)",
+        "Nearest stop (mm)",
+        "Furthest stop (mm)",
+        "Finger draws back",
+        "Open height (mm)",
+        "Stroke (mm)",
+        "Clearance (mm)",
+        "Off the end",
+      ],
+      [opening, 0, 80, 0, 25, 5, 700, "yes", 150, 200, 1, "no"],
+    ];
+    const picture = (opening: number) => {
+      const read = readShopBill(book(PARTS, tools(opening)))!;
+      expect(read.missing).toEqual([]);
+      return lineReport(read.rows[0]!, read).drawings[2]!.svg;
+    };
+    expect(picture(2)).not.toContain("tools drawn plain");
+    expect(picture(1)).toContain("tools drawn plain");
+  });
+
+  it("a part that no sheet can be says why and is not drawn", () => {
+    const short = PARTS.map((row) => row.map((cell) => (cell === "2; 3" ? "0.2; 3" : cell)));
+    const read = readShopBill(book(short))!;
+    const report = lineReport(read.rows[0]!, read);
+    expect(report).toMatchObject({ status: "unreadable", drawings: [] });
+    expect(report.sentences[0]).toMatch(/must be .*; got/);
+  });
+
+  it("tools that cannot be leave the checks standing", () => {
+    const crossed = ["punch", "ram", "die", "bed", "finger"].flatMap((tool) => [
+      [tool, 0, 0],
+      [tool, 1, 1],
+      [tool, 1, 0],
+      [tool, 0, 1],
+    ]);
+    const settings = [2, 0, 80, 0, 25, 5, 700, "yes", 150, 200, 1, "no"];
+    const headers = [
+      "Opening (in)",
+      "Shoulder radius (mm)",
+      "Die angle (deg)",
+      "Finger from (mm)",
+      "Finger to (mm)",
+      "Nearest stop (mm)",
+      "Furthest stop (mm)",
+      "Finger draws back",
+      "Open height (mm)",
+      "Stroke (mm)",
+      "Clearance (mm)",
+      "Off the end",
+    ];
+    const read = readShopBill(
+      book(PARTS, [...SHOP, [], ["Tool", "X (mm)", "Y (mm)"], ...crossed, [], headers, settings]),
+    )!;
+    const report = lineReport(read.rows[0]!, read);
+    expect(report.status).not.toBe("unreadable");
+    expect(report.drawings).toEqual([]);
+    expect(report.sentences.at(-1)).toMatch(/^Not drawn: .* outline must be a polygon that does not cross itself/);
+  });
+
   it("text of the workbook never becomes markup in a drawing", () => {
     const evil = PARTS.map((row) => row.map((cell) => (cell === "A-1" ? '"><script>alert(1)</script>' : cell)));
     const read = readShopBill(book(evil))!;
