@@ -1,0 +1,153 @@
+/**
+ * What is to be done to each sheet of a plan: edge trims, then parallel cuts on parts of parts down to the blanks. Which
+ * part stays in front of the blade is settled here; in which order the tasks are done is not.
+ */
+import { type CutNode, isPiece } from "./cut-tree.ts";
+import { frontPart, type GaugeRule, WASTE_IN_FRONT, wasteFallCount } from "./gauge-rule.ts";
+import { gridDown, gridUp } from "./grid.ts";
+import type { Problem } from "./problem.ts";
+import { sizeOf } from "./shear-check.ts";
+import type { Blank, CutStage, Limits, PieceKind, PlannedPattern, Stock } from "./types.ts";
+
+export type Axis = 0 | 1;
+export type Size = readonly [number, number];
+
+/** A part that comes off: how it is called for, and what is still to be done to it. */
+export interface Part {
+  readonly kind: PieceKind;
+  readonly blank: string | null;
+  readonly size: Size;
+  readonly task: Task | null;
+  /** Gauged cuts in the task and in all that comes of it. */
+  readonly cuts: number;
+}
+
+/** Parallel cuts on one piece; the groups may be cut in any order, the front part is what is left. */
+export interface Task {
+  readonly stage: CutStage;
+  readonly level: number;
+  readonly pattern: number;
+  readonly axis: Axis;
+  readonly size: Size;
+  readonly groups: { readonly gauge: number | null; readonly falls: readonly Part[] }[];
+  readonly front: Part;
+}
+
+export const partsOf = (task: Task): Part[] => [...task.groups.flatMap(({ falls }) => falls), task.front];
+
+/** The whole sheet as a part with everything to be done to it. */
+export function sheetPart(
+  pattern: PlannedPattern,
+  index: number,
+  problem: Problem,
+  blanks: readonly Blank[],
+  stock: readonly Stock[],
+  limits: Limits,
+): Part {
+  const { rule } = problem;
+  const sheet = stock.find(({ id }) => id === pattern.stock) as Stock;
+  const full: Size = [gridDown(sheet.w), gridDown(sheet.h)];
+  const trim = gridUp(sheet.trim);
+  const long: Axis = full[0] >= full[1] ? 0 : 1;
+  const short: Axis = long === 0 ? 1 : 0;
+  const leastRemnant = gridUp(limits.leastRemnant);
+  const deferTrim = trim > 0 && full[long] - trim > rule.longestCut;
+
+  const leftOver = (size: Size): Part => {
+    const usable = leastRemnant > 0 && Math.min(size[0], size[1]) >= leastRemnant;
+    return { kind: usable ? "remnant" : "scrap", blank: null, size, task: null, cuts: 0 };
+  };
+
+  const working = (size: Size, task: Task): Part => ({
+    kind: "part",
+    blank: null,
+    size,
+    task,
+    cuts: partsOf(task).reduce((sum, { cuts }) => sum + cuts, task.groups.filter(({ gauge }) => gauge !== null).length),
+  });
+
+  /** Trims one edge, which takes `trim` off the size along `axis`. */
+  const trimmed = (size: Size, axis: Axis, level: number, front: Part): Part =>
+    working(size, {
+      stage: "trim",
+      level,
+      pattern: index,
+      axis,
+      size,
+      groups: [
+        { gauge: null, falls: [{ kind: "scrap", blank: null, size: withSize(size, axis, trim), task: null, cuts: 0 }] },
+      ],
+      front,
+    });
+
+  /** A node of the layout given `size` of room. */
+  const part = (node: CutNode, size: Size, level: number): Part => {
+    if (!isPiece(node)) {
+      const children = node.parts.map((child) => ({ extent: sizeOf(problem, child)[node.direction], node: child }));
+      return parallel(children, size, node.direction, level, level === 1 ? "strip" : "cross");
+    }
+    const own = sizeOf(problem, node);
+    for (const axis of [0, 1] as const) {
+      if (own[axis] !== size[axis]) return parallel([{ extent: own[axis], node }], size, axis, level, "size");
+    }
+    return { kind: "blank", blank: blanks[node.item]!.id, size, task: null, cuts: 0 };
+  };
+
+  const parallel = (
+    children: readonly { readonly extent: number; readonly node: CutNode }[],
+    size: Size,
+    axis: Axis,
+    level: number,
+    stage: CutStage,
+  ): Part => {
+    // Before its own trim a part of an untrimmed sheet is still as wide as the sheet.
+    const late = deferTrim && level === 1;
+    const rough = (room: Size): Size => (late ? withSize(room, short, room[short] + trim) : room);
+    const one = ({ extent, node }: { readonly extent: number; readonly node: CutNode }): Part => {
+      const room = withSize(size, axis, extent);
+      const inner = part(node, room, level + 1);
+      return late ? trimmed(rough(room), short, level + 0.5, inner) : inner;
+    };
+    const waste = size[axis] - children.reduce((sum, { extent }) => sum + extent, 0);
+    if (waste === 0 && children.length === 1) return one(children[0]!);
+    const extents = children.map(({ extent }) => extent);
+    const front = frontPart(extents, extents.length, waste, rule);
+    const falls = children.filter((_, k) => k !== front).map(one);
+    if (waste > 0 && front !== WASTE_IN_FRONT) {
+      for (const extent of wasteFalls(waste, rule)) falls.push(leftOver(rough(withSize(size, axis, extent))));
+    }
+    const gauges = [...new Set(falls.map((fall) => fall.size[axis]))].sort((a, b) => b - a);
+    return working(rough(size), {
+      stage,
+      level,
+      pattern: index,
+      axis,
+      size: rough(size),
+      groups: gauges.map((gauge) => ({ gauge, falls: falls.filter((fall) => fall.size[axis] === gauge) })),
+      front: front === WASTE_IN_FRONT ? leftOver(rough(withSize(size, axis, waste))) : one(children[front]!),
+    });
+  };
+
+  const usable: Size = trim > 0 ? [full[0] - trim, full[1] - trim] : full;
+  const inner = part(pattern.layout, usable, 1);
+  if (trim === 0) return inner;
+  if (deferTrim) return trimmed(full, long, 0, inner);
+  // Along the long edge first: it is the datum for everything else. Unless the blade is too short for it.
+  const [first, second] = full[long] > rule.longestCut ? [long, short] : [short, long];
+  return trimmed(full, first, 0, trimmed(withSize(full, first, full[first] - trim), second, 0, inner));
+}
+
+/** Waste cut off in falls the gauge reaches. */
+function wasteFalls(waste: number, rule: GaugeRule): number[] {
+  const count = wasteFallCount(waste, rule);
+  const falls: number[] = [];
+  for (let k = 0, left = waste; k < count; k++) {
+    const extent = Math.floor(left / (count - k));
+    falls.push(extent);
+    left -= extent;
+  }
+  return falls;
+}
+
+export const withSize = (size: Size, axis: Axis, extent: number): Size =>
+  axis === 0 ? [extent, size[1]] : [size[0], extent];
