@@ -20,6 +20,7 @@ export const TASKS = {
   "fuzz:files": { source: "tools/fuzz/files.ts" },
   "bench:functions": { source: "tools/bench/functions.ts" },
   "bench:cutting-shop": { source: "tools/bench/cutting-shop.ts" },
+  "bench:cutting-replay": { source: "tools/bench/cutting-replay.ts" },
   bench: { source: "tools/bench/all.ts", inRoot: true },
   mutate: { source: "tools/mutate/mutation.ts", inRoot: true },
   advisories: { source: "tools/advisories/main.ts", inRoot: true },
