@@ -17,7 +17,7 @@ import { replay } from "./replay.ts";
 import type { Blank, LeftOut, Limits, Plan, PlannedPattern, PlanOptions, Stock } from "./types.ts";
 
 /** About a second of work on a small machine (fitted on generated shop bills). */
-export const DEFAULT_UNITS = 400_000_000;
+export const DEFAULT_UNITS = 200_000_000;
 const DEFAULT_SEED = 1;
 
 export function planCuts(
