@@ -182,8 +182,9 @@ export class Session {
     return { detail, report: bill && line && this.trade.lineReport(line, bill) };
   }
 
-  /** A file never leaves with an answer that was put off. */
+  /** The file's own bytes where nothing was typed. Else no answer that was put off leaves with it. */
   save(): Uint8Array {
+    if (this.#typed.size === 0) return this.#workbook.package.bytes;
     this.finish();
     return editedBytes(this.#workbook, [...this.#typed.values()]);
   }
