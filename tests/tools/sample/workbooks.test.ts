@@ -50,7 +50,7 @@ describe.each(SAMPLES)("$file", (sample) => {
     const calls = readWorkbook(stored).sheets.flatMap(({ formulas }) =>
       formulas.filter(({ text }) => /_xldudf_/.test(text)),
     );
-    expect(calls.length).toBeGreaterThan(3);
+    expect(calls.length).toBeGreaterThan(1);
     for (const { kind, text } of calls) {
       expect(kind, text).toBe("dynamic");
       expect(text).not.toMatch(/SHOP\./);
