@@ -11,7 +11,7 @@ import type { BillLine } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import { type StockSheet, sheetsFor } from "../tables/stock.ts";
 import { blankOf } from "./blank.ts";
-import { type PlanRow, planPrice, sheetKey } from "./plan-range.ts";
+import { type PlanRow, plannedBlanks, planPrice, sheetKey } from "./plan-range.ts";
 import { isAnswered, type Outcome } from "./rows.ts";
 import type { PlannedLine } from "./work.ts";
 
@@ -24,11 +24,19 @@ export interface MaterialFrom {
 const areaOf = ({ blank, blanks }: PlannedLine): number => blank.length * blank.width * blanks;
 const keyOf = ({ line }: PlannedLine): string => sheetKey(line.material.name, line.nominal);
 
-/** Area of all blanks by material and thickness: a plan's price is shared out by it. */
-export function planAreas(planned: readonly Outcome<{ plan: PlannedLine }>[]): Map<string, number> {
+/** A line that the plan leaves out, in part or whole, has no share of the sheets it names. */
+const isPlanned = ({ line, blanks }: PlannedLine, cutPlan: readonly PlanRow[]): boolean =>
+  (plannedBlanks(cutPlan, line.part) ?? blanks) >= blanks;
+
+/** Area of all planned blanks by material and thickness: a plan's price is shared out by it. */
+export function planAreas(
+  planned: readonly Outcome<{ plan: PlannedLine }>[],
+  cutPlan: readonly PlanRow[],
+): Map<string, number> {
   const areas = new Map<string, number>();
   for (const { answer } of planned.filter(isAnswered))
-    areas.set(keyOf(answer.plan), (areas.get(keyOf(answer.plan)) ?? 0) + areaOf(answer.plan));
+    if (isPlanned(answer.plan, cutPlan))
+      areas.set(keyOf(answer.plan), (areas.get(keyOf(answer.plan)) ?? 0) + areaOf(answer.plan));
   return areas;
 }
 
@@ -42,6 +50,13 @@ export function materialCost(
 ): Money {
   const { line, blank, blanks } = plan;
   if (cutPlan.length > 0) {
+    if (!isPlanned(plan, cutPlan))
+      throw noAnswer(
+        "plan",
+        `one that cuts all ${blanks} blanks of ${line.part}`,
+        `${plannedBlanks(cutPlan, line.part)}`,
+        "the last column of CUT.PLAN says why blanks are left out",
+      );
     const share = areaOf(plan) / areas.get(keyOf(plan))!;
     const price = money(planPrice(cutPlan, line.material, line.nominal) * share);
     return step(work, "material", "share of the cut plan by area", price, "money", "price of its sheets x area share");

@@ -15,6 +15,7 @@ const COLUMNS = {
   length: { headers: ["Length"], kind: "length", optional: "cell", rule: positive },
   width: { headers: ["Width"], kind: "length", optional: "cell", rule: positive },
   sheets: { headers: ["Sheets"], kind: "number", optional: "cell", rule: whole(0, 1_000_000) },
+  blanks: { headers: ["Blanks"], kind: "text", optional: true },
   price: { headers: ["Price"], kind: "number", optional: "cell", rule: notNegative },
 } as const satisfies Columns;
 
@@ -26,7 +27,20 @@ export interface PlanRow {
   readonly width: Millimetres;
   readonly sheets: number;
   readonly price: number;
+  /** Blanks on one sheet by part; undefined where the range has no such column. */
+  readonly blanks: ReadonlyMap<string, number> | undefined;
 }
+
+/** "A1 x 4; B2 x 2" */
+const blanksOf = (list: string | undefined): PlanRow["blanks"] =>
+  list === undefined
+    ? undefined
+    : new Map(
+        list.split(";").flatMap((item) => {
+          const [, part, count] = /^\s*(.*?) x (\d+)\s*$/.exec(item) ?? [];
+          return part === undefined ? [] : [[part, Number(count)] as const];
+        }),
+      );
 
 /** Rows of patterns; totals and rows that only carry a message are left out. */
 export const plan = (): TableParameter<PlanRow[]> => {
@@ -47,6 +61,7 @@ export const plan = (): TableParameter<PlanRow[]> => {
         width: mm(width),
         sheets,
         price,
+        blanks: blanksOf(row.blanks),
       };
     },
     true,
@@ -63,6 +78,14 @@ export const sheetKey = (material: string, thickness: Millimetres): string =>
 
 export const rowsFor = (plan: readonly PlanRow[], material: Material, thickness: Millimetres): PlanRow[] =>
   plan.filter((row) => sheetKey(row.material, row.thickness) === sheetKey(material.name, thickness));
+
+/** How many blanks of a part the plan cuts; undefined where it does not say. */
+export function plannedBlanks(plan: readonly PlanRow[], part: string): number | undefined {
+  const told = plan.filter(({ blanks }) => blanks !== undefined);
+  return told.length === 0
+    ? undefined
+    : told.reduce((sum, { blanks, sheets }) => sum + (blanks!.get(part) ?? 0) * sheets, 0);
+}
 
 /** Price of all sheets of a material and thickness. */
 export function planPrice(plan: readonly PlanRow[], material: Material, thickness: Millimetres): number {

@@ -38,7 +38,7 @@ export function billPrice(bill: readonly BillRow[], shop: Shop, options: PriceOp
     const plan = planner.plan(line);
     return { plan, route: routeFor(line, plan.possible, options.wanted(line)) };
   });
-  const areas = planAreas(planned);
+  const areas = planAreas(planned, options.plan);
   const found = planned.map((outcome): Outcome<Priced> => {
     if (!isAnswered(outcome)) return outcome;
     const { plan, route } = outcome.answer;

@@ -46,6 +46,7 @@ export const airBend = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "table", columns: COLUMNS },
   example: {
     formula: '=INDEX(SHOP.AIR.BEND("A36",0.25,90,2,0.0625),2,1)',

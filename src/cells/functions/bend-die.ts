@@ -52,6 +52,7 @@ export const bendDie = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "table", columns: COLUMNS },
   example: {
     formula:

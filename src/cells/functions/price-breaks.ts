@@ -22,6 +22,7 @@ export const priceBreaks = defineFunction({
       fallback: "margin",
     }),
   },
+  long: true,
   result: { kind: "table", columns: COLUMNS },
   example: {
     formula: '=INDEX(SHOP.PRICE.BREAKS(70,7,"1; 10",0.3),3,3)',

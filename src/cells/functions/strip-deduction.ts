@@ -27,6 +27,7 @@ export const stripDeduction = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "row", columns: COLUMNS },
   example: { formula: '=ROUND(INDEX(SHOP.STRIP.DEDUCTION("A36",0.25,4.53,"2;3",90,2),1,1),2)', answer: 0.47 },
   source: "BD = A + B - L (measured); K from 2 (R + t) tan(A/2) - BD = A (R + K t) on the predicted radius (derived)",

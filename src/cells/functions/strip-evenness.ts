@@ -25,6 +25,7 @@ export const stripEvenness = defineFunction({
     }),
     units: units(),
   },
+  long: true,
   result: { kind: "table", columns: COLUMNS },
   example: { formula: '=INDEX(SHOP.STRIP.EVENNESS("0;60;120","90;91;90",2),2,2)', answer: 1 },
   source:
