@@ -8,7 +8,7 @@ import type { Argument } from "../../../src/cells/call.ts";
 import { findRecord, RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../../src/hosts/headless/calculate-one.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
-import type { Published, PublishedFormula } from "../../reference/published.ts";
+import type { Published, PublishedCell, PublishedFormula } from "../../reference/published.ts";
 
 type Answered = CellValue | CellMatrix;
 /** Answers one call of one function, wherever it runs. */
@@ -43,11 +43,22 @@ export const EXAMPLES: readonly KnownAnswer[] = RECORDS.map(({ example: { formul
   answeredBy: (call) => evaluatedBy(call, formula),
 }));
 
-const knownRow = (row: Published | PublishedFormula): KnownAnswer => ({
+/** The cell a row speaks of, where its function spills a block; headers may carry a unit in brackets. */
+function cellOf(answer: Answered, { column, row }: PublishedCell): Answered {
+  const [header = [], ...rows] = Array.isArray(answer) ? answer : [[answer]];
+  const index = header.findIndex((cell) => cell === column || String(cell).startsWith(`${column} (`));
+  return rows[row]?.[index] ?? null;
+}
+
+const knownRow = (row: Published | PublishedFormula | PublishedCell): KnownAnswer => ({
   what: "call" in row ? `${row.id}: ${row.call[0]}` : `${row.id}: ${row.formula}`,
   expected: row.expected,
   tolerance: row.tolerance,
-  answeredBy: (call) => ("call" in row ? call(row.call[0], row.call.slice(1)) : evaluatedBy(call, row.formula)),
+  answeredBy: async (call) => {
+    if (!("call" in row)) return evaluatedBy(call, row.formula);
+    const answer = await call(row.call[0], row.call.slice(1));
+    return "column" in row ? cellOf(answer, row) : answer;
+  },
 });
 
 const isPublished = (row: unknown): row is Published | PublishedFormula =>
