@@ -19,7 +19,31 @@ export interface SheetPlan {
 /** Most search for one material and thickness: effort 10 is what the planner takes for about a second. */
 const UNITS_PER_EFFORT = DEFAULT_UNITS / 10;
 
+/**
+ * CUT.PLAN and CUT.LIST of one workbook ask for the same plan. The same input always has the same plan, so that keeping
+ * the last few changes nothing but time.
+ */
+const kept = new Map<string, SheetPlan[]>();
+const MOST_KEPT = 4;
+
 export function planSheets(
+  blanks: readonly BlankToCut[],
+  stock: readonly StockSheet[],
+  limits: CutLimits,
+  effort: number,
+): SheetPlan[] {
+  const key = JSON.stringify([blanks, stock, limits, effort]);
+  const found = kept.get(key) ?? planAll(blanks, stock, limits, effort);
+  kept.delete(key);
+  kept.set(key, found);
+  for (const oldest of kept.keys()) {
+    if (kept.size <= MOST_KEPT) break;
+    kept.delete(oldest);
+  }
+  return found;
+}
+
+function planAll(
   blanks: readonly BlankToCut[],
   stock: readonly StockSheet[],
   { limits, trim }: CutLimits,
