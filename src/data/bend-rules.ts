@@ -44,7 +44,6 @@ export const FORCE_GROOVER = fact(1.33, "", "read", GROOVER_FORCE);
 export const FORCE_LANGE = fact(4, "", "read", LANGE);
 export const LANGE_THICKNESS_MM = { from: 0.5, to: 10, source: `${LANGE} (read in restatement)` } as const;
 export const LANGE_OPENING = { from: 5, to: 20, source: `${LANGE} (read in restatement)` } as const;
-export const LANGE_NOSE = fact(5, "", "read", `${LANGE}: opening at least 5 punch nose radii`);
 /** US ton per foot for t and V in inches, at the tensile strength below. */
 export const FORCE_US_SHOP = fact(575, "US ton/ft/in", "memory", "US shop tonnage rule, common practice");
 export const FORCE_US_SHOP_TENSILE = fact(60, "ksi", "memory", "US shop tonnage rule, common practice");
@@ -69,13 +68,6 @@ export const OPENING_USUAL = fact(8, "", "common practice", SHOP);
 export const OPENING_LEAST = fact(6, "", "common practice", "6t at the thin end");
 export const OPENING_MOST = fact(12, "", "common practice", "10-12t for thick or strong material");
 
-/** Room between the flange's edge and the end of the shoulder arc, so that it cannot slip in: a share of the opening. */
-export const FLANGE_SAFE_SHARE = fact(
-  0.7,
-  "",
-  "common practice",
-  "least flange about 0.7 of the opening at 90 degrees",
-);
 /** The flange loses its rest where the shoulder arc ends; half a thickness more is the shortest that still works. */
 export const FLANGE_MARGIN = fact(0.5, "", "common practice", "half a thickness beyond the shoulder");
 export const FLANGE_STEP_IN = fact(
@@ -98,9 +90,6 @@ export const ABOUT_USUAL = fact(0.9, "", "common practice", "a usual radius is k
 
 /** A bend tighter than this multiple of the thickness is a problem in steel, whatever is usual. */
 export const STEEL_TIGHTEST = fact(0.5, "", "memory", "steel below about half its thickness");
-
-/** A plain brake holds about this angle. */
-export const BRAKE_ANGLE = fact(1, "deg", "memory", "a plain brake holds about 1 degree");
 
 /** What the mechanics of an air bend takes where the call does not say. */
 export const FRICTION = fact(0.1, "", "memory", "dry steel on a polished die shoulder, textbooks 0.1-0.15");
