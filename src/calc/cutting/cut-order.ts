@@ -1,9 +1,10 @@
 /**
  * The cuts of a plan in the order of the shop floor: datum trims of all sheets first (long edge, then the short edge
- * square to it), then the strips of all sheets, widest first, then crosscuts and sizing (order: common practice; datum
- * first as in marking-out teaching, reasoned). Equal gauges come together over the whole job.
+ * square to it), then strips, crosscuts and sizing of every piece in turn (order: common practice; datum first as in
+ * marking-out teaching, reasoned). Equal gauges come together over the whole job, whatever they cut: see gauge-order.ts.
  */
 import { type Part, partsOf, sheetPart } from "./cut-tasks.ts";
+import { gaugeOrder } from "./gauge-order.ts";
 import type { Problem } from "./problem.ts";
 import { Bench } from "./shear-bench.ts";
 import type { Blank, Cut, Limits, PlannedPattern, Stock } from "./types.ts";
@@ -26,11 +27,8 @@ export function orderCuts(
   sheets.forEach((sheet, p) => {
     bench.lay(patterns[p]!.id, sheet, null);
   });
-  // Trims, strips, and the trims of sheets that were too long for the blade, each wave complete before the next.
-  bench.cutAll(({ task }) => task.stage === "trim");
-  bench.cutWidestFirst(({ task }) => task.level === 1);
-  bench.cutAll(({ task }) => task.stage === "trim");
-  bench.cutCompleteGauges(remainingCuts(sheets));
+  bench.trimAll();
+  for (const gauge of gaugeOrder(sheets)) bench.cutAt(gauge);
   return {
     cuts: bench.cuts,
     settings: bench.setting,
@@ -39,17 +37,6 @@ export function orderCuts(
       last: null as number | null,
     }).moves,
   };
-}
-
-function remainingCuts(sheets: readonly Part[]): Map<number, number> {
-  const counts = new Map<number, number>();
-  const count = ({ task }: Part): void => {
-    if (!task) return;
-    if (task.level > 1) for (const { gauge } of task.groups) counts.set(gauge ?? 0, (counts.get(gauge ?? 0) ?? 0) + 1);
-    partsOf(task).forEach(count);
-  };
-  sheets.forEach(count);
-  return counts;
 }
 
 /**

@@ -2,8 +2,8 @@
  * A bounded knapsack filled one option at a time, in place. Only how many copies of an option each length took is kept,
  * per option, so that the filling as it stood after any option can be read back. Lengths are whole cells of a grid.
  *
- * One pass an option: a length takes one more copy than the shorter length it builds on, and only where that one has all
- * the copies already are the numbers of copies tried one by one.
+ * Copies that are not enough for every length are added in shares of 1, 2, 4 and so on: any number of copies up to all of
+ * them is a sum of shares, and each share is one pass (memory, unverified).
  */
 
 /** Filling a cell takes this share of a unit of work (fitted: time against that of the places insertion looks at). */
@@ -16,8 +16,6 @@ export interface Held {
 
 export class Knapsack {
   private values = new Float64Array(0);
-  /** The values before the option now added. */
-  private before = new Float64Array(0);
   private taken: Uint16Array[] = [];
   private options = new Int32Array(256);
   private lengths = new Int32Array(256);
@@ -32,7 +30,6 @@ export class Knapsack {
     this.width = cells + 1;
     if (this.values.length < this.width) {
       this.values = new Float64Array(this.width);
-      this.before = new Float64Array(this.width);
       this.taken = [];
     }
     this.values.fill(0, 0, this.width);
@@ -74,8 +71,7 @@ export class Knapsack {
       taken = new Uint16Array(this.values.length);
       this.taken[at] = taken;
     }
-    fill(this.values, this.before, taken, this.width, length, value, copies);
-    this.work += this.width * WORK_PER_CELL;
+    this.work += fill(this.values, taken, this.width, length, value, copies) * WORK_PER_CELL;
   }
 
   /** Value of the filling of `cells` as it stands now; minus infinity below zero cells. */
@@ -101,40 +97,47 @@ function doubled(old: Int32Array<ArrayBuffer>): Int32Array<ArrayBuffer> {
   return larger;
 }
 
+/** Answers the cells gone through. */
 function fill(
   values: Float64Array,
-  before: Float64Array,
   taken: Uint16Array,
   width: number,
   length: number,
   value: number,
   copies: number,
-): void {
+): number {
   if (copies * length >= width - length) {
+    // No length has room for more copies than there are: each builds on the shorter one as it is by now.
     for (let x = length; x < width; x++) {
       const more = values[x - length]! + value;
       if (more <= values[x]!) continue;
       values[x] = more;
       taken[x] = taken[x - length]! + 1;
     }
-    return;
+    return width;
   }
-  for (let x = 0; x < width; x++) before[x] = values[x]!;
-  for (let x = length; x < width; x++) {
-    const more = values[x - length]! + value;
+  let cells = 0;
+  for (let left = copies, share = 1; left > 0; left -= share, share *= 2) {
+    if (share > left) share = left;
+    cells += addShare(values, taken, width, share * length, share * value, share);
+  }
+  return cells;
+}
+
+/** All copies of a share or none, from the longest length down, so that none is taken twice. */
+function addShare(
+  values: Float64Array,
+  taken: Uint16Array,
+  width: number,
+  length: number,
+  value: number,
+  copies: number,
+): number {
+  for (let x = width - 1, shorter = x - length; shorter >= 0; x--, shorter--) {
+    const more = values[shorter]! + value;
     if (more <= values[x]!) continue;
-    const shorter = taken[x - length]!;
-    if (shorter < copies) {
-      values[x] = more;
-      taken[x] = shorter + 1;
-      continue;
-    }
-    for (let n = copies; n > 0; n--) {
-      const some = before[x - n * length]! + n * value;
-      if (some > values[x]!) {
-        values[x] = some;
-        taken[x] = n;
-      }
-    }
+    values[x] = more;
+    taken[x] = taken[shorter]! + copies;
   }
+  return Math.max(0, width - length);
 }

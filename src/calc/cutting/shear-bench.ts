@@ -38,68 +38,24 @@ export class Bench {
     });
   }
 
-  cutAll(which: (open: Open) => boolean): void {
-    for (let found = this.open.filter(which); found.length > 0; found = this.open.filter(which)) {
-      for (const open of found) open.task.groups.forEach((_, g) => void this.cut(open, g));
-    }
+  /** Trims are cut to a mark as soon as the piece is on the table. */
+  trimAll(): void {
+    const trims = () => this.open.filter(({ task }) => task.stage === "trim");
+    for (let found = trims(); found.length > 0; found = trims()) for (const open of found) this.cut(open, 0);
   }
 
-  cutWidestFirst(which: (open: Open) => boolean): void {
-    const list = this.open
-      .filter(which)
-      .flatMap((open) => open.task.groups.map(({ gauge }, g) => ({ open, g, gauge: gauge ?? 0 })));
-    list.sort((a, b) => b.gauge - a.gauge);
-    for (const { open, g } of list) this.cut(open, g);
-  }
-
-  /**
-   * A gauge whose cuts can all be made by now costs one setting whenever it is set, so it comes first; otherwise the one
-   * that sets the most cuts free. `remaining` counts the cuts still to come by gauge, those on parts not yet free among them.
-   */
-  cutCompleteGauges(remaining: Map<number, number>): void {
-    while (this.open.length > 0) {
-      const next = this.nextGauge(remaining);
-      // Parts set free by these cuts may want the same gauge again.
-      for (let found = true; found; ) {
-        found = false;
-        for (const open of [...this.open]) {
-          open.task.groups.forEach(({ gauge }, g) => {
-            if (open.done[g] || (gauge ?? 0) !== next) return;
-            this.cut(open, g);
-            remaining.set(next, (remaining.get(next) ?? 0) - 1);
-            found = true;
-          });
-        }
+  /** Every cut that can be made with the gauge there, those on parts that come off meanwhile too. */
+  cutAt(gauge: number): void {
+    for (let found = true; found; ) {
+      found = false;
+      for (const open of [...this.open]) {
+        const g = open.task.groups.findIndex((group) => group.gauge === gauge);
+        if (g < 0 || open.done[g]) continue;
+        this.cut(open, g);
+        found = true;
       }
+      this.trimAll();
     }
-  }
-
-  private nextGauge(remaining: ReadonlyMap<number, number>): number {
-    const ready = new Map<number, number>();
-    const freed = new Map<number, number>();
-    const add = (to: Map<number, number>, gauge: number, count: number) => to.set(gauge, (to.get(gauge) ?? 0) + count);
-    for (const { task, done, left } of this.open) {
-      task.groups.forEach(({ gauge, falls }, g) => {
-        if (done[g]) return;
-        add(ready, gauge ?? 0, 1);
-        const frontCuts = left === 1 ? task.front.cuts : 0;
-        add(
-          freed,
-          gauge ?? 0,
-          falls.reduce((sum, { cuts }) => sum + cuts, frontCuts),
-        );
-      });
-    }
-    let next = 0;
-    let most = Number.NEGATIVE_INFINITY;
-    for (const [gauge, count] of ready) {
-      const worth = count === remaining.get(gauge) ? Number.POSITIVE_INFINITY : (freed.get(gauge) ?? 0);
-      if (worth > most || (worth === most && gauge > next)) {
-        most = worth;
-        next = gauge;
-      }
-    }
-    return next;
   }
 
   private cut(open: Open, g: number): void {

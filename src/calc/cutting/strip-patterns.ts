@@ -152,7 +152,7 @@ export class StripPatterns {
       if (views.length === 0) continue;
       const table = this.sweep(group.options, views, values, remaining);
       views.forEach((view, v) => {
-        const draft = this.layStrips(table, v, view.height, false);
+        const draft = this.layStrips(table, view, remaining, v, view.height, false);
         if (!draft) return;
         const ratio = draft.promised / costs[view.sheet]!;
         drafts.push({ group, view, strips: this.readStrips(table, view, draft), ratio });
@@ -206,7 +206,7 @@ export class StripPatterns {
       }
       if (!clash || round === MOST_REFILLS) break;
       const table = this.sweep(options, [{ ...view, height }], values, rest);
-      const draft = this.layStrips(table, 0, height, fronted);
+      const draft = this.layStrips(table, view, rest, 0, height, fronted);
       if (!draft) break;
       offered = this.readStrips(table, view, draft);
     }
@@ -298,7 +298,7 @@ export class StripPatterns {
   }
 
   /** Lays strips over `height`; with `fronted` the one part that may stay in front is already there. */
-  private layStrips(table: StripTable, v: number, height: number, fronted: boolean): Draft | null {
+  private layStrips(table: StripTable, view: View, remaining: ArrayLike<number>, v: number, height: number, fronted: boolean): Draft | null {
     const { rule } = this.problem;
     const { stacks } = this;
     const { heights } = table;
@@ -316,7 +316,7 @@ export class StripPatterns {
       worth[k] = value;
       // Nor is one that narrower ones side by side outdo.
       if (!mustStayInFront(tall, rule) && stacks.best(this.cellsOf(tall)) >= value) continue;
-      if (!mustStayInFront(tall, rule)) stacks.add(k, this.cellsOf(tall), value, MANY);
+      if (!mustStayInFront(tall, rule)) stacks.add(k, this.cellsOf(tall), value, this.mostCopies(table, view, v, k, remaining));
       else if (!fronted) fronts.push(k);
     }
     this.budget.spend(stacks.work);
@@ -342,6 +342,19 @@ export class StripPatterns {
     } else stacks.read(mark, room, pick);
     picked.sort((a, b) => b.density - a.density || a.level - b.level);
     return { promised, picked };
+  }
+
+  private mostCopies(table: StripTable, view: View, v: number, level: number, remaining: ArrayLike<number>): number {
+    const front = table.front[level]![v]!.value > table.plain[level]![v]! ? table.front[level]![v]!.option : -1;
+    let most = MANY;
+    const take = (o: number, copies: number) => {
+      const { item, stack } = table.usable[o]!;
+      most = Math.min(most, Math.floor(remaining[item]! / (copies * stack)));
+    };
+    if (front >= 0) take(front, 1);
+    const room = front >= 0 ? this.roomBeside(view.length, table.usable[front]!.along) : this.roomAlong(view.length, false);
+    this.strips.read(table.marks[level]!, room, take);
+    return Math.max(1, most);
   }
 
   private readStrips(table: StripTable, view: View, draft: Draft): Strip[] {

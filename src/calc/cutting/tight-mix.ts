@@ -9,7 +9,7 @@ import type { Use } from "./solution.ts";
 
 /** Share of the best plan's spare room that is left: fitted on generated shop bills. */
 const LEAST_ROOM = 0.6;
-const MOST_ROOM = 0.97;
+const MOST_ROOM = 0.9;
 
 /** How many sheets of each kind; none at all where the supply does not suffice. */
 export function tightMix(
