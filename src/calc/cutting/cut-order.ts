@@ -13,6 +13,7 @@ export interface OrderedCuts {
   readonly cuts: Cut[];
   readonly settings: number;
   readonly settingsSheetBySheet: number;
+  readonly settingsStripByStrip: number;
 }
 
 export function orderCuts(
@@ -32,30 +33,49 @@ export function orderCuts(
   return {
     cuts: bench.cuts,
     settings: bench.setting,
-    settingsSheetBySheet: sheets.reduce((state, sheet, p) => countAlone(sheet, patterns[p]!.repeats, state), {
-      moves: 0,
-      last: null as number | null,
-    }).moves,
+    settingsSheetBySheet: settingsOf(sheets, patterns, stripsFirst),
+    settingsStripByStrip: settingsOf(sheets, patterns, stripByStrip),
   };
 }
 
 /**
- * Gauge moves when every sheet is finished before the next is begun, as a person does who works without this list: its
- * strips, then one strip after another cut to length, each piece sized as it comes. Counted in both lists: every change of
- * the back gauge for a strip, a crosscut, a sizing cut or waste that falls, the first setting too; every sheet of a
- * repeated pattern. Not counted in either: edge trims, cut to a mark, and a cut at the gauge's present setting, also
- * when it is the next sheet's first. Within one piece equal cuts stand together, widest first, in both.
+ * Gauge moves of a person who works without this list and finishes every sheet before the next. Counted in all lists: every
+ * change of the back gauge for a strip, a crosscut, a sizing cut or waste that falls, the first setting too; every sheet
+ * of a repeated pattern. Not counted: edge trims, cut to a mark, and a cut at the gauge's present setting, also when it is
+ * the next sheet's first. Within one piece equal cuts stand together, widest first.
  */
-function countAlone(sheet: Part, repeats: number, state: { moves: number; last: number | null }) {
-  const walk = ({ task }: Part): void => {
-    if (!task) return;
-    for (const { gauge } of task.groups) {
-      if (gauge === null) continue;
-      if (gauge !== state.last) state.moves++;
-      state.last = gauge;
-    }
-    partsOf(task).forEach(walk);
+function settingsOf(
+  sheets: readonly Part[],
+  patterns: readonly PlannedPattern[],
+  cutPart: (part: Part, set: (gauge: number) => void) => void,
+): number {
+  let moves = 0;
+  let last: number | null = null;
+  const set = (gauge: number) => {
+    if (gauge !== last) moves++;
+    last = gauge;
   };
-  for (let n = 0; n < repeats; n++) walk(sheet);
-  return state;
+  sheets.forEach((sheet, p) => {
+    for (let n = 0; n < patterns[p]!.repeats; n++) cutPart(sheet, set);
+  });
+  return moves;
+}
+
+/** All strips of the sheet first, then one strip after another cut to length, each piece sized as it comes. */
+function stripsFirst({ task }: Part, set: (gauge: number) => void): void {
+  if (!task) return;
+  for (const { gauge } of task.groups) if (gauge !== null) set(gauge);
+  for (const part of partsOf(task)) stripsFirst(part, set);
+}
+
+/** Every strip cut to its blanks as soon as it falls, while the rest of the sheet waits in front of the blade. */
+function stripByStrip({ task }: Part, set: (gauge: number) => void): void {
+  if (!task) return;
+  for (const { gauge, falls } of task.groups) {
+    for (const part of falls) {
+      if (gauge !== null) set(gauge);
+      stripByStrip(part, set);
+    }
+  }
+  stripByStrip(task.front, set);
 }

@@ -137,11 +137,23 @@ class Progress {
     for (let before = -1; before !== order.length; ) {
       before = order.length;
       this.free.forEach((list, gauge) => {
-        if (list.length === 0 || list.length !== this.toCome[gauge]) return;
+        if (list.length === 0 || this.atOnce(list, gauge) !== this.toCome[gauge]) return;
         this.set(gauge);
         order.push(gauge);
       });
     }
+  }
+
+  /** How many of these steps and of those they set free come at one setting. */
+  private atOnce(steps: readonly number[], gauge: number): number {
+    let count = 0;
+    for (const step of steps) {
+      const { gauge: own, frees, task } = this.steps.list[step]!;
+      if (own !== gauge) continue;
+      count += 1 + this.atOnce(frees, gauge);
+      if (this.pending[task] === 1) count += this.atOnce(this.steps.fronts[task]!, gauge);
+    }
+    return count;
   }
 
   private release(steps: readonly number[]): void {

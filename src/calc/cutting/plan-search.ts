@@ -89,6 +89,7 @@ export class PlanSearch {
       cellOf(problem, mixed ? CELLS_MIXED : CELLS),
       this.allowed,
       stacked,
+      mixed, // fitted: better with several kinds of sheet, a little worse with one
     );
     const weights = new Float64Array(problem.items.length).fill(1);
     const worth = Float64Array.from(problem.items, ({ value }) => value);

@@ -118,9 +118,10 @@ export interface LeftOut {
 export interface Plan {
   readonly patterns: readonly PlannedPattern[];
   readonly cuts: readonly Cut[];
-  /** Gauge settings of the batched list, and of a list that finishes one sheet after another. */
+  /** Gauge settings of the batched list; of one that finishes a sheet before the next; and a strip before the next. */
   readonly settings: number;
   readonly settingsSheetBySheet: number;
+  readonly settingsStripByStrip: number;
   readonly sheets: readonly { readonly stock: string; readonly count: number }[];
   readonly remnants: readonly {
     readonly piece: string;

@@ -1,6 +1,6 @@
 /**
  * `bench:cutting-shop [seconds] [first seed] [last seed]`: generated shop bills; gap over the bound of the true sizes,
- * time to the first plan, and gauge settings against a list that finishes one sheet after another.
+ * time to the first plan, and gauge settings against lists that finish one sheet, or one strip, after another.
  */
 import { planCuts } from "../../calc/cutting/index.ts";
 import { shopBill } from "./cutting/shop-bills.ts";
@@ -29,6 +29,7 @@ for (let seed = from; seed <= to; seed++) {
     seconds: (performance.now() - start) / 1000,
     settings: plan.settings,
     settings_share: plan.settings / plan.settingsSheetBySheet,
+    settings_share_strip_by_strip: plan.settings / plan.settingsStripByStrip,
     patterns: plan.patterns.length,
     left_out: plan.leftOut.length,
     stop: plan.stopReason,
@@ -49,6 +50,8 @@ process.stdout.write(
       seconds_max: Math.max(...rows.map((row) => row.seconds)),
       settings_share_mean: mean(rows.map((row) => row.settings_share)),
       settings_share_max: Math.max(...rows.map((row) => row.settings_share)),
+      settings_share_strip_by_strip_mean: mean(rows.map((row) => row.settings_share_strip_by_strip)),
+      settings_share_strip_by_strip_max: Math.max(...rows.map((row) => row.settings_share_strip_by_strip)),
       left_out: rows.reduce((sum, row) => sum + row.left_out, 0),
     },
   })}\n`,

@@ -9,12 +9,15 @@ const PLAN = planCuts(blanks, stock, shear, { units: 5_000_000 });
 const LIST = cutList(PLAN);
 
 describe("the cut list can be followed at the machine", () => {
-  test("edge trims come first, then the strips from the widest gauge down", () => {
+  test("edge trims come first, and no piece is cut to length before it is a strip, or sized before it is cut to length", () => {
     const stages = LIST.map(({ stage }) => stage);
     expect(stages.lastIndexOf("trim")).toBeLessThan(stages.indexOf("strip"));
-    expect(stages.lastIndexOf("strip")).toBeLessThan(stages.indexOf("cross"));
-    const strips = LIST.filter(({ stage }) => stage === "strip").map(({ gauge }) => gauge ?? 0);
-    expect(strips).toEqual([...strips].sort((a, b) => b - a));
+    const rank = { trim: 0, strip: 1, cross: 2, size: 3 };
+    const cameBy = new Map<string, number>();
+    for (const { piece, stage, falls, stays } of PLAN.cuts) {
+      expect(rank[stage]).toBeGreaterThanOrEqual(cameBy.get(piece) ?? 0);
+      for (const { id } of [...falls, stays]) cameBy.set(id, rank[stage]);
+    }
   });
 
   test("the long edge is trimmed before the short edge of each sheet", () => {
@@ -42,6 +45,7 @@ describe("the cut list can be followed at the machine", () => {
     }
     expect(PLAN.settings).toBe(gauged.at(-1)!.setting);
     expect(PLAN.settings).toBeLessThan(PLAN.settingsSheetBySheet);
+    expect(PLAN.settingsSheetBySheet).toBeLessThan(PLAN.settingsStripByStrip);
   });
 });
 
