@@ -24,6 +24,8 @@ export function buildProblem(
     turned: stock.map((sheet) => Uint8Array.from(blanks, (blank) => (mayLie(blank, sheet, true) ? 1 : 0))),
     stages: limits.stages,
     rule,
+    leastRemnant: gridUp(limits.leastRemnant),
+    remnantWorth: limits.remnantWorth,
   };
 }
 

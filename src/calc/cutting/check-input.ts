@@ -49,6 +49,9 @@ export function checkInput(blanks: readonly Blank[], stock: readonly Stock[], li
   ] as const) {
     if (!(value >= 0 && value < Infinity)) refuse(name, "0 or more", value);
   }
+  if (!(limits.remnantWorth >= 0 && limits.remnantWorth <= 1)) {
+    refuse("remnant worth", "from 0 to 1", limits.remnantWorth);
+  }
   if (!(Number.isInteger(limits.stages) && limits.stages >= 2)) {
     refuse("stages", "a whole number, 2 or more", limits.stages);
   }

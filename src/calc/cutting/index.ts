@@ -17,4 +17,5 @@ export const NO_LIMITS: Limits = {
   leastHold: mm(0),
   stages: 3,
   leastRemnant: mm(0),
+  remnantWorth: 0,
 };

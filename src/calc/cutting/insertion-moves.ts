@@ -108,7 +108,7 @@ function usesOf(layouts: readonly GuillotineLayout[]): Use[] {
 }
 
 function wait(search: InsertionSearch, counts: ArrayLike<number>): void {
-  for (let i = 0; i < counts.length; i++) for (let n = 0; n < counts[i]!; n++) search.waiting.push(i);
+  for (let i = 0; i < counts.length; i++) for (let n = 0; n < counts[i]!; n++) search.waiting.kinds.push(i);
 }
 
 function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random: Random): void {
@@ -118,7 +118,7 @@ function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random
       if (layout.sheet === kind && (emptiest < 0 || layout.area < search.layouts[emptiest]!.area)) emptiest = i;
     });
     const [gone] = search.layouts.splice(emptiest, 1);
-    gone!.eachPiece((item) => search.waiting.push(item >> 1));
+    gone!.eachPiece((item) => search.waiting.kinds.push(item >> 1));
   }
   for (const kind of swap.instead) {
     const { w, h, roots } = problem.sheets[kind]!;

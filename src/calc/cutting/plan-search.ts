@@ -9,6 +9,7 @@ import { InsertionMoves } from "./insertion-moves.ts";
 import { keptSheets } from "./kept-sheets.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
+import { reseat } from "./reseat.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
 import { isBetter, type Solution, solutionOf, type Use } from "./solution.ts";
@@ -25,6 +26,8 @@ const MOST_CORRECTIONS_A_KIND = 12;
 /** Plans made from nothing before parts of the best one are kept. */
 const FULL_PLANS = 4;
 const FULL_PLANS_MIXED = 1;
+/** Comparing a plan: what a tiny bill, whose tables are filled in no time, spends its budget on. */
+const OFFER_WORK = 20_000;
 /** How far sheet costs are disturbed, so that plans differ. */
 const COST_NOISE = 0.02;
 /** Pieces of one item stacked across a strip where a third stage is allowed. */
@@ -60,7 +63,8 @@ export class PlanSearch {
   }
 
   private offer(uses: readonly Use[]): boolean {
-    const solution = solutionOf(this.problem, uses);
+    this.budget.spend(OFFER_WORK);
+    const solution = solutionOf(this.problem, reseat(this.problem, uses));
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
     this.found(solution);

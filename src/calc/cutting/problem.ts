@@ -40,4 +40,8 @@ export interface Problem {
   /** Levels of cuts, the sizing of a single piece not counted; 2 and up. */
   readonly stages: number;
   readonly rule: GaugeRule;
+  /** Shortest side of a usable left-over; 0: none is kept. */
+  readonly leastRemnant: number;
+  /** What a usable left-over counts, as a share of the same area of a new sheet. */
+  readonly remnantWorth: number;
 }

@@ -2,6 +2,7 @@
 import { type CutNode, isPiece } from "./cut-tree.ts";
 import type { CutPattern } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
+import { netCost } from "./remnants.ts";
 
 export interface Use {
   readonly pattern: CutPattern;
@@ -11,6 +12,8 @@ export interface Use {
 export interface Solution {
   readonly uses: readonly Use[];
   readonly cost: number;
+  /** Cost less what usable left-overs are worth. */
+  readonly net: number;
   /** Value of the pieces left out. */
   readonly missing: number;
   /** Area on the sheet with the least on it, in twentieths of that sheet: a small one leaves the largest remnant. */
@@ -23,9 +26,11 @@ const FILL_STEPS = 20;
 export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
   const remaining = Float64Array.from(problem.items, ({ quantity }) => quantity);
   let cost = 0;
+  let net = 0;
   for (const { pattern, repeats } of uses) {
     for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
     cost += repeats * problem.sheets[pattern.sheet]!.cost;
+    net += repeats * netCost(problem, pattern);
   }
   let missing = 0;
   problem.items.forEach(({ value }, i) => {
@@ -41,7 +46,7 @@ export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
     }
     emptiest = Math.min(emptiest, Math.ceil((FILL_STEPS * area) / (w * h)));
   }
-  return { uses: mergeEqual(uses), cost, missing, emptiest };
+  return { uses: mergeEqual(uses), cost, net, missing, emptiest };
 }
 
 /** Equal layouts become one pattern with more repeats. */
@@ -61,11 +66,11 @@ function nodeKey(node: CutNode): string {
   return `${node.direction === 0 ? "x" : "y"}(${node.parts.map(nodeKey).sort().join()})`;
 }
 
-/** Fewer pieces left out, then less metal, then the larger remnant, then fewer patterns. */
+/** Fewer pieces left out, then less metal net of usable left-overs, then the larger remnant, then fewer patterns. */
 export function isBetter(a: Solution, b: Solution | null): boolean {
   if (!b) return true;
   if (Math.abs(a.missing - b.missing) > 1e-6) return a.missing < b.missing;
-  if (Math.abs(a.cost - b.cost) > 1e-6) return a.cost < b.cost;
+  if (Math.abs(a.net - b.net) > 1e-6) return a.net < b.net;
   if (a.emptiest !== b.emptiest) return a.emptiest < b.emptiest;
   return a.uses.length < b.uses.length;
 }

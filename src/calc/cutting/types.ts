@@ -44,6 +44,8 @@ export interface Limits {
   readonly stages: number;
   /** Shortest side of a left-over worth putting back on the rack; 0 keeps none. */
   readonly leastRemnant: Millimetres;
+  /** What such a left-over counts, from 0 to 1 of the same area of a new sheet. At 0 it only decides between equals. */
+  readonly remnantWorth: number;
 }
 
 export interface PlanOptions {

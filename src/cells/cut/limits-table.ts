@@ -2,7 +2,7 @@
 import type { Limits } from "../../calc/cutting/types.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import type { TableParameter } from "../record.ts";
-import { type Columns, notNegative, positive, type Row, whole } from "../tables/read-table.ts";
+import { between, type Columns, notNegative, positive, type Row, whole } from "../tables/read-table.ts";
 import { shopTable } from "../tables/shop-table.ts";
 
 const LIMIT_COLUMNS = {
@@ -13,6 +13,7 @@ const LIMIT_COLUMNS = {
   leastHold: { headers: ["Least hold-down"], kind: "length", optional: true, rule: notNegative },
   trim: { headers: ["Edge trim"], kind: "length", optional: true, rule: notNegative },
   leastRemnant: { headers: ["Least remnant"], kind: "length", optional: true, rule: notNegative },
+  remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   stages: { headers: ["Stages"], kind: "number", optional: true, rule: whole(2, 6) },
 } as const satisfies Columns;
 
@@ -31,6 +32,7 @@ const asLimits = (row: Row<typeof LIMIT_COLUMNS>): CutLimits => ({
     leastDrop: mm(row.leastDrop ?? 0),
     leastHold: mm(row.leastHold ?? 0),
     leastRemnant: mm(row.leastRemnant ?? 0),
+    remnantWorth: row.remnantWorth ?? 0,
     stages: row.stages ?? STAGES,
   },
   trim: mm(row.trim ?? 0),

@@ -104,6 +104,7 @@ export function randomBill(seed: number): Bill {
     leastHold: unit() < 0.4 ? mm(0) : round(between(5, 60)),
     stages: 2 + Math.floor(unit() * 3),
     leastRemnant: unit() < 0.3 ? mm(0) : round(between(100, 400)),
+    remnantWorth: seed % 3 === 0 ? 0.5 : 0,
   };
   return { blanks, stock, limits };
 }

@@ -1,0 +1,42 @@
+/**
+ * Every pattern on the kind of sheet that counts least with it: a smaller one, or, where left-overs are worth something, a
+ * larger one whose left-over goes back on the rack.
+ */
+import { eachPiece } from "./cut-tree.ts";
+import type { CutPattern } from "./pattern.ts";
+import type { Problem } from "./problem.ts";
+import { netCost } from "./remnants.ts";
+import { canBeSheared, sizeOf } from "./shear-check.ts";
+import type { Use } from "./solution.ts";
+
+export function reseat(problem: Problem, uses: readonly Use[]): Use[] {
+  const left = Float64Array.from(problem.sheets, ({ available }) => available);
+  for (const { pattern, repeats } of uses) left[pattern.sheet]! -= repeats;
+  return uses.map((use) => {
+    const { pattern, repeats } = use;
+    let best = pattern;
+    let least = netCost(problem, pattern);
+    for (let sheet = 0; sheet < problem.sheets.length; sheet++) {
+      if (sheet === pattern.sheet || left[sheet]! < repeats || !fits(problem, pattern, sheet)) continue;
+      const other = { ...pattern, sheet };
+      const cost = netCost(problem, other);
+      if (cost >= least * (1 - 1e-9) || !canBeSheared(problem, other)) continue;
+      best = other;
+      least = cost;
+    }
+    left[pattern.sheet]! += repeats;
+    left[best.sheet]! -= repeats;
+    return best === pattern ? use : { pattern: best, repeats };
+  });
+}
+
+function fits(problem: Problem, { root }: CutPattern, sheet: number): boolean {
+  const { w, h } = problem.sheets[sheet]!;
+  const [x, y] = sizeOf(problem, root);
+  if (x > w || y > h) return false;
+  let may = true;
+  eachPiece(root, ({ item, turned }) => {
+    may &&= (turned ? problem.turned : problem.plain)[sheet]![item] === 1;
+  });
+  return may;
+}
