@@ -4,7 +4,6 @@ import type { Limits } from "./types.ts";
 
 export { type CutListRow, cutList } from "./cut-list.ts";
 export { DEFAULT_UNITS, planCuts } from "./plan-cuts.ts";
-export { drawPlan } from "./plan-drawing.ts";
 export { replay } from "./replay.ts";
 export type * from "./types.ts";
 

@@ -1,6 +1,4 @@
 /** The cut list with every sheet drawn: which sheets are pulled and in which order the cuts are made. */
-
-import { drawPlan } from "../../calc/cutting/plan-drawing.ts";
 import { blanksFor } from "../../cells/bill/shop.ts";
 import type { BlankToCut } from "../../cells/cut/blanks-table.ts";
 import { cutLimits } from "../../cells/cut/limits-table.ts";
@@ -16,6 +14,7 @@ import type { Book } from "../bill/book.ts";
 import { findTable, foldHeader } from "../bill/find-table.ts";
 import type { LineWork } from "../bill/line-report.ts";
 import { type ShopBill, TABLES } from "../bill/shop-bill.ts";
+import { drawPattern } from "../drawing/cut-plan.ts";
 import { BOX, heading, table, text } from "./page.ts";
 
 const EFFORT = 2; // the effort CUT.PLAN has where none is given
@@ -85,7 +84,7 @@ export function cutListPages(
           `<p>Pull <strong>${pull}</strong> sheet${pull === 1 ? "" : "s"}; use ${showNumber((100 * plan.blankArea) / plan.sheetArea, 3)} % of the metal.</p>`,
           ...plan.patterns.map(
             (pattern) =>
-              `<figure class="plan">${greyWaste(drawPlan({ patterns: [pattern], cuts: plan.cuts }))}</figure>`,
+              `<figure class="plan"><figcaption>${text(`Pattern ${pattern.id}: ${pattern.repeats} x ${pattern.stock}`)}</figcaption>${drawPattern(pattern, plan.cuts, system)}</figure>`,
           ),
           cutTable(rows, headerRow("CUT.LIST", system), `${name}, `),
           ...rows.slice(1).flatMap((row) => messageOf(row, headerRow("CUT.LIST", system))),
@@ -111,9 +110,6 @@ const shown = (value: CellValue): string => {
   if (typeof value === "number") return showNumber(value, 5);
   return isCellError(value) ? value.code : String(value);
 };
-
-/** Dots of scrap as plain grey: a browser prints a pattern as thousands of small pictures. */
-const greyWaste = (svg: string): string => svg.replaceAll("url(#waste)", "#e2e2e2");
 
 /** `known` stands in the heading and need not stand in every note. */
 function cutTable([, ...rows]: CellMatrix, header: readonly string[], known: string): string {

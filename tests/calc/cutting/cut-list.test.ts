@@ -1,8 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { cutList, drawPlan, planCuts } from "../../../src/calc/cutting/index.ts";
+import { cutList, planCuts } from "../../../src/calc/cutting/index.ts";
 import { shopBill } from "../../../src/tools/bench/cutting/shop-bills.ts";
-import { mm } from "../../../src/units/quantity.ts";
-import { blank, limits, sheet } from "./bills.ts";
 
 const { blanks, stock, limits: shear } = shopBill(5);
 const PLAN = planCuts(blanks, stock, shear, { units: 5_000_000 });
@@ -46,38 +44,5 @@ describe("the cut list can be followed at the machine", () => {
     expect(PLAN.settings).toBe(gauged.at(-1)!.setting);
     expect(PLAN.settings).toBeLessThan(PLAN.settingsSheetBySheet);
     expect(PLAN.settingsSheetBySheet).toBeLessThan(PLAN.settingsStripByStrip);
-  });
-});
-
-describe("the drawing", () => {
-  const named = planCuts(
-    [blank(`<b & "c">`, 300, 200, 3)],
-    [sheet("s<1>", 1000, 500, { trim: mm(5) })],
-    limits({ leastRemnant: 100 }),
-    { units: 1_000_000 },
-  );
-  const svg = drawPlan(named);
-
-  test("escapes what people typed", () => {
-    expect(svg).toContain("&lt;b &amp; &quot;c&quot;&gt;");
-    expect(svg).toContain("s&lt;1&gt;");
-    expect(svg).not.toContain("<b &");
-  });
-
-  test("shows every pattern, every blank on it, every cut's number, and uses black and white only", () => {
-    const drawn = drawPlan(PLAN);
-    expect(drawn.match(/>Pattern /g)).toHaveLength(PLAN.patterns.length);
-    for (const { seq } of PLAN.cuts) expect(drawn).toContain(`>${seq}</text>`);
-    expect(new Set(drawn.match(/#[0-9a-f]{3,6}\b/gi))).toEqual(new Set(["#000", "#fff"]));
-    expect(drawn).not.toMatch(/NaN|Infinity|undefined/);
-  });
-
-  test("is one sheet to scale: the blank's box has the blank's proportions", () => {
-    const box =
-      /<rect x="[\d.]+" y="[\d.]+" width="([\d.]+)" height="([\d.]+)" fill="#fff" stroke="#000" stroke-width="0.5"/.exec(
-        svg,
-      );
-    const ratio = Number(box?.[1]) / Number(box?.[2]);
-    expect(Math.min(Math.abs(ratio - 1.5), Math.abs(ratio - 2 / 3))).toBeLessThan(0.01);
   });
 });
