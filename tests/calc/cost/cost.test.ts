@@ -9,6 +9,7 @@ import { priceBreaks } from "../../../src/calc/cost/price-breaks.ts";
 import { priceForMargin } from "../../../src/calc/cost/price-for-margin.ts";
 import { seconds } from "../../../src/calc/time/seconds.ts";
 import { money } from "../../../src/units/quantity.ts";
+import type { Working } from "../../../src/units/working.ts";
 
 describe("cents", () => {
   it.each([
@@ -76,5 +77,22 @@ describe("parts of a price, by hand", () => {
       { quantity: 1, unitCost: 70, unitPrice: 100, price: 100 },
       { quantity: 7, unitCost: 10, unitPrice: 14.29, price: 100.03 },
     ]);
+  });
+
+  it("breaks add what each piece costs to its share of the set-up", () => {
+    // By hand: 70 / 10 + 3 = 10 a piece; 10 x 1.2 = 12; 10 x 12 = 120.
+    expect(priceBreaks([10], money(70), money(3), 0.2, "markup")).toEqual([
+      { quantity: 10, unitCost: 10, unitPrice: 12, price: 120 },
+    ]);
+  });
+
+  it("the working names the basis that was used", () => {
+    const said = (basis: "margin" | "markup") => {
+      const work: Working = [];
+      priceForMargin(money(70), 0.3, basis, work);
+      return JSON.stringify(work);
+    };
+    expect(said("margin")).toMatch(/leaves the margin.*1 - margin/);
+    expect(said("markup")).toMatch(/cost and mark-up.*1 \+ mark-up/);
   });
 });

@@ -39,15 +39,18 @@ export function sheetXml(sheet: SheetModel, placed: Placed, isFirst: boolean, ta
   );
 }
 
+/** In a loop: a long sheet has more cells than a call takes arguments. */
 function usedArea(placed: Placed): string {
-  const rowNumbers = [...placed.keys()];
-  const columnNumbers = [...placed.values()].flatMap((cells) => [...cells.keys()]);
-  return areaName(
-    Math.min(...rowNumbers),
-    Math.min(...columnNumbers),
-    Math.max(...rowNumbers),
-    Math.max(...columnNumbers),
-  );
+  const area = { top: Infinity, left: Infinity, bottom: 0, right: 0 };
+  for (const [row, cells] of placed) {
+    area.top = Math.min(area.top, row);
+    area.bottom = Math.max(area.bottom, row);
+    for (const column of cells.keys()) {
+      area.left = Math.min(area.left, column);
+      area.right = Math.max(area.right, column);
+    }
+  }
+  return areaName(area.top, area.left, area.bottom, area.right);
 }
 
 function sheetViews({ frozen }: SheetModel, isFirst: boolean): string {
