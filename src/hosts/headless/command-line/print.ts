@@ -87,6 +87,7 @@ async function pack(made: readonly Paper[], folder: string, context: CommandCont
     context.note(`${browser} did not print ${PDF}: ${(problem as Error).message}\n`);
     return false;
   } finally {
-    rmSync(work, { recursive: true, force: true });
+    // Helpers of a browser that was ended may still write into its profile for a moment.
+    rmSync(work, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
   }
 }
