@@ -30,6 +30,12 @@ const FULL_PLANS_MIXED = 1;
 const OFFER_WORK = 20_000;
 /** How far sheet costs are disturbed, so that plans differ. */
 const COST_NOISE = 0.02;
+/**
+ * How much more a strip or a crosscut counts where its back gauge is set already, and up to how many sheets: a small bill needs
+ * many gauges for few cuts, a large one is better served with the metal.
+ */
+const THRIFT = 0.01;
+const THRIFT_SHEETS = 18;
 /** Pieces of one item stacked across a strip where a third stage is allowed. */
 const MOST_STACKED = 3;
 /** Longest side of a sheet in cells of the strip tables. */
@@ -44,6 +50,7 @@ export class PlanSearch {
   private readonly demand: Float64Array;
   private readonly supply: Float64Array;
   private readonly moves: InsertionMoves;
+  private readonly thrift: number;
 
   constructor(
     private readonly problem: Problem,
@@ -57,6 +64,8 @@ export class PlanSearch {
       isUnlimited(problem.rule) && problem.sheets.every(({ trimPartLimit }) => trimPartLimit === Infinity)
         ? null
         : (layout) => layoutCanBeSheared(problem, layout);
+    const cheapest = Math.min(...problem.sheets.map(({ cost }) => cost));
+    this.thrift = problem.rule.reach < Infinity && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
     this.moves = new InsertionMoves(problem, budget, this.random, this.allowed);
@@ -64,7 +73,7 @@ export class PlanSearch {
 
   private offer(uses: readonly Use[]): boolean {
     this.budget.spend(OFFER_WORK);
-    const solution = solutionOf(this.problem, reseat(this.problem, uses));
+    const solution = solutionOf(this.problem, reseat(this.problem, uses), this.thrift > 0);
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
     this.found(solution);
@@ -147,10 +156,11 @@ export class PlanSearch {
       for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
     }
     const uses = [...kept];
+    const thrift = noise > 0 ? this.thrift : 0;
     if (tight && this.best?.missing === 0) {
       const mix = tightMix(problem, this.best.uses, kept, remaining, supply, costs, random);
       for (let s = 0; s < mix.length; s++) supply[s]! -= mix[s]!;
-      uses.push(...sequentialPlan(problem, pricing, remaining, mix, values, costs, budget));
+      uses.push(...sequentialPlan(problem, pricing, remaining, mix, values, costs, budget, thrift, kept));
       for (let s = 0; s < mix.length; s++) supply[s]! += mix[s]!;
       const placed = this.moves.insertLast(uses, remaining);
       if (placed) {
@@ -158,7 +168,7 @@ export class PlanSearch {
         return placed;
       }
     }
-    uses.push(...sequentialPlan(problem, pricing, remaining, supply, values, costs, budget));
+    uses.push(...sequentialPlan(problem, pricing, remaining, supply, values, costs, budget, thrift, uses));
     this.offer(uses);
     return uses;
   }

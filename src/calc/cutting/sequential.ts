@@ -3,6 +3,7 @@
  * is left. Quick, and good enough to be the first plan; also closes what the dive leaves over.
  */
 import type { Budget } from "./budget.ts";
+import { gaugesOf } from "./gauges.ts";
 import { type CutPattern, mostRepeats } from "./pattern.ts";
 import { patternAlone } from "./pattern-alone.ts";
 import type { Problem } from "./problem.ts";
@@ -22,6 +23,7 @@ function loneRest(problem: Problem, remaining: Float64Array, supply: Float64Arra
   return null;
 }
 
+/** With `thrift` a strip or crosscut whose gauge is set already, for `kept` or for an earlier pattern, counts that share more. */
 export function sequentialPlan(
   problem: Problem,
   pricing: StripPatterns,
@@ -30,17 +32,29 @@ export function sequentialPlan(
   values: ArrayLike<number>,
   costs: ArrayLike<number>,
   budget: Budget,
+  thrift = 0,
+  kept: readonly Use[] = [],
 ): Use[] {
   const uses: Use[] = [];
+  const gauges =
+    thrift > 0
+      ? gaugesOf(
+          problem,
+          kept.map(({ pattern }) => pattern),
+        )
+      : new Set<number>();
+  const favour = thrift > 0 ? (extent: number) => (gauges.has(extent) ? 1 + thrift : 1) : undefined;
   for (;;) {
     const best =
-      pricing.dearest(values, remaining, (sheet) => supply[sheet]! >= 1, costs) ?? loneRest(problem, remaining, supply);
+      pricing.dearest(values, remaining, (sheet) => supply[sheet]! >= 1, costs, favour) ??
+      loneRest(problem, remaining, supply);
     if (!best) return uses;
     const repeats = Math.min(mostRepeats(best, remaining), supply[best.sheet]!);
     if (repeats < 1) return uses;
     uses.push({ pattern: best, repeats });
     supply[best.sheet]! -= repeats;
     for (let k = 0; k < best.items.length; k++) remaining[best.items[k]!]! -= repeats * best.counts[k]!;
+    if (thrift > 0) gaugesOf(problem, [best], gauges);
     if (budget.over()) return uses;
   }
 }

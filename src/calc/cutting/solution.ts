@@ -1,5 +1,7 @@
 /** A set of patterns with repeats, and what it leaves out. Solutions are compared here and nowhere else. */
+
 import { type CutNode, isPiece } from "./cut-tree.ts";
+import { gaugesOf } from "./gauges.ts";
 import type { CutPattern } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import { netCost } from "./remnants.ts";
@@ -18,12 +20,15 @@ export interface Solution {
   readonly missing: number;
   /** Area on the sheet with the least on it, in twentieths of that sheet: a small one leaves the largest remnant. */
   readonly emptiest: number;
+  /** Distinct gauges, worked out when asked for; 0 where they do not count. */
+  readonly gauges: () => number;
 }
 
 /** Steps of filling that are told apart: chosen, so that a hair's breadth of remnant does not count. */
 const FILL_STEPS = 20;
 
-export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
+/** With `thrifty` the gauges count where all else is equal. */
+export function solutionOf(problem: Problem, uses: readonly Use[], thrifty = false): Solution {
   const remaining = Float64Array.from(problem.items, ({ quantity }) => quantity);
   let cost = 0;
   let net = 0;
@@ -46,7 +51,19 @@ export function solutionOf(problem: Problem, uses: readonly Use[]): Solution {
     }
     emptiest = Math.min(emptiest, Math.ceil((FILL_STEPS * area) / (w * h)));
   }
-  return { uses: mergeEqual(uses), cost, net, missing, emptiest };
+  const merged = mergeEqual(uses);
+  let known = -1;
+  const gauges = () => {
+    if (known < 0)
+      known = thrifty
+        ? gaugesOf(
+            problem,
+            merged.map(({ pattern }) => pattern),
+          ).size
+        : 0;
+    return known;
+  };
+  return { uses: merged, cost, net, missing, emptiest, gauges };
 }
 
 /** Equal layouts become one pattern with more repeats. */
@@ -66,11 +83,11 @@ function nodeKey(node: CutNode): string {
   return `${node.direction === 0 ? "x" : "y"}(${node.parts.map(nodeKey).sort().join()})`;
 }
 
-/** Fewer pieces left out, then less metal net of usable left-overs, then the larger remnant, then fewer patterns. */
+/** Fewer pieces left out, then less metal net of usable left-overs, then the larger remnant, then fewer patterns and gauges. */
 export function isBetter(a: Solution, b: Solution | null): boolean {
   if (!b) return true;
   if (Math.abs(a.missing - b.missing) > 1e-6) return a.missing < b.missing;
   if (Math.abs(a.net - b.net) > 1e-6) return a.net < b.net;
   if (a.emptiest !== b.emptiest) return a.emptiest < b.emptiest;
-  return a.uses.length < b.uses.length;
+  return a.uses.length + a.gauges() < b.uses.length + b.gauges();
 }

@@ -30,6 +30,7 @@ export class StripPatterns {
   private readonly grid: StripGrid;
   private readonly along = new Knapsack();
   private readonly across = new Knapsack();
+  private favour: (extent: number) => number = () => 1;
 
   constructor(
     private readonly problem: Problem,
@@ -46,13 +47,18 @@ export class StripPatterns {
     this.grid = new StripGrid(problem.rule, cell);
   }
 
-  /** The pattern worth most per cost of its sheet, over all views; null where nothing fits. */
+  /**
+   * The pattern worth most per cost of its sheet, over all views; null where nothing fits. `favour` multiplies what a part
+   * of that extent counts.
+   */
   dearest(
     values: ArrayLike<number>,
     remaining: ArrayLike<number>,
     open: (sheet: number) => boolean,
     costs: ArrayLike<number>,
+    favour: (extent: number) => number = () => 1,
   ): CutPattern | null {
+    this.favour = favour;
     const drafts: { options: readonly StripOption[]; view: StripView; strips: Strip[]; ratio: number }[] = [];
     for (const { options, views: all } of this.groups) {
       const views = all.filter(({ sheet }) => open(sheet));
@@ -88,7 +94,7 @@ export class StripPatterns {
     values: ArrayLike<number>,
     remaining: ArrayLike<number>,
   ): StripTable {
-    return new StripTable(options, views, values, remaining, this.grid, this.along, this.budget);
+    return new StripTable(options, views, values, remaining, this.grid, this.along, this.budget, this.favour);
   }
 
   /** Keeps the strips that share the demand peaceably and fills the rest of the sheet again, until nothing more fits. */
@@ -139,7 +145,7 @@ export class StripPatterns {
     for (let k = 0; k < heights.length; k++) {
       const tall = heights[k]!;
       if (tall > height || tall > rule.longestCut) break;
-      const value = table.worth(k, v);
+      const value = table.worth(k, v) * this.favour(tall);
       // A taller strip worth no more than a narrower one is never needed.
       if (value <= dearest + 1e-12) continue;
       dearest = value;

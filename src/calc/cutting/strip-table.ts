@@ -38,6 +38,7 @@ export class StripTable {
     private readonly grid: StripGrid,
     private readonly knapsack: Knapsack,
     private readonly budget: Budget,
+    private readonly favour: (extent: number) => number,
   ) {
     const longest = Math.max(...views.map(({ length }) => length));
     const tallest = Math.max(...views.map(({ height }) => height));
@@ -130,7 +131,7 @@ export class StripTable {
     const { knapsack } = this;
     const before = knapsack.work;
     const copies = Math.floor(this.remaining[item]! / stack);
-    knapsack.add(o, this.grid.cellsOf(along), this.values[item]! * stack, copies);
+    knapsack.add(o, this.grid.cellsOf(along), this.values[item]! * stack * this.favour(along), copies);
     this.budget.spend(knapsack.work - before);
   }
 

@@ -1,0 +1,42 @@
+/** How many gauges a set of patterns needs: no order of the cuts moves the back gauge less often. */
+import { type CutNode, isPiece } from "./cut-tree.ts";
+import { frontPart, WASTE_IN_FRONT } from "./gauge-rule.ts";
+import type { CutPattern } from "./pattern.ts";
+import { ALONG_X, ALONG_Y, type Direction, type Problem } from "./problem.ts";
+import { sizeOf } from "./shear-check.ts";
+
+type Size = readonly [number, number];
+
+/** Adds to `gauges`. Waste that falls is not counted: it is rare. */
+export function gaugesOf(problem: Problem, patterns: readonly CutPattern[], gauges = new Set<number>()): Set<number> {
+  const parallel = (extents: readonly number[], room: number): void => {
+    const waste = room - extents.reduce((sum, extent) => sum + extent, 0);
+    const front = frontPart(extents, extents.length, waste, problem.rule);
+    extents.forEach((extent, k) => {
+      if (k !== front || front === WASTE_IN_FRONT) gauges.add(extent);
+    });
+  };
+  const part = (node: CutNode, room: Size): void => {
+    if (isPiece(node)) {
+      const own = sizeOf(problem, node);
+      for (const axis of [ALONG_X, ALONG_Y]) {
+        if (own[axis] !== room[axis]) parallel([own[axis]!], room[axis]!);
+      }
+      return;
+    }
+    const { direction, parts } = node;
+    const extents = parts.map((child) => sizeOf(problem, child)[direction]);
+    parallel(extents, room[direction]);
+    parts.forEach((child, k) => {
+      part(child, withExtent(room, direction, extents[k]!));
+    });
+  };
+  for (const { sheet, root } of patterns) {
+    const { w, h } = problem.sheets[sheet]!;
+    part(root, [w, h]);
+  }
+  return gauges;
+}
+
+const withExtent = ([w, h]: Size, direction: Direction, extent: number): Size =>
+  direction === ALONG_X ? [extent, h] : [w, extent];
