@@ -17,6 +17,16 @@ export function showNumber(value: number, digits = 4): string {
 export const show = (value: number, kind: QuantityKind, system: UnitSystem, digits = 4): string =>
   `${showNumber(fromInternal(value, kind, system), digits)} ${unitName(kind, system)}`;
 
+/** Decimals a rule, a caliper or a back gauge is read and set to (common practice). */
+const READ_TO: Record<UnitSystem, number> = { in: 3, mm: 2 };
+
+/** A calculated length as the floor reads it: thousandths of an inch, hundredths of a millimetre. */
+export function showReading(value: number, system: UnitSystem): string {
+  const decimals = READ_TO[system];
+  const reading = Math.round(fromInternal(value, "length", system) * 10 ** decimals) / 10 ** decimals;
+  return `${showNumber(reading, 15)} ${unitName("length", system)}`;
+}
+
 /** A length in both systems, for messages that do not know which one the reader speaks: "0.5 in (12.7 mm)". */
 export const showBoth = (value: number, kind: QuantityKind): string =>
   `${show(value, kind, "in")} (${show(value, kind, "mm")})`;

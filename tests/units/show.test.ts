@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CellError } from "../../src/units/cell.ts";
 import { message, noAnswer, wrong } from "../../src/units/refusal.ts";
-import { showBoth, showForce, showGiven, showNumber } from "../../src/units/show.ts";
+import { showBoth, showForce, showGiven, showNumber, showReading } from "../../src/units/show.ts";
 
 describe("figures in sentences", () => {
   it.each([
@@ -23,6 +23,14 @@ describe("figures in sentences", () => {
     expect(showForce(1_779_288, "in")).toBe("200 US ton");
     expect(showForce(159_690, "in")).toBe("18 US ton");
     expect(showForce(4_340, "mm")).toBe("4.3 kN");
+  });
+
+  it("a calculated length stands as it is read on the floor: 0.001 in, 0.01 mm", () => {
+    expect(showReading(0.41676 * 25.4, "in")).toBe("0.417 in");
+    expect(showReading(0.41676 * 25.4, "mm")).toBe("10.59 mm");
+    expect(showReading(1219.2, "in")).toBe("48 in");
+    expect(showReading(0, "mm")).toBe("0 mm");
+    expect(showReading(-0.001, "in")).toBe("0 in");
   });
 
   it.each([

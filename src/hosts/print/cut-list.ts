@@ -9,7 +9,7 @@ import { headerRow, spill } from "../../cells/spill-columns.ts";
 import { stock } from "../../cells/tables/stock.ts";
 import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
-import { show, showNumber } from "../../units/show.ts";
+import { show, showNumber, showReading } from "../../units/show.ts";
 import type { Book } from "../bill/book.ts";
 import { findTable, foldHeader } from "../bill/find-table.ts";
 import type { LineWork } from "../bill/line-report.ts";
@@ -73,7 +73,7 @@ export function cutListPages(
             [{ title: "Part" }, { title: "Blank" }, { title: "Pieces", number: true }],
             some.map((blank) => [
               blank.part,
-              `${show(blank.length, "length", system, 5)} x ${show(blank.width, "length", system, 5)}`,
+              `${showReading(blank.length, system)} x ${showReading(blank.width, system)}`,
               showNumber(blank.quantity, 7),
             ]),
           )}`;

@@ -1,5 +1,5 @@
 /** What is measured on the first piece of every part, with room to write; one page a part. */
-import { show, showNumber } from "../../units/show.ts";
+import { show, showNumber, showReading } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { LineWork } from "../bill/line-report.ts";
 import { BLANK, BOX, facts, heading, table } from "./page.ts";
@@ -9,15 +9,15 @@ export function firstPiece({ line, check, bends }: LineWork, system: UnitSystem)
   const tolerance = line.tolerance === undefined ? "as drawn" : `± ${show(line.tolerance, "length", system, 2)}`;
   const measured: (readonly [string, string, string])[] = [
     ["Sheet thickness", length(line.thickness), ""],
-    ["Blank length", length(check.blank.length), ""],
-    ["Blank width", length(check.blank.width), ""],
+    ["Blank length", showReading(check.blank.length, system), ""],
+    ["Blank width", showReading(check.blank.width, system), ""],
     ...line.main.flanges.map((flange, i) => [`Flange ${i + 1}, outside`, length(flange), tolerance] as const),
     ...line.main.angles.map((angle, i) => [`Bend ${i + 1}`, `${showNumber(Math.abs(angle))}°`, "as drawn"] as const),
     ...(bends
       ? [
           [
             "Inside radius",
-            length(bends.part.bends[0]!.insideRadius),
+            showReading(bends.part.bends[0]!.insideRadius, system),
             line.radius === undefined ? "" : `drawing ${length(line.radius)}`,
           ] as const,
         ]

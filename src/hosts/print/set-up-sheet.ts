@@ -2,7 +2,7 @@
 import { poseAtHit } from "../../calc/bend/order/pose.ts";
 import { statusOf } from "../../calc/problem.ts";
 import { degrees } from "../../units/quantity.ts";
-import { show, showNumber } from "../../units/show.ts";
+import { showNumber, showReading } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { BendPlan } from "../bill/bend-plan.ts";
 import { drawingsOf, figuresOf, type LineWork, sentencesOf } from "../bill/line-report.ts";
@@ -30,7 +30,7 @@ export function setUpSheet(work: LineWork, description: string, system: UnitSyst
 }
 
 function stops({ part, press, order, plain, springback }: BendPlan, system: UnitSystem): string {
-  const length = (value: number) => show(value, "length", system, 5);
+  const length = (value: number) => showReading(value, system);
   const proposal = plain
     ? "<p>Order and stops are a proposal: the tools are known only by their tables. Try the order by hand against the real punch, ram and die.</p>"
     : "";

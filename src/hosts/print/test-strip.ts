@@ -1,5 +1,5 @@
 /** One strip a sheet and die: what to bend and what to measure, so that the shop's own deduction replaces the calculated one. */
-import { show } from "../../units/show.ts";
+import { show, showReading } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { LineWork } from "../bill/line-report.ts";
 import { BLANK, BOX, heading, table } from "./page.ts";
@@ -21,8 +21,8 @@ export function testStrips(works: readonly LineWork[], system: UnitSystem): stri
           `${line.material.name}, ${length(line.thickness)}`,
           `${die.name}, ${punch?.name ?? "no punch named"}`,
           `${Math.abs(square.angle)}°`,
-          length(square.insideRadius),
-          length(square.deduction),
+          showReading(square.insideRadius, system),
+          showReading(square.deduction, system),
         ],
       });
   }
