@@ -3,11 +3,17 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../src/hosts/headless/calculate-one.ts";
+import { noCustomFunctions } from "../../src/hosts/headless/custom-functions.ts";
+import { recalculateBytes } from "../../src/hosts/headless/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../src/hosts/headless/workbook/read-workbook.ts";
+import { writeWorkbookModel } from "../../src/tools/sample/xlsx/write.ts";
 import { WORKED_BRACKET } from "./worked-bracket.ts";
 
+const ORDINARY = { functions: noCustomFunctions, now: undefined, verify: false, in: "worked", out: "worked" };
 const numbered = WORKED_BRACKET.map((line, i) => [i + 1, line] as const);
 
 describe("the worked bracket in ordinary formulas", () => {
@@ -19,37 +25,65 @@ describe("the worked bracket in ordinary formulas", () => {
     expect(answer.value).toBeCloseTo(value, 8);
   });
 
+  // The workbook holds no answers: whoever opens it has to work them out.
+  const workbook = writeWorkbookModel(
+    {
+      title: "One bracket by hand",
+      sheets: [
+        {
+          name: "Bracket",
+          widths: [60, 16, 8, 60],
+          cells: WORKED_BRACKET.flatMap(({ what, formula, unit, source }, i) => [
+            { row: i + 1, column: 1, value: what },
+            { row: i + 1, column: 2, formula },
+            { row: i + 1, column: 3, value: unit },
+            { row: i + 1, column: 4, value: source },
+          ]),
+          print: { landscape: false },
+        },
+      ],
+    },
+    () => undefined,
+  );
+
+  it("all lines of a workbook, the headless engine, which needs no function of ours for it", () => {
+    const { sheets } = readWorkbook(recalculateBytes(workbook, ORDINARY).output!);
+    const computed = WORKED_BRACKET.map((_, i) => sheets[0]!.values[1]![i]);
+    computed.forEach((value, i) => {
+      expect(value, `line ${i + 1}`).toBeCloseTo(WORKED_BRACKET[i]!.value, 8);
+    });
+  });
+
   const office = spawnSync("soffice", ["--version"], { encoding: "utf8" });
   it.skipIf(office.status !== 0)(
-    "all lines, LibreOffice",
+    "all lines of the same workbook, LibreOffice",
     () => {
       const folder = mkdtempSync(join(tmpdir(), "worked-"));
       try {
-        const rows = WORKED_BRACKET.map(({ formula }, i) => `${i + 1};"=${formula}"`);
-        const text = rows.join("\n");
-        writeFileSync(join(folder, "worked.csv"), `${text}\n`);
+        writeFileSync(join(folder, "worked.xlsx"), workbook);
         execFileSync(
           "soffice",
           [
-            `-env:UserInstallation=file://${folder}/profile`,
+            `-env:UserInstallation=${pathToFileURL(join(folder, "profile"))}`,
             "--headless",
-            // field separator ";", text delimiter '"', UTF-8, from line 1, columns as they are, en-US, evaluate formulas
-            "--infilter=CSV:59,34,76,1,,1033,false,true,false,false,false,-1,true",
+            // field separator tab, text delimiter '"', UTF-8, from line 1, columns as they are, en-US, values unformatted
             "--convert-to",
-            "csv:Text - txt - csv (StarCalc):59,34,76,1,,1033,false,false",
+            "csv:Text - txt - csv (StarCalc):9,34,76,1,,1033,false,false",
             "--outdir",
             join(folder, "out"),
-            join(folder, "worked.csv"),
+            join(folder, "worked.xlsx"),
           ],
           { stdio: "ignore" },
         );
-        const computed = readFileSync(join(folder, "out", "worked.csv"), "utf8")
+        const rows = readFileSync(join(folder, "out", "worked.csv"), "utf8")
           .trim()
-          .split("\n")
-          .map((row) => Number(row.split(";")[1]));
-        expect(computed).toHaveLength(WORKED_BRACKET.length);
-        computed.forEach((value, i) => {
-          expect(value, `line ${i + 1}`).toBeCloseTo(WORKED_BRACKET[i]!.value, 8);
+          .split("\n");
+        expect(rows).toHaveLength(WORKED_BRACKET.length);
+        rows.forEach((row, i) => {
+          const { what, value } = WORKED_BRACKET[i]!;
+          const [name, computed] = row.split("\t");
+          expect(name!.replaceAll('"', "")).toBe(what);
+          expect(Number(computed), `line ${i + 1}`).toBeCloseTo(value, 8);
         });
       } finally {
         rmSync(folder, { recursive: true, force: true });
