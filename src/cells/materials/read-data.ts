@@ -36,6 +36,9 @@ export function readData(given: CellMatrix, name: string, system: UnitSystem): M
   return table;
 }
 
+/** Any of these in a header beside "Name" or "Material" makes a range one of materials. */
+export const PROPERTY_HEADERS: readonly string[] = ["Least radius", ...PROPERTIES.map(({ name }) => name)];
+
 /** Ratios and strengths that no material can have are refused: a typing slip here would spoil a whole bill. */
 const RULES: Partial<Record<PropertyKey, Columns[string]["rule"]>> = {
   poisson: between(0, 0.5),

@@ -1,7 +1,8 @@
 /** The bill and the shop out of a workbook: each table found by its header, each missing or wrong one said in a sentence. */
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { CheckShop } from "../../cells/bill/check.ts";
-import { currentMaterials } from "../../cells/materials/read-data.ts";
+import type { MaterialTable } from "../../cells/materials/material-table.ts";
+import { currentMaterials, PROPERTY_HEADERS, readData } from "../../cells/materials/read-data.ts";
 import type { ReadContext, TableParameter } from "../../cells/record.ts";
 import { type BillRow, bill } from "../../cells/tables/bill.ts";
 import { outlines, pressSettings } from "../../cells/tables/press-tables.ts";
@@ -25,7 +26,14 @@ export const TABLES = {
   outlines: { has: [["Tool"], ["X"], ["Y"]] },
   press: { has: [["Opening"], ["Die angle"], ["Finger from"]] },
   stock: { has: [["Material"], ["Thickness"], ["Length"], ["Width"]], lacks: ["Part", "Blank", "Pattern", "Quantity"] },
+  materials: { has: [["Name", "Material"], PROPERTY_HEADERS], lacks: ["Part", "Blank", "Thickness", "Quantity"] },
 } as const satisfies Record<string, TableWords>;
+
+/** The built-in materials with the workbook's own laid over them, if it has any. Throws a Refusal on a wrong cell. */
+export function materialsOf(book: Book, system: UnitSystem): MaterialTable {
+  const own = findTable(book, TABLES.materials);
+  return own ? readData(own.matrix, "materials", system) : currentMaterials();
+}
 
 export interface ShopBill {
   readonly table: FoundTable;
@@ -45,16 +53,19 @@ export function readShopBill(book: Book): ShopBill | undefined {
   const missing: string[] = [];
   const found = (name: keyof typeof TABLES): CellMatrix => findTable(book, TABLES[name])?.matrix ?? [[null]];
   const system = systemOf(found("dies"));
-  const context: ReadContext = { system, materials: currentMaterials(), material: undefined };
-  const read = <T>(parameter: TableParameter<T>, name: keyof typeof TABLES): T | undefined => {
+  const said = <T>(ask: () => T): T | undefined => {
     try {
-      return parameter.read(found(name), name, context);
+      return ask();
     } catch (problem) {
       if (!(problem instanceof Refusal)) throw problem;
       missing.push(problem.message);
       return undefined;
     }
   };
+  const materials = said(() => materialsOf(book, system)) ?? currentMaterials();
+  const context: ReadContext = { system, materials, material: undefined };
+  const read = <T>(parameter: TableParameter<T>, name: keyof typeof TABLES): T | undefined =>
+    said(() => parameter.read(found(name), name, context));
   const rows = read(bill(), "bill") ?? [];
   const machines = {
     brakes: read(brakes(), "brakes"),
@@ -74,7 +85,7 @@ export function readShopBill(book: Book): ShopBill | undefined {
           shears,
           waterjets,
           rates: shopRates ?? noRates,
-          materials: context.materials,
+          materials,
           system,
         }
       : undefined;

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import type { Problem } from "../../../calc/problem.ts";
 import { type CheckShop, checkLine } from "../../../cells/bill/check.ts";
 import { type Outcome, outcomes } from "../../../cells/bill/rows.ts";
-import { currentMaterials } from "../../../cells/materials/read-data.ts";
+import type { MaterialTable } from "../../../cells/materials/material-table.ts";
 import type { ReadContext, TableParameter } from "../../../cells/record.ts";
 import { readBill } from "../../../cells/tables/bill.ts";
 import type { Columns } from "../../../cells/tables/column.ts";
@@ -21,6 +21,8 @@ import {
 import { anyWaterjets, WATERJET_COLUMNS } from "../../../cells/tables/waterjet.ts";
 import type { CellMatrix } from "../../../units/cell.ts";
 import { Refusal } from "../../../units/refusal.ts";
+import { materialsOf } from "../../bill/shop-bill.ts";
+import { bookOf } from "../../bill/workbook-book.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
 import { readWorkbook } from "../workbook/read-workbook.ts";
 import { callerPath } from "./caller.ts";
@@ -40,7 +42,7 @@ export const check: Command = async (args, context) => {
   let found: Outcome<readonly Problem[]>[];
   try {
     const shop = shopIn(values.shop);
-    const parts = readBill(partsOf(read(file)), "parts", contextOf());
+    const parts = readBill(partsOf(read(file)), "parts", contextOf(shop.materials));
     found = outcomes(parts, (line) => checkLine(line, shop).problems);
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
@@ -64,7 +66,7 @@ export const check: Command = async (args, context) => {
   return counts.stop + counts.unreadable > 0 ? 1 : 0;
 };
 
-const contextOf = (): ReadContext => ({ system: SYSTEM, materials: currentMaterials(), material: undefined });
+const contextOf = (materials: MaterialTable): ReadContext => ({ system: SYSTEM, materials, material: undefined });
 
 function read(file: string): Uint8Array {
   try {
@@ -79,6 +81,7 @@ function read(file: string): Uint8Array {
 
 function shopIn(file: string): CheckShop {
   const workbook = readWorkbook(read(file));
+  const materials = materialsOf(bookOf(workbook), SYSTEM);
   const table = <T>(columns: Columns, parameter: TableParameter<T>, name: string, needed: boolean): T => {
     const range: CellMatrix | undefined = findTable(workbook, columns);
     if (!range && needed)
@@ -86,7 +89,7 @@ function shopIn(file: string): CheckShop {
         "unreadable",
         `${file} must be a workbook with a table whose header begins "${Object.values(columns)[0]!.headers[0]}" (${name}); got none`,
       );
-    return parameter.read((range ?? [[null]]) as never, name, contextOf());
+    return parameter.read((range ?? [[null]]) as never, name, contextOf(materials));
   };
   return {
     brakes: table(BRAKE_COLUMNS, brakes(), "brake table", true),
@@ -95,7 +98,7 @@ function shopIn(file: string): CheckShop {
     shears: table(SHEAR_COLUMNS, anyShears(), "shear table", false),
     waterjets: table(WATERJET_COLUMNS, anyWaterjets(), "waterjet table", false),
     rates: table(RATE_COLUMNS, rates(true), "rate table", false),
-    materials: currentMaterials(),
+    materials,
     system: SYSTEM,
   };
 }

@@ -115,6 +115,37 @@ describe("shop check", () => {
     expect(text.split("\n")[0]).toBe(`2\t'${name}\tclear\t`);
   });
 
+  it("the workbook's own materials are laid over the built-in ones, and a wrong cell among them is refused", async () => {
+    const own = (density: CellValue) =>
+      file(
+        "own.xlsx",
+        workbook(BRAKE, DIES, PUNCHES, SHEAR, WATERJET, RATES, [
+          [
+            "Material",
+            "Density (lb/in^3)",
+            "Shear strength (ksi)",
+            "Tensile typical (ksi)",
+            "Least radius",
+            "Usual radius",
+            "Air radius low",
+            "Air radius high",
+          ],
+          ["A36", null, null, null, 5, 3, null, null],
+          ["Shop plate", density, 48, 65, 0.5, 0.5, 0.15, 0.16],
+        ]),
+      );
+    const csv = file("own.csv", `${HEADER}\n${GOOD}\n${GOOD.replace("A36", "Shop plate")}\n`);
+    const { text } = await run(csv, "--shop", own(0.284), "--json");
+    const [a36, plate] = text.split("\n").map((line) => (line ? JSON.parse(line) : {}));
+    // The shop's own five thicknesses, 1.25 in, where the built-in table lets the same part pass.
+    expect(a36.problems).toContainEqual(expect.objectContaining({ check: "radius", limit: 1.25 }));
+    // Known to the shop alone, it is still judged: stronger than the steel the shear is rated for.
+    expect(plate.problems).toEqual([expect.objectContaining({ check: "shear rating", severity: "check" })]);
+    const refused = await run(csv, "--shop", own("heavy"), "--json");
+    expect(refused).toMatchObject({ exit: 2, text: "" });
+    expect(refused.notes).toMatch(/^materials row 3 column "Density \(lb\/in\^3\)" must be .*; got "heavy"/);
+  });
+
   it("a tolerance against the shop's own spreads", async () => {
     const { found } = await parts(`${HEADER},Tolerance\n${GOOD},0.1\n${GOOD},0.06\n${GOOD},0.01\n`);
     // By hand: edge 1/32, one bend 0.01, 0.5 degrees on 3 in 0.0262: 0.0674 at worst, 0.042 as a rule.

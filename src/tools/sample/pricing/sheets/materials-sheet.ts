@@ -13,7 +13,7 @@ export const materialsSheet = (): SheetModel => ({
       2,
       1,
       "note",
-      "Every built-in value with its source and how sure it is: read in the named text, derived, from memory, common practice or fitted. Your own values win: give a range with these headers as the functions' data argument. One value above: choose in the shaded cells.",
+      "Every built-in value with its source and how sure it is: read in the named text, derived, from memory, common practice or fitted. Your own values win: give the functions' data argument a range with a Name column and a column for each value you state, headed like the properties here. One value above: choose in the shaded cells.",
     ),
     value(4, 1, "label", "Material"),
     value(4, 2, "inputText", "304"),
