@@ -143,7 +143,7 @@ describe("shop check", () => {
     expect(plate.problems).toEqual([expect.objectContaining({ check: "shear rating", severity: "check" })]);
     const refused = await run(csv, "--shop", own("heavy"), "--json");
     expect(refused).toMatchObject({ exit: 2, text: "" });
-    expect(refused.notes).toMatch(/^materials row 3 column "Density \(lb\/in\^3\)" must be .*; got "heavy"/);
+    expect(refused.notes).toMatch(/^materials row 3 column "density" must be .*; got "heavy"/);
   });
 
   it("a tolerance against the shop's own spreads", async () => {
