@@ -14,6 +14,8 @@ export interface FakeSheet {
   name: string;
   visibility: "Visible" | "Hidden";
   isProtected: boolean;
+  /** Protected so that nobody lifts it without a word. */
+  hasPassword?: boolean;
   /** By "row,column", from 0. */
   readonly cells: Map<string, FakeCell>;
 }
@@ -48,7 +50,13 @@ export class FakeWorkbook {
     if (name.length > LONGEST_NAME || this.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase()))
       throw new Error(`InvalidArgument: a sheet cannot be called ${name}`);
     const cells = new Map([...(like?.cells ?? [])].map(([key, cell]) => [key, { ...cell }]));
-    const made: FakeSheet = { name, visibility: "Visible", isProtected: like?.isProtected ?? false, cells };
+    const made: FakeSheet = {
+      name,
+      visibility: "Visible",
+      isProtected: like?.isProtected ?? false,
+      hasPassword: like?.hasPassword ?? false,
+      cells,
+    };
     this.sheets.push(made);
     return made;
   }
@@ -64,7 +72,11 @@ export class FakeWorkbook {
     if (held === "") sheet.cells.delete(key);
     else if (typeof held === "string" && held.startsWith("="))
       sheet.cells.set(key, { formula: held, value: this.evaluate(held) });
-    else sheet.cells.set(key, { formula: held, value: held });
+    else {
+      // A leading apostrophe says text and is not part of it.
+      const plain = typeof held === "string" && held.startsWith("'") ? held.slice(1) : held;
+      sheet.cells.set(key, { formula: plain, value: plain });
+    }
   }
 
   /** A cell as a person sees it. */
@@ -224,7 +236,21 @@ function sheetObject(context: Context, book: FakeWorkbook, sheet: () => FakeShee
       },
     },
     call: {
-      protection: context.object({ kind: "protection", read: { protected: () => sheet().isProtected } }),
+      protection: context.object({
+        kind: "protection",
+        read: { protected: () => sheet().isProtected },
+        call: {
+          unprotect: () =>
+            context.queue(() => {
+              if (sheet().hasPassword) throw new Error("AccessDenied: the sheet is protected by a password");
+              sheet().isProtected = false;
+            }),
+        },
+      }),
+      delete: () =>
+        context.queue(() => {
+          book.sheets.splice(book.sheets.indexOf(sheet()), 1);
+        }),
       getUsedRangeOrNullObject: () => rangeObject(context, book, sheet, () => usedArea(sheet())),
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
         rangeObject(context, book, sheet, () => ({ row, column, rows, columns })),

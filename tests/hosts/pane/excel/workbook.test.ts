@@ -155,6 +155,34 @@ describe("freeze", () => {
     expect(new Set(book.sheets.map(({ name }) => name)).size).toBe(book.sheets.length);
   });
 
+  it("text that begins like a formula stays text", async () => {
+    const book = open({ Bill: [["'=1+1", "'-B", "=1+1"]] });
+    expect(book.at("Bill", 0, 0)).toEqual({ formula: "=1+1", value: "=1+1" });
+    await freezeWorkbook(task, new Date(0));
+    expect(book.at("Bill frozen", 0, 0)).toEqual({ formula: "=1+1", value: "=1+1" });
+    expect(book.at("Bill frozen", 0, 1).value).toBe("-B");
+    expect(book.at("Bill frozen", 0, 2)).toEqual({ formula: 2, value: 2 });
+  });
+
+  it("counts the cells that had no answer, in the sentence and in the notice", async () => {
+    const book = open({ Bill: [["=1+1", "#NAME?"]] });
+    leave(book, 1, 0, "=SHOP.OLDER(1)");
+    expect(await freezeWorkbook(task, new Date(0))).toContain("Cells without an answer yet: 1;");
+    const words = [...book.sheet("Bill frozen 2").cells.values()].map(({ value }) => value).join(" ");
+    expect(words).toContain("1 cells were not calculated");
+  });
+
+  it("a locked sheet is frozen too; one with a password is skipped, said, and leaves no copy", async () => {
+    const book = open({ Locked: [["=1+1"]], Secret: [["=2+2"]] });
+    book.sheet("Locked").isProtected = true;
+    Object.assign(book.sheet("Secret"), { isProtected: true, hasPassword: true });
+    const said = await freezeWorkbook(task, new Date(0));
+    expect(said).toBe("Frozen as values: Locked frozen. Skipped, protected by a password: Secret.");
+    expect(book.sheets.map(({ name }) => name)).toEqual(["Locked", "Secret", "Locked frozen", "Bill frozen"]);
+    expect(book.at("Locked frozen", 0, 0)).toEqual({ formula: 2, value: 2 });
+    expect(book.sheet("Locked").isProtected).toBe(true);
+  });
+
   it("says so where nothing calculates", async () => {
     const book = open({ Notes: [["text"]] });
     expect(await freezeWorkbook(task, new Date(0))).toContain("nothing was frozen");
