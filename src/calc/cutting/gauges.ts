@@ -1,11 +1,10 @@
 /** How many gauges a set of patterns needs: no order of the cuts moves the back gauge less often. */
+import { type Size, withSize } from "./cut-tasks.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
-import { frontPart, WASTE_IN_FRONT } from "./gauge-rule.ts";
+import { frontPart } from "./gauge-rule.ts";
 import type { CutPattern } from "./pattern.ts";
-import { ALONG_X, ALONG_Y, type Direction, type Problem } from "./problem.ts";
+import { ALONG_X, ALONG_Y, type Problem } from "./problem.ts";
 import { sizeOf } from "./shear-check.ts";
-
-type Size = readonly [number, number];
 
 /** Adds to `gauges`. Waste that falls is not counted: it is rare. */
 export function gaugesOf(problem: Problem, patterns: readonly CutPattern[], gauges = new Set<number>()): Set<number> {
@@ -13,7 +12,7 @@ export function gaugesOf(problem: Problem, patterns: readonly CutPattern[], gaug
     const waste = room - extents.reduce((sum, extent) => sum + extent, 0);
     const front = frontPart(extents, extents.length, waste, problem.rule);
     extents.forEach((extent, k) => {
-      if (k !== front || front === WASTE_IN_FRONT) gauges.add(extent);
+      if (k !== front) gauges.add(extent);
     });
   };
   const part = (node: CutNode, room: Size): void => {
@@ -28,7 +27,7 @@ export function gaugesOf(problem: Problem, patterns: readonly CutPattern[], gaug
     const extents = parts.map((child) => sizeOf(problem, child)[direction]);
     parallel(extents, room[direction]);
     parts.forEach((child, k) => {
-      part(child, withExtent(room, direction, extents[k]!));
+      part(child, withSize(room, direction, extents[k]!));
     });
   };
   for (const { sheet, root } of patterns) {
@@ -37,6 +36,3 @@ export function gaugesOf(problem: Problem, patterns: readonly CutPattern[], gaug
   }
   return gauges;
 }
-
-const withExtent = ([w, h]: Size, direction: Direction, extent: number): Size =>
-  direction === ALONG_X ? [extent, h] : [w, extent];

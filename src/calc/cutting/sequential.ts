@@ -36,13 +36,9 @@ export function sequentialPlan(
   kept: readonly Use[] = [],
 ): Use[] {
   const uses: Use[] = [];
-  const gauges =
-    thrift > 0
-      ? gaugesOf(
-          problem,
-          kept.map(({ pattern }) => pattern),
-        )
-      : new Set<number>();
+  const gauges = new Set<number>();
+  const remember = (patterns: readonly CutPattern[]) => thrift > 0 && gaugesOf(problem, patterns, gauges);
+  remember(kept.map(({ pattern }) => pattern));
   const favour = thrift > 0 ? (extent: number) => (gauges.has(extent) ? 1 + thrift : 1) : undefined;
   for (;;) {
     const best =
@@ -54,7 +50,7 @@ export function sequentialPlan(
     uses.push({ pattern: best, repeats });
     supply[best.sheet]! -= repeats;
     for (let k = 0; k < best.items.length; k++) remaining[best.items[k]!]! -= repeats * best.counts[k]!;
-    if (thrift > 0) gaugesOf(problem, [best], gauges);
+    remember([best]);
     if (budget.over()) return uses;
   }
 }

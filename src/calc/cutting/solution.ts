@@ -1,5 +1,4 @@
 /** A set of patterns with repeats, and what it leaves out. Solutions are compared here and nowhere else. */
-
 import { type CutNode, isPiece } from "./cut-tree.ts";
 import { gaugesOf } from "./gauges.ts";
 import type { CutPattern } from "./pattern.ts";

@@ -76,8 +76,8 @@ async function unlocked(copy: Excel.Worksheet, context: Excel.RequestContext): P
   }
 }
 
-/** Text that begins like a formula would be one once written: the apostrophe says that it is text. */
-const asValue = (held: unknown): unknown => (typeof held === "string" && /^[=+\-@']/.test(held) ? `'${held}` : held);
+/** Excel takes written text as if typed, "=A1" for a formula and "1/4" for a day, unless an apostrophe says text; "#..." may be an error. */
+const asValue = (held: unknown): unknown => (typeof held === "string" && /^[^#]/s.test(held) ? `'${held}` : held);
 
 /** What Excel shows in place of an answer: a function it does not know, or one that has not answered yet. */
 const NO_ANSWER = ["#NAME?", "#BUSY!", "#CONNECT!", "#GETTING_DATA"];

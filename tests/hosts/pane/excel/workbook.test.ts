@@ -155,13 +155,15 @@ describe("freeze", () => {
     expect(new Set(book.sheets.map(({ name }) => name)).size).toBe(book.sheets.length);
   });
 
-  it("text that begins like a formula stays text", async () => {
-    const book = open({ Bill: [["'=1+1", "'-B", "=1+1"]] });
+  it("text that reads like a formula, a figure or a day stays text", async () => {
+    const book = open({ Bill: [["'=1+1", "'-B", "=1+1", "1/4", "304"]] });
     expect(book.at("Bill", 0, 0)).toEqual({ formula: "=1+1", value: "=1+1" });
     await freezeWorkbook(task, new Date(0));
     expect(book.at("Bill frozen", 0, 0)).toEqual({ formula: "=1+1", value: "=1+1" });
     expect(book.at("Bill frozen", 0, 1).value).toBe("-B");
     expect(book.at("Bill frozen", 0, 2)).toEqual({ formula: 2, value: 2 });
+    expect(book.at("Bill frozen", 0, 3).value).toBe("1/4");
+    expect(book.at("Bill frozen", 0, 4).value).toBe("304");
   });
 
   it("counts the cells that had no answer, in the sentence and in the notice", async () => {
