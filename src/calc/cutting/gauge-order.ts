@@ -48,8 +48,8 @@ class Steps {
   readonly list: Step[] = [];
   readonly first: readonly number[];
   readonly gauges: readonly number[];
-  /** Per task: its steps, and those on the part that stays in front. */
-  readonly sizes: number[] = [];
+  /** Per task: its gauges, one a step, and the steps on the part that stays in front. */
+  readonly gaugesOfTask: (readonly number[])[] = [];
   readonly fronts: (readonly number[])[] = [];
   private readonly numbers: ReadonlyMap<number, number>;
 
@@ -66,7 +66,7 @@ class Steps {
     if (!task) return [];
     if (task.stage === "trim") return partsOf(task).flatMap((part) => this.add(part));
     const number = this.fronts.push([]) - 1;
-    this.sizes.push(task.groups.length);
+    this.gaugesOfTask.push(task.groups.map(({ gauge }) => this.numbers.get(gauge as number)!));
     const own = task.groups.map(({ gauge, falls }) => {
       const frees = falls.flatMap((part) => this.add(part));
       const cuts = 1 + falls.reduce((sum, { cuts }) => sum + cuts, 0) + task.front.cuts / task.groups.length;
@@ -83,80 +83,118 @@ function collectGauges({ task }: Part, into: Set<number>): void {
   for (const part of partsOf(task)) collectGauges(part, into);
 }
 
-/** How far the job has come. */
+const NONE = -1;
+
+/** How far the job has come. Plain arrays, since every free gauge is tried on a copy. */
 class Progress {
   private constructor(
     private readonly steps: Steps,
-    /** Per gauge: the steps that are free, and how many are still to come. */
-    private readonly free: number[][],
+    /** Per gauge: its first free step, and per step the next one free at the same gauge. */
+    private readonly firstFree: Int32Array,
+    private readonly nextFree: Int32Array,
+    /** Per gauge: how many steps are still to come. */
     private readonly toCome: Int32Array,
     /** Per task: steps to come before its front part is free. */
     private readonly pending: Int32Array,
+    /** Gauges whose cuts may all have become free since they were last looked at. */
+    private readonly touched: Uint8Array,
     public left: number,
     public unfinished: number,
     public freed: number,
   ) {}
 
   static start(steps: Steps): Progress {
-    const free: number[][] = steps.gauges.map(() => []);
-    const toCome = new Int32Array(free.length);
-    for (const { gauge } of steps.list) toCome[gauge]!++;
+    const gauges = steps.gauges.length;
     const all = steps.list.length;
-    const start = new Progress(steps, free, toCome, Int32Array.from(steps.sizes), all, free.length, 0);
+    const toCome = new Int32Array(gauges);
+    for (const { gauge } of steps.list) toCome[gauge]!++;
+    const pending = Int32Array.from(steps.gaugesOfTask, ({ length }) => length);
+    const firstFree = new Int32Array(gauges).fill(NONE);
+    const nextFree = new Int32Array(all).fill(NONE);
+    const start = new Progress(steps, firstFree, nextFree, toCome, pending, new Uint8Array(gauges), all, gauges, 0);
     start.release(steps.first);
     return start;
   }
 
   copy(): Progress {
-    const { steps, free, toCome, pending, left, unfinished, freed } = this;
-    const lists = free.map((list) => list.slice());
-    return new Progress(steps, lists, toCome.slice(), pending.slice(), left, unfinished, freed);
+    return new Progress(
+      this.steps,
+      this.firstFree.slice(),
+      this.nextFree.slice(),
+      this.toCome.slice(),
+      this.pending.slice(),
+      this.touched.slice(),
+      this.left,
+      this.unfinished,
+      this.freed,
+    );
   }
 
   freeGauges(): number[] {
-    return this.free.flatMap((list, gauge) => (list.length > 0 ? [gauge] : []));
+    const free: number[] = [];
+    this.firstFree.forEach((step, gauge) => {
+      if (step !== NONE) free.push(gauge);
+    });
+    return free;
   }
 
   /** Makes every cut at one setting, those on parts that come off meanwhile too. */
   set(gauge: number): void {
-    const list = this.free[gauge]!;
-    for (let k = 0; k < list.length; k++) {
-      const { task, frees, cuts } = this.steps.list[list[k]!]!;
+    const { steps, firstFree, nextFree, pending, touched } = this;
+    for (let step = firstFree[gauge]!; step !== NONE; step = firstFree[gauge]!) {
+      firstFree[gauge] = nextFree[step]!;
+      const { task, frees, cuts } = steps.list[step]!;
       this.release(frees);
-      if (--this.pending[task]! === 0) this.release(this.steps.fronts[task]!);
+      pending[task]!--;
+      if (pending[task] === 0) this.release(steps.fronts[task]!);
+      else if (pending[task] === 1) for (const own of steps.gaugesOfTask[task]!) touched[own] = 1;
       this.freed += cuts;
+      this.left--;
+      this.toCome[gauge]!--;
     }
-    this.toCome[gauge]! -= list.length;
-    this.left -= list.length;
     if (this.toCome[gauge] === 0) this.unfinished--;
-    list.length = 0;
   }
 
   /** Sets every gauge whose cuts are all free, and those that become so by it. */
   finishGauges(order: number[]): void {
+    const { touched } = this;
     for (let before = -1; before !== order.length; ) {
       before = order.length;
-      this.free.forEach((list, gauge) => {
-        if (list.length === 0 || this.atOnce(list, gauge) !== this.toCome[gauge]) return;
+      for (let gauge = 0; gauge < touched.length; gauge++) {
+        if (touched[gauge] === 0) continue;
+        touched[gauge] = 0;
+        if (this.firstFree[gauge] === NONE || this.atOnce(gauge) !== this.toCome[gauge]) continue;
         this.set(gauge);
         order.push(gauge);
-      });
+      }
     }
   }
 
-  /** How many of these steps and of those they set free come at one setting. */
-  private atOnce(steps: readonly number[], gauge: number): number {
+  /** How many of a gauge's steps come at one setting. */
+  private atOnce(gauge: number): number {
     let count = 0;
-    for (const step of steps) {
-      const { gauge: own, frees, task } = this.steps.list[step]!;
-      if (own !== gauge) continue;
-      count += 1 + this.atOnce(frees, gauge);
-      if (this.pending[task] === 1) count += this.atOnce(this.steps.fronts[task]!, gauge);
+    for (let step = this.firstFree[gauge]!; step !== NONE; step = this.nextFree[step]!) {
+      count += this.withWhatItFrees(step, gauge);
     }
     return count;
   }
 
+  private withWhatItFrees(step: number, gauge: number): number {
+    const { gauge: own, frees, task } = this.steps.list[step]!;
+    if (own !== gauge) return 0;
+    let count = 1;
+    for (const freed of frees) count += this.withWhatItFrees(freed, gauge);
+    if (this.pending[task] === 1)
+      for (const freed of this.steps.fronts[task]!) count += this.withWhatItFrees(freed, gauge);
+    return count;
+  }
+
   private release(steps: readonly number[]): void {
-    for (const step of steps) this.free[this.steps.list[step]!.gauge]!.push(step);
+    for (const step of steps) {
+      const { gauge } = this.steps.list[step]!;
+      this.nextFree[step] = this.firstFree[gauge]!;
+      this.firstFree[gauge] = step;
+      this.touched[gauge] = 1;
+    }
   }
 }
