@@ -14,39 +14,50 @@ export interface Chosen {
   readonly problems: readonly Problem[];
 }
 
+/** How far the die's opening is from the usual one for the thickness: a ratio's logarithm, 0 at the usual. */
+export const offUsual = ({ setup, bends }: Chosen): number => fromUsual(setup.die, bends[0]!);
+
+const fromUsual = (die: Die, { thickness }: BendLine): number =>
+  Math.abs(Math.log(die.opening / (OPENING_USUAL.value * thickness)));
+
 /**
- * Die and punch for a part: dies in the order in which their opening is nearest to 8 thicknesses (common practice), with
- * each punch in the order given; the first pair without a problem, else the one whose problems are least. undefined where
- * there is nothing to bend or nothing to bend it with.
+ * The pairs of die and punch that a part can be bent with: dies in the order in which their opening is nearest to 8
+ * thicknesses (common practice), with each punch in the order given. All pairs without a problem, where there is one; else the
+ * one pair whose problems are least. Empty where there is nothing to bend or nothing to bend it with.
+ * @param more what else is to be asked of a pair, such as the drawing's radius; decides between pairs without a problem.
  */
-export function chooseTools(
+export function toolOptions(
   bends: readonly BendLine[],
   brake: Brake,
   dies: readonly Die[],
   punches: readonly Punch[],
   system: UnitSystem,
-): Chosen | undefined {
-  if (bends.length === 0) return undefined;
-  const wanted = OPENING_USUAL.value * bends[0]!.thickness;
-  const distance = (die: Die) => Math.abs(Math.log(die.opening / wanted));
+  more: (setup: Setup) => boolean = () => true,
+): readonly Chosen[] {
+  if (bends.length === 0) return [];
+  const clear: Chosen[] = [];
   let best: Chosen | undefined;
-  for (const die of [...dies].sort((a, b) => distance(a) - distance(b))) {
+  for (const die of [...dies].sort((a, b) => fromUsual(a, bends[0]!) - fromUsual(b, bends[0]!))) {
     // What die and flange say holds with any punch.
     const bare = { brake, die };
     const ofDie = bends.flatMap((bend) => [openingProblem(bend, bare, system), flangeProblem(bend, bare, system)]);
     const least = rank(ofDie.filter((problem) => problem !== undefined));
     for (const punch of punches) {
-      if (best && least >= rank(best.problems)) break;
+      if (best && least > 0 && least >= rank(best.problems)) break;
       const setup = { ...bare, punch };
       const cheap = bends.flatMap((bend) => problemsOfTools(bend, setup, system));
-      // A pair that stops anyway is not worth solving the bend for while there is one that is no worse.
-      if (best && rank(cheap) >= rank(best.problems)) continue;
+      // A pair with a problem is not worth solving the bend for while there is one that is no worse.
+      if (best && rank(cheap) > 0 && rank(cheap) >= rank(best.problems)) continue;
       const problems = [...cheap, ...bends.flatMap((bend) => problemsOfBend(bend, setup, system))];
-      if (!best || rank(problems) < rank(best.problems)) best = { setup, bends, problems };
-      if (rank(problems) === 0) return best;
+      const chosen = { setup, bends, problems };
+      if (!best || rank(problems) < rank(best.problems)) best = chosen;
+      if (rank(problems) === 0) clear.push(chosen);
     }
   }
-  return best;
+  const wanted = clear.filter(({ setup }) => more(setup));
+  if (wanted.length > 0) return wanted;
+  if (clear.length > 0) return clear;
+  return best ? [best] : [];
 }
 
 const rank = (problems: readonly Problem[]): number => STATUSES.indexOf(statusOf(problems));

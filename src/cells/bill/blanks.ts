@@ -10,16 +10,10 @@ import { isAnswered, outcomes, rowsOf } from "./rows.ts";
 import { blanksFor } from "./shop.ts";
 import { type BendTools, chooseTools } from "./tools.ts";
 
-export function billBlanks(
-  bill: readonly BillRow[],
-  tools: BendTools,
-  rates: Rates,
-  system: UnitSystem,
-  work?: Working,
-): CellMatrix {
+export function billBlanks(tools: BendTools, rates: Rates, system: UnitSystem, work?: Working): CellMatrix {
   rates.get("scrapAllowance"); // a table without it is refused once, not line by line
   rates.get("firstPieces");
-  const found = outcomes(bill, (line) => {
+  const found = outcomes(tools.bill, (line) => {
     const blank = blankOf(line, chooseTools(line, tools, system), system, work);
     return { blank, quantity: blanksFor(line.quantity, rates) };
   });

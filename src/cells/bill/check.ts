@@ -1,8 +1,7 @@
 /** Everything that can be wrong with a bill line: bends, cut, drawing's radius and tolerance. */
-import { airRadiusByRule, type RadiusBand } from "../../calc/bend/air-radius.ts";
 import { checkBend } from "../../calc/bend/check/check.ts";
 import { forceCases } from "../../calc/bend/force-cases.ts";
-import { type Acceptance, acceptRadius } from "../../calc/bend/radius-acceptance.ts";
+import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
 import { type Problem, STATUSES, sentences, statusOf } from "../../calc/problem.ts";
 import { judgeStack, type StackVerdict, toleranceStack } from "../../calc/tolerance/stack.ts";
 import type { CellMatrix } from "../../units/cell.ts";
@@ -18,6 +17,7 @@ import type { Rates } from "../tables/rates.ts";
 import type { TimedShear } from "../tables/shop-tables.ts";
 import type { Waterjet } from "../tables/waterjet.ts";
 import { type Blank, blankOf } from "./blank.ts";
+import { drawingRadius } from "./drawing-radius.ts";
 import { shearProblems } from "./routes.ts";
 import { isAnswered, outcomes, rowsOf } from "./rows.ts";
 import { type BendTools, type Chosen, chooseTools } from "./tools.ts";
@@ -45,7 +45,7 @@ export function checkLine(line: BillLine, shop: CheckShop, work?: Working): Line
   const chosen = chooseTools(line, shop, system);
   const blank = blankOf(line, chosen, system);
   const bending = chosen ? bendProblems(chosen, shop, work) : [];
-  const radius = radiusFinding(line, chosen, system);
+  const radius = chosen && drawingRadius(line, chosen.setup, system);
   const tolerance = toleranceFinding(line, shop, work);
   const problems = [
     ...bending,
@@ -87,28 +87,6 @@ function cutProblems(line: BillLine, blank: Blank, shop: CheckShop): Problem[] {
       ? { ...problem, severity: "check", remedy: `Cut it on the waterjet ${jet.name}.` }
       : problem,
   );
-}
-
-function radiusFinding(
-  line: BillLine,
-  chosen: Chosen | undefined,
-  system: UnitSystem,
-): { verdict: Acceptance; problem: Problem | undefined } | undefined {
-  if (line.radius === undefined || !chosen) return undefined;
-  const { die, punch } = chosen.setup;
-  const gives: RadiusBand = airRadiusByRule(line.material, die.opening, punch?.nose);
-  const share = gives.expected / die.opening;
-  const { verdict, sentence } = acceptRadius(line.radius, line.radiusTolerance, gives, share, system);
-  const problem: Problem = {
-    check: "drawing radius",
-    severity: "check",
-    value: gives.expected,
-    limit: line.radius,
-    quantity: "length",
-    message: sentence,
-    remedy: verdict === "ask" ? "Ask the customer." : "Take another tool, or ask the customer.",
-  };
-  return { verdict, problem: verdict === "accept" ? undefined : problem };
 }
 
 function toleranceFinding(
@@ -160,8 +138,8 @@ export function largestForce({ bends, setup }: Chosen): { expected: Newtons; wor
   return cases.reduce((a, b) => (b.expected > a.expected ? b : a));
 }
 
-export function billCheck(bill: readonly BillRow[], shop: CheckShop, work?: Working): CellMatrix {
-  const found = outcomes(bill, (line) => checkLine(line, shop, work));
+export function billCheck(shop: CheckShop, work?: Working): CellMatrix {
+  const found = outcomes(shop.bill, (line) => checkLine(line, shop, work));
   const all = found.filter(isAnswered).flatMap(({ answer }) => answer.problems);
   step(work, "status", "worst of all lines", statusOf(all), "", "clear: no problem found against the tables given");
   const rows = rowsOf(found, (line, { problems, chosen, blank, force, acceptance, stack }) => ({

@@ -16,19 +16,13 @@ import { isAnswered, outcomes, rowsOf } from "./rows.ts";
 import { onePersonLimit } from "./shop.ts";
 import { type BendTools, chooseTools } from "./tools.ts";
 
-export function billLoadIn(
-  bill: readonly BillRow[],
-  tools: BendTools,
-  rates: Rates,
-  system: UnitSystem,
-  work?: Working,
-): CellMatrix {
+export function billLoadIn(tools: BendTools, rates: Rates, system: UnitSystem, work?: Working): CellMatrix {
   const alone = onePersonLimit(rates);
   const hoistAbove = rates.find("hoistAbove");
   const limit = rates.find("pileLimit") ?? hoistAbove ?? alone;
   if (limit === undefined)
     throw noAnswer("rates", 'a table with a row "Pile limit", "Hoist above" or "One-person limit"', "none");
-  const found = outcomes(bill, (line) => {
+  const found = outcomes(tools.bill, (line) => {
     const { weight } = blankOf(line, chooseTools(line, tools, system), system);
     return { weight, area: line.area, ...pilesOf(line.quantity, weight, kilograms(limit)) };
   });

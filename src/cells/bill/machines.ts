@@ -16,10 +16,10 @@ import { RATED_MATERIAL, shearedBlank } from "./routes.ts";
 import { isAnswered, outcomes } from "./rows.ts";
 import { chooseTools } from "./tools.ts";
 
-export function billMachines(bill: readonly BillRow[], shop: CheckShop, work?: Working): CellMatrix {
+export function billMachines(shop: CheckShop, work?: Working): CellMatrix {
   const { system, materials } = shop;
   const rated = materials.find(RATED_MATERIAL, "rated material");
-  const found = outcomes(bill, (line) => {
+  const found = outcomes(shop.bill, (line) => {
     const chosen = chooseTools(line, shop, system);
     const blank = blankOf(line, chosen, system);
     return { chosen, blank, rating: ratingFor(line.material, rated, line.thickness) };

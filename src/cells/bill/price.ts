@@ -28,13 +28,13 @@ interface Priced {
   readonly note: string;
 }
 
-export function billPrice(bill: readonly BillRow[], shop: Shop, options: PriceOptions, work?: Working): CellMatrix {
+export function billPrice(shop: Shop, options: PriceOptions, work?: Working): CellMatrix {
   const { rates } = shop;
   const profit = { share: rates.get(options.basis === "margin" ? "margin" : "markup"), basis: options.basis };
   const overhead = rates.get("overhead");
   const rush = options.rush ? rates.get("rush") : 0;
   const planner = new Planner(shop, work);
-  const planned = outcomes(bill, (line) => {
+  const planned = outcomes(shop.bill, (line) => {
     const plan = planner.plan(line);
     return { plan, route: routeFor(line, plan.possible, options.wanted(line)) };
   });

@@ -33,14 +33,9 @@ export interface RouteQuestion {
   readonly summary: boolean;
 }
 
-export function billRoute(
-  bill: readonly BillRow[],
-  shop: Shop,
-  { calendar, start, due, summary }: RouteQuestion,
-  work?: Working,
-): CellMatrix {
+export function billRoute(shop: Shop, { calendar, start, due, summary }: RouteQuestion, work?: Working): CellMatrix {
   const planner = new Planner(shop);
-  const found = outcomes(bill, (line): RoutedLine => {
+  const found = outcomes(shop.bill, (line): RoutedLine => {
     const plan = planner.plan(line);
     return { plan, cuts: cutsOf(plan, planner, shop) };
   });

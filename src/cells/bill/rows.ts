@@ -11,13 +11,20 @@ export type Outcome<T> =
 export function outcomes<T>(bill: readonly BillRow[], answer: (line: BillLine) => T): Outcome<T>[] {
   return bill.map((row) => {
     if (!isLine(row)) return { part: row.part, row: row.row, message: row.refusal.message };
-    try {
-      return { line: row, answer: answer(row) };
-    } catch (problem) {
-      if (problem instanceof Refusal) return { part: row.part, row: row.row, message: problem.message };
-      throw problem;
-    }
+    const found = orRefusal(() => answer(row));
+    return found instanceof Refusal
+      ? { part: row.part, row: row.row, message: found.message }
+      : { line: row, answer: found };
   });
+}
+
+export function orRefusal<T>(action: () => T): T | Refusal {
+  try {
+    return action();
+  } catch (problem) {
+    if (problem instanceof Refusal) return problem;
+    throw problem;
+  }
 }
 
 export const isAnswered = <T>(outcome: Outcome<T>): outcome is Extract<Outcome<T>, { line: BillLine }> =>

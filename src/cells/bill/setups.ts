@@ -27,14 +27,8 @@ interface SetUp {
   readonly row: SpillRow;
 }
 
-export function billSetups(
-  bill: readonly BillRow[],
-  tools: BendTools,
-  rates: Rates,
-  system: UnitSystem,
-  work?: Working,
-): CellMatrix {
-  const found = outcomes(bill, (line): SetUp => {
+export function billSetups(tools: BendTools, rates: Rates, system: UnitSystem, work?: Working): CellMatrix {
+  const found = outcomes(tools.bill, (line): SetUp => {
     const chosen = chooseTools(line, tools, system);
     return { chosen, row: chosen ? setUpRow(line, chosen, rates, system) : flatRow(line) };
   });

@@ -30,9 +30,9 @@ interface Need {
   readonly area: number;
 }
 
-export function billSheets(bill: readonly BillRow[], shop: SheetsShop, work?: Working): CellMatrix {
+export function billSheets(shop: SheetsShop, work?: Working): CellMatrix {
   const { stock, rates, plan, system } = shop;
-  const found = outcomes(bill, (line): Need => {
+  const found = outcomes(shop.bill, (line): Need => {
     const blank = blankOf(line, chooseTools(line, shop, system), system);
     const area = blank.length * blank.width * blanksFor(line.quantity, rates);
     return { line, sheet: sheetToCutFrom(line, blank, stock), area };

@@ -5,6 +5,7 @@ import type { Shop } from "./shop.ts";
 /** A function's tables, each under its argument's name, as the shop. */
 export const shopOf = (
   tables: {
+    readonly bill: Shop["bill"];
     readonly brake: Shop["brakes"];
     readonly dies: Shop["dies"];
     readonly punches: Shop["punches"];
@@ -16,6 +17,7 @@ export const shopOf = (
   system: UnitSystem,
   materials: MaterialTable,
 ): Shop => ({
+  bill: tables.bill,
   brakes: tables.brake,
   dies: tables.dies,
   punches: tables.punches,

@@ -10,14 +10,9 @@ import { isAnswered, outcomes, rowsOf } from "./rows.ts";
 import type { Shop } from "./shop.ts";
 import { Planner, type StationWork } from "./work.ts";
 
-export function billTimes(
-  bill: readonly BillRow[],
-  shop: Shop,
-  wanted: (line: BillLine) => RouteName | undefined,
-  work?: Working,
-): CellMatrix {
+export function billTimes(shop: Shop, wanted: (line: BillLine) => RouteName | undefined, work?: Working): CellMatrix {
   const planner = new Planner(shop, work);
-  const found = outcomes(bill, (line) => {
+  const found = outcomes(shop.bill, (line) => {
     const planned = planner.plan(line);
     return planner.all(planned, routeFor(line, planned.possible, wanted(line)));
   });

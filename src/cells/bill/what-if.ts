@@ -22,7 +22,7 @@ export interface WhatIf {
   readonly byStation: boolean;
 }
 
-export function billWhatIf(bill: readonly BillRow[], shop: Shop, question: WhatIf, work?: Working): CellMatrix {
+export function billWhatIf(shop: Shop, question: WhatIf, work?: Working): CellMatrix {
   const { start, due, calendar } = question;
   const planner = new Planner(shop);
   const general = calendarOf(calendar);
@@ -34,7 +34,7 @@ export function billWhatIf(bill: readonly BillRow[], shop: Shop, question: WhatI
       { name, queue, vendorDays, calendar: calendarOf(calendar, name) },
     ]),
   );
-  const found = outcomes(bill, (line) => {
+  const found = outcomes(shop.bill, (line) => {
     const planned = planner.plan(line);
     const works = planner.all(planned, routeFor(line, planned.possible, question.wanted(line)));
     const tasks = works.map(({ station, setUp, run }) => ({

@@ -19,5 +19,5 @@ export const billBlanks = defineFunction({
   },
   source: "flats at the radius the die gives (common practice; flat derived), allowances of the workbook",
   calculate: ({ bill, brake, dies, punches, rates }, { system, work }) =>
-    blanks(bill, { brakes: brake, dies, punches }, rates, system, work),
+    blanks({ bill, brakes: brake, dies, punches }, rates, system, work),
 });

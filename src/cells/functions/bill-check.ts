@@ -20,5 +20,5 @@ export const billCheck = defineFunction({
   source:
     "BEND.CHECK and SHEAR.CHECK on every line; tolerance stack of edge, bends and angle (memory); the plate decides",
   calculate: ({ bill, brake, dies, punches, shear, waterjet, rates }, { system, materials, work }) =>
-    check(bill, { brakes: brake, dies, punches, shears: shear, waterjets: waterjet, rates, materials, system }, work),
+    check({ bill, brakes: brake, dies, punches, shears: shear, waterjets: waterjet, rates, materials, system }, work),
 });

@@ -20,5 +20,5 @@ export const billLoadin = defineFunction({
   source:
     "first needed, last loaded; heavy parts at the bottom (common practice); one person by LIFT.LIMIT or the shop's limit",
   calculate: ({ bill, brake, dies, punches, rates }, { system, work }) =>
-    loadIn(bill, { brakes: brake, dies, punches }, rates, system, work),
+    loadIn({ bill, brakes: brake, dies, punches }, rates, system, work),
 });

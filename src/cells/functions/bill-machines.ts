@@ -20,8 +20,8 @@ export const billMachines = defineFunction({
   source: "BEND.TONNAGE, SHEAR.MAXTHICKNESS turned round, lengths of bends and blanks (derived); the plates decide",
   calculate: ({ bill, brake, dies, punches, shear, waterjet }, { system, materials, work }) =>
     machines(
-      bill,
       {
+        bill,
         brakes: brake,
         dies,
         punches,

@@ -41,9 +41,8 @@ export const billPrice = defineFunction({
   },
   source:
     "material by area or from the cut plan, labour and set-up at the stations' rates, overhead, margin (by definition); all figures of the workbook",
-  calculate: ({ bill, stock, plan, routes, pace, basis, ...tables }, { system, materials, work }) =>
+  calculate: ({ stock, plan, routes, pace, basis, ...tables }, { system, materials, work }) =>
     price(
-      bill,
       shopOf(tables, system, materials),
       { stock, plan, wanted: routeFinder(routes), rush: pace === "rush", basis },
       work,

@@ -36,6 +36,6 @@ export const billRoute = defineFunction({
   source:
     "exact search: Lagrangian bound and dynamic programming over a growing core (Pisinger 1997, memory); proved or says so",
   long: true,
-  calculate: ({ bill, calendar, start, due, answer, ...tables }, { system, materials, work }) =>
-    route(bill, shopOf(tables, system, materials), { calendar, start, due, summary: answer === "summary" }, work),
+  calculate: ({ calendar, start, due, answer, ...tables }, { system, materials, work }) =>
+    route(shopOf(tables, system, materials), { calendar, start, due, summary: answer === "summary" }, work),
 });

@@ -20,5 +20,5 @@ export const billSetups = defineFunction({
   source:
     "stops from flat sums (derived); depth V/2 tan(A/2) at the overbent angle (derived), a first setting only; usual order from the ends inward (common practice)",
   calculate: ({ bill, brake, dies, punches, rates }, { system, work }) =>
-    setups(bill, { brakes: brake, dies, punches }, rates, system, work),
+    setups({ bill, brakes: brake, dies, punches }, rates, system, work),
 });

@@ -21,5 +21,5 @@ export const billSheets = defineFunction({
   },
   source: "sheets of the cut plan, else area over the stated yield (derived)",
   calculate: ({ bill, brake, dies, punches, stock, rates, plan }, { system, work }) =>
-    sheets(bill, { brakes: brake, dies, punches, stock, rates, plan, system }, work),
+    sheets({ bill, brakes: brake, dies, punches, stock, rates, plan, system }, work),
 });

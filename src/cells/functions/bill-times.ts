@@ -20,6 +20,6 @@ export const billTimes = defineFunction({
     answer: 655,
   },
   source: "speeds, strokes, gauge moves and handling of the workbook; distance over speed (derived)",
-  calculate: ({ bill, routes, ...tables }, { system, materials, work }) =>
-    times(bill, shopOf(tables, system, materials), routeFinder(routes), work),
+  calculate: ({ routes, ...tables }, { system, materials, work }) =>
+    times(shopOf(tables, system, materials), routeFinder(routes), work),
 });

@@ -36,9 +36,8 @@ export const billWhatif = defineFunction({
   },
   source:
     "loads in the order of the bill behind the queues, in the shifts of the calendar; vendor days as working days (derived)",
-  calculate: ({ bill, calendar, start, due, routes, answer, ...tables }, { system, materials, work }) =>
+  calculate: ({ calendar, start, due, routes, answer, ...tables }, { system, materials, work }) =>
     whatIf(
-      bill,
       shopOf(tables, system, materials),
       { calendar, start, due, wanted: routeFinder(routes), byStation: answer === "stations" },
       work,

@@ -2,6 +2,7 @@
 
 import { type Problem, type Status, sentences, statusOf, worstFirst } from "../../calc/problem.ts";
 import { checkLine, type LineCheck } from "../../cells/bill/check.ts";
+import { orRefusal } from "../../cells/bill/rows.ts";
 import { type BillLine, type BillRow, isLine } from "../../cells/tables/bill.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { show, showForce, showNumber } from "../../units/show.ts";
@@ -34,7 +35,7 @@ export interface LineWork {
 export function workOf(row: BillRow, { shop, missing, press }: ShopBill): LineWork | Refusal {
   if (!isLine(row)) return row.refusal;
   if (!shop) return new Refusal("#N/A", missing[0] ?? "shop must be given; got nothing");
-  try {
+  return orRefusal(() => {
     const check = checkLine(row, shop);
     const bends = orRefusal(() => planBends(row, check, press));
     const refused = bends instanceof Refusal;
@@ -44,19 +45,7 @@ export function workOf(row: BillRow, { shop, missing, press }: ShopBill): LineWo
       bends: refused ? undefined : bends,
       noDrawing: refused ? bends.message : undefined,
     };
-  } catch (problem) {
-    if (problem instanceof Refusal) return problem;
-    throw problem;
-  }
-}
-
-function orRefusal<T>(action: () => T): T | Refusal {
-  try {
-    return action();
-  } catch (problem) {
-    if (problem instanceof Refusal) return problem;
-    throw problem;
-  }
+  });
 }
 
 export function lineReport(row: BillRow, bill: ShopBill): LineReport {

@@ -79,6 +79,7 @@ export function readShopBill(book: Book): ShopBill | undefined {
   const shop: CheckShop | undefined =
     b && d && p
       ? {
+          bill: rows,
           brakes: b,
           dies: d,
           punches: p,

@@ -41,9 +41,10 @@ export const check: Command = async (args, context) => {
     throw new UsageError("check takes PARTS.csv --shop WORKBOOK.xlsx");
   let found: Outcome<readonly Problem[]>[];
   try {
-    const shop = shopIn(values.shop);
-    const parts = readBill(partsOf(read(file)), "parts", contextOf(shop.materials));
-    found = outcomes(parts, (line) => checkLine(line, shop).problems);
+    const tables = shopIn(values.shop);
+    const bill = readBill(partsOf(read(file)), "parts", contextOf(tables.materials));
+    const shop = { ...tables, bill };
+    found = outcomes(bill, (line) => checkLine(line, shop).problems);
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
     context.note(`${problem.message}\n`);
@@ -79,7 +80,7 @@ function read(file: string): Uint8Array {
   }
 }
 
-function shopIn(file: string): CheckShop {
+function shopIn(file: string): Omit<CheckShop, "bill"> {
   const workbook = readWorkbook(read(file));
   const materials = materialsOf(bookOf(workbook), SYSTEM);
   const table = <T>(columns: Columns, parameter: TableParameter<T>, name: string, needed: boolean): T => {
