@@ -89,6 +89,7 @@ export const SPILLS = {
     column("Depth", "length"), // of the punch tip below the die's top, under load
     column("Stops", "list"),
     column("Order", "list"),
+    column("Order from", "text"), // outlines, plain tools, usual
     column("Force", "force"),
     column("Caution", "text"),
     MESSAGE,

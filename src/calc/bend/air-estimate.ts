@@ -13,6 +13,8 @@ export interface AirEstimate {
   /** The radius that decides about cracks: for a temper that folds round the nose the tightest, else the gauged one. */
   readonly tightest: Millimetres | undefined;
   readonly springback: Degrees | undefined;
+  /** Of the punch from first contact, under load; undefined where only the mechanics could say. */
+  readonly stroke: Millimetres | undefined;
 }
 
 /**
@@ -59,6 +61,7 @@ function solve(
     radius,
     tightest: material.foldsRoundNose ? folded : radius,
     springback: solved?.springback ?? estimateSpringback(material, thickness, die.opening, bendAngle),
+    stroke: solved?.stroke,
   };
 }
 

@@ -12,7 +12,7 @@ import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { MaterialTable } from "../materials/material-table.ts";
 import { spill } from "../spill-columns.ts";
-import type { BillLine, BillRow } from "../tables/bill.ts";
+import type { BillLine } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import type { TimedShear } from "../tables/shop-tables.ts";
 import type { Waterjet } from "../tables/waterjet.ts";

@@ -9,7 +9,6 @@ import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { spill } from "../spill-columns.ts";
-import type { BillRow } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import { blankOf } from "./blank.ts";
 import { isAnswered, outcomes, rowsOf } from "./rows.ts";

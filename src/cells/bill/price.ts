@@ -9,7 +9,7 @@ import { type Money, money } from "../../units/quantity.ts";
 import { show } from "../../units/show.ts";
 import type { Working } from "../../units/working.ts";
 import { type SpillRow, spill } from "../spill-columns.ts";
-import type { BillLine, BillRow, RouteName } from "../tables/bill.ts";
+import type { BillLine, RouteName } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import { type MaterialFrom, materialCost, planAreas } from "./material.ts";
 import { routeFor } from "./routes.ts";

@@ -9,7 +9,7 @@ import { money } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { type SpillRow, spill } from "../spill-columns.ts";
-import type { BillLine, BillRow, RouteName } from "../tables/bill.ts";
+import type { BillLine, RouteName } from "../tables/bill.ts";
 import type { CalendarRow } from "../tables/calendar.ts";
 import { routeFor } from "./routes.ts";
 import { isAnswered, type Outcome, outcomes, rowsOf } from "./rows.ts";

@@ -7,7 +7,7 @@ import { type Kilograms, kilograms, type Millimetres } from "../../units/quantit
 import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type SpillRow, spill } from "../spill-columns.ts";
-import type { BillLine, BillRow } from "../tables/bill.ts";
+import type { BillLine } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import type { StockSheet } from "../tables/stock.ts";
 import { blankOf } from "./blank.ts";

@@ -7,7 +7,7 @@ import type { CellMatrix } from "../../units/cell.ts";
 import { step, type Working } from "../../units/working.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { type SpillRow, spill } from "../spill-columns.ts";
-import type { BillLine, BillRow, RouteName } from "../tables/bill.ts";
+import type { BillLine, RouteName } from "../tables/bill.ts";
 import { type CalendarRow, calendarOf } from "../tables/calendar.ts";
 import { routeFor } from "./routes.ts";
 import { isAnswered, outcomes, rowsOf } from "./rows.ts";

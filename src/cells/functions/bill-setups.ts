@@ -5,12 +5,20 @@ import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record.ts";
 import { headers } from "../spill-columns.ts";
+import { anyOutlines, anyPressSettings, drawnPress } from "../tables/press-tables.ts";
 import { rates } from "../tables/rates.ts";
 
 export const billSetups = defineFunction({
   name: "BILL.SETUPS",
   question: "In which order is the brake set up, with which die, punch, depth and stops?",
-  parameters: { ...benders(), rates: rates(), units: units(), data: data() },
+  parameters: {
+    ...benders(),
+    rates: rates(),
+    outlines: anyOutlines(),
+    press: anyPressSettings(),
+    units: units(),
+    data: data(),
+  },
   long: true,
   result: { kind: "table", columns: headers("BILL.SETUPS") },
   example: {
@@ -18,7 +26,7 @@ export const billSetups = defineFunction({
     answer: "D2",
   },
   source:
-    "stops from flat sums (derived); depth V/2 tan(A/2) at the overbent angle (derived), a first setting only; usual order from the ends inward (common practice)",
-  calculate: ({ bill, brake, dies, punches, rates }, { system, work }) =>
-    setups({ bill, brakes: brake, dies, punches }, rates, system, work),
+    "order and stops as BEND.ORDER on the outlines given, else on plain tools after the tables (derived), else from the ends inward (common practice); fewest sets proved by branching (derived); depth by air-bend mechanics or geometry (derived), a first setting only",
+  calculate: ({ bill, brake, dies, punches, rates, outlines, press }, { system, work }) =>
+    setups({ bill, brakes: brake, dies, punches, rates, drawn: drawnPress(outlines, press), system }, work),
 });

@@ -1,11 +1,12 @@
 /** The brake seen from its end: tool outlines as polygons, and its travels. Both come from the workbook. */
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { Outline } from "../../calc/bend/order/solid.ts";
-import { type CellMatrix, isBlank } from "../../units/cell.ts";
+import type { CellMatrix } from "../../units/cell.ts";
 import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { TableParameter } from "../record.ts";
 import { between, type Columns, notNegative, positive, readTable } from "./read-table.ts";
+import { isEmptyRange } from "./shop-table.ts";
 
 const TOOLS = ["punch", "ram", "die", "bed", "finger"] as const;
 type Outlines = Pick<Press, (typeof TOOLS)[number]>;
@@ -33,7 +34,7 @@ const PRESS_COLUMNS = {
 } as const satisfies Columns;
 
 const given = (matrix: CellMatrix, name: string): void => {
-  if (matrix.every((row) => row.every(isBlank))) throw wrong(name, "given", null);
+  if (isEmptyRange(matrix)) throw wrong(name, "given", null);
 };
 
 export const outlines = (): TableParameter<Outlines> => ({
@@ -54,6 +55,23 @@ export const outlines = (): TableParameter<Outlines> => ({
     return Object.fromEntries(TOOLS.map((tool) => [tool, outline(tool)])) as unknown as Outlines;
   },
 });
+
+/** For callers that also answer without drawn tools: blank for none. */
+const orNone = <T>(table: TableParameter<T>): TableParameter<T | undefined> => ({
+  ...table,
+  optional: true,
+  read: (matrix, name, context) => (isEmptyRange(matrix) ? undefined : table.read(matrix, name, context)),
+});
+export const anyOutlines = () => orNone(outlines());
+export const anyPressSettings = () => orNone(pressSettings());
+
+/** Both or none. */
+export function drawnPress(outlines: Outlines | undefined, press: PressSettings | undefined): Press | undefined {
+  if (outlines && press) return { ...outlines, ...press };
+  if (outlines) throw wrong("press", "given where outlines are", null);
+  if (press) throw wrong("outlines", "given where press is", null);
+  return undefined;
+}
 
 const yes = (text: string, label: string): boolean => {
   const folded = text.trim().toLowerCase();

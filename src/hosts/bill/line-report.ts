@@ -1,6 +1,8 @@
 /** One line of the bill as it is shown beside the workbook and on paper: drawings, figures, what the checks say. */
 
+import { checkPart } from "../../calc/bend/order/part.ts";
 import { type Problem, type Status, sentences, statusOf, worstFirst } from "../../calc/problem.ts";
+import { planBends, type StripPlan } from "../../cells/bill/bend-plan.ts";
 import { checkLine, type LineCheck } from "../../cells/bill/check.ts";
 import { orRefusal } from "../../cells/bill/rows.ts";
 import { type BillLine, type BillRow, isLine } from "../../cells/tables/bill.ts";
@@ -8,8 +10,8 @@ import { Refusal } from "../../units/refusal.ts";
 import { show, showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { drawBentProfile } from "../drawing/bent-profile.ts";
+import { drawEndOfBend } from "../drawing/end-of-bend.ts";
 import { drawFlat } from "../drawing/flat-blank.ts";
-import { type BendPlan, planBends } from "./bend-plan.ts";
 import type { ShopBill } from "./shop-bill.ts";
 
 export interface LineReport {
@@ -19,14 +21,15 @@ export interface LineReport {
   readonly sentences: readonly string[];
   /** In the order a person asks for them. */
   readonly figures: readonly (readonly [name: string, value: string])[];
-  /** SVG; the picture of the tools comes last, and is missing where no tool was found. */
+  /** SVG; the pictures of the tools come last, and are missing where no tool was found. */
   readonly drawings: readonly { readonly name: string; readonly svg: string }[];
 }
 
 export interface LineWork {
   readonly line: BillLine;
   readonly check: LineCheck;
-  readonly bends: BendPlan | undefined;
+  /** One a direction with bends; none for a flat part. */
+  readonly bends: readonly StripPlan[];
   /** Why it cannot be drawn, where it cannot; the checks stand all the same. */
   readonly noDrawing: string | undefined;
 }
@@ -37,14 +40,14 @@ export function workOf(row: BillRow, { shop, missing, press }: ShopBill): LineWo
   if (!shop) return new Refusal("#N/A", missing[0] ?? "shop must be given; got nothing");
   return orRefusal(() => {
     const check = checkLine(row, shop);
-    const bends = orRefusal(() => planBends(row, check, press));
-    const refused = bends instanceof Refusal;
-    return {
-      line: row,
-      check,
-      bends: refused ? undefined : bends,
-      noDrawing: refused ? bends.message : undefined,
-    };
+    const bends = orRefusal(() => {
+      const strips = planBends(row, check.chosen, check.blank.radius, press);
+      for (const { part } of strips) checkPart(part); // now, so that nothing refuses while it is being drawn
+      return strips;
+    });
+    return bends instanceof Refusal
+      ? { line: row, check, bends: [], noDrawing: bends.message }
+      : { line: row, check, bends, noDrawing: undefined };
   });
 }
 
@@ -58,7 +61,7 @@ export function lineReport(row: BillRow, bill: ShopBill): LineReport {
     status: statusOf(check.problems),
     sentences: [...sentencesOf(check.problems), ...(work.noDrawing ? [`Not drawn: ${work.noDrawing}`] : [])],
     figures: figuresOf(work, bill.system),
-    drawings: drawingsOf(work, bill.system),
+    drawings: drawingsOf(work, bill.system, "last"),
   };
 }
 
@@ -69,6 +72,7 @@ export const sentencesOf = (problems: readonly Problem[]): string[] =>
 export function figuresOf({ line, check, bends }: LineWork, system: UnitSystem): (readonly [string, string])[] {
   const { blank, chosen, force } = check;
   const length = (value: number, digits = 4) => show(value, "length", system, digits);
+  const springback = bends.flatMap((strip) => strip.springback).filter((angle) => angle !== undefined);
   const rows: (readonly [string, string] | undefined)[] = [
     ["Material", line.material.name],
     ["Thickness", length(line.thickness)],
@@ -79,17 +83,48 @@ export function figuresOf({ line, check, bends }: LineWork, system: UnitSystem):
     chosen?.setup.punch && ["Punch", chosen.setup.punch.name],
     blank.radius === undefined ? undefined : ["Inside radius", length(blank.radius, 3)],
     force && ["Force", `${showForce(force.expected, system)}, at worst ${showForce(force.worst, system)}`],
-    bends?.springback === undefined ? undefined : ["Springback", show(bends.springback, "angle", system, 2)],
+    springback.length === 0 ? undefined : ["Springback", show(Math.max(...springback), "angle", system, 2)],
   ];
   return rows.filter((row) => row !== undefined);
 }
 
-export function drawingsOf({ line, bends }: LineWork, system: UnitSystem): LineReport["drawings"] {
-  if (!bends) return [];
-  const { part } = bends;
+/** @param hits which pictures of the tools: of every bend, or of the last of each direction. */
+export function drawingsOf(
+  { line, bends }: LineWork,
+  system: UnitSystem,
+  hits: "every" | "last",
+): LineReport["drawings"] {
+  const [main, cross] = bends;
+  if (!main) return [];
+  const options = { name: line.part, grain: line.grain, cross: cross?.part };
+  const bent = bends.map(({ part }, i) => ({
+    name: i === 0 ? "Bent" : "Bent, second direction",
+    svg: drawBentProfile(part, system, line.part),
+  }));
   return [
-    { name: "Bent", svg: drawBentProfile(part, system, line.part) },
-    { name: "Flat", svg: drawFlat(part, line.width, system, { name: line.part, grain: line.grain }) },
-    ...bends.pictures(line.part, system),
+    ...bent,
+    { name: "Flat", svg: drawFlat(main.part, line.width, system, options) },
+    ...bends.flatMap((strip, i) => hitPictures(strip, line.part, i, system).slice(hits === "every" ? 0 : -1)),
   ];
+}
+
+/** The end of every bend in its order; as far as it goes where no order was found. */
+function hitPictures(strip: StripPlan, part: string, direction: number, system: UnitSystem): LineReport["drawings"] {
+  const { order, press, plain } = strip;
+  const hits = order.feasible ? order.hits : [...order.finished, ...order.blocked.slice(0, 1)];
+  return hits.map((hit, i) => ({
+    name: `${direction === 0 ? "" : "Second direction: "}Hit ${i + 1}: end of bend ${hit.bend}`,
+    svg: drawEndOfBend(
+      {
+        part: strip.part,
+        press,
+        finished: hits.slice(0, i).map(({ bend }) => bend),
+        hit,
+        springback: strip.overbend(hit.bend),
+        name: part,
+        plain,
+      },
+      system,
+    ),
+  }));
 }

@@ -11,34 +11,49 @@ export interface FlatOptions {
   /** "across": rolling direction square to the bend lines, so along the blank's length. */
   readonly grain?: "across" | "along" | undefined;
   readonly gaugedEnd?: "first" | "last" | undefined;
+  /** The strip that is bent in the second direction: its bend lines lie along the blank's length. */
+  readonly cross?: BentPart | undefined;
 }
 
 export function drawFlat(
   part: BentPart,
-  width: Millimetres,
+  side: Millimetres,
   system: UnitSystem,
-  { name = "part", grain, gaugedEnd = "first" }: FlatOptions = {},
+  { name = "part", grain, gaugedEnd = "first", cross }: FlatOptions = {},
 ): string {
   checkPart(part);
   const length = flatLength(part);
   const lines = bendLines(part);
-  const shown = Math.min(width, length * LONGEST_SHOWN);
+  const width = cross ? flatLength(cross) : side;
+  // Both directions of bends are wanted whole; a blank with one is drawn broken where it is long.
+  const shown = cross ? width : Math.min(width, length * LONGEST_SHOWN);
   const letter = Math.max(length, shown) / 22;
   const write = (value: number) => show(value, "length", system, 5);
   const levels = inLevels(positions(lines, length), ([from, to]) => write(to - from), letter * 0.8);
   const gaugeX = gaugedEnd === "first" ? 0 : length;
   const direction = (angle: number) => (angle > 0 ? "up" : "down");
+  const inWords = (strip: BentPart) =>
+    bendLines(strip)
+      .map((at, i) => {
+        const { angle } = strip.bends[i]!;
+        return `${write(at)} (${direction(angle)} ${showNumber(Math.abs(angle))} degrees)`;
+      })
+      .join(", ");
   return drawing(
     {
       title: `${name}: flat blank`,
-      description: `Flat ${write(length)} by ${write(width)}. Bend lines at ${lines.map((at, i) => `${write(at)} (${direction(part.bends[i]!.angle)} ${showNumber(Math.abs(part.bends[i]!.angle))} degrees)`).join(", ")} from the first edge. The ${gaugedEnd} edge goes to the gauge.${grain ? ` Bend lines ${grain} the grain.` : " Grain not known."}`,
+      description: `Flat ${write(length)} by ${write(width)}. Bend lines at ${inWords(part)} from the first edge.${cross ? ` In the second direction at ${inWords(cross)} from the upper edge.` : ""} The ${gaugedEnd} edge goes to the gauge.${grain ? ` Bend lines ${grain} the grain.` : " Grain not known."}`,
       box: { left: 0, top: -letter * 1.3 * (levels.length - 1), right: length, bottom: shown },
       margin: letter * 4,
       letter,
     },
     element("rect", { x: 0, y: 0, width: length, height: shown, fill: "none" }),
+    ...(cross ? bendLines(cross) : []).flatMap((y, i) => [
+      bendLine([0, y], [length, y], cross!.bends[i]!.angle, letter),
+      crossLabel(y, length, i, cross!.bends[i]!.angle, letter),
+    ]),
     ...lines.flatMap((x, i) => [
-      bendLine(x, shown, part.bends[i]!.angle, letter),
+      bendLine([x, 0], [x, shown], part.bends[i]!.angle, letter),
       label(x, shown, i, part.bends[i]!.angle, letter),
     ]),
     ...levels.flatMap((level, height) =>
@@ -97,8 +112,8 @@ const positions = (lines: readonly number[], length: number): (readonly [number,
 };
 
 /** Up: long dashes; down: dots. Told apart without colour. */
-const bendLine = (x: number, width: number, angle: number, letter: number): string =>
-  line([x, 0], [x, width], {
+const bendLine = (from: Point, to: Point, angle: number, letter: number): string =>
+  line(from, to, {
     "stroke-dasharray": angle > 0 ? `${at(letter)} ${at(letter / 3)}` : `${at(letter / 12)} ${at(letter / 4)}`,
   });
 
@@ -108,6 +123,14 @@ const label = (x: number, width: number, i: number, angle: number, letter: numbe
     transform: `rotate(-90 ${at(x + letter * 0.8)} ${at(width / 2)})`,
     "dominant-baseline": "middle",
   });
+
+/** Letters, so that nobody takes the second direction's bends for the first one's. */
+const crossLabel = (y: number, length: number, i: number, angle: number, letter: number): string =>
+  text(
+    [length * 0.25, y - letter * 0.3],
+    `${String.fromCharCode("A".charCodeAt(0) + i)} ${angle > 0 ? "up" : "down"} ${showNumber(Math.abs(angle))}°`,
+    LETTERS,
+  );
 
 /** Three short strokes against the edge that touches the gauge. */
 const gaugeMark = (x: number, width: number, letter: number): string => {

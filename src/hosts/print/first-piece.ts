@@ -13,11 +13,11 @@ export function firstPiece({ line, check, bends }: LineWork, system: UnitSystem)
     ["Blank width", showReading(check.blank.width, system), ""],
     ...line.main.flanges.map((flange, i) => [`Flange ${i + 1}, outside`, length(flange), tolerance] as const),
     ...line.main.angles.map((angle, i) => [`Bend ${i + 1}`, `${showNumber(Math.abs(angle))}°`, "as drawn"] as const),
-    ...(bends
+    ...(bends[0]
       ? [
           [
             "Inside radius",
-            showReading(bends.part.bends[0]!.insideRadius, system),
+            showReading(bends[0].part.bends[0]!.insideRadius, system),
             line.radius === undefined ? "" : `drawing ${length(line.radius)}`,
           ] as const,
         ]

@@ -8,9 +8,10 @@ export function testStrips(works: readonly LineWork[], system: UnitSystem): stri
   const length = (value: number) => show(value, "length", system, 4);
   const seen = new Map<string, { rows: string[]; parts: string[] }>();
   for (const { line, check, bends } of works) {
-    if (!bends || !check.chosen) continue;
+    if (!bends[0] || !check.chosen) continue;
     const { die, punch } = check.chosen.setup;
-    const square = bends.part.bends.find(({ angle }) => Math.abs(angle) === 90) ?? bends.part.bends[0]!;
+    const made = bends.flatMap(({ part }) => part.bends);
+    const square = made.find(({ angle }) => Math.abs(angle) === 90) ?? made[0]!;
     const key = [line.material.name, line.thickness, die.name, punch?.name ?? "", Math.abs(square.angle)].join("\n");
     const known = seen.get(key);
     if (known) known.parts.push(line.part);

@@ -61,7 +61,21 @@ export interface Side {
   readonly finger?: { readonly tool: Solid; readonly behind: Solid; readonly below: Solid };
 }
 
-export function sides(press: Press): { readonly back: Side; readonly front: Side } {
+interface Sides {
+  readonly back: Side;
+  readonly front: Side;
+}
+
+/** A bill bends part after part on the same tools: what follows from them alone is worked out once. */
+const sidesKnown = new WeakMap<Press, Sides>();
+
+export function sides(press: Press): Sides {
+  const known = sidesKnown.get(press) ?? sidesOf(press);
+  sidesKnown.set(press, known);
+  return known;
+}
+
+function sidesOf(press: Press): Sides {
   const { punch, ram, die, bed, finger } = press;
   type Change = (outline: readonly (readonly [number, number])[]) => [number, number][];
   const side = (facing: Change): Side => {
@@ -89,8 +103,11 @@ const LARGEST = 1e4;
 /** How far a drawn punch tip or finger face may be off the origin, mm (chosen). */
 const OFF_ORIGIN = 0.1;
 
+const checked = new WeakSet<Press>();
+
 /** @throws Refusal on tools that cannot be computed with. */
 export function checkPress(press: Press): void {
+  if (checked.has(press)) return;
   for (const name of ["punch", "ram", "die", "bed", "finger"] as const) {
     const outline = press[name];
     if (outline.length < 3) throw wrong(`${name} outline`, "3 or more corners", outline.length);
@@ -122,4 +139,5 @@ export function checkPress(press: Press): void {
   above0("open_height", press.openHeight);
   above0("stroke", press.stroke);
   atLeast0("clearance", press.clearance);
+  checked.add(press);
 }

@@ -3,11 +3,12 @@
  * nose; ram and bed no wider than they, because nothing is known of them. It shows how a bend sits and proposes an order;
  * it is not the outline of a real tool, against which the order must be tried.
  */
-import type { Press } from "../../calc/bend/order/press.ts";
-import { shoulderCentre } from "../../calc/bend/order/seat.ts";
-import type { Outline } from "../../calc/bend/order/solid.ts";
-import type { Die, Punch } from "../../calc/bend/tooling.ts";
-import { degrees, mm, radians } from "../../units/quantity.ts";
+
+import { degrees, mm, radians } from "../../../units/quantity.ts";
+import type { Die, Punch } from "../tooling.ts";
+import type { Press } from "./press.ts";
+import { shoulderCentre } from "./seat.ts";
+import type { Outline } from "./solid.ts";
 
 /** Plain sizes of what the tables do not state, mm; only the look depends on them. */
 const PUNCH_HEIGHT = 120;
@@ -19,6 +20,15 @@ const FINGER = { length: 60, height: 15 };
 const ARC_STEPS = 8;
 
 export function plainPress(die: Die, punch: Punch | undefined): Press {
+  const known = pressKnown.get(die)?.get(punch) ?? drawPress(die, punch);
+  const ofDie = pressKnown.get(die) ?? new Map<Punch | undefined, Press>();
+  pressKnown.set(die, ofDie.set(punch, known));
+  return known;
+}
+
+const pressKnown = new WeakMap<Die, Map<Punch | undefined, Press>>();
+
+function drawPress(die: Die, punch: Punch | undefined): Press {
   const shoulderRadius = die.shoulder ?? mm(0);
   const common = {
     dieOpening: die.opening,

@@ -1,0 +1,69 @@
+/** How the strips of a line are bent: order and stops, on the workbook's tool outlines or else on plain tools. */
+import { estimateAirBend } from "../../calc/bend/air-estimate.ts";
+import type { Chosen } from "../../calc/bend/choose-tools.ts";
+import { type BendOrder, bendOrder } from "../../calc/bend/order/order.ts";
+import type { BentPart } from "../../calc/bend/order/part.ts";
+import { plainPress } from "../../calc/bend/order/plain-press.ts";
+import type { Press } from "../../calc/bend/order/press.ts";
+import { seat } from "../../calc/bend/order/seat.ts";
+import { type Degrees, degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import type { BillLine, Strip } from "../tables/bill.ts";
+import { bentPart } from "./blank.ts";
+
+const SAME_OPENING_MM = 0.01; // chosen: far below any step between two dies
+
+export class StripPlan {
+  readonly part: BentPart;
+  readonly press: Press;
+  /** Tools known from their tables only: an order found with them is a proposal. */
+  readonly plain: boolean;
+  /** Overbend of each bend; undefined where nothing is known of the material. */
+  readonly springback: readonly (Degrees | undefined)[];
+  /** Of the punch tip below the die's top at the end of each bend, under load: solved where it can be, else geometry. */
+  readonly depths: readonly Millimetres[];
+  #order: BendOrder | undefined;
+
+  constructor(line: BillLine, strip: Strip, { setup: { die, punch } }: Chosen, radius: Millimetres, drawn?: Press) {
+    this.part = bentPart(line, strip, radius);
+    // The outlines of the workbook are those of one die; over another they would be wrong.
+    const fits = drawn !== undefined && Math.abs(drawn.dieOpening - die.opening) < SAME_OPENING_MM;
+    this.press = fits ? drawn : plainPress(die, punch);
+    this.plain = !fits;
+    const solved = strip.angles.map((angle) =>
+      estimateAirBend(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose),
+    );
+    this.springback = solved.map(({ springback }) => springback);
+    this.depths = solved.map(({ stroke }, i) => {
+      if (stroke !== undefined) return mm(stroke - line.thickness);
+      const { tip, loaded } = seat(this.part, i + 1, this.overbend(i + 1), this.press);
+      return mm(-tip(loaded));
+    });
+  }
+
+  overbend(bend: number): Degrees {
+    return this.springback[bend - 1] ?? degrees(0);
+  }
+
+  /** Searched when it is asked for. Throws a Refusal on a part no sheet can be. */
+  get order(): BendOrder {
+    this.#order ??= bendOrder(
+      this.part,
+      this.part.bends.map((_, i) => this.overbend(i + 1)),
+      this.press,
+    );
+    return this.#order;
+  }
+}
+
+/** One plan a direction that has bends: none for a flat part, two for a tray. */
+export const planBends = (
+  line: BillLine,
+  chosen: Chosen | undefined,
+  radius: Millimetres | undefined,
+  drawn?: Press,
+): StripPlan[] =>
+  chosen === undefined || radius === undefined
+    ? []
+    : [line.main, ...(line.cross ? [line.cross] : [])]
+        .filter(({ angles }) => angles.length > 0)
+        .map((strip) => new StripPlan(line, strip, chosen, radius, drawn));
