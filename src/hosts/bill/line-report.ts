@@ -1,6 +1,7 @@
 /** One line of the bill as it is shown beside the workbook and on paper: drawings, figures, what the checks say. */
 
 import { checkPart } from "../../calc/bend/order/part.ts";
+import { checkPress } from "../../calc/bend/order/press.ts";
 import { type Problem, type Status, sentences, statusOf, worstFirst } from "../../calc/problem.ts";
 import { planBends, type StripPlan } from "../../cells/bill/bend-plan.ts";
 import { checkLine, type LineCheck } from "../../cells/bill/check.ts";
@@ -42,7 +43,11 @@ export function workOf(row: BillRow, { shop, missing, press }: ShopBill): LineWo
     const check = checkLine(row, shop);
     const bends = orRefusal(() => {
       const strips = planBends(row, check.chosen, check.blank.radius, press);
-      for (const { part } of strips) checkPart(part); // now, so that nothing refuses while it is being drawn
+      // Now, so that nothing refuses while it is being drawn.
+      for (const { part, press: tools } of strips) {
+        checkPart(part);
+        checkPress(tools);
+      }
       return strips;
     });
     return bends instanceof Refusal

@@ -23,7 +23,7 @@ export interface EndOfBend {
 }
 
 /** Height of letters as a share of the drawing. */
-const LETTER = 1 / 22;
+const LETTER = 1 / 17;
 
 /** Throws Refusal on an impossible part, tools or bend numbers. */
 export function drawEndOfBend(
@@ -50,7 +50,7 @@ export function drawEndOfBend(
       ? `the sheet meets ${touching.join(" and ")}`
       : least
         ? `least gap above the sheet ${length(least.gap)}`
-        : "no part of the sheet rises beside the punch",
+        : "nothing rises beside the punch",
     ...(plain ? ["tools drawn plain from their tables"] : []),
   ];
   const box = {

@@ -57,12 +57,22 @@ function installedBrowser(): string | undefined {
   return [...onPath, ...PLACES].find((path) => existsSync(path) && runs(path));
 }
 
-/** The page's PDF. `profile` is an empty folder for the browser's own use. Throws where the browser does not print. */
-export async function printToPdf(browser: string, page: string, profile: string): Promise<Uint8Array> {
+/**
+ * The page's PDF. `profile` is an empty folder for the browser's own use. Throws where the browser does not print, or is
+ * ended by `cancel`.
+ */
+export async function printToPdf(
+  browser: string,
+  page: string,
+  profile: string,
+  cancel: AbortSignal,
+): Promise<Uint8Array> {
   const child = spawn(browser, [...ARGUMENTS, `--user-data-dir=${profile}`], {
     stdio: ["ignore", "ignore", "ignore", "pipe", "pipe"],
   });
-  const timer = setTimeout(() => child.kill("SIGKILL"), LONGEST_MS);
+  const end = () => child.kill("SIGKILL");
+  const timer = setTimeout(end, LONGEST_MS);
+  cancel.addEventListener("abort", end);
   try {
     const pipe = new DevToolsPipe(child);
     const { targetId } = await pipe.ask("Target.createTarget", { url: "about:blank" });
@@ -76,7 +86,8 @@ export async function printToPdf(browser: string, page: string, profile: string)
     return new Uint8Array(Buffer.from(String(data), "base64"));
   } finally {
     clearTimeout(timer);
-    child.kill("SIGKILL");
+    cancel.removeEventListener("abort", end);
+    end();
     if (child.exitCode === null && child.signalCode === null && child.pid !== undefined) await once(child, "exit");
   }
 }

@@ -55,7 +55,7 @@ export function papers(book: Book, about: PaperFacts): readonly Paper[] | undefi
     {
       file: "first-piece.html",
       title: "First pieces",
-      pages: done.filter(({ bends }) => bends).map((work) => firstPiece(work, system)),
+      pages: done.filter(({ bends }) => bends.length > 0).map((work) => firstPiece(work, system)),
     },
     { file: "test-strip.html", title: "Test strips", pages: [testStrips(done, system)] },
     { file: "load-in.html", title: "Load-in list", pages: [loadIn(done, ({ line }) => describe(line.part), system)] },

@@ -11,11 +11,14 @@ import {
   columnOf,
   DIES,
   MONDAY,
+  PUNCHES,
   RATE_ROWS,
   RATES,
   range,
   rates,
+  SHEAR,
   STATIONS,
+  WATERJET,
 } from "./sample-shop.ts";
 
 const worked = (line: number): number => WORKED_BRACKET[line - 1]!.value;
@@ -245,13 +248,94 @@ describe("BILL.SETUPS", () => {
     const spill = ask("BILL.SETUPS", args("BILL.SETUPS", of));
     expect(columnOf(spill, "Part")).toEqual(["A", "C", "B", "D"]);
     expect(columnOf(spill, "Set-up")).toEqual([1, 1, 2, ""]);
-    // From the edge to the bend line: the flange less half a deduction, 2 - 0.2354.
-    expect(columnOf(spill, "Stops").slice(0, 2)).toEqual(["1.765", "1.765; 1.765"]);
+    // From the edge to the bend line: the flange less half a deduction, 2 - 0.2354. The second bend is gauged without
+    // turning the sheet, against the first flange's outside face: 4 - 0.2354.
+    expect(columnOf(spill, "Stops").slice(0, 2)).toEqual(["1.765", "1.765; 3.765"]);
     expect(columnOf(spill, "Order").slice(0, 2)).toEqual(["1", "1; 2"]);
-    // V/2 tan(A/2) at 90 degrees and a little springback.
-    expect(columnOf(spill, "Depth")[0] as number).toBeGreaterThan(1);
-    expect(columnOf(spill, "Depth")[0] as number).toBeLessThan(1.08);
+    expect(columnOf(spill, "Order from").slice(0, 2)).toEqual(["plain tools", "plain tools"]);
+    // The travel of AIR.DEPTH, which starts on the upper face, less the sheet.
+    const travel = ask("AIR.DEPTH", ["A36", 0.25, 90, 2, 0.0625, 80]) as unknown as number;
+    expect(columnOf(spill, "Depth")[0]).toBeCloseTo(travel - 0.25, 9);
     expect(columnOf(spill, "Caution")[3]).toBe("Flat: not for the brake.");
+  });
+
+  const DIES_OF = (...openings: number[]) =>
+    range(["Die", "Opening (in)", "Angle (deg)"], ...openings.map((v) => [`V${v}`, v, 80]));
+  const setUps = (dies: CellMatrix, of: CellMatrix, ...more: CellMatrix[]) => {
+    const given = [...args("BILL.SETUPS", of)];
+    given[2] = dies;
+    return ask("BILL.SETUPS", [...given, ...more]);
+  };
+
+  it("lines share a die that bends both without a problem, though each alone would take another", () => {
+    const [thin, thick]: Row[] = [
+      ["A", "A36", 0.12, 1, 4, "4; 4", 90],
+      ["B", "A36", 0.14, 1, 4, "4; 4", 90],
+    ];
+    const dies = DIES_OF(0.96, 1.04, 1.12);
+    expect(columnOf(setUps(dies, bill(thin!)), "Die")).toEqual(["V0.96"]); // 8 thicknesses
+    expect(columnOf(setUps(dies, bill(thick!)), "Die")).toEqual(["V1.12"]);
+    const both = setUps(dies, bill(thin!, thick!));
+    expect(columnOf(both, "Set-up")).toEqual([1, 1]);
+    // |log(V/8t)| of both lines is the same sum over each of the three dies; the first of equals stands.
+    expect(new Set(columnOf(both, "Die")).size).toBe(1);
+    expect(
+      columnOf(ask("BILL.CHECK", [bill(thin!, thick!), BRAKE, dies, PUNCHES, SHEAR, WATERJET, RATES]), "Die"),
+    ).toEqual(columnOf(both, "Die"));
+    // A line that names its die keeps it.
+    const named = billOf(
+      ["Width (in)", "Die"],
+      [...thin!.slice(0, 7), 4, "V0.96"],
+      [...thick!.slice(0, 7), 4, "V1.12"],
+    );
+    expect(columnOf(setUps(dies, named), "Set-up")).toEqual([1, 2]);
+  });
+
+  it("says what stands in the way where no order is found", () => {
+    // A channel deeper than it is wide closes on any straight punch.
+    const deep = setUps(DIES_OF(1), bill(["A", "A36", 0.12, 1, 4, "4; 1.5; 4", 90]));
+    expect(columnOf(deep, "Order from")).toEqual(["usual"]);
+    expect(columnOf(deep, "Order")).toEqual(["1; 2"]);
+    expect(columnOf(deep, "Caution")[0]).toMatch(
+      /No order found on plain tools: at bend \d flange \d meets the (punch|ram)\./,
+    );
+  });
+
+  it("tries the outlines that are drawn, and wants both tables or none", () => {
+    const corners = (tool: string, ...points: [number, number][]): Row[] => points.map(([x, y]) => [tool, x, y]);
+    const outlines = range(
+      ["Tool", "X (mm)", "Y (mm)"],
+      ...corners("punch", [0, 0], [10, 17.32], [10, 120], [-10, 120], [-10, 17.32]),
+      ...corners("ram", [-10, 120], [10, 120], [10, 600], [-10, 600]),
+      ...corners("die", [-25, 0], [-12.7, 0], [0, -15.1], [12.7, 0], [25, 0], [25, -60], [-25, -60]),
+      ...corners("bed", [-50, -60], [50, -60], [50, -700], [-50, -700]),
+      ...corners("finger", [0, 0], [60, 0], [60, 25], [0, 25]),
+    );
+    const press = range(
+      [
+        "Opening (in)",
+        "Shoulder radius (mm)",
+        "Die angle",
+        "Finger from (mm)",
+        "Finger to (mm)",
+        "Nearest stop (mm)",
+        "Furthest stop (mm)",
+        "Finger draws back",
+        "Open height (mm)",
+        "Stroke (mm)",
+        "Clearance (mm)",
+        "Off the end",
+      ],
+      [1, 0, 80, 0, 25, 5, 700, "yes", 150, 200, 1, "no"],
+    );
+    const part = bill(["A", "A36", 0.12, 1, 4, "4; 4", 90]);
+    expect(columnOf(setUps(DIES_OF(1), part, outlines, press), "Order from")).toEqual(["outlines"]);
+    // Drawn for another opening: they say nothing about this die.
+    expect(columnOf(setUps(DIES_OF(0.96), part, outlines, press), "Order from")).toEqual(["plain tools"]);
+    const given = [...args("BILL.SETUPS", part), outlines];
+    expect(shopFunctions.call("BILL.SETUPS", given).value).toMatchObject({
+      message: expect.stringMatching(/^press must be given where outlines are/),
+    });
   });
 });
 

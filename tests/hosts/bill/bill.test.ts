@@ -90,7 +90,7 @@ describe("the report of a line", () => {
   const bill = readShopBill(book())!;
   it("has drawings, figures and sentences; a wrong line only the sentence of what is wrong", () => {
     const good = lineReport(bill.rows[0]!, bill);
-    expect(good.drawings.map(({ name }) => name)).toEqual(["Bent", "Flat", "End of bend 1"]);
+    expect(good.drawings.map(({ name }) => name)).toEqual(["Bent", "Flat", "Hit 1: end of bend 1"]);
     // 2 x 3 x 1/4 in A36 over a 2 in die: the README's bracket, about 73 US tons for 4 ft, so a quarter of it for 1 ft.
     const force = Number.parseFloat(good.figures.find(([name]) => name === "Force")![1]);
     expect(force).toBeCloseTo(73 / 4, 0);

@@ -1,7 +1,7 @@
 /** The end of a bend as drawn, against plane geometry done here by hand. */
 import { describe, expect, it } from "vitest";
-import { drawEndOfBend } from "../../../src/hosts/drawing/end-of-bend.ts";
 import { plainPress } from "../../../src/calc/bend/order/plain-press.ts";
+import { drawEndOfBend } from "../../../src/hosts/drawing/end-of-bend.ts";
 import { degrees, mm } from "../../../src/units/quantity.ts";
 
 const DIE = { name: "V", opening: mm(16), angle: degrees(80) };

@@ -80,6 +80,6 @@ describe("the papers", () => {
   it("a set-up sheet is read on a telephone without scrolling sideways", () =>
     shown(made.find(({ file }) => file === "setup/DF-09.html")!, 320, "screen", async (page) => {
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
-      expect(await page.locator("svg").count()).toBe(3);
+      expect(await page.locator("svg").count()).toBe(4);
     }));
 });

@@ -88,7 +88,7 @@ describe("the papers of the sample", () => {
 
   it("a set-up sheet shows drawing, stops, order, cautions and boxes to tick", () => {
     const sheet = paper("setup/DF-08.html");
-    expect(sheet.match(/<svg/g)).toHaveLength(3);
+    expect(sheet.match(/<svg/g)).toHaveLength(4); // bent, flat, and the end of either bend
     for (const words of [
       "Deck beam shoe",
       "Stops",

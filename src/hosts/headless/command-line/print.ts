@@ -17,9 +17,10 @@ import type { Command, CommandContext } from "./command.ts";
 import { readArguments, UsageError } from "./usage.ts";
 
 const REFUSED = 2;
+const CANCELLED = 130; // 128 and the number of the interrupt, as shells count
 const PDF = "pack.pdf";
 
-/** `shop print WORKBOOK.xlsx OUT_DIR [--no-pdf] [--json]`: the papers for the floor. Exit 2 on a refused file or folder. */
+/** `shop print WORKBOOK.xlsx OUT_DIR [--no-pdf] [--json]`: the papers for the floor. Exit 2 on a refused file or folder, 130 when interrupted. */
 export const print: Command = async (args, context) => {
   const { values, positionals } = readArguments(args, { "no-pdf": { type: "boolean" }, json: { type: "boolean" } });
   const [given, out] = positionals;
@@ -42,6 +43,10 @@ export const print: Command = async (args, context) => {
     markFolder(folder, [...files, PDF]);
     for (const paper of made) writeInto(folder, paper.file, document(paper));
     const pdf = values["no-pdf"] ? false : await pack(made, folder, context);
+    if (pdf === "cancelled") {
+      context.note(`cancelled: ${files.length} files are in ${out}, ${PDF} is not\n`);
+      return CANCELLED;
+    }
     const pages = made.reduce((sum, paper) => sum + paper.pages.length, 0);
     if (values.json)
       context.out(`${JSON.stringify({ files: pdf ? [...files, PDF] : files, pages, pdf: pdf ? PDF : null })}\n`);
@@ -70,24 +75,41 @@ function papersOf(from: string, context: CommandContext): readonly Paper[] | und
 }
 
 /** All pages as one PDF, where a browser is here to print it; a note where there is none. */
-async function pack(made: readonly Paper[], folder: string, context: CommandContext): Promise<boolean> {
+async function pack(made: readonly Paper[], folder: string, context: CommandContext): Promise<boolean | "cancelled"> {
   const browser = await findBrowser();
   if (browser === undefined) {
     context.note(`no browser found for ${PDF}; set CHROMIUM to one, or print index.html by hand\n`);
     return false;
   }
   const work = mkdtempSync(join(tmpdir(), "bracket-bill-print-"));
+  const cancelling = new AbortController();
+  const cancel = () => cancelling.abort();
+  process.once("SIGINT", cancel);
   try {
     const page = join(work, "pack.html");
     mkdirSync(join(work, "profile"));
     writeFileSync(page, document({ title: made[0]!.title, pages: made.flatMap(({ pages }) => pages) }));
-    writeInto(folder, PDF, await printToPdf(browser, pathToFileURL(page).href, join(work, "profile")));
+    writeInto(
+      folder,
+      PDF,
+      await printToPdf(browser, pathToFileURL(page).href, join(work, "profile"), cancelling.signal),
+    );
     return true;
   } catch (problem) {
+    if (cancelling.signal.aborted) return "cancelled";
     context.note(`${browser} did not print ${PDF}: ${(problem as Error).message}\n`);
     return false;
   } finally {
-    // Helpers of a browser that was ended may still write into its profile for a moment.
-    rmSync(work, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
+    process.removeListener("SIGINT", cancel);
+    removeProfile(work);
+  }
+}
+
+/** Helpers of a browser that was ended may still write into its profile; what then stays is the system's to clear away. */
+function removeProfile(folder: string): void {
+  try {
+    rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
+  } catch (problem) {
+    if ((problem as NodeJS.ErrnoException).code === undefined) throw problem;
   }
 }
