@@ -14,6 +14,7 @@ import {
   PUNCHES,
   RATE_ROWS,
   RATES,
+  type Row,
   range,
   rates,
   SHEAR,
@@ -285,8 +286,8 @@ describe("BILL.SETUPS", () => {
     // A line that names its die keeps it.
     const named = billOf(
       ["Width (in)", "Die"],
-      [...thin!.slice(0, 7), 4, "V0.96"],
-      [...thick!.slice(0, 7), 4, "V1.12"],
+      ["A", "A36", 0.12, 1, "4; 4", 90, 4, "V0.96"],
+      ["B", "A36", 0.14, 1, "4; 4", 90, 4, "V1.12"],
     );
     expect(columnOf(setUps(dies, named), "Set-up")).toEqual([1, 2]);
   });

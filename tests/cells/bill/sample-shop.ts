@@ -1,7 +1,7 @@
 /** The invented shop and bracket of tests/reference/worked-bracket.ts as ranges of a workbook, and more of the same. */
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 
-type Row = readonly CellValue[];
+export type Row = readonly CellValue[];
 /** Rows that say less than the header are filled up with empty cells. */
 export const range = (header: Row, ...rows: Row[]): CellMatrix =>
   [header, ...rows].map((row) => header.map((_, i) => row[i] ?? null));
