@@ -137,12 +137,12 @@ export const timesSheet = (): SheetModel =>
 export const setUpsSheet = (): SheetModel =>
   spillSheet({
     name: "Set-ups",
-    note: "The order at the brake with fewest changes of tools. Depth is a first setting: go short on the first hit, measure, correct. Stops and order as usual from the ends inward; walk the part through before the run.",
+    note: "The fewest sets of tools for the whole job, in the order that changes least. Depth is a first setting: go short on the first hit, measure, correct. Order and stops are tried on plain tools drawn from the tables; walk the part through on the real ones before the run.",
     blocks: [
       {
         spill: "BILL.SETUPS",
         formula: shop("BILL.SETUPS", { ...BENDERS, rates: RATES }),
-        widths: { Run: 5, "Set-up": 7, Part: 8, Caution: 50, Message: 30 },
+        widths: { Run: 5, "Set-up": 7, Part: 8, "Order from": 11, Caution: 50, Message: 30 },
       },
     ],
   });
