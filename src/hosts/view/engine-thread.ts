@@ -23,8 +23,9 @@ function answer(request: Request, trade: Trade): Answer {
   }
   const open = session!;
   if (request.ask === "edit") {
+    const before = open.typed(request.edit);
     const changes = open.edit(request.edit);
-    return { said: "edited", changes, waits: open.waits };
+    return { said: "edited", changes, waits: open.waits, before };
   }
   if (request.ask === "finish") return { said: "edited", changes: open.finish(), waits: open.waits };
   if (request.ask === "look") return { said: "looked", ...open.look(request.place) };

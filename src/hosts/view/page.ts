@@ -1,15 +1,19 @@
 /** The page for people without Excel: the workbook in a grid, the selected line and the functions beside it. */
+import { cellName } from "../headless/formula/address.ts";
 import { element } from "../pane/element.ts";
 import { guide } from "../pane/guide/guide.ts";
 import { lineView } from "../pane/line/line-view.ts";
 import { Ended, Engine } from "./engine.ts";
 import { SheetGrid } from "./grid.ts";
+import { History } from "./history.ts";
 import { progressAfter } from "./progress.ts";
-import type { ChangedView, SheetView } from "./protocol.ts";
+import type { ChangedView, Edit, SheetView } from "./protocol.ts";
 
 const byId = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
 const message = byId("message");
 const save = byId<HTMLButtonElement>("save");
+const undo = byId<HTMLButtonElement>("undo");
+const redo = byId<HTMLButtonElement>("redo");
 
 const engine = new Engine(
   () => new Worker(new URL("engine.js", location.href), { type: "module" }),
@@ -21,6 +25,7 @@ let panels: HTMLElement[] = [];
 let open = 0;
 let place: { row: number; column: number } | undefined;
 let unsaved = false;
+const history = new History();
 
 const say = (text: string) => {
   message.textContent = text;
@@ -114,8 +119,15 @@ async function beginEdit(row: number, column: number): Promise<string | undefine
 }
 
 async function edit(row: number, column: number, typed: string): Promise<void> {
+  const place = { sheet: open, row, column };
+  const { before } = await send({ ...place, typed });
+  if (before !== undefined) history.made({ ...place, before, after: typed });
+  showHistory();
+}
+
+async function send(edit: Edit): Promise<{ before?: string | undefined }> {
   clearTimeout(finishing);
-  const { changes, waits } = await engine.edit({ sheet: open, row, column, typed });
+  const { changes, waits, before } = await engine.edit(edit);
   performance.mark("edit answered");
   unsaved = true;
   say("");
@@ -124,6 +136,22 @@ async function edit(row: number, column: number, typed: string): Promise<void> {
   requestAnimationFrame(() => performance.mark("edit painted"));
   finishSoon(waits);
   await lookAgain();
+  return { before };
+}
+
+const step = (which: "undo" | "redo") =>
+  attempt(async () => {
+    await history.step(which, async (edit) => {
+      if (edit.sheet !== open) openSheet(edit.sheet);
+      await send(edit);
+      say(`${which === "undo" ? "Undone" : "Done again"}: ${cellName(edit.row, edit.column)}.`);
+    });
+    showHistory();
+  });
+
+function showHistory(): void {
+  undo.disabled = !history.canUndo;
+  redo.disabled = !history.canRedo;
 }
 
 /** Long calls (a cut plan) begin when nobody has typed for a moment; until they are done their answers are old. */
@@ -169,6 +197,17 @@ save.addEventListener("click", () =>
     if (response.ok) unsaved = false;
   }),
 );
+undo.addEventListener("click", () => void step("undo"));
+redo.addEventListener("click", () => void step("redo"));
+addEventListener("keydown", (event) => {
+  // In a field the keys mean the field's own text.
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.target instanceof HTMLInputElement) return;
+  const key = event.key.toLowerCase();
+  const which = key === "y" || (key === "z" && event.shiftKey) ? "redo" : key === "z" ? "undo" : undefined;
+  if (!which) return;
+  event.preventDefault();
+  void step(which);
+});
 byId("cancel").addEventListener("click", () =>
   attempt(async () => {
     clearTimeout(finishing);

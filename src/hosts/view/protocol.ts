@@ -66,7 +66,13 @@ export type Answer =
       readonly waits: boolean;
     }
   /** `waits`: long calls still have their old answer, until "finish" is asked. */
-  | { readonly said: "edited"; readonly changes: readonly ChangedView[]; readonly waits: boolean }
+  | {
+      readonly said: "edited";
+      readonly changes: readonly ChangedView[];
+      readonly waits: boolean;
+      /** What would have to be typed to take the edit back; undefined where nothing can be. */
+      readonly before?: string | undefined;
+    }
   | { readonly said: "looked"; readonly detail: CellDetail; readonly report: LineReport | undefined }
   | { readonly said: "saved"; readonly bytes: Uint8Array }
   | { readonly said: "refused"; readonly message: string };

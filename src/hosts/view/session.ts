@@ -18,7 +18,7 @@ import { editedBytes, type TypedCell } from "./edited-bytes.ts";
 import { readLooks, type SheetLooks, sheetLooks } from "./looks.ts";
 import type { CellDetail, ChangedView, Edit, Place, SheetView } from "./protocol.ts";
 import type { Trade } from "./trade.ts";
-import { typedValue } from "./typed-value.ts";
+import { asTyped, typedValue } from "./typed-value.ts";
 
 /** Why a long call keeps its old answer for now. */
 const LATER = "volatile";
@@ -136,6 +136,11 @@ export class Session {
     return this.#changes();
   }
 
+  /** What would have to be typed for what the cell holds now. */
+  typed({ sheet, row, column }: Place): string | undefined {
+    return asTyped(this.#workbook.sheets[sheet]?.values[column]?.[row], this.#isText({ sheet, row, column }));
+  }
+
   #changes(): ChangedView[] {
     return this.#workbook.sheets.flatMap((sheet, index) => this.#differences(sheet, index));
   }
@@ -143,11 +148,16 @@ export class Session {
   #change({ sheet, row, column, typed }: Edit): void {
     const locked = this.#locked({ sheet, row, column });
     if (locked) throw wrong("cell", "one that is typed, not calculated", cellName(row, column), locked);
-    const value = typedValue(typed, this.#looks[sheet]!.at(row, column).format === "@");
+    const value = typedValue(typed, this.#isText({ sheet, row, column }));
     this.#calculator.change([{ sheet, row, column, value }]);
     this.#typed.set(`${sheet} ${row} ${column}`, { sheet, row, column, value });
     this.#book = undefined;
     this.#bill = null;
+  }
+
+  /** A cell whose format keeps what is typed as text. */
+  #isText({ sheet, row, column }: Place): boolean {
+    return this.#looks[sheet]?.at(row, column).format === "@";
   }
 
   #differences(sheet: Sheet, index: number): ChangedView[] {

@@ -1,6 +1,6 @@
 /** What a person types into a cell becomes a value; fractions, gauges and lists stay text, which the functions read. */
 import type { CellValue } from "../../units/cell.ts";
-import { wrong } from "../../units/refusal.ts";
+import { Refusal, wrong } from "../../units/refusal.ts";
 
 const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i;
 const LONGEST = 32_767; // what a cell of a workbook holds
@@ -18,6 +18,22 @@ export function typedValue(typed: string, isText: boolean): CellValue {
   if (percent && NUMBER.test(percent[1]!)) return finite(Number(percent[1]) / 100, text);
   return NUMBER.test(text) ? finite(Number(text), text) : text;
 }
+
+/** What would have to be typed for this value: the inverse, for taking an edit back. Without a value for an error. */
+export function asTyped(value: CellValue | undefined, isText: boolean): string | undefined {
+  if (value === null || value === undefined) return "";
+  if (typeof value !== "string") return typeof value === "object" ? undefined : String(value);
+  return isText || typedValueOrNone(value) === value ? value : `'${value}`;
+}
+
+const typedValueOrNone = (text: string): CellValue | undefined => {
+  try {
+    return typedValue(text, false);
+  } catch (problem) {
+    if (problem instanceof Refusal) return undefined;
+    throw problem;
+  }
+};
 
 function finite(value: number, text: string): number {
   if (Number.isFinite(value)) return value;

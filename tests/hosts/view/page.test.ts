@@ -113,6 +113,27 @@ describe("a bill without Excel", () => {
       expect(await cell(page, "C", 5).textContent()).toBe("96");
     }));
 
+  it("an edit is taken back and made again, by key and by button", () =>
+    visit("undone", {}, async ({ page }) => {
+      await cell(page, "A", 5).click();
+      await soon(() => figure(page, "Thickness")).toBe("0.1875 in");
+      expect(await page.locator("#undo").isDisabled()).toBe(true);
+      await type(page, "E", 5, "1/4");
+      await soon(() => figure(page, "Thickness")).toBe("0.25 in");
+      await page.keyboard.press("ControlOrMeta+z");
+      await soon(() => figure(page, "Thickness")).toBe("0.1875 in");
+      expect(await cell(page, "E", 5).textContent()).toBe("3/16");
+      await soon(() => page.locator("#message").textContent()).toBe("Undone: E5.");
+      await page.locator("#redo").click();
+      await soon(() => figure(page, "Thickness")).toBe("0.25 in");
+      expect(await page.locator("#redo").isDisabled()).toBe(true);
+      // From another sheet the one with the edit is shown again.
+      await page.getByRole("tab", { name: "Answers" }).click();
+      await page.locator("#undo").click();
+      await soon(() => page.getByRole("tab", { selected: true }).textContent()).toBe("Parts");
+      await soon(() => cell(page, "E", 5).textContent()).toBe("3/16");
+    }));
+
   it("what is saved opens again with the edit and its answers, and the rest of the file untouched", () =>
     visit("saved", {}, async ({ page, saved }) => {
       await type(page, "E", 5, "1/4");

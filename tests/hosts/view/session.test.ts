@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Session } from "../../../src/hosts/view/session.ts";
 import { trade } from "../../../src/hosts/view/trade.ts";
-import { typedValue } from "../../../src/hosts/view/typed-value.ts";
+import { asTyped, typedValue } from "../../../src/hosts/view/typed-value.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 
 const SAMPLE = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));
@@ -25,6 +26,24 @@ describe("what is typed", () => {
     ["2; 3", "2; 3"],
     ["'007", "007"],
   ])("%j becomes %j", (typed, value) => expect(typedValue(typed, false)).toBe(value));
+
+  it("typed again, what a cell holds gives what it holds", () => {
+    const held = fc.oneof(
+      fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => value + 0), // no -0
+      fc.boolean(),
+      fc.constant(null),
+      fc.string().filter((text) => text.trim() === text && text !== ""),
+      fc.constantFrom("12", "true", "5 %", "=1", "'x", "1e5"),
+    );
+    fc.assert(
+      fc.property(held, (value) => {
+        expect(typedValue(asTyped(value, false)!, false)).toBe(value);
+      }),
+      { numRuns: 500 },
+    );
+    expect(asTyped("007", true)).toBe("007");
+    expect(asTyped({ error: "#N/A" } as never, false)).toBeUndefined();
+  });
 
   it("stays text in a cell of text", () => expect(typedValue("0.25", true)).toBe("0.25"));
   it.each(["=1", "1e999", "x".repeat(40_000)])("%.9s is refused", (typed) =>

@@ -14,7 +14,11 @@ import type { BendLine } from "./line.ts";
  * on a brake is a note (a bill that is red on every line is read by nobody); tighter than usual, or tighter than
  * published where nothing is usual, is a problem. Grain that is not known is judged along.
  */
-export function radiusProblem(line: BendLine, { tightest, stroke }: AirEstimate, system: UnitSystem): Problem | undefined {
+export function radiusProblem(
+  line: BendLine,
+  { tightest, stroke }: AirEstimate,
+  system: UnitSystem,
+): Problem | undefined {
   const { material, thickness, grain } = line;
   const across = publishedRadius(line, "across");
   const published = publishedRadius(line, grain ?? "along") ?? (grain ? undefined : across);
