@@ -27,32 +27,50 @@ export const foldHeader = (cell: CellValue): string =>
         .replace(/[\s\-_.:*]+/g, "")
     : "";
 
-export function findTable(book: Book, words: TableWords): FoundTable | undefined {
-  for (const sheet of book)
-    for (let top = 0; top < sheet.rows.length; top++) {
-      const found = headerIn(sheet, top, words);
-      if (found) return { sheet, top, left: found.left, matrix: tableBelow(sheet, top, found.left, found.right) };
-    }
-  return undefined;
+export function findTable(book: Book, { has, lacks = [] }: TableWords): FoundTable | undefined {
+  const wanted = has.map((any) => any.map(foldHeader));
+  const unwanted = lacks.map(foldHeader);
+  const found = runsOf(book).find(
+    ({ titles }) =>
+      wanted.every((any) => any.some((word) => titles.has(word))) && !unwanted.some((word) => titles.has(word)),
+  );
+  if (!found) return undefined;
+  const { sheet, top, left, right } = found;
+  return { sheet, top, left, matrix: tableBelow(sheet, top, left, right) };
 }
 
-/** Cells side by side without a gap. */
-function headerIn(
-  sheet: BookSheet,
-  row: number,
-  { has, lacks = [] }: TableWords,
-): { left: number; right: number } | undefined {
-  const width = sheet.rows[row]?.length ?? 0;
+/** Cells side by side without a gap: what a header row is, and every other row too. */
+interface Run {
+  readonly sheet: BookSheet;
+  readonly top: number;
+  readonly left: number;
+  readonly right: number;
+  readonly titles: ReadonlySet<string>;
+}
+
+/** Every table of a workbook is looked for in the same rows: they are read once. */
+const runsKnown = new WeakMap<Book, readonly Run[]>();
+
+function runsOf(book: Book): readonly Run[] {
+  const known = runsKnown.get(book) ?? book.flatMap((sheet) => sheet.rows.flatMap((_, top) => runsIn(sheet, top)));
+  runsKnown.set(book, known);
+  return known;
+}
+
+function runsIn(sheet: BookSheet, top: number): Run[] {
+  const width = sheet.rows[top]?.length ?? 0;
+  const runs: Run[] = [];
   for (let left = 0; left < width; left++) {
-    if (isBlank(cellAt(sheet, row, left))) continue;
+    if (isBlank(cellAt(sheet, top, left))) continue;
     let right = left;
-    while (!isBlank(cellAt(sheet, row, right + 1))) right++;
-    const titles = sheet.rows[row]!.slice(left, right + 1).map(foldHeader);
-    const stands = (word: string) => titles.includes(foldHeader(word));
-    if (has.every((any) => any.some(stands)) && !lacks.some(stands)) return { left, right };
+    while (!isBlank(cellAt(sheet, top, right + 1))) right++;
+    const cells = sheet.rows[top]!.slice(left, right + 1);
+    // Every header that is looked for has at least two words.
+    if (cells.filter((cell) => typeof cell === "string").length > 1)
+      runs.push({ sheet, top, left, right, titles: new Set(cells.map(foldHeader)) });
     left = right;
   }
-  return undefined;
+  return runs;
 }
 
 function tableBelow(sheet: BookSheet, top: number, left: number, right: number): CellMatrix {

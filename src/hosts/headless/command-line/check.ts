@@ -6,29 +6,18 @@ import { type Outcome, outcomes } from "../../../cells/bill/rows.ts";
 import type { MaterialTable } from "../../../cells/materials/material-table.ts";
 import type { ReadContext, TableParameter } from "../../../cells/record.ts";
 import { readBill } from "../../../cells/tables/bill.ts";
-import type { Columns } from "../../../cells/tables/column.ts";
-import { RATE_COLUMNS, rates } from "../../../cells/tables/rates.ts";
-import {
-  anyShears,
-  BRAKE_COLUMNS,
-  brakes,
-  DIE_COLUMNS,
-  dies,
-  PUNCH_COLUMNS,
-  punches,
-  SHEAR_COLUMNS,
-} from "../../../cells/tables/shop-tables.ts";
-import { anyWaterjets, WATERJET_COLUMNS } from "../../../cells/tables/waterjet.ts";
-import type { CellMatrix } from "../../../units/cell.ts";
+import { rates } from "../../../cells/tables/rates.ts";
+import { anyShears, brakes, dies, punches } from "../../../cells/tables/shop-tables.ts";
+import { anyWaterjets } from "../../../cells/tables/waterjet.ts";
 import { Refusal } from "../../../units/refusal.ts";
-import { materialsOf } from "../../bill/shop-bill.ts";
+import { findTable, type TableWords } from "../../bill/find-table.ts";
+import { materialsOf, TABLES } from "../../bill/shop-bill.ts";
 import { bookOf } from "../../bill/workbook-book.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
 import { readWorkbook } from "../workbook/read-workbook.ts";
 import { callerPath } from "./caller.ts";
 import { inWords, partOf, SYSTEM, type Verdict } from "./checked-part.ts";
 import type { Command } from "./command.ts";
-import { findTable } from "./find-table.ts";
 import { partsOf } from "./parts-file.ts";
 import { readArguments, UsageError } from "./usage.ts";
 
@@ -81,25 +70,27 @@ function read(file: string): Uint8Array {
 }
 
 function shopIn(file: string): Omit<CheckShop, "bill"> {
-  const workbook = readWorkbook(read(file));
-  const materials = materialsOf(bookOf(workbook), SYSTEM);
-  const table = <T>(columns: Columns, parameter: TableParameter<T>, name: string, needed: boolean): T => {
-    const range: CellMatrix | undefined = findTable(workbook, columns);
+  const book = bookOf(readWorkbook(read(file)));
+  const materials = materialsOf(book, SYSTEM);
+  const table = <T>(name: keyof typeof TABLES, parameter: TableParameter<T>, needed: boolean): T => {
+    const range = findTable(book, TABLES[name])?.matrix;
     if (!range && needed)
       throw new FileRefusal(
         "unreadable",
-        `${file} must be a workbook with a table whose header begins "${Object.values(columns)[0]!.headers[0]}" (${name}); got none`,
+        `${file} must be a workbook with a ${parameter.type} whose header has ${inHeader(TABLES[name].has)}; got none`,
       );
-    return parameter.read((range ?? [[null]]) as never, name, contextOf(materials));
+    return parameter.read((range ?? [[null]]) as never, parameter.type, contextOf(materials));
   };
   return {
-    brakes: table(BRAKE_COLUMNS, brakes(), "brake table", true),
-    dies: table(DIE_COLUMNS, dies(), "die table", true),
-    punches: table(PUNCH_COLUMNS, punches(), "punch table", true),
-    shears: table(SHEAR_COLUMNS, anyShears(), "shear table", false),
-    waterjets: table(WATERJET_COLUMNS, anyWaterjets(), "waterjet table", false),
-    rates: table(RATE_COLUMNS, rates(true), "rate table", false),
+    brakes: table("brakes", brakes(), true),
+    dies: table("dies", dies(), true),
+    punches: table("punches", punches(), true),
+    shears: table("shears", anyShears(), false),
+    waterjets: table("waterjets", anyWaterjets(), false),
+    rates: table("rates", rates(true), false),
     materials,
     system: SYSTEM,
   };
 }
+
+const inHeader = (has: TableWords["has"]): string => has.map(([word]) => `"${word}"`).join(" and ");

@@ -185,7 +185,7 @@ describe("shop check refuses", () => {
       "a shop without dies",
       `${HEADER}\n${GOOD}\n`,
       file("brake.xlsx", workbook(BRAKE)),
-      /table whose header begins "Die"/,
+      /die table whose header has "Die"/,
     ],
   ])("%s: exit 2, nothing on standard output", async (_, csv, book, message) => {
     const { exit, text, notes } = await run(file("parts.csv", csv), "--shop", book, "--json");
