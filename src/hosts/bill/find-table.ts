@@ -19,13 +19,23 @@ export interface TableWords {
 
 const WITHOUT_UNIT = /\s*[([][^)\]]*[)\]]\s*$/;
 
-export const foldHeader = (cell: CellValue): string =>
-  typeof cell === "string"
-    ? cell
-        .replace(WITHOUT_UNIT, "")
-        .toLowerCase()
-        .replace(/[\s\-_.:*]+/g, "")
-    : "";
+/** A word as headers are compared: without unit, case, blanks and dots. */
+export function foldHeader(cell: CellValue): string {
+  if (typeof cell !== "string") return "";
+  const known = folded.get(cell);
+  if (known !== undefined) return known;
+  const word = cell
+    .replace(WITHOUT_UNIT, "")
+    .toLowerCase()
+    .replace(/[\s\-_.:*]+/g, "");
+  if (folded.size >= MOST_FOLDED) folded.clear();
+  folded.set(cell, word);
+  return word;
+}
+
+/** The same sheets are looked through after every edit. */
+const folded = new Map<string, string>();
+const MOST_FOLDED = 10_000; // chosen: about a megabyte
 
 export function findTable(book: Book, { has, lacks = [] }: TableWords): FoundTable | undefined {
   const wanted = has.map((any) => any.map(foldHeader));
