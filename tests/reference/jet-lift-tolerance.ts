@@ -86,6 +86,7 @@ export const jetLiftTolerance: readonly Published[] = [
   multiplier("twist of 135 degrees", [10, 30, 10, 135, 0.2, "good", 1], 0.57),
   multiplier("fair grip below 30 in", [10, 29.999, 10, 0, 0.2, "fair", 1], 0.95),
   multiplier("fair grip from 30 in", [10, 30, 10, 0, 0.2, "fair", 1], 1),
+  multiplier("poor grip, low", [10, 20, 10, 0, 0.2, "poor", 1], 0.925 * 0.9),
   multiplier("poor grip", [10, 30, 10, 0, 0.2, "poor", 1], 0.9),
   multiplier("once a minute for an hour", [10, 29.999, 10, 0, 1, "good", 1], 0.94),
   multiplier("once a minute for a day", [10, 29.999, 10, 0, 1, "good", 8], 0.75),

@@ -2,7 +2,7 @@
  * Rules of the trade worked by hand: common practice, as style and cautions have it, never a standard. What a check says is
  * asked on both sides of its limit, so that a limit that moves by one per cent is seen.
  */
-import type { PublishedFormula } from "./published.ts";
+import { GROOVER_5, type PublishedFormula } from "./published.ts";
 
 const PRACTICE = "common practice, worked by hand";
 
@@ -20,6 +20,11 @@ const rule = (
 ): PublishedFormula => ({ id, formula, expected, tolerance, source, basis: "memory" });
 
 const BRAKE = 'VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",@,120,100})';
+const strips = (count: number) =>
+  `VSTACK({"Material","Thickness (in)","Blank (in)","Flange 1 (in)","Flange 2 (in)","Bend angle (deg)","Opening (in)"}${',{"A36",0.25,4.53,2,3,90,2}'.repeat(count)})`;
+/** A channel of 40, 60, 40 in 2 mm sheet over a plain V of 16 mm. */
+const CHANNEL =
+  'SHOP.BEND.ORDER("40;60;40",90,2,3,{"Tool","X","Y";"punch",0,0;"punch",10,17.32;"punch",10,120;"punch",-10,120;"punch",-10,17.32;"ram",-40,120;"ram",40,120;"ram",40,600;"ram",-40,600;"die",-20,0;"die",-8,0;"die",0,-9.53;"die",8,0;"die",20,0;"die",20,-60;"die",-20,-60;"bed",-50,-60;"bed",50,-60;"bed",50,-700;"bed",-50,-700;"finger",0,0;"finger",60,0;"finger",60,25;"finger",0,25},{"Opening","Shoulder radius","Die angle","Finger from","Finger to","Nearest stop","Furthest stop","Finger draws back","Open height","Stroke","Clearance","Off the end";16,0,80,0,25,5,700,"yes",150,200,1,"no"},2,,"mm")';
 const brake = (tons: number) => BRAKE.replace("@", String(tons));
 const die = (opening: number, angle: number | string) =>
   `VSTACK({"Die","Opening (in)","Angle (deg)"},HSTACK("D",${opening},${angle}))`;
@@ -264,6 +269,39 @@ export const shopRules: readonly PublishedFormula[] = [
     1,
     0,
     "area of pieces and sheet",
+  ),
+
+  // A straight cut makes one piece two: four pieces of one sheet are three cuts.
+  rule(
+    "a sheet cut into quarters takes three strokes",
+    '=SUM(INDEX(SHOP.CUT.LIST({"Part","Material","Thickness (in)","Length (in)","Width (in)","Quantity";"A","A36",0.25,48,24,4},{"Stock","Material","Thickness (in)","Length (in)","Width (in)","Price";"4x8","A36",0.25,96,48,300},{"Cut length (in)";120}),0,6))',
+    3,
+    0,
+    "counting pieces",
+  ),
+  // What the two flanges lose to the bend, by definition.
+  rule(
+    "deduction of a test strip",
+    '=INDEX(SHOP.STRIP.DEDUCTION("A36",0.25,4.53,"2;3",90,2),1,1)',
+    0.47,
+    1e-9,
+    "BD = A + B - L, by definition",
+  ),
+  // Precisions add: 1 / deviation^2 is the prior's 1 / 0.05^2 and as much again for every strip alike.
+  rule(
+    "two strips alike weigh twice one",
+    `=LET(d,LAMBDA(t,INDEX(SHOP.STRIP.TABLE(t),2,5)^-2),2*d(${strips(1)})-d(${strips(2)}))`,
+    400,
+    1e-6,
+    "normal distribution with a conjugate prior, textbook rule (memory)",
+  ),
+  // The first bend lies against its own edge: the flange less half the deduction, r 3, t 2: 40 - (10 - (pi/2) 3.84) / 2.
+  rule(
+    "stop of the first hit of a channel",
+    `=INDEX(${CHANNEL},2,5)`,
+    40 - (10 - (Math.PI / 2) * 3.84) / 2,
+    1e-6,
+    `${GROOVER_5}, eq. 19.6, and plane geometry by hand`,
   ),
 
   says("a soft alloy folds sharp", "clear", "", { material: "1100-H14", thickness: 0.125, opening: 1 }),

@@ -8,7 +8,7 @@ const given = ARGUMENTS(bill(BRACKET));
 const worked = (name: string, column: string, line: number, row = 0, unit = 1): PublishedCell => {
   const { what, value } = WORKED_BRACKET[line - 1]!;
   return {
-    id: `worked bracket, line ${line}: ${what}`,
+    id: `worked bracket, line ${line}: ${what} (${name})`,
     call: [name, ...given[name]!],
     column,
     row,
@@ -19,6 +19,26 @@ const worked = (name: string, column: string, line: number, row = 0, unit = 1): 
   };
 };
 const SECONDS = 60;
+const line = (number: number): number => WORKED_BRACKET[number - 1]!.value;
+
+/** One more line of arithmetic on the lines of the bracket. */
+const by = (what: string, name: string, column: string, expected: number): PublishedCell => ({
+  ...worked(name, column, 1),
+  id: `worked bracket: ${what} (${name})`,
+  expected,
+});
+
+/** (1 + 4 t / V) UTS L t^2 / V with an ordinary A36 of 65 ksi, in US tons. */
+const force = (name: string, column: string): PublishedCell => ({
+  ...by(
+    "force at the brake",
+    name,
+    column,
+    ((1 + (4 * line(1)) / line(8)) * 65 * line(4) * line(1) ** 2) / line(8) / 2,
+  ),
+  source: "Lange, Umformtechnik Bd. 3: (1 + 4 s/w) Rm b s^2 / w; 65 ksi between the 58 and 80 of ASTM A36 (memory)",
+  basis: "memory",
+});
 
 export const workedBill: readonly PublishedCell[] = [
   worked("BILL.BLANKS", "Length", 14),
@@ -37,4 +57,16 @@ export const workedBill: readonly PublishedCell[] = [
   worked("BILL.PRICE", "Cost", 36),
   worked("BILL.PRICE", "Unit price", 37),
   worked("BILL.PRICE", "Price", 38),
+  worked("BILL.CHECK", "Radius", 10),
+  worked("BILL.LOADIN", "Weight each", 15),
+  by("20 pieces in one pile", "BILL.LOADIN", "Pile weight", line(7) * line(15)),
+  by("shear set-up and run", "BILL.ROUTE", "On shear", (line(30) + line(21)) / SECONDS),
+  by("brake set-up and run", "BILL.ROUTE", "On brake", (line(31) + line(27)) / SECONDS),
+  // What the route decides about: cutting and drilling, at 60 and 55 an hour.
+  by("cutting and drilling", "BILL.ROUTE", "Cost", ((line(30) + line(21)) * 60 + (line(32) + line(29)) * 55) / 3600),
+  by("the brake's hours", "BILL.WHATIF", "Hours", (line(31) + line(27)) / 3600),
+  by("a whole sheet of steel, 0.284 lb/in^3", "BILL.SHEETS", "Weight each", 48 * 96 * line(1) * 0.284),
+  by("its price for 22 blanks at 80 % yield", "BILL.SHEETS", "Price", 220 * Math.ceil(line(18) / 220)),
+  ...(["BILL.CHECK", "BILL.SETUPS"] as const).map((name) => force(name, "Force")),
+  force("BILL.MACHINES", "Value"),
 ];
