@@ -2,8 +2,8 @@
 import { RECORDS } from "../../cells/catalogue.ts";
 import { publicName } from "../../cells/record.ts";
 import { CellError, ERROR_CODES } from "../../units/cell.ts";
+import { GRAMMAR } from "./grammar.ts";
 
-const GRAMMAR = /^(?<subject>\S.*?) must be (?<rule>\S.*?); got (?<got>\S.*)$/s;
 /** Ours alone: what shows that a fault of the program, and not the caller's, stopped the call. */
 const FAULTS = /free of faults of its own|\bundefined\b|\bNaN\b|\bInfinity\b|\[object |is not a function|Cannot read/;
 
@@ -39,9 +39,8 @@ function problemOfError({ code, message }: CellError, given: readonly unknown[])
   return isKnown(match.groups!["subject"]!) ? undefined : `an unknown parameter: ${message}`;
 }
 
-/** Parts of an argument that the arithmetic names by themselves: one flange, one bend, an outline or setting of the press. */
-const PART =
-  /^(?:flange \d+|(?:angle|inside radius|deduction) of bend \d+|\w+ outline|place along the bed|furthest_stop|finger heights)$/;
+/** Parts of an argument that the arithmetic names by themselves: one flange, one bend. */
+const PART = /^(?:flange \d+|(?:angle|inside radius|deduction) of bend \d+|place along the bed)$/;
 const NAMES = RECORDS.flatMap(({ parameters }) => Object.keys(parameters).map(publicName));
 
 /** A sentence begins with a parameter, alone or with its row and column, with a part of one, or with all arguments. */

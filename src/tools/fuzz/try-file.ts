@@ -6,6 +6,7 @@ import { partsOf } from "../../hosts/headless/command-line/parts-file.ts";
 import { FileRefusal } from "../../hosts/headless/package/file-refusal.ts";
 import { recalculateBytes } from "../../hosts/headless/recalculate/recalculate-bytes.ts";
 import { Refusal } from "../../units/refusal.ts";
+import { GRAMMAR } from "./grammar.ts";
 import { randomFile } from "./random-file.ts";
 import type { Trial } from "./try-call.ts";
 
@@ -25,7 +26,7 @@ function tryWorkbook(bytes: Uint8Array): Trial {
   if (refused)
     return {
       outcome: `refused: ${refused.reason}`,
-      problem: refused.reason === "internal" ? `a fault of our own: ${refused.message}` : undefined,
+      problem: refused.reason === "internal" ? `a fault of our own: ${refused.message}` : outside(refused.message),
     };
   if (!output) return { outcome: status, problem: "neither refused nor written" };
   const again = recalculated(output).result.report;
@@ -44,7 +45,11 @@ function tryParts(bytes: Uint8Array): Trial {
     readBill(partsOf(bytes), "parts", { system: "in", materials: currentMaterials(), material: undefined });
     return { outcome: "csv read" };
   } catch (problem) {
-    if (problem instanceof Refusal || problem instanceof FileRefusal) return { outcome: "csv refused" };
+    if (problem instanceof Refusal || problem instanceof FileRefusal)
+      return { outcome: "csv refused", problem: outside(problem.message) };
     throw problem;
   }
 }
+
+const outside = (message: string): string | undefined =>
+  GRAMMAR.test(message) ? undefined : `a sentence outside the grammar: ${message}`;

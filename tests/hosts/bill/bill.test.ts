@@ -173,7 +173,7 @@ describe("the report of a line", () => {
     const report = lineReport(read.rows[0]!, read);
     expect(report.status).not.toBe("unreadable");
     expect(report.drawings).toEqual([]);
-    expect(report.sentences.at(-1)).toMatch(/^Not drawn: .* outline must be a polygon that does not cross itself/);
+    expect(report.sentences.at(-1)).toMatch(/^Not drawn: outlines "\w+" must be a polygon that does not cross itself/);
   });
 
   it("text of the workbook never becomes markup in a drawing", () => {

@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { noCustomFunctions } from "../../../src/hosts/headless/custom-functions.ts";
 import { recalculateBytes } from "../../../src/hosts/headless/recalculate/recalculate-bytes.ts";
+import { GRAMMAR } from "../../../src/tools/fuzz/grammar.ts";
 import { packageOf, zipOf } from "./make-package.ts";
 
-const reasonOf = (bytes: Uint8Array): string | undefined =>
+const refusedOf = (bytes: Uint8Array) =>
   recalculateBytes(bytes, { functions: noCustomFunctions, now: undefined, verify: false, in: "in.xlsx", out: null })
-    .result.report.refused?.reason;
+    .result.report.refused;
 
 const good = packageOf({ sheets: { Sheet1: "<sheetData/>" } });
 
@@ -69,10 +70,12 @@ describe("a file that will not be read is refused by name", () => {
       "damaged",
     ],
   ])("%s", (_, bytes, reason) => {
-    expect(reasonOf(bytes)).toBe(reason);
+    const refused = refusedOf(bytes);
+    expect(refused?.reason).toBe(reason);
+    expect(refused?.message).toMatch(GRAMMAR);
   });
 
   test("a good one is not", () => {
-    expect(reasonOf(good)).toBeUndefined();
+    expect(refusedOf(good)).toBeNull();
   });
 });

@@ -110,34 +110,35 @@ export function checkPress(press: Press): void {
   if (checked.has(press)) return;
   for (const name of ["punch", "ram", "die", "bed", "finger"] as const) {
     const outline = press[name];
-    if (outline.length < 3) throw wrong(`${name} outline`, "3 or more corners", outline.length);
-    if (outline.length > 200) throw wrong(`${name} outline`, "at most 200 corners", outline.length);
+    if (outline.length < 3) throw wrong(`outlines "${name}"`, "3 or more corners", outline.length);
+    if (outline.length > 200) throw wrong(`outlines "${name}"`, "at most 200 corners", outline.length);
     const outlying = outline.find(([x, y]) => !(Math.abs(x) <= LARGEST && Math.abs(y) <= LARGEST));
-    if (outlying) throw wrong(`${name} outline`, "corners within 10 m of the origin", outlying.join(", "));
-    if (crossesItself(outline)) throw wrong(`${name} outline`, "a polygon that does not cross itself", "one that does");
+    if (outlying) throw wrong(`outlines "${name}"`, "corners within 10 m of the origin", outlying.join(", "));
+    if (crossesItself(outline))
+      throw wrong(`outlines "${name}"`, "a polygon that does not cross itself", "one that does");
   }
   const tip = Math.min(...press.punch.map(([, y]) => y));
-  if (Math.abs(tip) > OFF_ORIGIN) throw wrong("punch outline", "drawn with its tip at height 0", tip);
+  if (Math.abs(tip) > OFF_ORIGIN) throw wrong('outlines "punch"', "drawn with its tip at height 0", tip);
   const face = Math.min(...press.finger.map(([x]) => x));
   if (Math.abs(face) > OFF_ORIGIN)
-    throw wrong("finger outline", "drawn with its face at 0 and its body behind it", face);
+    throw wrong('outlines "finger"', "drawn with its face at 0 and its body behind it", face);
   const above0 = (name: string, value: number) => {
     if (!(value > 0 && value < LARGEST)) throw wrong(name, "above 0", value);
   };
   const atLeast0 = (name: string, value: number) => {
     if (!(value >= 0 && value < LARGEST)) throw wrong(name, "0 or more", value);
   };
-  above0("die_opening", press.dieOpening);
-  atLeast0("shoulder_radius", press.shoulderRadius);
+  above0('press "Opening"', press.dieOpening);
+  atLeast0('press "Shoulder radius"', press.shoulderRadius);
   if (!(press.dieAngle > 0 && press.dieAngle < 180))
-    throw wrong("die_angle", "above 0 and below 180 degrees", press.dieAngle);
+    throw wrong('press "Die angle"', "above 0 and below 180 degrees", press.dieAngle);
   if (!(press.gaugeFrom < press.gaugeTo))
-    throw wrong("finger heights", "a lower and a higher one", `${press.gaugeFrom}, ${press.gaugeTo}`);
-  atLeast0("nearest_stop", press.nearestStop);
+    throw wrong('press "Finger from, Finger to"', "a lower and a higher one", `${press.gaugeFrom}, ${press.gaugeTo}`);
+  atLeast0('press "Nearest stop"', press.nearestStop);
   if (!(press.furthestStop > press.nearestStop))
-    throw wrong("furthest_stop", "beyond nearest_stop", press.furthestStop);
-  above0("open_height", press.openHeight);
-  above0("stroke", press.stroke);
-  atLeast0("clearance", press.clearance);
+    throw wrong('press "Furthest stop"', 'beyond "Nearest stop"', press.furthestStop);
+  above0('press "Open height"', press.openHeight);
+  above0('press "Stroke"', press.stroke);
+  atLeast0('press "Clearance"', press.clearance);
   checked.add(press);
 }

@@ -1,5 +1,5 @@
 import { Worker } from "node:worker_threads";
-import { FileRefusal } from "../package/file-refusal.ts";
+import { FileRefusal, refusal } from "../package/file-refusal.ts";
 import { refusedFile } from "../report/refused-file.ts";
 import type { FileResult } from "../report/report.ts";
 import type { Job } from "./plan-jobs.ts";
@@ -66,16 +66,28 @@ function runOne(
       settle({ result, lost });
     };
     const timer = setTimeout(() => {
-      const refusal = new FileRefusal("time", `file takes longer than ${limits.seconds} s`);
-      finish(refusedFile(job.in, refusal, seconds()), true);
+      const ended = refusal(
+        "time",
+        "file",
+        `recalculated within ${limits.seconds} s`,
+        "no answer by then",
+        "give it more with --seconds",
+      );
+      finish(refusedFile(job.in, ended, seconds()), true);
     }, limits.seconds * 1000);
     worker.on("message", (result: FileResult) => finish(result, false));
     worker.on("error", (error: Error & { code?: string }) => {
       const memory = error.code === "ERR_WORKER_OUT_OF_MEMORY";
-      const refusal = memory
-        ? new FileRefusal("memory", `file needs more than ${limits.megabytes} MB`)
+      const ended = memory
+        ? refusal(
+            "memory",
+            "file",
+            `recalculated within ${limits.megabytes} MB`,
+            "no answer with that",
+            "give it more with --memory",
+          )
         : new FileRefusal("internal", error.message);
-      finish(refusedFile(job.in, refusal, seconds()), true);
+      finish(refusedFile(job.in, ended, seconds()), true);
     });
     worker.postMessage({ job, options });
   });

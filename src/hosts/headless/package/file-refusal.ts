@@ -21,6 +21,22 @@ export class FileRefusal {
   ) {}
 }
 
-export function refuse(reason: RefusalReason, message: string): never {
-  throw new FileRefusal(reason, message);
+/** In the one grammar of refusals: what, the rule, what was found, and where it helps what to do. */
+export function refuse(
+  reason: RefusalReason,
+  subject: string,
+  rule: string,
+  got: string | number,
+  remedy?: string,
+): never {
+  throw refusal(reason, subject, rule, got, remedy);
 }
+
+export const refusal = (
+  reason: RefusalReason,
+  subject: string,
+  rule: string,
+  got: string | number,
+  remedy?: string,
+): FileRefusal =>
+  new FileRefusal(reason, `${subject} must be ${rule}; got ${got}${remedy === undefined ? "" : `; ${remedy}`}`);

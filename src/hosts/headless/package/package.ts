@@ -30,7 +30,7 @@ export class Package {
     const plain = new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength);
     const opened = new Package(plain, readDirectory(plain));
     if (opened.entries.some((entry) => /^_xmlsignatures\//i.test(entry.name))) {
-      refuse("signed", "workbook carries a digital signature, which any change would break");
+      refuse("signed", "workbook", "without a digital signature", "a signed one", "any change would break it");
     }
     return opened;
   }
@@ -57,7 +57,13 @@ export class Package {
         if (tag.local !== "Relationship") return;
         const { Id: id = "", Type: type = "", Target: target = "", TargetMode: mode } = tag.attributes;
         if (type.startsWith(STRICT))
-          refuse("strict-namespace", "workbook is in the strict namespace; save it as a plain .xlsx");
+          refuse(
+            "strict-namespace",
+            "workbook",
+            "in the transitional namespace",
+            "the strict one",
+            "save it as a plain .xlsx",
+          );
         const external = mode === "External";
         found.push({
           id,
@@ -73,11 +79,11 @@ export class Package {
 
 function decode(content: Uint8Array, name: string): string {
   const utf16 = (content[0] === 0xff && content[1] === 0xfe) || (content[0] === 0xfe && content[1] === 0xff);
-  if (utf16) refuse("unreadable", `${name} is written in UTF-16; only UTF-8 is read`);
+  if (utf16) refuse("unreadable", name, "written in UTF-8", "UTF-16");
   try {
     return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(content);
   } catch {
-    return refuse("unreadable", `${name} is not valid UTF-8`);
+    return refuse("unreadable", name, "valid UTF-8", "other bytes");
   }
 }
 

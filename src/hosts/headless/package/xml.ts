@@ -20,8 +20,10 @@ export interface XmlHandlers {
 /** Reads a part with a namespace-aware parser. A document type declaration is refused: entities are an attack here. */
 export function parseXml(text: string, handlers: XmlHandlers): void {
   const parser = new SaxesParser({ xmlns: true, position: false });
-  parser.on("error", (error) => refuse("damaged", `XML is not well formed: ${error.message}`));
-  parser.on("doctype", () => refuse("external-entity", "a part declares a document type; entities are not read"));
+  parser.on("error", (error) => refuse("damaged", "XML", "well formed", error.message));
+  parser.on("doctype", () =>
+    refuse("external-entity", "part", "without a document type", "one", "entities are not read"),
+  );
   const { open, text: seen, close } = handlers;
   if (open) {
     parser.on("opentag", (tag) => {

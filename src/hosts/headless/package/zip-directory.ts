@@ -25,23 +25,24 @@ export function readDirectory(bytes: Uint8Array): ZipEntry[] {
   const end = findEnd(view, bytes);
   const count = view.getUint16(end + 10, true);
   const start = view.getUint32(end + 16, true);
-  if (count === 0xffff || start === 0xffffffff) refuse("too-large", "zip64 packages are not read");
-  if (count > LIMITS.entries) refuse("too-large", `package has ${count} entries; the limit is ${LIMITS.entries}`);
+  if (count === 0xffff || start === 0xffffffff) refuse("too-large", "package", "a zip of less than 4 GB", "zip64");
+  if (count > LIMITS.entries) refuse("too-large", "package", `a zip of at most ${LIMITS.entries} parts`, count);
   const entries: ZipEntry[] = [];
   const seen = new Set<string>();
   let total = 0;
   let at = start;
   for (let i = 0; i < count; i++) {
     if (at + 46 > end || view.getUint32(at, true) !== CENTRAL_SIGNATURE)
-      refuse("damaged", "central directory is damaged");
+      refuse("damaged", "package", "a zip with a whole central directory", "a damaged one");
     const entry = readEntry(bytes, view, at);
     checkPath(entry.name);
     const key = entry.name.toLowerCase();
-    if (seen.has(key)) refuse("damaged", `the package holds ${entry.name} twice`);
+    if (seen.has(key)) refuse("damaged", "package", "a zip with every part once", `${entry.name} twice`);
     seen.add(key);
     checkSize(entry);
     total += entry.size;
-    if (total > LIMITS.totalBytes) refuse("too-large", `package unpacks to more than ${LIMITS.totalBytes} bytes`);
+    if (total > LIMITS.totalBytes)
+      refuse("too-large", "package", `at most ${LIMITS.totalBytes} bytes when unpacked`, "more");
     entries.push(entry);
     at += entry.centralRecord.length;
   }
@@ -51,14 +52,16 @@ export function readDirectory(bytes: Uint8Array): ZipEntry[] {
 function findEnd(view: DataView, bytes: Uint8Array): number {
   if (OLE_SIGNATURE.every((byte, i) => bytes[i] === byte)) {
     const encrypted = new TextDecoder("utf-16le").decode(bytes).includes("EncryptedPackage");
-    if (encrypted) refuse("encrypted", "workbook is encrypted; open it in Excel and save it without a password");
-    refuse("not-a-zip", "file is an older binary document, not an .xlsx or .xlsm package");
+    if (encrypted)
+      refuse("encrypted", "workbook", "without a password", "an encrypted one", "open it in Excel and save it without");
+    refuse("not-a-zip", "file", "an .xlsx or .xlsm package", "an older binary document", "save it as .xlsx");
   }
-  if (bytes.length < 22 || view.getUint16(0, true) !== 0x4b50) refuse("not-a-zip", "file is not a zip package");
+  if (bytes.length < 22 || view.getUint16(0, true) !== 0x4b50)
+    refuse("not-a-zip", "file", "an .xlsx or .xlsm package", "no zip");
   for (let at = bytes.length - 22; at >= 0 && at >= bytes.length - 22 - 0xffff; at--) {
     if (view.getUint32(at, true) === END_SIGNATURE) return at;
   }
-  return refuse("damaged", "zip package has no central directory; it may be cut short");
+  return refuse("damaged", "package", "a zip with a central directory", "none", "it may be cut short");
 }
 
 function readEntry(bytes: Uint8Array, view: DataView, at: number): ZipEntry {
@@ -66,14 +69,14 @@ function readEntry(bytes: Uint8Array, view: DataView, at: number): ZipEntry {
   const nameLength = view.getUint16(at + 28, true);
   const length = 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   const name = new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength));
-  if (flags & 1) refuse("encrypted", `${name} is encrypted`);
+  if (flags & 1) refuse("encrypted", name, "without encryption", "an encrypted part");
   const local = view.getUint32(at + 42, true);
   if (local + 30 > bytes.length || view.getUint32(local, true) !== LOCAL_SIGNATURE) {
-    refuse("damaged", `${name} has no local header`);
+    refuse("damaged", name, "a part with a header of its own", "none");
   }
   const dataOffset = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
   const compressedSize = view.getUint32(at + 20, true);
-  if (dataOffset + compressedSize > bytes.length) refuse("damaged", `${name} is cut short`);
+  if (dataOffset + compressedSize > bytes.length) refuse("damaged", name, "whole", "a part that is cut short");
   return {
     name,
     method: view.getUint16(at + 10, true),
@@ -95,15 +98,15 @@ function checkPath(name: string): void {
     name.includes("\0") ||
     parts.includes("..")
   ) {
-    refuse("unsafe-path", `part name ${JSON.stringify(name)} leaves the package`);
+    refuse("unsafe-path", "part name", "a path within the package", JSON.stringify(name));
   }
 }
 
 function checkSize(entry: ZipEntry): void {
   if (entry.size > LIMITS.partBytes) {
-    refuse("too-large", `${entry.name} unpacks to ${entry.size} bytes; the limit is ${LIMITS.partBytes}`);
+    refuse("too-large", entry.name, `at most ${LIMITS.partBytes} bytes when unpacked`, entry.size);
   }
   if (entry.size > LIMITS.ratioFrom && entry.size > entry.compressedSize * LIMITS.ratio) {
-    refuse("too-large", `${entry.name} unpacks to more than ${LIMITS.ratio} times its size`);
+    refuse("too-large", entry.name, `at most ${LIMITS.ratio} times its packed size`, "more");
   }
 }

@@ -97,7 +97,7 @@ class SheetReader {
     const { layout } = this.sheet;
     const given = tag.attributes["r"];
     this.row = given === undefined ? this.row + 1 : Number(given) - 1;
-    if (!(this.row >= 0 && this.row <= 1_048_575)) refuse("damaged", `row number ${given} is outside the sheet`);
+    if (!(this.row >= 0 && this.row <= 1_048_575)) refuse("damaged", "row number", "within the sheet", String(given));
     this.column = -1;
     layout.rowNumber.push(this.row);
     layout.rowStart.push(this.xml.lastIndexOf("<", tag.end - 1));
@@ -112,12 +112,12 @@ class SheetReader {
       this.cellRow = this.row;
     } else {
       const match = /^([A-Za-z]{1,3})([1-9]\d{0,6})$/.exec(name);
-      if (!match) refuse("damaged", `cell name ${JSON.stringify(name)} is not a cell`);
+      if (!match) refuse("damaged", "cell name", "a column and a row, such as B7", JSON.stringify(name));
       this.column = columnNumber(match![1]!);
       this.cellRow = Number(match![2]) - 1;
     }
     if (this.column > 16_383 || this.cellRow > 1_048_575 || this.cellRow < 0)
-      refuse("damaged", `cell ${name} is outside the sheet`);
+      refuse("damaged", "cell", "within the sheet", String(name));
     this.cell = tag;
     this.formula = undefined;
     this.formulaText = "";

@@ -22,7 +22,7 @@ export function readWorkbook(bytes: Uint8Array): Workbook {
   const opened = Package.open(bytes);
   const main = opened.relationships("").find((r) => r.type === "officeDocument")?.target ?? "xl/workbook.xml";
   const text = opened.text(main);
-  if (text === undefined) refuse("not-a-workbook", "package holds no workbook part");
+  if (text === undefined) refuse("not-a-workbook", "package", "one with a workbook part", "none");
   const part = readWorkbookPart(text);
   const relations = opened.relationships(main);
   const byType = (type: string) => relations.find((r) => r.type === type && !r.external)?.target;
@@ -64,8 +64,14 @@ function readWorkbookPart(text: string): WorkbookPart {
       if (!rootSeen) {
         rootSeen = true;
         if (uri === STRICT_MAIN)
-          refuse("strict-namespace", "workbook is in the strict namespace; save it as a plain .xlsx");
-        if (uri !== MAIN || local !== "workbook") refuse("not-a-workbook", "the main part is not a workbook");
+          refuse(
+            "strict-namespace",
+            "workbook",
+            "in the transitional namespace",
+            "the strict one",
+            "save it as a plain .xlsx",
+          );
+        if (uri !== MAIN || local !== "workbook") refuse("not-a-workbook", "main part", "a workbook", local);
       }
       if (uri !== MAIN) return;
       if (local === "sheet")

@@ -330,33 +330,37 @@ describe("Refusals", () => {
     [
       "a punch of two corners",
       () => order(part, { ...samplePress, punch: outline([0, 0], [1, 1]) }),
-      /^punch outline must be 3/,
+      /^outlines "punch" must be 3/,
     ],
     [
       "a bed that crosses itself",
       () => order(part, { ...samplePress, bed: outline([0, 0], [9, 9], [9, 0], [0, 9]) }),
-      /^bed outline must be a polygon/,
+      /^outlines "bed" must be a polygon/,
     ],
     [
       "NaN in an outline",
       () => order(part, { ...samplePress, ram: outline([0, 0], [Number.NaN, 9], [9, 0]) }),
-      /^ram outline must be corners/,
+      /^outlines "ram" must be corners/,
     ],
     [
       "a punch drawn off its tip",
       () => order(part, { ...samplePress, punch: outline([0, 5], [9, 90], [-9, 90]) }),
-      /^punch outline must be drawn with its tip at height 0/,
+      /^outlines "punch" must be drawn with its tip at height 0/,
     ],
     [
       "a finger drawn off its face",
       () => order(part, { ...samplePress, finger: outline([-9, 0], [9, 0], [9, 9]) }),
-      /^finger outline must be drawn with its face at 0/,
+      /^outlines "finger" must be drawn with its face at 0/,
     ],
-    ["a die without opening", () => order(part, { ...samplePress, dieOpening: mm(0) }), /^die_opening must be above 0/],
+    [
+      "a die without opening",
+      () => order(part, { ...samplePress, dieOpening: mm(0) }),
+      /^press "Opening" must be above 0/,
+    ],
     [
       "stops the wrong way round",
       () => order(part, { ...samplePress, furthestStop: mm(1) }),
-      /^furthest_stop must be beyond/,
+      /^press "Furthest stop" must be beyond/,
     ],
   ])("%s is refused", (_, run, expected) => {
     expect(message(run)).toMatch(expected);

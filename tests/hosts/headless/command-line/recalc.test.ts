@@ -143,7 +143,10 @@ describe("shop recalc", () => {
     const { code, out } = shop(["recalc", "in", "out", "--json", "--jobs", "1", "--seconds", "3"]);
     const { files } = JSON.parse(out);
     expect(code).toBe(2);
-    expect(files[0].refused).toEqual({ reason: "time", message: "file takes longer than 3 s" });
+    expect(files[0].refused).toEqual({
+      reason: "time",
+      message: "file must be recalculated within 3 s; got no answer by then; give it more with --seconds",
+    });
     expect(files[1].status).toBe("fresh");
   });
 
