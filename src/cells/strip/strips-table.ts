@@ -5,6 +5,7 @@ import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import type { StripRecord } from "../../calc/strip/shop-correction.ts";
 import { READING, stripDeduction } from "../../calc/strip/strip-deduction.ts";
 import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { Refusal } from "../../units/refusal.ts";
 import type { ReadContext, TableParameter } from "../record.ts";
 import { between, type Columns, notNegative, positive, type Row } from "../tables/read-table.ts";
 import { shopTable } from "../tables/shop-table.ts";
@@ -39,17 +40,13 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
     dieShoulder: optional(row.shoulder),
     dieAngle: row.dieAngle === undefined ? undefined : degrees(row.dieAngle),
   };
-  const predicted = airBendToAngle(mechanicsInput(material, thickness, tools), bendAngle);
-  const measured = stripDeduction(
-    {
-      thickness,
-      blank: mm(row.blank),
-      flanges: [mm(row.flange1), mm(row.flange2)],
-      bendAngle,
-      tangentRadius: predicted.tangentRadius,
-    },
-    READING,
-  );
+  const { predicted, measured } = ofRow(`${name} row ${row.row}`, () => {
+    const predicted = airBendToAngle(mechanicsInput(material, thickness, tools), bendAngle);
+    const flanges = [mm(row.flange1), mm(row.flange2)] as const;
+    const { tangentRadius } = predicted;
+    const measured = stripDeduction({ thickness, blank: mm(row.blank), flanges, bendAngle, tangentRadius }, READING);
+    return { predicted, measured };
+  });
   const perLength = row.force === undefined || row.width === undefined ? undefined : row.force / row.width;
   const opened = row.loadedAngle === undefined ? undefined : row.loadedAngle - row.bendAngle;
   return {
@@ -63,6 +60,16 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
     ...(perLength === undefined ? {} : { forceRatio: perLength / predicted.peakForce }),
     ...(opened === undefined ? {} : { springbackRatio: opened / predicted.springback }),
   };
+}
+
+/** What the arithmetic refuses is a fault of this row. */
+function ofRow<T>(where: string, action: () => T): T {
+  try {
+    return action();
+  } catch (problem) {
+    if (problem instanceof Refusal) throw new Refusal(problem.code, `${where}: ${problem.message}`);
+    throw problem;
+  }
 }
 
 export const strips = (): TableParameter<StripRecord[]> =>
