@@ -23,7 +23,12 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
   "calc/schedule": ["calc/schedule", RECORDED],
   "calc/strip": ["calc/strip"],
   "calc/bend": ["calc/bend/*.test.ts", "reference/reference.test.ts", RECORDED],
-  "calc/bend/check": ["calc/bend/limits.test.ts", "cells/ordinary-brackets.test.ts", RECORDED],
+  "calc/bend/check": [
+    "calc/bend/limits.test.ts",
+    "calc/bend/checks.test.ts",
+    "cells/ordinary-brackets.test.ts",
+    RECORDED,
+  ],
   "calc/route": ["calc/route", RECORDED],
   "calc/bend/mechanics": ["calc/bend/mechanics", RECORDED],
   "calc/bend/order": ["calc/bend/order"],
