@@ -4,12 +4,12 @@ export interface SetOption {
   readonly dislike: number;
 }
 
-/** Choices looked at before the best so far is taken; shop bills need some dozens (chosen). */
-const MOST_TRIES = 100_000;
+/** Choices looked at before the quick answer is taken; shop bills need some dozens (chosen). */
+const MOST_TRIES = 5_000;
 
 /**
- * The fewest sets with which every job can be done, and of these the ones liked best: a smallest hitting set, by branching on the
- * job with the fewest options left (exact within `MOST_TRIES`; derived).
+ * The fewest sets with which every job can be done, and of these the ones liked best: a smallest hitting set, by branching
+ * on the job with the fewest options (exact within `MOST_TRIES`; derived).
  * @param jobs the options of each; a job without any is left out of account.
  * @returns the keys, and whether they are proved to be fewest.
  */
@@ -18,29 +18,35 @@ export function fewestSets(jobs: readonly (readonly SetOption[])[]): {
   readonly proved: boolean;
 } {
   const groups = grouped(jobs);
-  let best: { keys: ReadonlySet<string>; dislike: number } | undefined;
   let tries = 0;
-  const visit = (keys: Set<string>, open: readonly Group[]): void => {
-    if (tries++ >= MOST_TRIES && best) return;
+  let best: { keys: ReadonlySet<string>; dislike: number } | undefined;
+  const visit = (keys: ReadonlySet<string>, open: readonly Group[], most: number): void => {
+    tries++;
     const left = open.filter(({ options }) => !options.some(({ key }) => keys.has(key)));
+    if (tries > MOST_TRIES || keys.size + apart(left) > most) return;
     if (left.length === 0) {
       const dislike = total(groups, keys);
-      if (!best || keys.size < best.keys.size || (keys.size === best.keys.size && dislike < best.dislike))
-        best = { keys: new Set(keys), dislike };
+      if (!best || dislike < best.dislike) best = { keys, dislike };
       return;
     }
-    if (best && keys.size + apart(left) > best.keys.size) return;
-    const branch = left.reduce((a, b) => (b.options.length < a.options.length ? b : a));
-    // The option that does most of what is left first, so that a good answer is there early.
-    const reach = (key: string) => left.filter(({ options }) => options.some((option) => option.key === key)).length;
-    for (const { key } of [...branch.options].sort((a, b) => reach(b.key) - reach(a.key) || a.dislike - b.dislike)) {
-      keys.add(key);
-      visit(keys, left);
-      keys.delete(key);
-    }
+    const { options } = left.reduce((a, b) => (b.options.length < a.options.length ? b : a));
+    for (const { key } of options) visit(new Set([...keys, key]), left, most);
   };
-  visit(new Set(), groups);
-  return { keys: best!.keys, proved: tries <= MOST_TRIES };
+  for (let most = apart(groups); !best && tries <= MOST_TRIES; most++) visit(new Set(), groups, most);
+  return tries <= MOST_TRIES ? { keys: best!.keys, proved: true } : { keys: quickly(groups), proved: false };
+}
+
+/** The set that does the most of what is left, one after another. */
+function quickly(groups: readonly Group[]): ReadonlySet<string> {
+  const keys = new Set<string>();
+  for (let left = groups; left.length > 0; ) {
+    const counts = new Map<string, number>();
+    for (const { options, jobs } of left) for (const { key } of options) counts.set(key, (counts.get(key) ?? 0) + jobs);
+    const [key] = [...counts].reduce((a, b) => (b[1] > a[1] ? b : a));
+    keys.add(key);
+    left = left.filter(({ options }) => !options.some((option) => option.key === key));
+  }
+  return keys;
 }
 
 /** Jobs that have the same options and like them alike. */
@@ -70,7 +76,7 @@ const total = (groups: readonly Group[], keys: ReadonlySet<string>): number =>
 function apart(groups: readonly Group[]): number {
   const taken = new Set<string>();
   let count = 0;
-  for (const { options } of [...groups].sort((a, b) => a.options.length - b.options.length)) {
+  for (const { options } of groups) {
     if (options.some(({ key }) => taken.has(key))) continue;
     for (const { key } of options) taken.add(key);
     count++;

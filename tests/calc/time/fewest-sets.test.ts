@@ -66,6 +66,21 @@ describe("the fewest sets", () => {
     expect(fewestSets(jobs).keys.size).toBe(highs.solve(program).ObjectiveValue);
   });
 
+  it("too many choices: a quick answer that does every job, and says that it is not proved", () => {
+    let seed = 3;
+    const random = (below: number) => {
+      seed = (seed * 48271) % 2147483647;
+      return seed % below;
+    };
+    const jobs = Array.from({ length: 400 }, () =>
+      [...new Set(Array.from({ length: 6 }, () => random(120)))].map((n) => ({ key: `s${n}`, dislike: n })),
+    );
+    const { keys, proved } = fewestSets(jobs);
+    expect(proved).toBe(false);
+    expect(jobs.every((options) => options.some(({ key }) => keys.has(key)))).toBe(true);
+    expect(keys.size).toBeLessThan(60);
+  });
+
   it("a job without options asks for nothing", () => {
     expect(fewestSets([[], []])).toEqual({ keys: new Set(), proved: true });
   });
