@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { factValue } from "../../../src/calc/material/fact-value.ts";
 import {
+  density,
   highShearStrength,
   lowShearStrength,
   shearStrength,
@@ -10,6 +11,7 @@ import { fact } from "../../../src/data/fact.ts";
 import { CURRENT_EDITION } from "../../../src/data/materials/editions.ts";
 import type { Material } from "../../../src/data/materials/material.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
+import type { Working } from "../../../src/units/working.ts";
 
 const given = (value: number) => fact(value, "MPa", "given", "this test");
 const sheet: Material = {
@@ -62,4 +64,33 @@ describe("every material of the table", () => {
         expect(factValue(material.shearStrength, "stress")).toBeLessThan(factValue(material.tensileTypical!, "stress"));
     },
   );
+});
+
+describe("what a strength says of itself", () => {
+  const titanium = { name: "Ti", aliases: [] } as unknown as Material;
+  it.each([
+    ["minimum", /its specification sets none/],
+    ["typical", /give a number/],
+    ["high", /give a number/],
+  ] as const)("%s that is not known", (level, words) => {
+    expect(() => tensileStrength(titanium, level)).toThrow(
+      expect.objectContaining({ message: expect.stringMatching(words) }),
+    );
+  });
+
+  it("a density that is not known is asked for", () => {
+    expect(() => density(titanium)).toThrow(
+      expect.objectContaining({ message: "material must be one with a density; got Ti; add it to the data range" }),
+    );
+  });
+
+  it.each([
+    ["high", "tensile strength, high (assumed)"],
+    ["typical", "tensile strength, typical"],
+  ] as const)("%s in the working", (level, what) => {
+    const known = { ...titanium, tensileHigh: given(400), tensileTypical: given(400), tensileHighIs: "assumed" };
+    const work: Working = [];
+    tensileStrength(known as unknown as Material, level, work);
+    expect(JSON.stringify(work)).toContain(what);
+  });
 });
