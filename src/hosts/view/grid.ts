@@ -96,6 +96,15 @@ export class SheetGrid {
     await this.#table.updateData([...rows.values()]);
   }
 
+  /** Brings a cell into sight and selects it. */
+  async select(row: number, column: number): Promise<void> {
+    await this.#ready;
+    await this.#table.scrollToRow(row, "nearest", false);
+    const cell = this.#table.getRow(row).getCell(field(column));
+    this.#table.getRanges()[0]?.setBounds(cell, cell);
+    this.#selected(cell);
+  }
+
   redraw(): void {
     void this.#ready.then(() => this.#table.redraw(true));
   }

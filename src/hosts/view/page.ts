@@ -143,7 +143,9 @@ const step = (which: "undo" | "redo") =>
   attempt(async () => {
     await history.step(which, async (edit) => {
       if (edit.sheet !== open) openSheet(edit.sheet);
+      place = { row: edit.row, column: edit.column };
       await send(edit);
+      await grids[open]!.select(edit.row, edit.column);
       say(`${which === "undo" ? "Undone" : "Done again"}: ${cellName(edit.row, edit.column)}.`);
     });
     showHistory();

@@ -132,6 +132,9 @@ describe("a bill without Excel", () => {
       await page.locator("#undo").click();
       await soon(() => page.getByRole("tab", { selected: true }).textContent()).toBe("Parts");
       await soon(() => cell(page, "E", 5).textContent()).toBe("3/16");
+      await soon(() => page.locator("#address").textContent()).toBe("E5");
+      await soon(() => figure(page, "Thickness")).toBe("0.1875 in");
+      await soon(() => page.locator("#message").textContent()).toBe("Undone: E5.");
     }));
 
   it("what is saved opens again with the edit and its answers, and the rest of the file untouched", () =>
