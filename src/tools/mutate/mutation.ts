@@ -2,14 +2,15 @@
  * npm run mutate -- [TOPIC ...]
  * Mutation testing of the arithmetic, a topic at a time (all of them take hours on two cores), each against its own tests.
  * Unfinished business is remembered in .build, so that a second run only tries what has changed. Writes the scores to
- * tests/recorded/mutation.json; survivors are printed.
+ * tests/recorded/mutation.json and what survived to tests/recorded/survivors.
  */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { scoresOf, scoreText } from "./scores.ts";
+import { survivorsPage } from "./survivors-page.ts";
 
 /** Where the tests of a topic stand, from tests; "reference" are the published answers, RECORDED whole bills. */
-const RECORDED = "cells/bill/recorded.test.ts";
+const RECORDED = "cells/bill/{recorded,answers}.test.ts";
 const TOPICS: Readonly<Record<string, readonly string[]>> = {
   units: ["units"],
   "calc/material": ["calc/material", "reference/reference.test.ts", RECORDED],
@@ -36,6 +37,7 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
 };
 const SCORES = "tests/recorded/mutation.json";
 const REPORT = ".build/mutation.json";
+const SURVIVORS = "tests/recorded/survivors";
 
 const wanted = process.argv.slice(2);
 const unknown = wanted.filter((topic) => !Object.hasOwn(TOPICS, topic));
@@ -44,6 +46,7 @@ if (unknown.length > 0) {
   process.exit(64);
 }
 mkdirSync(".build", { recursive: true });
+mkdirSync(SURVIVORS, { recursive: true });
 for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
   console.log(`== ${topic}`);
   const { status } = spawnSync(
@@ -55,12 +58,16 @@ for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
       "--mutate",
       `src/${topic}/*.ts`,
     ],
-    { stdio: "inherit", env: { ...process.env, MUTATED: TOPICS[topic]!.join(",") } },
+    { stdio: "inherit", env: { ...process.env, MUTATED: TOPICS[topic]!.join(" ") } },
   );
   if (status !== 0) {
     process.exitCode = 1;
     continue;
   }
   const known = JSON.parse(readFileSync(SCORES, "utf8"));
-  writeFileSync(SCORES, scoreText({ ...known, ...scoresOf(JSON.parse(readFileSync(REPORT, "utf8"))) }));
+  const report = JSON.parse(readFileSync(REPORT, "utf8"));
+  // The report remembers other topics from earlier runs; only this one was judged by its own tests.
+  const score = scoresOf(report)[topic];
+  writeFileSync(SCORES, scoreText({ ...known, ...(score ? { [topic]: score } : {}) }));
+  writeFileSync(`${SURVIVORS}/${topic.replaceAll("/", "-")}.md`, survivorsPage(topic, report));
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { switched } from "../../../src/tools/mutate/constants.ts";
 import { changed } from "../../../src/tools/mutate/perturb.ts";
 import { scoresOf, scoreText } from "../../../src/tools/mutate/scores.ts";
+import { survivorsPage } from "../../../src/tools/mutate/survivors-page.ts";
 
 const mutants = (...statuses: string[]) => ({ mutants: statuses.map((status) => ({ status })) });
 
@@ -22,6 +23,32 @@ describe("mutation scores", () => {
     const text = scoreText({ b: { noticed: 1, survived: 0 }, a: { noticed: 2, survived: 3 } });
     expect(text.split("\n")[1]).toBe('  "a": {"noticed":2,"survived":3},');
     expect(JSON.parse(text)).toHaveProperty("b");
+  });
+});
+
+describe("the page of survivors", () => {
+  const source = "const a = known && b;\nreturn x + y;";
+  const at = (line: number, from: number, to: number) => ({
+    start: { line, column: from },
+    end: { line, column: to },
+  });
+  it("tells what was changed where, the explained apart from the others", () => {
+    const page = survivorsPage("calc/bend", {
+      files: {
+        "src/calc/bend/air-estimate.ts": {
+          source,
+          mutants: [
+            { status: "Survived", replacement: "true", location: at(1, 11, 21) },
+            { status: "NoCoverage", replacement: "x - y", location: at(2, 8, 13) },
+            { status: "Killed", replacement: "", location: at(2, 8, 13) },
+          ],
+        },
+        "src/calc/bend/order/press.ts": { source, mutants: [{ status: "Survived", location: at(1, 1, 2) }] },
+      },
+    });
+    expect(page).toContain("# calc/bend: 2 changes that no test noticed");
+    expect(page).toContain("## Not explained: 1\n\n- src/calc/bend/air-estimate.ts:2: `x + y` as `x - y`");
+    expect(page).toMatch(/## 1: What is remembered .*\n\n- src\/calc\/bend\/air-estimate.ts:1: `known && b` as `true`/);
   });
 });
 
