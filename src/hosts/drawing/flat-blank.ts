@@ -183,7 +183,7 @@ export function outlineTrueSize(length: Millimetres, width: Millimetres, name = 
   return drawing(
     {
       title: `${name}: outline 1:1`,
-      description: `Rectangle ${at(length)} by ${at(width)} mm at true size.`,
+      description: `Rectangle ${at(length)} by ${at(width)} mm at true size; holes and notches are not in it.`,
       box: { left: 0, top: 0, right: length, bottom: width },
       margin: 0,
       letter: 1,

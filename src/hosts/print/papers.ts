@@ -7,6 +7,7 @@ import type { Book } from "../bill/book.ts";
 import { foldHeader } from "../bill/find-table.ts";
 import { type LineWork, workOf } from "../bill/line-report.ts";
 import { readShopBill, type ShopBill } from "../bill/shop-bill.ts";
+import { outlineTrueSize } from "../drawing/flat-blank.ts";
 import { cutListPages } from "./cut-list.ts";
 import { fileNames } from "./file-names.ts";
 import { firstPiece } from "./first-piece.ts";
@@ -27,8 +28,15 @@ export interface PaperFacts {
   readonly tick?: ((words: string) => void) | undefined;
 }
 
-/** Undefined where the workbook holds no bill. The first paper is the index. */
-export function papers(book: Book, about: PaperFacts): readonly Paper[] | undefined {
+export interface Print {
+  /** The first is the index. */
+  readonly papers: readonly Paper[];
+  /** The flat of each part at true size, for the waterjet's program. */
+  readonly outlines: readonly { readonly file: string; readonly svg: string }[];
+}
+
+/** Undefined where the workbook holds no bill. */
+export function printOf(book: Book, about: PaperFacts): Print | undefined {
   const bill = readShopBill(book);
   if (!bill) return undefined;
   const describe = descriptions(bill);
@@ -66,7 +74,15 @@ export function papers(book: Book, about: PaperFacts): readonly Paper[] | undefi
     title: `Papers: ${about.name}`,
     pages: [indexPage(works, setups, others, bill, about)],
   };
-  return [index, ...setups, ...others.filter(({ pages }) => pages.length > 0)];
+  const outlines = works.flatMap(({ row, work }, i) =>
+    work instanceof Refusal
+      ? []
+      : {
+          file: `outline/${names[i]}.svg`,
+          svg: outlineTrueSize(work.check.blank.length, work.check.blank.width, row.part),
+        },
+  );
+  return { papers: [index, ...setups, ...others.filter(({ pages }) => pages.length > 0)], outlines };
 }
 
 function indexPage(

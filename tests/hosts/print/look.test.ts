@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bookOf } from "../../../src/hosts/bill/workbook-book.ts";
 import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
 import { type Paper, document as whole } from "../../../src/hosts/print/page.ts";
-import { papers } from "../../../src/hosts/print/papers.ts";
+import { printOf } from "../../../src/hosts/print/papers.ts";
 import { launchedBrowser } from "../excel/browser.ts";
 
 /** CSS pixels are 1/96 in; a letter sheet less its margins of 12 mm is 191.9 x 255.4 mm. */
@@ -17,7 +17,7 @@ let browser: Browser;
 let made: readonly Paper[];
 beforeAll(async () => {
   const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
-  made = papers(book, { name: "stage-job.xlsx", version: "0", edition: "e", date: "2026-01-01", stale: 0 })!;
+  made = printOf(book, { name: "stage-job.xlsx", version: "0", edition: "e", date: "2026-01-01", stale: 0 })!.papers;
   browser = await launchedBrowser();
 }, 120_000);
 afterAll(() => browser.close());

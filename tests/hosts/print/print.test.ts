@@ -73,7 +73,7 @@ describe("the papers of the sample", () => {
   const paper = (file: string) => readFileSync(join(folder, file), "utf8");
 
   it("are the files that are told, and no others but the mark", () => {
-    const written = filesIn(folder).filter((name) => name !== "setup" && !name.startsWith("."));
+    const written = filesIn(folder).filter((name) => name !== "setup" && name !== "outline" && !name.startsWith("."));
     expect(written).toEqual([...told.files].sort());
     for (const file of ["index.html", "cutlist.html", "quote.html", "setup/DF-01.html", "load-in.html"])
       expect(told.files).toContain(file);
@@ -84,6 +84,15 @@ describe("the papers of the sample", () => {
     const setups = told.files.filter((file) => file.startsWith("setup/"));
     expect(setups).toHaveLength(PARTS.length);
     for (const file of setups) expect(paper(file).match(/class="page"/g)).toHaveLength(1);
+  });
+
+  it("have the flat of every part at true size, in millimetres", () => {
+    const outline = paper("outline/DF-01.svg");
+    // Flanges 2 and 3 in of 3/16 in A36 over a 1-1/2 in die, 24 in wide: 4.6469 in, as the sheet Blanks says.
+    const [, width, height] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(outline)!;
+    expect(Number(width)).toBeCloseTo(4.64689846 * 25.4, 2);
+    expect(Number(height)).toBeCloseTo(24 * 25.4, 2);
+    expect(outline).toContain("holes and notches are not in it");
   });
 
   it("a set-up sheet shows drawing, stops, order, cautions and boxes to tick", () => {
@@ -146,7 +155,7 @@ describe("names from the workbook", () => {
       "setup/part.html",
     ]);
     expect(new Set(files.map((name) => name.toLowerCase())).size).toBe(files.length);
-    expect(filesIn(join(home, "deep"))).toHaveLength(files.length + 4); // er, names, setup and the mark
+    expect(filesIn(join(home, "deep"))).toHaveLength(files.length + 5); // er, names, setup, outline and the mark
     expect(readFileSync(join(folder, "index.html"), "utf8")).not.toContain("<script>");
   }, 120_000);
 });
@@ -158,7 +167,7 @@ describe("the folder", () => {
     expect((await run(small, folder, "--no-pdf")).code).toBe(0);
     const first = filesIn(folder);
     expect((await run(renamed("OTHER"), folder, "--no-pdf")).code).toBe(0);
-    expect(filesIn(folder).filter((name) => !first.includes(name))).toEqual(["setup/OTHER.html"]);
+    expect(filesIn(folder).filter((name) => !first.includes(name))).toEqual(["outline/OTHER.svg", "setup/OTHER.html"]);
     expect(existsSync(join(folder, "setup/DF-01-0.html"))).toBe(false);
   }, 120_000);
 

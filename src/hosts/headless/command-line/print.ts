@@ -7,7 +7,7 @@ import { bookOf } from "../../bill/workbook-book.ts";
 import { findBrowser, printToPdf } from "../../print/browser.ts";
 import { FolderRefusal, markFolder, readyFolder, writeInto } from "../../print/output-folder.ts";
 import { document, type Paper } from "../../print/page.ts";
-import { papers } from "../../print/papers.ts";
+import { type Print, printOf } from "../../print/papers.ts";
 import { serialNow } from "../formula/serial-now.ts";
 import { Calculator } from "../graph/calculator.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
@@ -39,15 +39,17 @@ export const print: Command = async (args, context) => {
         `${given} must hold a bill: a range with the columns Part, Material, Thickness, Flanges, Quantity; got none`,
       );
     readyFolder(folder);
-    const files = made.map(({ file }) => file);
+    const { papers, outlines } = made;
+    const files = [...papers, ...outlines].map(({ file }) => file);
     markFolder(folder, [...files, PDF]);
-    for (const paper of made) writeInto(folder, paper.file, document(paper));
-    const pdf = values["no-pdf"] ? false : await pack(made, folder, context);
+    for (const paper of papers) writeInto(folder, paper.file, document(paper));
+    for (const { file, svg } of outlines) writeInto(folder, file, svg);
+    const pdf = values["no-pdf"] ? false : await pack(papers, folder, context);
     if (pdf === "cancelled") {
       context.note(`cancelled: ${files.length} files are in ${out}, ${PDF} is not\n`);
       return CANCELLED;
     }
-    const pages = made.reduce((sum, paper) => sum + paper.pages.length, 0);
+    const pages = papers.reduce((sum, paper) => sum + paper.pages.length, 0);
     if (values.json)
       context.out(`${JSON.stringify({ files: pdf ? [...files, PDF] : files, pages, pdf: pdf ? PDF : null })}\n`);
     else context.out(`${files.length} files with ${pages} pages in ${out}${pdf ? `, all together in ${PDF}` : ""}\n`);
@@ -59,12 +61,12 @@ export const print: Command = async (args, context) => {
   }
 };
 
-function papersOf(from: string, context: CommandContext): readonly Paper[] | undefined {
+function papersOf(from: string, context: CommandContext): Print | undefined {
   const workbook = readWorkbook(new Uint8Array(readFileSync(from)));
   const calculator = new Calculator(workbook, { functions: context.functions, now: serialNow(new Date()) });
   calculator.calculateAll();
   const kept = [...calculator.formulas()].filter((cell) => cell.kept || cell.circular).length;
-  return papers(bookOf(workbook), {
+  return printOf(bookOf(workbook), {
     name: basename(from),
     version: context.version,
     edition: CURRENT_EDITION.name,
