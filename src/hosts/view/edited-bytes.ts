@@ -7,14 +7,16 @@ import { writePackage } from "../headless/package/zip-write.ts";
 import type { Workbook } from "../headless/workbook/workbook.ts";
 import { type ChangedCell, changedCells } from "../headless/write/changed-cells.ts";
 import { spliceSheet } from "../headless/write/splice-sheet.ts";
+import type { GrownTable } from "./grown-table.ts";
 import type { Place } from "./protocol.ts";
 
 export interface TypedCell extends Place {
   readonly value: CellValue;
 }
 
-export function editedBytes(workbook: Workbook, typed: readonly TypedCell[]): Uint8Array {
+export function editedBytes(workbook: Workbook, typed: readonly TypedCell[], grown?: GrownTable): Uint8Array {
   const replaced = new Map<string, Uint8Array>();
+  if (grown) replaced.set(workbook.package.entry(grown.part)!.name, new TextEncoder().encode(grown.xml));
   for (const sheet of workbook.sheets) {
     const xml = workbook.sheetText.get(sheet.part);
     if (xml === undefined) continue;

@@ -15,6 +15,7 @@ import type { Sheet } from "../headless/workbook/sheet.ts";
 import type { Workbook } from "../headless/workbook/workbook.ts";
 import { shownCell } from "./cell-text.ts";
 import { editedBytes, type TypedCell } from "./edited-bytes.ts";
+import { grownTable } from "./grown-table.ts";
 import { readLooks, type SheetLooks, sheetLooks } from "./looks.ts";
 import type { CellDetail, ChangedView, Edit, Place, SheetView } from "./protocol.ts";
 import type { Trade } from "./trade.ts";
@@ -27,15 +28,17 @@ const LATER = "volatile";
 const ROOM = { rows: 20, columns: 2 };
 
 export class Session {
-  readonly #workbook: Workbook;
-  readonly #calculator: Calculator;
-  readonly #looks: readonly SheetLooks[];
+  #workbook!: Workbook;
+  #calculator!: Calculator;
+  #looks!: readonly SheetLooks[];
   /** Values as last shown, a copy of each sheet. */
   readonly #shown: (CellValue | undefined)[][][];
   readonly #typed = new Map<string, TypedCell>();
   /** Long calls keep their old answer until they are asked for; what stands here is then calculated again. */
   #postpones = true;
   #waits = false;
+  /** The bytes are not the file's own any more. */
+  #hasGrown = false;
   #book: Book | undefined;
   #bill: ShopBill | undefined | null = null;
 
@@ -45,11 +48,17 @@ export class Session {
     private readonly trade: Trade,
     edits: readonly Edit[] = [],
   ) {
+    this.#open(bytes);
+    for (const edit of edits) this.#change(edit);
+    this.#shown = this.#workbook.sheets.map(copyOf);
+  }
+
+  #open(bytes: Uint8Array): void {
     this.#workbook = readWorkbook(bytes);
     const functions: CustomFunctions = {
-      ...trade.functions,
+      ...this.trade.functions,
       call: (name, args) => {
-        if (!this.#postpones || !trade.isLong(name)) return trade.functions.call(name, args);
+        if (!this.#postpones || !this.trade.isLong(name)) return this.trade.functions.call(name, args);
         this.#waits = true;
         return keep(LATER, name);
       },
@@ -60,8 +69,6 @@ export class Session {
     this.#looks = this.#workbook.sheets.map((sheet) =>
       sheetLooks(sheet, this.#workbook.sheetText.get(sheet.part), looks),
     );
-    for (const edit of edits) this.#change(edit);
-    this.#shown = this.#workbook.sheets.map(copyOf);
   }
 
   views(): SheetView[] {
@@ -149,6 +156,13 @@ export class Session {
     const locked = this.#locked({ sheet, row, column });
     if (locked) throw wrong("cell", "one that is typed, not calculated", cellName(row, column), locked);
     const value = typedValue(typed, this.#isText({ sheet, row, column }));
+    const grown = value === null ? undefined : grownTable(this.#workbook, { sheet, row, column });
+    if (grown) {
+      // The table's formulas are read anew; what was put off stays put off.
+      this.#open(editedBytes(this.#workbook, [...this.#typed.values()], grown));
+      this.#typed.clear();
+      this.#hasGrown = true;
+    }
     this.#calculator.change([{ sheet, row, column, value }]);
     this.#typed.set(`${sheet} ${row} ${column}`, { sheet, row, column, value });
     this.#book = undefined;
@@ -194,7 +208,7 @@ export class Session {
 
   /** The file's own bytes where nothing was typed. Else no answer that was put off leaves with it. */
   save(): Uint8Array {
-    if (this.#typed.size === 0) return this.#workbook.package.bytes;
+    if (this.#typed.size === 0 && !this.#hasGrown) return this.#workbook.package.bytes;
     this.finish();
     return editedBytes(this.#workbook, [...this.#typed.values()]);
   }

@@ -1,9 +1,12 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
+import { grownTable } from "../../../src/hosts/view/grown-table.ts";
 import { Session } from "../../../src/hosts/view/session.ts";
 import { trade } from "../../../src/hosts/view/trade.ts";
 import { asTyped, typedValue } from "../../../src/hosts/view/typed-value.ts";
+import { PARTS } from "../../../src/tools/sample/stage-job/job.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 
 const SAMPLE = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));
@@ -69,6 +72,54 @@ describe("a session", () => {
       /header/,
     );
     expect(Buffer.from(session.save()).equals(Buffer.from(SAMPLE))).toBe(true);
+  });
+
+  it("a line typed below the bill belongs to it: checked, saved, and there when the file is opened again", () => {
+    const session = new Session(SAMPLE, trade);
+    const sheet = sheetNamed(session, "Parts");
+    const below = 4 + PARTS.length;
+    const line = ["NEW-1", null, "12", "A36", "3/16", "2; 3", "90", "24", "V 1-1/2", "Plain"];
+    line.forEach((typed, column) => {
+      if (typed !== null) session.edit({ sheet, row: below, column, typed });
+    });
+    expect(session.look({ sheet, row: below, column: 0 }).report).toMatchObject({ part: "NEW-1", status: "clear" });
+    const bytes = session.save();
+    const again = readWorkbook(bytes);
+    expect(again.tables.find(({ name }) => name === "Parts")!.bottom).toBe(below);
+    // Every other table is as it was.
+    const bottoms = (workbook: ReturnType<typeof readWorkbook>) =>
+      workbook.tables.filter(({ name }) => name !== "Parts").map(({ bottom }) => bottom);
+    expect(bottoms(again)).toEqual(bottoms(readWorkbook(SAMPLE)));
+    const reopened = new Session(bytes, trade).views();
+    const checked = reopened.find(({ name }) => name === "Checks")!.cells.map((row) => row[0]?.text);
+    expect(checked).toContain("NEW-1");
+    // Taken back, the row is empty: the table keeps it and nobody minds.
+    line.forEach((_, column) => {
+      session.edit({ sheet, row: below, column, typed: "" });
+    });
+    session.finish();
+    const checks = session
+      .views()
+      .find(({ name }) => name === "Checks")!
+      .cells.map((row) => row[0]?.text);
+    expect(checks).not.toContain("NEW-1");
+    expect(checks).toContain(PARTS.at(-1)!.part);
+  }, 60_000);
+
+  it("grows no table into a row that is taken, nor one whose columns are calculated", () => {
+    const workbook = readWorkbook(SAMPLE);
+    const table = workbook.tables.find(({ name }) => name === "Parts")!;
+    const at = { sheet: table.sheet, row: table.bottom + 1, column: table.left };
+    expect(grownTable(workbook, at)?.xml).toContain(`:V${table.bottom + 2}"`);
+    expect(grownTable(workbook, { ...at, row: at.row + 1 })).toBeUndefined();
+    expect(grownTable(workbook, { ...at, column: table.right + 1 })).toBeUndefined();
+    const sheet = workbook.sheets[table.sheet]!;
+    sheet.values[table.right]![at.row] = "taken";
+    expect(grownTable(workbook, at)).toBeUndefined();
+    sheet.values[table.right]![at.row] = undefined;
+    sheet.owners[table.left] ??= [];
+    sheet.owners[table.left]![table.bottom] = sheet.owners.flat().find((owner) => owner) ?? ({ row: 0 } as never);
+    expect(grownTable(workbook, at)).toBeUndefined();
   });
 
   it("an edit taken back gives the answers there were", () => {

@@ -97,7 +97,8 @@ class SheetReader {
     const { layout } = this.sheet;
     const given = tag.attributes["r"];
     this.row = given === undefined ? this.row + 1 : Number(given) - 1;
-    if (!(this.row >= 0 && this.row <= 1_048_575)) refuse("damaged", "row number", "within the sheet", JSON.stringify(given));
+    if (!(this.row >= 0 && this.row <= 1_048_575))
+      refuse("damaged", "row number", "within the sheet", JSON.stringify(given));
     this.column = -1;
     layout.rowNumber.push(this.row);
     layout.rowStart.push(this.xml.lastIndexOf("<", tag.end - 1));
