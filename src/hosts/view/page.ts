@@ -47,7 +47,8 @@ async function start(): Promise<void> {
   byId("file").textContent = name;
   document.title = `${name}: Bracket Bill`;
   const opened = await engine.open(new Uint8Array(bytes));
-  byId("content").textContent = "Double-click or type to change a cell; Enter takes it, Escape leaves it. A line typed below a table belongs to it.";
+  byId("content").textContent =
+    "Double-click or type to change a cell; Enter takes it, Escape leaves it. A line typed below a table belongs to it.";
   show(opened.sheets, opened.first);
   say(opened.notes.join(" "));
   byId("functions").append(guide(opened.guide));

@@ -10,12 +10,15 @@ import type { Press } from "./press.ts";
 import { shoulderCentre } from "./seat.ts";
 import type { Outline } from "./solid.ts";
 
-/** Plain sizes of what the tables do not state, mm; only the look depends on them. */
+/** Plain sizes of what the tables do not state, mm (chosen, about those of a small brake): they decide what is found in the way. */
 const PUNCH_HEIGHT = 120;
 const PUNCH_HALF_WIDTH = 12;
 const DIE_WALL = 12;
 const RAM_HEIGHT = 400;
 const BED_DEPTH = 600;
+const OPEN_HEIGHT = 250;
+const STROKE = 300;
+const FURTHEST_STOP = 1000;
 const FINGER = { length: 60, height: 15 };
 const ARC_STEPS = 8;
 
@@ -37,10 +40,10 @@ function drawPress(die: Die, punch: Punch | undefined): Press {
     gaugeFrom: mm(0),
     gaugeTo: mm(FINGER.height),
     nearestStop: mm(0),
-    furthestStop: mm(1000),
+    furthestStop: mm(FURTHEST_STOP),
     fingerRetracts: true,
-    openHeight: mm(250),
-    stroke: mm(300),
+    openHeight: mm(OPEN_HEIGHT),
+    stroke: mm(STROKE),
     clearance: mm(1),
     offTheEnd: true,
   };
