@@ -213,7 +213,8 @@ function damagedBytes(random: Random, bytes: Uint8Array): Uint8Array {
       return copy;
     case 2: {
       const at = upTo(random, Math.max(0, copy.length - 5));
-      copy.set([0xff, 0xff, 0xff, random() < 0.5 ? 0x7f : 0xff], Math.min(at, copy.length - 4));
+      const field = [0xff, 0xff, 0xff, random() < 0.5 ? 0x7f : 0xff];
+      copy.set(field.slice(0, copy.length), at);
       return copy;
     }
     case 3: {
