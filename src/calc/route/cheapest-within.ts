@@ -45,7 +45,7 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, lim
   const root = unmoved(moves);
   const fits = (label: Label) => label.shear <= capacity.shear && label.waterjet <= capacity.waterjet;
   const consider = (label: Label) => {
-    if (fits(label) && (best === undefined || label.cost < best.cost)) best = label;
+    if (fits(label) && label.cost < (best?.cost ?? (limit === undefined ? Infinity : limit + 1))) best = label;
   };
   const { relief, growth } = stillPossible(moves);
   let complete = true;
