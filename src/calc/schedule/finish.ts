@@ -82,6 +82,6 @@ const noWork = (work: Seconds) =>
   noAnswer(
     "calendar",
     "one with working time enough",
-    `less than ${Math.round(work / SECONDS_PER_HOUR)} h in ${FURTHEST_DAYS} days`,
+    `less than ${work < Infinity ? `${Math.round(work / SECONDS_PER_HOUR)} h` : "can be counted"} in ${FURTHEST_DAYS} days`,
     "give Start and End of the weekdays that are worked",
   );

@@ -99,6 +99,9 @@ describe("a calendar", () => {
       expect.objectContaining({ message: expect.stringContaining("less than 3 h in 20000 days") }),
     );
     expect(() => latestStart(at(MONDAY, 7), hours(3), never)).toThrow();
+    expect(() => finish(at(MONDAY, 7), seconds(Infinity), week)).toThrow(
+      expect.objectContaining({ message: expect.stringContaining("got less than can be counted in 20000 days") }),
+    );
     expect(afterWorkingDays(at(MONDAY, 9), 1, never)).toBe(at(MONDAY + 20_000, 9));
   });
 

@@ -69,6 +69,15 @@ describe("a file that will not be read is refused by name", () => {
       packageOf({ sheets: { S: '<sheetData><row r="1"><c r="XFE1"><v>1</v></c></row></sheetData>' } }),
       "damaged",
     ],
+    [
+      "an array formula over the whole sheet",
+      packageOf({
+        sheets: {
+          S: '<sheetData><row r="1"><c r="A1"><f t="array" ref="A1:XFD1048576">SEQUENCE(2,3)</f></c></row></sheetData>',
+        },
+      }),
+      "too-large",
+    ],
   ])("%s", (_, bytes, reason) => {
     const refused = refusedOf(bytes);
     expect(refused?.reason).toBe(reason);

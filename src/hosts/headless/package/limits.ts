@@ -9,4 +9,6 @@ export const LIMITS = {
   /** Deflate cannot exceed about 1032:1; sheet XML compresses 10 to 40 times. Applies to parts above ratioFrom bytes. */
   ratio: 250,
   ratioFrom: 16 * 1024 * 1024,
+  /** Cells that one array formula or data table fills: every one of them is kept. Nearly two columns of a sheet. */
+  arrayCells: 2_000_000,
 } as const;

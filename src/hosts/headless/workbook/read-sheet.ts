@@ -2,6 +2,7 @@ import { CellError, type CellValue, ERROR_CODES, type ErrorCode } from "../../..
 import { errorOf } from "../evaluate/value.ts";
 import { type Area, columnNumber, parseArea } from "../formula/address.ts";
 import { refuse } from "../package/file-refusal.ts";
+import { LIMITS } from "../package/limits.ts";
 import { parseXml, type Tag } from "../package/xml.ts";
 import { decodeEscapes } from "./escapes.ts";
 import { type DataTableInputs, FormulaCell, type FormulaKind } from "./formula-cell.ts";
@@ -195,6 +196,11 @@ class SheetReader {
     const { t: type = "normal", si = "", ref } = f.attributes;
     const { index } = this.sheet;
     const area = ref === undefined ? undefined : parseArea(ref);
+    if (area && (type === "array" || type === "dataTable")) {
+      const cells = (area.bottom - area.top + 1) * (area.right - area.left + 1);
+      if (cells > LIMITS.arrayCells)
+        refuse("too-large", "array formula", `over at most ${LIMITS.arrayCells} cells`, String(ref));
+    }
     if (type === "shared") {
       const master = this.masters.get(si);
       if (this.formulaText === "" && master) {
