@@ -46,14 +46,27 @@ export class StripPlan {
 
   /** Searched when it is asked for. Throws a Refusal on a part no sheet can be. */
   get order(): BendOrder {
-    this.#order ??= bendOrder(
-      this.part,
-      this.part.bends.map((_, i) => this.overbend(i + 1)),
-      this.press,
-    );
+    const overbends = this.part.bends.map((_, i) => this.overbend(i + 1));
+    this.#order ??= rememberedOrder(this.part, overbends, this.press);
     return this.#order;
   }
 }
+
+/** After an edit of one line all the others ask again: the same strip on the same tools has the same order. */
+function rememberedOrder(part: BentPart, overbends: readonly Degrees[], press: Press): BendOrder {
+  const key = JSON.stringify([part, overbends]);
+  let known = ordersKnown.get(press);
+  if (!known || known.size >= MOST_REMEMBERED) {
+    known = new Map();
+    ordersKnown.set(press, known);
+  }
+  const order = known.get(key) ?? bendOrder(part, overbends, press);
+  known.set(key, order);
+  return order;
+}
+
+const ordersKnown = new WeakMap<Press, Map<string, BendOrder>>();
+const MOST_REMEMBERED = 4096; // chosen: a long bill; some megabytes a set of tools
 
 /** One plan a direction that has bends: none for a flat part, two for a tray. */
 export const planBends = (
