@@ -14,10 +14,10 @@ export interface Chosen {
   readonly problems: readonly Problem[];
 }
 
-/** How far the die's opening is from the usual one for the thickness: a ratio's logarithm, 0 at the usual. */
 export const offUsual = ({ setup, bends }: Chosen): number => fromUsual(setup.die, bends[0]!);
 
-const fromUsual = (die: Die, { thickness }: BendLine): number =>
+/** How far the die's opening is from the usual one for the thickness: a ratio's logarithm, 0 at the usual. */
+export const fromUsual = (die: Die, { thickness }: Pick<BendLine, "thickness">): number =>
   Math.abs(Math.log(die.opening / (OPENING_USUAL.value * thickness)));
 
 /**

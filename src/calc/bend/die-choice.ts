@@ -1,10 +1,10 @@
-import { OPENING_USUAL } from "../../data/bend-rules.ts";
 import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Problem, STATUSES, type Status, statusOf } from "../problem.ts";
 import { type AirEstimate, estimateAirBend } from "./air-estimate.ts";
 import { findProblems } from "./check/check.ts";
 import { type BendLine, sharpest } from "./check/line.ts";
+import { fromUsual } from "./choose-tools.ts";
 import { type ForceCases, forceCases } from "./force-cases.ts";
 import { safeFlange } from "./minimum-flange.ts";
 import type { Brake, Die, Punch } from "./tooling.ts";
@@ -31,7 +31,7 @@ export function rankDies(
   punch: Punch | undefined,
   system: UnitSystem,
 ): DieAnswer[] {
-  const distance = ({ die }: DieAnswer) => Math.abs(Math.log(die.opening / (OPENING_USUAL.value * line.thickness)));
+  const distance = ({ die }: DieAnswer) => fromUsual(die, line);
   return dies
     .map((die): DieAnswer => {
       const estimate = estimateAirBend(line.material, line.thickness, sharpest(line), die, punch?.nose);

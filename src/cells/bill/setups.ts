@@ -2,6 +2,7 @@
 
 import type { Press } from "../../calc/bend/order/press.ts";
 import { bendStops, type Stop } from "../../calc/bend/order/stops.ts";
+import { obstacleInWords } from "../../calc/bend/order/watch.ts";
 import { type Problem, sentences } from "../../calc/problem.ts";
 import { handlePiece } from "../../calc/time/handling.ts";
 import { orderSets } from "../../calc/time/order-sets.ts";
@@ -96,12 +97,11 @@ function hitsOf(plan: StripPlan): Hits {
   const { order, plain, part } = plan;
   if (order.feasible) return { plan, hits: order.hits, from: plain ? "plain tools" : "outlines", obstacle: "" };
   const { bend, obstacle } = order.blocked[0]!;
-  const what = obstacle.leg === "finger" ? "the gauge finger" : `flange ${obstacle.leg}`;
   return {
     plan,
     hits: bendStops(part, usualOrder(part.bends.length)),
     from: "usual",
-    obstacle: `No order found on ${plain ? "plain tools" : "the outlines"}: at bend ${bend} ${what} meets the ${obstacle.tool}.`,
+    obstacle: `No order found on ${plain ? "plain tools" : "the outlines"}: at bend ${bend} ${obstacleInWords(obstacle)}.`,
   };
 }
 

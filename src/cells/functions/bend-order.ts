@@ -1,5 +1,6 @@
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { type BendOrder, bendOrder as findOrder, type OrderedHit } from "../../calc/bend/order/order.ts";
+import { legInWords } from "../../calc/bend/order/watch.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { degrees } from "../../units/quantity.ts";
 import { show } from "../../units/show.ts";
@@ -86,7 +87,7 @@ function rowsOf(found: BendOrder, system: UnitSystem): CellValue[][] {
       "",
       "collides",
       -length(obstacle.by),
-      `${obstacle.leg === "finger" ? "the gauge finger" : `flange ${obstacle.leg}`} meets ${obstacle.tool} (${obstacle.phase}) by ${show(obstacle.by, "length", system)}`,
+      `${legInWords(obstacle)} meets ${obstacle.tool} (${obstacle.phase}) by ${show(obstacle.by, "length", system)}`,
     ]),
   ];
 }

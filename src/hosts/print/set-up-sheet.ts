@@ -1,4 +1,5 @@
 /** One page for the brake: drawings, stops in order with boxes to tick, what to mind. */
+import { obstacleInWords } from "../../calc/bend/order/watch.ts";
 import { statusOf } from "../../calc/problem.ts";
 import type { StripPlan } from "../../cells/bill/bend-plan.ts";
 import { showNumber, showReading } from "../../units/show.ts";
@@ -44,7 +45,7 @@ function stops(strip: StripPlan, direction: number, system: UnitSystem): string 
   if (!order.feasible) {
     const [first] = order.blocked;
     const obstacle = first
-      ? `Bend ${first.bend} fails: ${first.obstacle.leg === "finger" ? "the gauge finger" : `flange ${first.obstacle.leg}`} meets the ${first.obstacle.tool} by ${length(first.obstacle.by)}.`
+      ? `Bend ${first.bend} fails: ${obstacleInWords(first.obstacle)} by ${length(first.obstacle.by)}.`
       : "";
     return `<h2>${title}</h2><p><strong>No order of the bends was found on these tools.</strong> ${text(obstacle)}</p>${proposal}`;
   }

@@ -6,7 +6,7 @@ import { planCuts } from "../../calc/cutting/index.ts";
 import { shopBill } from "./cutting/shop-bills.ts";
 
 const seconds = Number(process.argv[2] ?? 1);
-/** The order of the cuts and the replay come after the search, and count too. */
+/** The order of the cuts and the replay come after the search, and count too (chosen). */
 const SEARCH_SHARE = 0.97;
 const from = Number(process.argv[3] ?? 1);
 const to = Number(process.argv[4] ?? 40);

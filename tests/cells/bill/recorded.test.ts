@@ -7,6 +7,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { plantedLines } from "../../../src/tools/sample/part-list/parts.ts";
+import { LIST_COLUMNS } from "../../../src/tools/sample/part-list/workbook.ts";
 import * as shop from "../../../src/tools/sample/shop/tables.ts";
 import { featuresOf } from "../../../src/tools/sample/stage-job/features.ts";
 import { PARTS, QUOTE } from "../../../src/tools/sample/stage-job/job.ts";
@@ -51,39 +52,10 @@ const timed = [calendar!, QUOTE.start, QUOTE.due];
 const routes = block(job["Route"]!, "Part");
 const plan = block(job["Cut plan"]!, "Pattern");
 
-const COLUMNS = [
-  "part",
-  "material",
-  "thickness",
-  "quantity",
-  "width",
-  "flanges",
-  "bendAngles",
-  "die",
-  "punch",
-  "grain",
-  "holeDistance",
-  "radius",
-  "radiusTolerance",
-  "tolerance",
-] as const;
-const HEADERS = [
-  "Part",
-  "Material",
-  "Thickness",
-  "Quantity",
-  "Width",
-  "Flanges",
-  "Bend angles",
-  "Die",
-  "Punch",
-  "Grain",
-  "Hole distance",
-  "Drawing radius",
-  "Radius tolerance",
-  "Tolerance",
+const longList: CellMatrix = [
+  LIST_COLUMNS.map(({ header }) => header),
+  ...plantedLines().map((line) => LIST_COLUMNS.map(({ key }) => line[key] ?? null)),
 ];
-const longList: CellMatrix = [HEADERS, ...plantedLines().map((line) => COLUMNS.map((key) => line[key] ?? null))];
 
 const spills: readonly (readonly [string, (CellMatrix | CellValue)[], CellMatrix])[] = [
   ["BILL.CHECK", [bill, ...machines, rates!], block(job["Checks"]!, "Part")],

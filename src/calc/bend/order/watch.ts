@@ -22,6 +22,26 @@ export interface Obstacle {
   readonly by: Millimetres;
 }
 
+/** What of the work is in the way: "flange 2" or "the gauge finger". */
+export const legInWords = ({ leg }: Pick<Obstacle, "leg">): string =>
+  leg === "finger" ? "the gauge finger" : `flange ${leg}`;
+
+/** What stands in the way, as a sentence goes on: limits of the machine are not met but fallen short of. */
+export function obstacleInWords(obstacle: Pick<Obstacle, "leg" | "tool">): string {
+  switch (obstacle.tool) {
+    case "die opening":
+      return `${legInWords(obstacle)} does not reach the die's shoulder`;
+    case "gauge travel":
+      return "the back gauge does not reach the stop";
+    case "ram travel":
+      return "the stroke of the ram is too short";
+    case "open height":
+      return "the brake does not open far enough";
+    default:
+      return `${legInWords(obstacle)} meets the ${obstacle.tool}`;
+  }
+}
+
 export interface Nearest {
   readonly phase: Phase;
   readonly tool: ToolName;

@@ -1,4 +1,4 @@
-import { refuse } from "./file-refusal.ts";
+import { refuse, refuseStrict } from "./file-refusal.ts";
 import { parseXml } from "./xml.ts";
 import { readDirectory, type ZipEntry } from "./zip-directory.ts";
 import { readPart } from "./zip-part.ts";
@@ -56,14 +56,7 @@ export class Package {
       open: (tag) => {
         if (tag.local !== "Relationship") return;
         const { Id: id = "", Type: type = "", Target: target = "", TargetMode: mode } = tag.attributes;
-        if (type.startsWith(STRICT))
-          refuse(
-            "strict-namespace",
-            "workbook",
-            "in the transitional namespace",
-            "the strict one",
-            "save it as a plain .xlsx",
-          );
+        if (type.startsWith(STRICT)) refuseStrict();
         const external = mode === "External";
         found.push({
           id,

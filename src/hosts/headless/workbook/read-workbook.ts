@@ -1,5 +1,5 @@
 import type { Table } from "../evaluate/frame.ts";
-import { refuse } from "../package/file-refusal.ts";
+import { refuse, refuseStrict } from "../package/file-refusal.ts";
 import { Package } from "../package/package.ts";
 import { parseXml } from "../package/xml.ts";
 import { MAIN, RELATIONSHIP_ID, STRICT_MAIN } from "./names.ts";
@@ -63,14 +63,7 @@ function readWorkbookPart(text: string): WorkbookPart {
     open: ({ local, uri, attributes }) => {
       if (!rootSeen) {
         rootSeen = true;
-        if (uri === STRICT_MAIN)
-          refuse(
-            "strict-namespace",
-            "workbook",
-            "in the transitional namespace",
-            "the strict one",
-            "save it as a plain .xlsx",
-          );
+        if (uri === STRICT_MAIN) refuseStrict();
         if (uri !== MAIN || local !== "workbook") refuse("not-a-workbook", "main part", "a workbook", local);
       }
       if (uri !== MAIN) return;

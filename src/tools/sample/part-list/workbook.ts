@@ -10,31 +10,32 @@ import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
 import { KINDS } from "./kinds.ts";
 import { plantedLines } from "./parts.ts";
 
-const COLUMNS: readonly (InputColumn & { readonly key: keyof ReturnType<typeof plantedLines>[number] })[] = [
-  { key: "part", header: "Part", width: 9 },
-  { key: "material", header: "Material", width: 12 },
-  { key: "thickness", header: "Thickness", width: 11 },
-  { key: "quantity", header: "Quantity", width: 9, number: true },
-  { key: "width", header: "Width", width: 9, number: true },
-  { key: "flanges", header: "Flanges", width: 18 },
-  { key: "bendAngles", header: "Bend angles", width: 12 },
-  { key: "die", header: "Die", width: 10 },
-  { key: "punch", header: "Punch", width: 11 },
-  { key: "grain", header: "Grain", width: 8 },
-  { key: "holeDistance", header: "Hole distance", width: 9, number: true },
-  { key: "radius", header: "Drawing radius", width: 9, number: true },
-  { key: "radiusTolerance", header: "Radius tolerance", width: 10, number: true },
-  { key: "tolerance", header: "Tolerance", width: 10, number: true },
-  { key: "planted", header: "Planted", width: 28 },
-];
+export const LIST_COLUMNS: readonly (InputColumn & { readonly key: keyof ReturnType<typeof plantedLines>[number] })[] =
+  [
+    { key: "part", header: "Part", width: 9 },
+    { key: "material", header: "Material", width: 12 },
+    { key: "thickness", header: "Thickness", width: 11 },
+    { key: "quantity", header: "Quantity", width: 9, number: true },
+    { key: "width", header: "Width", width: 9, number: true },
+    { key: "flanges", header: "Flanges", width: 18 },
+    { key: "bendAngles", header: "Bend angles", width: 12 },
+    { key: "die", header: "Die", width: 10 },
+    { key: "punch", header: "Punch", width: 11 },
+    { key: "grain", header: "Grain", width: 8 },
+    { key: "holeDistance", header: "Hole distance", width: 9, number: true },
+    { key: "radius", header: "Drawing radius", width: 9, number: true },
+    { key: "radiusTolerance", header: "Radius tolerance", width: 10, number: true },
+    { key: "tolerance", header: "Tolerance", width: 10, number: true },
+    { key: "planted", header: "Planted", width: 28 },
+  ];
 
 const partsSheet = (): SheetModel =>
   tableSheet({
     name: "Parts",
     table: "Parts",
     note: "500 invented lines, no two the same, with some of every kind of problem planted among them (last column, which no function reads). Plain numbers are inches; text brings its own unit.",
-    columns: COLUMNS,
-    rows: plantedLines().map((line) => COLUMNS.map(({ key }) => line[key])),
+    columns: LIST_COLUMNS,
+    rows: plantedLines().map((line) => LIST_COLUMNS.map(({ key }) => line[key])),
   });
 
 const ALL = spillOf(`Checks!A${HEADER_ROW}`);
