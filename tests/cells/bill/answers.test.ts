@@ -11,6 +11,7 @@ import {
   columnOf,
   DIES,
   MONDAY,
+  PRESS_HEADER,
   PUNCHES,
   RATE_ROWS,
   RATES,
@@ -312,23 +313,7 @@ describe("BILL.SETUPS", () => {
       ...corners("bed", [-50, -60], [50, -60], [50, -700], [-50, -700]),
       ...corners("finger", [0, 0], [60, 0], [60, 25], [0, 25]),
     );
-    const press = range(
-      [
-        "Opening (in)",
-        "Shoulder radius (mm)",
-        "Die angle",
-        "Finger from (mm)",
-        "Finger to (mm)",
-        "Nearest stop (mm)",
-        "Furthest stop (mm)",
-        "Finger draws back",
-        "Open height (mm)",
-        "Stroke (mm)",
-        "Clearance (mm)",
-        "Off the end",
-      ],
-      [1, 0, 80, 0, 25, 5, 700, "yes", 150, 200, 1, "no"],
-    );
+    const press = range(PRESS_HEADER, [1, 0, 80, 0, 25, 5, 700, "yes", 150, 200, 1, "no"]);
     const part = bill(["A", "A36", 0.12, 1, 4, "4; 4", 90]);
     expect(columnOf(setUps(DIES_OF(1), part, outlines, press), "Order from")).toEqual(["outlines"]);
     // Drawn for another opening: they say nothing about this die.

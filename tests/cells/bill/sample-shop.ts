@@ -146,3 +146,19 @@ export function columnOf(spill: CellMatrix, header: string): CellValue[] {
   if (index < 0) throw new Error(`no column ${header} in ${spill[0]!.join(", ")}`);
   return spill.slice(1).map((row) => row[index]!);
 }
+
+/** Travels of brake, gauge and die, as BEND.ORDER reads them. */
+export const PRESS_HEADER = [
+  "Opening (in)",
+  "Shoulder radius (mm)",
+  "Die angle (deg)",
+  "Finger from (mm)",
+  "Finger to (mm)",
+  "Nearest stop (mm)",
+  "Furthest stop (mm)",
+  "Finger draws back",
+  "Open height (mm)",
+  "Stroke (mm)",
+  "Clearance (mm)",
+  "Off the end",
+];

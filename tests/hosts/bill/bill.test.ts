@@ -4,6 +4,7 @@ import type { Book } from "../../../src/hosts/bill/book.ts";
 import { findTable } from "../../../src/hosts/bill/find-table.ts";
 import { lineReport } from "../../../src/hosts/bill/line-report.ts";
 import { readShopBill } from "../../../src/hosts/bill/shop-bill.ts";
+import { PRESS_HEADER } from "../../cells/bill/sample-shop.ts";
 
 const PARTS = [
   ["Job", "anything"],
@@ -112,20 +113,7 @@ describe("the report of a line", () => {
       ...corners("bed", [-50, -80], [50, -80], [50, -700], [-50, -700]),
       ...corners("finger", [0, 0], [60, 0], [60, 25], [0, 25]),
       [],
-      [
-        "Opening (in)",
-        "Shoulder radius (mm)",
-        "Die angle (deg)",
-        "Finger from (mm)",
-        "Finger to (mm)",
-        "Nearest stop (mm)",
-        "Furthest stop (mm)",
-        "Finger draws back",
-        "Open height (mm)",
-        "Stroke (mm)",
-        "Clearance (mm)",
-        "Off the end",
-      ],
+      PRESS_HEADER,
       [opening, 0, 80, 0, 25, 5, 700, "yes", 150, 200, 1, "no"],
     ];
     const picture = (opening: number) => {
@@ -153,20 +141,7 @@ describe("the report of a line", () => {
       [tool, 0, 1],
     ]);
     const settings = [2, 0, 80, 0, 25, 5, 700, "yes", 150, 200, 1, "no"];
-    const headers = [
-      "Opening (in)",
-      "Shoulder radius (mm)",
-      "Die angle (deg)",
-      "Finger from (mm)",
-      "Finger to (mm)",
-      "Nearest stop (mm)",
-      "Furthest stop (mm)",
-      "Finger draws back",
-      "Open height (mm)",
-      "Stroke (mm)",
-      "Clearance (mm)",
-      "Off the end",
-    ];
+    const headers = PRESS_HEADER;
     const read = readShopBill(
       book(PARTS, [...SHOP, [], ["Tool", "X (mm)", "Y (mm)"], ...crossed, [], headers, settings]),
     )!;
