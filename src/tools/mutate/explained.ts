@@ -2,16 +2,26 @@
 export interface Explanation {
   readonly file: RegExp;
   readonly line?: RegExp;
+  /** Only where a comparison takes equality or takes it no longer. */
+  readonly equality?: true;
   readonly why: string;
 }
 
 const REMEMBERED = "What is remembered is only asked for again: the answer is the same, it takes longer.";
+const EQUAL =
+  "It differs only where two computed lengths, angles or forces are the same to the last digit; either answer is right.";
 const PRUNED =
   "A search that looks at more, or in another order, finds the same: its answers are compared with every case tried and with a solver.";
 
-export const EXPLAINED: readonly Explanation[] = [
+const EXPLAINED: readonly Explanation[] = [
   { file: /air-estimate|force-cases/, line: /known|MOST_REMEMBERED/, why: REMEMBERED },
   { file: /bend\/order\/(?:press|plain-press)/, line: /known|checked/, why: REMEMBERED },
+  { file: /bend\/(?:mechanics|order)\//, equality: true, why: EQUAL },
+  {
+    file: /mechanics\/section/,
+    line: /new Array/,
+    why: "An array made at its length is only faster.",
+  },
   { file: /bend\/choose-tools/, line: /break;|continue;/, why: PRUNED },
   { file: /time\/fewest-sets/, line: /apart|taken|count|branch|MOST_TRIES|tries/, why: PRUNED },
   { file: /time\/order-sets/, line: /Infinity|done & |EXACT_UP_TO|length <= 2/, why: PRUNED },
@@ -27,3 +37,14 @@ export const EXPLAINED: readonly Explanation[] = [
   },
   { file: /check\/check/, line: /=== "stop"/, why: PRUNED },
 ];
+
+/** Why nobody need notice that `was` became `replacement` in this line of the file. */
+export const whyUnnoticed = (file: string, line: string, was: string, replacement: string): string | undefined =>
+  EXPLAINED.find(
+    (reason) =>
+      reason.file.test(file) &&
+      (!reason.line || reason.line.test(line)) &&
+      (!reason.equality || withoutEquality(was) === withoutEquality(replacement)),
+  )?.why;
+
+const withoutEquality = (code: string): string => code.replace(/([<>])=/g, "$1");

@@ -1,5 +1,5 @@
 /** The changes of one topic that no test noticed, with the reason where there is one: a page to be read, not a score. */
-import { EXPLAINED } from "./explained.ts";
+import { whyUnnoticed } from "./explained.ts";
 
 interface Point {
   readonly line: number;
@@ -27,9 +27,7 @@ export function survivorsPage(topic: string, { files }: SurvivorReport): string 
           const line = lines[start.line - 1] ?? "";
           const was =
             start.line === end.line ? line.slice(start.column - 1, end.column - 1) : line.slice(start.column - 1);
-          const why = EXPLAINED.find(
-            (reason) => reason.file.test(file) && (!reason.line || reason.line.test(line)),
-          )?.why;
+          const why = whyUnnoticed(file, line, was, replacement);
           return { at: `${file}:${start.line}`, was, replacement, why };
         });
     });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { switched } from "../../../src/tools/mutate/constants.ts";
+import { whyUnnoticed } from "../../../src/tools/mutate/explained.ts";
 import { changed } from "../../../src/tools/mutate/perturb.ts";
 import { scoresOf, scoreText } from "../../../src/tools/mutate/scores.ts";
 import { survivorsPage } from "../../../src/tools/mutate/survivors-page.ts";
@@ -49,6 +50,16 @@ describe("the page of survivors", () => {
     expect(page).toContain("# calc/bend: 2 changes that no test noticed");
     expect(page).toContain("## Not explained: 1\n\n- src/calc/bend/air-estimate.ts:2: `x + y` as `x - y`");
     expect(page).toMatch(/## 1: What is remembered .*\n\n- src\/calc\/bend\/air-estimate.ts:1: `known && b` as `true`/);
+  });
+});
+
+describe("why a change may stay unnoticed", () => {
+  const file = "src/calc/bend/mechanics/root.ts";
+  it("equality of computed lengths, in the geometry only", () => {
+    expect(whyUnnoticed(file, "", "a > 0 && b", "a >= 0 && b")).toMatch(/to the last digit/);
+    expect(whyUnnoticed(file, "", "a <= b", "a < b")).toMatch(/to the last digit/);
+    expect(whyUnnoticed(file, "", "a > 0", "a < 0")).toBeUndefined();
+    expect(whyUnnoticed("src/calc/cost/order.ts", "", "a > 0", "a >= 0")).toBeUndefined();
   });
 });
 

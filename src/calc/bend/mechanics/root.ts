@@ -1,7 +1,8 @@
 /**
  * Root of `f` between two ends where it has opposite signs: false position after Illinois (the kept end's value is
- * halved, so neither end can stay for ever), with a bisection whenever the bracket shrinks too slowly. Ends within
- * `tolerance` of the abscissa. Dowell & Jarratt 1971 (memory, unverified).
+ * halved, so neither end can stay for ever), with a bisection every eighth step. Ends when the bracket or the last step
+ * is within `tolerance`: for a smooth `f` that is where the root is, for a kinked one it need not be. Dowell & Jarratt
+ * 1971 (memory, unverified).
  */
 export function rootBetween(
   f: (x: number) => number,
@@ -18,7 +19,7 @@ export function rootBetween(
     const falsePosition = low - (fLow * width) / (fHigh - fLow);
     const next = turn % 8 === 7 ? low + width / 2 : falsePosition;
     const fNext = f(next);
-    const settled = Math.abs(next - x) < tolerance && turn > 0;
+    const settled = Math.abs(next - x) < tolerance;
     x = next;
     if (fNext === 0 || settled) return x;
     if (fNext > 0 === fHigh > 0) {

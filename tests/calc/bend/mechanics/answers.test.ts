@@ -92,6 +92,15 @@ describe("refusals", () => {
     expect(refusal.code).toBe("#N/A");
     const limit = Number(/at most ([\d.]+) deg/.exec(refusal.message)?.[1]);
     expect(airBendToAngle(input, degrees(limit)).finalAngle).toBeCloseTo(limit, 6);
+    expect(refusalOf(() => airBendToAngle(input, degrees(limit + 0.1))).code).toBe("#N/A");
+  });
+
+  it("a stroke this sheet cannot follow names the largest it can: #N/A", () => {
+    const input = bendInput({ V: 12, nose: 6 });
+    const refusal = refusalOf(() => airBendAtStroke(input, mm(500)));
+    const limit = Number(/at most ([\d.]+) mm/.exec(refusal.message)?.[1]);
+    expect(airBendAtStroke(input, mm(limit)).stroke).toBeCloseTo(limit, 6);
+    expect(refusalOf(() => airBendAtStroke(input, mm(limit + 0.001))).code).toBe("#N/A");
   });
 
   it.each([
@@ -132,7 +141,10 @@ describe("hardening from a tensile test", () => {
         }),
       );
     expect(ask(400, 400).message).toBe("tensile must be above yield (400 MPa); got 400");
-    expect(ask(Number.NaN, 400).message).toBe("yield must be above 0 MPa; got NaN");
+    for (const bad of [Number.NaN, 0, -250, 1e7, Number.POSITIVE_INFINITY]) {
+      expect(ask(bad, 400).message).toBe(`yield must be above 0 MPa; got ${bad}`);
+      expect(ask(250, bad).message).toBe(`tensile must be above 0 MPa; got ${bad}`);
+    }
     expect(ask(1, 400).code).toBe("#N/A");
   });
 });

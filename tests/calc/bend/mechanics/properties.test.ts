@@ -117,6 +117,24 @@ describe("laws every bend obeys", () => {
     );
   });
 
+  it("the middle line is no shorter than the chord and no longer than both legs round it", () => {
+    fc.assert(
+      fc.property(shopBend, between(10, 110), between(1, 3), (v, angle, wider) => {
+        const input = bendInput({ ...v, nose: wider * v.nose });
+        const setup = bendSetup(input);
+        const pose = loadedPose(setup, Math.min((angle * Math.PI) / 360, 0.95 * setup.largestHalfAngle));
+        const shift = (setup.friction * input.thickness) / 2;
+        const sin = Math.sin(pose.halfAngle);
+        const cos = Math.cos(pose.halfAngle);
+        const x = setup.shoulderCentre - setup.shoulderRadius * sin + shift * cos;
+        const y = pose.depth - input.thickness / 2 - setup.dieShoulder + setup.shoulderRadius * cos + shift * sin;
+        expect(pose.halfLength).toBeGreaterThan(Math.hypot(x, y) * 0.9999);
+        expect(pose.halfLength).toBeLessThan((x + y) * 1.0001);
+      }),
+      { numRuns: 60, seed: 9 },
+    );
+  });
+
   it("whatever is asked, the answer is finite and positive or a refusal in the one grammar", () => {
     const anything = fc.record({
       K: between(150, 1600),
