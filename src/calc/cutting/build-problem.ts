@@ -60,17 +60,18 @@ function sheetKind(stock: Stock, rule: GaugeRule, money: boolean, options: PlanO
   // With its short edge trimmed first a sheet may just go under the blade; a longer one is trimmed part by part.
   const tooLongToTrim = trim > 0 && Math.max(w, h) - trim > rule.longestCut;
   const roots: Direction[] = [];
-  // Cuts between parts along y run along x, over the whole width of what is on the table.
-  const lengthAlongX = tooLongToTrim && h >= w ? w : usableW;
-  const lengthAlongY = tooLongToTrim && w > h ? h : usableH;
-  if (lengthAlongX <= rule.longestCut) roots.push(ALONG_Y);
-  if (options.firstCut !== "along w" && lengthAlongY <= rule.longestCut) roots.push(ALONG_X);
+  // Where both sides are longer than the blade no edge of the sheet can be cut first.
+  if (Math.min(w, h) <= rule.longestCut) {
+    // Cuts between parts along y run along x, over the whole width of what is on the table.
+    if (usableW <= rule.longestCut) roots.push(ALONG_Y);
+    if (options.firstCut !== "along w" && usableH <= rule.longestCut) roots.push(ALONG_X);
+  }
   return {
     w: usableW,
     h: usableH,
     available: stock.quantity,
     cost: costOf(stock, money),
-    roots: trim > 0 && Math.max(w, h) > rule.longestCut && Math.min(w, h) > rule.longestCut ? [] : roots,
+    roots,
     trimPartLimit: tooLongToTrim ? rule.longestCut : Infinity,
   };
 }

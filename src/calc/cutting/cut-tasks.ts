@@ -128,7 +128,7 @@ export function sheetPart(
     });
   };
 
-  const usable: Size = trim > 0 ? [full[0] - trim, full[1] - trim] : full;
+  const usable: Size = [full[0] - trim, full[1] - trim];
   const inner = part(pattern.layout, usable, 1);
   if (trim === 0) return inner;
   if (deferTrim) return trimmed(full, long, 0, inner);

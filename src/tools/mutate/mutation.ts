@@ -34,7 +34,9 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
   "calc/route": ["calc/route", RECORDED],
   "calc/bend/mechanics": ["calc/bend/mechanics/{answers,finite-elements,oracles,band,properties}.test.ts", RECORDED],
   "calc/bend/order": ["calc/bend/order/{stops,order,families,pose}.test.ts", RECORDED],
-  "calc/cutting": ["calc/cutting/{cut-list,gauge-rule,gauges,gauge-order,knapsack,replay,remnants,plan-cuts}.test.ts"],
+  "calc/cutting": [
+    "calc/cutting/{build-problem,cut-list,gauge-rule,gauges,gauge-order,knapsack,replay,remnants,plan-cuts}.test.ts",
+  ],
 };
 /** Of the largest only some lines: all of them would take hours. */
 const SHARES: Readonly<Record<string, number>> = {

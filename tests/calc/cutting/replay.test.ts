@@ -113,6 +113,97 @@ const CORRUPTIONS: readonly [string, () => Plan, RegExp][] = [
   ],
 ];
 
+/** A sheet of 100 x 60, trimmed by 6 twice over its height and cut to a blank of 40 x 60, 48 of it left: by hand. */
+const HAND = {
+  blanks: [blank("b", 40, 60, 1)],
+  stock: [sheet("s", 100, 60, { trim: mm(6), quantity: 1 })],
+  plan(): { patterns: Plan["patterns"]; cuts: Draft[]; leftOut: Plan["leftOut"] } {
+    const cut = (seq: number, more: Partial<Draft>): Draft => ({
+      ...{ seq, setting: 0, stage: "trim", piece: "1", copies: 1, axis: "w", gauge: null, length: mm(60) },
+      ...{ falls: [], stays: out("1", "part", 0), strokes: 1, turn: false },
+      ...more,
+    });
+    const layout = { direction: 0, parts: [{ item: 0, turned: false }] } as const;
+    return {
+      patterns: [
+        { id: "1", stock: "s", w: mm(100), h: mm(60), repeats: 1, yields: [{ blank: "b", count: 1 }], layout },
+      ],
+      cuts: [
+        cut(1, { falls: [out("1.1", "scrap", 6)], stays: out("1.2", "part", 94) }),
+        cut(2, {
+          stage: "strip",
+          piece: "1.2",
+          gauge: mm(40),
+          falls: [{ ...out("1.2.1", "blank", 40), blank: "b" }],
+          stays: out("1.2.2", "scrap", 54),
+        }),
+      ],
+      leftOut: [],
+    };
+  },
+};
+const out = (id: string, kind: "part" | "blank" | "scrap", w: number) => ({ id, kind, w: mm(w), h: mm(60) });
+
+describe("replay of a plan made by hand", () => {
+  const faults = (change: (plan: ReturnType<typeof HAND.plan>) => void, blanks = HAND.blanks) => {
+    const plan = HAND.plan();
+    change(plan);
+    return replay(plan, blanks, HAND.stock, limits());
+  };
+
+  test("finds nothing wrong with it", () => {
+    expect(faults(() => {})).toEqual([]);
+  });
+
+  test.each([0, 1.5, -1, Number.NaN])("refuses %s repeats of a pattern", (repeats) => {
+    expect(faults((plan) => Object.assign(plan.patterns[0]!, { repeats })).join("\n")).toContain(
+      `pattern 1: repeats must be a whole number above 0; got ${repeats}`,
+    );
+  });
+
+  test("refuses an edge trimmed twice", () => {
+    const twice = faults((plan) => {
+      plan.cuts[1]!.piece = "1.2t";
+      plan.cuts[1]!.stays = out("1.2.2", "scrap", 48);
+      plan.cuts.splice(1, 0, {
+        ...plan.cuts[0]!,
+        piece: "1.2",
+        falls: [out("1.3", "scrap", 6)],
+        stays: out("1.2t", "part", 88),
+      });
+    });
+    expect(twice).toEqual(["cut 1: edge must be trimmed once; the w of 1.2 was trimmed before"]);
+  });
+
+  test("refuses a cut that leaves nothing in front of the blade", () => {
+    const used = faults((plan) => {
+      plan.cuts[1]!.falls = [out("1.2.1", "scrap", 40), out("1.2.3", "scrap", 40), out("1.2.4", "scrap", 14)];
+    });
+    expect(used.join("\n")).toContain("cut 2: something must stay in front of the blade; 1.2 is used up");
+  });
+
+  test("refuses a piece that grows sideways as it falls", () => {
+    const grown = faults((plan) => {
+      plan.cuts[1]!.falls = [{ ...plan.cuts[1]!.falls[0]!, h: mm(61) }];
+    });
+    expect(grown[0]).toBe("cut 2: 1.2.1 must keep the piece's 60 mm; got 61");
+  });
+
+  test("counts what the plan says it leaves out", () => {
+    const asked = (quantity: number, ...counts: number[]) =>
+      faults(
+        (plan) => {
+          plan.leftOut = counts.map((count) => ({ blank: "b", count, reason: "no stock" }));
+          plan.leftOut = [...plan.leftOut, { blank: "another", count: 9, reason: "no stock" }];
+        },
+        [blank("b", 40, 60, quantity)],
+      );
+    expect(asked(6, 2, 3)).toEqual([]);
+    expect(asked(7, 2, 3)).toEqual(["b: pieces cut must be 2; got 1, too few"]);
+    expect(asked(5, 2, 3)).toEqual(["b: pieces cut must be 0; got 1, too many"]);
+  });
+});
+
 describe("replay", () => {
   test("finds nothing wrong with the plan as it is", () => {
     expect(replay(PLAN, BLANKS, STOCK, LIMITS)).toEqual([]);
