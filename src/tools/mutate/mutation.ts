@@ -7,7 +7,7 @@
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { linesToMutate } from "./sampled-lines.ts";
-import { scoresOf, scoreText } from "./scores.ts";
+import { inAll, judged, scoreText } from "./scores.ts";
 import { survivorsPage } from "./survivors-page.ts";
 
 /** Where the tests of a topic stand, from tests; "reference" are the published answers, RECORDED whole bills. */
@@ -76,7 +76,8 @@ for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
   const known = JSON.parse(readFileSync(SCORES, "utf8"));
   const report = JSON.parse(readFileSync(REPORT, "utf8"));
   // The report remembers other topics from earlier runs; only this one was judged by its own tests.
-  const score = scoresOf(report)[topic];
-  writeFileSync(SCORES, scoreText({ ...known, ...(score ? { [topic]: score } : {}) }));
-  writeFileSync(`${SURVIVORS}/${topic.replaceAll("/", "-")}.md`, survivorsPage(topic, report));
+  const { score, survivors } = judged(topic, report);
+  writeFileSync(SCORES, scoreText({ ...known, [topic]: score }));
+  writeFileSync(`${SURVIVORS}/${topic.replaceAll("/", "-")}.md`, survivorsPage(topic, survivors));
 }
+console.log(inAll(JSON.parse(readFileSync(SCORES, "utf8"))));

@@ -1,27 +1,56 @@
-/** Mutation testing in numbers: what a report says, topic by topic. */
+/** What a report of mutation testing says about one topic: how many changes were noticed, and those that were not. */
 import type { TopicScore } from "../truth/table.ts";
+import { whyUnnoticed } from "./explained.ts";
 
+interface Point {
+  readonly line: number;
+  readonly column: number;
+}
+export interface Mutant {
+  readonly status: string;
+  readonly replacement?: string | undefined;
+  readonly location: { readonly start: Point; readonly end: Point };
+}
 export interface MutationReport {
-  readonly files: Readonly<Record<string, { readonly mutants: readonly { readonly status: string }[] }>>;
+  readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>;
+}
+
+/** A change that no test noticed. */
+export interface Survivor {
+  /** File and line. */
+  readonly at: string;
+  readonly was: string;
+  readonly replacement: string;
+  /** Why no test need notice it; undefined where nobody has said. */
+  readonly why: string | undefined;
 }
 
 const NOTICED = new Set(["Killed", "Timeout"]);
 const SURVIVED = new Set(["Survived", "NoCoverage"]);
 
 /** src/calc/bend/mechanics/root.ts belongs to "calc/bend/mechanics". Changes that make no program, or run once, count for nothing. */
-export function scoresOf({ files }: MutationReport): Record<string, TopicScore> {
-  const scores: Record<string, { noticed: number; survived: number }> = {};
-  for (const [file, { mutants }] of Object.entries(files)) {
-    const topic = file
-      .replace(/^src\//, "")
-      .split("/")
-      .slice(0, -1)
-      .join("/");
-    scores[topic] ??= { noticed: 0, survived: 0 };
-    scores[topic].noticed += mutants.filter(({ status }) => NOTICED.has(status)).length;
-    scores[topic].survived += mutants.filter(({ status }) => SURVIVED.has(status)).length;
+export function judged(topic: string, { files }: MutationReport): { score: TopicScore; survivors: Survivor[] } {
+  let noticed = 0;
+  const survivors: Survivor[] = [];
+  for (const [file, { source, mutants }] of Object.entries(files)) {
+    if (file.slice(0, file.lastIndexOf("/")) !== `src/${topic}`) continue;
+    const lines = source.split("\n");
+    noticed += mutants.filter(({ status }) => NOTICED.has(status)).length;
+    for (const { status, location, replacement = "" } of mutants) {
+      if (!SURVIVED.has(status)) continue;
+      const { start, end } = location;
+      const line = lines[start.line - 1] ?? "";
+      const was = line.slice(start.column - 1, start.line === end.line ? end.column - 1 : undefined);
+      survivors.push({
+        at: `${file}:${start.line}`,
+        was,
+        replacement,
+        why: whyUnnoticed(file, line, was, replacement),
+      });
+    }
   }
-  return scores;
+  const explained = survivors.filter(({ why }) => why !== undefined).length;
+  return { score: { noticed, survived: survivors.length, explained }, survivors };
 }
 
 export const scoreText = (scores: Readonly<Record<string, TopicScore>>): string =>
@@ -29,3 +58,14 @@ export const scoreText = (scores: Readonly<Record<string, TopicScore>>): string 
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([topic, score]) => `  ${JSON.stringify(topic)}: ${JSON.stringify(score)}`)
     .join(",\n")}\n}\n`;
+
+/** All topics in one sentence. An explained change cannot be noticed, so it counts apart. */
+export function inAll(scores: Readonly<Record<string, TopicScore>>): string {
+  const sum = (key: keyof TopicScore) => Object.values(scores).reduce((total, score) => total + score[key], 0);
+  const [noticed, survived, explained] = [sum("noticed"), sum("survived"), sum("explained")];
+  const share = (of: number) => `${((100 * noticed) / of).toFixed(1)} %`;
+  return (
+    `${noticed} of ${noticed + survived} changes noticed: ${share(noticed + survived)}; ` +
+    `${share(noticed + survived - explained)} of those that are not explained (${explained} are)`
+  );
+}

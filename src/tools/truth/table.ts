@@ -14,6 +14,8 @@ export interface Evidence {
 export interface TopicScore {
   readonly noticed: number;
   readonly survived: number;
+  /** Of those that survived: no answer can differ, see src/tools/mutate/explained.ts. */
+  readonly explained: number;
 }
 
 export interface TruthInputs {

@@ -2,51 +2,57 @@ import { describe, expect, it } from "vitest";
 import { switched } from "../../../src/tools/mutate/constants.ts";
 import { whyUnnoticed } from "../../../src/tools/mutate/explained.ts";
 import { changed } from "../../../src/tools/mutate/perturb.ts";
-import { scoresOf, scoreText } from "../../../src/tools/mutate/scores.ts";
+import { inAll, judged, scoreText } from "../../../src/tools/mutate/scores.ts";
 import { survivorsPage } from "../../../src/tools/mutate/survivors-page.ts";
 
-const mutants = (...statuses: string[]) => ({ mutants: statuses.map((status) => ({ status })) });
+const source = "const a = known && b;\nreturn x + y;";
+const at = (line: number, from: number, to: number) => ({
+  start: { line, column: from },
+  end: { line, column: to },
+});
+const report = {
+  files: {
+    "src/calc/bend/air-estimate.ts": {
+      source,
+      mutants: [
+        { status: "Survived", replacement: "true", location: at(1, 11, 21) },
+        { status: "NoCoverage", replacement: "x - y", location: at(2, 8, 13) },
+        ...["Killed", "Timeout", "Killed", "Ignored", "CompileError"].map((status) => ({
+          status,
+          replacement: "",
+          location: at(2, 8, 13),
+        })),
+      ],
+    },
+    "src/calc/bend/order/press.ts": { source, mutants: [{ status: "Survived", location: at(1, 1, 2) }] },
+  },
+};
 
 describe("mutation scores", () => {
-  it("count what was noticed and what survived by folder, and nothing else", () => {
-    expect(
-      scoresOf({
-        files: {
-          "src/calc/bend/a.ts": mutants("Killed", "Timeout", "Survived", "Ignored", "CompileError"),
-          "src/calc/bend/b.ts": mutants("NoCoverage"),
-          "src/calc/bend/order/c.ts": mutants("Killed"),
-        },
-      }),
-    ).toEqual({ "calc/bend": { noticed: 2, survived: 2 }, "calc/bend/order": { noticed: 1, survived: 0 } });
+  it("count what was noticed, survived and is explained in one folder, and nothing else", () => {
+    expect(judged("calc/bend", report).score).toEqual({ noticed: 3, survived: 2, explained: 1 });
+    expect(judged("calc/bend/order", report).score).toEqual({ noticed: 0, survived: 1, explained: 1 });
+    expect(judged("calc", report).score).toEqual({ noticed: 0, survived: 0, explained: 0 });
   });
 
+  const scores = {
+    b: { noticed: 15, survived: 3, explained: 2 },
+    a: { noticed: 2, survived: 0, explained: 0 },
+  };
   it("are written a topic a line, in order", () => {
-    const text = scoreText({ b: { noticed: 1, survived: 0 }, a: { noticed: 2, survived: 3 } });
-    expect(text.split("\n")[1]).toBe('  "a": {"noticed":2,"survived":3},');
-    expect(JSON.parse(text)).toHaveProperty("b");
+    const text = scoreText(scores);
+    expect(text.split("\n")[1]).toBe('  "a": {"noticed":2,"survived":0,"explained":0},');
+    expect(JSON.parse(text)).toEqual(scores);
+  });
+
+  it("are told in all, the explained apart", () => {
+    expect(inAll(scores)).toBe("17 of 20 changes noticed: 85.0 %; 94.4 % of those that are not explained (2 are)");
   });
 });
 
 describe("the page of survivors", () => {
-  const source = "const a = known && b;\nreturn x + y;";
-  const at = (line: number, from: number, to: number) => ({
-    start: { line, column: from },
-    end: { line, column: to },
-  });
   it("tells what was changed where, the explained apart from the others", () => {
-    const page = survivorsPage("calc/bend", {
-      files: {
-        "src/calc/bend/air-estimate.ts": {
-          source,
-          mutants: [
-            { status: "Survived", replacement: "true", location: at(1, 11, 21) },
-            { status: "NoCoverage", replacement: "x - y", location: at(2, 8, 13) },
-            { status: "Killed", replacement: "", location: at(2, 8, 13) },
-          ],
-        },
-        "src/calc/bend/order/press.ts": { source, mutants: [{ status: "Survived", location: at(1, 1, 2) }] },
-      },
-    });
+    const page = survivorsPage("calc/bend", judged("calc/bend", report).survivors);
     expect(page).toContain("# calc/bend: 2 changes that no test noticed");
     expect(page).toContain("## Not explained: 1\n\n- src/calc/bend/air-estimate.ts:2: `x + y` as `x - y`");
     expect(page).toMatch(/## 1: What is remembered .*\n\n- src\/calc\/bend\/air-estimate.ts:1: `known && b` as `true`/);

@@ -36,7 +36,7 @@ it("names every function once and counts what held", () => {
       records: [first!],
       evidence: [{ names: [first!.name], basis: "read", held }],
       topicsOf: () => ["calc/x"],
-      mutation: { "calc/x": { noticed: 9, survived: 1 } },
+      mutation: { "calc/x": { noticed: 9, survived: 1, explained: 0 } },
     });
   expect(one(true)).toContain("| 1 |  |  | held | 90 % |");
   expect(one(false)).toContain("| 1 missed | 90 % |");
