@@ -30,6 +30,10 @@ const EXPLAINED: readonly Explanation[] = [
     line: /bound|slack|mayPay|isEnough|relief|growth|MOST_LABELS|penalty|limit|stairs|free|complete|low|high|price|THIRDS/i,
     why: PRUNED,
   },
+  { file: /route\/cheapest-within/, line: /labels|left\.|\[other\]|capacity\.|growth|shear <= waterjet/, why: PRUNED },
+  { file: /route\/labels/, line: /const kept/, why: PRUNED },
+  { file: /route\/earliest-finish/, line: /b\.finish|shear!|bending|sum \+ brake|Math\.max\(most/, why: PRUNED },
+  { file: /route\/within/, line: /opening|goal === "time"|left\.|assign\(lines|found\.cost/, why: PRUNED },
   {
     file: /check\/(?:force|room|overbend)/,
     line: /problem !== undefined|return \[/,

@@ -1,12 +1,14 @@
 /** The pieces of the route's search by themselves: prices, first repairs, labels that stand, openers. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { bestRoute } from "../../../src/calc/route/best-route.ts";
 import { cheapestWithin } from "../../../src/calc/route/cheapest-within.ts";
 import { type Choice, type Label, type Move, undominated, unmoved } from "../../../src/calc/route/labels.ts";
 import { bestPrices, boundAt } from "../../../src/calc/route/multipliers.ts";
 import { endsOf, inTime, openers } from "../../../src/calc/route/openers.ts";
+import type { Machine } from "../../../src/calc/route/problem.ts";
 import { repaired } from "../../../src/calc/route/repaired.ts";
-import { plainBrake, plainMachine } from "./random-route.ts";
+import { plainBrake, plainMachine, random, shopWith } from "./random-route.ts";
 
 const choice = fc
   .tuple(
@@ -92,6 +94,42 @@ describe("the cheapest within two capacities", () => {
       }),
       { numRuns: 300 },
     );
+  });
+});
+
+describe("more assignments than can be kept", () => {
+  // Every line's money is its time at the shear, so that no two sets of moves are alike and all cost about as much.
+  const next = random(8);
+  const seconds = () => 100_000 + Math.floor(next() * 900_001);
+  const lines = Array.from({ length: 40 }, (): Choice => {
+    const shear = seconds();
+    return { shear: { time: shear, cost: 0 }, waterjet: { time: seconds(), cost: shear } };
+  });
+  const total = (machine: Machine) => lines.reduce((sum, line) => sum + line[machine].time, 0);
+  const capacity = { shear: Math.floor(total("shear") * 0.55), waterjet: Math.floor(total("waterjet") * 0.45) };
+
+  it("give a plan that fits, close to its bound, and is not called proved", () => {
+    const found = cheapestWithin(lines, capacity);
+    expect(found.proved).toBe(false);
+    expect(found.bound).toBeLessThan(found.cost);
+    expect(found.cost / found.bound).toBeLessThan(1 + 1e-5);
+    const on = (machine: Machine) =>
+      lines.reduce((sum, line, i) => sum + (found.machines![i] === machine ? line[machine].time : 0), 0);
+    expect(on("shear")).toBeLessThanOrEqual(capacity.shear);
+    expect(on("waterjet")).toBeLessThanOrEqual(capacity.waterjet);
+    expect(found.cost).toBe(total("shear") - on("shear"));
+  });
+
+  it("make a route that is not called proved either, with or without bends", () => {
+    for (const brake of [0, 1]) {
+      const question = lines.map((line) => ({ ...line, brake }));
+      const shop = shopWith({ shear: 0, waterjet: 0, brake: 0 }, 1, 1);
+      const due = Math.max(capacity.shear, capacity.waterjet);
+      const route = bestRoute(question, shop, due);
+      expect(route.proved).toBe(false);
+      expect(route.costBound).toBeLessThanOrEqual(route.cost);
+      expect(route.finish).toBeLessThanOrEqual(due);
+    }
   });
 });
 
