@@ -150,10 +150,9 @@ function slopeOf(strips: readonly Placed[]): ShopCorrection["slope"] {
   if (distinct.size < 3 || Math.max(...ratios) < SPAN * Math.min(...ratios)) return undefined;
   const total = sum(strips.map(weight));
   const centre = sum(strips.map((r) => weight(r) * Math.log10(ratioOf(r)))) / total;
-  const average = sum(strips.map((r) => weight(r) * r.residual)) / total;
   const away = strips.map((r) => Math.log10(ratioOf(r)) - centre);
+  // About the centre the distances weigh nothing in all, so that the residuals need no mean taken off.
   const perDecade =
-    sum(strips.map((r, i) => weight(r) * away[i]! * (r.residual - average))) /
-    sum(strips.map((r, i) => weight(r) * away[i]! ** 2));
+    sum(strips.map((r, i) => weight(r) * away[i]! * r.residual)) / sum(strips.map((r, i) => weight(r) * away[i]! ** 2));
   return { perDecade, about: 10 ** centre };
 }

@@ -22,8 +22,19 @@ const EXPLAINED: readonly Explanation[] = [
     line: /new Array/,
     why: "An array made at its length is only faster.",
   },
-  { file: /bend\/choose-tools/, line: /break;|continue;/, why: PRUNED },
-  { file: /time\/fewest-sets/, line: /apart|taken|count|branch|MOST_TRIES|tries/, why: PRUNED },
+  { file: /bend\/force-cases/, line: /if \(work\)/, why: REMEMBERED },
+  {
+    file: /bend\/(?:minimum-flange|springback-estimate)|strip\/bed-evenness/,
+    line: /180 - bendAngle|Math\.PI - radians/,
+    why: "A sine is the same on either side of the right angle.",
+  },
+  {
+    file: /bend\/choose-tools/,
+    line: /more: \(/,
+    why: "Where no pair has what more is asked, all that are clear are answered: as if nothing had been asked.",
+  },
+  { file: /bend\/choose-tools/, line: /break;|continue;|ofDie/, why: PRUNED },
+  { file: /time\/fewest-sets/, line: /apart|taken|count|branch|MOST_TRIES|tries|options\.length/, why: PRUNED },
   { file: /time\/order-sets/, line: /Infinity|done & |EXACT_UP_TO|length <= 2/, why: PRUNED },
   {
     file: /calc\/route\//,

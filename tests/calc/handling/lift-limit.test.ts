@@ -64,4 +64,10 @@ describe("lifting limit", () => {
       expect((refusal as Refusal).message.startsWith(`${name} must be at most`)).toBe(true);
     }
   });
+
+  it("says where the equation ends in both units", () => {
+    expect(() => limit({ horizontal: inch(26) })).toThrow(
+      "horizontal must be at most 25 in (635 mm), the equation's end; got 26 in",
+    );
+  });
 });

@@ -47,7 +47,10 @@ describe("the length of the cut", () => {
     expect(sentence).toContain("large");
   });
   it("beyond every shear names none", () => {
-    expect(check({ length: 150 }).sentence).not.toContain("large");
+    const { sentence } = check({ length: 150 });
+    expect(sentence).not.toContain("large");
+    expect(sentence).toContain("No shear of the table takes it: cut it on the waterjet or buy it cut.");
+    expect(check({ length: 150, shear: "large" }).sentence).toContain("No shear of the table takes it");
   });
 });
 

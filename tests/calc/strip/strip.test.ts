@@ -30,6 +30,15 @@ describe("One strip, worked by hand", () => {
     expect(found.deviation).toBeCloseTo(deviation, 4);
   });
 
+  test("a sharp corner, and the least and the greatest turn that say something, are answered", () => {
+    for (const [turn, radius] of [
+      [90, 0],
+      [10, 4],
+      [170, 4],
+    ] as const)
+      expect(stripDeduction(strip(3, 95, 50, 50, turn, radius)).deduction).toBe(5);
+  });
+
   test("the K found gives the deduction back, whatever the strip", () => {
     fc.assert(
       fc.property(
@@ -100,6 +109,12 @@ describe("The shop's correction, worked by hand", () => {
     expect(found!.outliers[0]!.message).toMatch(/5.6 standard deviations/);
   });
 
+  test("of two far apart neither is named: only what no shop shows is", () => {
+    // Against the prior alone 0.15 / hypot(0.02, 0.05) = 2.79 each; against each other they would be 6 apart.
+    const [found] = shopCorrections([record(0.15, 0.02), record(-0.15, 0.02)]);
+    expect([found!.strips, found!.outliers]).toEqual([2, []]);
+  });
+
   test("materials and regimes are kept apart", () => {
     const found = shopCorrections([
       record(0.03, 0.02),
@@ -123,6 +138,10 @@ describe("The shop's correction, worked by hand", () => {
     expect(correctedFraction(0.42, found!, 4)).toBeCloseTo(0.42 + 225 / 7900 + 0.03, 9);
     const near = [3, 4, 5.5].map((r, i) => record(0.03 * i, 0.02, { tangentRadius: mm(r) }));
     expect(shopCorrections(near)[0]!.slope).toBeUndefined();
+    const twice = [3, 4, 6].map((r, i) => record(0.03 * i, 0.02, { tangentRadius: mm(r) }));
+    expect(shopCorrections(twice)[0]!.slope).toBeDefined();
+    const two = [3, 12, 12].map((r, i) => record(0.03 * i, 0.02, { tangentRadius: mm(r) }));
+    expect(shopCorrections(two)[0]!.slope).toBeUndefined();
   });
 
   test("force and springback ratios are means of the strips that have them", () => {
@@ -202,6 +221,13 @@ describe("Refusals", () => {
   test.each([
     ["no thickness", () => stripDeduction(strip(0, 95, 50, 50, 90, 4)), /^thickness must be above 0/],
     ["a flat strip", () => stripDeduction(strip(3, 95, 50, 50, 0, 4)), /^bend_angle must be 10 to 170/],
+    ["a turn of 9.9 degrees", () => stripDeduction(strip(3, 95, 50, 50, 9.9, 4)), /^bend_angle must be 10 to 170/],
+    ["a turn of 170.1 degrees", () => stripDeduction(strip(3, 95, 50, 50, 170.1, 4)), /^bend_angle must be 10 to 170/],
+    ["a blank without end", () => stripDeduction(strip(3, Infinity, 50, 50, 90, 4)), /^blank must be above 0/],
+    ["a flange of nothing", () => stripDeduction(strip(3, 95, 50, 0, 90, 4)), /^flanges must be above 0/],
+    ["a radius below 0", () => stripDeduction(strip(3, 95, 50, 50, 90, -0.1)), /^radius must be 0 mm or more/],
+    ["a radius without end", () => stripDeduction(strip(3, 95, 50, 50, 90, Infinity)), /^radius must be 0 mm or more/],
+    ["NaN radius", () => stripDeduction(strip(3, 95, 50, 50, 90, Number.NaN)), /^radius must be 0 mm or more/],
     ["NaN blank", () => stripDeduction(strip(3, Number.NaN, 50, 50, 90, 4)), /^blank must be above 0/],
     ["a strip without deviation", () => shopCorrections([record(0.1, 0)]), /^deviation of strip 1 must be above 0/],
     [

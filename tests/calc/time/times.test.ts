@@ -67,6 +67,7 @@ describe("what a station counts", () => {
     ["hole", 3],
     ["notch", 1],
     ["ft2", 2],
+    ["m2", 0.18580608],
     ["ft", 4],
     ["m", 1.2192],
     ["lb", 1],
