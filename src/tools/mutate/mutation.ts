@@ -32,8 +32,11 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
     RECORDED,
   ],
   "calc/route": ["calc/route", RECORDED],
-  "calc/bend/mechanics": ["calc/bend/mechanics/{answers,finite-elements,oracles,band,properties}.test.ts", RECORDED],
-  "calc/bend/order": ["calc/bend/order/{stops,order,families,pose}.test.ts", RECORDED],
+  "calc/bend/mechanics": [
+    "calc/bend/mechanics/{root,answers,finite-elements,oracles,band,properties}.test.ts",
+    RECORDED,
+  ],
+  "calc/bend/order": ["calc/bend/order/{distance,stops,order,families,pose}.test.ts", RECORDED],
   "calc/cutting": [
     "calc/cutting/{build-problem,cut-list,gauge-rule,gauges,gauge-order,knapsack,replay,remnants,plan-cuts}.test.ts",
   ],
