@@ -33,6 +33,16 @@ const EXPLAINED: readonly Explanation[] = [
     line: /more: \(/,
     why: "Where no pair has what more is asked, all that are clear are answered: as if nothing had been asked.",
   },
+  {
+    file: /mechanics\/air-bend-band/,
+    line: /by\.exponent/,
+    why: "Every deviation is taken both up and down, so that its sign says nothing.",
+  },
+  {
+    file: /mechanics\/air-bend-to-angle/,
+    line: /low - step \* fLow/,
+    why: "A wider bracket holds the same root.",
+  },
   { file: /bend\/choose-tools/, line: /break;|continue;|ofDie/, why: PRUNED },
   { file: /time\/fewest-sets/, line: /apart|taken|count|branch|MOST_TRIES|tries|options\.length/, why: PRUNED },
   { file: /time\/order-sets/, line: /Infinity|done & |EXACT_UP_TO|length <= 2/, why: PRUNED },
