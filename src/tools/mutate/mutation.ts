@@ -62,6 +62,7 @@ mkdirSync(".build", { recursive: true });
 mkdirSync(SURVIVORS, { recursive: true });
 for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
   console.log(`== ${topic}`);
+  const share = SHARES[topic] ?? 1;
   const { status } = spawnSync(
     process.execPath,
     [
@@ -69,7 +70,7 @@ for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
       "run",
       "src/tools/mutate/stryker.config.mjs",
       "--mutate",
-      linesToMutate(`src/${topic}`, SHARES[topic] ?? 1).join(","),
+      linesToMutate(`src/${topic}`, share).join(","),
     ],
     { stdio: "inherit", env: { ...process.env, MUTATED: TOPICS[topic]!.join(" ") } },
   );
@@ -80,7 +81,7 @@ for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
   const known = JSON.parse(readFileSync(SCORES, "utf8"));
   const report = JSON.parse(readFileSync(REPORT, "utf8"));
   // The report remembers other topics from earlier runs; only this one was judged by its own tests.
-  const { score, survivors } = judged(topic, report);
+  const { score, survivors } = judged(topic, report, share);
   writeFileSync(SCORES, scoreText({ ...known, [topic]: score }));
   writeFileSync(`${SURVIVORS}/${topic.replaceAll("/", "-")}.md`, survivorsPage(topic, survivors));
 }

@@ -13,10 +13,14 @@ export function linesToMutate(folder: string, share: number): string[] {
       const file = `${folder}/${name}`;
       const lines = readFileSync(join(folder, name), "utf8").split("\n").length;
       return Array.from({ length: lines }, (_, i) => i + 1)
-        .filter((line) => placeOf(`${file}:${line}`) < share)
+        .filter((line) => isSampled(file, line, share))
         .map((line) => `${file}:${line}-${line}`);
     });
 }
+
+/** Whether a line is one of that share. */
+export const isSampled = (file: string, line: number, share: number): boolean =>
+  share >= 1 || placeOf(`${file}:${line}`) < share;
 
 /** Between 0 and 1, by the name alone. */
 const placeOf = (name: string): number => createHash("sha256").update(name).digest().readUInt32BE(0) / 2 ** 32;

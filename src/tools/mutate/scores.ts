@@ -1,6 +1,7 @@
 /** What a report of mutation testing says about one topic: how many changes were noticed, and those that were not. */
 import type { TopicScore } from "../truth/table.ts";
 import { whyUnnoticed } from "./explained.ts";
+import { isSampled } from "./sampled-lines.ts";
 
 interface Point {
   readonly line: number;
@@ -28,15 +29,23 @@ export interface Survivor {
 const NOTICED = new Set(["Killed", "Timeout"]);
 const SURVIVED = new Set(["Survived", "NoCoverage"]);
 
-/** src/calc/bend/mechanics/root.ts belongs to "calc/bend/mechanics". Changes that make no program, or run once, count for nothing. */
-export function judged(topic: string, { files }: MutationReport): { score: TopicScore; survivors: Survivor[] } {
+/**
+ * src/calc/bend/mechanics/root.ts belongs to "calc/bend/mechanics". Changes that make no program, or run once, count for
+ * nothing, nor do those that a report remembers from a run over a larger share of the lines.
+ */
+export function judged(
+  topic: string,
+  { files }: MutationReport,
+  share = 1,
+): { score: TopicScore; survivors: Survivor[] } {
   let noticed = 0;
   const survivors: Survivor[] = [];
   for (const [file, { source, mutants }] of Object.entries(files)) {
     if (file.slice(0, file.lastIndexOf("/")) !== `src/${topic}`) continue;
     const lines = source.split("\n");
-    noticed += mutants.filter(({ status }) => NOTICED.has(status)).length;
-    for (const { status, location, replacement = "" } of mutants) {
+    const now = mutants.filter(({ location: { start } }) => isSampled(file, start.line, share));
+    noticed += now.filter(({ status }) => NOTICED.has(status)).length;
+    for (const { status, location, replacement = "" } of now) {
       if (!SURVIVED.has(status)) continue;
       const { start, end } = location;
       const line = lines[start.line - 1] ?? "";

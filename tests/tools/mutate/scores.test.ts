@@ -35,6 +35,11 @@ describe("mutation scores", () => {
     expect(judged("calc", report).score).toEqual({ noticed: 0, survived: 0, explained: 0 });
   });
 
+  it("leave out the lines beyond the share", () => {
+    const { noticed, survived } = judged("calc/bend", report, 1e-9).score;
+    expect([noticed, survived]).toEqual([0, 0]);
+  });
+
   const scores = {
     b: { noticed: 15, survived: 3, explained: 2 },
     a: { noticed: 2, survived: 0, explained: 0 },
