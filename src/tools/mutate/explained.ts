@@ -10,13 +10,15 @@ export interface Explanation {
 const REMEMBERED = "What is remembered is only asked for again: the answer is the same, it takes longer.";
 const EQUAL =
   "It differs only where two computed lengths, angles or forces are the same to the last digit; either answer is right.";
+const SEARCHED =
+  "It steers a search: every plan is cut again on paper by the tests, so that no change makes a wrong one; whether it uses more metal is for the benchmark to say.";
 const PRUNED =
   "A search that looks at more, or in another order, finds the same: its answers are compared with every case tried and with a solver.";
 
 const EXPLAINED: readonly Explanation[] = [
   { file: /air-estimate|force-cases/, line: /known|MOST_REMEMBERED/, why: REMEMBERED },
   { file: /bend\/order\/(?:press|plain-press)/, line: /known|checked/, why: REMEMBERED },
-  { file: /bend\/(?:mechanics|order)\//, equality: true, why: EQUAL },
+  { file: /bend\/(?:mechanics|order)\/|cutting\/replay/, equality: true, why: EQUAL },
   {
     file: /mechanics\/section/,
     line: /new Array/,
@@ -42,6 +44,14 @@ const EXPLAINED: readonly Explanation[] = [
     file: /mechanics\/air-bend-to-angle/,
     line: /low - step \* fLow/,
     why: "A wider bracket holds the same root.",
+  },
+  { file: /cutting\/(?:best-place|insertion|insertion-moves|kept-sheets|plan-search|strip-table)/, why: SEARCHED },
+  { file: /cutting\/gauge-order/, line: /sort|withWhatItFrees/, why: SEARCHED },
+  { file: /cutting\/solution/, line: /known/, why: REMEMBERED },
+  {
+    file: /cutting\/(?:knapsack|guillotine-layout)/,
+    line: /length/,
+    why: "A store that grows sooner holds the same.",
   },
   { file: /bend\/choose-tools/, line: /break;|continue;|ofDie/, why: PRUNED },
   { file: /time\/fewest-sets/, line: /apart|taken|count|branch|MOST_TRIES|tries|options\.length/, why: PRUNED },

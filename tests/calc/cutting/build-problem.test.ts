@@ -87,6 +87,26 @@ describe("edge trims of the cut list", () => {
   });
 });
 
+test("trims are made at no setting, every other cut at one that was counted", () => {
+  const plan = planCuts([blank("b", 600, 500, 8)], [sheet("s", 2500, 1200, { trim: mm(6) })], limits(), {
+    units: 100_000,
+  });
+  for (const { gauge, setting } of plan.cuts) expect(setting === 0).toBe(gauge === null);
+  expect(new Set(plan.cuts.map(({ setting }) => setting))).toEqual(
+    new Set(Array.from({ length: plan.settings + 1 }, (_, i) => i)),
+  );
+});
+
+test("only a blank that is asked for is left out", () => {
+  const plan = planCuts(
+    [blank("b", 600, 500, 8), blank("none", 9000, 500, 0), blank("huge", 9000, 500, 2)],
+    [sheet("s", 2500, 1200)],
+    limits(),
+    { units: 100_000 },
+  );
+  expect(plan.leftOut.map((line) => [line.blank, line.count])).toEqual([["huge", 2]]);
+});
+
 describe("pieces stacked across a strip", () => {
   const options = (more: Parameters<typeof limits>[0]) => {
     const shear = limits(more);
