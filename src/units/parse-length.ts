@@ -40,7 +40,7 @@ export function parseLength(text: string, system: UnitSystem): Millimetres | "am
     const inches = parseNumber(compound[3]!);
     if (typeof feet !== "number" || typeof inches !== "number")
       return feet === "ambiguous" || inches === "ambiguous" ? "ambiguous" : undefined;
-    return feet < 0 || inches < 0 ? undefined : mm((feet * 12 + inches) * MM_PER_INCH);
+    return feet < 0 ? undefined : mm((feet * 12 + inches) * MM_PER_INCH);
   }
   const single = WITH_UNIT.exec(trimmed);
   if (!single) return undefined;

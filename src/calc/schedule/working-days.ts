@@ -9,7 +9,7 @@ export function afterWorkingDays(from: Instant, days: number, calendar: WorkCale
     day++;
     if (shiftsOf(calendar, day).length > 0) left--;
   }
-  return days === 0 ? from : instant(day * SECONDS_PER_DAY + (from % SECONDS_PER_DAY));
+  return instant(day * SECONDS_PER_DAY + (from % SECONDS_PER_DAY));
 }
 
 export const vendorDaysInWords = (days: number): string => `${days} vendor ${days === 1 ? "day" : "days"}`;

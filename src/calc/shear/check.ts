@@ -52,7 +52,7 @@ export function checkShear(
       candidate !== shear && statusOf(findProblems(blank, candidate, ratedMaterialOf(candidate), system)) !== "stop",
   );
   return problems.map((problem) =>
-    problem.remedy === undefined && problem.severity === "stop"
+    problem.severity === "stop"
       ? {
           ...problem,
           remedy: another

@@ -53,6 +53,16 @@ const EXPLAINED: readonly Explanation[] = [
     line: /length/,
     why: "A store that grows sooner holds the same.",
   },
+  {
+    file: /(?:shear\/check|check\/remedy)/,
+    line: /statusOf\(problems\) === "clear"|candidate !== shear/,
+    why: "Where nothing stops no remedy is named, and a machine that stops is not its own remedy.",
+  },
+  {
+    file: /units\/nearly/,
+    line: /Math\.max/,
+    why: "Two figures that differ by so little are as good as equal: the one scales the slack like the other.",
+  },
   { file: /bend\/choose-tools/, line: /break;|continue;|ofDie/, why: PRUNED },
   { file: /time\/fewest-sets/, line: /apart|taken|count|branch|MOST_TRIES|tries|options\.length/, why: PRUNED },
   { file: /time\/order-sets/, line: /Infinity|done & |EXACT_UP_TO|length <= 2/, why: PRUNED },
