@@ -17,7 +17,11 @@ export const boundAt = (choices: readonly Choice[], prices: Prices, capacity: Pr
   prices.shear * capacity.shear -
   prices.waterjet * capacity.waterjet;
 
-/** The best prices. Usually one machine is short at most, and one price decides; else both are searched together. */
+/**
+ * Prices neither of which can be bettered alone. Usually one machine is short at most, and one price decides; else both are
+ * searched together. Where lines cost the same on both machines the bound has a kink, and both prices changed at once might
+ * better it: the search that follows then only takes longer.
+ */
 export function bestPrices(choices: readonly Choice[], capacity: Prices): Prices {
   const free: Prices = { shear: 0, waterjet: 0 };
   const single = (["shear", "waterjet"] as const).map((machine) => ({
