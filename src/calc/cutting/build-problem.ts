@@ -62,7 +62,8 @@ function sheetKind(stock: Stock, rule: GaugeRule, money: boolean, options: PlanO
   const roots: Direction[] = [];
   // Where both sides are longer than the blade no edge of the sheet can be cut first.
   if (Math.min(w, h) <= rule.longestCut) {
-    // Cuts between parts along y run along x, over the whole width of what is on the table.
+    // Cuts between parts along y run along x, over the whole width of what is on the table; a side still untrimmed is the
+    // lesser one, short enough as it is.
     if (usableW <= rule.longestCut) roots.push(ALONG_Y);
     if (options.firstCut !== "along w" && usableH <= rule.longestCut) roots.push(ALONG_X);
   }

@@ -16,15 +16,15 @@ const PRUNED =
   "A search that looks at more, or in another order, finds the same: its answers are compared with every case tried and with a solver.";
 
 const EXPLAINED: readonly Explanation[] = [
-  { file: /air-estimate|force-cases/, line: /known|MOST_REMEMBERED/, why: REMEMBERED },
+  { file: /air-estimate|force-cases/, line: /known|MOST_REMEMBERED|if \(work\)/, why: REMEMBERED },
   { file: /bend\/order\/(?:press|plain-press)/, line: /known|checked/, why: REMEMBERED },
+  { file: /cutting\/solution/, line: /known/, why: REMEMBERED },
   { file: /bend\/(?:mechanics|order)\/|cutting\/replay/, equality: true, why: EQUAL },
   {
     file: /mechanics\/section/,
     line: /new Array/,
     why: "An array made at its length is only faster.",
   },
-  { file: /bend\/force-cases/, line: /if \(work\)/, why: REMEMBERED },
   {
     file: /bend\/(?:minimum-flange|springback-estimate)|strip\/bed-evenness/,
     line: /180 - bendAngle|Math\.PI - radians/,
@@ -45,9 +45,8 @@ const EXPLAINED: readonly Explanation[] = [
     line: /low - step \* fLow/,
     why: "A wider bracket holds the same root.",
   },
-  { file: /cutting\/(?:best-place|insertion|insertion-moves|kept-sheets|plan-search|strip-table)/, why: SEARCHED },
+  { file: /cutting\/(?:best-place|insertion|kept-sheets|plan-search|strip-table)/, why: SEARCHED },
   { file: /cutting\/gauge-order/, line: /sort|withWhatItFrees/, why: SEARCHED },
-  { file: /cutting\/solution/, line: /known/, why: REMEMBERED },
   {
     file: /cutting\/(?:knapsack|guillotine-layout)/,
     line: /length/,
@@ -71,7 +70,7 @@ const EXPLAINED: readonly Explanation[] = [
     line: /bound|slack|mayPay|isEnough|relief|growth|MOST_LABELS|penalty|limit|stairs|free|complete|low|high|price|THIRDS/i,
     why: PRUNED,
   },
-  { file: /route\/cheapest-within/, line: /labels|left\.|\[other\]|capacity\.|growth|shear <= waterjet/, why: PRUNED },
+  { file: /route\/cheapest-within/, line: /labels|left\.|\[other\]|capacity\.|shear <= waterjet/, why: PRUNED },
   { file: /route\/labels/, line: /const kept/, why: PRUNED },
   { file: /route\/earliest-finish/, line: /b\.finish|shear!|bending|sum \+ brake|Math\.max\(most/, why: PRUNED },
   { file: /route\/within/, line: /opening|goal === "time"|left\.|assign\(lines|found\.cost/, why: PRUNED },

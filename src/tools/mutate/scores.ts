@@ -68,7 +68,7 @@ export const scoreText = (scores: Readonly<Record<string, TopicScore>>): string 
     .map(([topic, score]) => `  ${JSON.stringify(topic)}: ${JSON.stringify(score)}`)
     .join(",\n")}\n}\n`;
 
-/** All topics in one sentence. An explained change cannot be noticed, so it counts apart. */
+/** All topics in one sentence, with and without what is explained. */
 export function inAll(scores: Readonly<Record<string, TopicScore>>): string {
   const sum = (key: keyof TopicScore) => Object.values(scores).reduce((total, score) => total + score[key], 0);
   const [noticed, survived, explained] = [sum("noticed"), sum("survived"), sum("explained")];

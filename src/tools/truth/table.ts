@@ -14,7 +14,7 @@ export interface Evidence {
 export interface TopicScore {
   readonly noticed: number;
   readonly survived: number;
-  /** Of those that survived: no answer can differ, see src/tools/mutate/explained.ts. */
+  /** Of those that survived: a test need not notice them, see src/tools/mutate/explained.ts. */
   readonly explained: number;
 }
 

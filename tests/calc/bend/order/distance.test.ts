@@ -4,7 +4,7 @@ import { depthIn } from "../../../../src/calc/bend/order/depth.ts";
 import { gapTo } from "../../../../src/calc/bend/order/distance.ts";
 import { arcPiece, type Piece, placed, STRIDE, straightPiece } from "../../../../src/calc/bend/order/piece.ts";
 import { Room } from "../../../../src/calc/bend/order/room.ts";
-import { contains, crossesItself, type Solid, solid } from "../../../../src/calc/bend/order/solid.ts";
+import { crossesItself, type Solid, solid } from "../../../../src/calc/bend/order/solid.ts";
 import { random } from "./random-part.ts";
 
 type Point = readonly [number, number];
@@ -63,6 +63,17 @@ const layoutOf = (p: Piece): Room => {
   return room;
 };
 
+/** The outline seen from a point turns once about it where the point lies inside, and not at all where it lies outside. */
+function isRound({ xs, ys }: Solid, x: number, y: number): boolean {
+  let turned = 0;
+  for (let i = 0; i < xs.length; i++) {
+    const j = (i + 1) % xs.length;
+    const [ax, ay, bx, by] = [xs[i]! - x, ys[i]! - y, xs[j]! - x, ys[j]! - y];
+    turned += Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+  }
+  return Math.abs(turned) > Math.PI;
+}
+
 /** Least distance of the strewn points outside the tool, greatest of those inside it. */
 function strewn({ line, tool, x, y }: Case): { readonly apart: number; readonly deep: number } {
   const { xs, ys } = tool;
@@ -78,7 +89,7 @@ function strewn({ line, tool, x, y }: Case): { readonly apart: number; readonly 
         least = Math.min(least, Math.hypot(xs[i]! + t * (xs[j]! - xs[i]!) - u, ys[i]! + t * (ys[j]! - ys[i]!) - v));
       }
     }
-    if (contains(tool, u, v)) deep = Math.max(deep, least);
+    if (isRound(tool, u, v)) deep = Math.max(deep, least);
     else apart = Math.min(apart, least);
   }
   return { apart, deep };

@@ -12,17 +12,10 @@ import {
 } from "../../../../src/calc/bend/order/solid.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { deductionFor, random, randomPart } from "./random-part.ts";
-import { outline, samplePress } from "./sample-press.ts";
+import { area, outline, samplePress } from "./sample-press.ts";
 
 type Ring = [number, number][];
 const ring = (points: Outline | Ring): Ring => points.map(([x, y]) => [x, y]);
-const area = (points: Outline | Ring): number =>
-  Math.abs(
-    points.reduce((sum, [x, y], i) => {
-      const [u, v] = points[(i + 1) % points.length]!;
-      return sum + x * v - u * y;
-    }, 0),
-  ) / 2;
 /** Rounded and lifted by a ten-thousandth, so that faces that only touch do not leave the library with edges one on the other. */
 const rounded = (points: Ring, lift: number): Ring =>
   points.map(([x, y]) => [Math.round(x * 1e6) / 1e6, Math.round((y + lift) * 1e6) / 1e6]);

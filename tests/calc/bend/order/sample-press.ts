@@ -4,6 +4,15 @@ import { degrees, mm } from "../../../../src/units/quantity.ts";
 
 export const outline = (...points: [number, number][]): Outline => points.map(([x, y]) => [mm(x), mm(y)] as const);
 
+/** Area within a polygon, taken round in either sense. */
+export const area = (points: readonly (readonly [number, number])[]): number =>
+  Math.abs(
+    points.reduce((sum, [x, y], i) => {
+      const [u, v] = points[(i + 1) % points.length]!;
+      return sum + x * v - u * y;
+    }, 0),
+  ) / 2;
+
 /**
  * An invented press of plain shapes: V 16 with sharp shoulders and an 80 degree die 40 wide, a straight punch of
  * 60 degrees that becomes 20 wide, a ram 80 wide that starts 120 above the punch tip.

@@ -1,18 +1,14 @@
 /** What a press lacks for a hit, by how much: given just that more it is no longer in the way, given less it still is. */
 import { describe, expect, test } from "vitest";
 import { Hits } from "../../../../src/calc/bend/order/hit.ts";
-import { type BentPart, checkPart } from "../../../../src/calc/bend/order/part.ts";
+import { checkPart } from "../../../../src/calc/bend/order/part.ts";
 import type { Press } from "../../../../src/calc/bend/order/press.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { samplePress } from "./sample-press.ts";
+import { BD, square } from "./square-part.ts";
 
-/** A square angle of 2 mm, inside radius 2, K 0.42: BD = 8 - (pi / 2) 2.84, and each stop its flange less half of it. */
-const BD = 8 - (Math.PI / 2) * 2.84;
-const angle: BentPart = {
-  thickness: mm(2),
-  flanges: [mm(40), mm(60)],
-  bends: [{ angle: degrees(90), deduction: mm(BD), insideRadius: mm(2) }],
-};
+/** Its stop is 60 less half a deduction. */
+const angle = square([40, 60], [1]);
 
 function inTheWay(change: Partial<Record<keyof Press, number>>) {
   const press = { ...samplePress, ...change } as Press;

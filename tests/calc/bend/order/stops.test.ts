@@ -5,14 +5,7 @@ import { bendStops } from "../../../../src/calc/bend/order/stops.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { Refusal } from "../../../../src/units/refusal.ts";
 import { randomPart } from "./random-part.ts";
-
-/** Square bends of a 2 mm sheet, inside radius 2, K 0.42: BD = 2 * 4 - (pi / 2) (2 + 0.84) = 3.5389 (derived). */
-const BD = 8 - (Math.PI / 2) * 2.84;
-const square = (flanges: number[], signs: number[]): BentPart => ({
-  thickness: mm(2),
-  flanges: flanges.map(mm),
-  bends: signs.map((s) => ({ angle: degrees(90 * s), deduction: mm(BD), insideRadius: mm(2) })),
-});
+import { BD, square } from "./square-part.ts";
 
 describe("Back-gauge stops, worked by hand on a sheet of 2 mm with square bends", () => {
   test("a U of 30 x 60 x 40: both edges first, so each stop is its own flange less half a deduction", () => {
