@@ -28,24 +28,22 @@ export function finish(start: Instant, work: Seconds, calendar: WorkCalendar, st
 /** The latest start from which so much working time is done by the due time. */
 export function latestStart(due: Instant, work: Seconds, calendar: WorkCalendar, steps?: Working): Instant {
   let at = due;
-  if (work > 0) {
-    // Look back twice as far until there is time enough, then give back from the front.
-    for (let days = 14; ; days *= 2) {
-      const found = [...intervalsBetween(calendar, instant(due - days * SECONDS_PER_DAY), due)];
-      const total = found.reduce((sum, { from, to }) => sum + (to - from), 0);
-      if (total >= work) {
-        let spare = total - work;
-        for (const { from, to } of found) {
-          if (spare < to - from) {
-            at = instant(from + spare);
-            break;
-          }
-          spare -= to - from;
+  // Look back twice as far until there is time enough, then give back from the front.
+  for (let days = 14; ; days *= 2) {
+    const found = [...intervalsBetween(calendar, instant(due - days * SECONDS_PER_DAY), due)];
+    const total = found.reduce((sum, { from, to }) => sum + (to - from), 0);
+    if (total >= work) {
+      let spare = total - work;
+      for (const { from, to } of found) {
+        if (spare < to - from) {
+          at = instant(from + spare);
+          break;
         }
-        break;
+        spare -= to - from;
       }
-      if (days > FURTHEST_DAYS) throw noWork(work);
+      break;
     }
+    if (days > FURTHEST_DAYS) throw noWork(work);
   }
   return step(
     steps,

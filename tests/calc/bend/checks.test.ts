@@ -169,6 +169,22 @@ describe("radius", () => {
     expect(along).toMatchObject({ severity: "check", limit: least.limit });
     expect(along.message).toMatch(/and none along it; keep it across/);
   });
+
+  it("of a material for which nothing is usual, with advice for both directions: none is said to be missing", () => {
+    const { usualRadius: _, ...bare } = material("A36");
+    const found = tight(tight(0.1, { material: bare })!.limit!, { material: bare, grain: "along" })!;
+    expect(found).toMatchObject({ severity: "check" });
+    expect(found.message).toMatch(/with the bend line across the grain; keep it across\.$/);
+  });
+
+  it("of a material for which only something is usual says what that is", () => {
+    const stainless = material("304");
+    const usual = stainless.usualRadius!.value * 3;
+    expect(tight(usual, { material: stainless })).toBeUndefined();
+    const found = tight(usual * 0.8, { material: stainless })!;
+    expect(found).toMatchObject({ severity: "check", limit: usual });
+    expect(found.message).toMatch(/; usual is [\d.]+ mm; tighter than usual: bend a test piece\.$/);
+  });
 });
 
 describe("remedies", () => {
@@ -228,6 +244,23 @@ describe("remedies", () => {
 
   it("a punch first where the punch is what is wrong", () => {
     expect(tries("punch rating").slice(0, 3)).toEqual([`V24 P2 B ${PART}`, `V24 Q B ${PART}`, `V24 P9 B ${PART}`]);
+  });
+
+  it("of two punches the one whose nose is nearer, be it the larger", () => {
+    const noses = [4, 3, 4.5].map((nose) => punch({ name: `P${nose}`, nose: mm(nose) }));
+    const seen: string[] = [];
+    withRemedies(
+      [stop("punch rating")],
+      line(),
+      setup({ punch: noses[0]! }),
+      { brakes: [BRAKE], dies: [], punches: noses },
+      (_, { punch: tried }) => {
+        seen.push(tried!.name);
+        return [stop("punch rating")];
+      },
+      "mm",
+    );
+    expect(seen.slice(0, 2)).toEqual(["P4.5", "P3"]);
   });
 
   it("the part last: grain, hole, flange, hole and flange", () => {

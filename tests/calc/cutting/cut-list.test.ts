@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { cutList, planCuts } from "../../../src/calc/cutting/index.ts";
 import { shopBill } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { mm } from "../../../src/units/quantity.ts";
+import { blank, limits, sheet } from "./bills.ts";
 
 const { blanks, stock, limits: shear } = shopBill(5);
 const PLAN = planCuts(blanks, stock, shear, { units: 5_000_000 });
@@ -32,6 +34,21 @@ describe("the cut list can be followed at the machine", () => {
     for (const { piece, falls, stays } of PLAN.cuts) {
       expect(there.has(piece)).toBe(true);
       for (const { id } of [...falls, stays]) there.add(id);
+    }
+  });
+
+  test("a trim moves no gauge, not even one that follows a setting because the sheet is longer than the blade", () => {
+    const { cuts } = planCuts(
+      [blank("b", 500, 500, 8)],
+      [sheet("s", 2507, 1200, { trim: mm(6) })],
+      limits({ longestCut: 2500 }),
+      { units: 100_000 },
+    );
+    const trims = cuts.filter(({ stage }) => stage === "trim");
+    expect(Math.max(...trims.map(({ seq }) => seq))).toBeGreaterThan(cuts.find(({ setting }) => setting > 0)!.seq);
+    for (const { stage, setting, gauge } of cuts) {
+      expect(setting === 0).toBe(stage === "trim");
+      expect(gauge === null).toBe(stage === "trim");
     }
   });
 

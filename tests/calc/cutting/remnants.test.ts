@@ -26,6 +26,22 @@ describe("what is left of a sheet", () => {
     expect(plan.value).toBe(plan.sheetArea);
   });
 
+  test("a piece alone on its sheet leaves what lies beside it and what lies before it", () => {
+    const problem = buildProblem(
+      [blank("b", 600, 300, 1)],
+      [sheet("s", 1000, 1000)],
+      limits({ leastRemnant: 200, remnantWorth: 1 }),
+      {},
+    );
+    const left = (w: number, h: number) =>
+      areaFromGrid(usableArea(problem, { item: 0, turned: false }, [gridDown(mm(w)), gridDown(mm(h))]));
+    expect(left(600, 300)).toBe(0);
+    expect(left(1000, 300)).toBe(400 * 300);
+    expect(left(600, 1000)).toBe(600 * 700);
+    expect(left(1000, 1000)).toBe(400 * 1000 + 600 * 700);
+    expect(left(700, 1000)).toBe(600 * 700); // 100 mm beside it is scrap
+  });
+
   test("is counted as the cut list leaves it", () => {
     let seen = 0;
     for (let seed = 1; seed <= 30; seed++) {

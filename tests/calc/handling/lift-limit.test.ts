@@ -66,6 +66,7 @@ describe("lifting limit", () => {
   });
 
   it("says where the equation ends in both units", () => {
+    expect(() => limit({ liftsPerMinute: 99 })).toThrow(/^lifts_per_minute must be at most 10; got 99/);
     expect(() => limit({ horizontal: inch(26) })).toThrow(
       "horizontal must be at most 25 in (635 mm), the equation's end; got 26 in",
     );

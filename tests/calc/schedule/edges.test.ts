@@ -79,6 +79,15 @@ describe("one task goes outside", () => {
     expect(due(MONDAY + 1, 7).take([task(saw, 30), task(drill, 11)], 0).verdict).toBe("breaks it");
   });
 
+  it("where the rest ends as the vendor brings it back, the vendor's is named", () => {
+    const plan = new Deadline(at(MONDAY, 9), at(MONDAY + 1, 9), week, hours(2));
+    expect(plan.take([task(saw, 30), task(drill, 8)], 0)).toMatchObject({
+      verdict: "outside",
+      place: "Saw",
+      finish: at(MONDAY + 1, 9),
+    });
+  });
+
   it("what went outside leaves its place free for the next line", () => {
     const plan = due(MONDAY + 1, 7);
     plan.take([task(saw, 30), task(drill, 2)], 0);
@@ -99,22 +108,26 @@ describe("a calendar", () => {
       expect.objectContaining({ message: expect.stringContaining("less than 3 h in 20000 days") }),
     );
     expect(() => latestStart(at(MONDAY, 7), hours(3), never)).toThrow();
+    expect(latestStart(at(MONDAY, 7), hours(0), never)).toBe(at(MONDAY, 7));
     expect(() => finish(at(MONDAY, 7), seconds(Infinity), week)).toThrow(
       expect.objectContaining({ message: expect.stringContaining("got less than can be counted in 20000 days") }),
     );
     expect(afterWorkingDays(at(MONDAY, 9), 1, never)).toBe(at(MONDAY + 20_000, 9));
   });
 
-  it("overtime follows the last shift of a day with two, and makes no day of rest a working day", () => {
+  it("overtime follows the last shift of a day with one, two or three, and makes no day of rest a working day", () => {
     const two = [
       { from: 6 * H, to: 10 * H },
       { from: 11 * H, to: 14 * H },
     ];
+    const three = [...two, { from: 15 * H, to: 17 * H }];
     const longer = withOvertime(
-      { week: [[], two, [], [], [], [], []], exceptions: new Map([[MONDAY + 1, two]]) },
+      { week: [shift, two, [], three, [], [], []], exceptions: new Map([[MONDAY + 1, two]]) },
       2 * H,
     );
+    expect(longer.week[0]).toEqual([{ from: 7 * H, to: 17 * H }]);
     expect(longer.week[1]).toEqual([two[0], { from: 11 * H, to: 16 * H }]);
+    expect(longer.week[3]).toEqual([...two, { from: 15 * H, to: 19 * H }]);
     expect(longer.week[2]).toEqual([]);
     expect(longer.exceptions.get(MONDAY + 1)).toEqual([two[0], { from: 11 * H, to: 16 * H }]);
   });

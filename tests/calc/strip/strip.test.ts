@@ -138,6 +138,8 @@ describe("The shop's correction, worked by hand", () => {
     expect(correctedFraction(0.42, found!, 4)).toBeCloseTo(0.42 + 225 / 7900 + 0.03, 9);
     const near = [3, 4, 5.5].map((r, i) => record(0.03 * i, 0.02, { tangentRadius: mm(r) }));
     expect(shopCorrections(near)[0]!.slope).toBeUndefined();
+    const gentle = [15, 18, 21].map((r, i) => record(0.03 * i, 0.02, { tangentRadius: mm(r) }));
+    expect(shopCorrections(gentle)[0]!.slope).toBeUndefined();
     const twice = [3, 4, 6].map((r, i) => record(0.03 * i, 0.02, { tangentRadius: mm(r) }));
     expect(shopCorrections(twice)[0]!.slope).toBeDefined();
     const two = [3, 12, 12].map((r, i) => record(0.03 * i, 0.02, { tangentRadius: mm(r) }));

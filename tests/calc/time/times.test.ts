@@ -29,6 +29,13 @@ describe("handling", () => {
   });
 });
 
+it("handling without a limit is for one person, up to the hoist's", () => {
+  const lone = { ...rules, onePersonLimit: undefined };
+  expect(handlePiece(kilograms(39), mm(1000), lone)).toMatchObject({ how: "one person", people: 1 });
+  expect(handlePiece(kilograms(41), mm(1000), lone)).toMatchObject({ how: "hoist", people: 2 });
+  expect(handlePiece(kilograms(99), mm(1000), { ...lone, hoistAbove: undefined }).how).toBe("one person");
+});
+
 describe("machines, by hand: distance over speed", () => {
   it("the punch goes half the opening into the die for a square bend", () => {
     expect(punchTravel(mm(50), degrees(90))).toBeCloseTo(25, 12);

@@ -23,6 +23,10 @@ describe("ISO 2768-1", () => {
     expect(lengthTolerance(mm((30 / 25.4) * 25.4), "m")).toBe(0.2); // 30 mm that came as inches
   });
 
+  it("says where Table 1 ends, in both units", () => {
+    expect(() => lengthTolerance(mm(5000), "m")).toThrow(/0\.5 mm\) to [\d.]+ in \(4000 mm\) for ISO 2768-1/);
+  });
+
   it.each([
     ["below 0.5 mm", 0.49, "m", "nominal"],
     ["above 4 m", 4001, "m", "nominal"],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { airBendBand } from "../../../../src/calc/bend/mechanics/air-bend-band.ts";
+import { airBendBand, solveAirBend } from "../../../../src/calc/bend/mechanics/air-bend-band.ts";
 import { bandAgainstRandomSolves } from "../../../../src/tools/bench/airbend-band.ts";
 import { degrees, megapascals, mm } from "../../../../src/units/quantity.ts";
 import { Refusal } from "../../../../src/units/refusal.ts";
@@ -19,6 +19,21 @@ describe("the 90 % band", () => {
     for (const [figure, { lower, upper }] of Object.entries(shares)) {
       expect(Math.abs(lower), `${figure} lower`).toBeLessThan(0.1);
       expect(Math.abs(upper), `${figure} upper`).toBeLessThan(0.1);
+    }
+  });
+
+  it("of one deviation alone: from the lesser of both solves to the greater, however lopsided", () => {
+    const none = { thickness: mm(0), strength: megapascals(0), exponent: 0, dieOpening: mm(0) };
+    const target = { finalAngle: degrees(90) } as const;
+    const input = bendInput();
+    const [thin, asIs, thick] = [-0.3, 0, 0.3].map((by) =>
+      solveAirBend({ ...input, thickness: mm(input.thickness + by) }, target),
+    );
+    const band = airBendBand(input, target, { ...none, thickness: mm(0.3) });
+    for (const figure of ["peakForce", "stroke", "springback", "tangentRadius"] as const) {
+      const found = [thin!, asIs!, thick!].map((bend): number => bend[figure]);
+      expect(band[figure].lower, figure).toBeCloseTo(Math.min(...found), 9);
+      expect(band[figure].upper, figure).toBeCloseTo(Math.max(...found), 9);
     }
   });
 
