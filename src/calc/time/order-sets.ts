@@ -41,8 +41,8 @@ function exactOrder(sets: readonly ToolSet[], changes: Changes): number[] {
       }
     }
   let done = (1 << count) - 1;
-  let last = 0;
-  for (let i = 1; i < count; i++) if (cost[done * count + i]! < cost[done * count + last]!) last = i;
+  const ends = cost.subarray(done * count); // all sets done, by the one that is last
+  let last = ends.indexOf(Math.min(...ends));
   const order: number[] = [];
   while (last >= 0) {
     order.unshift(last);

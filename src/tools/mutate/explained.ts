@@ -19,7 +19,55 @@ const EXPLAINED: readonly Explanation[] = [
   { file: /air-estimate|force-cases/, line: /known|MOST_REMEMBERED|if \(work\)/, why: REMEMBERED },
   { file: /bend\/order\/(?:press|plain-press)/, line: /known|checked/, why: REMEMBERED },
   { file: /cutting\/solution/, line: /known/, why: REMEMBERED },
-  { file: /bend\/(?:mechanics|order)\/|cutting\/replay/, equality: true, why: EQUAL },
+  {
+    file: /bend\/(?:mechanics|order)\/|cutting\/replay|shear\/force|strip\/shop-correction/,
+    equality: true,
+    why: EQUAL,
+  },
+  {
+    file: /bend\/(?:radius-acceptance|check\/opening)/,
+    equality: true,
+    why: "What is just at the limit was taken before: only what is off it comes here.",
+  },
+  {
+    file: /bend\/(?:check\/radius|minimum-radius)/,
+    line: /!== undefined && at|=== undefined \|\| !at/,
+    why: "A figure that is not there is neither at least nor at most another.",
+  },
+  {
+    file: /bend\/maximum-thickness/,
+    line: /HALVINGS/,
+    why: "One halving more of what is below any rounding.",
+  },
+  {
+    file: /schedule\/finish/,
+    line: /FURTHEST_DAYS|span\.from >= to/,
+    equality: true,
+    why: "The days looked back over double from 14 and are never just the most; an interval of no length adds no work.",
+  },
+  {
+    file: /time\/order-sets/,
+    line: /count|best < 0/,
+    equality: true,
+    why: "Beyond the end of a table there is nothing, and the set numbered 0 is ordered before any other is sought.",
+  },
+  {
+    file: /time\/fewest-sets/,
+    line: /dislike < best\.dislike/,
+    equality: true,
+    why: "Two choices liked alike: either is right.",
+  },
+  {
+    file: /route\/(?:labels|within)/,
+    line: /: Machine\[\] = \[\]/,
+    why: "Every entry is written before it is read.",
+  },
+  {
+    file: /route\/multipliers/,
+    line: /at <= 0/,
+    equality: true,
+    why: "Where the price is 0 both answers are 0.",
+  },
   {
     file: /mechanics\/section/,
     line: /new Array/,
@@ -48,6 +96,11 @@ const EXPLAINED: readonly Explanation[] = [
   { file: /cutting\/(?:best-place|insertion|kept-sheets|plan-search|strip-table)/, why: SEARCHED },
   { file: /cutting\/gauge-order/, line: /sort|withWhatItFrees/, why: SEARCHED },
   {
+    file: /bend\/order\/ways/,
+    line: /lift > 0/,
+    why: "Without a lift what lies below was met on the way in already: it lies behind as well.",
+  },
+  {
     file: /cutting\/(?:knapsack|guillotine-layout)/,
     line: /length/,
     why: "A store that grows sooner holds the same.",
@@ -63,7 +116,11 @@ const EXPLAINED: readonly Explanation[] = [
     why: "Two figures that differ by so little are as good as equal: the one scales the slack like the other.",
   },
   { file: /bend\/choose-tools/, line: /break;|continue;|ofDie/, why: PRUNED },
-  { file: /time\/fewest-sets/, line: /apart|taken|count|branch|MOST_TRIES|tries|options\.length/, why: PRUNED },
+  {
+    file: /time\/fewest-sets/,
+    line: /apart|taken|count|of groups\) \{|branch|MOST_TRIES|tries|options\.length/,
+    why: PRUNED,
+  },
   { file: /time\/order-sets/, line: /Infinity|done & |EXACT_UP_TO|length <= 2/, why: PRUNED },
   {
     file: /calc\/route\//,

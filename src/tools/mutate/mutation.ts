@@ -36,7 +36,10 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
     "calc/bend/mechanics/{root,answers,finite-elements,oracles,band,properties}.test.ts",
     RECORDED,
   ],
-  "calc/bend/order": ["calc/bend/order/{distance,plain-press,shortage,stops,order,families,pose}.test.ts", RECORDED],
+  "calc/bend/order": [
+    "calc/bend/order/{distance,plain-press,shortage,stops,watch,half,order,families,pose}.test.ts",
+    RECORDED,
+  ],
   "calc/cutting": [
     "calc/cutting/{build-problem,cut-list,gauge-rule,gauges,gauge-order,knapsack,replay,remnants,plan-cuts}.test.ts",
   ],

@@ -1,6 +1,6 @@
 import type { Half } from "./half.ts";
 import { bentPose, flatPose, type Pose, turnedPose } from "./seat.ts";
-import type { Motion, Reading } from "./watch.ts";
+import type { Motion, Reading, Stand } from "./watch.ts";
 
 /** Heights the sheet is carried at, as shares of the room between die and raised punch (chosen). */
 const LIFTS = [0, 0.25, 0.5, 0.75, 1] as const;
@@ -44,21 +44,29 @@ export function insertionReading(half: Half, { lift, short }: WayIn): Reading {
 }
 
 export function removalReading(half: Half, { lift, tilt }: WayOut): Reading {
-  const { seat, thickness: t, press, side, chain, rules } = half;
+  const { seat, thickness: t, press, side, rules } = half;
   const a = seat.free;
   const gone = press.fingerRetracts;
   const own = side.finger ? "back level" : "front level";
   const levelled = tilt === own ? 0 : 2 * a;
   const slope = tilt === "as bent" ? a : levelled;
   const pieces = half.pieces(a);
-  const pose = (s: number): Pose => turnedPose(seat, t, a, s, lift * (press.openHeight - t));
+  const tipped = tipping(half, lift * (press.openHeight - t), [...half.atRest(gone), half.punchAt(press.openHeight)]);
   const watch = half.watch();
-  watch.look(pieces, pose(slope), half.wayOut(gone), rules.look, "remove");
+  watch.look(pieces, tipped.pose(slope), half.wayOut(gone), rules.look, "remove");
   watch.look(pieces, bentPose(seat, t, a), half.wayUp(gone), rules.look, "remove");
-  if (slope === a) return watch;
-  const stands = [...half.atRest(gone), half.punchAt(press.openHeight)];
-  const offset = (seat.radius(a) + t) * Math.tan(a) + t;
-  const tipping: Motion = { pose, stands: () => stands, shift: (p, q) => offset * Math.abs(p - q), arm: chain.radius };
-  watch.sweep(pieces, a, slope, tipping, rules.tilt, "remove");
+  if (slope !== a) watch.sweep(pieces, a, slope, tipped, rules.tilt, "remove");
   return watch;
+}
+
+/** The finished bend tipped about its outside corner at a height, over the slope of this side: its frame swings about the corner. */
+export function tipping({ seat, thickness: t, chain }: Half, corner: number, stands: readonly Stand[]): Motion {
+  const a = seat.free;
+  const swing = Math.hypot((seat.radius(a) + t / 2) * Math.tan(a), t / 2);
+  return {
+    pose: (slope) => turnedPose(seat, t, a, slope, corner),
+    stands: () => stands,
+    shift: (p, q) => swing * Math.abs(p - q),
+    arm: chain.radius,
+  };
 }

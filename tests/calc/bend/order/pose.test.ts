@@ -131,6 +131,53 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
   });
 });
 
+describe("The drawing of a pose", () => {
+  const [t, r] = [2, 3];
+  const bend = { angle: degrees(90), deduction: mm(deductionFor(90, r, t)), insideRadius: mm(r) };
+  const drawn = (first: number, sagitta: number) =>
+    poseAtHit(
+      { thickness: mm(t), flanges: [mm(first), mm(50)], bends: [bend] },
+      press,
+      [],
+      { bend: 1, gaugedEnd: "last" },
+      degrees(0),
+      "free",
+      mm(sagitta),
+    );
+
+  test("has the finger's face at the stop, 50 less half a deduction, whatever the finger's shape", () => {
+    const stop = 50 - deductionFor(90, r, t) / 2;
+    const { tools } = drawn(30, 0.1);
+    const xs = tools.finger.map(([x]) => x - stop);
+    xs.forEach((x, i) => {
+      expect(x).toBeCloseTo(press.finger[i]![0], 9);
+    });
+  });
+
+  test.each([0.1, 0.01, 0.001])("cuts across the outside of the round by no more than %d mm", (sagitta) => {
+    const { part, tools } = drawn(30, sagitta);
+    // The punch touches the middle of the inside; outside radius r + t about the same centre.
+    const centre = Math.min(...tools.punch.map(([, y]) => y)) + r;
+    const from = ([x, y]: readonly [number, number]) => Math.hypot(x, y - centre);
+    const across = part
+      .map((p, i) => [p, part[(i + 1) % part.length]!] as const)
+      .filter((ends) => ends.every((p) => Math.abs(from(p) - (r + t)) < 1e-6))
+      .map(([a, b]) => r + t - from([(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]));
+    expect(across.length).toBeGreaterThan(3);
+    expect(Math.max(...across)).toBeLessThanOrEqual(sagitta + 1e-9);
+    expect(Math.max(...across)).toBeGreaterThan(sagitta / 3);
+  });
+
+  test("a flange that ends with its round, or half a thickness after it, has every corner", () => {
+    for (const beyond of [0, 0.5, 1, 1.5]) {
+      const { part, gaps } = drawn(r + t + beyond, 1e-4);
+      expect(part.every((p) => p.length === 2 && p.every(Number.isFinite))).toBe(true);
+      expect(Object.values(gaps).every(Number.isFinite)).toBe(true);
+      expect(area(part)).toBeCloseTo(t * (beyond + 45 + (Math.PI / 2) * (r + t / 2)), 2);
+    }
+  });
+});
+
 describe("Shadows", () => {
   const inside = (shape: Ring, x: number, y: number): boolean =>
     shape.reduce((odd, [ax, ay], i) => {
