@@ -2,11 +2,12 @@ import { CellError, type CellValue } from "../../../units/cell.ts";
 import { nearest } from "../../../units/nearest.ts";
 import type { CustomFunctions } from "../custom-functions.ts";
 import { worksheetFunctionNames } from "../functions/registry.ts";
+import { compileTemplate } from "./compile-template.ts";
 import type { Grid } from "./frame.ts";
 
 /** A workbook of one cell: nothing to refer to, everything else works. For `shop calc`. */
 export function emptyGrid(custom: CustomFunctions, now: number): Grid {
-  return {
+  const grid: Grid = {
     custom,
     date1904: false,
     now,
@@ -33,6 +34,8 @@ export function emptyGrid(custom: CustomFunctions, now: number): Grid {
     formulaAt: () => undefined,
     rowHidden: () => false,
     rowFiltered: () => false,
+    compile: (parsed, at) => compileTemplate(grid, parsed, at, true),
     memo: new Map(),
   };
+  return grid;
 }

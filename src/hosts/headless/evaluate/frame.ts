@@ -1,5 +1,6 @@
 import type { CellMatrix, CellValue } from "../../../units/cell.ts";
 import type { CustomFunctions } from "../custom-functions.ts";
+import type { Parsed } from "../formula/parse.ts";
 import type { Template } from "./template.ts";
 import type { RangeRef, Value } from "./value.ts";
 
@@ -52,6 +53,8 @@ export interface Grid {
   /** One column's cells as stored, for lookups: undefined stands for empty. Ensures all of them are calculated. */
   column(sheet: number, column: number, top: number, bottom: number): readonly (CellValue | undefined)[];
   lastRow(sheet: number): number;
+  /** For functions that make formulas of texts; they do not import the compiler, which imports them. */
+  compile(parsed: Parsed, at: Frame): Template;
   spillOf(sheet: number, row: number, column: number): RangeRef | undefined;
   formulaAt(sheet: number, row: number, column: number): string | undefined;
   rowHidden(sheet: number, row: number): boolean;

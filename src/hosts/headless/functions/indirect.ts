@@ -1,4 +1,3 @@
-import { compileTemplate } from "../evaluate/compile-template.ts";
 import { type Frame, keep } from "../evaluate/frame.ts";
 import { LAST_COLUMN, LAST_ROW, RangeRef, REF, type Value } from "../evaluate/value.ts";
 import { columnLetters } from "../formula/address.ts";
@@ -16,9 +15,7 @@ export function indirect(frame: Frame, text: string, a1: boolean): Value {
     const { type } = parsed.tree;
     const isColon = type === "BinaryExpression" && parsed.tree.operator === ":";
     if (type !== "ReferenceIdentifier" && !isColon) return REF;
-    const at = { sheet: frame.sheet, row: frame.row, column: frame.column };
-    const template = compileTemplate(frame.grid, parsed, at, true);
-    const value = template.code(frame);
+    const value = frame.grid.compile(parsed, frame).code(frame);
     return value instanceof RangeRef || typeof value === "object" ? value : REF;
   } catch (error) {
     if (error instanceof SyntaxRefusal) return REF;

@@ -2,9 +2,11 @@ import type { CellMatrix, CellValue } from "../../../units/cell.ts";
 import { nearest } from "../../../units/nearest.ts";
 import type { CustomFunctions } from "../custom-functions.ts";
 import { DAYS_1904 } from "../evaluate/calendar.ts";
-import { type Grid, keep, type Table } from "../evaluate/frame.ts";
+import { compileTemplate } from "../evaluate/compile-template.ts";
+import { type Frame, type Grid, keep, type Table } from "../evaluate/frame.ts";
 import type { Template } from "../evaluate/template.ts";
 import { RangeRef } from "../evaluate/value.ts";
+import type { Parsed } from "../formula/parse.ts";
 import { shiftFormula } from "../formula/shift.ts";
 import { worksheetFunctionNames } from "../functions/registry.ts";
 import { DONE, type FormulaCell } from "../workbook/formula-cell.ts";
@@ -168,6 +170,10 @@ export class WorkbookGrid implements Grid {
         column >= table.left &&
         column <= table.right,
     );
+  }
+
+  compile(parsed: Parsed, at: Frame): Template {
+    return compileTemplate(this, parsed, at, true);
   }
 
   lastRow(sheet: number): number {
