@@ -1,11 +1,23 @@
 /**
  * npm run -s bench:bill -- [--lines 1000] [--runs 7] [--json]
- * Time of every function about a bill on an invented one, ms: median of the runs, the first run (cold) apart. The last
+ * Time of every function about a bill on an invented one in the shop of the sample, ms: median of the runs, the first run (cold) apart. The last
  * line is all of them one after the other.
  */
 import { parseArgs } from "node:util";
 import { shopFunctions } from "../../cells/catalogue.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
+import {
+  BRAKES,
+  CALENDAR,
+  DIES,
+  PUNCHES,
+  RATES,
+  SHEARS,
+  type ShopTable,
+  STATIONS,
+  STOCK,
+  WATERJETS,
+} from "../sample/shop/tables.ts";
 import { randomFrom } from "./random.ts";
 
 const EXIT_USAGE = 64;
@@ -79,89 +91,11 @@ const bill = range(
     ];
   }),
 );
-const brake = range(
-  [
-    "Brake",
-    "Rated force (US ton)",
-    "Bed length (in)",
-    "Between housings (in)",
-    "Open stroke (in)",
-    "Approach speed (in/min)",
-    "Bend speed (in/min)",
-    "Return speed (in/min)",
-    "Gauge speed (in/min)",
-  ],
-  ["Brake 1", 150, 120, 92, 4, 300, 24, 240, 600],
-  ["Brake 2", 60, 50, 42, 4, 300, 24, 240, 600],
-);
-const dies = range(
-  ["Die", "Opening (in)", "Angle (deg)"],
-  ...[0.375, 0.5, 0.625, 0.75, 1, 1.5, 2, 2.5].map((opening): Row => [`V ${opening}`, opening, 78]),
-);
-const punches = range(
-  ["Punch", "Nose radius (in)", "Angle (deg)"],
-  ["Plain", 0.0625, 75],
-  ["Knife", 0.03, 60],
-  ["Round", 0.25, 75],
-);
-const shear = range(
-  ["Shear", "Rated thickness (in)", "Cut length (in)", "Strokes per minute", "Cuts per blank"],
-  ["Shear 1", 0.25, 120, 20, 2],
-);
-const waterjet = range(
-  [
-    "Waterjet",
-    "Pressure (ksi)",
-    "Orifice (in)",
-    "Abrasive rate (lb/min)",
-    "Nozzle diameter (in)",
-    "Quality",
-    "Highest feed (in/min)",
-    "Pierce time (s)",
-  ],
-  ["Jet 1", 50, 0.014, 0.75, 0.04, 3, 100, 8],
-);
-const stock = range(
-  ["Material", "Thickness (in)", "Length (in)", "Width (in)", "Price", "Lead days"],
-  ...SHEETS.map(([material, thickness]): Row => [material, thickness, 120, 48, 250, 3]),
-);
-const stations = range(
-  ["Station", "Basis", "Set-up (min)", "Time each (min)", "Rate", "Queue (h)", "Vendor days", "Price each"],
-  ["Shear", "machine", 5, null, 60, 2, null, null],
-  ["Waterjet", "machine", 8, null, 95, 4, 4, 6],
-  ["Brake", "machine", 10, null, 75, 6, null, null],
-  ["Drill", "hole", 3, 0.4, 55, null, null, null],
-  ["Tap", "count", 4, 0.5, 55, null, null, null],
-  ["Deburr", "ft", 0, 0.1, 45, null, null, null],
-  ["Coating", "ft2", null, null, 0, null, 5, 1.2],
-);
-const rates = range(
-  ["Rate", "Value", "Unit"],
-  ["Material yield", 0.8, null],
-  ["Scrap allowance", 0.02, null],
-  ["First-piece blanks", 1, null],
-  ["First job factor", 1.5, null],
-  ["Handling per piece", 4, "s"],
-  ["Handling by weight", 0.5, "s/lb"],
-  ["Handling by length", 1, "s/ft"],
-  ["One-person limit", 40, "lb"],
-  ["Hoist above", 90, "lb"],
-  ["Hoist time", 90, "s"],
-  ["Second person", 35, null],
-  ["Overhead", 0.25, null],
-  ["Margin", 0.3, null],
-  ["Overtime per day", 2, "h"],
-  ["Sheared edge", 0.03125, "in"],
-  ["Deduction spread", 0.01, "in"],
-  ["Angle spread", 0.5, "deg"],
-);
-const calendar = range(
-  ["Day", "Start", "End"],
-  ...["Mon", "Tue", "Wed", "Thu", "Fri"].map((day): Row => [day, "7:00", "15:00"]),
-);
+const shop = (table: ShopTable): CellMatrix => range(table.headers, ...table.rows);
 const MONDAY = 46083; // 2 March 2026
-const benders = [bill, brake, dies, punches];
-const cutters = [...benders, shear, waterjet];
+const [rates, stations, stock, calendar] = [shop(RATES), shop(STATIONS), shop(STOCK), shop(CALENDAR)];
+const benders = [bill, ...[BRAKES, DIES, PUNCHES].map(shop)];
+const cutters = [...benders, ...[SHEARS, WATERJETS].map(shop)];
 const workers = [...cutters, stations, rates];
 const calls: Record<string, (CellMatrix | CellValue)[]> = {
   "BILL.BLANKS": [...benders, rates],
