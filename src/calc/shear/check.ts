@@ -109,7 +109,7 @@ function thicknessProblem(
     limit: safe,
     quantity: "length",
     message: `${shear.name}, rated ${rating}, takes ${show(safe, "length", system)} of strong ${material.name}${severity === "check" ? ` (${show(ordinary, "length", system)} of ordinary)` : ""}; this is ${show(thickness, "length", system)}.`,
-    ...(severity === "check" ? { remedy: "Ask for the mill certificate; the plate decides." } : {}),
+    remedy: "Ask for the mill certificate; the plate decides.", // of a check; a stop gets another
   };
 }
 
