@@ -12,7 +12,7 @@ import {
 } from "../../../../src/calc/bend/order/solid.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { deductionFor, random, randomPart } from "./random-part.ts";
-import { area, outline, samplePress } from "./sample-press.ts";
+import { area, inside, outline, samplePress } from "./sample-press.ts";
 
 type Ring = [number, number][];
 const ring = (points: Outline | Ring): Ring => points.map(([x, y]) => [x, y]);
@@ -179,11 +179,6 @@ describe("The drawing of a pose", () => {
 });
 
 describe("Shadows", () => {
-  const inside = (shape: Ring, x: number, y: number): boolean =>
-    shape.reduce((odd, [ax, ay], i) => {
-      const [bx, by] = shape[(i + 1) % shape.length]!;
-      return ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay) ? !odd : odd;
-    }, false);
   test.each([
     ["behind", shadowBehind, 1, 0],
     ["above", shadowAbove, 0, 1],

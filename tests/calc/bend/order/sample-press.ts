@@ -13,6 +13,13 @@ export const area = (points: readonly (readonly [number, number])[]): number =>
     }, 0),
   ) / 2;
 
+/** Whether a point lies in a polygon: a line from it to the right crosses its sides an odd number of times. */
+export const inside = (points: readonly (readonly [number, number])[], x: number, y: number): boolean =>
+  points.reduce((odd, [ax, ay], i) => {
+    const [bx, by] = points[(i + 1) % points.length]!;
+    return ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay) ? !odd : odd;
+  }, false);
+
 /**
  * An invented press of plain shapes: V 16 with sharp shoulders and an 80 degree die 40 wide, a straight punch of
  * 60 degrees that becomes 20 wide, a ram 80 wide that starts 120 above the punch tip.
