@@ -57,9 +57,10 @@ function drawn(seed: number): Case {
 }
 
 const cases = Array.from({ length: 300 }, (_, i) => drawn(i + 1));
-const layoutOf = (p: Piece): Room => {
+/** The piece is the second of its layout, behind one that lies far off on one side or the other. */
+const layoutOf = (p: Piece, far = -500): Room => {
   const room = new Room();
-  room.lay([p], { x: 0, y: 0, angle: 0 });
+  room.lay([straightPiece(9, 1, 0, [far, far], [far + 1, far]), p], { x: 0, y: 0, angle: 0 });
   return room;
 };
 
@@ -104,8 +105,8 @@ describe("a piece of sheet and a tool", () => {
 
   test.each(measured.map((each, i) => [i + 1, each] as const))("case %i: the gap, the depth, the boxes", (_, each) => {
     const { piece, tool, x, y, apart, deep } = each;
-    const room = layoutOf(piece);
-    const gap = gapTo(tool, piece, room.layout, 0, x, y, Infinity);
+    const room = layoutOf(piece, x > 0 ? -500 : 500);
+    const gap = gapTo(tool, piece, room.layout, STRIDE, x, y, Infinity);
     if (deep > 0) {
       expect(gap).toBeLessThan(-piece.half);
       const moved = placed([piece], x, y, 1, 0)[0]!;
@@ -115,11 +116,11 @@ describe("a piece of sheet and a tool", () => {
       expect(gap + piece.half).toBeLessThanOrEqual(apart + 1e-9);
       expect(gap + piece.half).toBeGreaterThan(apart - 0.2);
       // What is not below the best known is answered by it.
-      expect(gapTo(tool, piece, room.layout, 0, x, y, gap - 0.01)).toBe(gap - 0.01);
-      expect(gapTo(tool, piece, room.layout, 0, x, y, gap + 0.01)).toBe(gap);
+      expect(gapTo(tool, piece, room.layout, STRIDE, x, y, gap - 0.01)).toBe(gap - 0.01);
+      expect(gapTo(tool, piece, room.layout, STRIDE, x, y, gap + 0.01)).toBe(gap);
     }
     // The boxes are about the tool, moved to where it stands from the piece.
-    expect(room.clearOf(0, tool, -x, -y, gap + 1e-9)).toBe(false);
+    expect(room.clearOf(1, tool, -x, -y, gap + 1e-9)).toBe(false);
   });
 
   test("boxes far apart are clear on every side by just their distance", () => {
@@ -141,8 +142,8 @@ describe("a piece of sheet and a tool", () => {
       [arc, 0, 17, 10],
       [arc, 0, -22, 10],
     ] as const) {
-      expect(room.clearOf(0, block, x, y, gap)).toBe(true);
-      expect(room.clearOf(0, block, x, y, gap + 0.001)).toBe(false);
+      expect(room.clearOf(1, block, x, y, gap)).toBe(true);
+      expect(room.clearOf(1, block, x, y, gap + 0.001)).toBe(false);
     }
   });
 

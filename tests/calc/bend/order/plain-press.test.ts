@@ -14,19 +14,23 @@ describe.each([
   ["a sharp punch", { name: "P", nose: mm(0), angle: degrees(30) }],
   ["no punch given", undefined],
 ])("%s over a square V of 20 mm", (_, punch) => {
-  const press = plainPress(die, punch);
+  // Drawn within each test: what is drawn while the tests are collected is not judged by mutation testing.
+  const drawn = () => plainPress(die, punch);
   test.each(["punch", "ram", "die", "bed", "finger"] as const)("the %s is solid and does not cross itself", (tool) => {
+    const press = drawn();
     expect(area(press[tool])).toBeGreaterThan(1);
     expect(crossesItself(press[tool])).toBe(false);
   });
 
   test.each(["punch", "ram", "die", "bed"] as const)("the %s is the same left and right", (tool) => {
+    const press = drawn();
     const sorted = (points: Outline, side: 1 | -1) =>
       points.map(([x, y]) => `${(side * x + 0).toFixed(6)} ${y.toFixed(6)}`.replace("-0.000000", "0.000000")).sort();
     expect(sorted(press[tool], -1)).toEqual(sorted(press[tool], 1));
   });
 
   test("they stand one on the other: bed, die, sheet line, punch, ram", () => {
+    const press = drawn();
     expect(Math.max(...ys(press.bed))).toBe(Math.min(...ys(press.die)));
     // 20 mm of a square V are 10 mm deep, and metal is left below.
     expect(Math.min(...ys(press.die))).toBeLessThan(-20);
