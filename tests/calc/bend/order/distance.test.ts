@@ -60,7 +60,7 @@ const cases = Array.from({ length: 300 }, (_, i) => drawn(i + 1));
 /** The piece is the second of its layout, behind one that lies far off on one side or the other. */
 const layoutOf = (p: Piece, far = -500): Room => {
   const room = new Room();
-  room.lay([straightPiece(9, 1, 0, [far, far], [far + 1, far]), p], { x: 0, y: 0, angle: 0 });
+  room.lay([arcPiece(9, 1, 0, [far, far], 1, 0, 1), p], { x: 0, y: 0, angle: 0 });
   return room;
 };
 

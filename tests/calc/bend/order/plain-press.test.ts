@@ -14,8 +14,8 @@ describe.each([
   ["a sharp punch", { name: "P", nose: mm(0), angle: degrees(30) }],
   ["no punch given", undefined],
 ])("%s over a square V of 20 mm", (_, punch) => {
-  // Drawn within each test: what is drawn while the tests are collected is not judged by mutation testing.
-  const drawn = () => plainPress(die, punch);
+  // Drawn anew within each test: what is remembered, or drawn while the tests are collected, hides a change of the drawing.
+  const drawn = () => plainPress({ ...die }, punch);
   test.each(["punch", "ram", "die", "bed", "finger"] as const)("the %s is solid and does not cross itself", (tool) => {
     const press = drawn();
     expect(area(press[tool])).toBeGreaterThan(1);
