@@ -23,7 +23,9 @@ export function bestRoute(lines: readonly RouteLine[], shop: Shop, due?: number)
   const earliest = earliestFinish(lines, shop, first);
   const meetsDue = due === undefined || earliest.finish <= due;
   const by = due !== undefined && meetsDue ? due : earliest.finish;
-  const cheapest = within(lines, shop, by, "cost", first);
+  // The earliest plan finishes by then too: nothing dearer need be looked for.
+  const known = routeOf(lines, earliest.machines, shop).cost;
+  const cheapest = within(lines, shop, by, "cost", first, known);
   const machines = cheapest.machines ?? earliest.machines;
   const route = routeOf(lines, machines, shop);
   return {

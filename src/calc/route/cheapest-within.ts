@@ -23,8 +23,11 @@ export interface Within {
 
 const MOST_LABELS = 20_000; // chosen: bounds memory and time; beyond it the answer is good but not proved
 
-/** @param limit where any plan will do that costs no more: the search stops at the first, and looks at none above. */
-export function cheapestWithin(choices: readonly Choice[], capacity: Prices, limit?: number): Within {
+/**
+ * @param most dearer plans are not looked for: one of this cost is known, or they are of no use.
+ * @param any whether the first plan within `most` will do.
+ */
+export function cheapestWithin(choices: readonly Choice[], capacity: Prices, most = Infinity, any = false): Within {
   const prices = bestPrices(choices, capacity);
   const lagrangian = boundAt(choices, prices, capacity);
   const slack = 1e-9 * Math.max(1, Math.abs(lagrangian)) + 1e-6; // numerical, the rounding of the sum
@@ -37,15 +40,15 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, lim
   });
   moves.sort((a, b) => a.penalty - b.penalty || a.index - b.index);
   const bound = atLeast(lagrangian);
-  if (limit !== undefined && bound > limit) return { machines: undefined, cost: Infinity, bound, proved: true };
-  const isEnough = (label: Label) => label.cost <= (limit ?? bound);
-  const mayPay = (penalty: number) =>
-    atLeast(lagrangian + penalty) < (best?.cost ?? (limit === undefined ? Infinity : limit + 1));
+  if (bound > most) return { machines: undefined, cost: Infinity, bound, proved: true };
+  const enough = any ? most : bound;
   let best: Label | undefined;
+  const limit = () => best?.cost ?? most + 1;
+  const mayPay = (penalty: number) => atLeast(lagrangian + penalty) < limit();
   const root = unmoved(moves);
   const fits = (label: Label) => label.shear <= capacity.shear && label.waterjet <= capacity.waterjet;
   const consider = (label: Label) => {
-    if (fits(label) && label.cost < (best?.cost ?? (limit === undefined ? Infinity : limit + 1))) best = label;
+    if (fits(label) && label.cost < limit()) best = label;
   };
   const { relief, growth } = stillPossible(moves);
   let complete = true;
@@ -53,7 +56,7 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, lim
   consider(root);
   consider(repaired(root, moves, capacity) ?? root);
   for (let i = 0; i < moves.length && labels.length > 0; i++) {
-    if (best !== undefined && (isEnough(best) || best.cost <= bound)) break;
+    if (best !== undefined && best.cost <= enough) break;
     const left = relief[i]!;
     const alive = (label: Label) =>
       mayPay(label.penalty) &&
@@ -76,11 +79,11 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, lim
       labels = labels.sort((a, b) => a.penalty - b.penalty).slice(0, MOST_LABELS);
     }
   }
-  const reached = best !== undefined && (best.cost <= bound || isEnough(best));
+  const reached = best !== undefined && best.cost <= enough;
   return {
     machines: best === undefined ? undefined : machinesOf(best, moves),
     cost: best?.cost ?? Infinity,
-    bound: complete && limit === undefined ? (best?.cost ?? Infinity) : bound,
+    bound: complete && !any ? limit() : bound,
     proved: complete || reached,
   };
 }

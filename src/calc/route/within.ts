@@ -5,13 +5,17 @@ import type { Machine, RouteLine, Shop } from "./problem.ts";
 
 export type Goal = "cost" | "time";
 
-/** The cheapest assignment that finishes by then; for the goal "time" any that does. */
+/**
+ * The cheapest assignment that finishes by then, of those that cost no more than `most`; for the goal "time" any that
+ * finishes by then.
+ */
 export function within(
   lines: readonly RouteLine[],
   shop: Shop,
   by: number,
   goal: Goal,
   first: readonly Opener[],
+  most = Infinity,
 ): Within {
   // A queue that is longer than the time there is leaves nothing, not less than nothing: an idle machine is in nobody's way.
   const capacity = {
@@ -19,17 +23,17 @@ export function within(
     waterjet: Math.max(0, shop.waterjet.capacity(by)),
   };
   const bending = lines.reduce((sum, { brake }) => sum + brake, 0);
-  if (bending === 0) return assign(lines, capacity, goal, []);
+  if (bending === 0) return assign(lines, capacity, goal, [], most);
   const opening = inTime(first, bending, shop, by);
   if (opening.length === 0) return NOTHING_FITS;
-  const relaxed = assign(lines, capacity, goal, []);
+  const relaxed = assign(lines, capacity, goal, [], most);
   if (!relaxed.machines) return relaxed;
   if (opening.some(({ line, machine }) => relaxed.machines![line] === machine)) return relaxed;
   // The cheapest plan opens the brake too late: one of the openers must be cut where it opens in time.
   let best: Within = { ...NOTHING_FITS, proved: relaxed.proved };
   let bound = Infinity;
   for (const opener of opening) {
-    const found = assign(lines, capacity, goal, [opener]);
+    const found = assign(lines, capacity, goal, [opener], most);
     bound = Math.min(bound, found.bound);
     if (found.cost < best.cost) best = { ...found, proved: best.proved && found.proved };
     else if (!found.proved) best = { ...best, proved: false };
@@ -47,6 +51,7 @@ function assign(
   capacity: { readonly shear: number; readonly waterjet: number },
   goal: Goal,
   fixed: readonly Opener[],
+  most: number,
 ): Within {
   const left = { ...capacity };
   let base = 0;
@@ -71,7 +76,8 @@ function assign(
       ? { shear, waterjet }
       : { shear: { time: shear.time, cost: 0 }, waterjet: { time: waterjet.time, cost: waterjet.time } };
   });
-  const found = cheapestWithin(choices, left, goal === "time" ? left.waterjet : undefined);
+  const found =
+    goal === "cost" ? cheapestWithin(choices, left, most - base) : cheapestWithin(choices, left, left.waterjet, true);
   found.machines?.forEach((machine, k) => {
     machines[free[k]!] = machine;
   });

@@ -79,13 +79,18 @@ describe("prices of the machines' seconds", () => {
 });
 
 describe("the cheapest within two capacities", () => {
-  it("is the cheapest of all that fit, with its bound; with a limit any that costs no more", () => {
+  it("is the cheapest of all that fit, with its bound; with a limit the cheapest, or any, that costs no more", () => {
     fc.assert(
       fc.property(choices, room, fc.integer({ min: 0, max: 400 }), (lines, capacity, limit) => {
         const least = byTrial(lines, capacity);
         const found = cheapestWithin(lines, capacity);
         expect(found).toMatchObject({ cost: least, bound: least, proved: true });
-        const limited = cheapestWithin(lines, capacity, limit);
+        const below = cheapestWithin(lines, capacity, limit);
+        expect(below).toMatchObject(least <= limit ? { cost: least, bound: least } : { machines: undefined });
+        expect(below.proved).toBe(true);
+        expect(below.bound).toBeLessThanOrEqual(least);
+        if (least > limit) expect(below.bound).toBeGreaterThan(limit);
+        const limited = cheapestWithin(lines, capacity, limit, true);
         expect(limited.proved).toBe(true);
         expect(limited.machines !== undefined).toBe(least <= limit);
         if (limited.machines) {
