@@ -32,7 +32,7 @@ export function bestRoute(lines: readonly RouteLine[], shop: Shop, due?: number)
     ...route,
     finishBound: earliest.bound,
     costBound: Math.min(cheapest.bound, route.cost),
-    proved: earliest.proved && cheapest.proved && cheapest.machines !== undefined,
+    proved: earliest.proved && cheapest.proved,
     meetsDue,
   };
 }

@@ -30,17 +30,18 @@ export function within(
   if (!relaxed.machines) return relaxed;
   if (opening.some(({ line, machine }) => relaxed.machines![line] === machine)) return relaxed;
   // The cheapest plan opens the brake too late: one of the openers must be cut where it opens in time.
-  let best: Within = { ...NOTHING_FITS, proved: relaxed.proved };
+  let best = NOTHING_FITS;
+  let proved = true;
   let bound = Infinity;
   for (const opener of opening) {
     const found = assign(lines, capacity, goal, [opener], most);
     bound = Math.min(bound, found.bound);
-    if (found.cost < best.cost) best = { ...found, proved: best.proved && found.proved };
-    else if (!found.proved) best = { ...best, proved: false };
+    proved &&= found.proved;
+    if (found.cost < best.cost) best = found;
     if (goal === "time" && best.machines) return best;
     if (best.cost <= relaxed.bound) break;
   }
-  return { ...best, bound: Math.max(relaxed.bound, Math.min(bound, best.cost)) };
+  return { ...best, proved, bound: Math.max(relaxed.bound, Math.min(bound, best.cost)) };
 }
 
 const NOTHING_FITS: Within = { machines: undefined, cost: Infinity, bound: Infinity, proved: true };

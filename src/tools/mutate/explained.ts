@@ -124,7 +124,7 @@ const EXPLAINED: readonly Explanation[] = [
   { file: /time\/order-sets/, line: /Infinity|done & |EXACT_UP_TO|length <= 2/, why: PRUNED },
   {
     file: /calc\/route\//,
-    line: /bound|slack|mayPay|isEnough|relief|growth|MOST_LABELS|penalty|limit|stairs|free|complete|low|high|price|THIRDS/i,
+    line: /bound|slack|mayPay|best\.cost <= enough\)|relief|growth|MOST_LABELS|penalty|limit|stairs|free|complete|low|high|price|THIRDS/i,
     why: PRUNED,
   },
   { file: /route\/cheapest-within/, line: /labels|left\.|\[other\]|capacity\.|shear <= waterjet/, why: PRUNED },

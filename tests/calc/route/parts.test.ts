@@ -8,6 +8,7 @@ import { bestPrices, boundAt } from "../../../src/calc/route/multipliers.ts";
 import { endsOf, inTime, openers } from "../../../src/calc/route/openers.ts";
 import type { Machine } from "../../../src/calc/route/problem.ts";
 import { repaired } from "../../../src/calc/route/repaired.ts";
+import { within } from "../../../src/calc/route/within.ts";
 import { plainBrake, plainMachine, random, shopWith } from "./random-route.ts";
 
 const choice = fc
@@ -125,6 +126,29 @@ describe("more assignments than can be kept", () => {
     expect(on("shear")).toBeLessThanOrEqual(capacity.shear);
     expect(on("waterjet")).toBeLessThanOrEqual(capacity.waterjet);
     expect(found.cost).toBe(total("shear") - on("shear"));
+    // The first that costs no more is what was asked for, however many were left out before it.
+    expect(cheapestWithin(lines, capacity, found.cost, true)).toMatchObject({ cost: found.cost, proved: true });
+  });
+
+  it("once the brake must be opened by a line that else were cut elsewhere, are not called proved", () => {
+    // All but the last fill the shear to the second and cost nothing there. Only the last is bent: it is cheaper on the
+    // waterjet, but only cut on the shear, where then some of the others have no room, does it open the brake in time.
+    // Hundreds of seconds, of which no sum makes the fifty that would prove it at once.
+    const last: Choice = { shear: { time: 5_000_050, cost: 1 }, waterjet: { time: 5_020_000, cost: 0 } };
+    const round = lines.map(({ shear, waterjet }): Choice => {
+      const time = 100 * Math.ceil(shear.time / 100);
+      return { shear: { time, cost: 0 }, waterjet: { time: waterjet.time, cost: time } };
+    });
+    const by = round.reduce((sum, { shear }) => sum + shear.time, 0);
+    const question = [
+      ...round.map((line) => ({ ...line, brake: 0 })),
+      { ...last, brake: by - last.shear.time - 10_000 },
+    ];
+    const shop = shopWith({ shear: 0, waterjet: 0, brake: 0 }, 1, 1);
+    const found = within(question, shop, by, "cost", openers(question, shop));
+    expect(found.machines?.at(-1)).toBe("shear");
+    expect(found.bound).toBeLessThan(found.cost);
+    expect(found.proved).toBe(false);
   });
 
   it("make a route that is not called proved either, with or without bends", () => {
