@@ -130,7 +130,7 @@ const EXPLAINED: readonly Explanation[] = [
   { file: /route\/cheapest-within/, line: /labels|left\.|\[other\]|capacity\.|shear <= waterjet/, why: PRUNED },
   { file: /route\/labels/, line: /const kept/, why: PRUNED },
   { file: /route\/earliest-finish/, line: /b\.finish|shear!|bending|sum \+ brake|Math\.max\(most/, why: PRUNED },
-  { file: /route\/within/, line: /opening|goal === "time"|left\.|assign\(lines|found\.cost/, why: PRUNED },
+  { file: /route\/within/, line: /opening|goal ===|left\.|assign\(lines|found\.cost/, why: PRUNED },
   {
     file: /check\/(?:force|room|overbend)/,
     line: /problem !== undefined|return \[/,
