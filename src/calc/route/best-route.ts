@@ -24,10 +24,8 @@ export function bestRoute(lines: readonly RouteLine[], shop: Shop, due?: number)
   const meetsDue = due === undefined || earliest.finish <= due;
   const by = due !== undefined && meetsDue ? due : earliest.finish;
   // The earliest plan finishes by then too: nothing dearer need be looked for.
-  const known = routeOf(lines, earliest.machines, shop).cost;
-  const cheapest = within(lines, shop, by, "cost", first, known);
-  const machines = cheapest.machines ?? earliest.machines;
-  const route = routeOf(lines, machines, shop);
+  const cheapest = within(lines, shop, by, "cost", first, earliest.cost);
+  const route = routeOf(lines, cheapest.machines ?? earliest.machines, shop);
   return {
     ...route,
     finishBound: earliest.bound,

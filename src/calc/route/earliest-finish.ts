@@ -1,10 +1,9 @@
 import { endsOf, type Opener } from "./openers.ts";
-import { type Machine, type RouteLine, routeOf, type Shop } from "./problem.ts";
+import { type Machine, type Route, type RouteLine, routeOf, type Shop } from "./problem.ts";
 import { within } from "./within.ts";
 
-export interface Earliest {
-  readonly machines: readonly Machine[];
-  readonly finish: number;
+export interface Earliest extends Route {
+  /** No assignment finishes earlier. */
   readonly bound: number;
   readonly proved: boolean;
 }
@@ -26,8 +25,7 @@ export function earliestFinish(lines: readonly RouteLine[], shop: Shop, first: r
     }
   }
   return {
-    machines: best.machines,
-    finish: best.finish,
+    ...best,
     bound: Math.min(bound, best.finish),
     proved: bound >= best.finish,
   };

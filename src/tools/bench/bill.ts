@@ -1,7 +1,7 @@
 /**
  * npm run -s bench:bill -- [--lines 1000] [--runs 7] [--json]
- * Time of every function about a bill on an invented one in the shop of the sample, ms: median of the runs, the first run (cold) apart. The last
- * line is all of them one after the other.
+ * Time of every function about a bill on an invented one in the shop of the sample, ms: median of the runs, the first
+ * run (cold) apart. The last line is all of them one after the other.
  */
 import { parseArgs } from "node:util";
 import { shopFunctions } from "../../cells/catalogue.ts";

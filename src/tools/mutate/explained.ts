@@ -37,6 +37,7 @@ const EXPLAINED: readonly Explanation[] = [
   {
     file: /bend\/maximum-thickness/,
     line: /HALVINGS/,
+    equality: true,
     why: "One halving more of what is below any rounding.",
   },
   {

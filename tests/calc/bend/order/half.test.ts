@@ -11,7 +11,7 @@ import type { Reading } from "../../../../src/calc/bend/order/watch.ts";
 import { tipping, WAYS_IN, WAYS_OUT } from "../../../../src/calc/bend/order/ways.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { deductionFor, random, randomPart } from "./random-part.ts";
-import { inside, outline, samplePress } from "./sample-press.ts";
+import { gooseneck, inside, samplePress } from "./sample-press.ts";
 import { BD, square } from "./square-part.ts";
 
 const hitsOf = (part: BentPart, press: Press) =>
@@ -52,7 +52,7 @@ describe("the gauge finger", () => {
 /** Twisted round its neck, and hardly raised: many sheets hook it. */
 const hooked: Press = {
   ...samplePress,
-  punch: outline([0, 0], [6, 12], [-8, 40], [-8, 80], [12, 110], [12, 120], [-10, 120], [-22, 90], [-22, 30], [-6, 10]),
+  punch: gooseneck,
   openHeight: mm(60),
   stroke: mm(100),
   clearance: mm(8),

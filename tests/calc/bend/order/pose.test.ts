@@ -12,7 +12,7 @@ import {
 } from "../../../../src/calc/bend/order/solid.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { deductionFor, random, randomPart } from "./random-part.ts";
-import { area, inside, outline, samplePress } from "./sample-press.ts";
+import { area, gooseneck, inside, outline, samplePress } from "./sample-press.ts";
 
 type Ring = [number, number][];
 const ring = (points: Outline | Ring): Ring => points.map(([x, y]) => [x, y]);
@@ -31,7 +31,7 @@ const common = (a: Ring, b: Ring): number =>
 /** A goose-necked punch and a stepped bed: outlines that are not convex. */
 const press: Press = {
   ...samplePress,
-  punch: outline([0, 0], [6, 12], [-8, 40], [-8, 80], [12, 110], [12, 120], [-10, 120], [-22, 90], [-22, 30], [-6, 10]),
+  punch: gooseneck,
   bed: outline([-50, -60], [30, -60], [30, -90], [50, -90], [50, -300], [-50, -300]),
 };
 const TOOLS: ToolName[] = ["punch", "ram", "die", "bed", "finger"];

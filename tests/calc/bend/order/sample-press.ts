@@ -43,3 +43,17 @@ export const samplePress: Press = {
   clearance: mm(1),
   offTheEnd: false,
 };
+
+/** A punch that is hollow behind its tip: an outline that is not convex. */
+export const gooseneck = outline(
+  [0, 0],
+  [6, 12],
+  [-8, 40],
+  [-8, 80],
+  [12, 110],
+  [12, 120],
+  [-10, 120],
+  [-22, 90],
+  [-22, 30],
+  [-6, 10],
+);
