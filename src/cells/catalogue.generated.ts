@@ -58,7 +58,7 @@ import { toleranceAngle } from "./functions/tolerance-angle.ts";
 import { toleranceLength } from "./functions/tolerance-length.ts";
 import { version } from "./functions/version.ts";
 import { working } from "./functions/working.ts";
-import type { AnyRecord } from "./record.ts";
+import type { AnyRecord } from "./record/record.ts";
 
 export const RECORDS: readonly AnyRecord[] = [
   airAccept,

@@ -1,7 +1,7 @@
 /** The catalogue of cell functions as the hosts see it. */
-import { type Argument, type CallResult, callRecord } from "./call.ts";
+import { type Argument, type CallResult, callRecord } from "./call/call.ts";
 import { RECORDS } from "./catalogue.generated.ts";
-import { findRecord, register } from "./registry.ts";
+import { findRecord, register } from "./record/registry.ts";
 
 register(RECORDS);
 

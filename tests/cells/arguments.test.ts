@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Argument, callRecord } from "../../src/cells/call.ts";
+import { type Argument, callRecord } from "../../src/cells/call/call.ts";
 import { findRecord, shopFunctions } from "../../src/cells/catalogue.ts";
 import type { CellMatrix } from "../../src/units/cell.ts";
 import { CellError } from "../../src/units/cell.ts";

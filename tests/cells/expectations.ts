@@ -3,7 +3,7 @@
  * cell functions: #VALUE! for wrong input, #N/A where the input is right but no answer exists, each naming the
  * parameter. "answered": nothing wrong with this argument. A new kind of parameter needs a row here.
  */
-import type { AnyParameter, AnyRecord } from "../../src/cells/record.ts";
+import type { AnyParameter, AnyRecord } from "../../src/cells/record/record.ts";
 import type { CellValue } from "../../src/units/cell.ts";
 
 export const ODD = {

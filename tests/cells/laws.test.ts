@@ -1,9 +1,9 @@
 /** What must hold whatever the figures are: the same answer in inches and in millimetres, and the laws of the physics. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Argument, callRecord } from "../../src/cells/call.ts";
+import { type Argument, callRecord } from "../../src/cells/call/call.ts";
 import { RECORDS, shopFunctions } from "../../src/cells/catalogue.ts";
-import type { AnyRecord } from "../../src/cells/record.ts";
+import type { AnyRecord } from "../../src/cells/record/record.ts";
 import { isCellError } from "../../src/units/cell.ts";
 import { fromInternal, type QuantityKind, SCALES, toInternal } from "../../src/units/system.ts";
 import { exampleArguments } from "./example-call.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Argument, callRecord } from "../../src/cells/call.ts";
+import { type Argument, callRecord } from "../../src/cells/call/call.ts";
 import { RECORDS } from "../../src/cells/catalogue.ts";
 import { CellError, type CellValue, ERROR_CODES } from "../../src/units/cell.ts";
 import { exampleArguments } from "./example-call.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { callRecord } from "../../src/cells/call.ts";
+import { callRecord } from "../../src/cells/call/call.ts";
 import { RECORDS } from "../../src/cells/catalogue.ts";
-import { type AnyRecord, publicName } from "../../src/cells/record.ts";
+import { type AnyRecord, publicName } from "../../src/cells/record/record.ts";
 import { CellError } from "../../src/units/cell.ts";
 import { exampleArguments } from "./example-call.ts";
 import { expectedFor, ODD, type Odd } from "./expectations.ts";

@@ -1,8 +1,8 @@
 /** The working is the calculation itself: its last step is the answer, and a constant that changes one changes both. */
 import { afterEach, describe, expect, it } from "vitest";
-import { type Argument, callRecord } from "../../src/cells/call.ts";
+import { type Argument, callRecord } from "../../src/cells/call/call.ts";
 import { RECORDS } from "../../src/cells/catalogue.ts";
-import type { AnyRecord } from "../../src/cells/record.ts";
+import type { AnyRecord } from "../../src/cells/record/record.ts";
 import { type QuantityKind, SCALES, UNIT_SYSTEMS } from "../../src/units/system.ts";
 import { unitSize } from "../../src/units/unit-words.ts";
 import type { Working } from "../../src/units/working.ts";

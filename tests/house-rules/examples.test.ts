@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { RECORDS, shopFunctions } from "../../src/cells/catalogue.ts";
-import { evaluateFormula } from "../../src/hosts/headless/calculate-one.ts";
+import { evaluateFormula } from "../../src/sheet/recalculate/calculate-one.ts";
 
 describe("every record's example is true", () => {
   it.each(RECORDS.map((record) => [record.name, record.example] as const))("%s", (name, { formula, answer }) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { factValue } from "../../src/calc/material/fact-value.ts";
-import { PROPERTIES } from "../../src/cells/materials/property.ts";
+import { PROPERTIES } from "../../src/cells/parameters/property.ts";
 import { EDITIONS } from "../../src/data/materials/editions.ts";
 import { factsOf } from "../data/all-facts.ts";
 

@@ -2,7 +2,48 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { codeOnly, filesBelow, importsOf, resolved, root } from "./sources.ts";
 
-const LAYERS = ["units", "data", "calc", "cells", "hosts", "tools"];
+/** What each layer may import beside itself. A view (papers, hosts) shows a plan and works nothing out: never calc. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  data: ["units"],
+  calc: ["units", "data"],
+  bill: ["units", "data", "calc"],
+  cells: ["units", "data", "calc", "bill"],
+  sheet: ["units"],
+  papers: ["units", "data", "bill"],
+  job: ["units", "data", "bill", "cells", "sheet"],
+  hosts: ["units", "data", "bill", "cells", "sheet", "papers", "job"],
+  tools: ["units", "data", "calc", "bill", "cells", "sheet", "papers", "job", "hosts"],
+};
+/** Debts of the rebuild; a file leaves the list when it is mended and none may join it. */
+const OWES: readonly string[] = [
+  "src/hosts/command-line/check.ts",
+  "src/hosts/command-line/checked-part.ts",
+  "src/job/line-report.ts",
+  "src/job/shop-bill.ts",
+  "src/papers/cautions.ts",
+  "src/papers/cut-list.ts",
+  "src/papers/drawing/bent-profile.ts",
+  "src/papers/drawing/cut-plan.ts",
+  "src/papers/drawing/end-of-bend.ts",
+  "src/papers/drawing/flat-blank.ts",
+  "src/papers/first-piece.ts",
+  "src/papers/load-in.ts",
+  "src/papers/papers.ts",
+  "src/papers/quote.ts",
+  "src/papers/set-up-sheet.ts",
+  "src/papers/test-strip.ts",
+];
+const FILE_CIRCLES: readonly string[] = [
+  "src/sheet/evaluate/call.ts",
+  "src/sheet/evaluate/compile.ts",
+  "src/sheet/evaluate/frame.ts",
+  "src/sheet/evaluate/reference-code.ts",
+  "src/sheet/evaluate/template.ts",
+  "src/sheet/freeze/add-sheet.ts",
+  "src/sheet/freeze/frozen-bytes.ts",
+];
+const FOLDER_CIRCLES: readonly string[] = ["src/sheet/evaluate", "src/sheet/functions"];
 /** Topics of calc: a rank uses only itself and those before it, and within a rank never in a circle. */
 const TOPICS = [
   ["material", "bend", "flat", "strip", "shear", "jet", "handling", "tolerance"],
@@ -22,26 +63,29 @@ const edges = files.flatMap(({ path, text }) =>
     .filter((to) => to.startsWith("."))
     .map((to) => ({ from: path, to: resolved(path, to) })),
 );
-const layerOf = (path: string): number => LAYERS.indexOf(path.split("/")[1]!);
+const layerOf = (path: string): string => path.split("/")[1]!;
 const topicOf = (path: string): string => path.split("/")[2]!;
 
 describe("imports go one way", () => {
   it("every file of src lies in a layer", () => {
-    expect(files.filter(({ path }) => layerOf(path) < 0).map(({ path }) => path)).toEqual([]);
+    expect(files.filter(({ path }) => !(layerOf(path) in MAY_IMPORT)).map(({ path }) => path)).toEqual([]);
   });
 
-  it("no layer imports a higher one", () => {
-    expect(edges.filter(({ from, to }) => layerOf(to) > layerOf(from))).toEqual([]);
+  it("every layer imports only what it may", () => {
+    const upward = edges.filter(
+      ({ from, to }) => layerOf(from) !== layerOf(to) && !MAY_IMPORT[layerOf(from)]?.includes(layerOf(to)),
+    );
+    expect([...new Set(upward.map(({ from }) => from))].sort()).toEqual([...OWES].sort());
   });
 
-  it("nothing outside tools imports tools", () => {
-    expect(edges.filter(({ from, to }) => layerOf(to) === 5 && layerOf(from) !== 5)).toEqual([]);
+  it("nothing in src imports from tests", () => {
+    expect(edges.filter(({ to }) => !to.startsWith("src/"))).toEqual([]);
   });
 
-  const inCalc = edges.filter(({ from, to }) => layerOf(from) === 2 && layerOf(to) === 2);
+  const inCalc = edges.filter(({ from, to }) => layerOf(from) === "calc" && layerOf(to) === "calc");
 
   it("every topic of calc has a place in the order", () => {
-    const topics = files.filter(({ path }) => layerOf(path) === 2).map(({ path }) => topicOf(path));
+    const topics = files.filter(({ path }) => layerOf(path) === "calc").map(({ path }) => topicOf(path));
     expect([...new Set(topics)].filter((topic) => rankOf(topic) < 0)).toEqual([]);
   });
 
@@ -54,22 +98,24 @@ describe("imports go one way", () => {
     expect(circles(crossing.map(({ from, to }) => [topicOf(from), topicOf(to)]))).toEqual([]);
   });
 
-  it("no files import each other in a circle", () => {
-    const typeOnly = /import type [^;]*?from\s*["']([^"']+)["']/g;
-    const real = files.flatMap(({ path, text }) => {
-      const types = new Set([...text.matchAll(typeOnly)].map((match) => match[1]!));
-      return importsOf(text)
-        .filter((to) => to.startsWith(".") && !types.has(to))
-        .map((to): [string, string] => [path, resolved(path, to)]);
-    });
-    expect(circles(real)).toEqual([]);
+  it("no files import each other in a circle, not even for a type", () => {
+    expect(circles(edges.map(({ from, to }) => [from, to]))).toEqual(FILE_CIRCLES);
+  });
+
+  it("no folders import each other in a circle", () => {
+    const folderOf = (path: string) => path.split("/").slice(0, -1).join("/");
+    const pairs = edges
+      .map(({ from, to }) => [folderOf(from), folderOf(to)] as const)
+      .filter(([from, to]) => from !== to);
+    expect(circles(pairs)).toEqual(FOLDER_CIRCLES);
   });
 });
 
+const PURE = ["units", "data", "calc", "bill", "cells"];
 describe("what the lower layers may touch", () => {
-  const pure = files.filter(({ path }) => layerOf(path) >= 0 && layerOf(path) <= 3);
+  const pure = files.filter(({ path }) => PURE.includes(layerOf(path)));
 
-  it("no clock, chance, network, file or global in units, data, calc and cells", () => {
+  it("no clock, chance, network, file or global in units, data, calc, bill and cells", () => {
     const impure = /\b(?:Date\b|Math\.random|performance\.|process\.|globalThis|console\.|fetch\(|window\.|document\.)/;
     const found = pure.filter(({ text }) => impure.test(codeOnly(text))).map(({ path }) => path);
     expect(found).toEqual([]);
@@ -85,7 +131,7 @@ describe("what the lower layers may touch", () => {
     };
     const nameOf = (path: string) => path.split("/", path.startsWith("@") ? 2 : 1).join("/");
     const foreign = files
-      .filter(({ path }) => layerOf(path) < 5)
+      .filter(({ path }) => layerOf(path) !== "tools")
       .flatMap(({ path, text }) =>
         importsOf(text)
           .filter((to) => !to.startsWith(".") && !to.startsWith("node:") && !(nameOf(to) in dependencies))

@@ -2,8 +2,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { NAMESPACE, RECORDS } from "../../src/cells/catalogue.ts";
-import { publicName } from "../../src/cells/record.ts";
-import { resultUnits } from "../../src/cells/result-units.ts";
+import { publicName } from "../../src/cells/record/record.ts";
+import { resultUnits } from "../../src/cells/record/result-units.ts";
 import { EDITIONS } from "../../src/data/materials/editions.ts";
 import { EDITIONS_FILE, type RecordedEditions, renewedEditions } from "../../src/tools/generate/recorded-editions.ts";
 import { NAMES_FILE, namesOf, type RecordedName, renewedNames } from "../../src/tools/generate/recorded-names.ts";

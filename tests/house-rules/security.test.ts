@@ -21,7 +21,9 @@ describe("the program", () => {
 
   it("starts no other program but the browser that prints, and that without a shell", () => {
     const starting = product.filter(({ text }) => /from "node:child_process"/.test(text));
-    expect(starting.filter(({ path }) => !path.startsWith("src/hosts/print/")).map(({ path }) => path)).toEqual([]);
+    expect(
+      starting.filter(({ path }) => !path.startsWith("src/hosts/command-line/print/")).map(({ path }) => path),
+    ).toEqual([]);
     expect(using(starting, /\bexec(?:File)?(?:Sync)?\s*\(|\bshell\s*:/)).toEqual([]);
   });
 

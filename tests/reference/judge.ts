@@ -1,6 +1,6 @@
 /** The published answers as questions that a changed program can be asked one by one. */
 import { shopFunctions } from "../../src/cells/catalogue.ts";
-import { evaluateFormula } from "../../src/hosts/headless/calculate-one.ts";
+import { evaluateFormula } from "../../src/sheet/recalculate/calculate-one.ts";
 import type { CellMatrix } from "../../src/units/cell.ts";
 import type { Published, PublishedCell, PublishedFormula } from "./published.ts";
 import { calls, cells, formulas } from "./rows.ts";

@@ -2,7 +2,7 @@
  * One published answer: the cell function and its arguments, what a book, a standard or a table says, and where. The
  * tolerance is what the source's rounding allows. None of these values comes from this project.
  */
-import type { Argument } from "../../src/cells/call.ts";
+import type { Argument } from "../../src/cells/call/call.ts";
 
 export type Basis =
   | "read"

@@ -6,10 +6,10 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
-import { evaluateFormula } from "../../src/hosts/headless/calculate-one.ts";
-import { noCustomFunctions } from "../../src/hosts/headless/custom-functions.ts";
-import { recalculateBytes } from "../../src/hosts/headless/recalculate/recalculate-bytes.ts";
-import { readWorkbook } from "../../src/hosts/headless/workbook/read-workbook.ts";
+import { noCustomFunctions } from "../../src/sheet/evaluate/custom-functions.ts";
+import { evaluateFormula } from "../../src/sheet/recalculate/calculate-one.ts";
+import { recalculateBytes } from "../../src/sheet/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 import { writeWorkbookModel } from "../../src/tools/sample/xlsx/write.ts";
 import { WORKED_BRACKET } from "./worked-bracket.ts";
 

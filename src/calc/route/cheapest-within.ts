@@ -6,9 +6,9 @@
  * in load, load and cost, and that can still beat the best plan known (dynamic programming over a growing core, after
  * Pisinger 1997 and Nemhauser & Ullmann 1969, memory). When the next penalty is above the gap, the answer is proved.
  */
-import { type Choice, type Label, type Move, machinesOf, otherThan, undominated, unmoved, withMove } from "./labels.ts";
+import { type Label, type Move, machinesOf, otherThan, undominated, unmoved, withMove } from "./labels.ts";
 import { bestPrices, boundAt, type Prices } from "./multipliers.ts";
-import type { Machine } from "./problem.ts";
+import type { Choice, Machine } from "./problem.ts";
 import { repaired } from "./repaired.ts";
 
 export interface Within {

@@ -1,12 +1,6 @@
 /** Sets of moves while the cheapest assignment is searched, and which of them are worth keeping. */
 import type { Prices } from "./multipliers.ts";
-import type { Cut, Machine } from "./problem.ts";
-
-/** A line that both machines can cut. */
-export interface Choice {
-  readonly shear: Cut;
-  readonly waterjet: Cut;
-}
+import type { Choice, Machine } from "./problem.ts";
 
 /** Taking a line off the machine that the prices chose costs its penalty on top of the bound. */
 export interface Move {

@@ -3,7 +3,7 @@
  * line takes the cheaper machine at those prices, and what the capacities are worth is given back. For any prices of 0
  * or more this is a lower bound; the best prices make it that of the linear programme (Geoffrion 1974, memory).
  */
-import type { Choice } from "./labels.ts";
+import type { Choice } from "./problem.ts";
 
 export interface Prices {
   readonly shear: number;

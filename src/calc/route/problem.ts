@@ -17,6 +17,12 @@ export interface RouteLine {
   readonly brake: number;
 }
 
+/** A line that both machines can cut. */
+export interface Choice {
+  readonly shear: Cut;
+  readonly waterjet: Cut;
+}
+
 /** A machine's calendar and queue. finish(load) <= by exactly where load <= capacity(by); loads are above 0. */
 export interface MachineTime {
   finish(load: number): number;

@@ -1,7 +1,7 @@
 import { cheapestWithin, type Within } from "./cheapest-within.ts";
-import type { Choice } from "./labels.ts";
+
 import { inTime, type Opener } from "./openers.ts";
-import type { Machine, RouteLine, Shop } from "./problem.ts";
+import type { Choice, Machine, RouteLine, Shop } from "./problem.ts";
 
 export type Goal = "cost" | "time";
 

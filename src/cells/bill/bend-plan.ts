@@ -1,11 +1,11 @@
 /** How the strips of a line are bent: order and stops, on the workbook's tool outlines or else on plain tools. */
 import { estimateAirBend } from "../../calc/bend/air-estimate.ts";
-import type { Chosen } from "../../calc/bend/choose-tools.ts";
 import { type BendOrder, bendOrder } from "../../calc/bend/order/order.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
 import { plainPress } from "../../calc/bend/order/plain-press.ts";
 import type { Press } from "../../calc/bend/order/press.ts";
 import { seat } from "../../calc/bend/order/seat.ts";
+import type { Chosen } from "../../calc/bend/tools/choose-tools.ts";
 import { type Degrees, degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import type { BillLine, Strip } from "../tables/bill.ts";
 import { bentPart } from "./blank.ts";

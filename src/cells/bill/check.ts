@@ -1,4 +1,6 @@
 /** Everything that can be wrong with a bill line: bends, cut, drawing's radius and tolerance. */
+
+import type { MaterialTable } from "../../bill/material-table.ts";
 import { checkBend } from "../../calc/bend/check/check.ts";
 import { forceCases } from "../../calc/bend/force-cases.ts";
 import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
@@ -10,8 +12,7 @@ import { Refusal } from "../../units/refusal.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
-import type { MaterialTable } from "../materials/material-table.ts";
-import { spill } from "../spill-columns.ts";
+import { spill } from "../record/spill-columns.ts";
 import type { BillLine } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import type { TimedShear } from "../tables/shop-tables.ts";

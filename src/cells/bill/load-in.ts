@@ -8,7 +8,7 @@ import { noAnswer } from "../../units/refusal.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
-import { spill } from "../spill-columns.ts";
+import { spill } from "../record/spill-columns.ts";
 import type { Rates } from "../tables/rates.ts";
 import { blankOf } from "./blank.ts";
 import { isAnswered, outcomes, rowsOf } from "./rows.ts";

@@ -8,7 +8,7 @@ import type { CellMatrix } from "../../units/cell.ts";
 import type { Millimetres } from "../../units/quantity.ts";
 import { fromInternal, type QuantityKind, unitName } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
-import { type SpillRow, spill } from "../spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { blankOf } from "./blank.ts";
 import { type CheckShop, largestForce } from "./check.ts";
 import { RATED_MATERIAL, shearedBlank } from "./routes.ts";

@@ -3,9 +3,9 @@ import type { Material } from "../../data/materials/material.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
-import type { TableParameter } from "../record.ts";
-import { type Columns, notNegative, positive, whole } from "../tables/read-table.ts";
-import { anyTable } from "../tables/shop-table.ts";
+import { type Columns, notNegative, positive, whole } from "../parameters/read-table.ts";
+import { anyTable } from "../parameters/shop-table.ts";
+import type { TableParameter } from "../record/record.ts";
 
 const COLUMNS = {
   pattern: { headers: ["Pattern"], kind: "text", optional: true },

@@ -8,7 +8,7 @@ import type { CellMatrix } from "../../units/cell.ts";
 import { type Money, money } from "../../units/quantity.ts";
 import { show } from "../../units/show.ts";
 import type { Working } from "../../units/working.ts";
-import { type SpillRow, spill } from "../spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import type { BillLine, RouteName } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import { type MaterialFrom, materialCost, planAreas } from "./material.ts";

@@ -8,7 +8,7 @@ import type { CellMatrix } from "../../units/cell.ts";
 import { money } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { asSerial } from "../parameters/instant.ts";
-import { type SpillRow, spill } from "../spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import type { BillLine, RouteName } from "../tables/bill.ts";
 import type { CalendarRow } from "../tables/calendar.ts";
 import { routeFor } from "./routes.ts";

@@ -1,9 +1,10 @@
 /** The routes that BILL.ROUTE has chosen, read back from its spill (or typed by hand) by part. */
-import type { TableParameter } from "../record.ts";
+
+import { type Columns, oneOf } from "../parameters/read-table.ts";
+import { anyTable } from "../parameters/shop-table.ts";
+import type { TableParameter } from "../record/record.ts";
 import type { BillLine, RouteName } from "../tables/bill.ts";
 import { ROUTES } from "../tables/bill.ts";
-import { type Columns, oneOf } from "../tables/read-table.ts";
-import { anyTable } from "../tables/shop-table.ts";
 
 const COLUMNS = {
   part: { headers: ["Part"], kind: "text" },

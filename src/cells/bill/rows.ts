@@ -1,6 +1,6 @@
 /** Answers a bill line by line: a line that cannot be answered says why in its own row and leaves the others right. */
 import { Refusal } from "../../units/refusal.ts";
-import type { SpillRow } from "../spill-columns.ts";
+import type { SpillRow } from "../record/spill-columns.ts";
 import { type BillLine, type BillRow, isLine } from "../tables/bill.ts";
 
 /** What one line has come to: its answer, or the sentence in its place. */

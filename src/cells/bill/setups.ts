@@ -12,7 +12,7 @@ import { mm } from "../../units/quantity.ts";
 import { showNumber } from "../../units/show.ts";
 import { fromInternal, type UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
-import { type SpillRow, spill } from "../spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import type { BillLine } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import { planBends, type StripPlan } from "./bend-plan.ts";

@@ -6,7 +6,7 @@ import type { CellMatrix } from "../../units/cell.ts";
 import { type Kilograms, kilograms, type Millimetres } from "../../units/quantity.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
-import { type SpillRow, spill } from "../spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import type { BillLine } from "../tables/bill.ts";
 import type { Rates } from "../tables/rates.ts";
 import type { StockSheet } from "../tables/stock.ts";

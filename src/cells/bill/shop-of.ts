@@ -1,5 +1,5 @@
+import type { MaterialTable } from "../../bill/material-table.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import type { MaterialTable } from "../materials/material-table.ts";
 import type { Shop } from "./shop.ts";
 
 /** A function's tables, each under its argument's name, as the shop. */

@@ -1,11 +1,12 @@
 /** The shop as a bill meets it: its tables, and what follows from them once for all lines. */
+
+import type { MaterialTable } from "../../bill/material-table.ts";
 import { blanksNeeded } from "../../calc/cost/blanks-needed.ts";
 import { liftLimit } from "../../calc/handling/lift-limit.ts";
 import type { HandlingRules } from "../../calc/time/handling.ts";
 import { type Degrees, hours, type Kilograms, kilograms, type Millimetres } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import type { MaterialTable } from "../materials/material-table.ts";
 import type { Rates } from "../tables/rates.ts";
 import type { TimedShear } from "../tables/shop-tables.ts";
 import type { Station } from "../tables/stations.ts";

@@ -3,7 +3,7 @@
 import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from "../../calc/time/seconds.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { step, type Working } from "../../units/working.ts";
-import { type SpillRow, spill } from "../spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import type { BillLine, RouteName } from "../tables/bill.ts";
 import { routeFor } from "./routes.ts";
 import { isAnswered, outcomes, rowsOf } from "./rows.ts";

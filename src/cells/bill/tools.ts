@@ -1,8 +1,8 @@
 /** Die and punch of a line: the ones it names, else the shop's own that come out best. */
 import type { BendLine } from "../../calc/bend/check/line.ts";
-import { type Chosen, offUsual, toolOptions } from "../../calc/bend/choose-tools.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import type { Die, Punch } from "../../calc/bend/tooling.ts";
+import { type Chosen, offUsual, toolOptions } from "../../calc/bend/tools/choose-tools.ts";
 import { fewestSets } from "../../calc/time/fewest-sets.ts";
 import { degrees } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";

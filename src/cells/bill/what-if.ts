@@ -6,7 +6,7 @@ import { SECONDS_PER_HOUR, seconds } from "../../calc/time/seconds.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { step, type Working } from "../../units/working.ts";
 import { asSerial } from "../parameters/instant.ts";
-import { type SpillRow, spill } from "../spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import type { BillLine, RouteName } from "../tables/bill.ts";
 import { type CalendarRow, calendarOf } from "../tables/calendar.ts";
 import { routeFor } from "./routes.ts";

@@ -2,7 +2,7 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import { fromInternal, RESULT_UNITS, type ResultUnit, type UnitSystem, unitName } from "../../units/system.ts";
-import type { Answer, AnyRecord } from "../record.ts";
+import type { Answer, AnyRecord } from "../record/record.ts";
 
 export interface CallResult {
   readonly value: CellValue | CellMatrix;

@@ -1,8 +1,8 @@
 /** Brings the arguments of a call into shape: one slot per parameter, and what takes part in broadcasting. */
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { message, Refusal } from "../../units/refusal.ts";
-import { isSingle, shapeOf } from "../broadcast.ts";
-import { type AnyParameter, type AnyRecord, publicName } from "../record.ts";
+import { isSingle, shapeOf } from "../record/broadcast.ts";
+import { type AnyParameter, type AnyRecord, publicName } from "../record/record.ts";
 import { asMatrix } from "./as-matrix.ts";
 
 export type Argument = CellValue | CellMatrix | undefined;

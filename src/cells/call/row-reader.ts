@@ -2,9 +2,9 @@
 import { CellError, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { Working } from "../../units/working.ts";
-import { cellAt, isSingle, shapeOf } from "../broadcast.ts";
-import { currentMaterials } from "../materials/read-data.ts";
-import type { AnyRecord, Call, ListParameter, ReadContext, TableParameter } from "../record.ts";
+import { currentMaterials } from "../parameters/read-data.ts";
+import { cellAt, isSingle, shapeOf } from "../record/broadcast.ts";
+import type { AnyRecord, Call, ListParameter, ReadContext, TableParameter } from "../record/record.ts";
 import { asError, type CallResult, writeAnswer } from "./answer.ts";
 import { isTable, type Slot } from "./arguments.ts";
 

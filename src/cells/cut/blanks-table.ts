@@ -2,9 +2,9 @@
 import type { BlankGrain } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
-import type { ReadContext, TableParameter } from "../record.ts";
-import { type Columns, oneOf, positive, type Row, whole } from "../tables/read-table.ts";
-import { shopTable } from "../tables/shop-table.ts";
+import { type Columns, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
+import type { ReadContext, TableParameter } from "../record/record.ts";
 import { thicknessOf } from "../tables/stock.ts";
 
 const BLANK_COLUMNS = {

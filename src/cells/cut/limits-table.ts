@@ -1,9 +1,9 @@
 /** What the shear can do, as far as a cut plan must know. The shop's shear table may be given: it has these columns. */
 import type { Limits } from "../../calc/cutting/types.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
-import type { TableParameter } from "../record.ts";
-import { between, type Columns, notNegative, positive, type Row, whole } from "../tables/read-table.ts";
-import { shopTable } from "../tables/shop-table.ts";
+import { between, type Columns, notNegative, positive, type Row, whole } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
+import type { TableParameter } from "../record/record.ts";
 
 const LIMIT_COLUMNS = {
   longestCut: { headers: ["Cut length", "Longest cut"], kind: "length", rule: positive },

@@ -4,7 +4,7 @@ import type { Plan, PlannedPattern } from "../../calc/cutting/types.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import type { SpillRow } from "../spill-columns.ts";
+import type { SpillRow } from "../record/spill-columns.ts";
 import { type SheetPlan, stockId } from "./plan-sheets.ts";
 
 export function planRows({ material, thickness, sheets, plan }: SheetPlan, system: UnitSystem): SpillRow[] {

@@ -4,7 +4,7 @@ import { airSheet, dieOpening, punchNose } from "../parameters/air.ts";
 import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const airAccept = defineFunction({
   name: "AIR.ACCEPT",

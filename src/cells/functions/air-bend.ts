@@ -10,7 +10,7 @@ import { mechanicsParameters } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
 

@@ -4,7 +4,7 @@ import { legs } from "../parameters/legs.ts";
 import { data } from "../parameters/material.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { radiusAndAxis } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 

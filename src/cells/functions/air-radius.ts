@@ -2,7 +2,7 @@ import { airBentRadius } from "../../calc/bend/air-bend.ts";
 import { airParameters } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const airRadius = defineFunction({
   name: "AIR.RADIUS",

@@ -2,7 +2,7 @@ import { airSpringback as springback } from "../../calc/bend/mechanics/air-sprin
 import { mechanicsParameters } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { correctedInput } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 

@@ -6,7 +6,7 @@ import { bendAngle } from "../parameters/angle.ts";
 import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { correctedInput } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 

@@ -3,7 +3,7 @@ import { bendAngle } from "../parameters/angle.ts";
 import { radius, thickness } from "../parameters/length.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const bendAllowance = defineFunction({
   name: "BEND.ALLOWANCE",

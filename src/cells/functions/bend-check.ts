@@ -8,7 +8,7 @@ import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
 import { data, material } from "../parameters/material.ts";
 import { optionalToolName, toolName } from "../parameters/tool-name.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { findDie, findPunch } from "../tables/find-tool.ts";
 import { brakes, dies, punches } from "../tables/shop-tables.ts";
 

@@ -4,7 +4,7 @@ import { legs } from "../parameters/legs.ts";
 import { radius, thickness } from "../parameters/length.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const bendDeduction = defineFunction({
   name: "BEND.DEDUCTION",

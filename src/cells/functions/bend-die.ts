@@ -1,5 +1,5 @@
-import { rankDies } from "../../calc/bend/die-choice.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
+import { rankDies } from "../../calc/bend/tools/die-choice.ts";
 import { worstFirst } from "../../calc/problem.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { degrees, type Millimetres } from "../../units/quantity.ts";
@@ -10,7 +10,7 @@ import { length, thickness } from "../parameters/length.ts";
 import { data, material } from "../parameters/material.ts";
 import { optionalToolName } from "../parameters/tool-name.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { findPunch } from "../tables/find-tool.ts";
 import { brakes, dies, punches } from "../tables/shop-tables.ts";
 

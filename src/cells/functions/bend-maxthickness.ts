@@ -4,7 +4,7 @@ import { cautiousMethod, cautiousTensile } from "../parameters/brake-work.ts";
 import { length } from "../parameters/length.ts";
 import { data, material } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { brakes } from "../tables/shop-tables.ts";
 
 export const bendMaxthickness = defineFunction({

@@ -4,7 +4,7 @@ import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const SQUARE = degrees(90); // an ordinary bracket
 

@@ -10,7 +10,7 @@ import { radius, thickness } from "../parameters/length.ts";
 import { anglePerBend, lengths, signedBendAngles } from "../parameters/list.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { outlines, pressSettings } from "../tables/press-tables.ts";
 
 const COLUMNS = ["Hit", "Bend", "Gauged end", "Handling", "Stop", "Datum", "Verdict", "Gap", "What"] as const;

@@ -2,7 +2,7 @@ import { setback } from "../../calc/bend/setback.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { radius, thickness } from "../parameters/length.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const bendSetback = defineFunction({
   name: "BEND.SETBACK",

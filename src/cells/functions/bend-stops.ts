@@ -7,7 +7,7 @@ import { radius, thickness } from "../parameters/length.ts";
 import { anglePerBend, bendOrder, gaugedEnds, lengths, signedBendAngles } from "../parameters/list.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Hit", "Bend", "Stop", "Gauged end", "Datum", "Datum flange points"] as const;
 

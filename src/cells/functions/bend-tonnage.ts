@@ -6,7 +6,7 @@ import { length, thickness } from "../parameters/length.ts";
 import { data, materialUnlessGiven } from "../parameters/material.ts";
 import { tensile } from "../parameters/stress.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const bendTonnage = defineFunction({
   name: "BEND.TONNAGE",

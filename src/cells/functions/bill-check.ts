@@ -1,10 +1,10 @@
 import { billCheck as check } from "../bill/check.ts";
 import { EXAMPLE_CUTTERS } from "../bill/example-shop.ts";
-import { cutters } from "../parameters/bill-tables.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
-import { headers } from "../spill-columns.ts";
+import { defineFunction } from "../record/record.ts";
+import { headers } from "../record/spill-columns.ts";
+import { cutters } from "../tables/bill-tables.ts";
 import { rates } from "../tables/rates.ts";
 
 export const billCheck = defineFunction({

@@ -1,13 +1,13 @@
 import { EXAMPLE_CALENDAR, EXAMPLE_WORKERS } from "../bill/example-shop.ts";
 import { billRoute as route } from "../bill/route.ts";
 import { shopOf } from "../bill/shop-of.ts";
-import { workers } from "../parameters/bill-tables.ts";
 import { choice } from "../parameters/choice.ts";
 import { instantOf, optionalInstant } from "../parameters/instant.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
-import { headers } from "../spill-columns.ts";
+import { defineFunction } from "../record/record.ts";
+import { headers } from "../record/spill-columns.ts";
+import { workers } from "../tables/bill-tables.ts";
 import { calendar } from "../tables/calendar.ts";
 
 export const billRoute = defineFunction({

@@ -1,10 +1,10 @@
 import { EXAMPLE_BENDERS, EXAMPLE_RATES } from "../bill/example-shop.ts";
 import { billSetups as setups } from "../bill/setups.ts";
-import { benders } from "../parameters/bill-tables.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
-import { headers } from "../spill-columns.ts";
+import { defineFunction } from "../record/record.ts";
+import { headers } from "../record/spill-columns.ts";
+import { benders } from "../tables/bill-tables.ts";
 import { anyOutlines, anyPressSettings, drawnPress } from "../tables/press-tables.ts";
 import { rates } from "../tables/rates.ts";
 

@@ -1,11 +1,11 @@
 import { EXAMPLE_BENDERS, EXAMPLE_RATES, EXAMPLE_STOCK } from "../bill/example-shop.ts";
 import { plan } from "../bill/plan-range.ts";
 import { billSheets as sheets } from "../bill/sheets.ts";
-import { benders } from "../parameters/bill-tables.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
-import { headers } from "../spill-columns.ts";
+import { defineFunction } from "../record/record.ts";
+import { headers } from "../record/spill-columns.ts";
+import { benders } from "../tables/bill-tables.ts";
 import { rates } from "../tables/rates.ts";
 import { stock } from "../tables/stock.ts";
 

@@ -2,12 +2,11 @@ import { EXAMPLE_WORKERS } from "../bill/example-shop.ts";
 import { routeFinder, routes } from "../bill/routes-range.ts";
 import { shopOf } from "../bill/shop-of.ts";
 import { billTimes as times } from "../bill/times.ts";
-import { workers } from "../parameters/bill-tables.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-
-import { defineFunction } from "../record.ts";
-import { headers } from "../spill-columns.ts";
+import { defineFunction } from "../record/record.ts";
+import { headers } from "../record/spill-columns.ts";
+import { workers } from "../tables/bill-tables.ts";
 
 export const billTimes = defineFunction({
   name: "BILL.TIMES",

@@ -4,7 +4,7 @@ import { length, thickness } from "../parameters/length.ts";
 import { data, material } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const blankWeight = defineFunction({
   name: "BLANK.WEIGHT",

@@ -6,8 +6,8 @@ import { planSheets } from "../cut/plan-sheets.ts";
 import { data } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
-import { headers, spill } from "../spill-columns.ts";
+import { defineFunction } from "../record/record.ts";
+import { headers, spill } from "../record/spill-columns.ts";
 import { stock } from "../tables/stock.ts";
 
 export const cutPlan = defineFunction({

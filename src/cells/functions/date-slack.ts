@@ -4,7 +4,7 @@ import { step } from "../../units/working.ts";
 import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
 import { instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { calendar, calendarOf } from "../tables/calendar.ts";
 
 export const dateSlack = defineFunction({

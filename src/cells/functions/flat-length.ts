@@ -4,7 +4,7 @@ import { radius, thickness } from "../parameters/length.ts";
 import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const flatLength = defineFunction({
   name: "FLAT.LENGTH",

@@ -1,6 +1,6 @@
 import type { CellMatrix } from "../../units/cell.ts";
-import { catalogueRows } from "../catalogue-rows.ts";
-import { defineFunction } from "../record.ts";
+import { catalogueRows } from "../record/catalogue-rows.ts";
+import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Function", "Question", "Arguments", "Unit", "Example", "Source"] as const;
 

@@ -7,7 +7,7 @@ import { data, material } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
 import { quantity } from "../parameters/stress.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const jetFeed = defineFunction({
   name: "JET.FEED",

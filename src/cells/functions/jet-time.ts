@@ -8,7 +8,7 @@ import { number } from "../parameters/number.ts";
 import { quantity } from "../parameters/stress.ts";
 import { units } from "../parameters/units.ts";
 
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const DAY_MINUTES = 24 * 60; // a timed cut is a matter of minutes
 

@@ -6,7 +6,7 @@ import { choice } from "../parameters/choice.ts";
 import { length } from "../parameters/length.ts";
 import { number } from "../parameters/number.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const WORKDAY = 8; // hours; the cautious column of the manual's table
 

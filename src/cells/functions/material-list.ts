@@ -2,10 +2,10 @@ import { factValue } from "../../calc/material/fact-value.ts";
 import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { fromInternal, type UnitSystem, unitName } from "../../units/system.ts";
-import { PROPERTIES } from "../materials/property.ts";
 import { data } from "../parameters/material.ts";
+import { PROPERTIES } from "../parameters/property.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Name", "Property", "Value", "Unit", "Kind", "Mark", "Source"] as const;
 

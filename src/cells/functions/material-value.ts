@@ -3,11 +3,11 @@ import { cite } from "../../data/fact.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { fromInternal, RESULT_UNITS, type ResultUnit, unitName } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
-import { PROPERTIES } from "../materials/property.ts";
 import { choice } from "../parameters/choice.ts";
 import { data, material } from "../parameters/material.ts";
+import { PROPERTIES } from "../parameters/property.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const materialValue = defineFunction({
   name: "MATERIAL.VALUE",

@@ -4,7 +4,7 @@ import { choice } from "../parameters/choice.ts";
 import { quantities } from "../parameters/list.ts";
 import { belowOne, moneyAmount, profitShare } from "../parameters/money.ts";
 
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Quantity", "Unit cost", "Unit price", "Price"] as const;
 

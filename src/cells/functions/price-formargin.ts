@@ -1,7 +1,7 @@
 import { PROFIT_BASES, priceForMargin } from "../../calc/cost/price-for-margin.ts";
 import { choice } from "../parameters/choice.ts";
 import { belowOne, moneyAmount, profitShare } from "../parameters/money.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const priceFormargin = defineFunction({
   name: "PRICE.FORMARGIN",

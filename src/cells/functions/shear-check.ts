@@ -6,7 +6,7 @@ import { length, thickness } from "../parameters/length.ts";
 import { data, material } from "../parameters/material.ts";
 import { optionalToolName } from "../parameters/tool-name.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { shears } from "../tables/shop-tables.ts";
 
 const RATED = "A36"; // guillotines are rated in mild steel, common practice

@@ -4,7 +4,7 @@ import { noAnswer } from "../../units/refusal.ts";
 import { thickness } from "../parameters/length.ts";
 import { data, material } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const shearClearance = defineFunction({
   name: "SHEAR.CLEARANCE",

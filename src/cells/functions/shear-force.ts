@@ -7,7 +7,7 @@ import { length, thickness } from "../parameters/length.ts";
 import { data, materialUnlessGiven } from "../parameters/material.ts";
 import { quantity } from "../parameters/stress.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const shearForce = defineFunction({
   name: "SHEAR.FORCE",

@@ -5,7 +5,7 @@ import { isBlank } from "../../units/cell.ts";
 import { length } from "../parameters/length.ts";
 import { data, material } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { type CellParameter, defineFunction } from "../record.ts";
+import { type CellParameter, defineFunction } from "../record/record.ts";
 
 const RATED = "A36"; // guillotines are rated in mild steel, common practice
 

@@ -5,7 +5,7 @@ import { parseGauge } from "../../units/parse-gauge.ts";
 import { wrong } from "../../units/refusal.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { type CellParameter, defineFunction } from "../record.ts";
+import { type CellParameter, defineFunction } from "../record/record.ts";
 
 const gauge: CellParameter<number> = {
   shape: "cell",

@@ -1,5 +1,5 @@
 import { recordNamed } from "../parameters/function-name.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const source = defineFunction({
   name: "SOURCE",

@@ -9,7 +9,7 @@ import { length } from "../parameters/length.ts";
 import { lengths } from "../parameters/list.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Deduction", "Predicted deduction", "K on the predicted radius", "Deviation of K", "Contact"] as const;
 

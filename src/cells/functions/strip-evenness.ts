@@ -7,7 +7,7 @@ import { dieOpening } from "../parameters/air.ts";
 import { angle } from "../parameters/angle.ts";
 import { bendAngles, positions } from "../parameters/list.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Answer", "Value", "Unit", "Remark"] as const;
 

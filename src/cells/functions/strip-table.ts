@@ -2,7 +2,7 @@ import { shopCorrections } from "../../calc/strip/shop-correction.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 import { CORRECTION_HEADERS } from "../strip/correction-table.ts";
 import { strips } from "../strip/strips-table.ts";
 

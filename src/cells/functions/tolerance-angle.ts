@@ -3,7 +3,7 @@ import { TOLERANCE_CLASSES } from "../../data/iso-2768.ts";
 import { choice } from "../parameters/choice.ts";
 import { length } from "../parameters/length.ts";
 import { units } from "../parameters/units.ts";
-import { defineFunction } from "../record.ts";
+import { defineFunction } from "../record/record.ts";
 
 export const toleranceAngle = defineFunction({
   name: "TOLERANCE.ANGLE",

@@ -1,6 +1,6 @@
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
-import { defineFunction } from "../record.ts";
-import { PRODUCT_VERSION } from "../version.generated.ts";
+import { defineFunction } from "../record/record.ts";
+import { PRODUCT_VERSION } from "../record/version.generated.ts";
 
 export const version = defineFunction({
   name: "VERSION",

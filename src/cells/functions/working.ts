@@ -1,11 +1,11 @@
 import { CellError, type CellMatrix, isCellError } from "../../units/cell.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { Step } from "../../units/working.ts";
-import { callRecord } from "../call.ts";
+import { callRecord } from "../call/call.ts";
 import { anything } from "../parameters/anything.ts";
 import { recordNamed } from "../parameters/function-name.ts";
-import { type AnyRecord, defineFunction } from "../record.ts";
-import { workingRows } from "../working-rows.ts";
+import { type AnyRecord, defineFunction } from "../record/record.ts";
+import { workingRows } from "../record/working-rows.ts";
 
 const COLUMNS = ["Symbol", "Meaning", "Value", "Unit", "Source"] as const;
 

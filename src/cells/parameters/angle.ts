@@ -2,7 +2,7 @@
 import type { CellValue } from "../../units/cell.ts";
 import { isBlank } from "../../units/cell.ts";
 import { type Degrees, degrees } from "../../units/quantity.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 import { type NumberRule, readNumber } from "./number.ts";
 
 const BEND: NumberRule = { from: 0, to: 180, below: true };

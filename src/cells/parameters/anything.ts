@@ -1,6 +1,6 @@
 /** Arguments handed on untouched to another function. */
 import type { CellMatrix } from "../../units/cell.ts";
-import type { TableParameter } from "../record.ts";
+import type { TableParameter } from "../record/record.ts";
 
 const MOST = 24; // more than any function takes
 

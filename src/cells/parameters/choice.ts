@@ -3,7 +3,7 @@
 import type { CellValue } from "../../units/cell.ts";
 import { isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 
 export function readChoice<W extends string>(given: CellValue, name: string, words: readonly W[], hint?: string): W {
   const folded = typeof given === "string" ? given.trim().replace(/\s+/g, " ").toLowerCase() : undefined;

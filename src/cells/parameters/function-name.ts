@@ -3,8 +3,8 @@
 import { isBlank } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { AnyRecord, CellParameter } from "../record.ts";
-import { findRecord, recordNames } from "../registry.ts";
+import type { AnyRecord, CellParameter } from "../record/record.ts";
+import { findRecord, recordNames } from "../record/registry.ts";
 
 const NAMESPACE = /^=?\s*SHOP\./i;
 

@@ -2,7 +2,7 @@
 import { type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 
 /** 1 March 1900, before which the worksheet's count has a day that never was, to the end of 9999. */
 const FIRST_DAY = 61;

@@ -1,5 +1,5 @@
 import { LEGS, type Legs } from "../../calc/bend/legs.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 import { choice } from "./choice.ts";
 
 /** `legs`: where the drawing measures a flange to. */

@@ -8,7 +8,7 @@ import { type Millimetres, mm } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { toInternal } from "../../units/system.ts";
-import type { CellParameter, ReadContext } from "../record.ts";
+import type { CellParameter, ReadContext } from "../record/record.ts";
 
 /** Longer than any sheet, coil cut or bed, and shorter than the day numbers below read as millimetres. */
 export const LONGEST = mm(36_000);

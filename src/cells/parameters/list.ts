@@ -2,7 +2,7 @@
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { ListParameter, ReadContext } from "../record.ts";
+import type { ListParameter, ReadContext } from "../record/record.ts";
 import { readBendAngle, readSignedBendAngle } from "./angle.ts";
 import { readChoice } from "./choice.ts";
 import { readLength } from "./length.ts";

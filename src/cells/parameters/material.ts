@@ -1,9 +1,10 @@
 /** The material of a row, and the materials to choose from. */
+
+import type { MaterialTable } from "../../bill/material-table.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { isBlank } from "../../units/cell.ts";
-import type { MaterialTable } from "../materials/material-table.ts";
-import { readData } from "../materials/read-data.ts";
-import type { CellParameter, ReadContext, TableParameter } from "../record.ts";
+import type { CellParameter, ReadContext, TableParameter } from "../record/record.ts";
+import { readData } from "./read-data.ts";
 
 const DESCRIPTION = 'Material by name, such as "A36", "304" or "5052-H32"; MATERIAL.LIST shows all';
 

@@ -3,7 +3,7 @@ import type { ProfitBasis } from "../../calc/cost/price-for-margin.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { type Money, money } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 import { number } from "./number.ts";
 
 const MOST = 1e12; // beyond it cents are no longer exact in a cell

@@ -4,7 +4,7 @@ import { K_DEFAULT, K_LARGEST } from "../../data/bend-rules.ts";
 import { isBlank } from "../../units/cell.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 import { keepsRule } from "./number.ts";
 
 const RULE = `a number from 0 to ${K_LARGEST.value} or one of ${K_RULES.map((rule) => `"${rule}"`).join(", ")}`;

@@ -5,7 +5,7 @@ import { atLeast, atMost } from "../../units/nearly.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showNumber } from "../../units/show.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 
 export interface NumberRule {
   /** At least, unless `above` is set: then more than. */

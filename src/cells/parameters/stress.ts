@@ -5,7 +5,7 @@ import { parseNumber } from "../../units/parse-number.ts";
 import { type Megapascals, megapascals } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { fromInternal, type QuantityKind, toInternal, type UnitSystem, unitName } from "../../units/system.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 import { readNumber } from "./number.ts";
 
 /** No metal is stronger than this; a larger figure is psi typed as ksi, or a slip. */

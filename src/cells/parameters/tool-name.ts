@@ -1,7 +1,7 @@
 /** A tool of the shop by its name, as it stands in its table. */
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 
 const read = (given: CellValue, name: string): string | number => {
   if (isBlank(given)) throw wrong(name, "given", given);

@@ -1,6 +1,6 @@
 /** `units`: rules plain numbers and the result of this call. Nothing is remembered between calls. */
 import { UNIT_SYSTEMS, type UnitSystem } from "../../units/system.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 import { choice } from "./choice.ts";
 
 export const units = (): CellParameter<UnitSystem> =>

@@ -2,7 +2,7 @@
 import { SECONDS_PER_HOUR, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { CellParameter } from "../record.ts";
+import type { CellParameter } from "../record/record.ts";
 import { number } from "./number.ts";
 
 const MOST_HOURS = 1_000_000; // more than a century of shifts

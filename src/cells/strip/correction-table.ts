@@ -1,9 +1,9 @@
 /** The shop's own correction, as STRIP.TABLE spills it and the AIR functions take it. */
 import type { AppliedCorrection } from "../../calc/strip/apply.ts";
 import type { Regime } from "../../calc/strip/shop-correction.ts";
-import type { ReadContext, TableParameter } from "../record.ts";
-import { between, type Columns, oneOf, positive, type Row } from "../tables/read-table.ts";
-import { anyTable } from "../tables/shop-table.ts";
+import { between, type Columns, oneOf, positive, type Row } from "../parameters/read-table.ts";
+import { anyTable } from "../parameters/shop-table.ts";
+import type { ReadContext, TableParameter } from "../record/record.ts";
 
 export const CORRECTION_HEADERS = [
   "Material",

@@ -6,9 +6,9 @@ import type { StripRecord } from "../../calc/strip/shop-correction.ts";
 import { READING, stripDeduction } from "../../calc/strip/strip-deduction.ts";
 import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
-import type { ReadContext, TableParameter } from "../record.ts";
-import { between, type Columns, notNegative, positive, type Row } from "../tables/read-table.ts";
-import { shopTable } from "../tables/shop-table.ts";
+import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
+import type { ReadContext, TableParameter } from "../record/record.ts";
 import { thicknessOf } from "../tables/stock.ts";
 
 const STRIP_COLUMNS = {

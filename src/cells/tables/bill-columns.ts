@@ -1,6 +1,6 @@
 /** The columns of a bill: what each is called, how it is read, and the rule its cells must keep. */
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
-import { between, type Columns, notNegative, oneOf, positive, whole } from "./read-table.ts";
+import { between, type Columns, notNegative, oneOf, positive, whole } from "../parameters/read-table.ts";
 
 export const ROUTES = ["shear", "waterjet"] as const;
 export type RouteName = (typeof ROUTES)[number];

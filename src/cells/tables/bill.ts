@@ -5,11 +5,11 @@ import { type CellMatrix, isBlank } from "../../units/cell.ts";
 import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
-import type { ReadContext, TableParameter } from "../record.ts";
+import { isWrong, type Row, readRows } from "../parameters/read-table.ts";
+import { remembered } from "../parameters/remembered.ts";
+import { columnsInWords, isEmptyRange } from "../parameters/shop-table.ts";
+import type { ReadContext, TableParameter } from "../record/record.ts";
 import { BILL_COLUMNS, type RouteName } from "./bill-columns.ts";
-import { isWrong, type Row, readRows } from "./read-table.ts";
-import { remembered } from "./remembered.ts";
-import { columnsInWords, isEmptyRange } from "./shop-table.ts";
 import { thicknessOf } from "./stock.ts";
 
 export { BILL_COLUMNS, ROUTES, type RouteName } from "./bill-columns.ts";

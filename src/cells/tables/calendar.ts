@@ -6,9 +6,9 @@ import { DAYS_PER_WEEK, SECONDS_PER_DAY, type Shift, type WorkCalendar } from ".
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { readInstant } from "../parameters/instant.ts";
-import type { ReadContext } from "../record.ts";
-import type { Columns, Row } from "./read-table.ts";
-import { shopTable } from "./shop-table.ts";
+import type { Columns, Row } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
+import type { ReadContext } from "../record/record.ts";
 
 const CALENDAR_COLUMNS = {
   day: { headers: ["Day", "Date"], kind: "cell" },

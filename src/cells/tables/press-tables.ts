@@ -4,9 +4,9 @@ import type { Outline } from "../../calc/bend/order/solid.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { TableParameter } from "../record.ts";
-import { between, type Columns, notNegative, positive, readTable } from "./read-table.ts";
-import { isEmptyRange } from "./shop-table.ts";
+import { between, type Columns, notNegative, positive, readTable } from "../parameters/read-table.ts";
+import { isEmptyRange } from "../parameters/shop-table.ts";
+import type { TableParameter } from "../record/record.ts";
 
 const TOOLS = ["punch", "ram", "die", "bed", "finger"] as const;
 type Outlines = Pick<Press, (typeof TOOLS)[number]>;

@@ -10,12 +10,12 @@ import { noAnswer, wrong } from "../../units/refusal.ts";
 import { type QuantityKind, toInternal, type UnitSystem } from "../../units/system.ts";
 import { unitSize, unitWords } from "../../units/unit-words.ts";
 import { readChoice } from "../parameters/choice.ts";
+import { durationSize } from "../parameters/column.ts";
 import { keepsRule, ruleInWords } from "../parameters/number.ts";
-import type { TableParameter } from "../record.ts";
-import { durationSize } from "./column.ts";
+import { type Columns, readTable } from "../parameters/read-table.ts";
+import { isEmptyRange } from "../parameters/shop-table.ts";
+import type { TableParameter } from "../record/record.ts";
 import { COUPLING, ITEMS, RATE_ITEMS, type RateItem, type RateKey, type RateKind } from "./rate-items.ts";
-import { type Columns, readTable } from "./read-table.ts";
-import { isEmptyRange } from "./shop-table.ts";
 
 export class Rates {
   constructor(

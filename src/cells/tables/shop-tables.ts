@@ -11,10 +11,10 @@ import {
   type Newtons,
   type NewtonsPerMillimetre,
 } from "../../units/quantity.ts";
-import type { TableParameter } from "../record.ts";
-import { between, type Columns, positive, type Row } from "./read-table.ts";
-import { remembered } from "./remembered.ts";
-import { anyTable, shopTable } from "./shop-table.ts";
+import { between, type Columns, positive, type Row } from "../parameters/read-table.ts";
+import { remembered } from "../parameters/remembered.ts";
+import { anyTable, shopTable } from "../parameters/shop-table.ts";
+import type { TableParameter } from "../record/record.ts";
 
 export const BRAKE_COLUMNS = {
   name: { headers: ["Brake", "Name"], kind: "text" },

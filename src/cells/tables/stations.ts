@@ -5,8 +5,8 @@ import { BASES, type Basis } from "../../calc/time/station-time.ts";
 import { nearest } from "../../units/nearest.ts";
 import { type Millimetres, type Money, money } from "../../units/quantity.ts";
 import { noAnswer, wrong } from "../../units/refusal.ts";
-import { type Columns, notNegative, oneOf, type Row, whole } from "./read-table.ts";
-import { shopTable } from "./shop-table.ts";
+import { type Columns, notNegative, oneOf, type Row, whole } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
 
 const STATION_COLUMNS = {
   name: { headers: ["Station", "Name"], kind: "text" },

@@ -7,9 +7,9 @@ import { noAnswer, Refusal, wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { KG_PER_POUND } from "../../units/system.ts";
 import { readThickness } from "../parameters/length.ts";
-import type { ReadContext } from "../record.ts";
-import { type Columns, notNegative, oneOf, positive, type Row, whole } from "./read-table.ts";
-import { shopTable } from "./shop-table.ts";
+import { type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
+import type { ReadContext } from "../record/record.ts";
 
 const STOCK_COLUMNS = {
   name: { headers: ["Stock", "Sheet", "Name"], kind: "text", optional: true },

@@ -3,8 +3,8 @@ import type { JetCut } from "../../calc/jet/feed.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { QUALITY } from "../../data/jet-rules.ts";
 import type { GramsPerMinute, Megapascals, Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
-import { between, type Columns, notNegative, positive, type Row } from "./read-table.ts";
-import { anyTable } from "./shop-table.ts";
+import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
+import { anyTable } from "../parameters/shop-table.ts";
 
 export const WATERJET_COLUMNS = {
   name: { headers: ["Waterjet", "Name"], kind: "text" },

@@ -1,6 +1,6 @@
 /** The JavaScript function that Excel calls for one record. It holds no trade: it converts, calls and converts back. */
-import { callRecord } from "../../cells/call.ts";
-import type { AnyRecord } from "../../cells/record.ts";
+import { callRecord } from "../../cells/call/call.ts";
+import type { AnyRecord } from "../../cells/record/record.ts";
 import { type ErrorMaker, fromExcel, toExcel } from "./excel-value.ts";
 import type { Answered, LongCalls } from "./long-calls.ts";
 import { ELSEWHERE } from "./outlined.ts";

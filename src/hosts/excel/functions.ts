@@ -1,6 +1,6 @@
 /** Entry of the functions bundle: registers every record of the catalogue in Excel's runtime. */
 import { RECORDS } from "../../cells/catalogue.ts";
-import { PRODUCT_VERSION } from "../../cells/version.generated.ts";
+import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
 import { excelFunction } from "./excel-function.ts";
 import { LongCalls } from "./long-calls.ts";
 

@@ -1,5 +1,5 @@
 /** Entry of the worker: the whole catalogue, for the calls that may take longer than a keystroke. */
-import { callRecord } from "../../cells/call.ts";
+import { callRecord } from "../../cells/call/call.ts";
 import { findRecord } from "../../cells/catalogue.ts";
 import { fromExcel } from "./excel-value.ts";
 

@@ -1,7 +1,7 @@
 /** functions.json: what Excel's formula bar knows about the functions, made from the catalogue. */
 
-import { type AnyParameter, type AnyRecord, publicName } from "../../cells/record.ts";
-import { resultUnits } from "../../cells/result-units.ts";
+import { type AnyParameter, type AnyRecord, publicName } from "../../cells/record/record.ts";
+import { resultUnits } from "../../cells/record/result-units.ts";
 import { SCALES } from "../../units/system.ts";
 import { spills } from "./excel-function.ts";
 

@@ -2,7 +2,7 @@
  * The functions bundle is loaded with every workbook, so it holds only the outline of a long record: all that the guide
  * and the registration need, but not its calculation. That one is in the worker's file, loaded when it is first asked.
  */
-import type { AnyRecord, Parameter } from "../../cells/record.ts";
+import type { AnyRecord, Parameter } from "../../cells/record/record.ts";
 import { CellError } from "../../units/cell.ts";
 import { message } from "../../units/refusal.ts";
 

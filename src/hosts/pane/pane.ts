@@ -1,7 +1,7 @@
 /** Entry of the page beside the workbook. It shares the catalogue with the functions bundle that is loaded before it. */
 import { RECORDS } from "../../cells/catalogue.ts";
-import { PRODUCT_VERSION } from "../../cells/version.generated.ts";
-import { element } from "./element.ts";
+import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
+import { element } from "./dom/element.ts";
 import { WorkbookPane } from "./excel/workbook-pane.ts";
 import { guideEntry } from "./guide/entry.ts";
 import { guide, openNamed } from "./guide/guide.ts";

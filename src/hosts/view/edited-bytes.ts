@@ -2,11 +2,12 @@
  * The workbook's bytes with the cells that were typed over and the answers that followed. Everything else is copied:
  * styles, charts, macros and whatever else the file holds. The same bytes when nothing differs.
  */
+
+import { writePackage } from "../../sheet/package/zip-write.ts";
+import type { Workbook } from "../../sheet/workbook/workbook.ts";
+import { type ChangedCell, changedCells } from "../../sheet/write/changed-cells.ts";
+import { spliceSheet } from "../../sheet/write/splice-sheet.ts";
 import type { CellValue } from "../../units/cell.ts";
-import { writePackage } from "../headless/package/zip-write.ts";
-import type { Workbook } from "../headless/workbook/workbook.ts";
-import { type ChangedCell, changedCells } from "../headless/write/changed-cells.ts";
-import { spliceSheet } from "../headless/write/splice-sheet.ts";
 import type { GrownTable } from "./grown-table.ts";
 import type { Place } from "./protocol.ts";
 

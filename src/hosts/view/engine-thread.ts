@@ -1,6 +1,7 @@
 /** The engine in a thread of its own, so that a long calculation never freezes the page and can be ended. */
+
+import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { Refusal } from "../../units/refusal.ts";
-import { FileRefusal } from "../headless/package/file-refusal.ts";
 import type { Answer, Request } from "./protocol.ts";
 import { Session } from "./session.ts";
 import type { Trade } from "./trade.ts";

@@ -11,8 +11,8 @@ import {
   SelectRangeModule,
   Tabulator,
 } from "tabulator-tables";
-import { columnLetters } from "../headless/formula/address.ts";
-import { element } from "../pane/element.ts";
+import { columnLetters } from "../../sheet/formula/address.ts";
+import { element } from "../pane/dom/element.ts";
 import type { ChangedView, SheetView, ShownCell } from "./protocol.ts";
 
 Tabulator.registerModule([

@@ -2,9 +2,9 @@
  * A table grows by the row below it when somebody types there, as sheets do: what reads the table reads the new row too.
  * Not where the next row is taken, the table has a row of totals, or its columns are calculated: those are Excel's to fill.
  */
-import { columnLetters } from "../headless/formula/address.ts";
-import { readTable } from "../headless/workbook/read-table.ts";
-import type { Workbook } from "../headless/workbook/workbook.ts";
+import { columnLetters } from "../../sheet/formula/address.ts";
+import { readTable } from "../../sheet/workbook/read-table.ts";
+import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import type { Place } from "./protocol.ts";
 
 export interface GrownTable {

@@ -1,8 +1,8 @@
 /** How the workbook shows its cells: number format, bold letters, shading, column widths; read from its styles. */
-import { parseXml } from "../headless/package/xml.ts";
-import { MAIN } from "../headless/workbook/names.ts";
-import type { Sheet } from "../headless/workbook/sheet.ts";
-import type { Workbook } from "../headless/workbook/workbook.ts";
+import { parseXml } from "../../sheet/package/xml.ts";
+import { MAIN } from "../../sheet/workbook/names.ts";
+import type { Sheet } from "../../sheet/workbook/sheet.ts";
+import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import type { CellLook } from "./protocol.ts";
 
 export interface Look extends CellLook {

@@ -1,6 +1,6 @@
 /** The page for people without Excel: the workbook in a grid, the selected line and the functions beside it. */
-import { cellName } from "../headless/formula/address.ts";
-import { element } from "../pane/element.ts";
+import { cellName } from "../../sheet/formula/address.ts";
+import { element } from "../pane/dom/element.ts";
 import { guide } from "../pane/guide/guide.ts";
 import { lineView } from "../pane/line/line-view.ts";
 import { Ended, Engine } from "./engine.ts";

@@ -1,18 +1,19 @@
 /** A workbook open in the page: what it shows, what typing changes, what stands behind a cell, its bytes to save. */
+
+import type { Book } from "../../job/book.ts";
+import type { LineReport } from "../../job/line-report.ts";
+import type { ShopBill } from "../../job/shop-bill.ts";
+import { bookOf } from "../../job/workbook-book.ts";
+import type { CustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
+import { keep } from "../../sheet/evaluate/frame.ts";
+import { cellName } from "../../sheet/formula/address.ts";
+import { serialNow } from "../../sheet/formula/serial-now.ts";
+import { Calculator } from "../../sheet/graph/calculator.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import type { Sheet } from "../../sheet/workbook/sheet.ts";
+import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import type { CellValue } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { Book } from "../bill/book.ts";
-import type { LineReport } from "../bill/line-report.ts";
-import type { ShopBill } from "../bill/shop-bill.ts";
-import { bookOf } from "../bill/workbook-book.ts";
-import type { CustomFunctions } from "../headless/custom-functions.ts";
-import { keep } from "../headless/evaluate/frame.ts";
-import { cellName } from "../headless/formula/address.ts";
-import { serialNow } from "../headless/formula/serial-now.ts";
-import { Calculator } from "../headless/graph/calculator.ts";
-import { readWorkbook } from "../headless/workbook/read-workbook.ts";
-import type { Sheet } from "../headless/workbook/sheet.ts";
-import type { Workbook } from "../headless/workbook/workbook.ts";
 import { shownCell } from "./cell-text.ts";
 import { editedBytes, type TypedCell } from "./edited-bytes.ts";
 import { grownTable } from "./grown-table.ts";

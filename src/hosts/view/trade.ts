@@ -1,8 +1,8 @@
 /** Everything of the trade that a session needs, in a file of its own: the engine knows none of it. */
 import { findRecord, RECORDS, shopFunctions } from "../../cells/catalogue.ts";
-import { billRowAt } from "../bill/bill-row.ts";
-import { lineReport } from "../bill/line-report.ts";
-import { readShopBill } from "../bill/shop-bill.ts";
+import { billRowAt } from "../../job/bill-row.ts";
+import { lineReport } from "../../job/line-report.ts";
+import { readShopBill } from "../../job/shop-bill.ts";
 import { guideEntry } from "../pane/guide/entry.ts";
 
 export const trade = {

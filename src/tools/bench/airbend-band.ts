@@ -1,6 +1,6 @@
 import { airBendBand, deviated, solveAirBend } from "../../calc/bend/mechanics/air-bend-band.ts";
 import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
-import { randomFrom } from "./random.ts";
+import { randomFrom } from "../random/random.ts";
 
 /** 90 % of a normal distribution lie within this many standard deviations. */
 const NINETY_PERCENT = 1.6448536;

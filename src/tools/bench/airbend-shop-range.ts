@@ -2,7 +2,7 @@ import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
-import { randomFrom } from "./random.ts";
+import { randomFrom } from "../random/random.ts";
 
 /** Sheet of 0.9-6.5 mm in a die of 6-12 thicknesses: what a small shop bends in a week (common practice). */
 function shopBend(random: () => number): { input: AirBendInput; finalAngle: number } {

@@ -6,6 +6,7 @@
 import { parseArgs } from "node:util";
 import { shopFunctions } from "../../cells/catalogue.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
+import { randomFrom } from "../random/random.ts";
 import {
   BRAKES,
   CALENDAR,
@@ -18,7 +19,6 @@ import {
   STOCK,
   WATERJETS,
 } from "../sample/shop/tables.ts";
-import { randomFrom } from "./random.ts";
 
 const EXIT_USAGE = 64;
 const { values } = parseArgs({

@@ -4,9 +4,9 @@
  * 1,000 and in 10,000 rows, which should be the same. Medians of the runs with the least and the most.
  */
 import { parseArgs } from "node:util";
-import { type Argument, callRecord } from "../../cells/call.ts";
+import { type Argument, callRecord } from "../../cells/call/call.ts";
 import { RECORDS } from "../../cells/catalogue.ts";
-import type { AnyRecord } from "../../cells/record.ts";
+import type { AnyRecord } from "../../cells/record/record.ts";
 import { exampleArguments } from "../fuzz/example-arguments.ts";
 import { type Spread, spreadOf } from "./spread.ts";
 

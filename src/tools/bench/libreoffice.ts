@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { noCustomFunctions } from "../../hosts/headless/custom-functions.ts";
-import { recalculateBytes } from "../../hosts/headless/recalculate/recalculate-bytes.ts";
+import { noCustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
+import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 
 /** LibreOffice's setting for workbooks of this format: 0 recalculates on load, 1 never does. */
 const settings = (mode: 0 | 1): string =>

@@ -10,7 +10,7 @@ import { type BentPart, MOST_BENDS } from "../../calc/bend/order/part.ts";
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { Outline } from "../../calc/bend/order/solid.ts";
 import { degrees, mm } from "../../units/quantity.ts";
-import { randomFrom } from "./random.ts";
+import { randomFrom } from "../random/random.ts";
 
 const EXIT_USAGE = 64;
 function readArguments(): { bends: number; parts: number; runs: number } {

@@ -2,9 +2,9 @@ import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { shopFunctions } from "../../cells/catalogue.ts";
-import { Calculator } from "../../hosts/headless/graph/calculator.ts";
-import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
-import { writeWorkbook } from "../../hosts/headless/write/write-workbook.ts";
+import { Calculator } from "../../sheet/graph/calculator.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import { writeWorkbook } from "../../sheet/write/write-workbook.ts";
 import { libreOfficeTimes } from "./libreoffice.ts";
 import { benchmarkWorkbook } from "./recalc-workbook.ts";
 

@@ -7,7 +7,7 @@ import { resolve } from "node:path";
 import { gzipSync } from "node:zlib";
 import { calculatedBytes } from "../sample/calculated.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
-import { PARTS } from "../sample/stage-job/job.ts";
+import { PARTS } from "../sample/stage-job/bill/job.ts";
 import { pageFiles } from "../view/page-files.ts";
 import { servePage } from "../view/serve.ts";
 import { longBill } from "./view-bill.ts";

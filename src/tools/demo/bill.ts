@@ -1,6 +1,6 @@
 /** Reads the bill's lines out of a calculated workbook, by the headers of its sheet Answers. */
-import type { Sheet } from "../../hosts/headless/workbook/sheet.ts";
-import type { Workbook } from "../../hosts/headless/workbook/workbook.ts";
+import type { Sheet } from "../../sheet/workbook/sheet.ts";
+import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 
 export const WANTED = {

@@ -2,7 +2,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { SAMPLE_FILE } from "../sample/file.ts";
-import { JOB } from "../sample/stage-job/job.ts";
+import { JOB } from "../sample/stage-job/bill/job.ts";
 import { printBill } from "./print.ts";
 import { recalculatedBill } from "./recalculated.ts";
 

@@ -1,6 +1,6 @@
 import { shopFunctions } from "../../cells/catalogue.ts";
-import { recalculateBytes } from "../../hosts/headless/recalculate/recalculate-bytes.ts";
-import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { type BillLine, readBill } from "./bill.ts";
 
 export interface RecalculatedBill {

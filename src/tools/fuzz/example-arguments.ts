@@ -1,8 +1,8 @@
 /** A call that is known to be answered: the arguments of a record's own example. */
-import type { Argument } from "../../cells/call.ts";
+import type { Argument } from "../../cells/call/call.ts";
 import { shopFunctions } from "../../cells/catalogue.ts";
-import type { AnyRecord } from "../../cells/record.ts";
-import { evaluateFormula } from "../../hosts/headless/calculate-one.ts";
+import type { AnyRecord } from "../../cells/record/record.ts";
+import { evaluateFormula } from "../../sheet/recalculate/calculate-one.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 
 const known = new Map<string, Argument[]>();

@@ -1,6 +1,6 @@
 /** What is wrong with an answer; undefined where it is a finite number, a text, a truth value, or an error in the one grammar. */
 import { RECORDS } from "../../cells/catalogue.ts";
-import { publicName } from "../../cells/record.ts";
+import { publicName } from "../../cells/record/record.ts";
 import { CellError, ERROR_CODES } from "../../units/cell.ts";
 import { GRAMMAR } from "./grammar.ts";
 

@@ -1,7 +1,7 @@
 /** The call with number `index` of the series `seed`: always the same one, so that every finding can be replayed alone. */
 import { RECORDS } from "../../cells/catalogue.ts";
-import type { AnyRecord } from "../../cells/record.ts";
-import { randomFrom } from "../bench/random.ts";
+import type { AnyRecord } from "../../cells/record/record.ts";
+import { randomFrom } from "../random/random.ts";
 import { exampleArguments } from "./example-arguments.ts";
 import { anything, cell, KEYS, pick, type Random, upTo } from "./values.ts";
 

@@ -1,6 +1,6 @@
 /** The file with number `index` of the series `seed`: a sound one, damaged in one to three ways. Always the same one. */
 import { strFromU8, strToU8, zipSync } from "fflate";
-import { randomFrom } from "../bench/random.ts";
+import { randomFrom } from "../random/random.ts";
 import { BASE_CSV, BASE_PARTS } from "./base-files.ts";
 import { KEYS, pick, type Random, upTo } from "./values.ts";
 

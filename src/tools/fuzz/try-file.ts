@@ -1,10 +1,10 @@
 /** Reads one random file as the command line would, and judges what comes of it. */
 import { shopFunctions } from "../../cells/catalogue.ts";
-import { currentMaterials } from "../../cells/materials/read-data.ts";
+import { currentMaterials } from "../../cells/parameters/read-data.ts";
 import { readBill } from "../../cells/tables/bill.ts";
-import { partsOf } from "../../hosts/headless/command-line/parts-file.ts";
-import { FileRefusal } from "../../hosts/headless/package/file-refusal.ts";
-import { recalculateBytes } from "../../hosts/headless/recalculate/recalculate-bytes.ts";
+import { partsOf } from "../../hosts/command-line/parts-file.ts";
+import { FileRefusal } from "../../sheet/package/file-refusal.ts";
+import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { GRAMMAR } from "./grammar.ts";
 import { randomFile } from "./random-file.ts";

@@ -5,7 +5,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { RECORDS } from "../../cells/catalogue.ts";
-import { PRODUCT_VERSION } from "../../cells/version.generated.ts";
+import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
 import { EDITIONS } from "../../data/materials/editions.ts";
 import { SAMPLES, sampleBytes } from "../sample/file.ts";
 import { resultsOf, resultsText } from "../sample/recorded-results.ts";

@@ -3,8 +3,8 @@
  * tests/recorded/names.json; a released row changes only by `npm run record`, a contract row never.
  */
 
-import { type AnyParameter, type AnyRecord, publicName } from "../../cells/record.ts";
-import { resultUnits } from "../../cells/result-units.ts";
+import { type AnyParameter, type AnyRecord, publicName } from "../../cells/record/record.ts";
+import { resultUnits } from "../../cells/record/result-units.ts";
 
 export interface RecordedName {
   readonly name: string;

@@ -1,7 +1,7 @@
-/** Writes src/cells/version.generated.ts, so that the functions know the version package.json states. */
+/** Writes src/cells/record/version.generated.ts, so that the functions know the version package.json states. */
 import { readFileSync } from "node:fs";
 
-export const VERSION_FILE = "src/cells/version.generated.ts";
+export const VERSION_FILE = "src/cells/record/version.generated.ts";
 
 export function versionSource(root: string): string {
   const { version } = JSON.parse(readFileSync(`${root}/package.json`, "utf8")) as { version: string };

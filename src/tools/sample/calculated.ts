@@ -1,6 +1,6 @@
 import { shopFunctions } from "../../cells/catalogue.ts";
-import { Calculator } from "../../hosts/headless/graph/calculator.ts";
-import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { Calculator } from "../../sheet/graph/calculator.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import type { WorkbookModel } from "./xlsx/model.ts";
 import { type WorkbookAnswers, writeWorkbookModel } from "./xlsx/write.ts";

@@ -1,5 +1,5 @@
 /** What a sample workbook answers, written down so that a change of any answer is seen and reviewed. */
-import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { type CellValue, isCellError } from "../../units/cell.ts";
 
 export type RecordedValue = string | number | boolean | null;

@@ -1,7 +1,7 @@
 /** What can be run, and the source file it begins with. Paths are from src; the task runs in the caller's folder. */
 export const TASKS = {
   demo: { source: "tools/demo/main.ts" },
-  shop: { source: "hosts/headless/command-line/main.ts" },
+  shop: { source: "hosts/command-line/main.ts" },
   generate: { source: "tools/generate/main.ts", inRoot: true },
   sample: { source: "tools/sample/main.ts", inRoot: true }, // run by generate, as its last step
   record: { source: "tools/generate/record.ts", inRoot: true },

@@ -2,7 +2,7 @@
  * The truth table: for every function what speaks for it from outside the project. Made from the answers of a test run, so
  * that it says what held and not what was hoped.
  */
-import type { AnyRecord } from "../../cells/record.ts";
+import type { AnyRecord } from "../../cells/record/record.ts";
 
 /** One published answer and whether it held. */
 export interface Evidence {

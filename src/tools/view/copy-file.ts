@@ -1,8 +1,8 @@
 /** Where the page's "Save a copy" writes: beside the workbook, under a name that nothing has yet; never the workbook. */
 import { existsSync, writeFileSync } from "node:fs";
 import { basename, dirname, extname, join } from "node:path";
-import { replaceFile } from "../../hosts/headless/command-line/replace-file.ts";
-import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { replaceFile } from "../../hosts/command-line/replace-file.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 
 /** Saves of one session go to one copy. Throws a FileRefusal on bytes that are no workbook. */
 export function copySaver(workbook: string): (bytes: Uint8Array) => string {

@@ -2,8 +2,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { basename, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { FileRefusal } from "../../hosts/headless/package/file-refusal.ts";
-import { readWorkbook } from "../../hosts/headless/workbook/read-workbook.ts";
+import { FileRefusal } from "../../sheet/package/file-refusal.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
 import { copySaver } from "./copy-file.ts";
 import { pageFiles } from "./page-files.ts";

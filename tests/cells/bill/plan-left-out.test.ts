@@ -6,7 +6,7 @@ import {
   EXAMPLE_STOCK,
 } from "../../../src/cells/bill/example-shop.ts";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
-import { evaluateFormula } from "../../../src/hosts/headless/calculate-one.ts";
+import { evaluateFormula } from "../../../src/sheet/recalculate/calculate-one.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 
 const PLAN = (blanks: string): string =>

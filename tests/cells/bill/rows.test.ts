@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { findRecord, shopFunctions } from "../../../src/cells/catalogue.ts";
-import { headers, SPILLS, type SpillName } from "../../../src/cells/spill-columns.ts";
+import { headers, SPILLS, type SpillName } from "../../../src/cells/record/spill-columns.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
 import { ARGUMENTS, BRACKET, bill, columnOf, rates } from "./sample-shop.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { currentMaterials } from "../../../src/cells/materials/read-data.ts";
+import { currentMaterials } from "../../../src/cells/parameters/read-data.ts";
 import { type BillLine, isLine, readBill } from "../../../src/cells/tables/bill.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 

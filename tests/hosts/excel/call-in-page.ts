@@ -1,6 +1,6 @@
 /** Calls a registered function as Excel does: every argument a block or null, the invocation behind the last one. */
 import type { Page } from "playwright-core";
-import type { Argument } from "../../../src/cells/call.ts";
+import type { Argument } from "../../../src/cells/call/call.ts";
 
 export interface PageError {
   readonly error: { readonly code: string; readonly message?: string };

@@ -1,8 +1,8 @@
 /** Calls every function of a built bundle in the browser; what is wrong comes back as sentences, one per function. */
 import type { Page } from "playwright-core";
 import { RECORDS } from "../../../src/cells/catalogue.ts";
-import type { AnyRecord } from "../../../src/cells/record.ts";
-import { publicName } from "../../../src/cells/record.ts";
+import type { AnyRecord } from "../../../src/cells/record/record.ts";
+import { publicName } from "../../../src/cells/record/record.ts";
 import { fromExcel } from "../../../src/hosts/excel/excel-value.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
 import { callInPage, type PageError } from "./call-in-page.ts";

@@ -4,9 +4,9 @@
  */
 import { readdirSync } from "node:fs";
 import { resolve } from "node:path";
-import type { Argument } from "../../../src/cells/call.ts";
+import type { Argument } from "../../../src/cells/call/call.ts";
 import { findRecord, RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
-import { evaluateFormula } from "../../../src/hosts/headless/calculate-one.ts";
+import { evaluateFormula } from "../../../src/sheet/recalculate/calculate-one.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 import type { Published, PublishedCell, PublishedFormula } from "../../reference/published.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { callRecord } from "../../../src/cells/call.ts";
+import { callRecord } from "../../../src/cells/call/call.ts";
 import { findRecord } from "../../../src/cells/catalogue.ts";
-import type { AnyRecord } from "../../../src/cells/record.ts";
+import type { AnyRecord } from "../../../src/cells/record/record.ts";
 import { excelFunction } from "../../../src/hosts/excel/excel-function.ts";
 import { LongCalls, type WorkerLike } from "../../../src/hosts/excel/long-calls.ts";
 import { functionMetadata } from "../../../src/hosts/excel/metadata.ts";

@@ -1,7 +1,7 @@
 /** functions.json: the rules of Microsoft's reference of custom function metadata, beyond those of the schema. */
 import { describe, expect, it } from "vitest";
 import { RECORDS } from "../../../src/cells/catalogue.ts";
-import { publicName } from "../../../src/cells/record.ts";
+import { publicName } from "../../../src/cells/record/record.ts";
 import { functionMetadata, functionsJson } from "../../../src/hosts/excel/metadata.ts";
 
 const GUIDE = "https://localhost:3000/taskpane.html";

@@ -4,7 +4,7 @@ import { gzipSync } from "node:zlib";
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { pageFiles } from "../../../src/tools/view/page-files.ts";
 import { launchedBrowser } from "../excel/browser.ts";
 import { type Look, type OpenedPage, openedPage } from "./opened-page.ts";

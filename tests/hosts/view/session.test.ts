@@ -1,12 +1,12 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
 import { grownTable } from "../../../src/hosts/view/grown-table.ts";
 import { Session } from "../../../src/hosts/view/session.ts";
 import { trade } from "../../../src/hosts/view/trade.ts";
 import { asTyped, typedValue } from "../../../src/hosts/view/typed-value.ts";
-import { PARTS } from "../../../src/tools/sample/stage-job/job.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
+import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 
 const SAMPLE = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { recalculatedBill } from "../../../src/tools/demo/recalculated.ts";
 import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
-import { PARTS } from "../../../src/tools/sample/stage-job/job.ts";
+import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { sampleModel } from "../../../src/tools/sample/stage-job/workbook.ts";
 import { writeWorkbookModel } from "../../../src/tools/sample/xlsx/write.ts";
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { RECORDS } from "../../../src/cells/catalogue.ts";
-import { readWorkbook } from "../../../src/hosts/headless/workbook/read-workbook.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { SAMPLES } from "../../../src/tools/sample/file.ts";
 
 /** Read from the files, by the name a stored call has. */

@@ -4,9 +4,7 @@ import type { Piece } from "./piece.ts";
 import type { Press, Side } from "./press.ts";
 import type { Room } from "./room.ts";
 import { flatPose, type Seat } from "./seat.ts";
-import { strokeReading } from "./stroke.ts";
-import { type Reading, type Rule, type Rules, type Stand, Watch } from "./watch.ts";
-import { insertionReading, removalReading, type WayIn, type WayOut } from "./ways.ts";
+import { type Rule, type Rules, type Stand, Watch } from "./watch.ts";
 
 /**
  * One side of the sheet at one hit. The two sides meet the tools independently of each other, so each is looked at
@@ -14,9 +12,6 @@ import { insertionReading, removalReading, type WayIn, type WayOut } from "./way
  */
 export class Half {
   readonly contact: Contact | undefined;
-  private readonly insertions = new Map<WayIn, Reading>();
-  private readonly removals = new Map<WayOut, Reading>();
-  private strokeRead: Reading | undefined;
   /** What a contact means at a look, during the stroke, and while the sheet is tipped out. */
   readonly rules: Readonly<Record<"look" | "sweep" | "tilt", Rules>>;
   private flatPieces: Piece[] | undefined;
@@ -44,26 +39,6 @@ export class Half {
       finger: ["skip", gauged, fingerTouch, fingerTouch],
     });
     this.rules = { look: rules(touch, fingerTouch), sweep: rules("skip", "skip"), tilt: rules(touch, "skip") };
-  }
-
-  /** Gauging, closing, bending under load, springing back, the punch leaving. */
-  stroke(): Reading {
-    this.strokeRead ??= strokeReading(this);
-    return this.strokeRead;
-  }
-
-  /** Carried in over the die and under the open punch, laid down and pushed to the gauge. */
-  insertion(way: WayIn): Reading {
-    const reading = this.insertions.get(way) ?? insertionReading(this, way);
-    this.insertions.set(way, reading);
-    return reading;
-  }
-
-  /** Lifted out of the V, tilted or not, and drawn out to the front. */
-  removal(way: WayOut): Reading {
-    const reading = this.removals.get(way) ?? removalReading(this, way);
-    this.removals.set(way, reading);
-    return reading;
   }
 
   watch(clearance: number = this.press.clearance): Watch {

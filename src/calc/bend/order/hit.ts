@@ -1,8 +1,8 @@
 import { type Degrees, mm } from "../../../units/quantity.ts";
 import { type Chain, chain } from "./chain.ts";
-import { Half } from "./half.ts";
 import { type BentPart, straightLengths } from "./part.ts";
 import { type Press, sides } from "./press.ts";
+import { ReadHalf } from "./read-half.ts";
 import { Room } from "./room.ts";
 import { type Seat, seat } from "./seat.ts";
 import type { End, Hit } from "./stops.ts";
@@ -11,7 +11,7 @@ import { WAYS_IN, WAYS_OUT } from "./ways.ts";
 
 /** What is known of one hit with a given set of bends finished before it. */
 export interface HitReading extends Reading {
-  readonly back: Half;
+  readonly back: ReadHalf;
 }
 
 const NOTHING: Reading = { gap: Infinity, nearest: undefined, collision: undefined };
@@ -25,7 +25,7 @@ export class Hits {
   /** The same chain is looked at as the back and as the front of the sheet. */
   private readonly chains = new Map<number, Chain>();
   private readonly straights: readonly number[];
-  private readonly halves = new Map<number, Half>();
+  private readonly halves = new Map<number, ReadHalf>();
   private readonly room = new Room();
   private readonly press: ReturnType<typeof sides>;
 
@@ -66,7 +66,7 @@ export class Hits {
     return short > CONTACT ? stopped("ram travel", short) : NOTHING;
   }
 
-  half(finished: number, bend: number, towards: End, isBack: boolean): Half {
+  half(finished: number, bend: number, towards: End, isBack: boolean): ReadHalf {
     const below = (1 << (bend - 1)) - 1;
     const own = finished & (towards === "first" ? below : ~below & ~(1 << (bend - 1)));
     const key = ((own * 16 + bend) * 2 + (towards === "first" ? 1 : 0)) * 2 + (isBack ? 1 : 0);
@@ -78,7 +78,7 @@ export class Hits {
         this.chains.set(key >> 1, shape);
       }
       const side = isBack ? this.press.back : this.press.front;
-      half = new Half(shape, this.seats[bend - 1]!, this.part.thickness, this.tools, side, this.room);
+      half = new ReadHalf(shape, this.seats[bend - 1]!, this.part.thickness, this.tools, side, this.room);
       this.halves.set(key, half);
     }
     return half;

@@ -1,5 +1,5 @@
 /** The manifests as files, for one origin. */
-import type { AnyRecord } from "../../../cells/record.ts";
+import type { AnyRecord } from "../../../cells/record/record.ts";
 import { functionsJson } from "../metadata.ts";
 import { jsonManifest } from "./json.ts";
 import { manifestModel, type ProjectFile } from "./model.ts";

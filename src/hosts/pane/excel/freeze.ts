@@ -1,7 +1,7 @@
 /** Copies every sheet that calculates into one of values, and adds one that says version, edition and date. */
-import { PRODUCT_VERSION } from "../../../cells/version.generated.ts";
+import { PRODUCT_VERSION } from "../../../cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
-import { freezeNotice } from "../../freeze/notice.ts";
+import { freezeNotice } from "../../../job/freeze-notice.ts";
 import type { Task } from "./task.ts";
 
 const LONGEST_NAME = 31; // of a sheet

@@ -1,6 +1,7 @@
 /** The open workbook as a book: the used range of every sheet, read in two trips. */
+
+import type { Book } from "../../../job/book.ts";
 import { CellError, type CellMatrix, type CellValue, ERROR_CODES, type ErrorCode } from "../../../units/cell.ts";
-import type { Book } from "../../bill/book.ts";
 
 export async function readBook(context: Excel.RequestContext): Promise<Book> {
   const { worksheets } = context.workbook;

@@ -1,8 +1,8 @@
 /** The bill's line under the selection, followed as it moves; the workbook is read again only after it has changed. */
-import { billRowAt } from "../../bill/bill-row.ts";
-import type { Book } from "../../bill/book.ts";
-import { type LineReport, lineReport } from "../../bill/line-report.ts";
-import { readShopBill, type ShopBill } from "../../bill/shop-bill.ts";
+import { billRowAt } from "../../../job/bill-row.ts";
+import type { Book } from "../../../job/book.ts";
+import { type LineReport, lineReport } from "../../../job/line-report.ts";
+import { readShopBill, type ShopBill } from "../../../job/shop-bill.ts";
 import { readBook } from "./read-book.ts";
 
 export class SelectedLine {

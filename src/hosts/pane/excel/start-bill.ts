@@ -1,6 +1,7 @@
 /** Adds the sheets a bill needs, their headers from the functions' own columns. No sheet that is there is touched. */
+
+import type { Columns } from "../../../cells/parameters/read-table.ts";
 import { BILL_COLUMNS } from "../../../cells/tables/bill-columns.ts";
-import type { Columns } from "../../../cells/tables/read-table.ts";
 import { BRAKE_COLUMNS, DIE_COLUMNS, PUNCH_COLUMNS, SHEAR_COLUMNS } from "../../../cells/tables/shop-tables.ts";
 import type { Task } from "./task.ts";
 

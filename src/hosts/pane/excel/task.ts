@@ -1,5 +1,5 @@
 /** Something that takes Excel a while: said after half a second, ended between two steps where the person asks for it. */
-import { element } from "../element.ts";
+import { element } from "../dom/element.ts";
 
 export class Ended extends Error {
   constructor() {

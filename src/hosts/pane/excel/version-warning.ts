@@ -1,7 +1,7 @@
 /** Whether the workbook's answers come from another version or edition than the one that runs here. */
-import { PRODUCT_VERSION } from "../../../cells/version.generated.ts";
+import { PRODUCT_VERSION } from "../../../cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
-import type { Book } from "../../bill/book.ts";
+import type { Book } from "../../../job/book.ts";
 
 /** What SHOP.VERSION() answers in a cell. */
 const SAID = /^Bracket Bill (\S+), materials (\S+)$/;

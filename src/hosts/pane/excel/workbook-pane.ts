@@ -1,5 +1,5 @@
 /** What the pane adds where a workbook is open in Excel: the selected line, and the four things it does to a workbook. */
-import { element } from "../element.ts";
+import { element } from "../dom/element.ts";
 import { lineView } from "../line/line-view.ts";
 import { freezeWorkbook } from "./freeze.ts";
 import { insertHere } from "./insert.ts";

@@ -1,5 +1,5 @@
 /** One function of the guide: its name and question, and behind them, once opened, the arguments and an example. */
-import { element } from "../element.ts";
+import { element } from "../dom/element.ts";
 import type { GuideArgument, GuideEntry } from "./entry.ts";
 
 export function card(entry: GuideEntry, insert?: (formula: string) => void): HTMLDetailsElement {

@@ -1,8 +1,8 @@
 /** A function as the guide shows it: everything in words, made from its record. */
 
 import { NAMESPACE } from "../../../cells/catalogue.ts";
-import { type AnyParameter, type AnyRecord, publicName } from "../../../cells/record.ts";
-import { resultUnits } from "../../../cells/result-units.ts";
+import { type AnyParameter, type AnyRecord, publicName } from "../../../cells/record/record.ts";
+import { resultUnits } from "../../../cells/record/result-units.ts";
 import { SCALES } from "../../../units/system.ts";
 
 export interface GuideArgument {

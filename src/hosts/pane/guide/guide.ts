@@ -1,5 +1,5 @@
 /** The function guide: a search field and the functions under it, grouped by topic, usable by keyboard alone. */
-import { element } from "../element.ts";
+import { element } from "../dom/element.ts";
 import { card } from "./card.ts";
 import type { GuideEntry } from "./entry.ts";
 import { search } from "./search.ts";

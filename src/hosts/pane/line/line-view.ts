@@ -1,6 +1,6 @@
 /** The line of the bill that is selected: status, sentences, figures, drawings. */
-import type { LineReport } from "../../bill/line-report.ts";
-import { element } from "../element.ts";
+import type { LineReport } from "../../../job/line-report.ts";
+import { element } from "../dom/element.ts";
 
 /** The status is said in letters and by the shape of its mark, never by colour alone. */
 const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■", unreadable: "?" };

@@ -12,7 +12,7 @@ import {
   PARTS,
   STRIP_COLUMNS,
   STRIPS,
-} from "./catalogue-parts.ts";
+} from "./bill/catalogue-parts.ts";
 import { airBendsSheet, oneBendSheet } from "./sheets/air-sheets.ts";
 import { materialsSheet } from "./sheets/materials-sheet.ts";
 import { breaksSheet, priceSheet } from "./sheets/price-sheets.ts";

@@ -1,7 +1,7 @@
 import { functionsSheet } from "../building/functions-sheet.ts";
 import { shopSheet } from "../shop/shop-sheet.ts";
 import type { WorkbookModel } from "../xlsx/model.ts";
-import { JOB } from "./job.ts";
+import { JOB } from "./bill/job.ts";
 import { answersSheet } from "./sheets/answers-sheet.ts";
 import { calculationSheet } from "./sheets/calculation-sheet.ts";
 import { jobSheet } from "./sheets/job-sheet.ts";

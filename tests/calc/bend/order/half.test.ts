@@ -1,11 +1,11 @@
 /** One side of the sheet at one hit: how it comes in, what may touch, how it goes out; and which of its ways is taken. */
 import { describe, expect, test } from "vitest";
 import { posed } from "../../../../src/calc/bend/order/chain.ts";
-import type { Half } from "../../../../src/calc/bend/order/half.ts";
 import { Hits } from "../../../../src/calc/bend/order/hit.ts";
 import type { BentPart } from "../../../../src/calc/bend/order/part.ts";
 import type { Piece } from "../../../../src/calc/bend/order/piece.ts";
 import type { Press } from "../../../../src/calc/bend/order/press.ts";
+import type { ReadHalf } from "../../../../src/calc/bend/order/read-half.ts";
 import type { Solid } from "../../../../src/calc/bend/order/solid.ts";
 import type { Reading } from "../../../../src/calc/bend/order/watch.ts";
 import { tipping, WAYS_IN, WAYS_OUT } from "../../../../src/calc/bend/order/ways.ts";
@@ -128,7 +128,7 @@ describe("tipped out", () => {
       }),
     );
   const corners = ({ xs, ys }: Solid) => Array.from(xs, (x, i) => [x, ys[i]!] as const);
-  const meets = (half: Half, at: number, corner: number): boolean => {
+  const meets = (half: ReadHalf, at: number, corner: number): boolean => {
     const sheet = points(posed(half.pieces(half.seat.free), tipping(half, corner, []).pose(at)));
     const { fixed, moving } = half.side.tools;
     const [below, above] = [fixed.map(corners), moving.map(corners)];

@@ -3,13 +3,8 @@
 import { readFileSync } from "node:fs";
 import { afterEach, describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../../src/cells/catalogue.ts";
-import { PRODUCT_VERSION } from "../../../../src/cells/version.generated.ts";
+import { PRODUCT_VERSION } from "../../../../src/cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../../src/data/materials/editions.ts";
-import type { LineReport } from "../../../../src/hosts/bill/line-report.ts";
-import { readShopBill } from "../../../../src/hosts/bill/shop-bill.ts";
-import { bookOf } from "../../../../src/hosts/bill/workbook-book.ts";
-import { evaluateFormula } from "../../../../src/hosts/headless/calculate-one.ts";
-import { readWorkbook } from "../../../../src/hosts/headless/workbook/read-workbook.ts";
 import { freezeWorkbook } from "../../../../src/hosts/pane/excel/freeze.ts";
 import { insertHere } from "../../../../src/hosts/pane/excel/insert.ts";
 import { readBook } from "../../../../src/hosts/pane/excel/read-book.ts";
@@ -18,6 +13,11 @@ import { SelectedLine } from "../../../../src/hosts/pane/excel/selected-line.ts"
 import { startBill } from "../../../../src/hosts/pane/excel/start-bill.ts";
 import { Ended } from "../../../../src/hosts/pane/excel/task.ts";
 import { versionWarning } from "../../../../src/hosts/pane/excel/version-warning.ts";
+import type { LineReport } from "../../../../src/job/line-report.ts";
+import { readShopBill } from "../../../../src/job/shop-bill.ts";
+import { bookOf } from "../../../../src/job/workbook-book.ts";
+import { evaluateFormula } from "../../../../src/sheet/recalculate/calculate-one.ts";
+import { readWorkbook } from "../../../../src/sheet/workbook/read-workbook.ts";
 import { isCellError } from "../../../../src/units/cell.ts";
 import { FakeWorkbook, type Held, standIn } from "./stand-in.ts";
 

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { readWorkbook } from "../../../../src/hosts/headless/workbook/read-workbook.ts";
+import { readWorkbook } from "../../../../src/sheet/workbook/read-workbook.ts";
 import { PART_LIST } from "../../../../src/tools/sample/file.ts";
 import { KINDS } from "../../../../src/tools/sample/part-list/kinds.ts";
 import { LINES, plantedLines } from "../../../../src/tools/sample/part-list/parts.ts";

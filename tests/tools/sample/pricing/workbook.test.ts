@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { readWorkbook } from "../../../../src/hosts/headless/workbook/read-workbook.ts";
+import { readWorkbook } from "../../../../src/sheet/workbook/read-workbook.ts";
 import { PRICING } from "../../../../src/tools/sample/file.ts";
 import type { CellValue } from "../../../../src/units/cell.ts";
 

@@ -4,7 +4,7 @@ import { lookUp, shop, spillOf } from "../../building/formulas.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
 import { cellName } from "../../xlsx/xml.ts";
-import { BENDS } from "../catalogue-parts.ts";
+import { BENDS } from "../bill/catalogue-parts.ts";
 import { CORRECTION } from "./strip-sheets.ts";
 
 const HEADER_ROW = 4;

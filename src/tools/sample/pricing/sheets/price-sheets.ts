@@ -6,7 +6,7 @@ import { spillColumn } from "../../building/spill-block.ts";
 import { HEADER_ROW, spillSheet } from "../../building/spill-sheet.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
-import { PARTS } from "../catalogue-parts.ts";
+import { PARTS } from "../bill/catalogue-parts.ts";
 
 export const priceSheet = (): SheetModel => ({
   ...spillSheet({

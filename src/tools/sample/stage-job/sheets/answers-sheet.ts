@@ -4,7 +4,7 @@ import { READ_ME, STATE_CELL } from "../../building/read-me.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
 import { cellName, columnName } from "../../xlsx/xml.ts";
-import { JOB } from "../job.ts";
+import { JOB } from "../bill/job.ts";
 
 const HEADER_ROW = 8;
 const FIRST = HEADER_ROW + 1;

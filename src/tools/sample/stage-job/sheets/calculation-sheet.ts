@@ -2,7 +2,7 @@ import { value } from "../../building/cells.ts";
 import { lookUp, working } from "../../building/formulas.ts";
 import type { SheetCell, SheetModel, Validation } from "../../xlsx/model.ts";
 import { cellName } from "../../xlsx/xml.ts";
-import { PARTS } from "../job.ts";
+import { PARTS } from "../bill/job.ts";
 
 /** Rows of one calculation: what it starts from, its steps, and room for a part with more bends. One page each. */
 const BLOCK = 56;

@@ -2,7 +2,7 @@ import type { CellValue } from "../../../../units/cell.ts";
 import { value } from "../../building/cells.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
-import { CUSTOMER, JOB, QUOTE } from "../job.ts";
+import { CUSTOMER, JOB, QUOTE } from "../bill/job.ts";
 
 const FIRST = 4;
 const ROWS: readonly (readonly [key: string, label: string, content: CellValue, style: StyleName, hint: string])[] = [

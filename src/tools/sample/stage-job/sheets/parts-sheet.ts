@@ -4,8 +4,8 @@ import { tableCells, value } from "../../building/cells.ts";
 import { namesOf } from "../../shop/shop-sheet.ts";
 import type { SheetModel, SheetTable, Validation } from "../../xlsx/model.ts";
 import { columnName } from "../../xlsx/xml.ts";
-import { AREAS, type Features, featuresOf } from "../features.ts";
-import { PARTS, type Part } from "../job.ts";
+import { AREAS, type Features, featuresOf } from "../bill/features.ts";
+import { PARTS, type Part } from "../bill/job.ts";
 
 type Bracket = Part & Features;
 export interface PartColumn {

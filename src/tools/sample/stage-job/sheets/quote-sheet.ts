@@ -1,4 +1,4 @@
-import type { SpillName } from "../../../../cells/spill-columns.ts";
+import type { SpillName } from "../../../../cells/record/spill-columns.ts";
 import { value } from "../../building/cells.ts";
 import { spillOf } from "../../building/formulas.ts";
 import { spillColumn } from "../../building/spill-block.ts";

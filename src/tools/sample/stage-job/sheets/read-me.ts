@@ -1,6 +1,6 @@
 import { type Lines, readMeSheet } from "../../building/read-me.ts";
 import type { SheetModel } from "../../xlsx/model.ts";
-import { JOB } from "../job.ts";
+import { JOB } from "../bill/job.ts";
 
 const CONTENTS: Lines = [
   [

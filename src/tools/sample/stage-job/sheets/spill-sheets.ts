@@ -1,5 +1,5 @@
 /** One question about the bill a sheet, each answered by one formula; some feed the next. */
-import { SPILLS } from "../../../../cells/spill-columns.ts";
+import { SPILLS } from "../../../../cells/record/spill-columns.ts";
 import { benders, cutters, RATES, SHEARS, STATIONS, workers } from "../../building/bill-arguments.ts";
 import { value } from "../../building/cells.ts";
 import { lookUp, shop, spillOf } from "../../building/formulas.ts";

@@ -1,0 +1,124 @@
+/** Reads one cell of a table by its column. */
+import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
+import { namesGauge } from "../../units/parse-gauge.ts";
+import { parseLength } from "../../units/parse-length.ts";
+import { parseNumber } from "../../units/parse-number.ts";
+import type { Millimetres } from "../../units/quantity.ts";
+import { wrong } from "../../units/refusal.ts";
+import { showBoth } from "../../units/show.ts";
+import type { QuantityKind, UnitSystem } from "../../units/system.ts";
+import { toInternal } from "../../units/system.ts";
+import { type Column, quantityOf } from "./column.ts";
+import { DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length.ts";
+
+type Read = string | number | readonly number[] | CellValue | undefined;
+const MOST_ITEMS = 100; // no part of this trade has more bends; a longer list is a slip
+
+export function readCell(
+  cell: CellValue,
+  column: Column,
+  size: number | undefined,
+  label: string,
+  system: UnitSystem,
+): Read {
+  if (isBlank(cell)) {
+    if (column.optional) return undefined;
+    throw wrong(label, "given", cell);
+  }
+  if (isCellError(cell)) throw wrong(label, "a value", cell);
+  switch (column.kind) {
+    case "cell":
+      return cell;
+    case "text":
+      return kept(String(cell).trim(), column, label, cell);
+    case "thickness":
+      if (typeof cell === "string" && namesGauge(cell)) return cell.trim();
+      return lengthUpTo(THICKEST, "thickness", cell, size, column, label, system);
+    case "lengths":
+    case "angles":
+      return list(cell, label).map((item) => one(item, quantityOf(column.kind), size, column, label, system));
+    default:
+      return one(cell, column.kind, size, column, label, system);
+  }
+}
+
+function list(cell: CellValue, label: string): CellValue[] {
+  const items = typeof cell === "string" ? cell.split(";").map((item) => item.trim()) : [cell];
+  while (items.length > 1 && items.at(-1) === "") items.pop();
+  if (items.some(isBlank)) throw wrong(label, "a list without gaps", cell, 'write "2; 3.5; 2"');
+  if (items.length > MOST_ITEMS) throw wrong(label, `a list of at most ${MOST_ITEMS}`, `${items.length} of them`);
+  return items;
+}
+
+const one = (
+  cell: CellValue,
+  kind: FigureKind,
+  size: number | undefined,
+  column: Column,
+  label: string,
+  system: UnitSystem,
+): number =>
+  kind === "length"
+    ? lengthUpTo(LONGEST, "length", cell, size, column, label, system)
+    : figure(cell, kind, size, column, label, system);
+
+/** A length that no sheet of this trade has is a slip, most often a fraction that has become a date. */
+function lengthUpTo(
+  longest: Millimetres,
+  noun: string,
+  cell: CellValue,
+  size: number | undefined,
+  column: Column,
+  label: string,
+  system: UnitSystem,
+): number {
+  const value = figure(cell, "length", size, column, label, system);
+  if (value > longest || (noun === "thickness" && value <= 0))
+    throw wrong(
+      label,
+      `a ${noun} of more than 0 and at most ${showBoth(longest, "length")}`,
+      cell,
+      looksLikeDate(cell) ? DATE_HINT : undefined,
+    );
+  return value;
+}
+
+type FigureKind = "number" | "seconds" | QuantityKind;
+
+function figure(
+  cell: CellValue,
+  kind: FigureKind,
+  size: number | undefined,
+  column: Column,
+  label: string,
+  system: UnitSystem,
+): number {
+  const value = readFigure(cell, kind, size, system);
+  if (value === "ambiguous")
+    throw wrong(label, column.rule?.words ?? "a number", cell, "write 1234 or 1.234: the comma could mean either");
+  if (typeof value !== "number" || !Number.isFinite(value)) throw wrong(label, column.rule?.words ?? "a number", cell);
+  return kept(value, column, label, cell);
+}
+
+function kept<T>(value: T, { rule }: Column, label: string, cell: CellValue): T {
+  if (rule && !rule.schema.safeParse(value).success) throw wrong(label, rule.words, cell);
+  return value;
+}
+
+function readFigure(
+  cell: CellValue,
+  kind: FigureKind,
+  size: number | undefined,
+  system: UnitSystem,
+): number | "ambiguous" | undefined {
+  if (typeof cell === "boolean") return undefined;
+  const plain = typeof cell === "string" ? parseNumber(cell.replace(kind === "angle" ? DEGREE_SIGN : "", "")) : cell;
+  // A length typed with its own unit keeps it, whatever the header says.
+  if (kind === "length" && typeof cell === "string" && plain === undefined) return parseLength(cell, system);
+  if (typeof plain !== "number") return plain === "ambiguous" ? plain : undefined;
+  if (kind === "number") return plain;
+  if (size !== undefined || kind === "seconds") return plain * (size ?? 1);
+  return toInternal(plain, kind, system);
+}
+
+const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;

@@ -1,0 +1,96 @@
+/** The `data` argument: blank, an edition's name, or a range of materials laid over the current edition. */
+
+import { MaterialTable } from "../../bill/material-table.ts";
+import { type Fact, fact } from "../../data/fact.ts";
+import { CURRENT_EDITION, EDITIONS } from "../../data/materials/editions.ts";
+import type { Edition, GaugeSeries, Material } from "../../data/materials/material.ts";
+import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
+import { noAnswer, wrong } from "../../units/refusal.ts";
+import { showGiven } from "../../units/show.ts";
+import { type UnitSystem, unitName } from "../../units/system.ts";
+import { PROPERTIES, type PropertyKey } from "./property.ts";
+import { between, type Columns, notNegative, positive, readTable } from "./read-table.ts";
+
+const GAUGE_SERIES: readonly GaugeSeries[] = ["steel", "galvanized", "stainless", "aluminum"];
+
+const tables = new Map<string, MaterialTable>(EDITIONS.map((edition) => [edition.name, new MaterialTable(edition)]));
+export const currentMaterials = (): MaterialTable => tables.get(CURRENT_EDITION.name)!;
+
+const EDITION_NAMES = EDITIONS.map((edition) => `"${edition.name}"`).join(", ");
+
+export function readData(given: CellMatrix, name: string, system: UnitSystem): MaterialTable {
+  const single = given.length === 1 && given[0]!.length === 1 ? given[0]![0]! : undefined;
+  if (single === undefined)
+    return new MaterialTable(CURRENT_EDITION, readOverrides(given, name, system, CURRENT_EDITION));
+  if (isBlank(single)) return currentMaterials();
+  if (isCellError(single) || typeof single === "boolean")
+    throw wrong(name, "an edition's name or a range with a header row", single);
+  const wanted = typeof single === "number" ? String(single) : single.trim();
+  const table = tables.get(wanted);
+  if (!table)
+    throw noAnswer(
+      name,
+      `an edition of the materials, ${EDITION_NAMES}, or a range with a header row`,
+      showGiven(single),
+    );
+  return table;
+}
+
+/** Any of these in a header beside "Name" or "Material" makes a range one of materials. */
+export const PROPERTY_HEADERS: readonly string[] = ["Least radius", ...PROPERTIES.map(({ name }) => name)];
+
+/** Ratios and strengths that no material can have are refused: a typing slip here would spoil a whole bill. */
+const RULES: Partial<Record<PropertyKey, Columns[string]["rule"]>> = {
+  poisson: between(0, 0.5),
+  hardeningExponent: between(0, 1),
+  knifeGap: between(0, 0.5),
+  airRadiusLow: between(0, 1),
+  airRadiusHigh: between(0, 1),
+  usualRadius: notNegative,
+};
+
+const COLUMNS: Columns = {
+  name: { headers: ["Name", "Material"], kind: "text" },
+  source: { headers: ["Source"], kind: "text", optional: true },
+  gaugeSeries: { headers: ["Gauge series"], kind: "text", optional: true },
+  leastRadius: { headers: ["Least radius"], kind: "number", optional: true, rule: notNegative },
+  ...Object.fromEntries(
+    PROPERTIES.map(({ key, name, quantity }) => [
+      key,
+      { headers: [name], kind: quantity ?? "number", optional: true, rule: RULES[key] ?? positive } as const,
+    ]),
+  ),
+};
+
+function readOverrides(given: CellMatrix, name: string, system: UnitSystem, edition: Edition): Material[] {
+  const base = new MaterialTable(edition);
+  return readTable(given, COLUMNS, name, system).map((row) => {
+    const own = row as unknown as Record<string, string | number | undefined> & { name: string; row: number };
+    const known = base.get(own.name);
+    const source = (own["source"] as string | undefined) ?? "the workbook's own row";
+    const facts: Partial<Record<PropertyKey, Fact>> = {};
+    for (const { key, quantity } of PROPERTIES) {
+      const value = own[key];
+      if (typeof value === "number")
+        facts[key] = fact(value, quantity ? unitName(quantity, "mm") : "", "given", source);
+    }
+    const leastRadius = own["leastRadius"] as number | undefined;
+    return {
+      ...known,
+      ...facts,
+      name: known?.name ?? own.name,
+      aliases: known?.aliases ?? [],
+      ...(own["gaugeSeries"] === undefined
+        ? {}
+        : { gaugeSeries: readSeries(own["gaugeSeries"], `${name} row ${own.row} column "Gauge series"`) }),
+      ...(leastRadius === undefined ? {} : { radiusRule: { table: "given", multiple: leastRadius, source } as const }),
+      ...(facts.tensileHigh ? { tensileHighIs: "planning value" as const } : {}),
+    };
+  });
+}
+
+function readSeries(given: CellValue, label: string): GaugeSeries {
+  const found = GAUGE_SERIES.find((series) => series === String(given).trim().toLowerCase());
+  if (!found) throw wrong(label, `one of ${GAUGE_SERIES.join(", ")}`, given);
+  return found;
+}

@@ -1,0 +1,222 @@
+/**
+ * Headers, units and types of every spill about a whole bill, fixed in one place: workbooks point at these columns, and
+ * one spill is read by the next through them (BILL.BLANKS by CUT.PLAN, CUT.PLAN by BILL.PRICE). A spill begins with its
+ * header row; a quantity carries its unit in brackets there, so that readTable understands it in either unit system.
+ */
+import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { fromInternal, type QuantityKind, SCALES, type UnitSystem, unitName } from "../../units/system.ts";
+
+/** "share" is a ratio from 0 to 1 to be formatted as a percentage; "list" is text such as "2; 3.5; 2". */
+export type SpillKind = QuantityKind | "text" | "list" | "count" | "share" | "number" | "money" | "date" | "h" | "min";
+
+export interface SpillColumn {
+  readonly header: string;
+  readonly kind: SpillKind;
+}
+export type SpillColumns = readonly SpillColumn[];
+
+const column = (header: string, kind: SpillKind): SpillColumn => ({ header, kind });
+/** Last column of every spill with one row a line: what is wrong with that row, in the one grammar; else "". */
+const MESSAGE = column("Message", "text");
+
+/** Item and figure, for a spill that sums up. */
+const SUMMARY: SpillColumns = [
+  column("Item", "text"),
+  column("Value", "number"),
+  column("Unit", "text"),
+  column("Note", "text"),
+];
+
+export const SPILLS = {
+  "BILL.BLANKS": [
+    column("Part", "text"),
+    column("Material", "text"),
+    column("Thickness", "length"),
+    column("Length", "length"),
+    column("Width", "length"),
+    column("Quantity", "count"), // blanks to cut: ordered, scrap allowance and first pieces
+    column("Ordered", "count"),
+    column("Grain", "text"), // rolling direction along the blank's "length", its "width", or "" for either
+    column("Cut path", "length"), // one blank: outline, holes and notches
+    column("Pierces", "count"),
+    column("Weight each", "mass"),
+    column("Weight", "mass"),
+    MESSAGE,
+  ],
+  "BILL.CHECK": [
+    column("Part", "text"),
+    column("Status", "text"), // clear, check, stop
+    column("Sentence", "text"),
+    column("Die", "text"),
+    column("Punch", "text"),
+    column("Radius", "length"),
+    column("Force", "force"),
+    column("Worst force", "force"),
+    column("Drawing radius", "text"), // accept, ask, other tool
+    column("Tolerance", "text"), // holds, at risk, will not hold
+    column("Worst spread", "length"), // plus and minus
+    column("Drawing tolerance", "length"), // plus and minus
+    MESSAGE,
+  ],
+  "BILL.TIMES": [
+    column("Part", "text"),
+    column("Station", "text"),
+    column("Set-up", "min"),
+    column("Each", "min"),
+    column("Quantity", "count"),
+    column("Total", "min"),
+    column("People", "count"),
+    column("Note", "text"),
+    MESSAGE,
+  ],
+  "BILL.ROUTE": [
+    column("Part", "text"),
+    column("Route", "text"), // shear, waterjet
+    column("Why", "text"), // chosen, pinned, needs the waterjet
+    column("On shear", "min"),
+    column("On waterjet", "min"),
+    column("On brake", "min"),
+    column("Cost", "money"),
+    MESSAGE,
+  ],
+  "BILL.ROUTE summary": SUMMARY,
+  "BILL.SETUPS": [
+    column("Run", "count"), // in this order
+    column("Set-up", "count"), // lines with the same number share die and punch
+    column("Part", "text"),
+    column("Die", "text"),
+    column("Punch", "text"),
+    column("Depth", "length"), // of the punch tip below the die's top, under load
+    column("Stops", "list"),
+    column("Order", "list"),
+    column("Order from", "text"), // outlines, plain tools, usual
+    column("Force", "force"),
+    column("Caution", "text"),
+    MESSAGE,
+  ],
+  "BILL.PRICE": [
+    column("Part", "text"),
+    column("Quantity", "count"),
+    column("Material", "money"),
+    column("Labour", "money"),
+    column("Set-up", "money"),
+    column("Outside", "money"),
+    column("Overhead", "money"),
+    column("Cost", "money"),
+    column("Unit price", "money"),
+    column("Price", "money"),
+    column("Note", "text"),
+    MESSAGE,
+  ],
+  "BILL.MACHINES": [
+    column("Question", "text"),
+    column("Value", "number"),
+    column("Unit", "text"),
+    column("Part", "text"), // the line that decides
+    column("Lines", "count"),
+    column("Share", "share"),
+  ],
+  "BILL.SHEETS": [
+    column("Material", "text"),
+    column("Thickness", "length"),
+    column("Stock", "text"),
+    column("Length", "length"),
+    column("Width", "length"),
+    column("Sheets", "count"),
+    column("Price each", "money"),
+    column("Price", "money"),
+    column("Lead days", "count"),
+    column("Certificate", "text"), // wanted, or ""
+    column("Weight each", "mass"),
+    column("Bundle weight", "mass"),
+    column("Handling", "text"),
+    MESSAGE,
+  ],
+  "BILL.WHATIF": [
+    column("Part", "text"),
+    column("Verdict", "text"), // in time, overtime, outside, breaks it
+    column("Station", "text"), // the one that decides
+    column("Hours", "h"), // of this line there
+    column("Finish", "date"),
+    column("Late by", "h"), // working hours past the time wanted
+    column("Note", "text"),
+    MESSAGE,
+  ],
+  "BILL.WHATIF stations": [
+    column("Station", "text"),
+    column("Queue", "h"),
+    column("Load", "h"),
+    column("Available", "h"),
+    column("Overtime", "h"),
+    column("Short", "h"),
+    column("Finish", "date"),
+    column("Note", "text"),
+  ],
+  "BILL.LOADIN": [
+    column("Order", "count"), // loaded first, used last
+    column("Area", "text"),
+    column("Piles", "count"),
+    column("Part", "text"),
+    column("Quantity", "count"),
+    column("Spares", "count"),
+    column("Weight each", "mass"),
+    column("Pile weight", "mass"), // of a full one
+    column("Handling", "text"),
+    column("Label", "text"),
+    MESSAGE,
+  ],
+  "CUT.PLAN": [
+    column("Pattern", "text"), // number, or "Total" in the last row of a material and thickness
+    column("Stock", "text"),
+    column("Material", "text"),
+    column("Thickness", "length"),
+    column("Length", "length"),
+    column("Width", "length"),
+    column("Sheets", "count"),
+    column("Blanks", "list"), // on one sheet: "A1 x 4; B2 x 2"
+    column("Remnants", "list"), // usable ones of one sheet: "12 x 48"
+    column("Yield", "share"),
+    column("Weight", "mass"),
+    column("Price", "money"), // of all sheets of the row
+    column("Lower bound", "number"), // of sheets, or of price where prices differ; Total rows only
+    MESSAGE,
+  ],
+  "CUT.LIST": [
+    column("Cut", "count"),
+    column("Pattern", "text"),
+    column("Piece", "text"), // goes in
+    column("Gauge", "length"),
+    column("Cut length", "length"),
+    column("Strokes", "count"),
+    column("Falls", "text"),
+    column("Stays", "text"),
+    column("Turn", "text"),
+    column("Note", "text"),
+    MESSAGE,
+  ],
+} as const satisfies Record<string, SpillColumns>;
+export type SpillName = keyof typeof SPILLS;
+
+export const headers = (name: SpillName): string[] => SPILLS[name].map(({ header }) => header);
+
+/** "Length" -> "Length (in)"; hours and minutes carry theirs too, money and counts have none. */
+export const headerRow = (name: SpillName, system: UnitSystem): string[] =>
+  SPILLS[name].map(({ header, kind }) => {
+    const unit = kind in SCALES ? unitName(kind as QuantityKind, system) : kind === "h" || kind === "min" ? kind : "";
+    return unit === "" ? header : `${header} (${unit})`;
+  });
+
+/** A row by its headers; figures in internal units, hours and minutes as they are. What is left out is "". */
+export type SpillRow = Readonly<Record<string, CellValue | undefined>>;
+
+/** The finished block: header row and rows, figures in the call's unit system. */
+export function spill(name: SpillName, rows: readonly SpillRow[], system: UnitSystem): CellMatrix {
+  const columns: SpillColumns = SPILLS[name];
+  return [headerRow(name, system), ...rows.map((row) => columns.map((column) => written(row, column, system)))];
+}
+
+function written(row: SpillRow, { header, kind }: SpillColumn, system: UnitSystem): CellValue {
+  const value = row[header];
+  if (value === undefined || value === null) return "";
+  return typeof value === "number" && kind in SCALES ? fromInternal(value, kind as QuantityKind, system) : value;
+}

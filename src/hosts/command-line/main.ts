@@ -1,0 +1,59 @@
+import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
+import { type CustomFunctions, noCustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
+import type { Command, CommandContext } from "./command.ts";
+import { UsageError } from "./usage.ts";
+
+/** Subcommands of `shop`, each loaded when it is asked for: the start-up time of one does not burden the others. */
+const commands: Readonly<Record<string, () => Promise<Command>>> = {
+  calc: async () => (await import("./calc.ts")).calc,
+  recalc: async () => (await import("./recalc.ts")).recalc,
+  check: async () => (await import("./check.ts")).check,
+  functions: async () => (await import("./catalogue.ts")).functions,
+  freeze: async () => (await import("./freeze.ts")).freeze,
+  print: async () => (await import("./print.ts")).print,
+};
+
+const USAGE = 64;
+const OWN_FAULT = 70;
+
+async function standardInput(): Promise<string> {
+  const pieces: Buffer[] = [];
+  for await (const piece of process.stdin) pieces.push(piece as Buffer);
+  return Buffer.concat(pieces).toString("utf8");
+}
+
+/** The catalogue, where it is needed: recalc only hands out work, its threads load the functions themselves. */
+const functionsFor = async (command: string): Promise<CustomFunctions> =>
+  command === "recalc" ? noCustomFunctions : (await import("../../cells/catalogue.ts")).shopFunctions;
+
+async function main(args: readonly string[]): Promise<number> {
+  const [name = "", ...rest] = args;
+  const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  const context: CommandContext = {
+    functions: load ? await functionsFor(name) : noCustomFunctions,
+    version: PRODUCT_VERSION,
+    out: (text) => process.stdout.write(text),
+    note: (text) => process.stderr.write(text),
+    input: standardInput,
+    interactive: process.stderr.isTTY === true,
+  };
+  if (!load) {
+    context.note(`shop must be followed by one of ${Object.keys(commands).join(", ")}; got ${name || "nothing"}\n`);
+    return USAGE;
+  }
+  try {
+    return await (await load())(rest, context);
+  } catch (error) {
+    if (error instanceof UsageError) {
+      context.note(`${error.message}\n`);
+      return USAGE;
+    }
+    context.note(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
+    return OWN_FAULT;
+  }
+}
+
+// A reader that has seen enough (head) closes the pipe: that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : OWN_FAULT));
+
+process.exitCode = await main(process.argv.slice(2));

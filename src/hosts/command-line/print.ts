@@ -1,0 +1,117 @@
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { basename, join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { CURRENT_EDITION } from "../../data/materials/editions.ts";
+import { bookOf } from "../../job/workbook-book.ts";
+import { document, type Paper } from "../../papers/page.ts";
+import { type Print, printOf } from "../../papers/papers.ts";
+import { serialNow } from "../../sheet/formula/serial-now.ts";
+import { Calculator } from "../../sheet/graph/calculator.ts";
+import { FileRefusal } from "../../sheet/package/file-refusal.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import { callerPath, isFile } from "./caller.ts";
+import type { Command, CommandContext } from "./command.ts";
+import { findBrowser, printToPdf } from "./print/browser.ts";
+import { FolderRefusal, markFolder, readyFolder, writeInto } from "./print/output-folder.ts";
+import { readArguments, UsageError } from "./usage.ts";
+
+const REFUSED = 2;
+const CANCELLED = 130; // 128 and the number of the interrupt, as shells count
+const PDF = "pack.pdf";
+
+/** `shop print WORKBOOK.xlsx OUT_DIR [--no-pdf] [--json]`: the papers for the floor. Exit 2 on a refused file or folder, 130 when interrupted. */
+export const print: Command = async (args, context) => {
+  const { values, positionals } = readArguments(args, { "no-pdf": { type: "boolean" }, json: { type: "boolean" } });
+  const [given, out] = positionals;
+  if (given === undefined || out === undefined || positionals.length > 2)
+    throw new UsageError("print takes WORKBOOK.xlsx and OUT_DIR");
+  const [from, folder] = [callerPath(given), callerPath(out)];
+  if (!isFile(from)) throw new UsageError(`${given} is not a file`);
+  const refuse = (words: string) => {
+    context.note(`${words}\n`);
+    return REFUSED;
+  };
+  try {
+    const made = papersOf(from, context);
+    if (!made)
+      return refuse(
+        `${given} must hold a bill: a range with the columns Part, Material, Thickness, Flanges, Quantity; got none`,
+      );
+    readyFolder(folder);
+    const { papers, outlines } = made;
+    const files = [...papers, ...outlines].map(({ file }) => file);
+    markFolder(folder, [...files, PDF]);
+    for (const paper of papers) writeInto(folder, paper.file, document(paper));
+    for (const { file, svg } of outlines) writeInto(folder, file, svg);
+    const pdf = values["no-pdf"] ? false : await pack(papers, folder, context);
+    if (pdf === "cancelled") {
+      context.note(`cancelled: ${files.length} files are in ${out}, ${PDF} is not\n`);
+      return CANCELLED;
+    }
+    const pages = papers.reduce((sum, paper) => sum + paper.pages.length, 0);
+    if (values.json)
+      context.out(`${JSON.stringify({ files: pdf ? [...files, PDF] : files, pages, pdf: pdf ? PDF : null })}\n`);
+    else context.out(`${files.length} files with ${pages} pages in ${out}${pdf ? `, all together in ${PDF}` : ""}\n`);
+    return 0;
+  } catch (problem) {
+    if (problem instanceof FileRefusal) return refuse(`${given}: ${problem.message}`);
+    if (problem instanceof FolderRefusal) return refuse(`${out} ${problem.message}`);
+    throw problem;
+  }
+};
+
+function papersOf(from: string, context: CommandContext): Print | undefined {
+  const workbook = readWorkbook(new Uint8Array(readFileSync(from)));
+  const calculator = new Calculator(workbook, { functions: context.functions, now: serialNow(new Date()) });
+  calculator.calculateAll();
+  const kept = [...calculator.formulas()].filter((cell) => cell.kept || cell.circular).length;
+  return printOf(bookOf(workbook), {
+    name: basename(from),
+    version: context.version,
+    edition: CURRENT_EDITION.name,
+    date: new Date().toISOString().slice(0, 10),
+    stale: kept + calculator.stale().size,
+    tick: context.interactive ? (words) => context.note(`\r\u001b[K${words}`) : undefined,
+  });
+}
+
+/** All pages as one PDF, where a browser is here to print it; a note where there is none. */
+async function pack(made: readonly Paper[], folder: string, context: CommandContext): Promise<boolean | "cancelled"> {
+  const browser = await findBrowser();
+  if (browser === undefined) {
+    context.note(`no browser found for ${PDF}; set CHROMIUM to one, or print index.html by hand\n`);
+    return false;
+  }
+  const work = mkdtempSync(join(tmpdir(), "bracket-bill-print-"));
+  const cancelling = new AbortController();
+  const cancel = () => cancelling.abort();
+  process.once("SIGINT", cancel);
+  try {
+    const page = join(work, "pack.html");
+    mkdirSync(join(work, "profile"));
+    writeFileSync(page, document({ title: made[0]!.title, pages: made.flatMap(({ pages }) => pages) }));
+    writeInto(
+      folder,
+      PDF,
+      await printToPdf(browser, pathToFileURL(page).href, join(work, "profile"), cancelling.signal),
+    );
+    return true;
+  } catch (problem) {
+    if (cancelling.signal.aborted) return "cancelled";
+    context.note(`${browser} did not print ${PDF}: ${(problem as Error).message}\n`);
+    return false;
+  } finally {
+    process.removeListener("SIGINT", cancel);
+    removeProfile(work);
+  }
+}
+
+/** Helpers of a browser that was ended may still write into its profile; what then stays is the system's to clear away. */
+function removeProfile(folder: string): void {
+  try {
+    rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
+  } catch (problem) {
+    if ((problem as NodeJS.ErrnoException).code === undefined) throw problem;
+  }
+}

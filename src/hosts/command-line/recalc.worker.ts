@@ -1,0 +1,39 @@
+import { mkdirSync, readFileSync } from "node:fs";
+import { dirname } from "node:path";
+import { parentPort } from "node:worker_threads";
+import { shopFunctions } from "../../cells/catalogue.ts";
+import { FileRefusal } from "../../sheet/package/file-refusal.ts";
+import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
+import { refusedFile } from "../../sheet/report/refused-file.ts";
+import type { FileResult } from "../../sheet/report/report.ts";
+import type { Job } from "./plan-jobs.ts";
+import { replaceFile } from "./replace-file.ts";
+import type { RunOptions } from "./run-jobs.ts";
+
+function runJob(job: Job, options: RunOptions): FileResult {
+  try {
+    const bytes = readFileSync(job.from);
+    const { result, output } = recalculateBytes(bytes, {
+      functions: shopFunctions,
+      ...options,
+      in: job.in,
+      out: job.out,
+    });
+    if (output && job.to !== null && !(result.report.changed === 0 && job.from === job.to)) {
+      mkdirSync(dirname(job.to), { recursive: true });
+      replaceFile(job.to, output);
+    }
+    return result;
+  } catch (error) {
+    return refusedFile(
+      job.in,
+      new FileRefusal("unreadable", error instanceof Error ? error.message : String(error)),
+      0,
+    );
+  }
+}
+
+/** Runs in a thread of its own: takes one job at a time, answers with its result. */
+parentPort?.on("message", ({ job, options }: { job: Job; options: RunOptions }) => {
+  parentPort!.postMessage(runJob(job, options));
+});

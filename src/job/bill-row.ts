@@ -1,0 +1,28 @@
+/** Which line of the bill a row of a sheet is about: the row itself on the bill's sheet, elsewhere by the part it names. */
+import type { BillRow } from "../cells/tables/bill.ts";
+import { isBlank } from "../units/cell.ts";
+import { type BookSheet, cellAt } from "./book.ts";
+import { foldHeader } from "./find-table.ts";
+import { type ShopBill, TABLES } from "./shop-bill.ts";
+
+const PART_WORDS = TABLES.bill.has[0].map(foldHeader);
+
+export function billRowAt({ table, rows }: ShopBill, sheet: BookSheet, row: number): BillRow | undefined {
+  if (sheet.name === table.sheet.name) {
+    const inTable = row - table.top + 1; // the header is row 1
+    return rows.find((line) => line.row === inTable);
+  }
+  const part = partNamed(sheet, row);
+  return part === undefined ? undefined : rows.find((line) => line.part.toLowerCase() === part.toLowerCase());
+}
+
+/** The cell of this row under the nearest header that says "Part". */
+function partNamed(sheet: BookSheet, row: number): string | undefined {
+  for (let above = row - 1; above >= 0; above--)
+    for (let column = 0; column < (sheet.rows[above]?.length ?? 0); column++) {
+      if (!PART_WORDS.includes(foldHeader(cellAt(sheet, above, column)))) continue;
+      const cell = cellAt(sheet, row, column);
+      return isBlank(cell) ? undefined : String(cell);
+    }
+  return undefined;
+}

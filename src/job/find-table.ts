@@ -1,0 +1,94 @@
+/** Finds a table in a workbook by what its header row says, wherever it stands and whatever the sheet is called. */
+import { type CellMatrix, type CellValue, isBlank } from "../units/cell.ts";
+import { type Book, type BookSheet, cellAt } from "./book.ts";
+
+export interface FoundTable {
+  readonly sheet: BookSheet;
+  /** Of the header row, counted from 0. */
+  readonly top: number;
+  readonly left: number;
+  /** The header row and everything below it up to the first empty row. */
+  readonly matrix: CellMatrix;
+}
+
+/** Any one of the words of each entry must stand in the header, and none of `lacks`; units in brackets do not count. */
+export interface TableWords {
+  readonly has: readonly (readonly string[])[];
+  readonly lacks?: readonly string[];
+}
+
+const WITHOUT_UNIT = /\s*[([][^)\]]*[)\]]\s*$/;
+
+/** A word as headers are compared: without unit, case, blanks and dots. */
+export function foldHeader(cell: CellValue): string {
+  if (typeof cell !== "string") return "";
+  const known = folded.get(cell);
+  if (known !== undefined) return known;
+  const word = cell
+    .replace(WITHOUT_UNIT, "")
+    .toLowerCase()
+    .replace(/[\s\-_.:*]+/g, "");
+  if (folded.size >= MOST_FOLDED) folded.clear();
+  folded.set(cell, word);
+  return word;
+}
+
+/** The same sheets are looked through after every edit. */
+const folded = new Map<string, string>();
+const MOST_FOLDED = 10_000; // chosen: about a megabyte
+
+export function findTable(book: Book, { has, lacks = [] }: TableWords): FoundTable | undefined {
+  const wanted = has.map((any) => any.map(foldHeader));
+  const unwanted = lacks.map(foldHeader);
+  const found = runsOf(book).find(
+    ({ titles }) =>
+      wanted.every((any) => any.some((word) => titles.has(word))) && !unwanted.some((word) => titles.has(word)),
+  );
+  if (!found) return undefined;
+  const { sheet, top, left, right } = found;
+  return { sheet, top, left, matrix: tableBelow(sheet, top, left, right) };
+}
+
+/** Cells side by side without a gap: what a header row is, and every other row too. */
+interface Run {
+  readonly sheet: BookSheet;
+  readonly top: number;
+  readonly left: number;
+  readonly right: number;
+  readonly titles: ReadonlySet<string>;
+}
+
+/** Every table of a workbook is looked for in the same rows: they are read once. */
+const runsKnown = new WeakMap<Book, readonly Run[]>();
+
+function runsOf(book: Book): readonly Run[] {
+  const known = runsKnown.get(book) ?? book.flatMap((sheet) => sheet.rows.flatMap((_, top) => runsIn(sheet, top)));
+  runsKnown.set(book, known);
+  return known;
+}
+
+function runsIn(sheet: BookSheet, top: number): Run[] {
+  const width = sheet.rows[top]?.length ?? 0;
+  const runs: Run[] = [];
+  for (let left = 0; left < width; left++) {
+    if (isBlank(cellAt(sheet, top, left))) continue;
+    let right = left;
+    while (!isBlank(cellAt(sheet, top, right + 1))) right++;
+    const cells = sheet.rows[top]!.slice(left, right + 1);
+    // Every header that is looked for has at least two words.
+    if (cells.filter((cell) => typeof cell === "string").length > 1)
+      runs.push({ sheet, top, left, right, titles: new Set(cells.map(foldHeader)) });
+    left = right;
+  }
+  return runs;
+}
+
+function tableBelow(sheet: BookSheet, top: number, left: number, right: number): CellMatrix {
+  const matrix: CellMatrix = [];
+  for (let row = top; row < sheet.rows.length; row++) {
+    const cells = Array.from({ length: right - left + 1 }, (_, i) => cellAt(sheet, row, left + i));
+    if (row > top && cells.every(isBlank)) break;
+    matrix.push(cells);
+  }
+  return matrix;
+}

@@ -1,0 +1,106 @@
+/** The sheets of paper: one document of HTML, one page of it, and the few parts pages are made of. */
+import { escapeMarkup } from "./drawing/svg.ts";
+
+export interface Paper {
+  /** Path below the folder, with "/". */
+  readonly file: string;
+  readonly title: string;
+  /** One string a sheet of paper. */
+  readonly pages: readonly string[];
+}
+
+export const GENERATOR = "Bracket Bill print";
+
+const STYLE = `
+:root { color-scheme: light; }
+@page { size: letter; margin: 12mm; }
+* { box-sizing: border-box; }
+body { margin: 0 auto; max-width: 190mm; padding: 4mm; background: #fff; color: #000; font: 10.5pt/1.3 system-ui, sans-serif; overflow-wrap: anywhere; }
+.page { break-after: page; }
+.page:last-of-type { break-after: auto; }
+.page + .page { margin-top: 12mm; border-top: 1px solid #000; padding-top: 4mm; }
+@media print { body { padding: 0; max-width: none; } .page + .page { margin-top: 0; border: 0; padding-top: 0; } }
+@media screen and (max-width: 600px) { .facts { grid-template-columns: 1fr 1fr !important; } .drawings { grid-template-columns: 1fr !important; } .page { overflow-x: auto; } }
+h1 { margin: 0; font-size: 22pt; line-height: 1.1; }
+h2 { margin: 4mm 0 1mm; font-size: 12pt; break-after: avoid; }
+p { margin: 1mm 0; }
+.head { display: flex; justify-content: space-between; align-items: baseline; gap: 6mm; border-bottom: 2px solid #000; padding-bottom: 1mm; }
+.head .status { font-size: 14pt; font-weight: 700; white-space: nowrap; }
+.stop .status, .unreadable .status { border: 2px solid #000; padding: 0 2mm; }
+.facts { display: grid; grid-template-columns: repeat(5, 1fr); gap: 1mm 3mm; margin: 2mm 0; }
+.facts dt { font-size: 9pt; }
+.facts dd { margin: 0; font-size: 12pt; font-weight: 600; line-height: 1.15; }
+.drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
+.drawings.many { grid-template-columns: repeat(4, 1fr); gap: 2mm; }
+.drawings.many svg { max-height: 36mm; }
+.drawings figure { margin: 0; border: 1px solid #000; padding: 1mm; }
+figcaption { font-size: 9pt; text-align: center; }
+svg { display: block; width: 100%; max-height: 52mm; }
+svg .paper { fill: #fff; }
+.plan { margin: 3mm 0; break-inside: avoid; }
+.plan svg { max-height: 110mm; }
+table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
+thead { display: table-header-group; }
+tr { break-inside: avoid; }
+th { text-align: left; font-size: 9pt; border-bottom: 1.5px solid #000; padding: 0.6mm 1.5mm; vertical-align: bottom; }
+td { border-bottom: 0.5px solid #777; padding: 0.8mm 1.5mm; vertical-align: top; }
+th, td { overflow-wrap: normal; }
+td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; }
+td.number { white-space: nowrap; }
+td.short, th.short { white-space: nowrap; }
+.stops td { font-size: 14pt; }
+.cautions { font-size: 9.5pt; line-height: 1.25; }
+.cuts, .strips { font-size: 8.5pt; line-height: 1.15; }
+.cuts td { padding: 0.3mm 1mm; }
+.cuts th { white-space: nowrap; }
+.cuts th.number { white-space: normal; }
+.cuts td:nth-child(6) { width: 46%; }
+td .blank { min-width: 15mm; }
+.strips .blank { min-width: 12mm; }
+.cuts .box { width: 3.4mm; height: 3.4mm; vertical-align: -0.5mm; }
+.box { display: inline-block; width: 5mm; height: 5mm; border: 1.5px solid #000; vertical-align: -1mm; }
+.blank { display: inline-block; min-width: 22mm; border-bottom: 1px solid #000; }
+ul { margin: 1mm 0; padding-left: 5mm; }
+.findings { font-size: 9pt; line-height: 1.2; }
+.cautions li { list-style: none; margin-left: -5mm; }
+.total td { border-top: 1.5px solid #000; font-weight: 700; }
+.foot { font-size: 9pt; margin-top: 3mm; }
+`;
+
+export const document = ({ title, pages }: Pick<Paper, "title" | "pages">): string =>
+  `<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="generator" content="${GENERATOR}"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>${escapeMarkup(title)}</title><style>${STYLE}</style></head>
+<body>${pages.map((page) => `<section class="page">${page}</section>`).join("\n")}</body></html>
+`;
+
+export const text = escapeMarkup;
+export const BOX = '<span class="box"></span>';
+export const BLANK = '<span class="blank">&nbsp;</span>';
+
+export interface Column {
+  readonly title: string;
+  readonly number?: boolean;
+  /** Never broken into lines. */
+  readonly short?: boolean;
+}
+
+/** Cells are text; what is markup already (a box to tick) is given as { markup }. */
+export type Cell = string | { readonly markup: string };
+
+export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], kind = ""): string {
+  const attribute = ({ number, short }: Column) => (number ? ' class="number"' : short ? ' class="short"' : "");
+  const cell = (content: Cell, i: number) =>
+    `<td${attribute(columns[i]!)}>${typeof content === "string" ? text(content) : content.markup}</td>`;
+  return `<table class="${kind}"><thead><tr>${columns.map((column) => `<th${attribute(column)} scope="col">${text(column.title)}</th>`).join("")}</tr></thead><tbody>${rows
+    .map((row) => `<tr>${row.map(cell).join("")}</tr>`)
+    .join("")}</tbody></table>`;
+}
+
+export const facts = (rows: readonly (readonly [string, string])[]): string =>
+  `<dl class="facts">${rows.map(([name, value]) => `<div><dt>${text(name)}</dt><dd>${text(value)}</dd></div>`).join("")}</dl>`;
+
+export const list = (lines: readonly string[], kind = ""): string =>
+  `<ul class="${kind}">${lines.map((line) => `<li>${kind === "cautions" ? `${BOX} ` : ""}${text(line)}</li>`).join("")}</ul>`;
+
+export const heading = (title: string, status?: string): string =>
+  `<div class="head ${status ?? ""}"><h1>${text(title)}</h1>${status ? `<span class="status">${text(status)}</span>` : ""}</div>`;

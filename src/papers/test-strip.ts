@@ -1,0 +1,59 @@
+/** One strip a sheet and die: what to bend and what to measure, so that the shop's own deduction replaces the calculated one. */
+
+import type { LineWork } from "../job/line-report.ts";
+import { show, showReading } from "../units/show.ts";
+import type { UnitSystem } from "../units/system.ts";
+import { BLANK, BOX, heading, table } from "./page.ts";
+
+export function testStrips(works: readonly LineWork[], system: UnitSystem): string {
+  const length = (value: number) => show(value, "length", system, 4);
+  const seen = new Map<string, { rows: string[]; parts: string[] }>();
+  for (const { line, check, bends } of works) {
+    if (!bends[0] || !check.chosen) continue;
+    const { die, punch } = check.chosen.setup;
+    const made = bends.flatMap(({ part }) => part.bends);
+    const square = made.find(({ angle }) => Math.abs(angle) === 90) ?? made[0]!;
+    const key = [line.material.name, line.thickness, die.name, punch?.name ?? "", Math.abs(square.angle)].join("\n");
+    const known = seen.get(key);
+    if (known) known.parts.push(line.part);
+    else
+      seen.set(key, {
+        parts: [line.part],
+        rows: [
+          `${line.material.name}, ${length(line.thickness)}`,
+          `${die.name}, ${punch?.name ?? "no punch named"}`,
+          `${Math.abs(square.angle)}°`,
+          showReading(square.insideRadius, system),
+          showReading(square.deduction, system),
+        ],
+      });
+  }
+  return [
+    heading("Test strips"),
+    "<p>Cut a strip square and about a hand wide from the same sheet, measure its length, bend it in the middle, measure both outside flanges and the angle. Deduction = flange A + flange B − length. Radius and deduction below are calculated; what is measured replaces them.</p>",
+    table(
+      [
+        { title: "Sheet" },
+        { title: "Die, punch" },
+        { title: "Angle" },
+        { title: "Radius", number: true },
+        { title: "Deduction", number: true },
+        { title: "Length" },
+        { title: "Flange A" },
+        { title: "Flange B" },
+        { title: "For", short: true },
+        { title: "" },
+      ],
+      [...seen.values()].map(({ rows, parts }) => [
+        ...rows,
+        { markup: BLANK },
+        { markup: BLANK },
+        { markup: BLANK },
+        parts.length > 1 ? `${parts[0]} + ${parts.length - 1}` : parts[0]!,
+        { markup: BOX },
+      ]),
+      "strips",
+    ),
+    '<p class="foot">STRIP functions in the workbook turn what is measured into the shop\'s own figures.</p>',
+  ].join("\n");
+}

@@ -1,0 +1,312 @@
+import type { AstExpression } from "@borgar/fx/xlsx";
+import { CellError, type CellMatrix, type CellValue, ERROR_CODES, type ErrorCode } from "../../units/cell.ts";
+import { functionName } from "../formula/function-name.ts";
+import { SyntaxRefusal } from "../formula/parse.ts";
+import { worksheetFunction } from "../functions/registry.ts";
+import { compileCall } from "./call.ts";
+import { type Code, type Frame, type Grid, keep, type Scope } from "./frame.ts";
+import { applyBinary, binaryOperators, unaryOperators } from "./operators.ts";
+import { areasOf, dereference, intersect, join, overlap } from "./reference.ts";
+import { compileRange, compileTable, type ReferenceCode } from "./reference-code.ts";
+import type { Precedent, Template } from "./template.ts";
+import { AreaList, errorOf, isMatrix, Lambda, NAME, NULL, NUM, RangeRef, VALUE, type Value } from "./value.ts";
+
+/** Names bound at this point of the formula, innermost last. */
+type Names = readonly string[];
+
+/**
+ * Turns a formula tree into closures. `array` says whether an expression is evaluated as an array formula (every
+ * element) or as an ordinary one (one cell of a range by implicit intersection); parameters of kind "a" switch it on.
+ */
+export class Compiler {
+  readonly precedents: Precedent[] = [];
+  dynamic = false;
+  /** The meaning depends on where the cell stands ([@Qty] without its table's name): not for other cells. */
+  local = false;
+
+  constructor(
+    readonly grid: Grid,
+    readonly sheet: number,
+    readonly row: number,
+    readonly column: number,
+  ) {}
+
+  /** Code that may yield a reference. */
+  code(node: AstExpression, array: boolean, names: Names): Code {
+    switch (node.type) {
+      case "Literal": {
+        if (typeof node.value === "boolean") return constant(node.value);
+        const slot = Number(node.value);
+        return (frame) => frame.literals[slot]!;
+      }
+      case "ErrorLiteral":
+        return constant(literalError(node.value));
+      case "ArrayExpression": {
+        const matrix = node.elements.map((row) => row.map((element) => arrayElement(element)));
+        return constant(matrix);
+      }
+      case "ReferenceIdentifier":
+        return this.reference(node.value, node.kind, names).code;
+      case "UnaryExpression":
+        return this.unary(node.operator, node.arguments[0]!, array, names);
+      case "BinaryExpression":
+        return this.binary(node, array, names);
+      case "CallExpression":
+        return this.call(node, array, names);
+      case "LambdaExpression":
+        return this.lambda(node, names);
+      case "LetExpression":
+        return this.let(node, array, names);
+      default:
+        throw new SyntaxRefusal(`cannot read ${(node as { type: string }).type}`);
+    }
+  }
+
+  /** Code that yields a plain value: one in an ordinary formula, possibly a matrix in an array formula. */
+  single(node: AstExpression, array: boolean, names: Names): (frame: Frame) => CellValue | CellMatrix {
+    if (node.type === "ReferenceIdentifier") {
+      const reference = this.reference(node.value, node.kind, names);
+      if (reference.cell) return reference.cell;
+      return array
+        ? (frame) => dereference(reference.code(frame), frame)
+        : (frame) => intersect(reference.code(frame), frame);
+    }
+    const code = this.code(node, array, names);
+    if (node.type === "Literal" || node.type === "ArrayExpression") return code as (frame: Frame) => CellValue;
+    return array ? (frame) => dereference(code(frame), frame) : (frame) => intersectOrKeep(code(frame), frame);
+  }
+
+  private reference(text: string, kind: string, names: Names): ReferenceCode {
+    if (kind === "table") return compileTable(this, text);
+    if (kind !== "name") return compileRange(this, text);
+    const bound = names.lastIndexOf(text.toLowerCase());
+    if (bound >= 0) {
+      const hops = names.length - 1 - bound;
+      return { code: (frame) => scopeAt(frame, hops) };
+    }
+    return { code: this.definedName(text) };
+  }
+
+  private definedName(text: string): Code {
+    const bang = text.lastIndexOf("!");
+    const prefix = bang >= 0 ? text.slice(0, bang).replace(/^'|'$/g, "").replaceAll("''", "'") : "";
+    const book = /^\[(\d+)\]/.exec(prefix);
+    if (book && book[1] !== "0") return () => keep("external-link", text);
+    const sheetName = prefix.replace(/^\[\d+\]/, "");
+    const sheet = sheetName === "" ? this.sheet : this.grid.sheetIndex(sheetName);
+    if (sheet === undefined) return constant(errorOf("#REF!"));
+    const name = text.slice(bang + 1);
+    const found = this.grid.definedName(name, sheet);
+    if (found === undefined) {
+      const table = this.grid.table(name);
+      if (table) return compileTable(this, `${name}[]`).code;
+      return constant(new CellError("#NAME?", `${name} is neither a name nor a function of this workbook`));
+    }
+    if (found === null || typeof found !== "object" || found instanceof CellError) return constant(found);
+    this.precedents.push(...found.precedents);
+    this.dynamic ||= found.dynamic;
+    return (frame) => {
+      const template = this.grid.definedName(name, sheet) as Template;
+      return template.code(inCell(frame, template.literals));
+    };
+  }
+
+  private unary(operator: string, argument: AstExpression, array: boolean, names: Names): Code {
+    if (operator === "@") {
+      const code = this.code(argument, array, names);
+      return (frame) => intersect(code(frame), frame);
+    }
+    if (operator === "#") {
+      const code = this.code(argument, array, names);
+      this.dynamic = true;
+      return (frame) => {
+        const value = code(frame);
+        if (!(value instanceof RangeRef)) return value instanceof CellError ? value : errorOf("#REF!");
+        return frame.grid.spillOf(value.sheet, value.top, value.left) ?? errorOf("#REF!");
+      };
+    }
+    const code = this.single(argument, array, names);
+    const operate = unaryOperators[operator];
+    if (!operate) throw new SyntaxRefusal(`unknown operator ${operator}`);
+    return (frame) => {
+      const value = code(frame);
+      return isMatrix(value) ? value.map((row) => row.map(operate)) : operate(value);
+    };
+  }
+
+  private binary(node: Extract<AstExpression, { type: "BinaryExpression" }>, array: boolean, names: Names): Code {
+    // A long chain a+b+c+... is a tree as deep as the formula is long: walk its left spine instead of recursing.
+    const steps: { operator: string; right: AstExpression }[] = [];
+    let left: AstExpression = node;
+    while (left.type === "BinaryExpression" && binaryOperators[left.operator]) {
+      steps.push({ operator: left.operator, right: left.arguments[1]! });
+      left = left.arguments[0]!;
+    }
+    if (steps.length === 0) return this.referenceOperator(node, array, names);
+    const first = this.single(left, array, names);
+    const rest = steps.reverse().map((step) => ({
+      operate: binaryOperators[step.operator]!,
+      right: this.single(step.right, array, names),
+    }));
+    if (rest.length === 1) {
+      const { operate, right } = rest[0]!;
+      return (frame) => applyBinary(operate, first(frame), right(frame));
+    }
+    return (frame) => {
+      let value = first(frame);
+      for (const { operate, right } of rest) value = applyBinary(operate, value, right(frame));
+      return value;
+    };
+  }
+
+  private referenceOperator(
+    node: Extract<AstExpression, { type: "BinaryExpression" }>,
+    array: boolean,
+    names: Names,
+  ): Code {
+    const a = this.code(node.arguments[0]!, array, names);
+    const b = this.code(node.arguments[1]!, array, names);
+    if (node.operator === ":") {
+      this.dynamic = true;
+      return (frame) => join(a(frame), b(frame));
+    }
+    if (node.operator === ",") {
+      return (frame) => {
+        const [x, y] = [a(frame), b(frame)];
+        if (x instanceof CellError) return x;
+        if (y instanceof CellError) return y;
+        return new AreaList([...areasOf(x), ...areasOf(y)]);
+      };
+    }
+    return (frame) => {
+      const both = areasOf(a(frame)).flatMap((x) => areasOf(b(frame)).flatMap((y) => overlap(x, y) ?? []));
+      return both.length === 0 ? NULL : both.length === 1 ? both[0] : new AreaList(both);
+    };
+  }
+
+  private call(node: Extract<AstExpression, { type: "CallExpression" }>, array: boolean, names: Names): Code {
+    const callee = node.callee as AstExpression | { type: "Identifier"; name: string };
+    if (callee.type !== "Identifier") {
+      return this.applyLambda(this.code(callee, array, names), node.arguments, names);
+    }
+    const bound = names.lastIndexOf(callee.name.toLowerCase());
+    if (bound >= 0) {
+      const hops = names.length - 1 - bound;
+      return this.applyLambda((frame) => scopeAt(frame, hops), node.arguments, names);
+    }
+    const { name, custom } = functionName(callee.name);
+    if (custom) {
+      const canonical = this.grid.custom.resolve(name);
+      if (canonical !== undefined) return this.customCall(canonical, node.arguments, names);
+      return (frame) => frame.grid.unknownFunction(`SHOP.${name}`);
+    }
+    const known = worksheetFunction(name);
+    if (known) {
+      if (known.dynamic) this.dynamic = true;
+      return compileCall(this, known, node.arguments, array, names);
+    }
+    if (this.grid.definedName(callee.name, this.sheet) !== undefined) {
+      return this.applyLambda(this.definedName(callee.name), node.arguments, names);
+    }
+    return (frame) => frame.grid.unknownFunction(callee.name);
+  }
+
+  private customCall(canonical: string, nodes: readonly (AstExpression | null)[], names: Names): Code {
+    const args = nodes.map((node) => (node === null ? undefined : this.single(node, true, names)));
+    return (frame) =>
+      frame.grid.custom.call(
+        canonical,
+        args.map((arg) => arg?.(frame)),
+      ).value;
+  }
+
+  private applyLambda(target: Code, nodes: readonly (AstExpression | null)[], names: Names): Code {
+    const args = nodes.map((node) => (node === null ? undefined : this.code(node, true, names)));
+    return (frame) => {
+      const lambda = target(frame);
+      if (lambda instanceof CellError) return lambda;
+      if (!(lambda instanceof Lambda)) return VALUE;
+      return lambda.call(args.map((arg) => arg?.(frame)));
+    };
+  }
+
+  private lambda(node: Extract<AstExpression, { type: "LambdaExpression" }>, names: Names): Code {
+    const parameters = node.params.map((parameter) => bareName(parameter.name));
+    if (!node.body) throw new SyntaxRefusal("LAMBDA needs a calculation as its last argument");
+    const body = this.code(node.body, true, [...names, ...parameters]);
+    return (frame) => {
+      const outer = frame.scope;
+      return new Lambda(parameters.length, (args) => {
+        if (args.length > parameters.length) return VALUE;
+        const before = frame.scope;
+        let scope = outer;
+        for (let i = 0; i < parameters.length; i++) scope = { value: args[i], outer: scope };
+        frame.scope = scope;
+        try {
+          return body(frame);
+        } catch (error) {
+          // A LAMBDA that calls itself without end: Excel answers #NUM!.
+          if (error instanceof RangeError) return NUM;
+          throw error;
+        } finally {
+          frame.scope = before;
+        }
+      });
+    };
+  }
+
+  private let(node: Extract<AstExpression, { type: "LetExpression" }>, array: boolean, names: Names): Code {
+    let inner = names;
+    const values = node.declarations.map((declaration) => {
+      const code = declaration.init ? this.code(declaration.init, array, inner) : constant(null);
+      inner = [...inner, bareName(declaration.id.name)];
+      return code;
+    });
+    if (!node.body) throw new SyntaxRefusal("LET needs a calculation as its last argument");
+    const body = this.code(node.body, array, inner);
+    return (frame) => {
+      const before: Scope | undefined = frame.scope;
+      try {
+        for (const value of values) frame.scope = { value: value(frame), outer: frame.scope };
+        return body(frame);
+      } finally {
+        frame.scope = before;
+      }
+    };
+  }
+}
+
+const constant =
+  (value: Value): Code =>
+  () =>
+    value;
+
+const bareName = (name: string): string => name.replace(/^_xl(?:pm|op)\./i, "").toLowerCase();
+
+function scopeAt(frame: Frame, hops: number): Value {
+  let scope = frame.scope;
+  for (let i = 0; i < hops; i++) scope = scope?.outer;
+  return scope?.value;
+}
+
+/** A computed array in an ordinary formula stays an array: only references are narrowed to one cell. */
+function intersectOrKeep(value: Value, frame: Frame): CellValue | CellMatrix {
+  if (isMatrix(value)) return value.length === 1 && value[0]!.length === 1 ? value[0]![0]! : value;
+  return intersect(value, frame);
+}
+
+function inCell(frame: Frame, literals: readonly (number | string)[]): Frame {
+  const copy = Object.create(Object.getPrototypeOf(frame)) as Frame;
+  return Object.assign(copy, frame, { literals, scope: undefined });
+}
+
+function literalError(text: string): CellError {
+  const code = text.toUpperCase();
+  return (ERROR_CODES as readonly string[]).includes(code) ? errorOf(code as ErrorCode) : NAME;
+}
+
+function arrayElement(node: AstExpression): CellValue {
+  if (node.type === "Literal") return node.value;
+  if (node.type === "ErrorLiteral") return literalError(node.value);
+  throw new SyntaxRefusal("an array constant holds numbers, text, TRUE or FALSE and errors only");
+}

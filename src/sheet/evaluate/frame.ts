@@ -1,0 +1,85 @@
+import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import type { Parsed } from "../formula/parse.ts";
+import type { CustomFunctions } from "./custom-functions.ts";
+import type { Template } from "./template.ts";
+import type { RangeRef, Value } from "./value.ts";
+
+/**
+ * Thrown, not returned: IFERROR must not swallow it. The cell keeps its cached value and the report names the reason.
+ */
+export class Keep {
+  constructor(
+    readonly reason: "unknown-function" | "external-link" | "volatile" | "depth" | "unsupported-syntax",
+    readonly detail: string,
+  ) {}
+}
+
+export function keep(reason: Keep["reason"], detail: string): never {
+  throw new Keep(reason, detail);
+}
+
+export interface Table {
+  readonly name: string;
+  readonly sheet: number;
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+  readonly headerRows: number;
+  readonly totalsRows: number;
+  readonly columns: readonly string[];
+}
+
+/** The workbook as an expression sees it. Reading a cell that waits for its own calculation throws Pending inside. */
+export interface Grid {
+  readonly custom: CustomFunctions;
+  readonly date1904: boolean;
+  /** Serial of the moment TODAY and NOW answer; undefined: they keep their value. */
+  readonly now: number | undefined;
+  /** A source of random numbers; undefined: RAND and its like keep their value. */
+  readonly random: (() => number) | undefined;
+  /** What calling something that is neither Excel's nor ours does: an error value, or Keep thrown. */
+  unknownFunction(name: string): CellValue;
+  sheetIndex(name: string): number | undefined;
+  sheetName(sheet: number): string;
+  readonly sheetCount: number;
+  definedName(name: string, sheet: number): Template | CellValue | undefined;
+  table(name: string): Table | undefined;
+  tableAt(sheet: number, row: number, column: number): Table | undefined;
+  cell(sheet: number, row: number, column: number): CellValue;
+  matrix(ref: RangeRef): CellMatrix;
+  /** Every non-empty cell of the range, column by column or row by row as the grid likes best: rows first. */
+  visit(ref: RangeRef, see: (value: CellValue, row: number, column: number) => void): void;
+  /** One column's cells as stored, for lookups: undefined stands for empty. Ensures all of them are calculated. */
+  column(sheet: number, column: number, top: number, bottom: number): readonly (CellValue | undefined)[];
+  lastRow(sheet: number): number;
+  /** For functions that make formulas of texts; they do not import the compiler, which imports them. */
+  compile(parsed: Parsed, at: Frame): Template;
+  spillOf(sheet: number, row: number, column: number): RangeRef | undefined;
+  formulaAt(sheet: number, row: number, column: number): string | undefined;
+  rowHidden(sheet: number, row: number): boolean;
+  /** Hidden by the sheet's filter, not by hand. */
+  rowFiltered(sheet: number, row: number): boolean;
+  /** Scratch memory that lives for one recalculation: running totals, lookup indexes. */
+  readonly memo: Map<string, unknown>;
+}
+
+/** Names bound by LET and LAMBDA, innermost first. */
+export interface Scope {
+  readonly value: Value;
+  readonly outer: Scope | undefined;
+}
+
+/** One evaluation: which cell asks, with which literals, in which scope. */
+export class Frame {
+  scope: Scope | undefined;
+  constructor(
+    readonly grid: Grid,
+    readonly sheet: number,
+    readonly row: number,
+    readonly column: number,
+    readonly literals: readonly (number | string)[],
+  ) {}
+}
+
+export type Code = (frame: Frame) => Value;

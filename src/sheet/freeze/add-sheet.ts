@@ -1,0 +1,77 @@
+/** Adds a sheet with lines of text to a workbook's parts: the part, its type, its relation, its name in the workbook. */
+import type { Package } from "../package/package.ts";
+import { MAIN } from "../workbook/names.ts";
+import type { Put } from "./frozen-bytes.ts";
+
+const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
+const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+
+/** `lines` are escaped already. What was put before is read again from `parts`. */
+export function addSheet(
+  opened: Package,
+  main: string,
+  parts: ReadonlyMap<string, Uint8Array>,
+  put: Put,
+  name: string,
+  lines: readonly string[],
+): void {
+  const slash = main.lastIndexOf("/") + 1;
+  const relations = `${main.slice(0, slash)}_rels/${main.slice(slash)}.rels`;
+  const text = (part: string): string => new TextDecoder().decode(parts.get(opened.entry(part)?.name ?? part));
+  const folder = main.slice(0, slash);
+  let number = 1;
+  while (opened.entry(`${folder}worksheets/frozen${number}.xml`)) number++;
+  const part = `${folder}worksheets/frozen${number}.xml`;
+  const id = freeId(text(relations));
+  put(part, sheetXml(lines));
+  put(
+    relations,
+    before(
+      text(relations),
+      /<\/(?:[\w.-]+:)?Relationships\s*>/,
+      (prefix) =>
+        `<${prefix}Relationship Id="${id}" Type="${RELATIONS}/worksheet" Target="worksheets/frozen${number}.xml"/>`,
+    ),
+  );
+  put(
+    "[Content_Types].xml",
+    before(
+      text("[Content_Types].xml"),
+      /<\/(?:[\w.-]+:)?Types\s*>/,
+      (prefix) => `<${prefix}Override PartName="/${part}" ContentType="${TYPE}"/>`,
+    ),
+  );
+  const book = text(main);
+  const ids = [...book.matchAll(/\ssheetId\s*=\s*["'](\d+)["']/g)].map((match) => Number(match[1]));
+  put(
+    main,
+    before(
+      book,
+      /<\/(?:[\w.-]+:)?sheets\s*>/,
+      (prefix) =>
+        `<${prefix}sheet xmlns:rel="${RELATIONS}" name="${name}" sheetId="${Math.max(0, ...ids) + 1}" rel:id="${id}"/>`,
+    ),
+  );
+}
+
+function freeId(relations: string): string {
+  let number = 1;
+  while (new RegExp(`["']frozen${number}["']`).test(relations)) number++;
+  return `frozen${number}`;
+}
+
+/** In front of a closing tag, with the tag's own prefix. */
+function before(xml: string, closing: RegExp, made: (prefix: string) => string): string {
+  const found = closing.exec(xml);
+  if (!found) throw new Error(`no ${closing.source} in a part of the workbook`);
+  const prefix = /<\/([\w.-]+:)?/.exec(found[0])?.[1] ?? "";
+  return xml.slice(0, found.index) + made(prefix) + xml.slice(found.index);
+}
+
+const sheetXml = (lines: readonly string[]): string =>
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}"><cols><col min="1" max="1" width="100" customWidth="1"/></cols><sheetData>${lines
+    .map(
+      (line, i) =>
+        `<row r="${i + 1}"><c r="A${i + 1}" t="inlineStr"><is><t xml:space="preserve">${line}</t></is></c></row>`,
+    )
+    .join("")}</sheetData></worksheet>`;

@@ -1,0 +1,87 @@
+import { CellError, type CellValue, ERROR_CODES, type ErrorCode } from "../../units/cell.ts";
+import { compareValues, sameText } from "../evaluate/compare.ts";
+import { textNumber } from "../evaluate/text-number.ts";
+import { errorOf } from "../evaluate/value.ts";
+
+export type Test = (value: CellValue) => boolean;
+
+const HAS_WILDCARD = /[*?~]/;
+
+/** A pattern with * and ? (a ~ takes the next one literally) as a regular expression over the whole text. */
+export function wildcard(pattern: string): RegExp {
+  let source = "";
+  for (let i = 0; i < pattern.length; i++) {
+    const char = pattern[i]!;
+    const next = pattern[i + 1];
+    if (char === "~" && (next === "*" || next === "?" || next === "~")) {
+      source += `\\${next === "~" ? "~" : next}`;
+      i++;
+    } else if (char === "*") source += "[\\s\\S]*";
+    else if (char === "?") source += "[\\s\\S]";
+    else source += char.replace(/[\\^$.*+?()[\]{}|]/g, "\\$&");
+  }
+  return new RegExp(`^${source.replaceAll("\\~", "~")}$`, "i");
+}
+
+export const hasWildcard = (text: string): boolean => HAS_WILDCARD.test(text);
+
+/** Text equality as in criteria and lookups: without case, with wildcards. */
+export function textTest(pattern: string): (text: string) => boolean {
+  if (!hasWildcard(pattern)) return (text) => sameText(text, pattern);
+  const expression = wildcard(pattern);
+  return (text) => expression.test(text);
+}
+
+/** What a word in a criterion stands for: a number, a truth value, an error, or undefined for text. */
+function literal(text: string): CellValue | undefined {
+  const number = textNumber(text);
+  if (number !== undefined) return number;
+  const upper = text.toUpperCase();
+  if (upper === "TRUE" || upper === "FALSE") return upper === "TRUE";
+  return (ERROR_CODES as readonly string[]).includes(upper) ? errorOf(upper as ErrorCode) : undefined;
+}
+
+/** Equality: a number also matches text that reads as that number. */
+function equals(wanted: CellValue): Test {
+  if (typeof wanted === "number") {
+    return (value) => value === wanted || (typeof value === "string" && value !== "" && textNumber(value) === wanted);
+  }
+  if (wanted instanceof CellError) return (value) => value instanceof CellError && value.code === wanted.code;
+  return (value) => value === wanted;
+}
+
+/** The condition of COUNTIF, SUMIFS and their kin. */
+export function criterion(given: CellValue): Test {
+  if (given === null) return equals(0);
+  if (typeof given !== "string") return equals(given);
+  const match = /^(<>|<=|>=|=|<|>)?([\s\S]*)$/.exec(given)!;
+  const operator = match[1] ?? "";
+  const rest = match[2]!;
+  if (rest === "") {
+    if (operator === "") return (value) => value === null || value === "";
+    if (operator === "=") return (value) => value === null;
+    if (operator === "<>") return (value) => value !== null;
+    return () => false;
+  }
+  const wanted = literal(rest);
+  if (operator === "" || operator === "=" || operator === "<>") {
+    let same: Test;
+    if (wanted !== undefined) same = equals(wanted);
+    else {
+      const matches = textTest(rest);
+      same = (value) => typeof value === "string" && matches(value);
+    }
+    return operator === "<>" ? (value) => !same(value) : same;
+  }
+  const limit = wanted ?? rest;
+  if (limit instanceof CellError) return () => false;
+  const holds = ORDER[operator]!;
+  return (value) => typeof value === typeof limit && value !== null && holds(compareValues(value, limit));
+}
+
+const ORDER: Readonly<Record<string, (order: number) => boolean>> = {
+  "<": (order) => order < 0,
+  ">": (order) => order > 0,
+  "<=": (order) => order <= 0,
+  ">=": (order) => order >= 0,
+};

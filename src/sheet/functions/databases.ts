@@ -1,0 +1,83 @@
+import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { toBoolean } from "../evaluate/coerce.ts";
+import { sameText } from "../evaluate/compare.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { toMatrix } from "../evaluate/reference.ts";
+import { DIV0, NUM, VALUE, type Value } from "../evaluate/value.ts";
+import { criterion, type Test } from "./criteria.ts";
+import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { sumOf, varianceOf } from "./statistics.ts";
+
+const heading = (cell: CellValue): string => (cell === null || cell instanceof CellError ? "" : String(cell));
+
+const columnOf = (headings: readonly CellValue[], name: string): number =>
+  headings.findIndex((h) => sameText(heading(h).trim(), name.trim()));
+
+/** Plain text in a criteria range means "begins with", unlike in COUNTIF. */
+function databaseTest(wanted: CellValue): Test {
+  if (typeof wanted === "string" && wanted !== "" && !/^[=<>]/.test(wanted)) {
+    const number = criterion(wanted);
+    const begins = criterion(`${wanted}*`);
+    return (value) => number(value) || begins(value);
+  }
+  return criterion(wanted);
+}
+
+/** Rows of a criteria range: within a row every condition holds, any row will do. */
+function rowTests(criteria: CellMatrix, headings: readonly CellValue[]): ((row: readonly CellValue[]) => boolean)[] {
+  const [titles = [], ...lines] = criteria;
+  return lines.map((line) => {
+    const tests = line.flatMap((wanted, i) => {
+      if (wanted === null || wanted === "") return [];
+      const column = columnOf(headings, heading(titles[i] ?? null));
+      // A heading that is no field belongs to a computed criterion: its value decides by itself.
+      if (column < 0) {
+        const truth = toBoolean(wanted);
+        return [() => truth === true];
+      }
+      const test = databaseTest(wanted);
+      return [(row: readonly CellValue[]) => test(row[column] ?? null)];
+    });
+    return (row) => tests.every((test) => test(row));
+  });
+}
+
+/** Values of the field in the rows that meet the criteria; without a field, the rows themselves. */
+function selected(frame: Frame, database: Value, field: Value, criteria: Value): CellValue[] {
+  if (database instanceof CellError) fail(database);
+  const [headings = [], ...rows] = toMatrix(database, frame);
+  const tests = rowTests(toMatrix(criteria, frame), headings);
+  const chosen = rows.filter((row) => tests.some((test) => test(row)));
+  const asked = field === undefined ? null : toMatrix(field, frame)[0]![0]!;
+  if (asked === null) return chosen.map(() => 1);
+  if (asked instanceof CellError) fail(asked);
+  const column = typeof asked === "string" ? columnOf(headings, asked) : Math.trunc(Number(asked)) - 1;
+  if (column < 0 || column >= headings.length) fail(VALUE);
+  return chosen.map((row) => row[column]!);
+}
+
+const database = (name: string, compute: (values: CellValue[], numbers: number[]) => CellValue): WorksheetFunction =>
+  defineIn(name, "aaa", (frame, data, field, criteria) => {
+    const values = selected(frame, data, field, criteria);
+    const error = values.find((v) => v instanceof CellError);
+    if (error && name !== "DCOUNT" && name !== "DCOUNTA") return error;
+    return compute(
+      values,
+      values.filter((v) => typeof v === "number"),
+    );
+  });
+
+export const databases: readonly WorksheetFunction[] = [
+  database("DSUM", (_, n) => sumOf(n)),
+  database("DCOUNT", (_, n) => n.length),
+  database("DCOUNTA", (v) => v.filter((x) => x !== null).length),
+  database("DAVERAGE", (_, n) => (n.length ? sumOf(n) / n.length : DIV0)),
+  database("DMAX", (_, n) => n.reduce((a, b) => Math.max(a, b), n[0] ?? 0)),
+  database("DMIN", (_, n) => n.reduce((a, b) => Math.min(a, b), n[0] ?? 0)),
+  database("DPRODUCT", (_, n) => (n.length ? n.reduce((a, b) => a * b, 1) : 0)),
+  database("DGET", (v) => (v.length === 0 ? VALUE : v.length > 1 ? NUM : v[0]!)),
+  database("DVAR", (_, n) => varianceOf(n, false)),
+  database("DVARP", (_, n) => varianceOf(n, true)),
+  database("DSTDEV", (_, n) => Math.sqrt(varianceOf(n, false))),
+  database("DSTDEVP", (_, n) => Math.sqrt(varianceOf(n, true))),
+];

@@ -1,0 +1,146 @@
+import { CellError } from "../../units/cell.ts";
+import {
+  type CalendarDay,
+  DAYS_1904,
+  dayOf,
+  floorDay,
+  LAST_SERIAL,
+  monthLength,
+  serialOf,
+  weekdayOf,
+} from "../evaluate/calendar.ts";
+import { type Frame, keep } from "../evaluate/frame.ts";
+import { textNumber } from "../evaluate/text-number.ts";
+import { NUM, VALUE } from "../evaluate/value.ts";
+import { days360, yearFraction } from "./day-count.ts";
+import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+
+const day = (frame: Frame, serial: number): CalendarDay => dayOf(serial, frame.grid.date1904) ?? fail(NUM);
+
+const serial = (frame: Frame, year: number, month: number, dayOfMonth: number): number =>
+  serialOf(year, month, dayOfMonth, frame.grid.date1904) ?? fail(NUM);
+
+/** The same day so many months on, or the month's last day when it is shorter. */
+function addMonths(frame: Frame, start: number, months: number): number {
+  const from = day(frame, start);
+  const month = from.month - 1 + Math.trunc(months);
+  const year = from.year + Math.floor(month / 12);
+  const monthOfYear = (((month % 12) + 12) % 12) + 1;
+  return serial(frame, year, monthOfYear, Math.min(from.day, monthLength(year, monthOfYear)));
+}
+
+/** Hours, minutes and seconds to the nearest second. */
+function clock(x: number): { hour: number; minute: number; second: number } {
+  if (x < 0) fail(NUM);
+  const seconds = Math.round((x - Math.floor(x)) * 86_400) % 86_400;
+  return { hour: Math.floor(seconds / 3600), minute: Math.floor(seconds / 60) % 60, second: seconds % 60 };
+}
+
+/** WEEKDAY's numbering: 1 or 17 Sunday=1, 2 or 11 Monday=1, 3 Monday=0, 12 to 16 Tuesday=1 and on. */
+function weekday(frame: Frame, x: number, type: number): number | CellError {
+  if (x < 0 || x > LAST_SERIAL) return NUM;
+  const sunday = weekdayOf(x, frame.grid.date1904);
+  const kind = Math.trunc(type);
+  if (kind === 3) return (sunday + 6) % 7;
+  const first = kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+  return first === undefined ? NUM : ((sunday - first + 7) % 7) + 1;
+}
+
+function isoWeek(frame: Frame, x: number): number {
+  const thursday = floorDay(x) - ((weekdayOf(x, frame.grid.date1904) + 6) % 7) + 3;
+  const { year } = day(frame, thursday);
+  return Math.floor((thursday - serial(frame, year, 1, 1)) / 7) + 1;
+}
+
+function weekNumber(frame: Frame, x: number, type: number): number | CellError {
+  if (x < 0) return NUM;
+  const kind = Math.trunc(type);
+  if (kind === 21) return isoWeek(frame, x);
+  const first = kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+  if (first === undefined) return NUM;
+  const newYear = serial(frame, day(frame, x).year, 1, 1);
+  const offset = (weekdayOf(newYear, frame.grid.date1904) - first + 7) % 7;
+  return Math.floor((floorDay(x) - newYear + offset) / 7) + 1;
+}
+
+function dateDifference(frame: Frame, from: number, to: number, unit: string): number | CellError {
+  if (floorDay(from) > floorDay(to)) return NUM;
+  const a = day(frame, from);
+  const b = day(frame, to);
+  const months = (b.year - a.year) * 12 + b.month - a.month - (b.day < a.day ? 1 : 0);
+  switch (unit.toUpperCase()) {
+    case "Y":
+      return Math.floor(months / 12);
+    case "M":
+      return months;
+    case "D":
+      return floorDay(to) - floorDay(from);
+    case "YM":
+      return months % 12;
+    case "MD": {
+      if (b.day >= a.day) return b.day - a.day;
+      const before = b.month === 1 ? { year: b.year - 1, month: 12 } : { year: b.year, month: b.month - 1 };
+      return b.day - a.day + monthLength(before.year, before.month);
+    }
+    case "YD": {
+      const passed = b.month > a.month || (b.month === a.month && b.day >= a.day);
+      return floorDay(to) - serial(frame, passed ? b.year : b.year - 1, a.month, a.day);
+    }
+    default:
+      return NUM;
+  }
+}
+
+const now = (frame: Frame, name: string): number => frame.grid.now ?? keep("volatile", `${name} needs --now`);
+
+export const dates: readonly WorksheetFunction[] = [
+  defineIn("DATE", "nnn", (frame, year, month, dayOfMonth) => {
+    const y = Math.trunc(year);
+    if (y < 0 || y > 9999) return NUM;
+    const base = frame.grid.date1904 ? 1904 : 1900;
+    return serial(frame, y < base ? y + 1900 : y, Math.trunc(month), Math.trunc(dayOfMonth));
+  }),
+  define("TIME", "nnn", (hour, minute, second) => {
+    const seconds = Math.trunc(hour) * 3600 + Math.trunc(minute) * 60 + Math.trunc(second);
+    return seconds < 0 || Math.max(hour, minute, second) > 32_767 ? NUM : (seconds % 86_400) / 86_400;
+  }),
+  defineIn("YEAR", "n", (frame, x) => day(frame, x).year),
+  defineIn("MONTH", "n", (frame, x) => day(frame, x).month),
+  defineIn("DAY", "n", (frame, x) => day(frame, x).day),
+  define("HOUR", "n", (x) => clock(x).hour),
+  define("MINUTE", "n", (x) => clock(x).minute),
+  define("SECOND", "n", (x) => clock(x).second),
+  defineIn("DATEVALUE", "t", (frame, text) => {
+    const x = /^\s*[\d.]+\s*$/.test(text) ? undefined : textNumber(text);
+    return x === undefined || /%|\$/.test(text) ? VALUE : Math.floor(x) - (frame.grid.date1904 ? DAYS_1904 : 0);
+  }),
+  define("TIMEVALUE", "t", (text) => {
+    const x = /[:/\- ]|[ap]m/i.test(text.trim()) ? textNumber(text) : undefined;
+    return x === undefined ? VALUE : x - Math.floor(x);
+  }),
+  defineIn("TODAY", "", (frame) => Math.floor(now(frame, "TODAY"))),
+  defineIn("NOW", "", (frame) => now(frame, "NOW")),
+  defineIn("WEEKDAY", "n?n", (frame, x, type = 1) => weekday(frame, x, type)),
+  defineIn("WEEKNUM", "n?n", (frame, x, type = 1) => weekNumber(frame, x, type)),
+  defineIn("ISOWEEKNUM", "n", (frame, x) => (x < 0 ? NUM : isoWeek(frame, x))),
+  defineIn("EDATE", "nn", addMonths),
+  defineIn("EOMONTH", "nn", (frame, start, months) => {
+    const from = day(frame, start);
+    return serial(frame, from.year, from.month + Math.trunc(months) + 1, 0);
+  }),
+  define("DAYS", "ee", (end, start) => {
+    const number = (v: typeof end): number => {
+      if (v instanceof CellError) fail(v);
+      if (typeof v === "string") return textNumber(v) ?? fail(VALUE);
+      return Number(v ?? 0);
+    };
+    return floorDay(number(end)) - floorDay(number(start));
+  }),
+  defineIn("DAYS360", "nn?b", (frame, start, end, european = false) =>
+    days360(day(frame, start), day(frame, end), european),
+  ),
+  defineIn("DATEDIF", "nnt", dateDifference),
+  defineIn("YEARFRAC", "nn?n", (frame, start, end, basis = 0) =>
+    start < 0 || end < 0 ? NUM : yearFraction(start, end, Math.trunc(basis), frame.grid.date1904),
+  ),
+];

@@ -1,0 +1,78 @@
+import { CellError } from "../../units/cell.ts";
+import { toNumber } from "../evaluate/coerce.ts";
+import { keep } from "../evaluate/frame.ts";
+import { intersect } from "../evaluate/reference.ts";
+import { isMatrix, isReference, Lambda, NA, RangeRef, VALUE } from "../evaluate/value.ts";
+import { cellName, columnLetters } from "../formula/address.ts";
+import { define, defineIn, type WorksheetFunction } from "./define.ts";
+
+/** ERROR.TYPE's numbers (Microsoft's description of ERROR.TYPE). */
+const ERROR_NUMBERS: Readonly<Record<string, number>> = {
+  "#NULL!": 1,
+  "#DIV/0!": 2,
+  "#VALUE!": 3,
+  "#REF!": 4,
+  "#NAME?": 5,
+  "#NUM!": 6,
+  "#N/A": 7,
+  "#GETTING_DATA": 8,
+  "#SPILL!": 9,
+  "#CONNECT!": 10,
+  "#BLOCKED!": 11,
+  "#UNKNOWN!": 12,
+  "#FIELD!": 13,
+  "#CALC!": 14,
+};
+
+const parity = (name: string, odd: boolean): WorksheetFunction =>
+  define(name, "v", (value) => {
+    if (typeof value === "boolean") return VALUE;
+    const number = toNumber(value);
+    return number instanceof CellError ? number : Math.abs(Math.trunc(number)) % 2 === (odd ? 1 : 0);
+  });
+
+export const information: readonly WorksheetFunction[] = [
+  define("ISERROR", "e", (value) => value instanceof CellError),
+  define("ISERR", "e", (value) => value instanceof CellError && value.code !== "#N/A"),
+  define("ISNA", "e", (value) => value instanceof CellError && value.code === "#N/A"),
+  define("ISNUMBER", "e", (value) => typeof value === "number"),
+  define("ISTEXT", "e", (value) => typeof value === "string"),
+  define("ISNONTEXT", "e", (value) => typeof value !== "string"),
+  define("ISLOGICAL", "e", (value) => typeof value === "boolean"),
+  define("ISBLANK", "e", (value) => value === null),
+  define("ISREF", "s", (value) => isReference(value)),
+  parity("ISEVEN", false),
+  parity("ISODD", true),
+  define("NA", "", () => NA),
+  define("N", "v", (value) => (typeof value === "number" ? value : value === true ? 1 : 0)),
+  define("ERROR.TYPE", "e", (value) => (value instanceof CellError ? (ERROR_NUMBERS[value.code] ?? NA) : NA)),
+  defineIn("TYPE", "s", (frame, given) => {
+    if (isMatrix(given) || (given instanceof RangeRef && !given.isCell)) return 64;
+    if (given instanceof Lambda) return 128;
+    const value = intersect(given, frame);
+    if (value instanceof CellError) return 16;
+    return typeof value === "string" ? 2 : typeof value === "boolean" ? 4 : 1;
+  }),
+  defineIn("CELL", "t?s", (frame, what, given) => {
+    const ref = given ?? new RangeRef(frame.sheet, frame.row, frame.column, frame.row, frame.column);
+    if (!(ref instanceof RangeRef)) return VALUE;
+    const value = frame.grid.cell(ref.sheet, ref.top, ref.left);
+    switch (what.toLowerCase()) {
+      case "row":
+        return ref.top + 1;
+      case "col":
+        return ref.left + 1;
+      case "address":
+        return `$${columnLetters(ref.left)}$${ref.top + 1}`;
+      case "contents":
+        return value ?? 0;
+      case "type":
+        return value === null ? "b" : typeof value === "string" ? "l" : "v";
+      default:
+        return keep(
+          "unsupported-syntax",
+          `CELL("${what}", ${cellName(ref.top, ref.left)}) asks about the file or its looks`,
+        );
+    }
+  }),
+];

@@ -1,0 +1,85 @@
+import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { dereference, toMatrix } from "../evaluate/reference.ts";
+import { CALC, isMatrix, Lambda, VALUE, type Value } from "../evaluate/value.ts";
+import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+
+function lambdaOf(value: Value, parameters: number): Lambda {
+  if (value instanceof CellError) fail(value);
+  if (!(value instanceof Lambda) || value.parameters !== parameters) fail(VALUE);
+  return value;
+}
+
+/** A LAMBDA's answer that has to be one value: an array in a cell of an array is #CALC!. */
+function single(value: Value, frame: Frame): CellValue {
+  const plain = dereference(value, frame);
+  return isMatrix(plain) ? CALC : plain;
+}
+
+function byLine(frame: Frame, lines: CellMatrix[], lambda: Lambda): CellValue[] {
+  return lines.map((line) =>
+    single(lambda.call([line.length === 1 && line[0]!.length === 1 ? line[0]![0]! : line]), frame),
+  );
+}
+
+function fold(_frame: Frame, start: Value, rows: CellMatrix, lambda: Lambda, see: (value: Value) => void): Value {
+  let value = start;
+  let first = start === undefined;
+  for (const cell of rows.flat()) {
+    value = first ? cell : lambda.call([value, cell]);
+    first = false;
+    see(value);
+  }
+  return value;
+}
+
+export const lambdas: readonly WorksheetFunction[] = [
+  defineIn("MAP", "aa*", (frame, ...args) => {
+    const given = args as Value[];
+    const lambda = lambdaOf(given[given.length - 1], given.length - 1);
+    const blocks = given.slice(0, -1).map((arg) => toMatrix(arg, frame));
+    const rows = Math.max(...blocks.map((b) => b.length));
+    const columns = Math.max(...blocks.map((b) => b[0]!.length));
+    return Array.from({ length: rows }, (_, r) =>
+      Array.from({ length: columns }, (_, c) => single(lambda.call(blocks.map((b) => b[r]?.[c])), frame)),
+    );
+  }),
+  defineIn("BYROW", "aa", (frame, array, fn) => {
+    const lambda = lambdaOf(fn, 1);
+    return byLine(
+      frame,
+      toMatrix(array, frame).map((row) => [row]),
+      lambda,
+    ).map((v) => [v]);
+  }),
+  defineIn("BYCOL", "aa", (frame, array, fn) => {
+    const lambda = lambdaOf(fn, 1);
+    const rows = toMatrix(array, frame);
+    return [
+      byLine(
+        frame,
+        rows[0]!.map((_, c) => rows.map((row) => [row[c]!])),
+        lambda,
+      ),
+    ];
+  }),
+  defineIn("REDUCE", "aaa", (frame, start, array, fn) =>
+    fold(frame, start, toMatrix(array, frame), lambdaOf(fn, 2), () => {}),
+  ),
+  defineIn("SCAN", "aaa", (frame, start, array, fn) => {
+    const rows = toMatrix(array, frame);
+    const all: CellValue[] = [];
+    fold(frame, start, rows, lambdaOf(fn, 2), (value) => all.push(single(value, frame)));
+    const width = rows[0]!.length;
+    return rows.map((_, r) => all.slice(r * width, (r + 1) * width));
+  }),
+  defineIn("MAKEARRAY", "nna", (frame, rows, columns, fn) => {
+    const lambda = lambdaOf(fn, 2);
+    const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
+    if (height < 1 || width < 1 || height * width > 5_000_000) return VALUE;
+    return Array.from({ length: height }, (_, r) =>
+      Array.from({ length: width }, (_, c) => single(lambda.call([r + 1, c + 1]), frame)),
+    );
+  }),
+  defineIn("ISOMITTED", "s", (_frame, value) => value === undefined),
+];

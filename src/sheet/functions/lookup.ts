@@ -1,0 +1,163 @@
+import { CellError, type CellValue } from "../../units/cell.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { toMatrix } from "../evaluate/reference.ts";
+import { isMatrix, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
+import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import type { Vector } from "./exact-index.ts";
+import {
+  binarySearch,
+  columnVector,
+  exactMatch,
+  lastNotAbove,
+  lastNotBelow,
+  nearest,
+  rowVector,
+  vectorOf,
+} from "./match-position.ts";
+
+/** VLOOKUP and HLOOKUP: `down` searches the first column and answers from a row. */
+function tableLookup(
+  frame: Frame,
+  wanted: CellValue,
+  table: Value,
+  index: number,
+  approximate: boolean,
+  down: boolean,
+): Value {
+  if (wanted instanceof CellError) return wanted;
+  if (table instanceof CellError) return table;
+  const asked = Math.trunc(index);
+  if (asked < 1) return VALUE;
+  const sought = wanted ?? 0;
+  if (table instanceof RangeRef) {
+    const { sheet, top, left, bottom, right } = table;
+    if (asked > (down ? table.columns : table.rows)) return REF;
+    const vector = down
+      ? columnVector(frame, new RangeRef(sheet, top, left, bottom, left))
+      : rowVector(frame, new RangeRef(sheet, top, left, top, right));
+    const at = approximate ? lastNotAbove(vector, sought) : exactMatch(frame, vector, sought, true);
+    if (at < 0) return NA;
+    return down
+      ? frame.grid.cell(sheet, top + at, left + asked - 1)
+      : frame.grid.cell(sheet, top + asked - 1, left + at);
+  }
+  const rows = toMatrix(table, frame);
+  if (asked > (down ? rows[0]!.length : rows.length)) return REF;
+  const vector: Vector = down
+    ? { length: rows.length, at: (i) => rows[i]![0]!, key: undefined }
+    : { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined };
+  const at = approximate ? lastNotAbove(vector, sought) : exactMatch(frame, vector, sought, true);
+  if (at < 0) return NA;
+  return down ? rows[at]![asked - 1]! : rows[asked - 1]![at]!;
+}
+
+function match(frame: Frame, wanted: CellValue, where: Value, type: number): number | CellError {
+  if (wanted instanceof CellError) return wanted;
+  if (where instanceof CellError) return where;
+  const vector = vectorOf(frame, where);
+  if (!vector) return NA;
+  const sought = wanted ?? 0;
+  const at =
+    type > 0
+      ? lastNotAbove(vector, sought)
+      : type < 0
+        ? lastNotBelow(vector, sought)
+        : exactMatch(frame, vector, sought, true);
+  return at < 0 ? NA : at + 1;
+}
+
+/** Position by XMATCH's rules; -1 when nothing fits. */
+function xPosition(frame: Frame, wanted: CellValue, vector: Vector, mode: number, search: number): number {
+  if (search === 2 || search === -2) {
+    if (mode < -1 || mode > 1) fail(VALUE);
+    return binarySearch(vector, wanted, search === 2 ? 1 : -1, mode as -1 | 0 | 1);
+  }
+  if (search !== 1 && search !== -1) fail(VALUE);
+  const fromEnd = search === -1;
+  switch (mode) {
+    case 0:
+      return exactMatch(frame, vector, wanted, false, fromEnd);
+    case 2:
+      return exactMatch(frame, vector, wanted, true, fromEnd);
+    case -1:
+    case 1: {
+      const exact = exactMatch(frame, vector, wanted, false, fromEnd);
+      return exact >= 0 ? exact : nearest(vector, wanted, mode, fromEnd);
+    }
+    default:
+      return fail(VALUE);
+  }
+}
+
+function xlookup(
+  frame: Frame,
+  wanted: CellValue,
+  where: Value,
+  answers: Value,
+  otherwise: (() => Value) | undefined,
+  mode: number,
+  search: number,
+): Value {
+  if (wanted instanceof CellError) return wanted;
+  if (where instanceof CellError) return where;
+  const vector = vectorOf(frame, where);
+  if (!vector) return VALUE;
+  const at = xPosition(frame, wanted, vector, mode, search);
+  if (at < 0) return otherwise ? otherwise() : NA;
+  const isColumn =
+    where instanceof RangeRef ? where.left === where.right && where.rows > 1 : isMatrix(where) && where.length > 1;
+  if (answers instanceof RangeRef) {
+    const { sheet, top, left, bottom, right } = answers;
+    const length = where instanceof RangeRef ? Math.max(where.rows, where.columns) : vector.length;
+    const byRow = isColumn || (vector.length === 1 && answers.rows === 1);
+    if (length !== (byRow ? answers.rows : answers.columns)) return VALUE;
+    return byRow
+      ? new RangeRef(sheet, top + at, left, top + at, right)
+      : new RangeRef(sheet, top, left + at, bottom, left + at);
+  }
+  const rows = toMatrix(answers, frame);
+  if (vector.length !== (isColumn ? rows.length : rows[0]!.length)) return VALUE;
+  return isColumn ? [rows[at]!] : rows.map((row) => [row[at]!]);
+}
+
+/** LOOKUP with one array: searches its longer side and answers from the opposite edge. */
+function lookupInArray(frame: Frame, wanted: CellValue, table: Value): Value {
+  const rows = toMatrix(table, frame);
+  const wide = rows[0]!.length > rows.length;
+  const vector: Vector = wide
+    ? { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined }
+    : { length: rows.length, at: (i) => rows[i]![0]!, key: undefined };
+  const at = lastNotAbove(vector, wanted);
+  if (at < 0) return NA;
+  return wide ? rows[rows.length - 1]![at]! : rows[at]![rows[0]!.length - 1]!;
+}
+
+export const lookup: readonly WorksheetFunction[] = [
+  defineIn("VLOOKUP", "ean?b", (frame, wanted, table, index, approximate = true) =>
+    tableLookup(frame, wanted, table, index, approximate, true),
+  ),
+  defineIn("HLOOKUP", "ean?b", (frame, wanted, table, index, approximate = true) =>
+    tableLookup(frame, wanted, table, index, approximate, false),
+  ),
+  defineIn("LOOKUP", "ea?a", (frame, wanted, where, answers) => {
+    if (wanted instanceof CellError) return wanted;
+    const sought = wanted ?? 0;
+    if (answers === undefined) return lookupInArray(frame, sought, where);
+    const vector = vectorOf(frame, where);
+    const results = vectorOf(frame, answers);
+    if (!vector || !results) return NA;
+    const at = lastNotAbove(vector, sought);
+    return at < 0 ? NA : answers instanceof RangeRef && at >= results.length ? 0 : results.at(at);
+  }),
+  defineIn("MATCH", "ea?n", (frame, wanted, where, type = 1) => match(frame, wanted, where, type)),
+  defineIn("XMATCH", "ea?NN", (frame, wanted, where, mode = 0, search = 1) => {
+    if (wanted instanceof CellError) return wanted;
+    const vector = vectorOf(frame, where);
+    if (!vector) return VALUE;
+    const at = xPosition(frame, wanted, vector, Math.trunc(mode), Math.trunc(search));
+    return at < 0 ? NA : at + 1;
+  }),
+  defineIn("XLOOKUP", "eaa?lNN", (frame, wanted, where, answers, otherwise, mode = 0, search = 1) =>
+    xlookup(frame, wanted, where, answers, otherwise, Math.trunc(mode), Math.trunc(search)),
+  ),
+];

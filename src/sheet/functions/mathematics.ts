@@ -1,0 +1,164 @@
+import { CellError } from "../../units/cell.ts";
+import { finite } from "../evaluate/coerce.ts";
+import { power } from "../evaluate/operators.ts";
+import { DIV0, NUM, VALUE } from "../evaluate/value.ts";
+import { define, defineIn, type WorksheetFunction } from "./define.ts";
+import { numbersOf } from "./numbers.ts";
+import { arabic, roman } from "./roman.ts";
+
+const DEGREE = Math.PI / 180;
+
+const angle = (name: string, compute: (x: number) => number): WorksheetFunction =>
+  define(name, "n", (x) => (Math.abs(x) >= 2 ** 27 ? NUM : compute(x)));
+
+/** 1/sin and its kin: no answer where the divisor is zero. */
+const reciprocal = (name: string, divisor: (x: number) => number): WorksheetFunction =>
+  define(name, "n", (x) => {
+    if (Math.abs(x) >= 2 ** 27) return NUM;
+    const below = divisor(x);
+    return below === 0 ? DIV0 : 1 / below;
+  });
+
+const within = (name: string, low: number, high: number, compute: (x: number) => number): WorksheetFunction =>
+  define(name, "n", (x) => (x < low || x > high ? NUM : finite(compute(x), NUM)));
+
+/** n! by steps of `by`: 1 for FACT, 2 for FACTDOUBLE. */
+function factorial(x: number, by: number): number | CellError {
+  const n = Math.trunc(x);
+  if (n < (by === 2 ? -1 : 0) || n > (by === 2 ? 300 : 170)) return NUM;
+  let product = 1;
+  for (let k = n; k > 1; k -= by) product *= k;
+  return finite(product, NUM);
+}
+
+function combinations(n: number, k: number): number | CellError {
+  const [all, some] = [Math.trunc(n), Math.trunc(k)];
+  if (all < 0 || some < 0 || some > all) return NUM;
+  let result = 1;
+  for (let i = 1; i <= Math.min(some, all - some); i++) result = (result * (all - Math.min(some, all - some) + i)) / i;
+  return finite(Math.round(result) < 2 ** 53 ? Math.round(result) : result, NUM);
+}
+
+function permutations(n: number, k: number): number | CellError {
+  const [all, some] = [Math.trunc(n), Math.trunc(k)];
+  if (all < 0 || some < 0 || some > all) return NUM;
+  let result = 1;
+  for (let i = 0; i < some; i++) result *= all - i;
+  return finite(result, NUM);
+}
+
+const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
+
+function wholeNumbers(numbers: readonly number[]): number[] | CellError {
+  const whole = numbers.map(Math.trunc);
+  return whole.some((n) => n < 0 || n >= 2 ** 53) ? NUM : whole;
+}
+
+export const mathematics: readonly WorksheetFunction[] = [
+  define("ABS", "n", (x) => Math.abs(x)),
+  define("SIGN", "n", (x) => Math.sign(x)),
+  define("SQRT", "n", (x) => (x < 0 ? NUM : Math.sqrt(x))),
+  define("SQRTPI", "n", (x) => (x < 0 ? NUM : Math.sqrt(x * Math.PI))),
+  define("EXP", "n", (x) => finite(Math.exp(x), NUM)),
+  define("LN", "n", (x) => (x <= 0 ? NUM : Math.log(x))),
+  define("LOG10", "n", (x) => (x <= 0 ? NUM : Math.log10(x))),
+  define("LOG", "n?N", (x, base = 10) => {
+    if (x <= 0 || base <= 0) return NUM;
+    if (base === 1) return DIV0;
+    return base === 10 ? Math.log10(x) : base === 2 ? Math.log2(x) : Math.log(x) / Math.log(base);
+  }),
+  define("POWER", "nn", power),
+  define("PI", "", () => Math.PI),
+  angle("SIN", Math.sin),
+  angle("COS", Math.cos),
+  angle("TAN", Math.tan),
+  reciprocal("CSC", Math.sin),
+  reciprocal("SEC", Math.cos),
+  reciprocal("COT", Math.tan),
+  within("ASIN", -1, 1, Math.asin),
+  within("ACOS", -1, 1, Math.acos),
+  define("ATAN", "n", (x) => Math.atan(x)),
+  define("ACOT", "n", (x) => Math.PI / 2 - Math.atan(x)),
+  define("ATAN2", "nn", (x, y) => (x === 0 && y === 0 ? DIV0 : Math.atan2(y, x))),
+  define("SINH", "n", (x) => finite(Math.sinh(x), NUM)),
+  define("COSH", "n", (x) => finite(Math.cosh(x), NUM)),
+  define("TANH", "n", (x) => Math.tanh(x)),
+  reciprocal("CSCH", Math.sinh),
+  reciprocal("SECH", Math.cosh),
+  reciprocal("COTH", Math.tanh),
+  define("ASINH", "n", (x) => Math.asinh(x)),
+  within("ACOSH", 1, Number.MAX_VALUE, Math.acosh),
+  define("ATANH", "n", (x) => (Math.abs(x) >= 1 ? NUM : Math.atanh(x))),
+  define("ACOTH", "n", (x) => (Math.abs(x) <= 1 ? NUM : Math.atanh(1 / x))),
+  define("RADIANS", "n", (x) => x * DEGREE),
+  define("DEGREES", "n", (x) => x / DEGREE),
+  define("FACT", "n", (x) => factorial(x, 1)),
+  define("FACTDOUBLE", "n", (x) => factorial(x, 2)),
+  define("COMBIN", "nn", combinations),
+  define("COMBINA", "nn", (n, k) => {
+    const [all, some] = [Math.trunc(n), Math.trunc(k)];
+    if (all < 0 || some < 0 || (all === 0 && some > 0)) return NUM;
+    return some === 0 ? 1 : combinations(all + some - 1, some);
+  }),
+  define("PERMUT", "nn", permutations),
+  define("PERMUTATIONA", "nn", (n, k) => (n < 0 || k < 0 ? NUM : finite(Math.trunc(n) ** Math.trunc(k), NUM))),
+  defineIn("GCD", "s*", (frame, ...args) => {
+    const whole = wholeNumbers(numbersOf(frame, args));
+    return whole instanceof CellError ? whole : whole.reduce(gcd, 0);
+  }),
+  defineIn("LCM", "s*", (frame, ...args) => {
+    const whole = wholeNumbers(numbersOf(frame, args));
+    if (whole instanceof CellError) return whole;
+    return whole.some((n) => n === 0)
+      ? 0
+      : finite(
+          whole.reduce((a, b) => (a / gcd(a, b)) * b, 1),
+          NUM,
+        );
+  }),
+  defineIn("MULTINOMIAL", "s*", (frame, ...args) => {
+    const whole = wholeNumbers(numbersOf(frame, args));
+    if (whole instanceof CellError) return whole;
+    let total = 0;
+    let product = 1;
+    for (const n of whole) {
+      for (let i = 1; i <= n; i++) product = (product * ++total) / i;
+    }
+    return finite(Math.round(product), NUM);
+  }),
+  defineIn("SERIESSUM", "nnna", (frame, x, n, m, coefficients) =>
+    finite(
+      numbersOf(frame, [coefficients]).reduce((sum, a, i) => sum + a * x ** (n + i * m), 0),
+      NUM,
+    ),
+  ),
+  define("ROMAN", "n?e", (x, form) => roman(x, form)),
+  define("ARABIC", "t", arabic),
+  define("BASE", "nn?n", (x, radix, least = 0) => {
+    const [n, base] = [Math.trunc(x), Math.trunc(radix)];
+    if (n < 0 || n >= 2 ** 53 || base < 2 || base > 36 || least < 0 || least > 255) return NUM;
+    return n.toString(base).toUpperCase().padStart(Math.trunc(least), "0");
+  }),
+  define("DECIMAL", "tn", (text, radix) => {
+    const base = Math.trunc(radix);
+    if (base < 2 || base > 36) return NUM;
+    const digits = text
+      .trim()
+      .toLowerCase()
+      .replace(base === 16 ? /^0x/ : /^$/, "");
+    let value = 0;
+    for (const digit of digits) {
+      const n = Number.parseInt(digit, 36);
+      if (Number.isNaN(n) || n >= base) return NUM;
+      value = value * base + n;
+    }
+    return finite(value, NUM);
+  }),
+  define("DELTA", "n?n", (a, b = 0) => (a === b ? 1 : 0)),
+  define("GESTEP", "n?n", (a, step = 0) => (a >= step ? 1 : 0)),
+  define("MUNIT", "n", (size) => {
+    const n = Math.trunc(size);
+    if (n < 1 || n > 2000) return VALUE;
+    return Array.from({ length: n }, (_, i) => Array.from({ length: n }, (_, j) => (i === j ? 1 : 0)));
+  }),
+];

@@ -1,0 +1,147 @@
+import { CellError, type CellValue } from "../../units/cell.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { areasOf, intersect, toMatrix } from "../evaluate/reference.ts";
+import { AreaList, isMatrix, LAST_COLUMN, LAST_ROW, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
+import { columnLetters, parseCell } from "../formula/address.ts";
+import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { indirect } from "./indirect.ts";
+
+/** INDEX: one cell, a whole row or column (0), out of a reference or an array. */
+function index(frame: Frame, source: Value, row: number, column: number | undefined, area: number): Value {
+  if (source instanceof CellError) return source;
+  const areas = areasOf(source);
+  if (areas.length > 0) {
+    const ref = areas[Math.trunc(area) - 1];
+    if (!ref) return REF;
+    const [r, c] = positions(ref.rows, ref.columns, row, column);
+    if (r > ref.rows || c > ref.columns) return REF;
+    return new RangeRef(
+      ref.sheet,
+      r === 0 ? ref.top : ref.top + r - 1,
+      c === 0 ? ref.left : ref.left + c - 1,
+      r === 0 ? ref.bottom : ref.top + r - 1,
+      c === 0 ? ref.right : ref.left + c - 1,
+    );
+  }
+  const rows = toMatrix(source, frame);
+  const [r, c] = positions(rows.length, rows[0]!.length, row, column);
+  if (r > rows.length || c > rows[0]!.length) return REF;
+  const lines = r === 0 ? rows : [rows[r - 1]!];
+  return c === 0 ? lines : lines.map((line) => [line[c - 1]!]);
+}
+
+/** In a single row the one number given is the column. */
+function positions(rows: number, columns: number, row: number, column: number | undefined): [number, number] {
+  const [r, c] = [Math.trunc(row), column === undefined ? undefined : Math.trunc(column)];
+  if (r < 0 || (c ?? 0) < 0) fail(VALUE);
+  if (c === undefined) return rows === 1 && columns > 1 ? [1, r] : columns > 1 ? [r, 0] : [r, 1];
+  return [r, c];
+}
+
+function offset(
+  base: Value,
+  rows: number,
+  columns: number,
+  height: number | undefined,
+  width: number | undefined,
+): Value {
+  if (base instanceof CellError) return base;
+  if (!(base instanceof RangeRef)) return VALUE;
+  const h = height === undefined ? base.rows : Math.trunc(height);
+  const w = width === undefined ? base.columns : Math.trunc(width);
+  if (h === 0 || w === 0) return REF;
+  // A negative height reaches upwards from the shifted corner.
+  const top = base.top + Math.trunc(rows) + (h < 0 ? h + 1 : 0);
+  const left = base.left + Math.trunc(columns) + (w < 0 ? w + 1 : 0);
+  const bottom = top + Math.abs(h) - 1;
+  const right = left + Math.abs(w) - 1;
+  return top < 0 || left < 0 || bottom > LAST_ROW || right > LAST_COLUMN
+    ? REF
+    : new RangeRef(base.sheet, top, left, bottom, right);
+}
+
+/** ROW and COLUMN: numbers of a reference's rows or columns, or of the formula's own cell. */
+function numbers(frame: Frame, given: Value, rows: boolean): Value {
+  if (given === undefined) return (rows ? frame.row : frame.column) + 1;
+  if (given instanceof CellError) return given;
+  if (!(given instanceof RangeRef)) return VALUE;
+  const [from, to] = rows ? [given.top, given.bottom] : [given.left, given.right];
+  if (from === to) return from + 1;
+  const list = Array.from({ length: to - from + 1 }, (_, i) => from + i + 1);
+  return rows ? list.map((n) => [n]) : [list];
+}
+
+const size = (frame: Frame, given: Value, rows: boolean): number | CellError => {
+  if (given instanceof CellError) return given;
+  if (given instanceof RangeRef) return rows ? given.rows : given.columns;
+  if (given instanceof AreaList) return REF;
+  const matrix = toMatrix(given, frame);
+  return rows ? matrix.length : matrix[0]!.length;
+};
+
+function address(
+  row: number,
+  column: number,
+  form: number,
+  a1: boolean,
+  sheet: string | undefined,
+): string | CellError {
+  const [r, c, kind] = [Math.trunc(row), Math.trunc(column), Math.trunc(form)];
+  if (r < 1 || r > LAST_ROW + 1 || c < 1 || c > LAST_COLUMN + 1 || kind < 1 || kind > 4) return VALUE;
+  const lockRow = kind === 1 || kind === 2;
+  const lockColumn = kind === 1 || kind === 3;
+  const cell = a1
+    ? `${lockColumn ? "$" : ""}${columnLetters(c - 1)}${lockRow ? "$" : ""}${r}`
+    : `R${lockRow ? r : `[${r}]`}C${lockColumn ? c : `[${c}]`}`;
+  if (sheet === undefined) return cell;
+  const plain = sheet === "" || (/^[A-Za-z_\u0080-\uffff][\w.\u0080-\uffff]*$/.test(sheet) && !parseCell(sheet));
+  return `${plain ? sheet : `'${sheet.replaceAll("'", "''")}'`}!${cell}`;
+}
+
+export const references: readonly WorksheetFunction[] = [
+  defineIn("INDEX", "an?Nn", (frame, source, row, column, area = 1) => index(frame, source, row, column, area)),
+  defineIn(
+    "OFFSET",
+    "snn?NN",
+    (_frame, base, rows, columns, height, width) => offset(base, rows, columns, height, width),
+    true,
+  ),
+  defineIn("INDIRECT", "t?b", (frame, text, a1 = true) => indirect(frame, text, a1), true),
+  defineIn("ROW", "?s", (frame, ref) => numbers(frame, ref, true)),
+  defineIn("COLUMN", "?s", (frame, ref) => numbers(frame, ref, false)),
+  defineIn("ROWS", "a", (frame, array) => size(frame, array, true)),
+  defineIn("COLUMNS", "a", (frame, array) => size(frame, array, false)),
+  defineIn("AREAS", "s", (_frame, ref) => areasOf(ref).length || VALUE),
+  defineIn("ADDRESS", "nn?NBT", (_frame, row, column, form = 1, a1 = true, sheet = undefined) =>
+    address(row, column, form, a1, sheet),
+  ),
+  defineIn("FORMULATEXT", "s", (frame, ref) => {
+    if (!(ref instanceof RangeRef)) return VALUE;
+    return frame.grid.formulaAt(ref.sheet, ref.top, ref.left) ?? NA;
+  }),
+  defineIn("ISFORMULA", "s", (frame, ref) => {
+    if (!(ref instanceof RangeRef)) return VALUE;
+    return frame.grid.formulaAt(ref.sheet, ref.top, ref.left) !== undefined;
+  }),
+  defineIn("HYPERLINK", "e?e", (_frame, link: CellValue, shown: CellValue | undefined) =>
+    shown === undefined ? link : shown,
+  ),
+  defineIn("SHEET", "?s", (frame, given) => {
+    if (given === undefined) return frame.sheet + 1;
+    if (given instanceof RangeRef) return given.sheet + 1;
+    const name = intersect(given, frame);
+    const found = typeof name === "string" ? frame.grid.sheetIndex(name) : undefined;
+    return found === undefined ? NA : found + 1;
+  }),
+  defineIn("SHEETS", "?s", (frame, given) => {
+    if (given === undefined) return frame.grid.sheetCount;
+    return new Set(areasOf(given).map((area) => area.sheet)).size || REF;
+  }),
+  defineIn(
+    "ANCHORARRAY",
+    "s",
+    (frame, ref) => (ref instanceof RangeRef ? (frame.grid.spillOf(ref.sheet, ref.top, ref.left) ?? REF) : REF),
+    true,
+  ),
+  defineIn("SINGLE", "s", (frame, value) => (isMatrix(value) ? value[0]![0]! : intersect(value, frame))),
+];

@@ -1,0 +1,174 @@
+import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { toMatrix } from "../evaluate/reference.ts";
+import { DIV0, NA, NUM, REF, VALUE, type Value } from "../evaluate/value.ts";
+import { alias, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { leastSquares } from "./least-squares.ts";
+import { meanOf } from "./statistics.ts";
+
+interface Pairs {
+  readonly x: number[];
+  readonly y: number[];
+}
+
+/** Two arrays of the same size, pairs that are not both numbers left out. */
+function pairs(frame: Frame, first: Value, second: Value): Pairs {
+  const [a, b] = [toMatrix(first, frame).flat(), toMatrix(second, frame).flat()];
+  if (a.length !== b.length) fail(NA);
+  const x: number[] = [];
+  const y: number[] = [];
+  a.forEach((u, i) => {
+    const v = b[i]!;
+    if (u instanceof CellError) fail(u);
+    if (v instanceof CellError) fail(v);
+    if (typeof u !== "number" || typeof v !== "number") return;
+    x.push(u);
+    y.push(v);
+  });
+  return { x, y };
+}
+
+interface Sums {
+  readonly n: number;
+  readonly meanX: number;
+  readonly meanY: number;
+  readonly xx: number;
+  readonly yy: number;
+  readonly xy: number;
+}
+
+function sums({ x, y }: Pairs): Sums {
+  const n = x.length;
+  if (n === 0) fail(DIV0);
+  const [meanX, meanY] = [meanOf(x), meanOf(y)];
+  let [xx, yy, xy] = [0, 0, 0];
+  for (let i = 0; i < n; i++) {
+    const [u, v] = [x[i]! - meanX, y[i]! - meanY];
+    xx += u * u;
+    yy += v * v;
+    xy += u * v;
+  }
+  return { n, meanX, meanY, xx, yy, xy };
+}
+
+const correlation = (s: Sums): number => (s.xx === 0 || s.yy === 0 ? fail(DIV0) : s.xy / Math.sqrt(s.xx * s.yy));
+
+/** A function of two arrays by their sums; `swapped` for those that take the known y first. */
+const ofPairs = (name: string, swapped: boolean, compute: (s: Sums) => number | CellError): WorksheetFunction =>
+  defineIn(name, "aa", (frame, a, b) => compute(sums(swapped ? pairs(frame, b, a) : pairs(frame, a, b))));
+
+function slope(s: Sums): number {
+  return s.xx === 0 ? fail(DIV0) : s.xy / s.xx;
+}
+
+const flagOf = (frame: Frame, value: Value, otherwise: boolean): boolean => {
+  if (value === undefined) return otherwise;
+  const flag: CellValue = toMatrix(value, frame)[0]![0]!;
+  return flag instanceof CellError ? fail(flag) : Boolean(flag);
+};
+
+interface Known {
+  readonly y: number[];
+  /** One row per observation. */
+  readonly x: number[][];
+  /** Observations stand side by side in one row. */
+  readonly sideways: boolean;
+}
+
+const number = (v: CellValue): number => (typeof v === "number" ? v : fail(v instanceof CellError ? v : VALUE));
+
+function known(frame: Frame, knownY: Value, knownX: Value): Known {
+  const ys = toMatrix(knownY, frame);
+  const y = ys.flat().map(number);
+  const sideways = ys.length === 1 && ys[0]!.length > 1;
+  if (knownX === undefined) return { y, x: y.map((_, i) => [i + 1]), sideways };
+  const xs = toMatrix(knownX, frame).map((row) => row.map(number));
+  if (xs.length === ys.length && xs[0]!.length === ys[0]!.length) return { y, x: xs.flat().map((v) => [v]), sideways };
+  if (!sideways && xs.length === y.length) return { y, x: xs, sideways };
+  if (sideways && xs[0]!.length === y.length) return { y, x: y.map((_, i) => xs.map((row) => row[i]!)), sideways };
+  return fail(REF);
+}
+
+/** LINEST and LOGEST: coefficients from last to first and the constant, with their statistics on request. */
+function linest(
+  frame: Frame,
+  knownY: Value,
+  knownX: Value,
+  withConstant: boolean,
+  stats: boolean,
+  log: boolean,
+): CellMatrix {
+  const data = known(frame, knownY, knownX);
+  if (log && data.y.some((v) => v <= 0)) fail(NUM);
+  const fit = leastSquares(log ? data.y.map(Math.log) : data.y, data.x, withConstant);
+  const shown = (v: number): number => (log ? Math.exp(v) : v);
+  const coefficients = [...fit.slopes].reverse().map(shown).concat(shown(fit.constant));
+  if (!stats) return [coefficients];
+  const width = coefficients.length;
+  const pad = (row: CellValue[]): CellValue[] => [...row, ...new Array<CellValue>(width - row.length).fill(NA)];
+  return [
+    coefficients,
+    [...[...fit.slopeErrors].reverse(), withConstant ? fit.constantError : NA],
+    pad([fit.r2, fit.standardError]),
+    pad([fit.f, fit.freedom]),
+    pad([fit.regression, fit.residual]),
+  ];
+}
+
+function trend(
+  frame: Frame,
+  knownY: Value,
+  knownX: Value,
+  newX: Value,
+  withConstant: boolean,
+  log: boolean,
+): CellMatrix {
+  const data = known(frame, knownY, knownX);
+  if (log && data.y.some((v) => v <= 0)) fail(NUM);
+  const fit = leastSquares(log ? data.y.map(Math.log) : data.y, data.x, withConstant);
+  const at = (x: readonly number[]): number => {
+    const value = x.reduce((sum, v, i) => sum + v * (fit.slopes[i] ?? 0), fit.constant);
+    return log ? Math.exp(value) : value;
+  };
+  if (newX === undefined) {
+    const line = data.x.map(at);
+    return data.sideways ? [line] : line.map((v) => [v]);
+  }
+  const rows = toMatrix(newX, frame).map((row) => row.map(number));
+  if (fit.slopes.length === 1) return rows.map((row) => row.map((v) => at([v])));
+  if (!data.sideways) return rows.map((row) => [at(row)]);
+  return [rows[0]!.map((_, i) => at(rows.map((row) => row[i]!)))];
+}
+
+const forecast = defineIn("FORECAST.LINEAR", "naa", (frame, x, knownY, knownX) => {
+  const s = sums(pairs(frame, knownX, knownY));
+  return s.meanY + slope(s) * (x - s.meanX);
+});
+const pearson = ofPairs("PEARSON", false, correlation);
+const covarianceP = ofPairs("COVARIANCE.P", false, (s) => s.xy / s.n);
+
+export const regression: readonly WorksheetFunction[] = [
+  pearson,
+  alias("CORREL", pearson),
+  ofPairs("RSQ", true, (s) => correlation(s) ** 2),
+  ofPairs("SLOPE", true, slope),
+  ofPairs("INTERCEPT", true, (s) => s.meanY - slope(s) * s.meanX),
+  ofPairs("STEYX", true, (s) => (s.n < 3 ? DIV0 : Math.sqrt((s.yy - slope(s) * s.xy) / (s.n - 2)))),
+  covarianceP,
+  alias("COVAR", covarianceP),
+  ofPairs("COVARIANCE.S", false, (s) => (s.n < 2 ? DIV0 : s.xy / (s.n - 1))),
+  forecast,
+  alias("FORECAST", forecast),
+  defineIn("LINEST", "a?aaa", (frame, y, x, constant, stats) =>
+    linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), false),
+  ),
+  defineIn("LOGEST", "a?aaa", (frame, y, x, constant, stats) =>
+    linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), true),
+  ),
+  defineIn("TREND", "a?aaa", (frame, y, x, newX, constant) =>
+    trend(frame, y, x, newX, flagOf(frame, constant, true), false),
+  ),
+  defineIn("GROWTH", "a?aaa", (frame, y, x, newX, constant) =>
+    trend(frame, y, x, newX, flagOf(frame, constant, true), true),
+  ),
+];

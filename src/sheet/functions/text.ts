@@ -1,0 +1,162 @@
+import { CellError, type CellValue } from "../../units/cell.ts";
+import { toText } from "../evaluate/coerce.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { areasOf, toMatrix } from "../evaluate/reference.ts";
+import { isReference, VALUE, type Value } from "../evaluate/value.ts";
+import { wildcard } from "./criteria.ts";
+import { alias, define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+
+const LONGEST = 32_767;
+
+const count = (n: number): number => {
+  const whole = Math.trunc(n);
+  return whole < 0 ? fail(VALUE) : whole;
+};
+
+const joined = (text: string): string => (text.length > LONGEST ? fail(VALUE) : text);
+
+const asText = (value: CellValue | undefined): string => {
+  const text = toText(value);
+  return text instanceof CellError ? fail(text) : text;
+};
+
+/** Every value of the arguments in reading order. */
+function* allValues(frame: Frame, args: readonly Value[]): Generator<CellValue> {
+  for (const arg of args) {
+    if (isReference(arg)) for (const area of areasOf(arg)) yield* usedValues(frame, area);
+    else for (const row of toMatrix(arg, frame)) yield* row;
+  }
+}
+
+function usedValues(frame: Frame, area: Parameters<Frame["grid"]["matrix"]>[0]): CellValue[] {
+  const bottom = Math.min(area.bottom, Math.max(area.top, frame.grid.lastRow(area.sheet)));
+  return frame.grid
+    .matrix(bottom === area.bottom ? area : Object.assign(Object.create(Object.getPrototypeOf(area)), area, { bottom }))
+    .flat();
+}
+
+function find(wanted: string, within: string, start: number): number {
+  const from = Math.trunc(start) - 1;
+  if (from < 0 || from > within.length) fail(VALUE);
+  const at = within.indexOf(wanted, from);
+  return at < 0 ? fail(VALUE) : at + 1;
+}
+
+/** SEARCH: without case, with wildcards. */
+function search(wanted: string, within: string, start: number): number {
+  const from = Math.trunc(start) - 1;
+  if (from < 0 || from > within.length) fail(VALUE);
+  if (wanted === "") return from + 1;
+  const source = wildcard(wanted)
+    .source.replace(/^\^|\$$/g, "")
+    .replaceAll("[\\s\\S]*", "[\\s\\S]*?");
+  const pattern = new RegExp(source, "ig");
+  pattern.lastIndex = from;
+  const match = pattern.exec(within);
+  return match ? match.index + 1 : fail(VALUE);
+}
+
+function substitute(text: string, old: string, fresh: string, which: number | undefined): string {
+  if (old === "") return text;
+  if (which === undefined) return joined(text.replaceAll(old, () => fresh));
+  const nth = Math.trunc(which);
+  if (nth < 1) fail(VALUE);
+  let at = -1;
+  for (let i = 0; i < nth; i++) {
+    at = text.indexOf(old, at < 0 ? 0 : at + old.length);
+    if (at < 0) return text;
+  }
+  return text.slice(0, at) + fresh + text.slice(at + old.length);
+}
+
+/** A capital after everything that is not a letter, the rest small. */
+const proper = (text: string): string =>
+  text.toLowerCase().replace(/\p{L}+/gu, (word) => word[0]!.toUpperCase() + word.slice(1));
+
+/** Letter by letter, like Windows: a letter without a capital of its own (ß) stays. */
+const upper = (text: string): string =>
+  text.replace(/\p{Ll}/gu, (letter) => {
+    const capital = letter.toUpperCase();
+    return capital.length === letter.length ? capital : letter;
+  });
+
+const trim = (text: string): string => text.replace(/ +/g, " ").replace(/^ | $/g, "");
+
+/** Bytes 128 to 159 of the Windows code page 1252, which CHAR and CODE speak (WHATWG encoding standard). */
+const cp1252 = new TextDecoder("windows-1252");
+const char = (n: number): string | CellError => {
+  const code = Math.trunc(n);
+  return code < 1 || code > 255 ? VALUE : cp1252.decode(new Uint8Array([code]));
+};
+
+function code(text: string): number | CellError {
+  if (text === "") return VALUE;
+  const point = text.charCodeAt(0);
+  if (point < 128) return point;
+  for (let byte = 128; byte < 256; byte++) if (cp1252.decode(new Uint8Array([byte])) === text[0]) return byte;
+  return "?".charCodeAt(0);
+}
+
+const len = define("LEN", "t", (text) => text.length);
+const left = define("LEFT", "t?n", (text, n = 1) => text.slice(0, count(n)));
+const right = define("RIGHT", "t?n", (text, n = 1) => (count(n) === 0 ? "" : text.slice(-count(n))));
+const mid = define("MID", "tnn", (text, start, n) =>
+  start < 1 ? VALUE : text.slice(Math.trunc(start) - 1, Math.trunc(start) - 1 + count(n)),
+);
+const replace = define("REPLACE", "tnnt", (text, start, n, fresh) => {
+  const from = Math.trunc(start) - 1;
+  return from < 0 ? VALUE : joined(text.slice(0, from) + fresh + text.slice(from + count(n)));
+});
+const findText = define("FIND", "tt?n", (wanted, within, start = 1) => find(wanted, within, start));
+const searchText = define("SEARCH", "tt?n", (wanted, within, start = 1) => search(wanted, within, start));
+
+export const text: readonly WorksheetFunction[] = [
+  len,
+  left,
+  right,
+  mid,
+  replace,
+  findText,
+  searchText,
+  // In single-byte languages the byte functions are the plain ones (Microsoft's description of LENB).
+  alias("LENB", len),
+  alias("LEFTB", left),
+  alias("RIGHTB", right),
+  alias("MIDB", mid),
+  alias("REPLACEB", replace),
+  alias("FINDB", findText),
+  alias("SEARCHB", searchText),
+  define("UPPER", "t", upper),
+  define("LOWER", "t", (text) => text.toLowerCase()),
+  define("PROPER", "t", proper),
+  define("TRIM", "t", trim),
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: CLEAN removes exactly these
+  define("CLEAN", "t", (text) => text.replace(/[\u0000-\u001f]/g, "")),
+  define("EXACT", "tt", (a, b) => a === b),
+  define("REPT", "tn", (text, n) => {
+    const times = count(n);
+    return text.length * times > LONGEST ? VALUE : text.repeat(times);
+  }),
+  define("SUBSTITUTE", "ttt?N", substitute),
+  define("CONCATENATE", "t*", (...texts) => joined(texts.join(""))),
+  defineIn("CONCAT", "a*", (frame, ...args) => joined([...allValues(frame, args)].map(asText).join(""))),
+  defineIn("TEXTJOIN", "aba*", (frame, delimiter, ...rest) => {
+    const [skipEmpty, ...args] = rest as [boolean, ...Value[]];
+    const between = [...allValues(frame, [delimiter])].map(asText);
+    const texts = [...allValues(frame, args)].map(asText).filter((text) => !skipEmpty || text !== "");
+    return joined(
+      texts.reduce((all, text, i) => all + (i > 0 ? (between[(i - 1) % between.length] ?? "") : "") + text, ""),
+    );
+  }),
+  define("CHAR", "n", char),
+  define("CODE", "t", code),
+  define("UNICHAR", "n", (n) => {
+    const point = Math.trunc(n);
+    return point < 1 || point > 0x10ffff || (point >= 0xd800 && point <= 0xdfff) ? VALUE : String.fromCodePoint(point);
+  }),
+  define("UNICODE", "t", (text) => text.codePointAt(0) ?? VALUE),
+  define("T", "e", (value) => (typeof value === "string" || value instanceof CellError ? value : "")),
+  define("ENCODEURL", "t", (text) =>
+    encodeURIComponent(text).replace(/[!'()*]/g, (c) => `%${c.charCodeAt(0).toString(16).toUpperCase()}`),
+  ),
+];

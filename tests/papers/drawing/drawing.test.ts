@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { drawBentProfile } from "../../../src/papers/drawing/bent-profile.ts";
+import { drawFlat, outlineTrueSize } from "../../../src/papers/drawing/flat-blank.ts";
+import { escapeMarkup } from "../../../src/papers/drawing/svg.ts";
+import { degrees, mm } from "../../../src/units/quantity.ts";
+
+/** 2 x 3 in legs in 1/4 in sheet, R 5/16 in, deduction 0.469 in by hand: 1.125 - (pi/2)(0.3125 + 0.42 x 0.25). */
+const BRACKET = {
+  thickness: mm(6.35),
+  flanges: [mm(50.8), mm(76.2)],
+  bends: [{ angle: degrees(90), insideRadius: mm(7.9375), deduction: mm(11.913) }],
+};
+
+describe("the flat", () => {
+  const svg = drawFlat(BRACKET, mm(101.6), "in", { name: "B1", grain: "across" });
+  it("says length, width, bend line, direction, gauge edge and grain to a reader who cannot see it", () => {
+    expect(svg).toContain("Flat 4.531 in by 4 in.");
+    expect(svg).toContain("Bend lines at 1.7655 in (up 90 degrees) from the first edge.");
+    expect(svg).toContain("The first edge goes to the gauge. Bend lines across the grain.");
+  });
+  it("tells a bend down from a bend up by the stroke, not by colour", () => {
+    const down = { ...BRACKET, bends: [{ ...BRACKET.bends[0]!, angle: degrees(-90) }] };
+    const dashes = (drawing: string) => /stroke-dasharray="([^"]+)"/.exec(drawing)?.[1];
+    expect(dashes(drawFlat(down, mm(101.6), "in"))).not.toBe(dashes(svg));
+    expect(svg).not.toMatch(/(fill|stroke)="(?!none|currentColor)[^"]*"/);
+  });
+});
+
+describe("the bent profile", () => {
+  it("is as thick as the sheet, and its mid line is flanges less setbacks plus the arc", () => {
+    const svg = drawBentProfile(BRACKET, "mm", "B1");
+    expect(svg).toContain('stroke-width="6.35"');
+    // By hand: first straight 50.8 - (7.9375 + 6.35) = 36.5125; arc radius 7.9375 + 3.175 = 11.1125.
+    expect(svg).toContain("M 0 0 L 36.513 0 A 11.113 11.113 0 0 0 47.625 -11.113");
+  });
+  it("refuses a part that no sheet can be", () => {
+    expect(() => drawBentProfile({ ...BRACKET, flanges: [mm(5), mm(76.2)] }, "in")).toThrowError();
+  });
+});
+
+describe("the outline for the waterjet", () => {
+  it("is at true size in millimetres", () => {
+    expect(outlineTrueSize(mm(115.09), mm(101.6))).toMatch(
+      /viewBox="0 0 115.09 101.6" width="115.09mm" height="101.6mm"/,
+    );
+  });
+});
+
+describe("text from a workbook", () => {
+  it("never becomes markup", () => {
+    expect(escapeMarkup(`<img src=x onerror="a('b')">&`)).toBe(
+      "&lt;img src=x onerror=&quot;a(&#39;b&#39;)&quot;&gt;&amp;",
+    );
+    expect(drawFlat(BRACKET, mm(100), "in", { name: "<script>" })).not.toContain("<script>");
+  });
+});

@@ -1,0 +1,85 @@
+/** The papers in a real Chromium: as they print on a letter sheet, and on a telephone at the machine. */
+import { mkdirSync, readFileSync } from "node:fs";
+import axe from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bookOf } from "../../src/job/workbook-book.ts";
+import { type Paper, document as whole } from "../../src/papers/page.ts";
+import { printOf } from "../../src/papers/papers.ts";
+import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
+import { launchedBrowser } from "../hosts/excel/browser.ts";
+
+/** CSS pixels are 1/96 in; a letter sheet less its margins of 12 mm is 191.9 x 255.4 mm. */
+const PX_PER_MM = 96 / 25.4;
+const SHEET = { width: Math.round(191.9 * PX_PER_MM), height: Math.floor(255.4 * PX_PER_MM) };
+
+let browser: Browser;
+let made: readonly Paper[];
+beforeAll(async () => {
+  const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
+  made = printOf(book, { name: "stage-job.xlsx", version: "0", edition: "e", date: "2026-01-01", stale: 0 })!.papers;
+  browser = await launchedBrowser();
+}, 120_000);
+afterAll(() => browser.close());
+
+async function shown(paper: Paper, width: number, media: "print" | "screen", check: (page: Page) => Promise<void>) {
+  const page = await browser.newPage({ viewport: { width, height: SHEET.height } });
+  try {
+    await page.emulateMedia({ media });
+    await page.setContent(whole(paper));
+    await check(page);
+    const folder = process.env["SCREENSHOTS"];
+    if (folder) {
+      mkdirSync(folder, { recursive: true });
+      await page.screenshot({ path: `${folder}/paper-${paper.file.replaceAll("/", "-")}-${width}.png` });
+    }
+  } finally {
+    await page.close();
+  }
+}
+const tooWide = (page: Page) =>
+  page.evaluate(() =>
+    [...document.querySelectorAll("h1, h2, p, li, dd, dt, td, th, figure, svg")]
+      .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
+      .map((one) => `${one.tagName} ${one.textContent!.slice(0, 30)}`),
+  );
+
+describe("the papers", () => {
+  it("every set-up sheet and every first-piece sheet fits on one sheet of paper", async () => {
+    const wanted = made.filter(({ file }) => file.startsWith("setup/") || file === "first-piece.html");
+    const over: string[] = [];
+    for (const paper of wanted)
+      await shown({ ...paper, title: "" }, SHEET.width, "print", async (page) => {
+        const heights = await page.evaluate(() =>
+          [...document.querySelectorAll(".page")].map((one) => one.getBoundingClientRect().height),
+        );
+        expect(heights).toHaveLength(paper.pages.length);
+        if (heights.some((height) => height > SHEET.height)) over.push(`${paper.file} ${Math.max(...heights)}`);
+      });
+    expect(over).toEqual([]);
+  }, 240_000);
+
+  const FILES = [
+    "index.html",
+    "setup/DF-09.html",
+    "cutlist.html",
+    "first-piece.html",
+    "test-strip.html",
+    "load-in.html",
+    "quote.html",
+  ];
+  it.each(FILES)("%s: nothing runs off the paper, and axe-core finds nothing serious", (file) =>
+    shown(made.find((paper) => paper.file === file)!, SHEET.width, "print", async (page) => {
+      expect(await tooWide(page)).toEqual([]);
+      const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
+        ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+      expect(faults).toEqual([]);
+    }),
+  );
+
+  it("a set-up sheet is read on a telephone without scrolling sideways", () =>
+    shown(made.find(({ file }) => file === "setup/DF-09.html")!, 320, "screen", async (page) => {
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+      expect(await page.locator("svg").count()).toBe(4);
+    }));
+});
