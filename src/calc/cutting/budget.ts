@@ -9,12 +9,17 @@ export class Budget {
   private nextLook: number;
 
   constructor(
-    private readonly units: number,
+    readonly units: number,
     private readonly stop?: () => boolean,
     /** Units between two looks at the clock: about a millisecond's work. */
     private readonly every = 200_000,
   ) {
     this.nextLook = every;
+  }
+
+  /** A part of what is left: it ends with the whole, which must be told what it used. */
+  share(units: number): Budget {
+    return new Budget(Math.min(units, this.units - this.used), this.stop, this.every);
   }
 
   spend(units: number): void {

@@ -1,10 +1,13 @@
 /**
- * The least any plan can cost: sheets enough for the pieces' area, in whole sheets and within the stock. True sizes, and
- * valid for every kind of cutting, stages or not.
+ * The least any plan can cost: a linear program over patterns, rounded up to what whole sheets can cost. Two levels of
+ * cuts without limits are priced exactly; everything else is held against bars, which no limit and no level changes.
  */
+import { barBound } from "./bar-bound.ts";
+import type { Budget } from "./budget.ts";
 import type { Problem } from "./problem.ts";
-import { cheapestMix } from "./sheet-mix.ts";
+import { cheapestMix, leastMix } from "./sheet-mix.ts";
 
+/** True sizes, in whole sheets and within the stock: quick, and where the search begins. */
 export function areaBound(problem: Problem, pieceArea: number): number {
   const available = problem.sheets.map((sheet) => sheet.available);
   const costs = problem.sheets.map(({ cost }) => cost);
@@ -12,3 +15,19 @@ export function areaBound(problem: Problem, pieceArea: number): number {
   const bound = complete ? cost : relaxed;
   return Number.isFinite(bound) ? bound : 0;
 }
+
+/** The better of the two ways to lay bars, rounded up; `area` is the bound so far. */
+export function boundOfBars(problem: Problem, budget: Budget, area: number): number {
+  let bound = area;
+  for (const along of [0, 1] as const) {
+    const reached = barBound(problem, along, budget, (low, cost) => roundedUp(problem, cost) <= Math.max(bound, roundedUp(problem, low)) * (1 + 1e-9));
+    bound = Math.max(bound, roundedUp(problem, reached));
+  }
+  return bound;
+}
+
+/** Least cost of whole sheets, within the stock, that is not below `cost`. */
+export const roundedUp = (problem: Problem, cost: number): number => {
+  const most = leastMix(problem.sheets, cost);
+  return Number.isFinite(most) ? most : cost;
+};

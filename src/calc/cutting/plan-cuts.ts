@@ -66,7 +66,7 @@ export function planCuts(
   const planned = problem.items.reduce((sum, { w, h, quantity }, i) => sum + w * h * (quantity - short[i]!), 0);
   const money = countsMoney(stock, options);
   const value = uses.reduce((sum, { pattern, repeats }) => sum + repeats * costOf(stock[pattern.sheet]!, money), 0);
-  const bound = short.some((count) => count > 0) ? areaBound(problem, planned) : target;
+  const bound = short.some((count) => count > 0) ? areaBound(problem, planned) : search.bound;
   const sheets = stock
     .map(({ id }, s) => ({
       stock: id,

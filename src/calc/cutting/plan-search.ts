@@ -3,10 +3,13 @@
  * times, then ruin and recreate on a cheaper set of sheets, as long as the budget lasts and the bound is not reached.
  */
 import { Budget } from "./budget.ts";
+import { dive } from "./dive.ts";
 import { isUnlimited } from "./gauge-rule.ts";
 import type { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionMoves } from "./insertion-moves.ts";
 import { keptSheets } from "./kept-sheets.ts";
+import { boundOfBars, roundedUp } from "./lower-bound.ts";
+import { PatternProgram } from "./pattern-program.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
 import { reseat } from "./reseat.ts";
@@ -43,6 +46,20 @@ const CELLS = 1200;
 const CELLS_MIXED = 2000;
 const FIRST_CELLS = 300;
 
+/** Longest side in cells where a bound is wanted: finer than any published instance. */
+const CELLS_EXACT = 4000;
+/** Work on corrected plans before the linear program; shares of the budget for it and for the bound of bars, and how often a dive is made. */
+const FIRST_WORK_EXACT = 10_000_000;
+const ROOT_SHARE = 0.45;
+const BOUND_SHARE = 0.08;
+const MOST_BOUND_WORK = 12_000_000;
+const DIVE_SHARE = Number(process.env.DS ?? 0.5);
+
+interface Root {
+  readonly program: PatternProgram;
+  readonly pricing: StripPatterns;
+}
+
 export class PlanSearch {
   best: Solution | null = null;
   private readonly random: Random;
@@ -55,7 +72,8 @@ export class PlanSearch {
   constructor(
     private readonly problem: Problem,
     private readonly budget: Budget,
-    private readonly bound: number,
+    /** No plan costs less; raised while the search goes on. */
+    public bound: number,
     seed: number,
     private readonly found: (solution: Solution) => void = () => {},
   ) {
@@ -126,16 +144,64 @@ export class PlanSearch {
               );
       }
     };
+    const exact = problem.stages === 2 && isUnlimited(problem.rule);
+    if (!this.done) {
+      if (exact) correct(FIRST_WORK_EXACT, 2);
+      else this.boundByBars();
+    }
+    const program = exact && !this.done ? this.rootProgram() : null;
     if (!this.done) {
       if (mixed) correct(FIRST_WORK_MIXED, FULL_PLANS_MIXED);
       else correct(FIRST_WORK, FULL_PLANS);
     }
+    if (program && !this.done) this.diveFrom(program, [], false);
     while (!this.done) {
       const { missing, uses } = this.best!;
       const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);
       if (moved) this.offer(moved);
+      if (program && !this.done && this.random.unit() < DIVE_SHARE) {
+        this.diveFrom(program, keptSheets(problem, this.best!.uses, this.random), true);
+      }
       correct(LATER_WORK, this.random.below(2));
     }
+  }
+
+  private boundByBars(): void {
+    const part = this.budget.share(Math.min(MOST_BOUND_WORK, this.budget.units * BOUND_SHARE));
+    this.bound = Math.max(this.bound, boundOfBars(this.problem, part, this.bound));
+    this.budget.spend(part.used);
+  }
+
+  /** The linear program over all patterns of two levels, solved as far as half the budget goes; its bound is kept. */
+  private rootProgram(): Root {
+    const { problem, budget } = this;
+    const part = budget.share(budget.units * ROOT_SHARE);
+    const program = new PatternProgram(problem, part, this.demand, this.supply);
+    for (const { pattern } of this.best!.uses) program.add(pattern);
+    const pricing = new StripPatterns(problem, part, cellOf(problem, CELLS_EXACT), this.allowed, 1);
+    const enough = (low: number, cost: number) => roundedUp(problem, cost) <= roundedUp(problem, low) * (1 + 1e-9);
+    const { bound } = program.generate(pricing, this.demand, this.supply, Infinity, enough);
+    this.bound = Math.max(this.bound, roundedUp(problem, bound));
+    budget.spend(part.used);
+    program.spendFrom(budget);
+    return { program, pricing: new StripPatterns(problem, budget, cellOf(problem, CELLS_EXACT), this.allowed, 1) };
+  }
+
+  /** Dives for what `kept` leaves over; what is left at the end goes one pattern after another. */
+  private diveFrom({ program, pricing }: Root, kept: readonly Use[], noise: boolean): void {
+    const remaining = this.demand.slice();
+    const supply = this.supply.slice();
+    for (const { pattern, repeats } of kept) {
+      supply[pattern.sheet]! -= repeats;
+      for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+    }
+    program.change(remaining, supply);
+    const dived = dive(this.problem, program, pricing, remaining, supply, this.budget, this.random, noise);
+    const uses = [...kept, ...dived];
+    const worth = Float64Array.from(this.problem.items, ({ value }) => value);
+    const costs = Float64Array.from(this.problem.sheets, ({ cost }) => cost);
+    uses.push(...sequentialPlan(this.problem, pricing, remaining, supply, worth, costs, this.budget));
+    this.offer(uses);
   }
 
   /** Keeps some sheets and plans the rest of the demand one pattern after another; with `tight` on fewer sheets first. */

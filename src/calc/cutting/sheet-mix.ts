@@ -51,3 +51,30 @@ export function cheapestMix(problem: Problem, area: number, supply: ArrayLike<nu
   branch(0, area, 0);
   return { counts: best, cost: least, relaxed: divided(0, area), complete: branches <= MOST_BRANCHES };
 }
+
+/** Least sum of the costs of whole sheets that is not below `wanted`; `wanted` itself where the search gives up. */
+export function leastMix(
+  sheets: readonly { readonly cost: number; readonly available: number }[],
+  wanted: number,
+): number {
+  const kinds = sheets.filter(({ cost, available }) => cost > 0 && available >= 1).sort((a, b) => b.cost - a.cost);
+  const goal = wanted * (1 - 1e-9);
+  let least = Infinity;
+  let branches = 0;
+  const branch = (k: number, left: number, sum: number): void => {
+    if (left <= 0) {
+      least = Math.min(least, sum);
+      return;
+    }
+    if (k === kinds.length || branches++ > MOST_BRANCHES || sum + left >= least) return;
+    const { cost, available } = kinds[k]!;
+    const most = Math.min(available, Math.ceil(left / cost));
+    if (k === kinds.length - 1) {
+      if (most * cost >= left) least = Math.min(least, sum + most * cost);
+      return;
+    }
+    for (let n = most; n >= 0; n--) branch(k + 1, left - n * cost, sum + n * cost);
+  };
+  branch(0, goal, 0);
+  return branches > MOST_BRANCHES ? wanted : least;
+}

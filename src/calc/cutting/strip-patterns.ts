@@ -24,6 +24,8 @@ const MANY = 1e9;
 const MOST_REFILLS = 8;
 /** Patterns worked out after the first one that can be cut: fitted on generated shop bills. */
 const MOST_TRIES = 1;
+/** Numerical: a pattern that saves less of its cost does not count. */
+const LEAST_SAVING = 1e-9;
 
 export class StripPatterns {
   private readonly groups: ViewGroup[];
@@ -86,6 +88,37 @@ export class StripPatterns {
       bestRatio = reached;
     }
     return best;
+  }
+
+  /**
+   * Of every view the pattern of strips worth more than its sheet, and the most any pattern is worth, in shares of its cost.
+   * A strip keeps to the demand but the strips of a pattern together need not: they stand in a linear program, which does.
+   */
+  saving(
+    values: ArrayLike<number>,
+    remaining: ArrayLike<number>,
+    open: (sheet: number) => boolean,
+    costs: ArrayLike<number>,
+  ): { readonly patterns: readonly CutPattern[]; readonly ratio: number } {
+    this.favour = () => 1;
+    const patterns: CutPattern[] = [];
+    let ratio = 0;
+    for (const { options, views: all } of this.groups) {
+      const views = all.filter(({ sheet }) => open(sheet));
+      if (views.length === 0) continue;
+      const table = this.table(options, views, values, remaining);
+      views.forEach((view, v) => {
+        const draft = this.layStrips(table, v, view.height, false);
+        if (!draft) return;
+        const share = draft.promised / costs[view.sheet]!;
+        ratio = Math.max(ratio, share);
+        if (share <= 1 + LEAST_SAVING) return;
+        const parts = draft.strips.map((strip) => stripNode(this.problem, strip, view.direction));
+        const pattern = patternOf(view.sheet, { direction: view.direction, parts });
+        if (this.allowed?.(layoutOf(this.problem, pattern)) ?? true) patterns.push(pattern);
+      });
+    }
+    return { patterns, ratio };
   }
 
   private table(

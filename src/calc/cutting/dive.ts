@@ -1,0 +1,66 @@
+/**
+ * From the linear program to whole sheets: what it uses in full is cut so often, then what it uses most is cut once more,
+ * and the rest is priced again, until nothing is left (diving: Wolsey, Integer Programming, 1998; memory, unverified).
+ */
+import type { Budget } from "./budget.ts";
+import { type CutPattern, mostRepeats } from "./pattern.ts";
+import type { PatternProgram } from "./pattern-program.ts";
+import type { Problem } from "./problem.ts";
+import type { Random } from "./random.ts";
+import type { Use } from "./solution.ts";
+import type { StripPatterns } from "./strip-patterns.ts";
+
+/** Rounds of pricing after a pattern was fixed; how far amounts are disturbed so that dives differ: fitted. */
+const ROUNDS = Number(process.env.DR ?? 4);
+const NOISE = Number(process.env.DN ?? 0.2);
+/** Patterns used more than this are all fixed together: fitted. */
+const SURE = Number(process.env.SURE ?? 0.65);
+/** An amount this near to the next whole number is as good as it. */
+const NEARLY = 1e-6;
+
+/** Changes `remaining` and `supply` to what is left when the budget ends or no pattern can be found. */
+export function dive(
+  problem: Problem,
+  program: PatternProgram,
+  pricing: StripPatterns,
+  remaining: Float64Array,
+  supply: Float64Array,
+  budget: Budget,
+  random: Random,
+  noise: boolean,
+): Use[] {
+  const uses: Use[] = [];
+  const take = (pattern: CutPattern, most: number): boolean => {
+    const repeats = Math.min(most, mostRepeats(pattern, remaining), supply[pattern.sheet]!);
+    if (repeats < 1) return false;
+    uses.push({ pattern, repeats });
+    supply[pattern.sheet]! -= repeats;
+    for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+    return true;
+  };
+  while (!budget.over() && remaining.some((count) => count > 0)) {
+    let found = false;
+    const used = program.inUse();
+    for (const { pattern, amount } of used) {
+      if (amount >= 1 - NEARLY && take(pattern, Math.floor(amount + NEARLY))) found = true;
+    }
+    if (!found) {
+      const ranked = used
+        .map((use) => ({ ...use, rank: use.amount * (noise ? 1 + NOISE * random.unit() : 1) }))
+        .sort((a, b) => b.rank - a.rank);
+      for (const { pattern, rank } of ranked) {
+        if (found && rank < SURE) break;
+        if (take(pattern, 1)) found = true;
+      }
+    }
+    if (!found) {
+      // Every pattern in use gives more of something than is still wanted.
+      const best = pricing.dearest(program.prices, remaining, (s) => supply[s]! >= 1, program.costs());
+      if (!best || !take(best, mostRepeats(best, remaining))) return uses;
+      program.add(best);
+    }
+    program.change(remaining, supply);
+    program.generate(pricing, remaining, supply, ROUNDS);
+  }
+  return uses;
+}

@@ -1,0 +1,327 @@
+/**
+ * The linear program over patterns: least cost so that every row has enough. Revised simplex with a dense inverse, small
+ * enough for a few hundred rows (Dantzig, Orden & Wolfe, Pacific J. Math. 5:183, 1955; memory, unverified). Columns come
+ * in as they are priced; a changed right side is mended by the dual method, so that a dive goes on where it stands.
+ */
+
+/** Numerical: what counts as nothing, the least pivot, and pivots after which the inverse is worked out anew. */
+const NOTHING = 1e-9;
+const LEAST_PIVOT = 1e-7;
+const FRESH_AFTER = 500;
+/** Steps without progress before the first eligible column is taken instead of the best (Bland's rule, against circles). */
+const PATIENCE = 60;
+/** Pivots a row after which a run ends, whatever it may be caught in: chosen. */
+const MOST_PIVOTS = 20;
+/** Columns looked at again before all are. */
+const SHORT_LIST = 20;
+
+export class LinearProgram {
+  /** Column j gives `gives[k]` to `rows[k]` for k from start[j] up to start[j + 1]. */
+  private start = new Int32Array(1024);
+  private rows = new Int32Array(8192);
+  private gives = new Float64Array(8192);
+  private costs = new Float64Array(1024);
+  /** Columns so far. */
+  count = 0;
+  private shortList: number[] = [];
+  private readonly basic: Int32Array;
+  private readonly isBasic: boolean[] = [];
+  private readonly inverse: Float64Array;
+  private readonly amounts: Float64Array;
+  /** What one more in a row would cost. */
+  readonly prices: Float64Array;
+  private sinceFresh = 0;
+  /** Column entries gone through: the work done. */
+  work = 0;
+
+  /**
+   * The first `least` rows want at least their right side, the others allow at most theirs. What a row lacks costs `penalty`
+   * each: dear enough that no row lacks anything where it can be helped.
+   */
+  constructor(
+    private right: Float64Array,
+    private readonly least: number,
+    penalty: number,
+  ) {
+    const m = right.length;
+    this.inverse = new Float64Array(m * m);
+    this.amounts = new Float64Array(m);
+    this.prices = new Float64Array(m);
+    this.basic = new Int32Array(m);
+    for (let r = 0; r < m; r++) this.add([r], [1], r < least ? penalty : 0);
+    for (let r = 0; r < least; r++) this.add([r], [-1], 0);
+    this.startAgain();
+  }
+
+  /** Nothing in use: every row lacks all it wants. */
+  private startAgain(): void {
+    const m = this.basic.length;
+    this.isBasic.fill(false);
+    this.inverse.fill(0);
+    for (let r = 0; r < m; r++) {
+      this.basic[r] = r;
+      this.isBasic[r] = true;
+      this.inverse[r * m + r] = 1;
+    }
+    this.settle();
+  }
+
+  /** Columns of the program itself; those that are added are numbered from here. */
+  get own(): number {
+    return this.right.length + this.least;
+  }
+
+  add(rows: ArrayLike<number>, gives: ArrayLike<number>, cost: number): number {
+    const column = this.count++;
+    const end = this.start[column]! + rows.length;
+    if (column + 2 > this.start.length) {
+      this.start = doubled(this.start, new Int32Array(2 * this.start.length));
+      this.costs = doubled(this.costs, new Float64Array(2 * this.costs.length));
+    }
+    while (end > this.rows.length) {
+      this.rows = doubled(this.rows, new Int32Array(2 * this.rows.length));
+      this.gives = doubled(this.gives, new Float64Array(2 * this.gives.length));
+    }
+    this.rows.set(rows, this.start[column]!);
+    this.gives.set(gives, this.start[column]!);
+    this.start[column + 1] = end;
+    this.costs[column] = cost;
+    this.isBasic.push(false);
+    return column;
+  }
+
+  /** Cost of a column less what it is worth at the present prices. */
+  private reduced(column: number): number {
+    const { rows, gives, prices } = this;
+    const from = this.start[column]!;
+    const to = this.start[column + 1]!;
+    let left = this.costs[column]!;
+    for (let k = from; k < to; k++) left -= prices[rows[k]!]! * gives[k]!;
+    this.work += to - from;
+    return left;
+  }
+
+  get cost(): number {
+    let sum = 0;
+    for (let r = 0; r < this.basic.length; r++) sum += this.costs[this.basic[r]!]! * this.amounts[r]!;
+    return sum;
+  }
+
+  /** What the rows lack in all. */
+  get lacking(): number {
+    let sum = 0;
+    for (let r = 0; r < this.basic.length; r++) if (this.basic[r]! < this.least) sum += this.amounts[r]!;
+    return sum;
+  }
+
+  /** Calls `take` with every column in use and how much of it. */
+  each(take: (column: number, amount: number) => void): void {
+    for (let r = 0; r < this.basic.length; r++) {
+      if (this.amounts[r]! > NOTHING && this.basic[r]! >= this.own) take(this.basic[r]!, this.amounts[r]!);
+    }
+  }
+
+  /** Brings columns in as long as one saves; the amounts must be 0 or more. */
+  solve(over: () => boolean): void {
+    const direction = new Float64Array(this.basic.length);
+    let idle = 0;
+    let before = this.cost;
+    for (let pivots = 0; pivots < MOST_PIVOTS * this.basic.length && !over(); pivots++) {
+      const entering = this.mostSaving(idle > PATIENCE);
+      if (entering < 0) return;
+      this.through(entering, direction);
+      let leaving = -1;
+      let step = Infinity;
+      for (let r = 0; r < direction.length; r++) {
+        if (direction[r]! <= LEAST_PIVOT) continue;
+        const most = Math.max(0, this.amounts[r]!) / direction[r]!;
+        if (most < step - NOTHING || (most < step + NOTHING && direction[r]! > direction[leaving]!)) {
+          step = Math.min(step, most);
+          leaving = r;
+        }
+      }
+      if (leaving < 0) return;
+      this.pivot(entering, leaving, direction);
+      const now = this.cost;
+      idle = now < before - NOTHING ? 0 : idle + 1;
+      before = now;
+    }
+  }
+
+  /** A new right side: rows that would get less than nothing are mended first. */
+  change(right: Float64Array, over: () => boolean): void {
+    this.right = right;
+    this.settle();
+    const m = this.basic.length;
+    const direction = new Float64Array(m);
+    for (let pivots = 0; !over(); pivots++) {
+      if (pivots > MOST_PIVOTS * m) {
+        this.startAgain();
+        return;
+      }
+      let leaving = -1;
+      let worst = -LEAST_PIVOT;
+      for (let r = 0; r < m; r++) {
+        if (this.amounts[r]! >= worst) continue;
+        worst = this.amounts[r]!;
+        leaving = r;
+      }
+      if (leaving < 0) return;
+      const entering = this.cheapestFor(leaving);
+      if (entering < 0) return;
+      this.through(entering, direction);
+      this.pivot(entering, leaving, direction);
+    }
+  }
+
+  private mostSaving(first: boolean): number {
+    const nothing = -NOTHING * Math.max(1, Math.abs(this.cost));
+    if (!first) {
+      const again = this.best(this.shortList, nothing);
+      if (again >= 0) return again;
+    }
+    const saving: { column: number; reduced: number }[] = [];
+    for (let column = 0; column < this.count; column++) {
+      if (this.isBasic[column]) continue;
+      const reduced = this.reduced(column);
+      if (reduced >= nothing) continue;
+      if (first) return column;
+      saving.push({ column, reduced });
+    }
+    saving.sort((a, b) => a.reduced - b.reduced);
+    this.shortList = saving.slice(0, SHORT_LIST).map(({ column }) => column);
+    return this.shortList[0] ?? -1;
+  }
+
+  private best(columns: readonly number[], nothing: number): number {
+    let best = -1;
+    let least = nothing;
+    for (const column of columns) {
+      const reduced = this.isBasic[column] ? 0 : this.reduced(column);
+      if (reduced >= least) continue;
+      best = column;
+      least = reduced;
+    }
+    return best;
+  }
+
+  /** The column that mends row `leaving` at the least loss. */
+  private cheapestFor(leaving: number): number {
+    const m = this.basic.length;
+    let best = -1;
+    let least = Infinity;
+    let strongest = 0;
+    const { rows, gives, start, inverse } = this;
+    for (let j = 0; j < this.count; j++) {
+      if (this.isBasic[j]) continue;
+      let along = 0;
+      for (let k = start[j]!; k < start[j + 1]!; k++) along += inverse[leaving * m + rows[k]!]! * gives[k]!;
+      this.work += start[j + 1]! - start[j]!;
+      if (along >= -LEAST_PIVOT) continue;
+      const ratio = Math.max(0, this.reduced(j)) / -along;
+      if (ratio > least + NOTHING || (ratio > least - NOTHING && -along <= strongest)) continue;
+      least = Math.min(least, ratio);
+      strongest = -along;
+      best = j;
+    }
+    return best;
+  }
+
+  /** The column as a sum of the basic ones. */
+  private through(column: number, into: Float64Array): void {
+    const m = this.basic.length;
+    const { rows, gives, inverse } = this;
+    const from = this.start[column]!;
+    const to = this.start[column + 1]!;
+    for (let r = 0; r < m; r++) {
+      let sum = 0;
+      for (let k = from; k < to; k++) sum += inverse[r * m + rows[k]!]! * gives[k]!;
+      into[r] = sum;
+    }
+    this.work += m * (to - from);
+  }
+
+  private pivot(entering: number, leaving: number, direction: Float64Array): void {
+    const m = this.basic.length;
+    const { inverse, amounts, prices } = this;
+    const reduced = this.reduced(entering);
+    const at = leaving * m;
+    const turn = 1 / direction[leaving]!;
+    const filled: number[] = [];
+    for (let k = 0; k < m; k++) {
+      if (inverse[at + k] === 0) continue;
+      inverse[at + k]! *= turn;
+      filled.push(k);
+    }
+    amounts[leaving]! *= turn;
+    for (let r = 0; r < m; r++) {
+      const factor = direction[r]!;
+      if (r === leaving || Math.abs(factor) < 1e-14) continue;
+      const row = r * m;
+      for (let n = 0; n < filled.length; n++) inverse[row + filled[n]!]! -= factor * inverse[at + filled[n]!]!;
+      amounts[r]! -= factor * amounts[leaving]!;
+      this.work += filled.length;
+    }
+    for (let k = 0; k < m; k++) prices[k]! += reduced * inverse[at + k]!;
+    this.isBasic[this.basic[leaving]!] = false;
+    this.basic[leaving] = entering;
+    this.isBasic[entering] = true;
+    if (++this.sinceFresh >= FRESH_AFTER) this.refresh();
+  }
+
+  /** Amounts and prices from the inverse. */
+  private settle(): void {
+    const m = this.basic.length;
+    this.prices.fill(0);
+    for (let r = 0; r < m; r++) {
+      const cost = this.costs[this.basic[r]!]!;
+      let amount = 0;
+      for (let k = 0; k < m; k++) {
+        const share = this.inverse[r * m + k]!;
+        amount += share * this.right[k]!;
+        this.prices[k]! += cost * share;
+      }
+      this.amounts[r] = amount;
+    }
+    this.work += m * m;
+  }
+
+  /** The inverse of the basic columns from nothing (Gauss and Jordan): takes away what rounding has left in it. */
+  private refresh(): void {
+    this.sinceFresh = 0;
+    const m = this.basic.length;
+    const wide = 2 * m;
+    const rows = Array.from({ length: m }, (_, r) => {
+      const row = new Float64Array(wide);
+      row[m + r] = 1;
+      return row;
+    });
+    this.basic.forEach((column, k) => {
+      for (let n = this.start[column]!; n < this.start[column + 1]!; n++) rows[this.rows[n]!]![k] = this.gives[n]!;
+    });
+    for (let k = 0; k < m; k++) {
+      let top = k;
+      for (let r = k + 1; r < m; r++) if (Math.abs(rows[r]![k]!) > Math.abs(rows[top]![k]!)) top = r;
+      const row = rows[top]!;
+      if (Math.abs(row[k]!) < LEAST_PIVOT) return;
+      rows[top] = rows[k]!;
+      rows[k] = row;
+      const turn = 1 / row[k]!;
+      for (let c = k; c < wide; c++) row[c]! *= turn;
+      for (let r = 0; r < m; r++) {
+        const other = rows[r]!;
+        const factor = other[k]!;
+        if (r === k || factor === 0) continue;
+        for (let c = k; c < wide; c++) other[c]! -= factor * row[c]!;
+        this.work += wide - k;
+      }
+    }
+    for (let r = 0; r < m; r++) this.inverse.set(rows[r]!.subarray(m), r * m);
+    this.settle();
+  }
+}
+
+function doubled<T extends Int32Array | Float64Array>(old: T, larger: T): T {
+  larger.set(old as Int32Array & Float64Array);
+  return larger;
+}
