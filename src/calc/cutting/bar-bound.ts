@@ -23,7 +23,10 @@ export function barBound(
 ): number {
   const { items, sheets } = problem;
   const limited = sheets.flatMap(({ available }, s) => (available < Infinity ? [s] : []));
-  const right = Float64Array.from([...items.map(({ quantity }) => quantity), ...limited.map((s) => sheets[s]!.available)]);
+  const right = Float64Array.from([
+    ...items.map(({ quantity }) => quantity),
+    ...limited.map((s) => sheets[s]!.available),
+  ]);
   const program = new LinearProgram(right, items.length, PENALTY * Math.max(...sheets.map(({ cost }) => cost)));
   const lengths = sheets.map(({ w, h }) => (along === 0 ? w : h));
   const heights = sheets.map(({ w, h }) => (along === 0 ? h : w));

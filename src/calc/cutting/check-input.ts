@@ -9,7 +9,7 @@ const MOST_PIECES = 20_000;
 export function checkInput(blanks: readonly Blank[], stock: readonly Stock[], limits: Limits): void {
   if (blanks.length === 0) refuse("blanks", "at least one line", "none");
   if (stock.length === 0) refuse("stock", "at least one line", "none");
-  distinct("blank id", blanks);
+
   distinct("stock id", stock);
   let pieces = 0;
   for (const blank of blanks) {
@@ -20,6 +20,7 @@ export function checkInput(blanks: readonly Blank[], stock: readonly Stock[], li
     }
     pieces += blank.quantity;
   }
+  oneSize(blanks);
   if (pieces === 0) refuse("quantities", "above 0 in at least one line", 0);
   if (pieces > MOST_PIECES) refuse("pieces in all", `at most ${MOST_PIECES}`, pieces, "plan the bill in parts");
   for (const sheet of stock) {
@@ -46,8 +47,19 @@ export function checkInput(blanks: readonly Blank[], stock: readonly Stock[], li
     ["least drop", limits.leastDrop],
     ["least hold", limits.leastHold],
     ["least remnant", limits.leastRemnant],
+    ["thickness", limits.thickness ?? 0],
+    ["least trim", limits.leastTrim ?? 0],
+    ["front stop reach", limits.frontReach ?? 0],
+    ["twist width", limits.twistWidth ?? 0],
+    ["twist length", limits.twistLength ?? 0],
   ] as const) {
     if (!(value >= 0 && value < Infinity)) refuse(name, "0 or more", value);
+  }
+  for (const [name, value, least] of [
+    ["stacks", limits.stacks ?? 1, 1],
+    ["long stacks", limits.longStacks ?? 0, 0],
+  ] as const) {
+    if (!(Number.isInteger(value) && value >= least)) refuse(name, `a whole number, ${least} or more`, value);
   }
   if (!(limits.remnantWorth >= 0 && limits.remnantWorth <= 1)) {
     refuse("remnant worth", "from 0 to 1", limits.remnantWorth);
@@ -59,6 +71,24 @@ export function checkInput(blanks: readonly Blank[], stock: readonly Stock[], li
 
 function size(name: string, value: number): void {
   if (!(value > 0 && value <= LARGEST_MM)) refuse(name, `above 0 and at most ${LARGEST_MM} mm`, value);
+}
+
+/** A part may stand on several lines, but it is one part. */
+function oneSize(blanks: readonly Blank[]): void {
+  const seen = new Map<string, Blank>();
+  for (const blank of blanks) {
+    const { id, w, h, grain } = blank;
+    if (id === "") refuse("blank id", "given for every line", "none");
+    const before = seen.get(id) ?? blank;
+    if (before.w !== w || before.h !== h || before.grain !== grain) {
+      refuse(
+        `${id} size and grain`,
+        "the same in every line of the part",
+        `${w} x ${h} ${grain} beside ${before.w} x ${before.h} ${before.grain}`,
+      );
+    }
+    seen.set(id, before);
+  }
 }
 
 function distinct(name: string, lines: readonly { readonly id: string }[]): void {

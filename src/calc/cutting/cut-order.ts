@@ -1,20 +1,25 @@
-/**
- * The cuts of a plan in the order of the shop floor: datum trims of all sheets first (long edge, then the short edge
- * square to it), then strips, crosscuts and sizing of every piece in turn (order: common practice; datum first as in
- * marking-out teaching, reasoned). Equal gauges come together over the whole job, whatever they cut: see gauge-order.ts.
- */
+/** The cuts of a plan in the order of the floor, and what they take there: see floor-order.ts. */
 import { type Part, partsOf, sheetPart } from "./cut-tasks.ts";
-import { gaugeOrder } from "./gauge-order.ts";
+import { FloorOrder } from "./floor-order.ts";
+import { DEFAULT_PACE, floorTime } from "./floor-time.ts";
 import type { Problem } from "./problem.ts";
 import { Bench } from "./shear-bench.ts";
-import type { Blank, Cut, Limits, PlannedPattern, Stock } from "./types.ts";
+import { stackLimit } from "./stacks.ts";
+import type { Blank, FloorPace, Limits, Plan, PlannedPattern, Stock } from "./types.ts";
 
-export interface OrderedCuts {
-  readonly cuts: Cut[];
-  readonly settings: number;
-  readonly settingsSheetBySheet: number;
-  readonly settingsStripByStrip: number;
-}
+export type OrderedCuts = Pick<
+  Plan,
+  | "cuts"
+  | "gauges"
+  | "minutes"
+  | "heavyLifts"
+  | "leastHeavyLifts"
+  | "stacks"
+  | "longStacks"
+  | "settings"
+  | "settingsSheetBySheet"
+  | "settingsStripByStrip"
+>;
 
 export function orderCuts(
   patterns: readonly PlannedPattern[],
@@ -22,17 +27,28 @@ export function orderCuts(
   blanks: readonly Blank[],
   stock: readonly Stock[],
   limits: Limits,
+  weightPerArea = 0,
+  pace: FloorPace = DEFAULT_PACE,
 ): OrderedCuts {
   const sheets = patterns.map((pattern, p) => sheetPart(pattern, p, problem, blanks, stock, limits));
-  const bench = new Bench(patterns);
-  sheets.forEach((sheet, p) => {
-    bench.lay(patterns[p]!.id, sheet, null);
-  });
-  bench.trimAll();
-  for (const gauge of gaugeOrder(sheets)) bench.cutAt(gauge);
+  const limit = stackLimit(limits);
+  const inOrder = (sparing: boolean) => {
+    const bench = new Bench(patterns);
+    return { bench, standing: new FloorOrder(bench, limit, weightPerArea, pace, sparing).run(sheets, patterns) };
+  };
+  const isOver = ({ standing }: ReturnType<typeof inOrder>) =>
+    standing.stacks > limit.all || standing.longStacks > limit.long;
+  const quick = inOrder(false);
+  const sparing = isOver(quick) ? inOrder(true) : quick;
+  const { bench, standing } = isOver(sparing) ? quick : sparing;
+  const { minutes, settings, heavyLifts } = floorTime(bench.cuts, weightPerArea, pace);
   return {
     cuts: bench.cuts,
-    settings: bench.setting,
+    ...standing,
+    minutes,
+    settings,
+    heavyLifts,
+    gauges: new Set(bench.cuts.flatMap(({ gauge }) => (gauge === null ? [] : [gauge]))).size,
     settingsSheetBySheet: settingsOf(sheets, patterns, stripsFirst),
     settingsStripByStrip: settingsOf(sheets, patterns, stripByStrip),
   };

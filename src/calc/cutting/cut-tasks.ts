@@ -2,8 +2,11 @@
  * What is to be done to each sheet of a plan: edge trims, then parallel cuts on parts of parts down to the blanks. Which
  * part stays in front of the blade is settled here; in which order the tasks are done is not.
  */
+
+import { mm } from "../../units/quantity.ts";
+import { trimOf } from "./build-problem.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
-import { frontPart, type GaugeRule, WASTE_IN_FRONT, wasteFallCount } from "./gauge-rule.ts";
+import { frontPart, WASTE_IN_FRONT } from "./gauge-rule.ts";
 import { gridDown, gridUp } from "./grid.ts";
 import type { Problem } from "./problem.ts";
 import { sizeOf } from "./shear-check.ts";
@@ -29,8 +32,17 @@ export interface Task {
   readonly pattern: number;
   readonly axis: Axis;
   readonly size: Size;
-  readonly groups: { readonly gauge: number | null; readonly falls: readonly Part[] }[];
+  readonly groups: readonly Group[];
   readonly front: Part;
+}
+
+/** Equal cuts. */
+export interface Group {
+  /** Null where the back gauge measures nothing. */
+  readonly gauge: number | null;
+  readonly by: "gauge" | "front stop" | "mark";
+  readonly measure: number;
+  readonly falls: readonly Part[];
 }
 
 export const partsOf = (task: Task): Part[] => [...task.groups.flatMap(({ falls }) => falls), task.front];
@@ -47,10 +59,11 @@ export function sheetPart(
   const { rule } = problem;
   const sheet = stock.find(({ id }) => id === pattern.stock) as Stock;
   const full: Size = [gridDown(sheet.w), gridDown(sheet.h)];
-  const trim = gridUp(sheet.trim);
+  const trim = gridUp(trimOf(sheet, limits));
   const long: Axis = full[0] >= full[1] ? 0 : 1;
   const short: Axis = long === 0 ? 1 : 0;
   const leastRemnant = gridUp(limits.leastRemnant);
+  const frontReach = gridDown(limits.frontReach ?? mm(0));
   const deferTrim = trim > 0 && full[long] - trim > rule.longestCut;
 
   const leftOver = (size: Size): Part => {
@@ -75,7 +88,12 @@ export function sheetPart(
       axis,
       size,
       groups: [
-        { gauge: null, falls: [{ kind: "scrap", blank: null, size: withSize(size, axis, trim), task: null, cuts: 0 }] },
+        {
+          gauge: null,
+          by: "mark",
+          measure: trim,
+          falls: [{ kind: "scrap", blank: null, size: withSize(size, axis, trim), task: null, cuts: 0 }],
+        },
       ],
       front,
     });
@@ -113,17 +131,25 @@ export function sheetPart(
     const extents = children.map(({ extent }) => extent);
     const front = frontPart(extents, extents.length, waste, rule);
     const falls = children.filter((_, k) => k !== front).map(one);
+    const groups = alike(falls).map((equal): Group => {
+      const measure = equal[0]!.size[axis];
+      const by = measure <= rule.backReach ? "gauge" : measure <= frontReach ? "front stop" : "mark";
+      return { gauge: by === "gauge" ? measure : null, by, measure, falls: equal };
+    });
+    groups.sort((a, b) => b.measure - a.measure);
     if (waste > 0 && front !== WASTE_IN_FRONT) {
-      for (const extent of wasteFalls(waste, rule)) falls.push(leftOver(rough(withSize(size, axis, extent))));
+      // Trimmed off the last part, which is measured: last of all, when nothing else is left beside it.
+      const measure = extents[front]!;
+      const trimmedOff = leftOver(rough(withSize(size, axis, waste)));
+      groups.push({ gauge: null, by: measure <= frontReach ? "front stop" : "mark", measure, falls: [trimmedOff] });
     }
-    const gauges = [...new Set(falls.map((fall) => fall.size[axis]))].sort((a, b) => b - a);
     return working(rough(size), {
       stage,
       level,
       pattern: index,
       axis,
       size: rough(size),
-      groups: gauges.map((gauge) => ({ gauge, falls: falls.filter((fall) => fall.size[axis] === gauge) })),
+      groups,
       front: front === WASTE_IN_FRONT ? leftOver(rough(withSize(size, axis, waste))) : one(children[front]!),
     });
   };
@@ -137,16 +163,26 @@ export function sheetPart(
   return trimmed(full, first, 0, trimmed(withSize(full, first, full[first] - trim), second, 0, inner));
 }
 
-/** Waste cut off in falls the gauge reaches. */
-function wasteFalls(waste: number, rule: GaugeRule): number[] {
-  const count = wasteFallCount(waste, rule);
-  const falls: number[] = [];
-  for (let k = 0, left = waste; k < count; k++) {
-    const extent = Math.floor(left / (count - k));
-    falls.push(extent);
-    left -= extent;
+/** Parts of one stack together. */
+function alike(parts: readonly Part[]): Part[][] {
+  const stacks = new Map<string, Part[]>();
+  for (const part of parts) {
+    const key = keyOf(part);
+    stacks.set(key, [...(stacks.get(key) ?? []), part]);
   }
-  return falls;
+  return [...stacks.values()];
+}
+
+const keys = new WeakMap<Part, string>();
+
+/** Equal pieces with equal work before them lie on one stack. */
+export function keyOf(part: Part): string {
+  const known = keys.get(part);
+  if (known !== undefined) return known;
+  const inside = part.task ? `${part.task.axis}(${partsOf(part.task).map(keyOf).sort().join()})` : (part.blank ?? "");
+  const key = `${part.size.join("x")}${inside}`;
+  keys.set(part, key);
+  return key;
 }
 
 export const withSize = (size: Size, axis: Axis, extent: number): Size =>

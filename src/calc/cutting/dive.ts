@@ -5,22 +5,20 @@
 import type { Budget } from "./budget.ts";
 import { type CutPattern, mostRepeats } from "./pattern.ts";
 import type { PatternProgram } from "./pattern-program.ts";
-import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
 import type { Use } from "./solution.ts";
 import type { StripPatterns } from "./strip-patterns.ts";
 
 /** Rounds of pricing after a pattern was fixed; how far amounts are disturbed so that dives differ: fitted. */
-const ROUNDS = Number(process.env.DR ?? 4);
-const NOISE = Number(process.env.DN ?? 0.2);
+const ROUNDS = 3;
+const NOISE = 0.2;
 /** Patterns used more than this are all fixed together: fitted. */
-const SURE = Number(process.env.SURE ?? 0.65);
+const SURE = 0.65;
 /** An amount this near to the next whole number is as good as it. */
 const NEARLY = 1e-6;
 
 /** Changes `remaining` and `supply` to what is left when the budget ends or no pattern can be found. */
 export function dive(
-  problem: Problem,
   program: PatternProgram,
   pricing: StripPatterns,
   remaining: Float64Array,

@@ -11,7 +11,7 @@ const fitsSomewhere = (problem: Problem, item: number): boolean =>
 
 const LIFTED: readonly { name: string; lift: Partial<Limits> }[] = [
   { name: "longest cut", lift: { longestCut: mm(Infinity) } },
-  { name: "gauge reach", lift: { reach: mm(Infinity) } },
+  { name: "gauge reach", lift: { reach: mm(Infinity), cutToMark: true } },
   { name: "least drop", lift: { leastDrop: mm(0), nearestGauge: mm(0) } },
   { name: "least hold-down", lift: { leastHold: mm(0) } },
 ];

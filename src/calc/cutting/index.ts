@@ -3,6 +3,8 @@ import { mm } from "../../units/quantity.ts";
 import type { Limits } from "./types.ts";
 
 export { type CutListRow, cutList } from "./cut-list.ts";
+export { DEFAULT_PACE } from "./floor-time.ts";
+export { type JetLimits, type JetPlan, type JetSheet, planJetSheets } from "./jet-sheets.ts";
 export { DEFAULT_UNITS, planCuts } from "./plan-cuts.ts";
 export { replay } from "./replay.ts";
 export type * from "./types.ts";

@@ -67,16 +67,26 @@ export class InsertionMoves {
 
   /** Swaps some sheets, the badly filled ones first, for a cheaper set and looks for room for their pieces. */
   insertCheaper(uses: readonly Use[]): Use[] | null {
-    const { problem, random } = this;
-    const layouts = layoutsOf(problem, uses);
+    const { random } = this;
+    const layouts = layoutsOf(this.problem, uses);
     const ranked = layouts
       .map((layout) => ({ layout, rank: (layout.area / (layout.w * layout.h)) * (1 + FILL_NOISE * random.unit()) }))
       .sort((a, b) => a.rank - b.rank)
       .map(({ layout }) => layout);
     const few = Math.min(layouts.length, SHEETS_AT_ONCE + random.below(SHEETS_AT_ONCE));
     const share = random.unit() < WHOLE_BILL_SHARE ? layouts.length : few;
-    const chosen = ranked.slice(0, share);
-    const kept = ranked.slice(share);
+    return this.cheaperFor(ranked.slice(0, share), ranked.slice(share));
+  }
+
+  /** The same for the last `count` sheets of a dive: what was fixed before them was fixed well. */
+  insertCheaperLast(uses: readonly Use[], count: number): Use[] | null {
+    const layouts = layoutsOf(this.problem, uses);
+    const first = Math.max(0, layouts.length - count);
+    return this.cheaperFor(layouts.slice(first), layouts.slice(0, first));
+  }
+
+  private cheaperFor(chosen: GuillotineLayout[], kept: readonly GuillotineLayout[]): Use[] | null {
+    const { problem, random } = this;
     const counts = new Float64Array(problem.sheets.length);
     let pieceArea = 0;
     for (const layout of chosen) {

@@ -20,7 +20,12 @@ export function areaBound(problem: Problem, pieceArea: number): number {
 export function boundOfBars(problem: Problem, budget: Budget, area: number): number {
   let bound = area;
   for (const along of [0, 1] as const) {
-    const reached = barBound(problem, along, budget, (low, cost) => roundedUp(problem, cost) <= Math.max(bound, roundedUp(problem, low)) * (1 + 1e-9));
+    const reached = barBound(
+      problem,
+      along,
+      budget,
+      (low, cost) => roundedUp(problem, cost) <= Math.max(bound, roundedUp(problem, low)) * (1 + 1e-9),
+    );
     bound = Math.max(bound, roundedUp(problem, reached));
   }
   return bound;

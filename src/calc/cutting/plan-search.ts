@@ -53,7 +53,9 @@ const FIRST_WORK_EXACT = 10_000_000;
 const ROOT_SHARE = 0.45;
 const BOUND_SHARE = 0.08;
 const MOST_BOUND_WORK = 12_000_000;
-const DIVE_SHARE = Number(process.env.DS ?? 0.5);
+/** Last sheets of a dive that are looked at again together. */
+const LAST_SHEETS = [6, 10, 16] as const;
+const DIVE_SHARE = 0.5;
 
 interface Root {
   readonly program: PatternProgram;
@@ -179,7 +181,8 @@ export class PlanSearch {
     const program = new PatternProgram(problem, part, this.demand, this.supply);
     for (const { pattern } of this.best!.uses) program.add(pattern);
     const pricing = new StripPatterns(problem, part, cellOf(problem, CELLS_EXACT), this.allowed, 1);
-    const enough = (low: number, cost: number) => roundedUp(problem, cost) <= roundedUp(problem, low) * (1 + 1e-9);
+    // Once the bound is reached; otherwise good columns are worth more than the time.
+    const enough = (low: number) => this.best!.missing === 0 && this.best!.cost <= roundedUp(problem, low) * (1 + 1e-9);
     const { bound } = program.generate(pricing, this.demand, this.supply, Infinity, enough);
     this.bound = Math.max(this.bound, roundedUp(problem, bound));
     budget.spend(part.used);
@@ -196,12 +199,21 @@ export class PlanSearch {
       for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
     }
     program.change(remaining, supply);
-    const dived = dive(this.problem, program, pricing, remaining, supply, this.budget, this.random, noise);
+    const dived = dive(program, pricing, remaining, supply, this.budget, this.random, noise);
     const uses = [...kept, ...dived];
     const worth = Float64Array.from(this.problem.items, ({ value }) => value);
     const costs = Float64Array.from(this.problem.sheets, ({ cost }) => cost);
     uses.push(...sequentialPlan(this.problem, pricing, remaining, supply, worth, costs, this.budget));
     this.offer(uses);
+    for (const count of LAST_SHEETS) {
+      const sheets = uses.reduce((sum, { repeats }) => sum + repeats, 0);
+      if (this.done || count > sheets) return;
+      const moved = this.moves.insertCheaperLast(uses, count);
+      if (moved) {
+        this.offer(moved);
+        return;
+      }
+    }
   }
 
   /** Keeps some sheets and plans the rest of the demand one pattern after another; with `tight` on fewer sheets first. */

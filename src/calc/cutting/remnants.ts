@@ -1,6 +1,5 @@
 /** What is left of a sheet that is worth putting back on the rack, and what the plan counts for it. */
 import { type CutNode, isPiece } from "./cut-tree.ts";
-import { frontPart, WASTE_IN_FRONT, wasteFallCount } from "./gauge-rule.ts";
 import type { CutPattern } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import { sizeOf } from "./shear-check.ts";
@@ -27,13 +26,11 @@ export function usableArea(problem: Problem, node: CutNode, room: readonly [numb
   );
 }
 
-/** Usable area of the waste beside parallel parts: one piece where it stays in front, else the falls it is cut off in. */
+/** Usable area of the waste beside parallel parts. */
 function parted(problem: Problem, extents: readonly number[], axis: 0 | 1, room: readonly [number, number]): number {
-  const { rule, leastRemnant } = problem;
+  const { leastRemnant } = problem;
   const waste = room[axis] - extents.reduce((sum, extent) => sum + extent, 0);
   if (waste === 0 || leastRemnant === 0) return 0;
-  const inFront = frontPart(extents, extents.length, waste, rule) === WASTE_IN_FRONT;
-  const narrowest = inFront ? waste : Math.floor(waste / wasteFallCount(waste, rule));
   const across = room[axis === 0 ? 1 : 0];
-  return Math.min(narrowest, across) >= leastRemnant ? waste * across : 0;
+  return Math.min(waste, across) >= leastRemnant ? waste * across : 0;
 }

@@ -25,12 +25,18 @@ export function replay(
   blanks: readonly Blank[],
   stock: readonly Stock[],
   limits: Limits,
+  weightPerArea = 0,
 ): string[] {
   const faults: string[] = [];
   const table = new Map<string, OnTable>();
   const spent = new Set<string>();
   layOut(plan, stock, table, faults);
-  for (const cut of plan.cuts) makeCut(cut, limits, table, spent, faults);
+  let visit = 0;
+  for (const cut of plan.cuts) {
+    if (cut.visit !== visit) lookAround(cut, limits, table, faults, weightPerArea);
+    visit = cut.visit;
+    makeCut(cut, limits, table, spent, faults);
+  }
   countBlanks(plan, blanks, table, faults);
   return faults;
 }
@@ -68,6 +74,56 @@ function layOut(plan: Pick<Plan, "patterns">, stock: readonly Stock[], table: Ma
   }
 }
 
+/** Common practice where the shop says nothing: stacks, long ones, and from where on they are long (4 ft). */
+const STACKS = 4;
+const LONG_STACKS = 2;
+const LONG_STACK = 1219.2;
+
+/** Before a piece is taken up: what stands half cut on the floor, and what is lifted. Sheets not yet cut stand on the rack. */
+function lookAround(cut: Cut, limits: Limits, table: Map<string, OnTable>, faults: string[], weightPerArea: number) {
+  const sizes = new Set<string>();
+  const long = new Set<string>();
+  const piece = table.get(cut.piece);
+  for (const [id, { named, w, h }] of table) {
+    // Pieces as large as the one taken up lie on the stack in work.
+    if (named?.kind !== "part" || id === cut.piece || (piece?.w === w && piece.h === h)) continue;
+    const size = `${Math.round(w / TOLERANCE)}x${Math.round(h / TOLERANCE)}`;
+    sizes.add(size);
+    if (Math.max(w, h) > (limits.longStack ?? LONG_STACK) + TOLERANCE) long.add(size);
+  }
+  const most = limits.stacks ?? STACKS;
+  const mostLong = limits.longStacks ?? LONG_STACKS;
+  if (sizes.size > most) faults.push(`cut ${cut.seq}: half-cut stacks must be at most ${most}; got ${sizes.size}`);
+  if (long.size > mostLong) {
+    faults.push(`cut ${cut.seq}: half-cut stacks of long pieces must be at most ${mostLong}; got ${long.size}`);
+  }
+  const weight = piece ? piece.w * piece.h * weightPerArea : 0;
+  const heaviest = limits.heaviestLift ?? Infinity;
+  if (weight > heaviest) faults.push(`cut ${cut.seq}: lift must be at most ${heaviest} kg; got ${weight.toFixed(1)}`);
+}
+
+/** How far a part is measured, the scrap never. */
+function checkMeasure(cut: Cut, limits: Limits, say: (what: string) => void): void {
+  const { by, measure, axis, falls, stays, gauge } = cut;
+  if ((by === "gauge") !== (gauge !== null)) say(`gauge must be set for a cut by the gauge and no other; got ${gauge}`);
+  if (by === "mark" && limits.cutToMark === false) say("mark must be allowed by the shop; it is not");
+  if (by === "front stop" && measure > (limits.frontReach ?? 0) + TOLERANCE) {
+    say(`front stop must be at most ${limits.frontReach ?? 0} mm; got ${measure}`);
+  }
+  const isWaste = (kind: string) => kind === "scrap" || kind === "remnant";
+  const measured = by === "gauge" ? falls : isWaste(falls[0]?.kind ?? "") ? [stays] : falls;
+  for (const part of measured) {
+    if (isWaste(part.kind)) say(`what is measured must be a part; ${part.id} is ${part.kind}`);
+    if (Math.abs(part[axis] - measure) > TOLERANCE) say(`what is measured must be ${measure} mm; got ${part[axis]}`);
+  }
+  const least = Math.max(limits.leastTrim ?? 0, limits.thickness ?? 0);
+  for (const part of [...falls, stays]) {
+    if (isWaste(part.kind) && part[axis] < least - TOLERANCE) {
+      say(`waste must be at least ${least} mm wide; got ${part[axis]}`);
+    }
+  }
+}
+
 function makeCut(cut: Cut, limits: Limits, table: Map<string, OnTable>, spent: Set<string>, faults: string[]): void {
   const say = (what: string) => faults.push(`cut ${cut.seq}: ${what}`);
   const piece = table.get(cut.piece);
@@ -91,23 +147,35 @@ function makeCut(cut: Cut, limits: Limits, table: Map<string, OnTable>, spent: S
   const depth = piece.lastAxis === along ? piece.depth : piece.depth + 1;
   const trim = cut.stage === "trim";
   if (trim) {
+    const { trim: asked, edgesSheared } = piece.stock;
+    const least = Math.max(limits.leastTrim ?? 0, limits.thickness ?? 0);
+    const due = edgesSheared || asked === 0 ? 0 : Math.max(asked, least);
     const depthOfTrim = cut.falls[0]?.[along] ?? 0;
-    if (cut.falls.length !== 1 || Math.abs(depthOfTrim - piece.stock.trim) > TOLERANCE) {
-      say(`edge trim must be ${piece.stock.trim} mm; got ${depthOfTrim}`);
+    if (cut.falls.length !== 1 || Math.abs(depthOfTrim - due) > TOLERANCE) {
+      say(`edge trim must be ${due} mm; got ${depthOfTrim}`);
     }
     if (piece.trimmed.includes(along))
       say(`edge must be trimmed once; the ${along} of ${cut.piece} was trimmed before`);
-  } else if (cut.gauge === null) say("gauge must be set for every cut but an edge trim; got none");
+  } else checkMeasure(cut, limits, say);
+  const waste = (kind: string) => kind === "scrap" || kind === "remnant";
   for (const fall of cut.falls) {
     const extent = fall[along];
     if (!trim && cut.gauge !== null && Math.abs(extent - cut.gauge) > TOLERANCE) {
       say(`what falls must measure the gauge's ${cut.gauge} mm; got ${extent}`);
     }
-    if (!trim) {
+    if (!trim && cut.by === "gauge") {
       if (extent > limits.reach + TOLERANCE) say(`gauge must be at most ${limits.reach} mm; got ${extent}`);
       if (extent < limits.nearestGauge - TOLERANCE)
         say(`gauge must be at least ${limits.nearestGauge} mm; got ${extent}`);
+    }
+    if (!trim && !waste(fall.kind)) {
       if (extent < limits.leastDrop - TOLERANCE) say(`drop must be at least ${limits.leastDrop} mm; got ${extent}`);
+      const narrow =
+        limits.twistWidth === undefined || extent < limits.twistWidth * (limits.thickness ?? 0) - TOLERANCE;
+      const slender = limits.twistLength === undefined || piece[across] > limits.twistLength * (extent + TOLERANCE);
+      if ((limits.twistWidth ?? limits.twistLength) !== undefined && narrow && slender) {
+        say(`a part that falls must not twist; ${extent} x ${piece[across]} mm does`);
+      }
     }
     rest -= extent;
     if (rest <= TOLERANCE) say(`something must stay in front of the blade; ${cut.piece} is used up`);
@@ -118,6 +186,9 @@ function makeCut(cut: Cut, limits: Limits, table: Map<string, OnTable>, spent: S
   }
   if (Math.abs(cut.stays[along] - rest) > TOLERANCE || Math.abs(cut.stays[across] - piece[across]) > TOLERANCE) {
     say(`${cut.stays.id} must measure what is left, ${rest} mm; got ${cut.stays[along]}`);
+  }
+  if (cut.by === "front stop" && !waste(cut.falls[0]?.kind ?? "scrap") && rest < limits.leastDrop - TOLERANCE) {
+    say(`what falls behind a front stop must be at least ${limits.leastDrop} mm; got ${rest}`);
   }
   if (cut.strokes !== piece.copies * cut.falls.length) {
     say(`strokes must be copies times falls, ${piece.copies * cut.falls.length}; got ${cut.strokes}`);
@@ -169,14 +240,15 @@ function countBlanks(
     }
     made.set(blank.id, (made.get(blank.id) ?? 0) + piece.copies);
   }
-  for (const blank of blanks) {
+  for (const blank of new Map(blanks.map((line) => [line.id, line])).values()) {
+    const wanted = blanks.filter(({ id }) => id === blank.id).reduce((sum, { quantity }) => sum + quantity, 0);
     const left = plan.leftOut.filter((line) => line.blank === blank.id).reduce((sum, { count }) => sum + count, 0);
     const count = made.get(blank.id) ?? 0;
-    if (count + left < blank.quantity) {
-      faults.push(`${blank.id}: pieces cut must be ${blank.quantity - left}; got ${count}, too few`);
+    if (count + left < wanted) {
+      faults.push(`${blank.id}: pieces cut must be ${wanted - left}; got ${count}, too few`);
     }
-    if (count + left > blank.quantity) {
-      faults.push(`${blank.id}: pieces cut must be ${blank.quantity - left}; got ${count}, too many`);
+    if (count + left > wanted) {
+      faults.push(`${blank.id}: pieces cut must be ${wanted - left}; got ${count}, too many`);
     }
   }
 }

@@ -4,9 +4,10 @@ import { fromGrid } from "./grid.ts";
 import type { Cut, PieceKind, PieceOut, PlannedPattern } from "./types.ts";
 
 /** A task on the table: the piece's present name and size, and the groups still to be cut. */
-interface Open {
+export interface Open {
   readonly task: Task;
   readonly name: string;
+  readonly copies: number;
   piece: string;
   rest: number;
   falls: number;
@@ -18,49 +19,29 @@ interface Open {
 export class Bench {
   readonly cuts: Cut[] = [];
   setting = 0;
+  visit = 0;
   private gauge: number | null = null;
-  private open: Open[] = [];
+  /** Pieces half cut. */
+  readonly open: Open[] = [];
 
   constructor(private readonly patterns: readonly PlannedPattern[]) {}
 
   lay(name: string, { task }: Part, lastAxis: Axis | null): void {
     if (!task) return;
     const done = new Array<boolean>(task.groups.length).fill(false);
-    this.open.push({
-      task,
-      name,
-      piece: name,
-      rest: task.size[task.axis],
-      falls: 0,
-      left: done.length,
-      done,
-      lastAxis,
-    });
+    const copies = this.patterns[task.pattern]!.repeats;
+    const rest = task.size[task.axis];
+    this.open.push({ task, name, copies, piece: name, rest, falls: 0, left: done.length, done, lastAxis });
   }
 
-  /** Trims are cut to a mark as soon as the piece is on the table. */
-  trimAll(): void {
-    const trims = () => this.open.filter(({ task }) => task.stage === "trim");
-    for (let found = trims(); found.length > 0; found = trims()) for (const open of found) this.cut(open, 0);
+  /** Where the back gauge stands. */
+  get at(): number | null {
+    return this.gauge;
   }
 
-  /** Every cut that can be made with the gauge there, those on parts that come off meanwhile too. */
-  cutAt(gauge: number): void {
-    for (let found = true; found; ) {
-      found = false;
-      for (const open of [...this.open]) {
-        const g = open.task.groups.findIndex((group) => group.gauge === gauge);
-        if (g < 0 || open.done[g]) continue;
-        this.cut(open, g);
-        found = true;
-      }
-      this.trimAll();
-    }
-  }
-
-  private cut(open: Open, g: number): void {
+  cut(open: Open, g: number): void {
     const { task, name } = open;
-    const { gauge, falls } = task.groups[g]!;
+    const { gauge, falls, by, measure } = task.groups[g]!;
     open.done[g] = true;
     open.left--;
     if (gauge !== null && gauge !== this.gauge) {
@@ -85,6 +66,9 @@ export class Bench {
       copies,
       axis: task.axis === 0 ? "w" : "h",
       gauge: gauge === null ? null : fromGrid(gauge),
+      by,
+      measure: fromGrid(measure),
+      visit: this.visit,
       length: fromGrid(task.size[task.axis === 0 ? 1 : 0]),
       falls: outs,
       stays,

@@ -1,6 +1,6 @@
 /** Whether a layout can be cut at all within the shear's limits: the exact rule, on true sizes. */
 import { type CutNode, isPiece } from "./cut-tree.ts";
-import { frontPart, NO_FRONT } from "./gauge-rule.ts";
+import { frontPart, NO_FRONT, twists } from "./gauge-rule.ts";
 import { DIRECTION, FIRST, type GuillotineLayout, ITEM, NEXT, TIGHT_X } from "./guillotine-layout.ts";
 import { layoutOf } from "./layout-tree.ts";
 import type { CutPattern } from "./pattern.ts";
@@ -49,7 +49,8 @@ export function layoutCanBeSheared(problem: Problem, layout: GuillotineLayout): 
     }
     if (waste < 0) return false;
     if ((waste > 0 || extents.length > 1) && across > rule.longestCut) return false;
-    if (frontPart(extents, extents.length, waste, rule) === NO_FRONT) return false;
+    const front = frontPart(extents, extents.length, waste, rule);
+    if (front === NO_FRONT || extents.some((extent, k) => k !== front && twists(extent, across, rule))) return false;
     for (let child = d[at + FIRST]!; child !== -1; child = d[child + NEXT]!) {
       const extent = d[child + TIGHT_X + direction]!;
       if (d[child + ITEM]! < 0) {
@@ -58,7 +59,8 @@ export function layoutCanBeSheared(problem: Problem, layout: GuillotineLayout): 
         const size = d[child + TIGHT_X + 1 - direction]!;
         if (size === across) continue;
         if (size > across || extent > rule.longestCut) return false;
-        if (frontPart([size], 1, across - size, rule) === NO_FRONT) return false;
+        const kept = frontPart([size], 1, across - size, rule);
+        if (kept === NO_FRONT || (kept !== 0 && twists(size, extent, rule))) return false;
       }
     }
     return true;

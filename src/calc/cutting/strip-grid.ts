@@ -22,8 +22,8 @@ export class StripGrid {
 
   /** Cells to fill in `size`; `fronted` when one part is bound to stay in front, so that the waste must fall. */
   roomAlong(size: number, fronted: boolean): number {
-    const { leastDrop, leastHold } = this.rule;
-    return this.room(this.limited ? size - (fronted ? leastDrop : leastHold) : size);
+    const { leastHold, leastWaste } = this.rule;
+    return this.room(this.limited ? size - Math.max(fronted ? 0 : leastHold, leastWaste) : size);
   }
 
   /** Cells left beside a front part of `extent`. */

@@ -154,8 +154,9 @@ export class StripTable {
 
 /** Least width by which a strip must exceed the piece if it is not equal. */
 function leastSizing(across: number, rule: GaugeRule): number {
-  if (mustStayInFront(across, rule)) return rule.leastDrop;
-  return across >= rule.leastHold ? Math.min(rule.leastHold, rule.leastDrop) : rule.leastHold;
+  const trimmedOff = across >= rule.leastHold && across <= rule.frontReach;
+  if (trimmedOff) return rule.leastWaste;
+  return mustStayInFront(across, rule) ? Infinity : Math.max(rule.leastHold, rule.leastWaste);
 }
 
 export function bestFront(

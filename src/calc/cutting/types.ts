@@ -28,6 +28,8 @@ export interface Stock {
   /** Taken off one long and one short edge before anything is measured from them. */
   readonly trim: Millimetres;
   readonly remnant: boolean;
+  /** Its edges are sheared already: nothing is trimmed, whatever `trim` says. */
+  readonly edgesSheared?: boolean;
 }
 
 export interface Limits {
@@ -46,6 +48,36 @@ export interface Limits {
   readonly leastRemnant: Millimetres;
   /** What such a left-over counts, from 0 to 1 of the same area of a new sheet. At 0 it only decides between equals. */
   readonly remnantWorth: number;
+  /** Thickness of the sheet; nothing thinner than it is sheared off an edge. 0 where not given. */
+  readonly thickness?: Millimetres;
+  /** Narrowest strip of waste that is sheared off; never under the thickness, which it is where not given. */
+  readonly leastTrim?: Millimetres;
+  /** Farthest front stop, to which the part in front is laid. 0, none, where not given. */
+  readonly frontReach?: Millimetres;
+  /** Whether a part too long for every stop may be cut to a scribed line. No where not given. */
+  readonly cutToMark?: boolean;
+  /** A part that falls twists when it is narrower than so many thicknesses and longer than so many widths. No limit where not given. */
+  readonly twistWidth?: number;
+  readonly twistLength?: number;
+  /** Heaviest piece that is lifted onto the table, in kilograms; no limit where not given. Needs the weight of the sheet. */
+  readonly heaviestLift?: number;
+  /** Half-cut stacks that may stand on the floor at once, and those of pieces longer than `longStack`. Default 4, 2, 4 ft. */
+  readonly stacks?: number;
+  readonly longStacks?: number;
+  readonly longStack?: Millimetres;
+}
+
+/** The floor's own seconds; see DEFAULT_PACE in floor-time.ts. */
+export interface FloorPace {
+  readonly setting: number;
+  /** To lift a piece onto the table, per kilogram. */
+  readonly liftPerKilogram: number;
+  readonly turn: number;
+  readonly stroke: number;
+  /** To scribe a line. */
+  readonly mark: number;
+  /** Above this a lift is a heavy one: two people or a hoist. Kilograms. */
+  readonly heavy: number;
 }
 
 export interface PlanOptions {
@@ -58,6 +90,9 @@ export interface PlanOptions {
   /** Restricts the first cuts to run along the sheet's w. */
   readonly firstCut?: "any" | "along w";
   readonly seed?: number;
+  /** Weight of the sheet per square millimetre in kilograms; 0 where not given: then no lift counts. */
+  readonly weightPerArea?: number;
+  readonly pace?: FloorPace;
   /** Called with the number of sheets whenever a better plan is found. */
   readonly onBetter?: (sheets: number) => void;
 }
@@ -86,8 +121,14 @@ export interface Cut {
   readonly copies: number;
   /** Axis of the sheet along which the gauge measures. */
   readonly axis: "w" | "h";
-  /** Distance from blade to gauge; null for a trim cut to a mark. */
+  /** Distance from blade to gauge; null for a trim, a cut to a front stop and one to a mark. */
   readonly gauge: Millimetres | null;
+  /** How the cut is measured; an edge trim is cut to a mark. */
+  readonly by: "gauge" | "front stop" | "mark";
+  /** What is measured: what falls, or what stays in front where that lies against a front stop. */
+  readonly measure: Millimetres;
+  /** Cuts of one visit are made without putting the piece down; each copy has its visit before the next. */
+  readonly visit: number;
   readonly length: Millimetres;
   /** What falls behind the blade, one after another, from each piece. */
   readonly falls: readonly PieceOut[];
@@ -120,7 +161,15 @@ export interface LeftOut {
 export interface Plan {
   readonly patterns: readonly PlannedPattern[];
   readonly cuts: readonly Cut[];
-  /** Gauge settings of the batched list; of one that finishes a sheet before the next; and a strip before the next. */
+  /** Gauges that differ: no order of the cuts has fewer settings. */
+  readonly gauges: number;
+  /** Time at the shear with the pace given, lifts of heavy pieces and the least of them, stacks standing at most. */
+  readonly minutes: number;
+  readonly heavyLifts: number;
+  readonly leastHeavyLifts: number;
+  readonly stacks: number;
+  readonly longStacks: number;
+  /** Gauge settings of the list; of one that finishes a sheet before the next; and a strip before the next. */
   readonly settings: number;
   readonly settingsSheetBySheet: number;
   readonly settingsStripByStrip: number;

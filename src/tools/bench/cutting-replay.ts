@@ -12,10 +12,10 @@ let impossible = 0;
 let cuts = 0;
 let sheets = 0;
 for (let seed = 1; seed <= bills; seed++) {
-  const { blanks, stock, limits } = randomBill(seed);
+  const { blanks, stock, limits, weightPerArea } = randomBill(seed);
   try {
-    const plan = planCuts(blanks, stock, limits, { units });
-    const faults = replay(plan, blanks, stock, limits);
+    const plan = planCuts(blanks, stock, limits, { units, weightPerArea });
+    const faults = replay(plan, blanks, stock, limits, weightPerArea);
     if (faults.length > 0) throw new Error(faults[0]);
     impossible += plan.leftOut.length;
     cuts += plan.cuts.length;

@@ -22,8 +22,8 @@ export const sheet = (id: string, w: number, h: number, more: Partial<Stock> = {
   ...more,
 });
 
-export const limits = (more: Partial<Record<keyof Limits, number>> = {}): Limits =>
-  ({ ...NO_LIMITS, ...more }) as Limits;
+export const limits = (more: { [name in keyof Limits]?: number | boolean } = {}): Limits =>
+  ({ ...NO_LIMITS, cutToMark: false, ...more }) as Limits;
 
 export const sheetsOf = (plan: { readonly sheets: readonly { readonly count: number }[] }): number =>
   plan.sheets.reduce((sum, { count }) => sum + count, 0);

@@ -11,7 +11,10 @@ const problem: Problem = {
   plain: [new Uint8Array(3).fill(1)],
   turned: [new Uint8Array(3)],
   stages: 2,
-  rule: { longestCut: 120, reach: 60, leastDrop: 1, leastHold: 1 },
+  rule: {
+    ...{ longestCut: 120, reach: 60, backReach: 60, frontReach: 0, leastDrop: 1, leastHold: 1 },
+    ...{ leastWaste: 0, twistWidth: 0, twistLength: 0 },
+  },
   leastRemnant: 0,
   remnantWorth: 0,
 };

@@ -74,7 +74,7 @@ describe("blanks that cannot be cut are named with the limit they break, the res
     [
       "beyond the reach, with too little over to cut off",
       blank("bad", 800, 700, 1),
-      { reach: 500, leastDrop: 300 },
+      { reach: 650 },
       /gauge reach/,
     ],
     [
@@ -153,7 +153,13 @@ describe("planCuts refuses what no plan can be made from", () => {
       "b second size must be above 0 and at most 100000 mm; got NaN",
     ],
     ["half a piece", [{ ...b, quantity: 0.5 }], [s], {}, "b quantity must be a whole number, 0 or more; got 0.5"],
-    ["two lines of one name", [b, b], [s], {}, "blank id must be different in every line; got b twice"],
+    [
+      "two sizes of one part",
+      [b, { ...b, w: mm(90) }],
+      [s],
+      {},
+      "b size and grain must be the same in every line of the part; got 90 x 100 free beside 100 x 100 free",
+    ],
     [
       "a trim as wide as the sheet",
       [b],

@@ -26,6 +26,7 @@ function withCut(at: number, change: (cut: Draft) => void): Plan {
 const withGauge = (extent: number): Plan =>
   withCut(firstGauged, (cut) => {
     cut.gauge = mm(extent);
+    cut.measure = mm(extent);
     cut.falls = cut.falls.map((fall) => ({ ...fall, [cut.axis]: mm(extent) }));
   });
 
@@ -78,7 +79,7 @@ const CORRUPTIONS: readonly [string, () => Plan, RegExp][] = [
       withCut(firstGauged, (cut) => {
         cut.gauge = null;
       }),
-    /gauge must be set for every cut but an edge trim; got none/,
+    /gauge must be set for a cut by the gauge and no other; got null/,
   ],
   [
     "a finished piece called by another blank's name",
@@ -120,7 +121,7 @@ const HAND = {
   plan(): { patterns: Plan["patterns"]; cuts: Draft[]; leftOut: Plan["leftOut"] } {
     const cut = (seq: number, more: Partial<Draft>): Draft => ({
       ...{ seq, setting: 0, stage: "trim", piece: "1", copies: 1, axis: "w", gauge: null, length: mm(60) },
-      ...{ falls: [], stays: out("1", "part", 0), strokes: 1, turn: false },
+      ...{ falls: [], stays: out("1", "part", 0), strokes: 1, turn: false, by: "mark", measure: mm(6), visit: seq },
       ...more,
     });
     const layout = { direction: 0, parts: [{ item: 0, turned: false }] } as const;
@@ -134,6 +135,8 @@ const HAND = {
           stage: "strip",
           piece: "1.2",
           gauge: mm(40),
+          by: "gauge",
+          measure: mm(40),
           falls: [{ ...out("1.2.1", "blank", 40), blank: "b" }],
           stays: out("1.2.2", "scrap", 54),
         }),

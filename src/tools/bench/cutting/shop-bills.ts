@@ -22,10 +22,16 @@ const logUniform = (unit: () => number, from: number, to: number): number => fro
 /** On 1/16 in. */
 const sixteenth = (value: number): number => Math.round(value * 16) / 16;
 
+/** Kilograms per cubic millimetre (common practice: 7.85 g/cm3), and thicknesses in inches: 16 ga to 1/4. */
+const STEEL = 7.85e-6;
+const THICKNESSES = [0.0598, 0.1046, 0.1875, 0.25];
+
 export interface Bill {
   readonly blanks: readonly Blank[];
   readonly stock: readonly Stock[];
   readonly limits: Limits;
+  /** Kilograms per square millimetre. */
+  readonly weightPerArea: number;
 }
 
 /** 30 + 2 (seed mod 36) sizes, 2-24 by 3-60 in, quantity 1-40, all log-uniform; 30 % with the grain along the long side. */
@@ -56,14 +62,18 @@ export function shopBill(seed: number): Bill {
       remnant: false,
     }),
   );
+  // By the seed alone, so that the blanks of a seed stay what they were.
+  const thickness = THICKNESSES[seed % THICKNESSES.length]!;
   const limits: Limits = {
     ...NO_LIMITS,
     longestCut: inches(120),
     reach: inches(48),
     leastDrop: inches(1),
     leastRemnant: inches(12),
+    thickness: inches(thickness),
+    frontReach: inches(60),
   };
-  return { blanks, stock, limits };
+  return { blanks, stock, limits, weightPerArea: STEEL * inches(thickness) };
 }
 
 /** A small bill on random stock and a random shear; some blanks will be impossible. */
@@ -94,6 +104,7 @@ export function randomBill(seed: number): Bill {
       grain: pick(["w", "h"] as const),
       trim: unit() < 0.5 ? mm(0) : round(between(3, 12)),
       remnant: unit() < 0.2,
+      edgesSheared: k === 3,
     }),
   );
   const limits: Limits = {
@@ -105,6 +116,9 @@ export function randomBill(seed: number): Bill {
     stages: 2 + Math.floor(unit() * 3),
     leastRemnant: unit() < 0.3 ? mm(0) : round(between(100, 400)),
     remnantWorth: seed % 3 === 0 ? 0.5 : 0,
+    ...(seed % 5 === 0 ? {} : { cutToMark: seed % 5 > 2, frontReach: round(between(200, 2000)) }),
+    thickness: mm(between(0.5, 6)),
+    ...(seed % 7 === 0 ? { twistWidth: 8, twistLength: 20 } : {}),
   };
-  return { blanks, stock, limits };
+  return { blanks, stock, limits, weightPerArea: STEEL * limits.thickness! };
 }

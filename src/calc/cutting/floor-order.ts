@@ -1,0 +1,213 @@
+/**
+ * The order of the cuts on the floor: one pattern's sheets after another's, each sheet stripped in one visit to the table
+ * where the stacks of parts that come off it may all stand, part by part where not; then the stack whose first setting is
+ * the gauge's present one. What is heavy is not set down before its parallel cuts are done; what is light and stands in
+ * many copies is cut one setting after another. Rules of a shop floor (common practice), the choice between them by time.
+ */
+import type { Part, Task } from "./cut-tasks.ts";
+import { areaFromGrid } from "./grid.ts";
+import type { Bench, Open } from "./shear-bench.ts";
+import { type Count, countStacks, peakOf, type StackLimit, standingKey } from "./stacks.ts";
+import type { FloorPace, PlannedPattern } from "./types.ts";
+
+export interface Standing {
+  readonly stacks: number;
+  readonly longStacks: number;
+  readonly leastHeavyLifts: number;
+}
+
+export class FloorOrder {
+  private most: Count = { all: 0, long: 0 };
+  private leastHeavy = 0;
+
+  constructor(
+    private readonly bench: Bench,
+    private readonly limit: StackLimit,
+    private readonly weightPerArea: number,
+    private readonly pace: FloorPace,
+    /** One group of cuts a visit, whatever time it takes: needs the fewest stacks. */
+    private readonly sparing = false,
+  ) {}
+
+  run(sheets: readonly Part[], patterns: readonly PlannedPattern[]): Standing {
+    const left = sheets.map((_, p) => p);
+    while (left.length > 0) {
+      // The sheet whose first gauge is set already, else the next.
+      const at = left.findIndex((p) => this.beginsAt(sheets[p]!.task));
+      const [p] = left.splice(Math.max(0, at), 1);
+      this.leastHeavy += this.heavyIn(sheets[p!]!, true) * patterns[p!]!.repeats;
+      this.bench.lay(patterns[p!]!.id, sheets[p!]!, null);
+      while (this.bench.open.length > 0) this.visitNext();
+    }
+    return { stacks: this.most.all, longStacks: this.most.long, leastHeavyLifts: this.leastHeavy };
+  }
+
+  /** Heavy pieces that must be taken up at least once: those that fall and are cut further, and the sheet. */
+  private heavyIn({ task, size }: Part, lifted: boolean): number {
+    if (!task) return 0;
+    const own = lifted && this.isHeavy(size) ? 1 : 0;
+    const falls = task.groups.flatMap((group) => group.falls);
+    return own + this.heavyIn(task.front, false) + falls.reduce((sum, part) => sum + this.heavyIn(part, true), 0);
+  }
+
+  private isHeavy([w, h]: readonly [number, number]): boolean {
+    return areaFromGrid(w * h) * this.weightPerArea > this.pace.heavy;
+  }
+
+  private beginsAt(task: Task | null): boolean {
+    for (let at = task; at; at = at.stage === "trim" ? at.front.task : null) {
+      if (at.groups.some(({ gauge }) => gauge !== null && gauge === this.bench.at)) return true;
+    }
+    return false;
+  }
+
+  private visitNext(): void {
+    const { open } = this.bench;
+    // The finest first: what was begun is finished. Of those the stack at the gauge's present setting.
+    const ready = [...open].sort((a, b) => b.task.level - a.task.level || this.roomOf(a) - this.roomOf(b));
+    const free = ready.filter((one) => this.mayWorkOn(one, this.besides(one)));
+    const finest = free[0] ?? ready[0]!;
+    const next = free.find((one) => one.task.level === finest.task.level && this.beginsAt(one.task)) ?? finest;
+    const { key, size } = standingKey(next);
+    const stack = open.filter((one) => standingKey(one).key === key);
+    const copies = stack.reduce((sum, one) => sum + one.copies, 0);
+    const lift = areaFromGrid(size[0] * size[1]) * this.weightPerArea * this.pace.liftPerKilogram;
+    if (copies > 1 && next.left > 1 && !this.isHeavy(size) && lift < this.pace.setting && this.stageBySetting(stack))
+      return;
+    const most = this.roomFor(next, this.leftGroups(next), this.besides(next));
+    // The whole stack before what comes off it.
+    stack.forEach((one, k) => {
+      this.visit(one, most, stack.slice(k + 1));
+    });
+  }
+
+  /** What stands besides the stack a piece lies on. */
+  private besides(one: Open): Open[] {
+    const { key } = standingKey(one);
+    return this.bench.open.filter((other) => standingKey(other).key !== key);
+  }
+
+  private atGauge(one: Open): number {
+    return one.task.groups.findIndex(({ gauge }, g) => !one.done[g] && gauge !== null && gauge === this.bench.at);
+  }
+
+  /** Groups still to be cut: the one at the gauge's present setting first; what is trimmed off the last part last. */
+  private leftGroups(one: Open): number[] {
+    const left = one.task.groups.flatMap((_, g) => (one.done[g] ? [] : [g]));
+    const set = this.atGauge(one);
+    // Long parts first: what falls behind the front stop is then wide enough.
+    const long = left.filter((g) => one.task.groups[g]!.by !== "gauge" && !this.isWaste(one, g));
+    const waste = left.filter((g) => this.isWaste(one, g));
+    const rest = left.filter((g) => !long.includes(g) && !waste.includes(g));
+    const now = rest.filter((g) => set >= 0 && one.task.groups[g]!.gauge === this.bench.at);
+    return [...long, ...now, ...rest.filter((g) => !now.includes(g)), ...waste];
+  }
+
+  private isWaste(one: Open, g: number): boolean {
+    const { by, falls } = one.task.groups[g]!;
+    return by !== "gauge" && falls.every(({ task, blank }) => task === null && blank === null);
+  }
+
+  /** Every setting for all alike pieces before the next; false, with nothing done, where too many stacks would stand. */
+  private stageBySetting(alike: readonly Open[]): boolean {
+    if (alike[0]!.task.stage === "trim") return false;
+    const parts = alike[0]!.task.groups.flatMap(({ falls }) => falls).concat(alike[0]!.task.front);
+    if (parts.some(({ task }) => task !== null)) return false;
+    // Between two settings the pieces cut so far stand beside those to come.
+    const others = countStacks(this.besides(alike[0]!), this.limit.over);
+    if (others.all + 2 > this.limit.all || others.long + 2 > this.limit.long) return false;
+    for (const g of this.leftGroups(alike[0]!)) {
+      for (const one of alike) {
+        this.count(one, alike);
+        this.bench.visit++;
+        this.bench.cut(one, g);
+      }
+    }
+    return true;
+  }
+
+  /** What stands while the next piece is on the table. */
+  /** What stands besides the stack in work. */
+  private count(taken: Open, inWork: readonly Open[]): void {
+    const now = countStacks(
+      this.bench.open.filter((one) => one !== taken && !inWork.includes(one)),
+      this.limit.over,
+    );
+    this.most = { all: Math.max(this.most.all, now.all), long: Math.max(this.most.long, now.long) };
+  }
+
+  /** One piece on the table: so many groups of its parallel cuts, and the part in front where that is cut on at once. */
+  private visit(first: Open, most: number, inWork: readonly Open[]): void {
+    const { bench } = this;
+    this.count(first, inWork);
+    bench.visit++;
+    let room = most;
+    for (let one: Open | undefined = first; one; ) {
+      const now: Open = one;
+      const groups = this.leftGroups(now);
+      for (const g of groups.slice(0, room)) bench.cut(now, g);
+      if (room < groups.length) return;
+      const { front, stage } = now.task;
+      one = bench.open.find(({ piece }) => piece === now.piece);
+      // What lies on the table and is heavy, or a sheet just trimmed, is cut on.
+      const alone = now.copies === 1 && inWork.length === 0;
+      if (!one || (stage !== "trim" && !alone && !this.isHeavy(front.size))) return;
+      const others = bench.open.filter((other) => other !== one && !inWork.includes(other));
+      if (stage !== "trim" && !this.mayWorkOn(one, others)) return;
+      room = this.roomFor(one, this.leftGroups(one), others);
+    }
+  }
+
+  /** How many groups may be cut before the piece is set down; one at least. */
+  private roomFor(one: Open, groups: readonly number[], others: readonly Open[]): number {
+    for (let count = groups.length; count > 1 && !this.sparing; count--) {
+      const done = one.done.map((was, g) => was || groups.slice(0, count).includes(g));
+      const rest = one.task.groups.reduce(
+        (sum, { falls }, g) => sum - (done[g] ? falls.reduce((all, { size }) => all + size[one.task.axis], 0) : 0),
+        one.task.size[one.task.axis],
+      );
+      const falls = groups.slice(0, count).flatMap((g) => one.task.groups[g]!.falls);
+      const parts = count === groups.length ? [...falls, one.task.front] : falls;
+      const fresh = parts.flatMap((part) => asOpen(part, one.copies));
+      const standing = count < groups.length ? [...others, { ...one, rest, done }] : others;
+      if (this.inTurn(standing, fresh)) return count;
+    }
+    return 1;
+  }
+
+  /** Whether the fresh ones can be worked off one after another, what needs least room first, while the others stand. */
+  private inTurn(others: readonly Open[], fresh: readonly Open[]): boolean {
+    const stacks = new Map(fresh.map((one) => [standingKey(one).key, one]));
+    const turns = [...stacks.values()].sort((a, b) => this.roomOf(a) - this.roomOf(b));
+    return turns.every((one, k) => this.mayWorkOn(one, [...others, ...turns.slice(k + 1)]));
+  }
+
+  private roomOf({ task }: Open): number {
+    const { all, long } = peakOf(task, this.limit.over);
+    return long * this.limit.all + all;
+  }
+
+  private mayWorkOn(one: Open, others: readonly Open[]): boolean {
+    const standing = countStacks(others, this.limit.over);
+    const peak = peakOf(one.task, this.limit.over);
+    return standing.all + peak.all <= this.limit.all && standing.long + peak.long <= this.limit.long;
+  }
+}
+
+function asOpen({ task }: Part, copies: number): Open[] {
+  if (!task) return [];
+  const done = task.groups.map(() => false);
+  return [
+    {
+      task,
+      name: "",
+      copies,
+      piece: "",
+      rest: task.size[task.axis],
+      falls: 0,
+      left: done.length,
+      done,
+      lastAxis: null,
+    },
+  ];
+}

@@ -1,0 +1,68 @@
+/** What a list of cuts takes at the shear: settings, lifts, turns, strokes and marks, at the shop's own pace. */
+import type { Cut, FloorPace } from "./types.ts";
+
+/** Common practice, 2026: a powered gauge, a light table, one person; the shop's own rates take its place. 50 lb = 22.7 kg. */
+export const DEFAULT_PACE: FloorPace = {
+  setting: 15,
+  liftPerKilogram: 0.5,
+  turn: 5,
+  stroke: 7,
+  mark: 40,
+  heavy: 22.68,
+};
+
+const SECONDS_PER_MINUTE = 60; // by definition
+
+export interface FloorTime {
+  readonly minutes: number;
+  readonly settings: number;
+  readonly heavyLifts: number;
+}
+
+export function floorTime(cuts: readonly Cut[], weightPerArea: number, pace: FloorPace): FloorTime {
+  let seconds = 0;
+  let settings = 0;
+  let heavyLifts = 0;
+  let gauge = Number.NaN;
+  let visit = 0;
+  let onTable = "";
+  /** Settings of the present visit, of which every copy but the first needs all but one. */
+  let inVisit = new Set<number>();
+  for (const cut of cuts) {
+    const { copies, stays } = cut;
+    if (cut.visit !== visit) {
+      visit = cut.visit;
+      inVisit = new Set();
+      if (!(cut.piece === onTable && copies === 1)) {
+        const weight = areaOf(cut) * weightPerArea;
+        seconds += copies * weight * pace.liftPerKilogram;
+        if (weight > pace.heavy) heavyLifts += copies;
+      }
+    }
+    if (cut.by === "mark") seconds += copies * cut.falls.length * pace.mark;
+    else {
+      const again = inVisit.size > 0 && !inVisit.has(cut.measure) ? copies - 1 : 0;
+      const moved = (cut.measure === gauge ? 0 : 1) + again;
+      inVisit.add(cut.measure);
+      gauge = cut.measure;
+      settings += moved;
+      seconds += moved * pace.setting;
+    }
+    if (cut.turn) seconds += copies * pace.turn;
+    seconds += cut.strokes * pace.stroke;
+    onTable = stays.id;
+    if (cut.by !== "front stop" || stays.kind !== "part") continue;
+    // What lay against the front stop is the part; the rest fell behind the blade and is laid on the table again.
+    const weight = stays.w * stays.h * weightPerArea;
+    seconds += cut.strokes * weight * pace.liftPerKilogram;
+    if (weight > pace.heavy) heavyLifts += cut.strokes;
+  }
+  return { minutes: seconds / SECONDS_PER_MINUTE, settings, heavyLifts };
+}
+
+/** The piece on the table before the cut. */
+export const areaOf = ({ falls, stays, axis }: Cut): number => {
+  const across = axis === "w" ? stays.h : stays.w;
+  const along: number = axis === "w" ? stays.w : stays.h;
+  return across * falls.reduce((sum, fall) => sum + (axis === "w" ? fall.w : fall.h), along);
+};

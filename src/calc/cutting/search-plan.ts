@@ -1,0 +1,101 @@
+/** The search behind a plan: what can be cut at all, the patterns found for it, what they count and what is left out. */
+import { Budget } from "./budget.ts";
+import { buildProblem, costOf, moneyRate } from "./build-problem.ts";
+import { impossibleReasons } from "./impossible.ts";
+import { areaBound } from "./lower-bound.ts";
+import { PlanSearch } from "./plan-search.ts";
+import type { Problem } from "./problem.ts";
+import type { Use } from "./solution.ts";
+import type { Blank, LeftOut, Limits, Plan, PlanOptions, Stock } from "./types.ts";
+
+/** About a second of work on a small machine (fitted on generated shop bills). */
+export const DEFAULT_UNITS = 200_000_000;
+const DEFAULT_SEED = 1;
+
+export interface SearchedPlan {
+  readonly problem: Problem;
+  /** One line a part; `item` of a pattern counts these. */
+  readonly asked: readonly Blank[];
+  readonly uses: readonly Use[];
+  readonly leftOut: LeftOut[];
+  /** Area of the pieces planned, in square grid units. */
+  readonly planned: number;
+  readonly value: number;
+  readonly bound: number;
+  readonly stopReason: Plan["stopReason"];
+}
+
+/** `priced` are the sheets as they are bought, where `stock` is only what of them can be used. */
+export function searchPlan(
+  lines: readonly Blank[],
+  stock: readonly Stock[],
+  limits: Limits,
+  options: PlanOptions,
+  priced: readonly Stock[] = stock,
+): SearchedPlan {
+  const blanks = oneLineAPart(lines);
+  const reasons = impossibleReasons(blanks, stock, limits, options);
+  const asked = blanks.map((blank, i) => (reasons[i] === null ? blank : { ...blank, quantity: 0 }));
+  const leftOut: LeftOut[] = blanks.flatMap(({ id, quantity }, i) =>
+    reasons[i] === null || quantity === 0 ? [] : [{ blank: id, count: quantity, reason: reasons[i] as string }],
+  );
+  const problem = buildProblem(asked, stock, limits, options);
+  const areaOf = (count: (i: number) => number) =>
+    problem.items.reduce((sum, { w, h }, i) => sum + w * h * count(i), 0);
+  const pieceArea = areaOf((i) => problem.items[i]!.quantity);
+  const budget = new Budget(options.units ?? DEFAULT_UNITS, options.stop);
+  const search = new PlanSearch(
+    problem,
+    budget,
+    areaBound(problem, pieceArea),
+    options.seed ?? DEFAULT_SEED,
+    ({ uses }) => {
+      options.onBetter?.(uses.reduce((sum, { repeats }) => sum + repeats, 0));
+    },
+  );
+  if (pieceArea > 0) search.run();
+  const uses = [...(search.best?.uses ?? [])].sort(
+    (a, b) => a.pattern.sheet - b.pattern.sheet || b.repeats - a.repeats,
+  );
+  const short = problem.items.map(({ quantity }) => quantity);
+  for (const { pattern, repeats } of uses) {
+    for (let k = 0; k < pattern.items.length; k++) short[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+  }
+  short.forEach((count, i) => {
+    if (count > 0) leftOut.push({ blank: blanks[i]!.id, count, reason: "the stock on hand does not suffice" });
+  });
+  const planned = areaOf((i) => problem.items[i]!.quantity - short[i]!);
+  const money = moneyRate(priced, options);
+  const value = uses.reduce((sum, { pattern, repeats }) => sum + repeats * costOf(priced[pattern.sheet]!, money), 0);
+  const searched = short.some((count) => count > 0) ? areaBound(problem, planned) : search.bound;
+  return {
+    problem,
+    asked,
+    uses,
+    leftOut,
+    planned,
+    value,
+    bound: boundOf(searched, problem, priced, money),
+    stopReason: search.proved || pieceArea === 0 ? "bound" : budget.ended === "time" ? "time" : "units",
+  };
+}
+
+/** The search counts a little for an offcut that is free: all of that is taken off, so that the bound is one of true prices. */
+function boundOf(searched: number, problem: Problem, priced: readonly Stock[], money: number | null): number {
+  let most = 0;
+  problem.sheets.forEach(({ cost, available }, s) => {
+    const more = cost - costOf(priced[s]!, money);
+    if (more > 1e-9 * cost) most += more * available;
+  });
+  return Math.max(0, searched - (Number.isFinite(most) ? most : searched));
+}
+
+/** The same part on two lines is one blank of which both are wanted. */
+function oneLineAPart(blanks: readonly Blank[]): Blank[] {
+  const parts = new Map<string, Blank>();
+  for (const blank of blanks) {
+    const before = parts.get(blank.id);
+    parts.set(blank.id, before ? { ...before, quantity: before.quantity + blank.quantity } : blank);
+  }
+  return [...parts.values()];
+}
