@@ -169,7 +169,7 @@ export class FloorOrder {
       const falls = groups.slice(0, count).flatMap((g) => one.task.groups[g]!.falls);
       const parts = count === groups.length ? [...falls, one.task.front] : falls;
       const fresh = parts.flatMap((part) => asOpen(part, one.copies));
-      const standing = count < groups.length ? [...others, { ...one, rest, done }] : others;
+      const standing = count < groups.length ? [...others, { ...one, rest, done, known: null }] : others;
       if (this.inTurn(standing, fresh)) return count;
     }
     return 1;
@@ -182,14 +182,22 @@ export class FloorOrder {
     return turns.every((one, k) => this.mayWorkOn(one, [...others, ...turns.slice(k + 1)]));
   }
 
+  private readonly peaks = new WeakMap<Task, Count>();
+
+  private peak(task: Task): Count {
+    const known = this.peaks.get(task) ?? peakOf(task, this.limit.over);
+    this.peaks.set(task, known);
+    return known;
+  }
+
   private roomOf({ task }: Open): number {
-    const { all, long } = peakOf(task, this.limit.over);
+    const { all, long } = this.peak(task);
     return long * this.limit.all + all;
   }
 
   private mayWorkOn(one: Open, others: readonly Open[]): boolean {
     const standing = countStacks(others, this.limit.over);
-    const peak = peakOf(one.task, this.limit.over);
+    const peak = this.peak(one.task);
     return standing.all + peak.all <= this.limit.all && standing.long + peak.long <= this.limit.long;
   }
 }
@@ -208,6 +216,7 @@ function asOpen({ task }: Part, copies: number): Open[] {
       left: done.length,
       done,
       lastAxis: null,
+      known: null,
     },
   ];
 }

@@ -4,6 +4,8 @@
  * in as they are priced; a changed right side is mended by the dual method, so that a dive goes on where it stands.
  */
 
+import { invert } from "./invert.ts";
+
 /** Numerical: what counts as nothing, the least pivot, and pivots after which the inverse is worked out anew. */
 const NOTHING = 1e-9;
 const LEAST_PIVOT = 1e-7;
@@ -286,36 +288,16 @@ export class LinearProgram {
     this.work += m * m;
   }
 
-  /** The inverse of the basic columns from nothing (Gauss and Jordan): takes away what rounding has left in it. */
+  /** The inverse of the basic columns from nothing: takes away what rounding has left in it. */
   private refresh(): void {
     this.sinceFresh = 0;
     const m = this.basic.length;
-    const wide = 2 * m;
-    const rows = Array.from({ length: m }, (_, r) => {
-      const row = new Float64Array(wide);
-      row[m + r] = 1;
-      return row;
-    });
+    const rows = Array.from({ length: m }, () => new Float64Array(2 * m));
     this.basic.forEach((column, k) => {
       for (let n = this.start[column]!; n < this.start[column + 1]!; n++) rows[this.rows[n]!]![k] = this.gives[n]!;
     });
-    for (let k = 0; k < m; k++) {
-      let top = k;
-      for (let r = k + 1; r < m; r++) if (Math.abs(rows[r]![k]!) > Math.abs(rows[top]![k]!)) top = r;
-      const row = rows[top]!;
-      if (Math.abs(row[k]!) < LEAST_PIVOT) return;
-      rows[top] = rows[k]!;
-      rows[k] = row;
-      const turn = 1 / row[k]!;
-      for (let c = k; c < wide; c++) row[c]! *= turn;
-      for (let r = 0; r < m; r++) {
-        const other = rows[r]!;
-        const factor = other[k]!;
-        if (r === k || factor === 0) continue;
-        for (let c = k; c < wide; c++) other[c]! -= factor * row[c]!;
-        this.work += wide - k;
-      }
-    }
+    this.work += m * m * m;
+    if (!invert(rows, LEAST_PIVOT)) return;
     for (let r = 0; r < m; r++) this.inverse.set(rows[r]!.subarray(m), r * m);
     this.settle();
   }

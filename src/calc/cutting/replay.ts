@@ -32,10 +32,13 @@ export function replay(
   const spent = new Set<string>();
   layOut(plan, stock, table, faults);
   let visit = 0;
+  const halfCut = new Set<string>();
   for (const cut of plan.cuts) {
-    if (cut.visit !== visit) lookAround(cut, limits, table, faults, weightPerArea);
+    if (cut.visit !== visit) lookAround(cut, limits, table, halfCut, faults, weightPerArea);
     visit = cut.visit;
     makeCut(cut, limits, table, spent, faults);
+    halfCut.delete(cut.piece);
+    for (const { id, kind } of [...cut.falls, cut.stays]) if (kind === "part" && table.has(id)) halfCut.add(id);
   }
   countBlanks(plan, blanks, table, faults);
   return faults;
@@ -80,11 +83,19 @@ const LONG_STACKS = 2;
 const LONG_STACK = 1219.2;
 
 /** Before a piece is taken up: what stands half cut on the floor, and what is lifted. Sheets not yet cut stand on the rack. */
-function lookAround(cut: Cut, limits: Limits, table: Map<string, OnTable>, faults: string[], weightPerArea: number) {
+function lookAround(
+  cut: Cut,
+  limits: Limits,
+  table: Map<string, OnTable>,
+  halfCut: ReadonlySet<string>,
+  faults: string[],
+  weightPerArea: number,
+): void {
   const sizes = new Set<string>();
   const long = new Set<string>();
   const piece = table.get(cut.piece);
-  for (const [id, { named, w, h }] of table) {
+  for (const id of halfCut) {
+    const { named, w, h } = table.get(id) as OnTable;
     // Pieces as large as the one taken up lie on the stack in work.
     if (named?.kind !== "part" || id === cut.piece || (piece?.w === w && piece.h === h)) continue;
     const size = `${Math.round(w / TOLERANCE)}x${Math.round(h / TOLERANCE)}`;

@@ -14,6 +14,8 @@ export interface Open {
   left: number;
   readonly done: boolean[];
   lastAxis: Axis | null;
+  /** How its stack is told from others, once asked for: see stacks.ts. */
+  known: { readonly key: string; readonly size: Size } | null;
 }
 
 export class Bench {
@@ -31,7 +33,7 @@ export class Bench {
     const done = new Array<boolean>(task.groups.length).fill(false);
     const copies = this.patterns[task.pattern]!.repeats;
     const rest = task.size[task.axis];
-    this.open.push({ task, name, copies, piece: name, rest, falls: 0, left: done.length, done, lastAxis });
+    this.open.push({ task, name, copies, piece: name, rest, falls: 0, left: done.length, done, lastAxis, known: null });
   }
 
   /** Where the back gauge stands. */
@@ -43,6 +45,7 @@ export class Bench {
     const { task, name } = open;
     const { gauge, falls, by, measure } = task.groups[g]!;
     open.done[g] = true;
+    open.known = null;
     open.left--;
     if (gauge !== null && gauge !== this.gauge) {
       this.setting++;

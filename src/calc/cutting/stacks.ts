@@ -1,7 +1,7 @@
 /** Stacks of half-cut pieces on the floor: how many stand, and how many more the work on one of them may need. */
 
 import { mm } from "../../units/quantity.ts";
-import { keyOf, partsOf, type Task } from "./cut-tasks.ts";
+import { keyOf, partsOf, type Size, type Task } from "./cut-tasks.ts";
 import { gridDown } from "./grid.ts";
 import type { Open } from "./shear-bench.ts";
 import type { Limits } from "./types.ts";
@@ -33,11 +33,13 @@ export interface Count {
 const isLong = ([w, h]: readonly [number, number], over: number): boolean => Math.max(w, h) > over;
 
 /** Of an open piece as it is by now. */
-export function standingKey(open: Open): { readonly key: string; readonly size: readonly [number, number] } {
+export function standingKey(open: Open): { readonly key: string; readonly size: Size } {
+  if (open.known) return open.known;
   const { task, rest, done } = open;
-  const size: [number, number] = task.axis === 0 ? [rest, task.size[1]] : [task.size[0], rest];
+  const size: Size = task.axis === 0 ? [rest, task.size[1]] : [task.size[0], rest];
   const left = task.groups.flatMap(({ falls }, g) => (done[g] ? [] : falls.map(keyOf)));
-  return { key: `${size.join("x")}${task.axis}(${[...left, keyOf(task.front)].sort().join()})`, size };
+  open.known = { key: `${size.join("x")}${task.axis}(${[...left, keyOf(task.front)].sort().join()})`, size };
+  return open.known;
 }
 
 export function countStacks(open: readonly Open[], over: number): Count {

@@ -1,6 +1,6 @@
 /**
  * `bench:cutting-shop [seconds] [first seed] [last seed]`: generated shop bills; gap over the bound of the true sizes,
- * time to the first plan, and gauge settings against lists that finish one sheet, or one strip, after another.
+ * time to the first plan, settings, strokes, heavy lifts against the least, stacks standing at once, and minutes.
  */
 import { planCuts } from "../../calc/cutting/index.ts";
 import { shopBill } from "./cutting/shop-bills.ts";
@@ -58,6 +58,14 @@ process.stdout.write(
       gap_mean: mean(rows.map(({ gap }) => gap)),
       gap_mean_20_sheets: mean(large.map(({ gap }) => gap)),
       bills_20_sheets: large.length,
+      minutes: rows.reduce((sum, row) => sum + row.minutes, 0),
+      settings_share_of_least_mean: mean(rows.map((row) => row.settings / row.settings_least)),
+      settings_share_of_least_max: Math.max(...rows.map((row) => row.settings / row.settings_least)),
+      heavy_lifts_share_mean: mean(rows.map((row) => row.heavy_lifts / Math.max(1, row.heavy_lifts_least))),
+      heavy_lifts_share_max: Math.max(...rows.map((row) => row.heavy_lifts / Math.max(1, row.heavy_lifts_least))),
+      stacks_max: Math.max(...rows.map((row) => row.stacks)),
+      long_stacks_max: Math.max(...rows.map((row) => row.long_stacks)),
+      patterns: rows.reduce((sum, row) => sum + row.patterns, 0),
       first_plan_ms_max: Math.max(...rows.map((row) => row.first_plan_ms)),
       seconds_max: Math.max(...rows.map((row) => row.seconds)),
       settings_share_mean: mean(rows.map((row) => row.settings_share)),

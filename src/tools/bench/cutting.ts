@@ -6,13 +6,15 @@ import { Published } from "./cutting/published.ts";
 import { type Row, runInstance } from "./cutting/run-instance.ts";
 
 const USAGE =
-  "usage: bench:cutting DIR [--seconds 1] [--jobs N] [--only TEXT] [--problem csp|2bp-O|2bp-R|large|knapsack] [--published FILE] [--json]";
+  "usage: bench:cutting DIR [--seconds 1] [--jobs N] [--only TEXT] [--problem csp|2bp-O|2bp-R|large|knapsack] [--published FILE] [--stages 2] [--json]";
 const EXIT_USAGE = 64;
 
 interface Task {
   readonly instance: Instance;
   readonly published: number | null;
   readonly seconds: number;
+  /** Levels of cuts of the csp instances. */
+  readonly stages: number;
 }
 
 function readArguments() {
@@ -25,6 +27,7 @@ function readArguments() {
         only: { type: "string", default: "" },
         problem: { type: "string" },
         published: { type: "string" },
+        stages: { type: "string", default: "2" },
         json: { type: "boolean", default: false },
       },
     });
@@ -39,8 +42,12 @@ function readArguments() {
     if (values.problem !== undefined && !problem) {
       throw new Error(`--problem must be one of ${PROBLEMS.join(", ")}; got ${values.problem}`);
     }
+    const stages = Number(values.stages);
+    if (!(Number.isInteger(stages) && stages >= 2))
+      throw new Error(`--stages must be a whole number, 2 or more; got ${values.stages}`);
     return {
       folder,
+      stages,
       seconds,
       jobs,
       only: values.only,
@@ -56,7 +63,7 @@ function readArguments() {
 
 async function runAll(tasks: readonly Task[], jobs: number, each: (row: Row) => void): Promise<void> {
   if (jobs === 1) {
-    for (const task of tasks) each(runInstance(task.instance, task.published, task.seconds));
+    for (const task of tasks) each(runInstance(task.instance, task.published, task.seconds, task.stages));
     return;
   }
   let next = 0;
@@ -111,12 +118,12 @@ function totals(rows: readonly Row[], published: Published) {
 }
 
 async function main(): Promise<void> {
-  const { folder, seconds, jobs, only, problem, published: file, json } = readArguments();
+  const { folder, stages, seconds, jobs, only, problem, published: file, json } = readArguments();
   const published = new Published(file);
   const tasks = readInstances(folder)
     .filter((instance) => problem === undefined || instance.problem === problem)
     .filter(({ file, name, group }) => `${file}/${group ?? ""}/${name}`.includes(only))
-    .map((instance): Task => ({ instance, published: published.ofInstance(instance), seconds }));
+    .map((instance): Task => ({ instance, published: published.ofInstance(instance), seconds, stages }));
   const rows: Row[] = [];
   await runAll(tasks, jobs, (row) => {
     rows.push(row);
@@ -142,6 +149,6 @@ const plainRow = (row: Row): string =>
 if (isMainThread) await main();
 else if (workerData === "cutting") {
   parentPort?.on("message", (task: Task) => {
-    parentPort?.postMessage(runInstance(task.instance, task.published, task.seconds));
+    parentPort?.postMessage(runInstance(task.instance, task.published, task.seconds, task.stages));
   });
 }

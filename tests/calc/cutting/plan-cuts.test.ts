@@ -71,12 +71,7 @@ describe("blanks that cannot be cut are named with the limit they break, the res
       /larger than every sheet on stock after its edge trims/,
     ],
     ["against the grain", blank("bad", 1500, 400, 2, "across"), {}, /only across the grain it must keep/],
-    [
-      "beyond the reach, with too little over to cut off",
-      blank("bad", 800, 700, 1),
-      { reach: 650 },
-      /gauge reach/,
-    ],
+    ["beyond the reach, with too little over to cut off", blank("bad", 800, 700, 1), { reach: 650 }, /gauge reach/],
     [
       "too narrow to drop and too narrow to hold",
       blank("bad", 20, 20, 1),
