@@ -116,7 +116,7 @@ function sheetKind(stock: Stock, rule: GaugeRule, money: MoneyRate, limits: Limi
     w: usableW,
     h: usableH,
     available: stock.quantity,
-    cost: searchCost(stock, money),
+    cost: options.least === "sheets" ? 1 : searchCost(stock, money),
     roots,
     trimPartLimit: tooLongToTrim ? rule.longestCut : Infinity,
   };

@@ -32,9 +32,10 @@ export function orderCuts(
 ): OrderedCuts {
   const sheets = patterns.map((pattern, p) => sheetPart(pattern, p, problem, blanks, stock, limits));
   const limit = stackLimit(limits);
+  const dated = blanks.some(({ due }) => due !== undefined);
   const inOrder = (sparing: boolean) => {
     const bench = new Bench(patterns);
-    return { bench, standing: new FloorOrder(bench, limit, weightPerArea, pace, sparing).run(sheets, patterns) };
+    return { bench, standing: new FloorOrder(bench, limit, weightPerArea, pace, sparing, dated).run(sheets, patterns) };
   };
   const isOver = ({ standing }: ReturnType<typeof inOrder>) =>
     standing.stacks > limit.all || standing.longStacks > limit.long;

@@ -27,13 +27,15 @@ export class FloorOrder {
     private readonly pace: FloorPace,
     /** One group of cuts a visit, whatever time it takes: needs the fewest stacks. */
     private readonly sparing = false,
+    /** The sheets in the order given: some parts are wanted first. */
+    private readonly inOrder = false,
   ) {}
 
   run(sheets: readonly Part[], patterns: readonly PlannedPattern[]): Standing {
     const left = sheets.map((_, p) => p);
     while (left.length > 0) {
       // The sheet whose first gauge is set already, else the next.
-      const at = left.findIndex((p) => this.beginsAt(sheets[p]!.task));
+      const at = this.inOrder ? 0 : left.findIndex((p) => this.beginsAt(sheets[p]!.task));
       const [p] = left.splice(Math.max(0, at), 1);
       this.leastHeavy += this.heavyIn(sheets[p!]!, true) * patterns[p!]!.repeats;
       this.bench.lay(patterns[p!]!.id, sheets[p!]!, null);

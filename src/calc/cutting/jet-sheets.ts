@@ -72,7 +72,7 @@ export function planJetSheets(
   const grown = blanks.map((blank) => ({ ...blank, w: mm(blank.w + web), h: mm(blank.h + web) }));
   const room = (side: Millimetres) => mm(Math.max(web, side - 2 * margin + web));
   const inside = stock.map((sheet) => ({ ...sheet, w: room(sheet.w), h: room(sheet.h), trim: mm(0) }));
-  const { uses, leftOut, problem, value, bound, asked } = searchPlan(grown, inside, NO_SHEAR, options, stock);
+  const { uses, leftOut, problem, countOf, bound, asked } = searchPlan(grown, inside, NO_SHEAR, options, stock);
   const sheets = uses.map(({ pattern, repeats }): JetSheet => {
     const { id, w, h } = stock[pattern.sheet]!;
     const placed: Placed[] = [];
@@ -98,5 +98,5 @@ export function planJetSheets(
     lay(pattern.root, 0, 0);
     return { stock: id, w, h, repeats, placed };
   });
-  return { sheets, leftOut, value, bound };
+  return { sheets, leftOut, value: countOf(uses), bound };
 }

@@ -11,6 +11,7 @@ import { type OrderedCuts, orderCuts } from "./cut-order.ts";
 import { areaFromGrid } from "./grid.ts";
 import { replay } from "./replay.ts";
 import { searchPlan } from "./search-plan.ts";
+import type { Use } from "./solution.ts";
 import { stackLimit } from "./stacks.ts";
 import type { Blank, Limits, Plan, PlannedPattern, PlanOptions, Stock } from "./types.ts";
 
@@ -23,25 +24,19 @@ export function planCuts(
   options: PlanOptions = {},
 ): Plan {
   checkInput(blanks, stock, limits);
-  const { problem, asked, uses, leftOut, planned, value, bound, stopReason } = searchPlan(
-    blanks,
-    stock,
-    limits,
-    options,
-  );
-  const patterns = uses.map(({ pattern, repeats }, p): PlannedPattern => {
-    const sheet = stock[pattern.sheet]!;
-    return {
-      id: String(p + 1),
-      stock: sheet.id,
-      w: sheet.w,
-      h: sheet.h,
-      repeats,
-      yields: [...pattern.items].map((item, k) => ({ blank: asked[item]!.id, count: pattern.counts[k]! })),
-      layout: pattern.root,
-    };
-  });
-  const ordered = orderCuts(patterns, problem, asked, stock, limits, options.weightPerArea, options.pace);
+  const found = searchPlan(blanks, stock, limits, options);
+  const { problem, asked, leftOut, planned, bound, stopReason } = found;
+  const listed = (uses: readonly Use[]) => {
+    const patterns = uses.map((use, p) => plannedPattern(use, p, asked, stock));
+    const ordered = orderCuts(patterns, problem, asked, stock, limits, options.weightPerArea, options.pace);
+    return { uses, patterns, ordered, value: found.countOf(uses) };
+  };
+  // With the time counted in a plan of little more metal may be the better one.
+  const perMinute = options.perMinute ?? 0;
+  const choices = perMinute > 0 && found.near.length > 0 ? found.near.map(listed) : [listed(found.uses)];
+  const all = ({ value, ordered }: (typeof choices)[number]) =>
+    perMinute === Infinity ? ordered.minutes : value + perMinute * ordered.minutes;
+  const { uses, patterns, ordered, value } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
   const sheets = stock
     .map(({ id }, s) => ({
       stock: id,
@@ -75,6 +70,24 @@ export function planCuts(
   const faults = replay(plan, blanks, stock, { ...limits, ...room }, options.weightPerArea);
   if (faults.length > 0) throw new Refusal("#N/A", `cut plan must pass its replay; got ${faults[0]}`);
   return plan;
+}
+
+function plannedPattern(
+  { pattern, repeats }: Use,
+  index: number,
+  asked: readonly Blank[],
+  stock: readonly Stock[],
+): PlannedPattern {
+  const sheet = stock[pattern.sheet]!;
+  return {
+    id: String(index + 1),
+    stock: sheet.id,
+    w: sheet.w,
+    h: sheet.h,
+    repeats,
+    yields: [...pattern.items].map((item, k) => ({ blank: asked[item]!.id, count: pattern.counts[k]! })),
+    layout: pattern.root,
+  };
 }
 
 function crowded({ stacks, longStacks }: OrderedCuts, limits: Limits): string[] {

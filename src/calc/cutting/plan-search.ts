@@ -57,6 +57,10 @@ const MOST_BOUND_WORK = 12_000_000;
 const LAST_SHEETS = [6, 10, 16] as const;
 const DIVE_SHARE = 0.5;
 
+/** Plans kept beside the best one, and how much more they may count: chosen. */
+const MOST_NEAR = 8;
+const NEAR = 0.02;
+
 interface Root {
   readonly program: PatternProgram;
   readonly pricing: StripPatterns;
@@ -94,10 +98,21 @@ export class PlanSearch {
   private offer(uses: readonly Use[]): boolean {
     this.budget.spend(OFFER_WORK);
     const solution = solutionOf(this.problem, reseat(this.problem, uses), this.thrift > 0);
+    if (solution.missing === 0) this.keepNear(solution);
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
     this.found(solution);
     return true;
+  }
+
+  /** Complete plans that count little more than the best one: with the time at the shear one of them may be the better. */
+  near: Solution[] = [];
+
+  private keepNear(solution: Solution): void {
+    this.near.push(solution);
+    this.near.sort((a, b) => a.net - b.net || a.uses.length - b.uses.length);
+    const least = this.near[0]!.net;
+    this.near = this.near.filter(({ net }, k) => k < MOST_NEAR && net <= least * (1 + NEAR));
   }
 
   get proved(): boolean {

@@ -17,10 +17,13 @@ export interface SearchedPlan {
   /** One line a part; `item` of a pattern counts these. */
   readonly asked: readonly Blank[];
   readonly uses: readonly Use[];
+  /** Complete plans near the best one, it among them; none where something is left out. */
+  readonly near: readonly (readonly Use[])[];
   readonly leftOut: LeftOut[];
   /** Area of the pieces planned, in square grid units. */
   readonly planned: number;
-  readonly value: number;
+  /** What a list of patterns counts, without time. */
+  readonly countOf: (uses: readonly Use[]) => number;
   readonly bound: number;
   readonly stopReason: Plan["stopReason"];
 }
@@ -54,9 +57,8 @@ export function searchPlan(
     },
   );
   if (pieceArea > 0) search.run();
-  const uses = [...(search.best?.uses ?? [])].sort(
-    (a, b) => a.pattern.sheet - b.pattern.sheet || b.repeats - a.repeats,
-  );
+  const inOrder = (list: readonly Use[]) => [...list].sort(byDue(asked));
+  const uses = inOrder(search.best?.uses ?? []);
   const short = problem.items.map(({ quantity }) => quantity);
   for (const { pattern, repeats } of uses) {
     for (let k = 0; k < pattern.items.length; k++) short[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
@@ -66,19 +68,34 @@ export function searchPlan(
   });
   const planned = areaOf((i) => problem.items[i]!.quantity - short[i]!);
   const money = moneyRate(priced, options);
-  const value = uses.reduce((sum, { pattern, repeats }) => sum + repeats * costOf(priced[pattern.sheet]!, money), 0);
+  const countOf = (list: readonly Use[]) =>
+    list.reduce((sum, { pattern, repeats }) => {
+      const each = options.least === "sheets" ? 1 : costOf(priced[pattern.sheet]!, money);
+      return sum + repeats * each;
+    }, 0);
   const searched = short.some((count) => count > 0) ? areaBound(problem, planned) : search.bound;
   return {
     problem,
     asked,
     uses,
+    near: search.best?.missing === 0 ? search.near.map((solution) => inOrder(solution.uses)) : [],
     leftOut,
     planned,
-    value,
-    bound: boundOf(searched, problem, priced, money),
+    countOf,
+    bound: options.least === "sheets" ? searched : boundOf(searched, problem, priced, money),
     stopReason: search.proved || pieceArea === 0 ? "bound" : budget.ended === "time" ? "time" : "units",
   };
 }
+
+/** Sheets with the earliest parts first, then those of one stock line together, the most repeated first. */
+const byDue = (asked: readonly Blank[]) => {
+  const earliest = ({ pattern }: Use) => Math.min(...[...pattern.items].map((item) => asked[item]!.due ?? Infinity));
+  return (a: Use, b: Use): number => {
+    const [first, second] = [earliest(a), earliest(b)];
+    if (first !== second) return first - second;
+    return a.pattern.sheet - b.pattern.sheet || b.repeats - a.repeats;
+  };
+};
 
 /** The search counts a little for an offcut that is free: all of that is taken off, so that the bound is one of true prices. */
 function boundOf(searched: number, problem: Problem, priced: readonly Stock[], money: number | null): number {
@@ -95,7 +112,12 @@ function oneLineAPart(blanks: readonly Blank[]): Blank[] {
   const parts = new Map<string, Blank>();
   for (const blank of blanks) {
     const before = parts.get(blank.id);
-    parts.set(blank.id, before ? { ...before, quantity: before.quantity + blank.quantity } : blank);
+    parts.set(blank.id, before ? together(before, blank) : blank);
   }
   return [...parts.values()];
+}
+
+function together(a: Blank, b: Blank): Blank {
+  const due = Math.min(a.due ?? Infinity, b.due ?? Infinity);
+  return { ...a, quantity: a.quantity + b.quantity, ...(due < Infinity ? { due } : {}) };
 }

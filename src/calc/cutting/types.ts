@@ -13,6 +13,8 @@ export interface Blank {
   readonly grain: BlankGrain;
   /** What leaving a piece out counts against leaving out others when the stock runs short; its area if not given. */
   readonly value?: number;
+  /** When it is wanted, in any unit that rises with time: of equal plans the sheets with the earliest parts come first. */
+  readonly due?: number;
 }
 
 export interface Stock {
@@ -85,8 +87,13 @@ export interface PlanOptions {
   readonly units?: number;
   /** Asked now and then; true ends the search with the best plan so far. For workers and benchmarks only. */
   readonly stop?: () => boolean;
-  /** What is kept low: sheet area, or money where every stock line has a price. */
-  readonly least?: "metal" | "money";
+  /** What is kept low: sheet area, money where a new sheet has a price, or the number of sheets. */
+  readonly least?: "metal" | "money" | "sheets";
+  /**
+   * What a minute at the shear counts in the objective; 0 where not given. Among the plans the search found near the best one
+   * that with the least metal and time together is taken; Infinity takes the quickest of them.
+   */
+  readonly perMinute?: number;
   /** Restricts the first cuts to run along the sheet's w. */
   readonly firstCut?: "any" | "along w";
   readonly seed?: number;

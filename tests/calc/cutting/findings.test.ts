@@ -116,6 +116,34 @@ test("more work never makes the plan worse, and the bound holds at any time", ()
 const BILL = shopBill(5);
 const PLAN = planCuts(BILL.blanks, BILL.stock, BILL.limits, { units: 5_000_000, weightPerArea: BILL.weightPerArea });
 
+describe("what is kept low", () => {
+  const options = { units: 3_000_000, weightPerArea: BILL.weightPerArea };
+  const plan = (more: Parameters<typeof planCuts>[3]) =>
+    planCuts(BILL.blanks, BILL.stock, BILL.limits, { ...options, ...more });
+
+  test("with a price on the minute metal and time together never count more", () => {
+    const perMinute = 20_000;
+    const total = ({ value, minutes }: Plan) => value + perMinute * minutes;
+    expect(total(plan({ perMinute }))).toBeLessThanOrEqual(total(plan({})));
+    expect(plan({ perMinute: Infinity }).minutes).toBeLessThanOrEqual(plan({}).minutes);
+  });
+
+  test("the number of sheets where that is asked for", () => {
+    const fewest = plan({ least: "sheets" });
+    expect(fewest.value).toBe(sheetsOf(fewest));
+    expect(sheetsOf(fewest)).toBeLessThanOrEqual(sheetsOf(plan({})));
+    expect(fewest.bound).toBeLessThanOrEqual(fewest.value);
+  });
+
+  test("the parts wanted first come from the first sheets", () => {
+    const blanks = [blank("later", 900, 450, 4), { ...blank("soon", 800, 300, 3), due: 5 }];
+    const { patterns } = planCuts(blanks, [sheet("s", 1000, 1000)], limits(), QUICK);
+    const soon = patterns.map(({ yields }) => yields.some((line) => line.blank === "soon"));
+    expect(patterns.length).toBeGreaterThan(1);
+    expect(soon).toEqual([...soon].sort((a, b) => Number(b) - Number(a)));
+  });
+});
+
 describe("order on the floor", () => {
   test("never more than four stacks half cut, nor two of long pieces", () => {
     expect(PLAN.stacks).toBeLessThanOrEqual(4);
