@@ -136,7 +136,8 @@ export function sheetPart(
       const by = measure <= rule.backReach ? "gauge" : measure <= frontReach ? "front stop" : "mark";
       return { gauge: by === "gauge" ? measure : null, by, measure, falls: equal };
     });
-    groups.sort((a, b) => b.measure - a.measure);
+    // Alike pieces have their groups in the same order.
+    groups.sort((a, b) => b.measure - a.measure || (keyOf(a.falls[0]!) < keyOf(b.falls[0]!) ? -1 : 1));
     if (waste > 0 && front !== WASTE_IN_FRONT) {
       // Trimmed off the last part, which is measured: last of all, when nothing else is left beside it.
       const measure = extents[front]!;

@@ -76,10 +76,10 @@ export class FloorOrder {
     const lift = areaFromGrid(size[0] * size[1]) * this.weightPerArea * this.pace.liftPerKilogram;
     if (copies > 1 && next.left > 1 && !this.isHeavy(size) && lift < this.pace.setting && this.stageBySetting(stack))
       return;
-    const most = this.roomFor(next, this.leftGroups(next), this.besides(next));
+    const groups = this.nextGroups(next, this.besides(next));
     // The whole stack before what comes off it.
     stack.forEach((one, k) => {
-      this.visit(one, most, stack.slice(k + 1));
+      this.visit(one, groups, stack.slice(k + 1));
     });
   }
 
@@ -138,17 +138,22 @@ export class FloorOrder {
     this.most = { all: Math.max(this.most.all, now.all), long: Math.max(this.most.long, now.long) };
   }
 
-  /** One piece on the table: so many groups of its parallel cuts, and the part in front where that is cut on at once. */
-  private visit(first: Open, most: number, inWork: readonly Open[]): void {
+  /** The same groups, beginning at the gauge's present setting. */
+  private atOnce(one: Open, groups: readonly number[]): number[] {
+    return this.leftGroups(one).filter((g) => groups.includes(g));
+  }
+
+  /** One piece on the table: these groups of its parallel cuts, and the part in front where that is cut on at once. */
+  private visit(first: Open, begin: readonly number[], inWork: readonly Open[]): void {
     const { bench } = this;
     this.count(first, inWork);
     bench.visit++;
-    let room = most;
+    let groups = this.atOnce(first, begin);
     for (let one: Open | undefined = first; one; ) {
       const now: Open = one;
-      const groups = this.leftGroups(now);
-      for (const g of groups.slice(0, room)) bench.cut(now, g);
-      if (room < groups.length) return;
+      const isLast = groups.length === now.left;
+      for (const g of groups) bench.cut(now, g);
+      if (!isLast) return;
       const { front, stage } = now.task;
       one = bench.open.find(({ piece }) => piece === now.piece);
       // What lies on the table and is heavy, or a sheet just trimmed, is cut on.
@@ -156,25 +161,31 @@ export class FloorOrder {
       if (!one || (stage !== "trim" && !alone && !this.isHeavy(front.size))) return;
       const others = bench.open.filter((other) => other !== one && !inWork.includes(other));
       if (stage !== "trim" && !this.mayWorkOn(one, others)) return;
-      room = this.roomFor(one, this.leftGroups(one), others);
+      groups = this.nextGroups(one, others);
     }
   }
 
-  /** How many groups may be cut before the piece is set down; one at least. */
-  private roomFor(one: Open, groups: readonly number[], others: readonly Open[]): number {
+  /** Groups that may be cut before the piece is set down: as many as there is room for, one at least. */
+  private nextGroups(one: Open, others: readonly Open[]): number[] {
+    const groups = this.leftGroups(one);
     for (let count = groups.length; count > 1 && !this.sparing; count--) {
-      const done = one.done.map((was, g) => was || groups.slice(0, count).includes(g));
-      const rest = one.task.groups.reduce(
-        (sum, { falls }, g) => sum - (done[g] ? falls.reduce((all, { size }) => all + size[one.task.axis], 0) : 0),
-        one.task.size[one.task.axis],
-      );
-      const falls = groups.slice(0, count).flatMap((g) => one.task.groups[g]!.falls);
-      const parts = count === groups.length ? [...falls, one.task.front] : falls;
-      const fresh = parts.flatMap((part) => asOpen(part, one.copies));
-      const standing = count < groups.length ? [...others, { ...one, rest, done, known: null }] : others;
-      if (this.inTurn(standing, fresh)) return count;
+      if (this.hasRoomFor(one, groups.slice(0, count), others)) return groups.slice(0, count);
     }
-    return 1;
+    const byGauge = groups.filter((g) => one.task.groups[g]!.by === "gauge");
+    const free = byGauge.length === groups.length ? groups : groups.slice(0, 1);
+    const fitting = free.find((g) => this.hasRoomFor(one, [g], others));
+    return [fitting ?? groups[0]!];
+  }
+
+  private hasRoomFor(one: Open, groups: readonly number[], others: readonly Open[]): boolean {
+    const { task } = one;
+    const done = one.done.map((was, g) => was || groups.includes(g));
+    const off = task.groups.flatMap(({ falls }, g) => (done[g] ? falls : []));
+    const rest = off.reduce((sum, { size }) => sum - size[task.axis], task.size[task.axis]);
+    const falls = groups.flatMap((g) => task.groups[g]!.falls);
+    const finished = groups.length === one.left;
+    const fresh = (finished ? [...falls, task.front] : falls).flatMap((part) => asOpen(part, one.copies));
+    return this.inTurn(finished ? others : [...others, { ...one, rest, done, known: null }], fresh);
   }
 
   /** Whether the fresh ones can be worked off one after another, what needs least room first, while the others stand. */
