@@ -31,10 +31,14 @@ export function planCuts(
     const ordered = orderCuts(patterns, problem, asked, stock, limits, options.weightPerArea, options.pace);
     return { uses, patterns, ordered, value: found.countOf(uses) };
   };
-  // With the time counted in a plan of little more metal may be the better one.
+  // With the time counted in a plan of little more metal may be the better one; and so where the floor is too full for it.
   const perMinute = options.perMinute ?? 0;
-  const choices = perMinute > 0 && found.near.length > 0 ? found.near.map(listed) : [listed(found.uses)];
-  const all = ({ value, ordered }: (typeof choices)[number]) =>
+  const best = listed(found.uses);
+  const isCrowded = ({ ordered }: typeof best) => crowded(ordered, limits).length > 0;
+  const others = perMinute > 0 || isCrowded(best) ? found.near.map(listed) : [];
+  const roomy = [best, ...others].filter((choice) => !isCrowded(choice));
+  const choices = roomy.length > 0 ? roomy : [best, ...others];
+  const all = ({ value, ordered }: typeof best) =>
     perMinute === Infinity ? ordered.minutes : value + perMinute * ordered.minutes;
   const { uses, patterns, ordered, value } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
   const sheets = stock
