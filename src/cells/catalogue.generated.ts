@@ -28,6 +28,8 @@ import { billPrice } from "./functions/bill-price.ts";
 import { billRoute } from "./functions/bill-route.ts";
 import { billSetups } from "./functions/bill-setups.ts";
 import { billSheets } from "./functions/bill-sheets.ts";
+import { billStations } from "./functions/bill-stations.ts";
+import { billSummary } from "./functions/bill-summary.ts";
 import { billTimes } from "./functions/bill-times.ts";
 import { billWhatif } from "./functions/bill-whatif.ts";
 import { blankWeight } from "./functions/blank-weight.ts";
@@ -90,6 +92,8 @@ export const RECORDS: readonly AnyRecord[] = [
   billRoute,
   billSetups,
   billSheets,
+  billStations,
+  billSummary,
   billTimes,
   billWhatif,
   blankWeight,

@@ -1,7 +1,7 @@
 import { PLATE_FROM_IN, PLATE_OVER, SHEET_OVER } from "../../data/bend-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { atLeast } from "../../units/nearly.ts";
-import { type Millimetres, mm, type Newtons } from "../../units/quantity.ts";
+import { type Millimetres, mm, type Newtons, newtons } from "../../units/quantity.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { isSteel, tensileStrength } from "../material/strength.ts";
@@ -11,7 +11,7 @@ import { bendForce } from "./tonnage.ts";
 export interface ForceCases {
   /** Typical strength, nominal thickness. */
   readonly expected: Newtons;
-  /** Strongest sheet to plan with, thickest within its tolerance, highest formula that applies. */
+  /** Strongest sheet to plan with, thickest within its tolerance, by the same formula. */
   readonly worst: Newtons;
 }
 
@@ -50,12 +50,16 @@ function solve(
   const bend = { thickness, bendLength, dieOpening, isSteel: isSteel(material) };
   const typical = tensileStrength(material, "typical", work);
   const ordinary = { ...bend, tensile: typical };
-  const expected = knownOrNot(() => bendForce(ordinary, "Lange")) ?? bendForce(ordinary, "Groover");
+  const byLange = knownOrNot(() => bendForce(ordinary, "Lange"));
+  const expected = byLange ?? bendForce(ordinary, "Groover");
   step(work, "F expected", "expected force", expected, "N", "typical strength, nominal thickness; Lange, else Groover");
   const high = material.tensileHigh ? tensileStrength(material, "high", work) : typical;
   const isPlate = material.radiusRule?.table === "ASTM A6" && atLeast(thickness, PLATE_FROM_IN.value * MM_PER_INCH);
   const over = isPlate ? PLATE_OVER.value : SHEET_OVER.value;
-  const worst = bendForce({ ...bend, thickness: mm(thickness * over), tensile: high }, "highest");
-  step(work, "F worst", "worst case", worst, "N", "high strength, top of the thickness tolerance, highest formula");
+  const thick = { ...bend, thickness: mm(thickness * over), tensile: high };
+  const sameFormula = byLange === undefined ? undefined : knownOrNot(() => bendForce(thick, "Lange"));
+  // Where the thick sheet leaves the formula's range the other one goes on; it must never say less for more.
+  const worst = newtons(Math.max(expected, sameFormula ?? bendForce(thick, "Groover")));
+  step(work, "F worst", "worst case", worst, "N", "high strength, top of the thickness tolerance, same formula");
   return { expected, worst };
 }

@@ -1,10 +1,11 @@
+import { calendarOf } from "../../bill/nouns/calendar.ts";
 import { latestStart } from "../../calc/schedule/finish.ts";
 import { step } from "../../units/working.ts";
-import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
+import { EXAMPLE_CALENDAR } from "../example/example-bill.ts";
 import { asSerial, instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
 import { defineFunction } from "../record/record.ts";
-import { calendar, calendarOf } from "../tables/calendar.ts";
+import { calendar } from "../tables/calendar.ts";
 
 export const dateLateststart = defineFunction({
   name: "DATE.LATESTSTART",

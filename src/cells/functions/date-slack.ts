@@ -1,11 +1,12 @@
+import { calendarOf } from "../../bill/nouns/calendar.ts";
 import { slack } from "../../calc/schedule/finish.ts";
 import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import { step } from "../../units/working.ts";
-import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
+import { EXAMPLE_CALENDAR } from "../example/example-bill.ts";
 import { instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
 import { defineFunction } from "../record/record.ts";
-import { calendar, calendarOf } from "../tables/calendar.ts";
+import { calendar } from "../tables/calendar.ts";
 
 export const dateSlack = defineFunction({
   name: "DATE.SLACK",

@@ -1,6 +1,6 @@
 /** `shop check PARTS.csv --shop WORKBOOK.xlsx [--json]`: every part of a bill against the shop's own tables. */
 import { readFileSync } from "node:fs";
-import type { MaterialTable } from "../../bill/material-table.ts";
+import type { MaterialTable } from "../../bill/nouns/material-table.ts";
 import type { Problem } from "../../calc/problem.ts";
 import { type CheckShop, checkLine } from "../../cells/bill/check.ts";
 import { type Outcome, outcomes } from "../../cells/bill/rows.ts";

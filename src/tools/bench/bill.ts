@@ -5,8 +5,6 @@
  */
 import { parseArgs } from "node:util";
 import { shopFunctions } from "../../cells/catalogue.ts";
-import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
-import { randomFrom } from "../random/random.ts";
 import {
   BRAKES,
   CALENDAR,
@@ -18,7 +16,9 @@ import {
   STATIONS,
   STOCK,
   WATERJETS,
-} from "../sample/shop/tables.ts";
+} from "../../cells/example/invented-shop.ts";
+import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
+import { randomFrom } from "../random/random.ts";
 
 const EXIT_USAGE = 64;
 const { values } = parseArgs({

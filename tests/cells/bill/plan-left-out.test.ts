@@ -4,7 +4,7 @@ import {
   EXAMPLE_RATES,
   EXAMPLE_STATIONS,
   EXAMPLE_STOCK,
-} from "../../../src/cells/bill/example-shop.ts";
+} from "../../../src/cells/example/example-bill.ts";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../../src/sheet/recalculate/calculate-one.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";

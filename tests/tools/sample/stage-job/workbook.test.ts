@@ -10,7 +10,7 @@ import type { Workbook } from "../../../../src/sheet/workbook/workbook.ts";
 import { readBill } from "../../../../src/tools/demo/bill.ts";
 import { calculatedBytes } from "../../../../src/tools/sample/calculated.ts";
 import { SAMPLE_FILE } from "../../../../src/tools/sample/file.ts";
-import { BRAKES, SHEARS } from "../../../../src/tools/sample/shop/tables.ts";
+import { BRAKES, SHEARS } from "../../../../src/cells/example/invented-shop.ts";
 import { PARTS } from "../../../../src/tools/sample/stage-job/bill/job.ts";
 import { sampleModel } from "../../../../src/tools/sample/stage-job/workbook.ts";
 import type { WorkbookModel } from "../../../../src/tools/sample/xlsx/model.ts";

@@ -1,0 +1,50 @@
+/** How the finished parts go out: in which order, in which stacks. */
+import { pilesOf } from "../../calc/schedule/load-order.ts";
+import { type Kilograms, kilograms } from "../../units/quantity.ts";
+import { noAnswer } from "../../units/refusal.ts";
+import { type Lift, liftOf } from "../lines/lifting.ts";
+import { lineKey } from "../lines/line-key.ts";
+import type { LinePlan } from "../lines/plan-line.ts";
+import { onePersonLimit, type Rates } from "../nouns/rates.ts";
+
+export interface LoadedLine {
+  readonly plan: LinePlan;
+  readonly perStack: number;
+  readonly stacks: number;
+  /** Of a full one. */
+  readonly stackWeight: Kilograms;
+  readonly liftPiece: Lift;
+  readonly liftStack: Lift;
+}
+
+/**
+ * What is due first is needed first, so it is loaded last; lines of one time go by area, the heavy ones first, so that
+ * they lie at the bottom (common practice).
+ */
+export function planLoad(plans: readonly LinePlan[], rates: Rates): LoadedLine[] {
+  const limit = rates.find("pileLimit") ?? rates.find("hoistAbove") ?? onePersonLimit(rates);
+  if (limit === undefined)
+    throw noAnswer("rates", 'a table with a row "Pile limit", "Hoist above" or "One-person limit"', "none");
+  const dueOfArea = new Map<string, number>();
+  const due = ({ line }: LinePlan) => line.due ?? Infinity;
+  for (const plan of plans)
+    dueOfArea.set(plan.line.area, Math.min(dueOfArea.get(plan.line.area) ?? Infinity, due(plan)));
+  const later = (a: LinePlan, b: LinePlan): number => {
+    const [first, second] = [dueOfArea.get(a.line.area)!, dueOfArea.get(b.line.area)!];
+    if (first !== second) return first > second ? -1 : 1;
+    if (a.line.area !== b.line.area) return a.line.area < b.line.area ? -1 : 1;
+    return b.blank.weight - a.blank.weight || (lineKey(a.line) < lineKey(b.line) ? -1 : 1);
+  };
+  return [...plans].sort(later).map((plan) => {
+    const { perPile, piles } = pilesOf(plan.line.quantity, plan.blank.weight, kilograms(limit));
+    const stackWeight = kilograms(Math.min(perPile, plan.line.quantity) * plan.blank.weight);
+    return {
+      plan,
+      perStack: perPile,
+      stacks: piles,
+      stackWeight,
+      liftPiece: liftOf(plan.blank.weight, rates),
+      liftStack: liftOf(stackWeight, rates),
+    };
+  });
+}

@@ -1,0 +1,304 @@
+/**
+ * The one plan of a bill. Lines, route, cut, times, dates and money are worked out here, each stage from those before it
+ * and remembered by what it is made from; whatever shows a bill (cell, sheet, paper, screen, command) shows this.
+ */
+import type { LinePrice } from "../calc/cost/line-price.ts";
+import { type Finding, type Status, statusOf, worstOfEach } from "../calc/finding.ts";
+import { fingerprint } from "../units/fingerprint.ts";
+import { Refusal } from "../units/refusal.ts";
+import { refusalOr, remember } from "../units/remember.ts";
+import type { Working } from "../units/working.ts";
+import { type CutGroup, planCutting } from "./cut/plan-cutting.ts";
+import { type DatesPlan, planDates } from "./dates/plan-dates.ts";
+import { type Fix, fixOf } from "./lines/fix.ts";
+import { isPlanned, type LinePlan, type LineShop, type UnreadPlan } from "./lines/plan-line.ts";
+import { type PlannedLine, planLines, planLinesAnew } from "./lines/plan-lines.ts";
+import { type LoadedLine, planLoad } from "./load/plan-load.ts";
+import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
+import type { BillRow, Cutter } from "./nouns/line.ts";
+import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
+import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
+import { bendingWorks } from "./time/bending-work.ts";
+import { benchWork, cuttingWork, outsideWork } from "./time/cutting-work.ts";
+import type { OutsideWork, StationWork } from "./time/station-work.ts";
+
+/** What one line has come to. */
+export interface LineAnswer {
+  readonly row: number;
+  readonly part: string;
+  /** undefined where it could not be read. */
+  readonly plan: LinePlan | undefined;
+  readonly status: Status;
+  /** Everything that is found about it, those about the machine that cuts it among them. */
+  readonly findings: readonly Finding[];
+  /** The machine that cuts it; undefined where none does. */
+  readonly cutter: Cutter | undefined;
+  /** Not stopped, cut by some machine, and in Stock. */
+  readonly isQuoted: boolean;
+}
+export type QuotedLine = LineAnswer & { readonly plan: LinePlan; readonly cutter: Cutter; readonly isQuoted: true };
+export const isQuoted = (line: LineAnswer): line is QuotedLine => line.isQuoted;
+
+/** What a quoted line has to do, in the order it is done. */
+export interface LineWork {
+  readonly works: readonly StationWork[];
+  readonly outside: readonly OutsideWork[];
+}
+
+export class BillPlan {
+  constructor(
+    readonly shop: Shop,
+    readonly rows: readonly BillRow[],
+    private readonly work?: Working,
+  ) {}
+
+  /** The bill's lines in its own order. */
+  get lines(): readonly LineAnswer[] {
+    return this.#cut.lines;
+  }
+  get quoted(): readonly QuotedLine[] {
+    return this.lines.filter(isQuoted);
+  }
+  /** Sheets by material, thickness and machine, of quoted lines alone. */
+  get groups(): readonly CutGroup[] {
+    return this.#cut.groups;
+  }
+  get route(): RoutePlan {
+    return this.#cut.route;
+  }
+  /** The lines the route was chosen for, in its order. */
+  get routed(): readonly LinePlan[] {
+    return this.#cut.routed;
+  }
+  get areSetsProved(): boolean {
+    return this.#lines.setsProved;
+  }
+
+  /** The least change that betters a line; undefined where it is clear, or nothing that was tried betters it. */
+  fix(line: LineAnswer): Fix | undefined {
+    return line.status === "clear" || !line.plan ? undefined : fixOf(line.plan, this.#lineShop);
+  }
+
+  /** Throws the Refusal of a figure that the tables lack. */
+  workOf(line: QuotedLine): LineWork {
+    const works = this.#works.get(line.plan)!;
+    if (works instanceof Refusal) throw works;
+    return works;
+  }
+
+  /** Throws a Refusal where there is no calendar, no start or no time to leave by. */
+  get dates(): DatesPlan {
+    const { start, due } = this.shop.job;
+    if (!hasTable(this.shop, "calendar")) throw new Refusal("#VALUE!", "calendar must be given; got nothing");
+    if (start === undefined) throw new Refusal("#VALUE!", 'job must be a table with a row "Start"; got none');
+    if (due === undefined) throw new Refusal("#VALUE!", 'job must be a table with a row "Due"; got none');
+    return this.#once("dates", () =>
+      planDates(
+        this.quoted.flatMap((line) => {
+          const done = refusalOr(() => this.workOf(line));
+          if (done instanceof Refusal) return [];
+          const vendorDays = done.outside.map(({ station }) => station.vendorDays ?? 0);
+          return [{ plan: line.plan, works: done.works, vendorDays: Math.max(0, ...vendorDays) }];
+        }),
+        start,
+        due,
+        this.shop,
+        this.work,
+      ),
+    );
+  }
+
+  /** Throws the Refusal of a table or a rate that every price needs. */
+  get money(): MoneyPlan {
+    for (const name of ["stations", "rates", "stock"] as const)
+      if (!hasTable(this.shop, name)) throw new Refusal("#VALUE!", `${name} must be given; got nothing`);
+    return this.#once("money", () =>
+      planMoney(
+        this.quoted.flatMap((line) => {
+          const done = refusalOr(() => this.workOf(line));
+          return done instanceof Refusal ? [] : [{ plan: line.plan, ...done }];
+        }),
+        this.groups,
+        this.shop,
+        this.work,
+      ),
+    );
+  }
+
+  /** The price of a quoted line. Throws the Refusal of what it lacks. */
+  priceOf(line: QuotedLine): LinePrice {
+    this.workOf(line);
+    const found = this.money.lines.get(line.plan)!;
+    if (found instanceof Refusal) throw found;
+    return found;
+  }
+
+  /** Quoted lines as they are loaded, the first one first. */
+  get load(): readonly LoadedLine[] {
+    return this.#once("load", () =>
+      planLoad(
+        this.quoted.map(({ plan }) => plan),
+        this.shop.rates,
+      ),
+    );
+  }
+
+  /** Tables that were not given: what they decide was not looked at. */
+  get notChecked(): readonly TableName[] {
+    return TABLES.filter((name) => !hasTable(this.shop, name) && !OPTIONAL.includes(name));
+  }
+
+  /** Machines and tools in use whose rows nobody has confirmed from the plate. */
+  get notFromPlate(): readonly string[] {
+    const used = this.quoted.flatMap(({ plan, cutter }) => [
+      plan.tools?.brake,
+      plan.tools?.die,
+      plan.tools?.punch,
+      plan.cutting[cutter],
+    ]);
+    const open = used.flatMap((row) => (row && row.plate === "" ? [row.name] : []));
+    return [...new Set(open)].sort();
+  }
+
+  /** A name for this very plan: the same inputs have the same one, on every machine and in whatever order they stand. */
+  get number(): string {
+    return this.#once("number", () => fingerprint(inputsOf(this.shop, this.rows)));
+  }
+
+  readonly #kept = new Map<string, unknown>();
+  #once<T>(name: string, answer: () => T): T {
+    if (!this.#kept.has(name)) this.#kept.set(name, refusalOr(answer));
+    const found = this.#kept.get(name) as T | Refusal;
+    if (found instanceof Refusal) throw found;
+    return found;
+  }
+
+  get #lineShop(): LineShop {
+    return this.#once("line shop", () => {
+      const { brakes, dies, punches, drawn, shears, waterjets, stations, rates, stock, system, given } = this.shop;
+      return { brakes, dies, punches, drawn, shears, waterjets, stations, rates, stock, system, given };
+    });
+  }
+
+  get #lines() {
+    return this.#once("lines", () =>
+      this.work ? planLinesAnew(this.rows, this.#lineShop, this.work) : planLines(this.rows, this.#lineShop),
+    );
+  }
+
+  get #works(): ReadonlyMap<LinePlan, LineWork | Refusal> {
+    return this.#once("works", () => {
+      const plans = this.quoted.map(({ plan }) => plan);
+      const bending = refusalOr(() => bendingWorks(plans, this.shop, this.work));
+      return new Map(
+        this.quoted.map(({ plan, cutter }) => [
+          plan,
+          refusalOr((): LineWork => {
+            if (bending instanceof Refusal) throw bending;
+            const cutting = [cuttingWork(plan, cutter, this.shop, this.work), ...benchWork(plan, cutter, this.shop)];
+            const bent = bending.get(plan);
+            return { works: bent ? [...cutting, bent] : cutting, outside: outsideWork(plan, this.shop) };
+          }),
+        ]),
+      );
+    });
+  }
+
+  /** Route and cut by turns: a line for which a counted sheet runs out is not quoted, and the others are planned without it. */
+  get #cut(): Cut {
+    return this.#once("cut", () => {
+      const short = new Map<LinePlan, Finding>();
+      for (;;) {
+        const routed = this.#lines.lines.filter(isPlanned).filter((plan) => canBeQuoted(plan) && !short.has(plan));
+        const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
+        const cutterOf = new Map(routed.map((plan, i) => [plan, route.cutters[i]!]));
+        const groups = hasTable(this.shop, "stock")
+          ? planCutting(
+              routed.map((plan) => ({ plan, cutter: cutterOf.get(plan)! })),
+              this.shop.rates,
+            )
+          : [];
+        const left = groups.flatMap((group) => [...group.short]);
+        for (const [plan, { count, reason }] of left) short.set(plan, shortFinding(plan, count, reason));
+        if (left.length > 0) continue;
+        const lines = this.#lines.lines.map((plan) => answerOf(plan, cutterOf, short));
+        return { lines, groups, route, routed };
+      }
+    });
+  }
+
+  get #routeShop() {
+    const { stations, rates, calendar, job, given } = this.shop;
+    return { stations, rates, calendar, job, given };
+  }
+}
+
+interface Cut {
+  readonly lines: readonly LineAnswer[];
+  readonly groups: readonly CutGroup[];
+  readonly route: RoutePlan;
+  readonly routed: readonly LinePlan[];
+}
+
+/** Tables that a plan does without and nothing is missed. */
+const OPTIONAL: readonly TableName[] = ["outlines", "press", "job"];
+
+/** Two calls about the same bill in the same shop share the plan; it fills as its stages are asked for. */
+export const planBill = remember(6, (shop: Shop, rows: readonly BillRow[]): BillPlan => new BillPlan(shop, rows));
+
+/** With the steps of its working recorded; nothing of it comes from memory. */
+export const planBillAnew = (shop: Shop, rows: readonly BillRow[], work: Working): BillPlan =>
+  new BillPlan(shop, rows, work);
+
+const canBeQuoted = (plan: LinePlan): boolean =>
+  statusOf(plan.findings) !== "stop" &&
+  (plan.cutting.shear !== undefined || plan.cutting.waterjet !== undefined) &&
+  plan.sheets?.length !== 0;
+
+const shortFinding = ({ line }: LinePlan, count: number, reason: string | undefined): Finding =>
+  reason === undefined
+    ? { about: "stock", status: "check", kind: "runs out", figure: count, name: line.material.name }
+    : { about: "stock", status: "stop", kind: "no layout", words: reason };
+
+function answerOf(
+  plan: PlannedLine,
+  cutterOf: ReadonlyMap<LinePlan, Cutter>,
+  short: ReadonlyMap<LinePlan, Finding>,
+): LineAnswer {
+  if (!isPlanned(plan)) return unread(plan);
+  const cutter = cutterOf.get(plan);
+  // A line that no route was chosen for is judged as the shear would cut it, where it can.
+  const onShear = cutter === "shear" || (cutter === undefined && plan.cutting.shear !== undefined);
+  const runsOut = short.get(plan);
+  const findings = worstOfEach([
+    ...plan.findings,
+    ...(onShear ? plan.cutting.onShear : []),
+    ...(runsOut ? [runsOut] : []),
+  ]);
+  const { row, part } = plan.line;
+  return { row, part, plan, status: statusOf(findings), findings, cutter, isQuoted: cutter !== undefined };
+}
+
+const unread = ({ row, part, findings }: UnreadPlan): LineAnswer => ({
+  row,
+  part,
+  plan: undefined,
+  status: "stop",
+  findings,
+  cutter: undefined,
+  isQuoted: false,
+});
+
+/** All inputs as text, rows sorted: the same whatever the order of lines and tables. */
+function inputsOf(shop: Shop, rows: readonly BillRow[]): string {
+  const sorted = (list: readonly unknown[]) => list.map((item) => JSON.stringify(item)).sort();
+  const bare = rows.map((row) => ({ ...row, row: 0 }));
+  return JSON.stringify([
+    sorted(bare),
+    ...[shop.brakes, shop.dies, shop.punches, shop.shears, shop.waterjets, shop.stations, shop.stock].map(sorted),
+    sorted(shop.calendar),
+    shop.rates.entries(),
+    shop.job,
+    shop.drawn ?? null,
+  ]);
+}
