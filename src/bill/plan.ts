@@ -8,7 +8,7 @@ import { fingerprint } from "../units/fingerprint.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr, remember } from "../units/remember.ts";
 import type { Working } from "../units/working.ts";
-import { type CutGroup, planCutting } from "./cut/plan-cutting.ts";
+import { type CutGroup, type CutLine, planCutting } from "./cut/plan-cutting.ts";
 import { type DatesPlan, planDates } from "./dates/plan-dates.ts";
 import { type Fix, fixOf } from "./lines/fix.ts";
 import { isPlanned, type LinePlan, type LineShop, type UnreadPlan } from "./lines/plan-line.ts";
@@ -54,21 +54,22 @@ export class BillPlan {
 
   /** The bill's lines in its own order. */
   get lines(): readonly LineAnswer[] {
-    return this.#cut.lines;
+    return this.#settled.lines;
   }
   get quoted(): readonly QuotedLine[] {
     return this.lines.filter(isQuoted);
   }
   /** Sheets by material, thickness and machine, of quoted lines alone. */
   get groups(): readonly CutGroup[] {
-    return this.#cut.groups;
+    if (!hasTable(this.shop, "stock")) return [];
+    return this.#once("groups", () => planCutting(this.#settled.cut, this.shop.rates));
   }
   get route(): RoutePlan {
-    return this.#cut.route;
+    return this.#settled.route;
   }
   /** The lines the route was chosen for, in its order. */
   get routed(): readonly LinePlan[] {
-    return this.#cut.routed;
+    return this.#settled.cut.map(({ plan }) => plan);
   }
   get areSetsProved(): boolean {
     return this.#lines.setsProved;
@@ -204,25 +205,24 @@ export class BillPlan {
     });
   }
 
-  /** Route and cut by turns: a line for which a counted sheet runs out is not quoted, and the others are planned without it. */
-  get #cut(): Cut {
-    return this.#once("cut", () => {
+  /**
+   * Route and the sheets that are counted by turns: a line for which one runs out is not quoted, and the others are planned
+   * without it. Sheets that can be had in any number never run out, so that their cuts need not be known for a status.
+   */
+  get #settled(): Settled {
+    return this.#once("settled", () => {
       const short = new Map<LinePlan, Finding>();
       for (;;) {
         const routed = this.#lines.lines.filter(isPlanned).filter((plan) => canBeQuoted(plan) && !short.has(plan));
         const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
-        const cutterOf = new Map(routed.map((plan, i) => [plan, route.cutters[i]!]));
-        const groups = hasTable(this.shop, "stock")
-          ? planCutting(
-              routed.map((plan) => ({ plan, cutter: cutterOf.get(plan)! })),
-              this.shop.rates,
-            )
-          : [];
-        const left = groups.flatMap((group) => [...group.short]);
+        const cut = routed.map((plan, i): CutLine => ({ plan, cutter: route.cutters[i]! }));
+        const counted = cut.filter(({ plan }) => plan.sheets?.some(({ count }) => count !== undefined));
+        const left = planCutting(counted, this.shop.rates).flatMap((group) => [...group.short]);
         for (const [plan, { count, reason }] of left) short.set(plan, shortFinding(plan, count, reason));
         if (left.length > 0) continue;
+        const cutterOf = new Map(cut.map(({ plan, cutter }) => [plan, cutter]));
         const lines = this.#lines.lines.map((plan) => answerOf(plan, cutterOf, short));
-        return { lines, groups, route, routed };
+        return { lines, route, cut };
       }
     });
   }
@@ -233,11 +233,11 @@ export class BillPlan {
   }
 }
 
-interface Cut {
+interface Settled {
   readonly lines: readonly LineAnswer[];
-  readonly groups: readonly CutGroup[];
   readonly route: RoutePlan;
-  readonly routed: readonly LinePlan[];
+  /** The quoted lines, each with its machine. */
+  readonly cut: readonly CutLine[];
 }
 
 /** Tables that a plan does without and nothing is missed. */

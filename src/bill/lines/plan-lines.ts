@@ -48,6 +48,9 @@ function plan(rows: readonly BillRow[], shop: LineShop, work?: Working): LinesPl
   return { lines, setsProved: proved };
 }
 
+/** Sets that are tried for an order of the bends where the first has none (chosen: a search each). */
+const MOST_TRIED = 6;
+
 type Choice = Tools | Refusal | undefined;
 
 /**
@@ -83,7 +86,7 @@ function chooseTools(
         return;
       const left = open[i]!.filter((option) => option !== chosen);
       // Where no set has an order the one liked best stays.
-      const better = left.find((option) => hasOrder(line, option, planned));
+      const better = left.slice(0, MOST_TRIED).find((option) => hasOrder(line, option, planned));
       open[i] = better ? left : [open[i]![0]!];
       isFinal = isFinal && !better && open[i]![0] === chosen;
     });

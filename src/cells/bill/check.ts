@@ -50,5 +50,9 @@ function checkRow(line: LineAnswer, plan: BillPlan): SpillRow {
     "Worst spread": stack?.worst,
     "Drawing tolerance": line.plan.line.tolerance,
     Accepted: line.plan.line.accepted,
+    Description: line.plan.line.description,
+    Quantity: line.plan.line.quantity,
+    Material: line.plan.line.material.name,
+    Thickness: line.plan.line.thickness,
   };
 }

@@ -21,6 +21,7 @@ export function billPrice(plan: BillPlan): CellMatrix {
       "Unit price": price.unitPrice,
       Price: price.price,
       Note: noteOf(line, plan),
+      Description: line.plan.line.description,
     };
   });
   const missing = lines.filter((row) => row["Price"] === undefined).length;

@@ -9,11 +9,18 @@ import type { SpillRow } from "../record/spill-columns.ts";
 /** One or more rows a quoted line. A line that is not quoted, or has no answer, is one row that says why. */
 export function quotedRows(plan: BillPlan, write: (line: QuotedLine) => SpillRow | readonly SpillRow[]): SpillRow[] {
   return plan.lines.flatMap((line) => {
-    if (!isQuoted(line)) return { Part: nameOf(line), Message: noQuoteSays(line.findings, plan.shop.system) };
+    if (!isQuoted(line)) return unquotedRow(line, plan);
     const rows = refusalOr(() => write(line));
     return rows instanceof Refusal ? { Part: nameOf(line), Message: rows.message } : rows;
   });
 }
+
+/** A spill that has no such column drops the description. */
+export const unquotedRow = (line: LineAnswer, plan: BillPlan): SpillRow => ({
+  Part: nameOf(line),
+  Description: line.plan?.line.description,
+  Message: noQuoteSays(line.findings, plan.shop.system),
+});
 
 /** A line without a name of its own is called by its place in the bill. */
 export const nameOf = ({ part, row }: Pick<LineAnswer, "part" | "row">): string =>

@@ -40,6 +40,7 @@ export function billSummary(plan: BillPlan): CellMatrix {
       money instanceof Refusal
         ? row("Price", "", "money", money.message)
         : row("Price", money.charges.total, "money", without),
+      row("Not confirmed from the plate", plan.notFromPlate.length, "count", plan.notFromPlate.join(", ")),
       ...routeRows(plan),
       ...unquotedRows(plan),
     ],

@@ -68,6 +68,10 @@ export const SPILLS = {
     column("Drawing tolerance", "length"), // plus and minus
     column("Quoted", "text"), // yes, no
     column("Accepted", "text"), // who, when
+    column("Description", "text"),
+    column("Quantity", "count"),
+    column("Material", "text"),
+    column("Thickness", "length"), // as planned
     MESSAGE,
   ],
   "BILL.TIMES": [
@@ -119,6 +123,7 @@ export const SPILLS = {
     column("Unit price", "money"),
     column("Price", "money"),
     column("Note", "text"),
+    column("Description", "text"),
     MESSAGE,
   ],
   "BILL.MACHINES": [

@@ -29,6 +29,7 @@ export const STAGE_JOB = sample(
     "Blanks",
     "Cut plan",
     "Buying",
+    "Summary",
     "Route",
     "Times",
     "Set-ups",
