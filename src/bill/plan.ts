@@ -140,6 +140,7 @@ export class BillPlan {
       planLoad(
         this.quoted.map(({ plan }) => plan),
         this.shop.rates,
+        this.shop.job.areas,
       ),
     );
   }

@@ -18,10 +18,10 @@ export interface LoadedLine {
 }
 
 /**
- * What is due first is needed first, so it is loaded last; lines of one time go by area, the heavy ones first, so that
- * they lie at the bottom (common practice).
+ * What is needed first is loaded last: areas in the order the job states, else by when they are due, else by name; in an
+ * area the heavy lines go first, so that they lie at the bottom (common practice).
  */
-export function planLoad(plans: readonly LinePlan[], rates: Rates): LoadedLine[] {
+export function planLoad(plans: readonly LinePlan[], rates: Rates, areas: readonly string[]): LoadedLine[] {
   const limit = rates.find("pileLimit") ?? rates.find("hoistAbove") ?? onePersonLimit(rates);
   if (limit === undefined)
     throw noAnswer("rates", 'a table with a row "Pile limit", "Hoist above" or "One-person limit"', "none");
@@ -29,7 +29,12 @@ export function planLoad(plans: readonly LinePlan[], rates: Rates): LoadedLine[]
   const due = ({ line }: LinePlan) => line.due ?? Infinity;
   for (const plan of plans)
     dueOfArea.set(plan.line.area, Math.min(dueOfArea.get(plan.line.area) ?? Infinity, due(plan)));
+  const stated = ({ line }: LinePlan) => {
+    const at = areas.findIndex((area) => area.toLowerCase() === line.area.toLowerCase());
+    return at < 0 ? areas.length : at;
+  };
   const later = (a: LinePlan, b: LinePlan): number => {
+    if (stated(a) !== stated(b)) return stated(b) - stated(a);
     const [first, second] = [dueOfArea.get(a.line.area)!, dueOfArea.get(b.line.area)!];
     if (first !== second) return first > second ? -1 : 1;
     if (a.line.area !== b.line.area) return a.line.area < b.line.area ? -1 : 1;

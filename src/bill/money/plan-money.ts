@@ -6,7 +6,7 @@ import { type Money, money } from "../../units/quantity.ts";
 import { noAnswer, Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
-import type { CutGroup } from "../cut/plan-cutting.ts";
+import type { CutGroup, SheetUse } from "../cut/plan-cutting.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { OutsideWork, StationWork } from "../time/station-work.ts";
@@ -63,17 +63,23 @@ export function planMoney(
   return { lines: priced, charges: charges(prices, money(rates.find("minimumCharge") ?? 0), rush, work) };
 }
 
-/** The price of a group's sheets, shared among its lines by the area of their blanks. */
+/** The price of a group's sheets less what its remnants are worth, shared among its lines by the area of their blanks. */
 function metalShares(groups: readonly CutGroup[]): Map<LinePlan, Money> {
   const shares = new Map<LinePlan, Money>();
   for (const { uses, lines } of groups) {
     if (uses.some(({ price }) => price === undefined)) continue;
-    const price = uses.reduce((sum, use) => sum + use.price!, 0);
+    const price = uses.reduce((sum, use) => sum + use.price! - creditOf(use), 0);
     const area = ({ blank, blanks }: LinePlan) => blank.length * blank.width * blanks;
     const all = lines.reduce((sum, line) => sum + area(line), 0);
     for (const line of lines) shares.set(line, money((price * area(line)) / all));
   }
   return shares;
+}
+
+/** Remnants that go back to the rack, at their share of the price of a new sheet's area. */
+function creditOf({ sheet, remnants }: SheetUse): number {
+  const area = remnants.reduce((sum, { length, width }) => sum + length * width, 0);
+  return (sheet.remnantWorth * sheet.price! * area) / (sheet.length * sheet.width);
 }
 
 /** A second person's rate is asked for only where one is needed. */

@@ -34,6 +34,8 @@ export interface Job {
   readonly quote: string;
   readonly start: Instant | undefined;
   readonly due: Instant | undefined;
+  /** Areas of the site in the order in which they are needed. */
+  readonly areas: readonly string[];
   readonly isRush: boolean;
   readonly profit: ProfitBasis;
 }
@@ -65,6 +67,7 @@ export const NO_JOB: Job = {
   quote: "",
   start: undefined,
   due: undefined,
+  areas: [],
   isRush: false,
   profit: "margin",
 };

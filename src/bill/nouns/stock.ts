@@ -17,6 +17,8 @@ export interface StockSheet {
   readonly count: number | undefined;
   readonly leadDays: number | undefined;
   readonly isRemnant: boolean;
+  /** What a remnant of it that is kept counts, from 0 to 1 of the same area of a new sheet. */
+  readonly remnantWorth: number;
 }
 
 /** Two ways to write one thickness: far below the step between two gauges. */

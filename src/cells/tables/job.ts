@@ -19,6 +19,7 @@ export const JOB_ITEMS = {
   quote: ["Quote", "Quote number"],
   start: ["Work can begin", "Start"],
   due: ["Must leave by", "Due", "Leaves by"],
+  areas: ["Areas, first needed first", "Areas"],
   pace: ["Pace"],
   profit: ["Profit as"],
 } as const;
@@ -49,6 +50,10 @@ export const readJob = remembered((given, name, { system }): Job => {
     quote: text("quote"),
     start: at("start"),
     due: at("due"),
+    areas: text("areas")
+      .split(";")
+      .map((area) => area.trim())
+      .filter((area) => area !== ""),
     isRush: choice("pace", PACES) === "rush",
     profit: choice("profit", PROFIT_BASES) ?? NO_JOB.profit,
   };

@@ -8,7 +8,7 @@ import { Refusal } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { KG_PER_POUND } from "../../units/system.ts";
 import { readThickness } from "../parameters/length.ts";
-import { type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
+import { between, type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { shopTable } from "../parameters/shop-table.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
@@ -24,6 +24,7 @@ const STOCK_COLUMNS = {
   pricePerKilogram: { headers: ["Price per kg"], kind: "number", optional: true, rule: notNegative },
   count: { headers: ["Count", "Sheets"], kind: "number", optional: true, rule: whole(0, 100_000) },
   leadDays: { headers: ["Lead days"], kind: "number", optional: true, rule: whole(0, 1000) },
+  remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   remnant: { headers: ["Remnant"], kind: "text", optional: true, rule: oneOf("yes", "no") },
 } as const satisfies Columns;
 
@@ -46,6 +47,7 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     price: price === undefined ? undefined : money(price),
     count: row.count,
     leadDays: row.leadDays,
+    remnantWorth: row.remnantWorth ?? 0,
     isRemnant: row.remnant?.toLowerCase() === "yes",
   };
 }

@@ -62,7 +62,7 @@ export const KINDS: readonly Kind[] = [
     ...PLATE,
     flanges: two(by, 3),
     bendAngles: "90",
-    holeDistance: by.step(0.25, 0.5, 0.0625),
+    holeDistance: by.step(0.125, 0.25, 0.0625),
   })),
   sentence("Hole over the open die", "lies over the open die", (by) => ({
     ...PLATE,
@@ -157,11 +157,11 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by, 3),
     bendAngles: "90",
   })),
-  note("Longer than the shear", "The cut is", (by) => ({
-    material: "A653 CS",
-    thickness: "18 ga",
+  sentence("Larger than every sheet", "is larger than every sheet", (by) => ({
+    material: "A1008 CS",
+    thickness: "16 ga",
     die: "V 5/8",
-    width: by.step(99, 118, 0.25),
+    width: by.step(97, 118, 0.25),
     grain: null,
   })),
   note("No hold-down reaches it", "as the last cut", (by) => ({
@@ -174,7 +174,7 @@ export const KINDS: readonly Kind[] = [
     bendAngles: "90",
     width: by.step(0.75, 1.25, 0.125),
   })),
-  sentence("Blade gap too wide", "it burrs", (by) => ({
+  sentence("Thickness not in Stock", "planned throughout", (by) => ({
     material: "A1008 CS",
     thickness: "22 ga",
     die: "V 3/8",

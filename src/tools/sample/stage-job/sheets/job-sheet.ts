@@ -2,6 +2,7 @@ import type { CellValue } from "../../../../units/cell.ts";
 import { tableCells, value } from "../../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
+import { AREAS } from "../bill/features.ts";
 import { CUSTOMER, JOB, QUOTE } from "../bill/job.ts";
 
 const HEADER_ROW = 4;
@@ -14,6 +15,13 @@ const ROWS: readonly (readonly [key: string, item: string, entry: CellValue, sty
   ["valid", "Valid for (days)", QUOTE.validDays, "inputNumber", ""],
   ["start", "Work can begin", QUOTE.start, "inputMoment", "Material and drawings are there from here on."],
   ["due", "Must leave by", QUOTE.due, "inputMoment", "The truck goes to site. A line's own Due comes before it."],
+  [
+    "areas",
+    "Areas, first needed first",
+    Object.values(AREAS).join("; "),
+    "inputText",
+    "What is needed first is loaded last.",
+  ],
   ["pace", "Pace", "normal", "inputText", '"rush" adds the rush charge of the sheet Shop.'],
   ["profit", "Profit as", "margin", "inputText", '"margin", a share of the price, or "markup", a share of the cost.'],
 ];
