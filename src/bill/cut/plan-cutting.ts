@@ -3,12 +3,10 @@ import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type { Blank as BlankToCut, Limits, Plan, Stock } from "../../calc/cutting/types.ts";
 import { jetSheets } from "../../calc/jet/sheets.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { JET_WEB_IN } from "../../data/thresholds.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
-import { asBlank, asStock, rollingOf, stockId } from "../lines/cutting.ts";
+import { asBlank, asStock, rollingOf, stockId, webOf } from "../lines/cutting.ts";
 import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
@@ -162,7 +160,7 @@ function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<S
   const lines = group.map(({ plan }) => plan);
   const own = lines[0]!.sheets!;
   const left = leftOf(own, used);
-  const web = mm(rates.find("jetWeb") ?? JET_WEB_IN.value * MM_PER_INCH);
+  const web = webOf(rates);
   const open = new Map(lines.map((line) => [line, line.blanks]));
   const uses: SheetUse[] = [];
   left.forEach((sheet, i) => {

@@ -2,13 +2,17 @@
 import { impossibleReasons } from "../../calc/cutting/impossible.ts";
 import type { BlankGrain, Blank as BlankToCut, Limits, Stock } from "../../calc/cutting/types.ts";
 import { type Finding, rankOf, statusOf } from "../../calc/finding.ts";
+import { liesOnSheet } from "../../calc/jet/sheets.ts";
 import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
+import { JET_WEB_IN } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
 import { findMachine } from "../nouns/find-tool.ts";
 import type { BillLine } from "../nouns/line.ts";
 import type { Shear, Waterjet } from "../nouns/machines.ts";
+import type { Rates } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { hasTable } from "../nouns/shop.ts";
 import type { StockSheet } from "../nouns/stock.ts";
@@ -24,7 +28,7 @@ export interface Cutting {
   readonly found: readonly Finding[];
 }
 
-type CutShop = Pick<Shop, "shears" | "waterjets" | "stations" | "given">;
+type CutShop = Pick<Shop, "shears" | "waterjets" | "stations" | "rates" | "given">;
 
 export function cuttingOf(
   line: BillLine,
@@ -33,7 +37,7 @@ export function cuttingOf(
   shop: CutShop,
 ): Cutting {
   const sheared = shearFor(line, blank, sheets, shop);
-  const jet = jetFor(line, blank, shop);
+  const jet = jetFor(line, blank, sheets, shop);
   const shear = line.pin === "waterjet" ? undefined : sheared.shear;
   const waterjet = line.pin === "shear" ? undefined : jet.waterjet;
   const found: Finding[] = [];
@@ -121,8 +125,9 @@ function unmadeOnShear(line: BillLine, shop: CutShop): Finding | undefined {
 
 function jetFor(
   { material }: BillLine,
-  { length, width }: Blank,
-  { waterjets }: CutShop,
+  { length, width, grain }: Blank,
+  sheets: readonly StockSheet[] | undefined,
+  { waterjets, rates }: CutShop,
 ): { readonly waterjet: Waterjet | undefined; readonly why: string } {
   const [long, short] = [Math.max(length, width), Math.min(length, width)];
   const ranked = [...waterjets].sort((a, b) => (a.name < b.name ? -1 : 1));
@@ -133,8 +138,15 @@ function jetFor(
     const bed = [bedLength ?? Infinity, bedWidth ?? Infinity];
     return atMost(long, Math.max(...bed)) && atMost(short, Math.min(...bed));
   });
-  return { waterjet, why: waterjet ? "" : `it does not fit on ${ranked[0]!.name}` };
+  if (!waterjet) return { waterjet, why: `it does not fit on ${ranked[0]!.name}` };
+  const blank = { length, width, grain: rollingOf(grain) };
+  const lies =
+    sheets === undefined || sheets.length === 0 || sheets.some((sheet) => liesOnSheet(blank, sheet, webOf(rates)));
+  return lies ? { waterjet, why: "" } : { waterjet: undefined, why: "no sheet in Stock has room for it and its web" };
 }
+
+/** Metal left between two blanks on the waterjet's table, and along a sheet's edge. */
+export const webOf = (rates: Rates): Millimetres => mm(rates.find("jetWeb") ?? JET_WEB_IN.value * MM_PER_INCH);
 
 /** Sheets as the cut plan takes them. Names of the table may repeat; the planner needs them distinct. */
 export const asStock =

@@ -27,7 +27,7 @@ export function jetSheets(
   web: Millimetres,
   most: number,
 ): JetSheet[] {
-  const room = { length: sheet.length - web, width: sheet.width - web };
+  const room = roomOn(sheet, web);
   const laid = blanks
     .flatMap((blank, index) => {
       const size = asLaid(blank, room, web);
@@ -49,6 +49,18 @@ export function jetSheets(
   return sheets;
 }
 
+/** Does one of it lie on the sheet, the web round it? */
+export const liesOnSheet = (
+  blank: Omit<JetBlank, "count">,
+  sheet: { readonly length: Millimetres; readonly width: Millimetres },
+  web: Millimetres,
+): boolean => asLaid(blank, roomOn(sheet, web), web) !== undefined;
+
+const roomOn = ({ length, width }: { readonly length: number; readonly width: number }, web: number): Room => ({
+  length: length - web,
+  width: width - web,
+});
+
 interface Laid {
   readonly index: number;
   /** With the web that belongs to it. */
@@ -63,7 +75,7 @@ interface Room {
 
 /** Turned as its grain asks, else long side along the sheet; undefined where it does not lie on it. */
 function asLaid(
-  { length, width, grain }: JetBlank,
+  { length, width, grain }: Omit<JetBlank, "count">,
   room: Room,
   web: number,
 ): Pick<Laid, "along" | "height"> | undefined {
