@@ -38,7 +38,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "loaded angle: touches punch": (f) => angleSays(f, "punch", "may touch the faces of", "bend a test piece"),
   "loaded angle: bottoms die": (f) => angleSays(f, "die", "bottoms in", "3 to 5 times the force, which fits"),
   "loaded angle: bottoms punch": (f) => angleSays(f, "punch", "bottoms on", "3 to 5 times the force, which fits"),
-  "loaded angle: passes die": (f) => angleSays(f, "die", "cannot be reached in", "open it wider or coin it"),
+  "loaded angle: passes die": (f) => angleSays(f, "die", "cannot be reached in", "take a sharper die"),
   "loaded angle: passes punch": (f) => angleSays(f, "punch", "cannot be reached with", "take a sharper punch"),
   "springback: unknown": ({ name }) => `Springback of ${name} is not known: its strength or modulus is missing.`,
   "drawing radius: ask": ({ figure, limit }) =>
@@ -94,7 +94,9 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "cutting: waterjet: no layout": ({ words, name }) => `Not on ${name}: ${words}; waterjet.`,
   "cutting: waterjet: no shear": () => "No shear in the tables: waterjet.",
   "cutting: waterjet: no station": ({ words }) => `No station makes ${words} after the shear: waterjet.`,
-  "narrow strip: twists": ({ figure, limit }) => `A strip of ${figure} twists and bows; it is safe from ${limit} on.`,
+  "narrow strip: twists": ({ figure, limit }) => `A strip of ${figure} twists and bows; it lies flat from ${limit} on.`,
+  "narrow strip: waterjet: twists": ({ figure }) => `A sheared strip of ${figure} twists too much: waterjet.`,
+  "blade gap: waterjet: folds in": ({ figure, name }) => `The blade gap of ${name} is ${figure}, too wide: waterjet.`,
   "hold-down: falls last": ({ figure, limit, name }) =>
     `${figure} is under the ${limit} that ${name} holds: let it drop as the last cut.`,
   "blade gap: wide": ({ figure, name }, { beside = 0 }) =>

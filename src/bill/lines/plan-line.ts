@@ -78,12 +78,14 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   const sheets = hasTable(shop, "stock") ? (stock?.sheets ?? []) : undefined;
   const cutting = cuttingOf(line, blank, sheets, shop);
   const stack = judgeTolerance(line, shop.rates, work);
+  const ofStock = hasTable(shop, "stock") ? stockFindings(line, blank, stock) : [];
   const ofTools = chosen ? toolFindings(line, chosen, shop.system, work) : [];
   const findings = [
     ...ofTools,
     ...(strips instanceof Refusal ? [cannotBe(strips)] : strips.map((strip) => orderFinding(strip, ofTools))),
-    ...(hasTable(shop, "stock") ? stockFindings(line, blank, stock) : []),
-    ...cutting.found,
+    ...ofStock,
+    // A blank that no sheet holds need not be told that no machine cuts it.
+    ...(ofStock.some(({ kind }) => kind === "larger") ? [] : cutting.found),
     stack?.finding,
     liftingFinding(blank.weight, longestBend(line), shop.rates),
   ].filter((finding) => finding !== undefined);

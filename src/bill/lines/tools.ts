@@ -69,7 +69,9 @@ export function toolOptions(line: BillLine, { brakes, dies, punches, system }: T
   let best: { readonly score: number; readonly sets: Tools[] } = { score: Infinity, sets: [] };
   for (const brake of [...named.brakes].sort((a, b) => a.ratedForce - b.ratedForce || byName(a, b))) {
     const onBrake = bestSets(line, brake, dieOrder, punchOrder, system, best.score);
-    if (onBrake.score < best.score) best = onBrake;
+    // Where no brake can do it the largest says by how little it fails.
+    const asBad = onBrake.score === best.score && onBrake.score >= rankOf("stop") * MOST_FINDINGS;
+    if (onBrake.score < best.score || asBad) best = onBrake;
   }
   return best.sets;
 }

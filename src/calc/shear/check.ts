@@ -115,7 +115,7 @@ function stripFinding({ thickness, stripWidth }: ShearedBlank): Finding | undefi
     : plate || !atLeast(wide, STRIP_CHECK.value)
       ? "check"
       : "note";
-  const limit = mm((plate ? STRIP_NOTE.value : STRIP_CHECK.value) * thickness);
+  const limit = mm(STRIP_NOTE.value * thickness);
   return { about: "narrow strip", status, kind: "twists", figure: stripWidth, limit, quantity: "length" };
 }
 

@@ -43,6 +43,7 @@ export const KINDS: readonly Kind[] = [
     material: "304",
     flanges: two(by, 3),
     bendAngles: "90",
+    width: by.step(14, 24, 0.5),
   })),
   sentence("Load on the punch", "Punch Knife is rated", (by) => ({
     material: "304",
@@ -149,7 +150,7 @@ export const KINDS: readonly Kind[] = [
     bendAngles: "90",
   })),
   // Sharper than square: the die's 80 degrees come near the 83 degrees less springback under load.
-  sentence("May bottom", "may touch the faces", (by) => ({ ...TENGAUGE, flanges: two(by), bendAngles: "97" })),
+  sentence("May bottom", "may touch the faces", (by) => ({ ...TENGAUGE, flanges: two(by), bendAngles: "97.8" })),
   note("Too thick for the shear", "waterjet.", (by) => ({
     ...PLATE,
     material: "304",
@@ -172,7 +173,7 @@ export const KINDS: readonly Kind[] = [
     ...PLATE,
     flanges: two(by, 3),
     bendAngles: "90",
-    width: by.step(0.75, 1.25, 0.125),
+    width: by.step(1, 1.375, 0.125),
   })),
   sentence("Thickness not in Stock", "planned throughout", (by) => ({
     material: "A1008 CS",
