@@ -49,6 +49,7 @@ export const LINE_JSON = z.strictObject({
   /** Blanks to cut: what is wanted and its extras. */
   ordered: number,
   material: text,
+  /** As planned: of the sheet it is cut from, or as measured. */
   thickness: number,
   finish: text,
   /** Of one piece. */

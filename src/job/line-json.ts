@@ -30,7 +30,7 @@ export function lineJson(plan: BillPlan, index: number): LineJson {
     quantity: orNull(ordered?.quantity),
     ordered: orNull(planned?.blanks),
     material: orNull(ordered?.material.name),
-    thickness: length(ordered?.nominal),
+    thickness: length(planned?.line.thickness ?? ordered?.nominal),
     finish: textOrNull(ordered?.finish),
     weight: planned ? figure(planned.blank.weight, "mass") : null,
     status,

@@ -1,10 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { billWords } from "../../../src/hosts/command-line/bill-words.ts";
+import { planOfWorkbook } from "../../../src/hosts/command-line/job-files.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { recalculated } from "../../../src/tools/demo/recalculated.ts";
 import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
 import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { sampleModel } from "../../../src/tools/sample/stage-job/workbook.ts";
 import { writeWorkbookModel } from "../../../src/tools/sample/xlsx/write.ts";
+import { testFolder } from "../../hosts/command-line/shop-book.ts";
+
+const file = testFolder();
 
 const blank = writeWorkbookModel(sampleModel(), () => undefined);
 
@@ -21,6 +26,12 @@ describe("a workbook without answers", () => {
   it("is written as a workbook that reads back, sound in every cell", () => {
     expect(readWorkbook(bytes).sheets).toHaveLength(sampleModel().sheets.length);
     expect(lintWorkbook(bytes)).toEqual([]);
+  });
+
+  it("has the same plan with its answers and without", () => {
+    const [before, after] = [file("blank.xlsx", blank), file("full.xlsx", bytes)].map(planOfWorkbook);
+    expect(before!.lines).toHaveLength(PARTS.length);
+    expect(billWords(after!, true)).toBe(billWords(before!, true));
   });
 
   it("leaves the bytes it was given as they were", () => {
