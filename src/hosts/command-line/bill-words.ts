@@ -10,7 +10,7 @@ const PART_WIDTH = 10;
 const STATUS_WIDTH = "CHECK".length;
 
 export const billWords = (plan: BillPlan, all: boolean): string =>
-  [...totalsWords(plan), "", ...(all ? everyLine(plan) : problems(plan))].join("\n");
+  [...totalsWords(plan, all), "", ...(all ? everyLine(plan) : problems(plan))].join("\n");
 
 /** The same cause on so many lines is said once. */
 const SAME_FROM = 3;

@@ -1,5 +1,5 @@
 /** What a job comes to, in a few lines; every figure says how many lines it is without. */
-import { type BillPlan, isQuoted } from "../../bill/plan.ts";
+import type { BillPlan } from "../../bill/plan.ts";
 import { withoutSays } from "../../bill/says.ts";
 import { nameOf } from "../../cells/bill/rows.ts";
 import { billJson } from "../../job/bill-json.ts";
@@ -13,7 +13,7 @@ const MINUTES = 60; // of an hour, by definition
 const SECONDS = 3600; // of an hour, by definition
 const INDENT = 10;
 
-export function totalsWords(plan: BillPlan): string[] {
+export function totalsWords(plan: BillPlan, all: boolean): string[] {
   const { lines, sheets, totals, not_checked } = billJson(plan);
   const without = withoutSays(totals.lines - totals.quoted);
   const sheetCount = sheets.reduce((sum, { count }) => sum + count, 0);
@@ -25,7 +25,7 @@ export function totalsWords(plan: BillPlan): string[] {
     ["Sheets", `${amount(sheetCount, 0)}`],
     ["Hours", hoursOf(plan, lines)],
     ["Price", priceOf(plan, totals, lines)],
-    ["Late", lateOf(plan)],
+    ["Late", lateOf(plan, all)],
     ["Plan", plan.number],
     ["Plates", plan.notFromPlate.length === 0 ? "" : `not confirmed from the plate: ${plan.notFromPlate.join(", ")}`],
     ["Missing", not_checked.length === 0 ? "" : `no table of ${not_checked.join(", ")}: not checked`],
@@ -60,15 +60,21 @@ function priceOf(plan: BillPlan, totals: BillJson["totals"], lines: BillJson["li
   return `${amount(totals.order!, 2)}${made}${without === "" ? "" : `, ${without}`}`;
 }
 
-/** Every late line with its hours. */
-function lateOf(plan: BillPlan): string {
+const LATE_NAMED = 6; // chosen: more than that is a job that is late, not lines that are
+
+/** Late lines with their hours, the latest first. */
+function lateOf(plan: BillPlan, all: boolean): string {
   const dates = refusalOr(() => plan.dates);
   if (dates instanceof Refusal) return `not known: ${dates.message}`;
-  const late = plan.lines.filter(isQuoted).flatMap((line) => {
-    const found = dates.lines.get(line.plan);
-    return found?.verdict === "breaks it" ? [`${nameOf(line)} by ${amount(found.lateBy / SECONDS, 1)} h`] : [];
-  });
-  return late.length === 0 ? "none" : `${late.length} ${late.length === 1 ? "line" : "lines"}: ${late.join(", ")}`;
+  const late = plan.quoted
+    .map((line) => ({ line, found: dates.lines.get(line.plan) }))
+    .flatMap(({ line, found }) => (found?.verdict === "breaks it" ? [{ line, hours: found.lateBy / SECONDS }] : []))
+    .sort((a, b) => b.hours - a.hours);
+  if (late.length === 0) return "none";
+  const named = late.slice(0, all ? late.length : LATE_NAMED);
+  const words = named.map(({ line, hours }) => `${nameOf(line)} by ${amount(hours, 1)} h`);
+  const more = late.length > named.length ? ["..."] : [];
+  return `${late.length} ${late.length === 1 ? "line" : "lines"}: ${[...words, ...more].join(", ")}`;
 }
 
 const amount = (value: number, decimals: number): string =>

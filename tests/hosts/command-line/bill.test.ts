@@ -232,6 +232,15 @@ describe("shop bill in words", () => {
     expect((await run(bill, parts, "--shop", shop, "--all")).text).toMatch(/^L1 +CLEAR/m);
   });
 
+  it("names late lines with their hours, the latest first", async () => {
+    const mondays = ["01-05", "01-12", "01-19", "01-26", "02-02", "02-09", "02-16"];
+    const rows = mondays.map((day, i) => `L${i + 1},A1011 CS,11 ga,4,6,2; 3,90,,,2026-${day} 07:30`);
+    const late = file("late.csv", [HEADER, ...rows].join("\n"));
+    const said = (await run(bill, late, "--shop", shop)).text.replace(/\s+/g, " ");
+    expect(said).toMatch(/Late 7 lines: L1 by [\d.]+ h, L2 by [\d.]+ h, .* L6 by [\d.]+ h, \.\.\. Plan/);
+    expect((await run(bill, late, "--shop", shop, "--all")).text).toMatch(/L7 by/);
+  });
+
   it("names who accepted a check", async () => {
     const rows = `${HEADER},Drawing radius,Accepted\nR1,A1011 CS,11 ga,4,6,2; 3,90,,,,0.5,M. Lee 3/2\n`;
     const { text } = await run(bill, file("accepted.csv", rows), "--shop", shop);
