@@ -6,6 +6,7 @@ import { type Finding, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
 import type { Change, Fix } from "./lines/fix.ts";
 import type { Station } from "./nouns/station.ts";
+import { problemsOf } from "./problems.ts";
 
 export const LONGEST_SENTENCE = 120;
 
@@ -158,7 +159,7 @@ const cut = (text: string): string =>
 
 /** Checks and stops, the worst first. Empty for a clear line. */
 export const problemsSay = (findings: readonly Finding[], system: UnitSystem): string[] =>
-  worstFirst(findings.filter(({ status }) => status !== "note")).map((finding) => says(finding, system));
+  problemsOf(findings).map((finding) => says(finding, system));
 
 export const notesSay = (findings: readonly Finding[], system: UnitSystem): string[] =>
   findings.filter(({ status }) => status === "note").map((finding) => says(finding, system));

@@ -7,6 +7,7 @@ import { UsageError } from "./usage.ts";
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   calc: async () => (await import("./calc.ts")).calc,
   recalc: async () => (await import("./recalc.ts")).recalc,
+  bill: async () => (await import("./bill.ts")).bill,
   check: async () => (await import("./check.ts")).check,
   functions: async () => (await import("./catalogue.ts")).functions,
   freeze: async () => (await import("./freeze.ts")).freeze,
@@ -22,9 +23,10 @@ async function standardInput(): Promise<string> {
   return Buffer.concat(pieces).toString("utf8");
 }
 
-/** The catalogue, where it is needed: recalc only hands out work, its threads load the functions themselves. */
+/** recalc only hands out work, its threads load the functions themselves; a plan is made from the tables alone. */
+const WITHOUT_FUNCTIONS = ["recalc", "bill", "check"];
 const functionsFor = async (command: string): Promise<CustomFunctions> =>
-  command === "recalc" ? noCustomFunctions : (await import("../../cells/catalogue.ts")).shopFunctions;
+  WITHOUT_FUNCTIONS.includes(command) ? noCustomFunctions : (await import("../../cells/catalogue.ts")).shopFunctions;
 
 async function main(args: readonly string[]): Promise<number> {
   const [name = "", ...rest] = args;
