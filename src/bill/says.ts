@@ -125,7 +125,14 @@ const angleSays = ({ figure, limit, name }: Figures, tool: string, what: string,
 /** One finding in words. */
 export function says(finding: Finding, system: UnitSystem): string {
   const { figure, limit, beside, quantity, name = "", words = "" } = finding;
-  const written = (value: number | undefined) => (value === undefined ? "" : figureSays(value, quantity, system));
+  // A figure over its limit must not read the same as the limit.
+  const more = [0, 1, 2].find(
+    (digits) => figure === limit || writtenWith(figure, digits) !== writtenWith(limit, digits),
+  );
+  const written = (value: number | undefined) => writtenWith(value, more ?? 3);
+  function writtenWith(value: number | undefined, digits: number): string {
+    return value === undefined ? "" : figureSays(value, quantity, system, digits);
+  }
   const say = SENTENCES[`${finding.about}: ${finding.kind}`];
   const sentence = say
     ? say({ figure: written(figure), limit: written(limit), beside: written(beside), name, words }, finding)
@@ -134,21 +141,21 @@ export function says(finding: Finding, system: UnitSystem): string {
 }
 
 /** What the shop reads to: thousandths of an inch, tenths of a degree, two figures of a force. */
-function figureSays(value: number, quantity: Finding["quantity"], system: UnitSystem): string {
+function figureSays(value: number, quantity: Finding["quantity"], system: UnitSystem, more = 0): string {
   if (quantity === undefined) return String(Math.round(value));
   const shown = fromInternal(value, quantity, system);
-  const two = Number(shown.toPrecision(2));
+  const two = Number(shown.toPrecision(2 + more));
   switch (quantity) {
     case "length":
-      return `${shown.toFixed(system === "in" ? 3 : 1)} ${system}`;
+      return `${shown.toFixed((system === "in" ? 3 : 1) + more)} ${system}`;
     case "force":
       return system === "in" ? `${two} tons` : `${two} kN`;
     case "lineLoad":
       return system === "in" ? `${two} tons/ft` : `${two} kN/m`;
     case "angle":
-      return `${shown.toFixed(1)} deg`;
+      return `${shown.toFixed(1 + more)} deg`;
     case "mass":
-      return `${Math.round(shown)} ${system === "in" ? "lb" : "kg"}`;
+      return `${shown.toFixed(more)} ${system === "in" ? "lb" : "kg"}`;
     default:
       return String(two);
   }

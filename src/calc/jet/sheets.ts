@@ -1,12 +1,12 @@
 import { atMost } from "../../units/nearly.ts";
 import type { Millimetres } from "../../units/quantity.ts";
-import type { BlankGrain } from "../cutting/types.ts";
 
 /** A rectangle to be cut so many times. */
 export interface JetBlank {
   readonly length: Millimetres;
   readonly width: Millimetres;
-  readonly grain: BlankGrain;
+  /** Which of its sizes lies along the sheet: the first, the second, or either. */
+  readonly grain: "along" | "across" | "free";
   readonly count: number;
 }
 
@@ -114,4 +114,4 @@ function oneSheet(laid: readonly Laid[], room: Room, blanks: number): number[] {
   }
   return counts;
 }
-const LAST_BITS = 1e-9;
+const LAST_BITS = 1e-9; // numerical: ten tenths are one

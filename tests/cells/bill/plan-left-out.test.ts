@@ -1,11 +1,11 @@
 import { expect, it } from "vitest";
+import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import {
   EXAMPLE_CUTTERS,
   EXAMPLE_RATES,
   EXAMPLE_STATIONS,
   EXAMPLE_STOCK,
 } from "../../../src/cells/example/example-bill.ts";
-import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { evaluateFormula } from "../../../src/sheet/recalculate/calculate-one.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 

@@ -6,9 +6,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
+import * as shop from "../../../src/cells/example/invented-shop.ts";
 import { plantedLines } from "../../../src/tools/sample/part-list/parts.ts";
 import { LIST_COLUMNS } from "../../../src/tools/sample/part-list/workbook.ts";
-import * as shop from "../../../src/cells/example/invented-shop.ts";
 import { featuresOf } from "../../../src/tools/sample/stage-job/bill/features.ts";
 import { PARTS, QUOTE } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { PART_COLUMNS } from "../../../src/tools/sample/stage-job/sheets/parts-sheet.ts";
