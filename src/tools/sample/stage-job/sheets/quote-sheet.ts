@@ -26,7 +26,7 @@ const COLUMNS: readonly (readonly [header: string, title: string, width: number,
   ["Part", "Part", 9, "text"],
   ["Description", "Description", 28, "wrapped"],
   ["Quantity", "Quantity", 9, "count"],
-  ["Unit price", "Unit price", 12, "money"],
+  ["Unit price", "Unit price", 16, "money"],
   ["Price", "Total", 13, "money"],
   ["Message", "Remark", 36, "wrapped"],
 ];
@@ -69,8 +69,8 @@ export const quoteSheet = (): SheetModel => ({
       { row: 4 + i, column: 2, style, formula },
     ]),
     ...SUMS.flatMap(([label, formula, style], i): SheetCell[] => [
-      value(4 + i, 4, label === "Total" ? "totalLabel" : "strongLine", label),
-      { row: 4 + i, column: 5, style, formula },
+      value(6 + i, 4, label === "Total" ? "totalLabel" : "strongLine", label),
+      { row: 6 + i, column: 5, style, formula },
     ]),
     ...NOTES.map((words, i) => value(13 + i, 1, "note", words)),
     ...COLUMNS.map(([, title, , style], i) =>

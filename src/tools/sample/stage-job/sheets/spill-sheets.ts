@@ -25,6 +25,7 @@ const block = (spill: SpillName, widths: Block["widths"], more: Partial<Block> =
 export const checkSheet = (): SheetModel =>
   spillSheet({
     name: "Checks",
+    pagesWide: 3,
     note: "What is found about every line on the machines, tools and sheets of the sheet Shop, and the least change that betters it, tried. A clear line has no sentence; notes inform. Worst spread: edge, spread of the deduction and of the angle, added up.",
     blocks: [
       block(
