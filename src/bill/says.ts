@@ -199,10 +199,21 @@ function changeSays(change: Change, system: UnitSystem): string {
 export const NO_FIX = "none of your tools can do it";
 
 /** Why a line is not quoted: the worst that is found about it. */
-export function noQuoteSays(findings: readonly Finding[], system: UnitSystem): string {
+export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>
+  `no quote: ${notMadeSays(findings, system)}`;
+
+/** The same reason where nobody asks for a quote: on the lists of what is cut and what is loaded. */
+export function notMadeSays(findings: readonly Finding[], system: UnitSystem): string {
   const [worst] = worstFirst(findings).filter(({ about, status }) => status === "stop" || about === "stock");
-  return `no quote: ${worst ? says(worst, system) : "no machine of the tables cuts it"}`;
+  return worst ? says(worst, system) : "no machine of the tables cuts it";
 }
+
+/** Said once a job, of the rows of its tables that are in use. */
+export const notFromPlateSays = (names: readonly string[]): string =>
+  names.length === 0 ? "" : `Not confirmed from the plate: ${names.join(", ")}.`;
+
+export const notCheckedSays = (tables: readonly string[]): string =>
+  tables.length === 0 ? "" : `Not checked, no table of them was given: ${tables.join(", ")}.`;
 
 /** "without 3 lines", or "" where none is missing. */
 export const withoutSays = (lines: number): string =>

@@ -1,6 +1,6 @@
 /** How a strip of a line is bent: order and stops, on the shop's tool outlines or else on tools drawn from their tables. */
 import { estimateAirBend } from "../../calc/bend/air-estimate.ts";
-import { type BendOrder, bendOrder } from "../../calc/bend/order/order.ts";
+import { type BendOrder, bendOrder, type OrderedHit } from "../../calc/bend/order/order.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
 import { plainPress } from "../../calc/bend/order/plain-press.ts";
 import { checkPress, type Press } from "../../calc/bend/order/press.ts";
@@ -59,9 +59,24 @@ const withinRound = (nose: Millimetres | undefined, radius: Millimetres): Millim
   nose === undefined ? undefined : mm(Math.min(nose, NOSE_IN_ROUND * radius));
 const NOSE_IN_ROUND = 0.8; // chosen: the round under load is tighter than the one that is left
 
+/** A hit as it is set and made: what touches the gauge, where the gauge stands, how the sheet is moved for it. */
+export type StripHit = Pick<OrderedHit, "bend" | "gaugedEnd" | "stop" | "datum" | "turned" | "flipped">;
+
 /** Hits with their stops: the order found, else the usual one from the ends inward. */
-export const hitsOf = ({ order, part }: BentStrip): readonly Pick<Stop, "bend" | "stop">[] =>
-  order.feasible ? order.hits : bendStops(part, usualOrder(part.bends.length));
+export const hitsOf = ({ order, part }: BentStrip): readonly StripHit[] => (order.feasible ? order.hits : usual(part));
+
+function usual(part: BentPart): StripHit[] {
+  const stops = bendStops(part, usualOrder(part.bends.length));
+  const goesUp = ({ bend }: Stop) => part.bends[bend - 1]!.angle > 0;
+  return stops.map((stop, i) => {
+    const before = stops[i - 1];
+    return {
+      ...stop,
+      turned: before !== undefined && before.gaugedEnd !== stop.gaugedEnd,
+      flipped: before !== undefined && goesUp(before) !== goesUp(stop),
+    };
+  });
+}
 
 /** After an edit of one line all the others ask again: the same strip on the same tools has the same order. */
 const orderKnown = remember(8192, (part: BentPart, overbends: readonly Degrees[], press: Press) =>

@@ -9,6 +9,8 @@ import { onePersonLimit, type Rates } from "../nouns/rates.ts";
 
 export interface LoadedLine {
   readonly plan: LinePlan;
+  /** Of all its pieces, as blanks. */
+  readonly weight: Kilograms;
   readonly perStack: number;
   readonly stacks: number;
   /** Of a full one. */
@@ -45,6 +47,7 @@ export function planLoad(plans: readonly LinePlan[], rates: Rates, areas: readon
     const stackWeight = kilograms(Math.min(perPile, plan.line.quantity) * plan.blank.weight);
     return {
       plan,
+      weight: kilograms(plan.line.quantity * plan.blank.weight),
       perStack: perPile,
       stacks: piles,
       stackWeight,
@@ -53,3 +56,6 @@ export function planLoad(plans: readonly LinePlan[], rates: Rates, areas: readon
     };
   });
 }
+
+export const weightOf = (loaded: readonly LoadedLine[]): Kilograms =>
+  kilograms(loaded.reduce((sum, { weight }) => sum + weight, 0));

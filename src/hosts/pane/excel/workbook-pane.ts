@@ -38,14 +38,14 @@ export class WorkbookPane {
   };
 
   async start(): Promise<void> {
-    const line = new SelectedLine((report, bill) => {
+    const line = new SelectedLine((report, job) => {
       this.#line.replaceChildren(
         report
           ? lineView(report)
           : element(
               "p",
               { class: "hint" },
-              bill ? "Select a line of the bill to see it drawn and checked." : "No bill in this workbook yet.",
+              job ? "Select a line of the bill to see it drawn and checked." : "No bill in this workbook yet.",
             ),
       );
     });
