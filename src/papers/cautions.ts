@@ -48,5 +48,5 @@ const AT_THE_BRAKE: readonly string[] = [
   "Guards, light curtain or two-hand control in place and tried before the first stroke.",
   "To set tools: motor off, ram down on tools or blocks; lock out before reaching behind.",
   "Hands off the point of operation: nothing between punch and die, nothing between sheet and punch, no reaching past the bend line to the gauge.",
-  "Tonnage set no higher than the force above; the plates of machine, punch and die decide.",
+  "Tonnage set no higher than the force above (tons of 2,000 lb); the plates of machine, punch and die decide.",
 ];

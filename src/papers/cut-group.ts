@@ -7,7 +7,7 @@ import { releaseOf } from "../bill/release.ts";
 import { says } from "../bill/says.ts";
 import { show, showNumber, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { BOX, heading, list, table, text } from "./page.ts";
+import { BOX, heading, list, table } from "./page.ts";
 
 const AT_THE_CUT: readonly Subject[] = ["cutting", "hold-down", "blade gap", "narrow strip", "stock"];
 
@@ -83,7 +83,7 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
       return [
         lineName(line),
         `${showReading(blank.length, system)} x ${showReading(blank.width, system)}`,
-        blank.grain,
+        blank.grain || "any",
         showNumber(ordered.quantity, 7),
         showNumber(cut, 7),
         releaseOf(line),

@@ -23,4 +23,4 @@ const groupPage = (group: CutGroup, plan: BillPlan): string =>
   [groupHead(group, plan), group.plan ? shearCuts(group, plan.shop.system) : AT_THE_JET].join("\n");
 
 const AT_THE_JET =
-  '<p class="foot">Jet off and nobody at the tank while it cuts; the sheets are counted, not nested.</p>';
+  '<p class="foot">Guards and splash shields in place, hands out of the tank while the jet is on. Sheets are counted, not laid out.</p>';

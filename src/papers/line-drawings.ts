@@ -14,7 +14,7 @@ export interface Picture {
   readonly svg: string;
 }
 
-/** @param hits which pictures of the tools: of every bend, or of the last of each direction. None of a stopped order but the one that fails. */
+/** @param hits which pictures of the tools: of every bend, or of the last of each direction. Where there is no order, the bend that fails. */
 export function lineDrawings(plan: LinePlan, system: UnitSystem, hits: "every" | "last"): Picture[] {
   const { line, strips } = plan;
   const bent = strips.map(({ part }, i) => ({
@@ -26,7 +26,9 @@ export function lineDrawings(plan: LinePlan, system: UnitSystem, hits: "every" |
       .slice(hits === "every" ? 0 : -1)
       .map(({ name, svg }) => ({ name: i === 0 ? name : `Second direction: ${name}`, svg })),
   );
-  return [...bent, { name: "Flat", svg: flat(plan, system) }, ...tools];
+  // Without its bend lines the flat of a part that is bent would be taken for a plate.
+  const isWhole = strips.length === bentStrips(line).length;
+  return [...bent, ...(isWhole ? [{ name: "Flat", svg: flat(plan, system) }] : []), ...tools];
 }
 
 function flat({ line, blank, strips }: LinePlan, system: UnitSystem): string {

@@ -52,10 +52,10 @@ describe("a bill without Excel", () => {
   it("an edited thickness changes flat, tons and status at once, beside the grid and on the sheet of answers", () =>
     visit("edited", {}, async ({ page }) => {
       await cell(page, "A", 5).click();
-      await soon(() => status(page)).toContain("clear");
+      await soon(() => status(page)).toContain("CLEAR");
       const before = [await figure(page, "Flat"), await figure(page, "Force")];
       await type(page, "E", 5, "1/4");
-      await soon(() => status(page)).toContain("check");
+      await soon(() => status(page)).toContain("CHECK");
       expect(await figure(page, "Thickness")).toBe("0.25 in");
       const after = [await figure(page, "Flat"), await figure(page, "Force")];
       expect(after[0]).not.toBe(before[0]);
@@ -69,7 +69,7 @@ describe("a bill without Excel", () => {
   it("a wrong entry shows its sentence on the cell and above the grid", () =>
     visit("wrong", {}, async ({ page }) => {
       await type(page, "D", 5, "steel");
-      await soon(() => status(page)).toContain("unreadable");
+      await soon(() => status(page)).toContain("STOP");
       await soon(() => page.locator("#line .sentence").first().textContent()).toMatch(/must be .*; got "steel"/);
       await page.getByRole("tab", { name: "Answers" }).click();
       const flat = cell(page, "G", 9);
