@@ -42,7 +42,7 @@ p { margin: 1mm 0; }
 .stop .status, .hold .status { border: 2px solid #000; padding: 0 2mm; }
 .facts { display: grid; grid-template-columns: repeat(5, 1fr); gap: 1mm 3mm; margin: 2mm 0; }
 .facts dt { font-size: 9pt; }
-.facts dd { margin: 0; font-size: 12pt; font-weight: 600; line-height: 1.15; }
+.facts dd { margin: 0; font-size: 11pt; font-weight: 600; line-height: 1.15; }
 .drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
 .drawings.many { grid-template-columns: repeat(4, 1fr); gap: 2mm; }
 .drawings.many svg { max-height: 36mm; }
@@ -63,6 +63,7 @@ td.number { white-space: nowrap; }
 td.short, th.short { white-space: nowrap; }
 .stops td { font-size: 14pt; }
 .cautions { font-size: 9.5pt; line-height: 1.25; }
+.cautions .box { width: 4mm; height: 4mm; }
 .cuts, .strips { font-size: 8.5pt; line-height: 1.15; }
 .cuts td { padding: 0.3mm 1mm; }
 .cuts th { white-space: nowrap; }

@@ -4,6 +4,8 @@ import { gzipSync } from "node:zlib";
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { Session } from "../../../src/hosts/view/session.ts";
+import { trade } from "../../../src/hosts/view/trade.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { pageFiles } from "../../../src/tools/view/page-files.ts";
 import { launchedBrowser } from "../excel/browser.ts";
@@ -48,15 +50,23 @@ const figure = (page: Page, name: string) =>
   page.locator(`#line dt:text-is("${name}") + dd`).textContent({ timeout: 10_000 });
 const status = (page: Page) => page.locator("#line .status").textContent();
 
+/** The status of the bill's first line as its plan says it, with the thickness as it is or typed anew. */
+function planned(thickness?: string): string {
+  const session = new Session(SAMPLE, trade);
+  const sheet = session.firstSheet();
+  if (thickness !== undefined) session.edit({ sheet, row: 4, column: 4, typed: thickness });
+  return session.look({ sheet, row: 4, column: 0 }).report!.status;
+}
+
 describe("a bill without Excel", () => {
   it("an edited thickness changes flat, tons and status at once, beside the grid and on the sheet of answers", () =>
     visit("edited", {}, async ({ page }) => {
       await cell(page, "A", 5).click();
-      await soon(() => status(page)).toContain("CLEAR");
+      await soon(() => status(page)).toContain(planned().toUpperCase());
       const before = [await figure(page, "Flat"), await figure(page, "Force")];
       await type(page, "E", 5, "1/4");
-      await soon(() => status(page)).toContain("CHECK");
-      expect(await figure(page, "Thickness")).toBe("0.25 in");
+      await soon(() => figure(page, "Thickness")).toBe("0.25 in");
+      expect(await status(page)).toContain(planned("1/4").toUpperCase());
       const after = [await figure(page, "Flat"), await figure(page, "Force")];
       expect(after[0]).not.toBe(before[0]);
       expect(after[1]).not.toBe(before[1]);
