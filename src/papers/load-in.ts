@@ -17,7 +17,7 @@ export function loadIn(plan: BillPlan): string {
   const left = plan.lines.filter((line) => !isQuoted(line));
   return [
     title,
-    `<p>All together ${text(weight)}, weights of the blanks. Loaded in this order: what is due first goes on last.</p>`,
+    `<p>All together ${text(weight)}, weights of the blanks. Loaded in this order: what is needed first goes on last.</p>`,
     ...byArea(loaded).map((rows) => area(rows, system)),
     left.length > 0 ? `<h2>Not loaded</h2>${leftOut(left, system)}` : "",
   ].join("\n");

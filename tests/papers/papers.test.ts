@@ -10,6 +10,7 @@ import { lineReport } from "../../src/papers/line-report.ts";
 import { type Print, printOf } from "../../src/papers/papers.ts";
 import type { CellMatrix } from "../../src/units/cell.ts";
 import { showReading } from "../../src/units/show.ts";
+import { centsOf, rowsIn } from "./read-paper.ts";
 
 const HEADER = [
   "Part",
@@ -70,13 +71,8 @@ beforeAll(() => {
 const paper = (file: string): string => made.papers.find((one) => one.file === file)!.pages.join("\n");
 const setUp = (part: string): string => paper(`setup/${part}.html`);
 const line = (part: string) => plan.lines.find((one) => one.part === part)!;
-/** Cells of a page's tables, row by row. */
-const rows = (markup: string): string[][] =>
-  [...markup.matchAll(/<tr>(.*?)<\/tr>/g)].map(([, row]) =>
-    [...row!.matchAll(/<td[^>]*>(.*?)<\/td>/g)].map(([, cell]) => cell!.replace(/<[^>]+>/g, "")),
-  );
 const rowsOf = (markup: string, part: string) =>
-  rows(markup).filter(([first, second]) => first === part || second === part);
+  rowsIn(markup).filter(([first, second]) => first === part || second === part);
 
 describe("the bill of this test", () => {
   it("has lines of every kind", () => {
@@ -140,7 +136,7 @@ describe("a set-up sheet", () => {
     for (const { part, status, plan: planned } of plan.lines) {
       if (!planned || status === "stop") continue;
       const hits = planned.strips.flatMap((strip) => [...hitsOf(strip)]);
-      const shown = rows(/class="stops".*/s.exec(setUp(part))?.[0] ?? "").filter((row) => row.length === 8);
+      const shown = rowsIn(/class="stops".*/s.exec(setUp(part))?.[0] ?? "").filter((row) => row.length === 8);
       expect(shown.map(([, bend, , setting]) => [bend, setting])).toEqual(
         hits.map(({ bend, stop }) => [String(bend), showReading(stop, "in")]),
       );
@@ -176,7 +172,7 @@ describe("the cut list", () => {
       const pulled = group.uses.reduce((sum, { count }) => sum + count, 0);
       expect(pages[i]).toContain(`Pull <strong>${pulled}</strong>`);
       expect(pages[i]!.match(/<figure class="plan">/g)?.length ?? 0).toBe(group.plan?.patterns.length ?? 0);
-      expect(rows(pages[i]!).filter((row) => row.length === 10)).toHaveLength(group.plan?.cuts.length ?? 0);
+      expect(rowsIn(pages[i]!).filter((row) => row.length === 10)).toHaveLength(group.plan?.cuts.length ?? 0);
     });
     expect(pages.some((page) => page.includes("waterjet") && page.includes("THICK"))).toBe(true);
   });
@@ -191,29 +187,28 @@ describe("the cut list", () => {
 
 describe("load-in, quote, first pieces and outlines", () => {
   it("the truck is loaded in the plan's order with quoted lines alone", () => {
-    const loaded = rows(paper("load-in.html")).filter((row) => row.length === 11);
+    const loaded = rowsIn(paper("load-in.html")).filter((row) => row.length === 11);
     expect(loaded.map(([, part]) => part)).toEqual(plan.load.map(({ plan: { line } }) => line.part));
     expect(loaded.map(([order]) => Number(order))).toEqual(plan.load.map((_, i) => i + 1));
     for (const { part, isQuoted } of plan.lines) expect(loaded.some((row) => row[1] === part)).toBe(isQuoted);
   });
 
   it("the quote's prices are the plan's and add up to its total; the rest says why it has none", () => {
-    const all = rows(paper("quote.html"));
-    const cents = (text: string) => Math.round(Number(text.replaceAll(",", "")) * 100);
+    const all = rowsIn(paper("quote.html"));
     const lines = all.filter((row) => row.length === 5 && line(row[0]!));
     expect(lines.map(([part]) => part)).toEqual(plan.quoted.map(({ part }) => part));
     for (const [part, , , each, price] of lines) {
       const wanted = plan.priceOf(plan.quoted.find((one) => one.part === part)!);
-      expect([cents(each!), cents(price!)]).toEqual([
+      expect([centsOf(each!), centsOf(price!)]).toEqual([
         Math.round(wanted.unitPrice * 100),
         Math.round(wanted.price * 100),
       ]);
     }
     const total = all.find(([words]) => words === "Total")!;
     const charges = all.filter(([words]) => words === "Minimum charge" || words === "Rush");
-    const sum = [...lines, ...charges].reduce((so, row) => so + cents(row[4]!), 0);
-    expect(cents(total[4]!)).toBe(sum);
-    expect(cents(total[4]!)).toBe(Math.round(plan.money.charges.total * 100));
+    const sum = [...lines, ...charges].reduce((so, row) => so + centsOf(row[4]!), 0);
+    expect(centsOf(total[4]!)).toBe(sum);
+    expect(centsOf(total[4]!)).toBe(Math.round(plan.money.charges.total * 100));
     const left = plan.lines.length - plan.quoted.length;
     expect(total[1]).toBe(`without ${left} lines`);
     expect(all.filter((row) => row[2]?.startsWith("no quote: "))).toHaveLength(left);
