@@ -1,10 +1,13 @@
 /** A bill's lines as rows of a spill. */
+import { lineName as nameOf } from "../../bill/line-name.ts";
 import type { BillPlan, LineAnswer, QuotedLine } from "../../bill/plan.ts";
 import { isQuoted } from "../../bill/plan.ts";
 import { noQuoteSays } from "../../bill/says.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import type { SpillRow } from "../record/spill-columns.ts";
+
+export { nameOf };
 
 /** One or more rows a quoted line. A line that is not quoted, or has no answer, is one row that says why. */
 export function quotedRows(plan: BillPlan, write: (line: QuotedLine) => SpillRow | readonly SpillRow[]): SpillRow[] {
@@ -21,7 +24,3 @@ export const unquotedRow = (line: LineAnswer, plan: BillPlan): SpillRow => ({
   Description: line.plan?.line.description,
   Message: noQuoteSays(line.findings, plan.shop.system),
 });
-
-/** A line without a name of its own is called by its place in the bill. */
-export const nameOf = ({ part, row }: Pick<LineAnswer, "part" | "row">): string =>
-  part === "" ? `line ${row - 1}` : part;

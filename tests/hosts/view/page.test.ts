@@ -71,7 +71,7 @@ describe("a bill without Excel", () => {
       expect(after[0]).not.toBe(before[0]);
       expect(after[1]).not.toBe(before[1]);
       await page.getByRole("tab", { name: "Answers" }).click();
-      await soon(() => cell(page, "G", 9).textContent()).toBe(Number.parseFloat(after[0]!).toFixed(3));
+      await soon(() => cell(page, "F", 9).textContent()).toBe(Number.parseFloat(after[0]!).toFixed(3));
       await cell(page, "A", 9).click();
       await soon(() => page.locator("#line h2").textContent()).toBe("DF-01");
     }));
@@ -82,11 +82,12 @@ describe("a bill without Excel", () => {
       await soon(() => status(page)).toContain("STOP");
       await soon(() => page.locator("#line .sentence").first().textContent()).toMatch(/must be .*; got "steel"/);
       await page.getByRole("tab", { name: "Answers" }).click();
-      const flat = cell(page, "G", 9);
-      await soon(() => flat.textContent()).toMatch(/^#.* material must be .*; got "steel"/);
-      await flat.click();
-      await soon(() => page.getByRole("alert").textContent()).toMatch(/material must be/);
-      expect(await cell(page, "G", 10).textContent()).toMatch(/^\d/); // the other lines are right as before
+      await soon(() => cell(page, "M", 9).textContent()).toBe("stop");
+      const sentence = cell(page, "N", 9);
+      await soon(() => sentence.textContent()).toMatch(/"Material" must be .*; got "steel"/);
+      await sentence.click();
+      await soon(() => page.locator("#content").textContent()).toMatch(/"Material" must be/);
+      expect(await cell(page, "F", 10).textContent()).toMatch(/^\d/); // the other lines are right as before
     }));
 
   it("a calculated cell and a table's header are not typed over, and say why", () =>
@@ -95,7 +96,7 @@ describe("a bill without Excel", () => {
       await soon(() => page.getByRole("alert").textContent()).toContain("header of the table Parts");
       await page.getByRole("tab", { name: "Answers" }).click();
       await cell(page, "G", 10).dblclick();
-      await soon(() => page.getByRole("alert").textContent()).toContain("filled by the formula in G9");
+      await soon(() => page.getByRole("alert").textContent()).toContain("filled by the formula in A9");
       await soon(() => page.locator(".tabulator-editing").count()).toBe(0);
     }));
 
@@ -201,7 +202,7 @@ describe("the look", () => {
       await cell(page, "A", 12).click();
       await soon(() => page.locator("#line svg").count()).toBe(3);
       await page.evaluate(() => {
-        document.querySelector<HTMLElement>(".sentence")!.style.width = "500px";
+        document.querySelector<HTMLElement>(".sentence, .note")!.style.width = "500px";
         document.querySelector<HTMLElement>("#line dl")!.style.marginTop = "-40px";
       });
       expect(await clipped(page)).not.toEqual([]);

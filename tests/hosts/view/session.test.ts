@@ -63,14 +63,16 @@ describe("a session", () => {
     const views = session.views();
     expect(views[session.firstSheet()]!.name).toBe("Parts");
     const answers = views[sheetNamed(session, "Answers")]!;
-    expect(answers.cells[8]![6]).toEqual({ text: "4.647", kind: "number" });
+    const flat = answers.cells[7]!.findIndex((cell) => cell?.text.startsWith("Flat length"));
+    expect(answers.cells[8]![flat]).toEqual({ text: "4.647", kind: "number" });
     expect(session.notes()).toEqual([]);
   });
 
   it("changes nothing where it refuses, and the file stays the same bytes", () => {
     const session = new Session(SAMPLE, trade);
     const sheet = sheetNamed(session, "Answers");
-    expect(() => session.edit({ sheet, row: 8, column: 6, typed: "1" })).toThrow(/formulas are changed in Excel/);
+    expect(() => session.edit({ sheet, row: 8, column: 0, typed: "1" })).toThrow(/formulas are changed in Excel/);
+    expect(() => session.edit({ sheet, row: 8, column: 6, typed: "1" })).toThrow(/filled by the formula in A9/);
     expect(() => session.edit({ sheet: sheetNamed(session, "Parts"), row: 3, column: 0, typed: "x" })).toThrow(
       /header/,
     );
@@ -148,8 +150,9 @@ describe("a session", () => {
   it("an edit taken back gives the answers there were", () => {
     const session = new Session(SAMPLE, trade);
     const sheet = sheetNamed(session, "Parts");
-    const there = session.edit({ sheet, row: 4, column: 4, typed: "1/4" });
-    const back = session.edit({ sheet, row: 4, column: 4, typed: "3/16" });
+    session.finish(); // what was put off when the file was opened
+    const there = [...session.edit({ sheet, row: 4, column: 4, typed: "1/4" }), ...session.finish()];
+    const back = [...session.edit({ sheet, row: 4, column: 4, typed: "3/16" }), ...session.finish()];
     expect(there.length).toBeGreaterThan(4);
     expect(back.map(({ sheet, row, column }) => [sheet, row, column])).toEqual(
       there.map(({ sheet, row, column }) => [sheet, row, column]),

@@ -88,7 +88,7 @@ describe("the pane beside a workbook", () => {
       await soon(() => page.locator(".line svg").count()).toBe(3);
       await select(page, "Parts", 12, 0);
       await soon(() => page.locator(".line h2").textContent()).toBe("DF-09");
-      expect(await page.locator(".line .status").textContent()).toContain("stop");
+      expect(await page.locator(".line .status").textContent()).toContain("STOP");
       await select(page, "Parts", 0, 0);
       await soon(() => page.locator(".hint").textContent()).toContain("Select a line");
     }));
