@@ -35,6 +35,8 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: bed": ({ figure, limit, name }) => `The bend is ${figure} long; the bed of ${name} is ${limit}.`,
   "room: die": ({ figure, limit, name }) => `The bend is ${figure} long; die ${name} is ${limit}.`,
   "room: punch": ({ figure, limit, name }) => `The bend is ${figure} long; punch ${name} is ${limit}.`,
+  "room: nose": ({ figure, limit, name, words }) =>
+    `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
   "loaded angle: touches die": (f) => angleSays(f, "die", "may touch the faces of", "bend a test piece"),
   "loaded angle: touches punch": (f) => angleSays(f, "punch", "may touch the faces of", "bend a test piece"),
   "loaded angle: bottoms die": (f) => angleSays(f, "die", "bottoms in", "3 to 5 times the force, which fits"),

@@ -31,6 +31,14 @@ describe("room", () => {
     ],
   ])("a bend of %d mm", (bendLength, found) => expect(kinds(bendLength)).toEqual(found));
 
+  it("a nose must leave the sheet's outer face between the die's edges: (R + 3) sin 45 at most 12 mm", () => {
+    const nose = (radius: number) => roomFindings(line(), setup({ punch: punch({ nose: mm(radius) }) }));
+    expect(nose(13.97)).toEqual([]);
+    expect(nose(13.98)).toMatchObject([
+      { kind: "nose", status: "stop", figure: 13.98, limit: expect.closeTo(13.9706, 4) },
+    ]);
+  });
+
   it("a length that stands in no table is not judged", () => {
     expect(roomFindings(line({ bendLength: mm(2500) }), { brake: BRAKE, die: die() })).toEqual([]);
   });
