@@ -1,8 +1,8 @@
 /** Blank of a line: flat sizes by hand, and which way its grain must run. Common practice. */
 import { describe, expect, it } from "vitest";
 import { blankOf } from "../../../src/bill/lines/blank.ts";
-import { bracket, inches, lineOf, planned } from "../shop.ts";
 import type { Line } from "../../cells/example/tables.ts";
+import { bracket, inches, lineOf, planned } from "../shop.ts";
 
 const grain = (line: Line) => planned([bracket(line)]).lines[0]!.plan!.blank.grain;
 

@@ -1,8 +1,8 @@
 /** The drawing's radius: within its tolerance, or without one within 1/32 in or half a thickness. Common practice. */
 import { describe, expect, it } from "vitest";
 import { drawingRadius } from "../../../src/bill/lines/drawing-radius.ts";
-import { degrees, mm } from "../../../src/units/quantity.ts";
 import type { CellValue } from "../../../src/units/cell.ts";
+import { degrees, mm } from "../../../src/units/quantity.ts";
 import { bracket, lineOf } from "../shop.ts";
 
 const V2 = { name: "V 2", opening: mm(50.8), angle: degrees(78) };
