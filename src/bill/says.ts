@@ -121,6 +121,9 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "stock: no layout": ({ words }) => `No cut plan takes it: ${words}`,
 };
 
+/** Every finding that has a sentence: what it is about, and its kind. */
+export const SAID: readonly string[] = Object.keys(SENTENCES);
+
 const angleSays = ({ figure, limit, name }: Figures, tool: string, what: string, then: string): string =>
   `${figure} under load ${what} ${tool} ${name} (${limit}): ${then}.`;
 

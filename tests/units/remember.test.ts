@@ -15,10 +15,23 @@ function counted<T>(most: number, answer: (...inputs: readonly unknown[]) => T) 
 describe("remember", () => {
   it("tables with the same cells are one question, whoever made them", () => {
     const { ask, asked } = counted(4, (table) => ({ rows: (table as unknown[]).length }));
-    const first = ask([[1, "a"], [2, "b"]]);
-    expect(ask([[1, "a"], [2, "b"]])).toBe(first);
+    const first = ask([
+      [1, "a"],
+      [2, "b"],
+    ]);
+    expect(
+      ask([
+        [1, "a"],
+        [2, "b"],
+      ]),
+    ).toBe(first);
     expect(asked).toHaveLength(1);
-    expect(ask([[1, "a"], [2, "c"]])).not.toBe(first);
+    expect(
+      ask([
+        [1, "a"],
+        [2, "c"],
+      ]),
+    ).not.toBe(first);
     expect(asked).toHaveLength(2);
   });
 
