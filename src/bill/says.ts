@@ -166,8 +166,14 @@ function figureSays(value: number, quantity: Finding["quantity"], system: UnitSy
   }
 }
 
-const cut = (text: string): string =>
-  text.length <= LONGEST_SENTENCE ? text : `${text.slice(0, LONGEST_SENTENCE - 3).trimEnd()}...`;
+/** A refusal that is too long leaves out its hint before anything else. */
+function cut(text: string): string {
+  if (text.length <= LONGEST_SENTENCE) return text;
+  const withoutHint = /^.*; got (?:"[^"]*"|[^;]*)(?=;)/.exec(text)?.[0] ?? text;
+  return withoutHint.length <= LONGEST_SENTENCE
+    ? withoutHint
+    : `${withoutHint.slice(0, LONGEST_SENTENCE - 3).trimEnd()}...`;
+}
 
 /** Checks and stops, the worst first. Empty for a clear line. */
 export const problemsSay = (findings: readonly Finding[], system: UnitSystem): string[] =>

@@ -150,6 +150,15 @@ describe("what is said of a line", () => {
   ])("%d lines missing: %j", (lines, said) => expect(withoutSays(lines)).toBe(said));
 });
 
+describe("a refusal that is too long", () => {
+  const cell = 'line 12 (row 13 of the range) column "Material" must be a material of the table';
+  const unread = (words: string) => says({ about: "input", status: "stop", kind: "unread", words }, "in");
+  it("leaves out its hint first, then its end", () => {
+    expect(unread(`${cell}; got "cheese"; nearest is "A36"; MATERIAL.LIST shows all`)).toBe(`${cell}; got "cheese"`);
+    expect(unread(`${cell}; got "${"x".repeat(80)}"; nearest is "A36"`)).toMatch(/; got "x+\.\.\.$/);
+  });
+});
+
 describe("a fix in words", () => {
   it.each([
     [{ kind: "tools", die: "V 2" }, "die V 2"],
