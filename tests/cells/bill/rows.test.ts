@@ -136,7 +136,7 @@ describe("the tables of a call", () => {
       'outlines must be another table than dies, which is given already; got "a second dies table"',
     );
     expect(refusal("BILL.CHECK", bill(BRACKET), [["Colour"], ["red"]])).toMatch(
-      /^brakes must be a table of the shop, told by its header row; got Colour; a brakes table has "Brake", "Rated force"/,
+      /^brakes must be a table of the shop, told by its header row; got "Colour"; a brakes table has "Brake", "Rated force"/,
     );
   });
 
