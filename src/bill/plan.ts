@@ -3,41 +3,27 @@
  * and remembered by what it is made from; whatever shows a bill (cell, sheet, paper, screen, command) shows this.
  */
 import type { LinePrice } from "../calc/cost/line-price.ts";
-import { type Finding, type Status, statusOf, worstOfEach } from "../calc/finding.ts";
-import { fingerprint } from "../units/fingerprint.ts";
+import { type Finding, statusOf } from "../calc/finding.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr, remember } from "../units/remember.ts";
 import type { Working } from "../units/working.ts";
 import { type CutGroup, type CutLine, planCutting } from "./cut/plan-cutting.ts";
 import { type DatesPlan, planDates } from "./dates/plan-dates.ts";
+import { answerOf, isQuoted, type LineAnswer, type QuotedLine, shortFinding } from "./line-answer.ts";
 import { type Fix, fixOf } from "./lines/fix.ts";
-import { isPlanned, type LinePlan, type LineShop, type UnreadPlan } from "./lines/plan-line.ts";
-import { type PlannedLine, planLines, planLinesAnew } from "./lines/plan-lines.ts";
+import { isPlanned, type LinePlan, type LineShop } from "./lines/plan-line.ts";
+import { planLines, planLinesAnew } from "./lines/plan-lines.ts";
 import { type LoadedLine, planLoad } from "./load/plan-load.ts";
 import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
-import type { BillRow, Cutter } from "./nouns/line.ts";
+import type { BillRow } from "./nouns/line.ts";
 import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
-import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
+import { planNumber } from "./plan-number.ts";
+import { NO_ROUTE, planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
 import { bendingWorks } from "./time/bending-work.ts";
 import { benchWork, cuttingWork, outsideWork } from "./time/cutting-work.ts";
 import type { OutsideWork, StationWork } from "./time/station-work.ts";
 
-/** What one line has come to. */
-export interface LineAnswer {
-  readonly row: number;
-  readonly part: string;
-  /** undefined where it could not be read. */
-  readonly plan: LinePlan | undefined;
-  readonly status: Status;
-  /** Everything that is found about it, those about the machine that cuts it among them. */
-  readonly findings: readonly Finding[];
-  /** The machine that cuts it; undefined where none does. */
-  readonly cutter: Cutter | undefined;
-  /** Not stopped, cut by some machine, and in Stock. */
-  readonly isQuoted: boolean;
-}
-export type QuotedLine = LineAnswer & { readonly plan: LinePlan; readonly cutter: Cutter; readonly isQuoted: true };
-export const isQuoted = (line: LineAnswer): line is QuotedLine => line.isQuoted;
+export { isQuoted, type LineAnswer, type QuotedLine };
 
 /** What a quoted line has to do, in the order it is done. */
 export interface LineWork {
@@ -156,7 +142,7 @@ export class BillPlan {
       plan.tools?.brake,
       plan.tools?.die,
       plan.tools?.punch,
-      plan.cutting[cutter],
+      cutter && plan.cutting[cutter],
     ]);
     const open = used.flatMap((row) => (row && row.plate === "" ? [row.name] : []));
     return [...new Set(open)].sort();
@@ -164,7 +150,7 @@ export class BillPlan {
 
   /** A name for this very plan: the same inputs have the same one, on every machine and in whatever order they stand. */
   get number(): string {
-    return this.#once("number", () => fingerprint(inputsOf(this.shop, this.rows)));
+    return this.#once("number", () => planNumber(this.shop, this.rows));
   }
 
   readonly #kept = new Map<string, unknown>();
@@ -197,6 +183,8 @@ export class BillPlan {
           plan,
           refusalOr((): LineWork => {
             if (bending instanceof Refusal) throw bending;
+            if (cutter === undefined)
+              throw new Refusal("#VALUE!", "shears must be given, or waterjets, to time the cutting; got nothing");
             const cutting = [cuttingWork(plan, cutter, this.shop, this.work), ...benchWork(plan, cutter, this.shop)];
             const bent = bending.get(plan);
             return { works: bent ? [...cutting, bent] : cutting, outside: outsideWork(plan, this.shop) };
@@ -214,7 +202,14 @@ export class BillPlan {
     return this.#once("settled", () => {
       const short = new Map<LinePlan, Finding>();
       for (;;) {
-        const routed = this.#lines.lines.filter(isPlanned).filter((plan) => canBeQuoted(plan) && !short.has(plan));
+        const routed = this.#lines.lines
+          .filter(isPlanned)
+          .filter((plan) => this.#canBeQuoted(plan) && !short.has(plan));
+        if (!this.#hasCutters) {
+          const notLookedAt = new Map(routed.map((plan) => [plan, undefined]));
+          const lines = this.#lines.lines.map((plan) => answerOf(plan, notLookedAt, short));
+          return { lines, route: NO_ROUTE, cut: [] };
+        }
         const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
         const cut = routed.map((plan, i): CutLine => ({ plan, cutter: route.cutters[i]! }));
         const counted = cut.filter(({ plan }) => plan.sheets?.some(({ count }) => count !== undefined));
@@ -226,6 +221,17 @@ export class BillPlan {
         return { lines, route, cut };
       }
     });
+  }
+
+  /** Without tables of shears and waterjets nobody looks at how a line is cut. */
+  get #hasCutters(): boolean {
+    return hasTable(this.shop, "shears") || hasTable(this.shop, "waterjets");
+  }
+
+  #canBeQuoted(plan: LinePlan): boolean {
+    const { shear, waterjet } = plan.cutting;
+    const isCut = shear !== undefined || waterjet !== undefined || !this.#hasCutters;
+    return isCut && statusOf(plan.findings) !== "stop" && plan.sheets?.length !== 0;
   }
 
   get #routeShop() {
@@ -250,56 +256,3 @@ export const planBill = remember(6, (shop: Shop, rows: readonly BillRow[]): Bill
 /** With the steps of its working recorded; nothing of it comes from memory. */
 export const planBillAnew = (shop: Shop, rows: readonly BillRow[], work: Working): BillPlan =>
   new BillPlan(shop, rows, work);
-
-const canBeQuoted = (plan: LinePlan): boolean =>
-  statusOf(plan.findings) !== "stop" &&
-  (plan.cutting.shear !== undefined || plan.cutting.waterjet !== undefined) &&
-  plan.sheets?.length !== 0;
-
-const shortFinding = ({ line }: LinePlan, count: number, reason: string | undefined): Finding =>
-  reason === undefined
-    ? { about: "stock", status: "check", kind: "runs out", figure: count, name: line.material.name }
-    : { about: "stock", status: "stop", kind: "no layout", words: reason };
-
-function answerOf(
-  plan: PlannedLine,
-  cutterOf: ReadonlyMap<LinePlan, Cutter>,
-  short: ReadonlyMap<LinePlan, Finding>,
-): LineAnswer {
-  if (!isPlanned(plan)) return unread(plan);
-  const cutter = cutterOf.get(plan);
-  // A line that no route was chosen for is judged as the shear would cut it, where it can.
-  const onShear = cutter === "shear" || (cutter === undefined && plan.cutting.shear !== undefined);
-  const runsOut = short.get(plan);
-  const findings = worstOfEach([
-    ...plan.findings,
-    ...(onShear ? plan.cutting.onShear : []),
-    ...(runsOut ? [runsOut] : []),
-  ]);
-  const { row, part } = plan.line;
-  return { row, part, plan, status: statusOf(findings), findings, cutter, isQuoted: cutter !== undefined };
-}
-
-const unread = ({ row, part, findings }: UnreadPlan): LineAnswer => ({
-  row,
-  part,
-  plan: undefined,
-  status: "stop",
-  findings,
-  cutter: undefined,
-  isQuoted: false,
-});
-
-/** All inputs as text, rows sorted: the same whatever the order of lines and tables. */
-function inputsOf(shop: Shop, rows: readonly BillRow[]): string {
-  const sorted = (list: readonly unknown[]) => list.map((item) => JSON.stringify(item)).sort();
-  const bare = rows.map((row) => ({ ...row, row: 0 }));
-  return JSON.stringify([
-    sorted(bare),
-    ...[shop.brakes, shop.dies, shop.punches, shop.shears, shop.waterjets, shop.stations, shop.stock].map(sorted),
-    sorted(shop.calendar),
-    shop.rates.entries(),
-    shop.job,
-    shop.drawn ?? null,
-  ]);
-}

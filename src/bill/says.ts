@@ -35,6 +35,8 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: bed": ({ figure, limit, name }) => `The bend is ${figure} long; the bed of ${name} is ${limit}.`,
   "room: die": ({ figure, limit, name }) => `The bend is ${figure} long; die ${name} is ${limit}.`,
   "room: punch": ({ figure, limit, name }) => `The bend is ${figure} long; punch ${name} is ${limit}.`,
+  "room: nose": ({ figure, limit, name, words }) =>
+    `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
   "loaded angle: touches die": (f) => angleSays(f, "die", "may touch the faces of", "bend a test piece"),
   "loaded angle: touches punch": (f) => angleSays(f, "punch", "may touch the faces of", "bend a test piece"),
   "loaded angle: bottoms die": (f) => angleSays(f, "die", "bottoms in", "3 to 5 times the force, which fits"),
@@ -119,6 +121,9 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "stock: no layout": ({ words }) => `No cut plan takes it: ${words}`,
 };
 
+/** Every finding that has a sentence: what it is about, and its kind. */
+export const SAID: readonly string[] = Object.keys(SENTENCES);
+
 const angleSays = ({ figure, limit, name }: Figures, tool: string, what: string, then: string): string =>
   `${figure} under load ${what} ${tool} ${name} (${limit}): ${then}.`;
 
@@ -161,8 +166,14 @@ function figureSays(value: number, quantity: Finding["quantity"], system: UnitSy
   }
 }
 
-const cut = (text: string): string =>
-  text.length <= LONGEST_SENTENCE ? text : `${text.slice(0, LONGEST_SENTENCE - 3).trimEnd()}...`;
+/** A refusal that is too long leaves out its hint before anything else. */
+function cut(text: string): string {
+  if (text.length <= LONGEST_SENTENCE) return text;
+  const withoutHint = /^.*; got (?:"[^"]*"|[^;]*)(?=;)/.exec(text)?.[0] ?? text;
+  return withoutHint.length <= LONGEST_SENTENCE
+    ? withoutHint
+    : `${withoutHint.slice(0, LONGEST_SENTENCE - 3).trimEnd()}...`;
+}
 
 /** Checks and stops, the worst first. Empty for a clear line. */
 export const problemsSay = (findings: readonly Finding[], system: UnitSystem): string[] =>

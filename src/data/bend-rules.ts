@@ -59,9 +59,6 @@ export const LOADED_SHARE = fact(
   "common practice",
   "brake rating over 60 % of the distance between housings; the plate or manual rules",
 );
-/** Degrees by which the loaded sheet must stay short of the faces of die and punch. */
-export const FACE_CLEARANCE = fact(1, "deg", "common practice", "1-2 degrees short of the die's faces");
-export const FACE_CLEARANCE_SAFE = fact(2, "deg", "common practice", "1-2 degrees short of the die's faces");
 
 /** Opening of the die in thicknesses. */
 export const OPENING_USUAL = fact(8, "", "common practice", SHOP);
@@ -87,9 +84,6 @@ export const PLATE_FROM_IN = fact(0.1875, "in", "memory", "plate begins at 3/16 
 
 /** "Down to about" a usual radius: so much of it is still usual. */
 export const ABOUT_USUAL = fact(0.9, "", "common practice", "a usual radius is known to a tenth at best");
-
-/** A bend tighter than this multiple of the thickness is a problem in steel, whatever is usual. */
-export const STEEL_TIGHTEST = fact(0.5, "", "memory", "steel below about half its thickness");
 
 /** What the mechanics of an air bend takes where the call does not say. */
 export const FRICTION = fact(0.1, "", "memory", "dry steel on a polished die shoulder, textbooks 0.1-0.15");

@@ -66,9 +66,8 @@ const BY_TYPE: Record<string, Row> = {
   "list of bend numbers": FIGURE,
   anything: ANYTHING,
   bill: TABLE,
+  table: TABLE,
   calendar: TABLE,
-  "cut plan": TABLE,
-  routes: TABLE,
   date: RATE,
   hours: COUNT,
   money: COUNT,
@@ -105,6 +104,7 @@ const BY_NAME: Record<string, Row> = {
   ),
   // Negative where the bend goes down.
   "BEND.STOPS bend_angles": row(OK, V, V, OK, V, V, V),
+  "BEND.CHECK bend_angles": row(OK, V, V, OK, V, V, V),
   "STRIP.EVENNESS along": FROM_ZERO, // one end of the bed
   "STRIP.EVENNESS tolerance": FIGURE,
   "BEND.ORDER bend_angles": row(OK, V, V, OK, V, V, V),

@@ -91,14 +91,18 @@ describe("text stays text", () => {
 
   it("a part called like a formula comes back as the same text, never calculated", () => {
     const bill: CellMatrix = [
-      ["Part", "Material", "Thickness (in)", "Length (in)", "Width (in)", "Quantity"],
+      ["Part", "Material", "Thickness (in)", "Flanges (in)", "Width (in)", "Quantity"],
       ...dangerous.map((part) => [part, "A36", 0.25, 24, 12, 1]),
     ];
     const stock: CellMatrix = [
       ["Stock", "Material", "Thickness (in)", "Length (in)", "Width (in)", "Price"],
       ["4x8", "A36", 0.25, 96, 48, 300],
     ];
-    const { value } = shopFunctions.call("CUT.PLAN", [bill, stock, [["Cut length (in)"], [120]]]);
+    const shears: CellMatrix = [
+      ["Shear", "Rated thickness (in)", "Cut length (in)"],
+      ["Shear 1", 0.3125, 98],
+    ];
+    const { value } = shopFunctions.call("CUT.PLAN", [bill, shears, stock]);
     const texts = (value as CellMatrix).flat().filter((each) => typeof each === "string");
     for (const part of dangerous) expect(texts.some((each) => (each as string).includes(part.trim()))).toBe(true);
   });

@@ -59,13 +59,18 @@ export function planCutting(lines: readonly CutLine[], rates: Rates): CutGroup[]
     const key = groupKey(line);
     groups.set(key, [...(groups.get(key) ?? []), line]);
   }
-  // Sheets that are counted are used up by one group after another: the shear's first, then the waterjet's.
-  const used = new Map<StockSheet, number>();
+  // Sheets that are counted are used up by one group after another: the shear's first, then the waterjet's. They are told
+  // by material, thickness and place, since a plan out of memory holds rows of a table that was read before.
+  const used = new Map<string, number>();
   return [...groups]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, group]) => {
       const found = group[0]!.cutter === "shear" ? onShear(group, rates, used) : onWaterjet(group, rates, used);
-      for (const { sheet, count } of found.uses) used.set(sheet, (used.get(sheet) ?? 0) + count);
+      const { sheets } = group[0]!.plan;
+      for (const { sheet, count } of found.uses) {
+        const key = sheetKey(sheet, sheets!.indexOf(sheet));
+        used.set(key, (used.get(key) ?? 0) + count);
+      }
       return found;
     });
 }
@@ -77,11 +82,16 @@ const groupKey = ({ plan, cutter }: CutLine): string => {
 };
 
 /** What is left of the group's sheets, in their own order. */
-function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<StockSheet, number>): StockSheet[] {
-  return sheets.map((sheet) =>
-    sheet.count === undefined ? sheet : { ...sheet, count: Math.max(0, sheet.count - (used.get(sheet) ?? 0)) },
+function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>): StockSheet[] {
+  return sheets.map((sheet, i) =>
+    sheet.count === undefined
+      ? sheet
+      : { ...sheet, count: Math.max(0, sheet.count - (used.get(sheetKey(sheet, i)) ?? 0)) },
   );
 }
+
+const sheetKey = ({ material, thickness }: StockSheet, index: number): string =>
+  `${material.name} ${thickness} ${index}`;
 
 /** The same blanks from the same sheets have the same plan: after an edit the other groups keep theirs. */
 const cutsKnown = remember(
@@ -90,7 +100,7 @@ const cutsKnown = remember(
     planCuts(blanks, stock, limits, { units, least: stock.every(({ price }) => price !== null) ? "money" : "metal" }),
 );
 
-function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<StockSheet, number>): CutGroup {
+function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
   const lines = group.map(({ plan }) => plan);
   const shear = lines[0]!.cutting.shear!;
   const own = lines[0]!.sheets!;
@@ -156,7 +166,7 @@ const useOf = (sheet: StockSheet, count: number) => ({
   price: sheet.price === undefined ? undefined : money(sheet.price * count),
 });
 
-function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<StockSheet, number>): CutGroup {
+function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
   const lines = group.map(({ plan }) => plan);
   const own = lines[0]!.sheets!;
   const left = leftOf(own, used);

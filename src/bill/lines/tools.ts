@@ -90,7 +90,7 @@ function bestSets(
     for (const punch of punches) {
       const tools = { brake, die, punch };
       // A set with a problem is not worth solving the bend for while there is one that is no worse.
-      const cheap = bends.flatMap((bend) => findingsOfTools(bend, tools, system));
+      const cheap = worstOfEach(bends.flatMap((bend) => findingsOfTools(bend, tools, system)));
       if (scoreOf(cheap) > score) continue;
       const all = [
         ...cheap,

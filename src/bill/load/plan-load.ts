@@ -1,5 +1,5 @@
 /** How the finished parts go out: in which order, in which stacks. */
-import { pilesOf } from "../../calc/schedule/load-order.ts";
+import { pilesOf } from "../../calc/schedule/piles.ts";
 import { type Kilograms, kilograms } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { type Lift, liftOf } from "../lines/lifting.ts";

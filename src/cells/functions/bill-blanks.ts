@@ -12,7 +12,7 @@ export const billBlanks = defineFunction({
   result: { kind: "table", columns: headers("BILL.BLANKS") },
   example: {
     formula: `=ROUND(INDEX(SHOP.BILL.BLANKS(${EXAMPLE_BENDERS}),2,4),4)`,
-    answer: 0,
+    answer: 4.5292,
   },
   source: "flats at the radius the die gives (common practice; flat derived), allowances of the workbook",
   calculate: ({ units: _, data: __, ...tables }, call) => answer(planOf(tables, call), call.work),

@@ -19,7 +19,7 @@ export const dateFinish = defineFunction({
   result: { kind: "date" },
   example: {
     formula: `=SHOP.DATE.FINISH(46083.375,40,${EXAMPLE_CALENDAR})`,
-    answer: 46090.375,
+    answer: 46087.625,
   },
   source: "working time laid into the shifts of the calendar (derived)",
   calculate: ({ start, hours, calendar, station }, { work }) => {

@@ -18,8 +18,8 @@ export const dateLateststart = defineFunction({
   },
   result: { kind: "date" },
   example: {
-    formula: `=SHOP.DATE.LATESTSTART(46090.375,40,${EXAMPLE_CALENDAR})`,
-    answer: 46083.375,
+    formula: `=SHOP.DATE.LATESTSTART(46090.625,40,${EXAMPLE_CALENDAR})`,
+    answer: 46084.375,
   },
   source: "working time laid back into the shifts of the calendar (derived)",
   calculate: ({ due, hours, calendar, station }, { work }) => {

@@ -21,7 +21,7 @@ export const dateSlack = defineFunction({
   result: { kind: "h" },
   example: {
     formula: `=SHOP.DATE.SLACK(46083,46084,6,${EXAMPLE_CALENDAR})`,
-    answer: 2,
+    answer: 2.5,
   },
   source: "working time between the finish and the due time; negative where it is missing (derived)",
   calculate: ({ start, due, hours, calendar, station }, { work }) => {
