@@ -3,7 +3,7 @@ import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type { Blank as BlankToCut, Limits, Plan, Stock } from "../../calc/cutting/types.ts";
 import { jetSheets } from "../../calc/jet/sheets.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
+import { type Kilograms, kilograms, type Millimetres, type Money, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
 import { asBlank, asStock, rollingOf, stockId, webOf } from "../lines/cutting.ts";

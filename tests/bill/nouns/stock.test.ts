@@ -15,6 +15,7 @@ const sheet = (name: string, thickness: number, changed: Partial<StockSheet> = {
   count: undefined,
   leadDays: undefined,
   isRemnant: false,
+  remnantWorth: 0,
   ...changed,
 });
 const STOCK = [sheet("six", 6.35), sheet("five", 4.76), sheet("stainless", 5, { material: material("304") })];

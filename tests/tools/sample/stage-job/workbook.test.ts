@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../../src/cells/catalogue.ts";
+import { BRAKES, SHEARS } from "../../../../src/cells/example/invented-shop.ts";
 import { cellName } from "../../../../src/sheet/formula/address.ts";
 import { Calculator } from "../../../../src/sheet/graph/calculator.ts";
 import { evaluateFormula } from "../../../../src/sheet/recalculate/calculate-one.ts";
@@ -9,7 +10,6 @@ import { readWorkbook } from "../../../../src/sheet/workbook/read-workbook.ts";
 import type { Workbook } from "../../../../src/sheet/workbook/workbook.ts";
 import { calculatedBytes } from "../../../../src/tools/sample/calculated.ts";
 import { SAMPLE_FILE } from "../../../../src/tools/sample/file.ts";
-import { BRAKES, SHEARS } from "../../../../src/cells/example/invented-shop.ts";
 import { PARTS } from "../../../../src/tools/sample/stage-job/bill/job.ts";
 import { sampleModel } from "../../../../src/tools/sample/stage-job/workbook.ts";
 import type { WorkbookModel } from "../../../../src/tools/sample/xlsx/model.ts";
