@@ -7,16 +7,17 @@ import { type BendLine, type Setup, sharpest } from "./line.ts";
 export function roomFindings(line: BendLine, setup: Setup): Finding[] {
   const { bendLength } = line;
   const { brake, die, punch } = setup;
-  const longer = (kind: "bed" | "die" | "punch", name: string, limit: number | undefined): Finding[] =>
-    limit === undefined || atMost(bendLength, limit)
-      ? []
-      : [{ about: "room", status: "stop", kind, figure: bendLength, limit, quantity: "length", name }];
-  return [
-    ...longer("bed", brake.name, brake.bedLength),
-    ...longer("die", die.name, die.length),
-    ...longer("punch", punch?.name ?? "", punch?.length),
-    ...noseFindings(line, setup),
+  const lengths = [
+    { kind: "bed", name: brake.name, limit: brake.bedLength },
+    { kind: "die", name: die.name, limit: die.length ?? mm(Infinity) },
+    { kind: "punch", name: punch?.name ?? "", limit: punch?.length ?? mm(Infinity) },
   ];
+  // One cause, said once: the shortest of them.
+  const { kind, name, limit } = lengths.reduce((a, b) => (b.limit < a.limit ? b : a));
+  const tooLong: Finding[] = atMost(bendLength, limit)
+    ? []
+    : [{ about: "room", status: "stop", kind, figure: bendLength, limit, quantity: "length", name }];
+  return [...tooLong, ...noseFindings(line, setup)];
 }
 
 /** Round the nose the sheet's outer face must leave its arc before it meets the die's edge: (R + t) sin(A/2) <= V/2 (geometry). */
