@@ -68,7 +68,8 @@ td.short, th.short { white-space: nowrap; }
 .cuts td { padding: 0.3mm 1mm; }
 .cuts th { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
-.cuts td:nth-child(6) { width: 34%; }
+.cuts td:nth-child(6) { width: 42%; }
+.cuts td:nth-child(7) { width: 16%; }
 td .blank { min-width: 15mm; }
 .strips .blank { min-width: 12mm; }
 .cuts .box { width: 3.4mm; height: 3.4mm; vertical-align: -0.5mm; }

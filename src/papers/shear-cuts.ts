@@ -28,7 +28,7 @@ const cutTable = (group: CutGroup, system: UnitSystem): string =>
       { title: "Cut length", number: true },
       { title: "Strokes", number: true },
       { title: "Drops" },
-      { title: "On table", short: true },
+      { title: "On table" },
       { title: "Turn", short: true },
       { title: "Note", short: true },
       { title: "Done" },
