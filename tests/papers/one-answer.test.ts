@@ -46,7 +46,8 @@ function contradictions(given: RandomBill): string[] {
     .filter(([, blank]) => blank!.includes(" x ") && !blank!.includes("lb"))
     .filter(([, , , , toCut]) => /^\d+$/.test(toCut!))
     .map(([part, , , , toCut]) => `${part} ${toCut}`);
-  if ("stock" in given.tables) differ("pieces", cut.sort(), blanks.sort());
+  const isCut = "stock" in given.tables && ("shears" in given.tables || "waterjets" in given.tables);
+  if (isCut) differ("pieces", cut.sort(), blanks.sort());
   const totals = cells("CUT.PLAN", "Pattern").filter((row) => row["Pattern"] === "Total");
   const pulled = papers
     .get("cutlist.html")!
