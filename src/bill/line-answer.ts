@@ -13,13 +13,12 @@ export interface LineAnswer {
   readonly status: Status;
   /** Everything that is found about it, those about the machine that cuts it among them. */
   readonly findings: readonly Finding[];
-  /** The machine that cuts it; undefined where none does, or where no table of such machines was given. */
+  /** The machine that cuts it; undefined where none does. */
   readonly cutter: Cutter | undefined;
-  /** Not stopped, cut by some machine, and in Stock, so far as the tables say. */
+  /** Not stopped, cut by some machine, and in Stock. */
   readonly isQuoted: boolean;
 }
-/** Without tables of shears and waterjets its cutter is not looked at. */
-export type QuotedLine = LineAnswer & { readonly plan: LinePlan; readonly isQuoted: true };
+export type QuotedLine = LineAnswer & { readonly plan: LinePlan; readonly cutter: Cutter; readonly isQuoted: true };
 export const isQuoted = (line: LineAnswer): line is QuotedLine => line.isQuoted;
 
 export const shortFinding = ({ line }: LinePlan, count: number, reason: string | undefined): Finding =>
@@ -27,10 +26,15 @@ export const shortFinding = ({ line }: LinePlan, count: number, reason: string |
     ? { about: "stock", status: "check", kind: "runs out", figure: count, name: line.material.name }
     : { about: "stock", status: "stop", kind: "no layout", words: reason };
 
+export const canBeQuoted = (plan: LinePlan): boolean =>
+  statusOf(plan.findings) !== "stop" &&
+  (plan.cutting.shear !== undefined || plan.cutting.waterjet !== undefined) &&
+  plan.sheets?.length !== 0;
+
 /** @param cutterOf the lines that are quoted, with the machine that cuts each. */
 export function answerOf(
   plan: PlannedLine,
-  cutterOf: ReadonlyMap<LinePlan, Cutter | undefined>,
+  cutterOf: ReadonlyMap<LinePlan, Cutter>,
   short: ReadonlyMap<LinePlan, Finding>,
 ): LineAnswer {
   if (!isPlanned(plan)) return unread(plan);
@@ -44,7 +48,7 @@ export function answerOf(
     ...(runsOut ? [runsOut] : []),
   ]);
   const { row, part } = plan.line;
-  return { row, part, plan, status: statusOf(findings), findings, cutter, isQuoted: cutterOf.has(plan) };
+  return { row, part, plan, status: statusOf(findings), findings, cutter, isQuoted: cutter !== undefined };
 }
 
 const unread = ({ row, part, findings }: UnreadPlan): LineAnswer => ({

@@ -3,13 +3,13 @@
  * and remembered by what it is made from; whatever shows a bill (cell, sheet, paper, screen, command) shows this.
  */
 import type { LinePrice } from "../calc/cost/line-price.ts";
-import { type Finding, statusOf } from "../calc/finding.ts";
+import type { Finding } from "../calc/finding.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr, remember } from "../units/remember.ts";
 import type { Working } from "../units/working.ts";
 import { type CutGroup, type CutLine, planCutting } from "./cut/plan-cutting.ts";
 import { type DatesPlan, planDates } from "./dates/plan-dates.ts";
-import { answerOf, isQuoted, type LineAnswer, type QuotedLine, shortFinding } from "./line-answer.ts";
+import { answerOf, canBeQuoted, isQuoted, type LineAnswer, type QuotedLine, shortFinding } from "./line-answer.ts";
 import { type Fix, fixOf } from "./lines/fix.ts";
 import { isPlanned, type LinePlan, type LineShop } from "./lines/plan-line.ts";
 import { planLines, planLinesAnew } from "./lines/plan-lines.ts";
@@ -18,7 +18,7 @@ import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
 import type { BillRow } from "./nouns/line.ts";
 import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
 import { planNumber } from "./plan-number.ts";
-import { NO_ROUTE, planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
+import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
 import { bendingWorks } from "./time/bending-work.ts";
 import { benchWork, cuttingWork, outsideWork } from "./time/cutting-work.ts";
 import type { OutsideWork, StationWork } from "./time/station-work.ts";
@@ -142,7 +142,7 @@ export class BillPlan {
       plan.tools?.brake,
       plan.tools?.die,
       plan.tools?.punch,
-      cutter && plan.cutting[cutter],
+      plan.cutting[cutter],
     ]);
     const open = used.flatMap((row) => (row && row.plate === "" ? [row.name] : []));
     return [...new Set(open)].sort();
@@ -183,8 +183,6 @@ export class BillPlan {
           plan,
           refusalOr((): LineWork => {
             if (bending instanceof Refusal) throw bending;
-            if (cutter === undefined)
-              throw new Refusal("#VALUE!", "shears must be given, or waterjets, to time the cutting; got nothing");
             const cutting = [cuttingWork(plan, cutter, this.shop, this.work), ...benchWork(plan, cutter, this.shop)];
             const bent = bending.get(plan);
             return { works: bent ? [...cutting, bent] : cutting, outside: outsideWork(plan, this.shop) };
@@ -202,14 +200,7 @@ export class BillPlan {
     return this.#once("settled", () => {
       const short = new Map<LinePlan, Finding>();
       for (;;) {
-        const routed = this.#lines.lines
-          .filter(isPlanned)
-          .filter((plan) => this.#canBeQuoted(plan) && !short.has(plan));
-        if (!this.#hasCutters) {
-          const notLookedAt = new Map(routed.map((plan) => [plan, undefined]));
-          const lines = this.#lines.lines.map((plan) => answerOf(plan, notLookedAt, short));
-          return { lines, route: NO_ROUTE, cut: [] };
-        }
+        const routed = this.#lines.lines.filter(isPlanned).filter((plan) => canBeQuoted(plan) && !short.has(plan));
         const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
         const cut = routed.map((plan, i): CutLine => ({ plan, cutter: route.cutters[i]! }));
         const counted = cut.filter(({ plan }) => plan.sheets?.some(({ count }) => count !== undefined));
@@ -221,17 +212,6 @@ export class BillPlan {
         return { lines, route, cut };
       }
     });
-  }
-
-  /** Without tables of shears and waterjets nobody looks at how a line is cut. */
-  get #hasCutters(): boolean {
-    return hasTable(this.shop, "shears") || hasTable(this.shop, "waterjets");
-  }
-
-  #canBeQuoted(plan: LinePlan): boolean {
-    const { shear, waterjet } = plan.cutting;
-    const isCut = shear !== undefined || waterjet !== undefined || !this.#hasCutters;
-    return isCut && statusOf(plan.findings) !== "stop" && plan.sheets?.length !== 0;
   }
 
   get #routeShop() {

@@ -19,6 +19,8 @@ const worked = (name: string, column: string, line: number, row = 0, unit = 1): 
     basis: "derived",
   };
 };
+/** Cut plans reckon in hundredths of a millimetre: remnants are that much shorter than by hand. */
+const onTheGrid = (row: PublishedCell): PublishedCell => ({ ...row, tolerance: 1e-3 });
 const SECONDS = 60;
 const line = (number: number): number => WORKED_BRACKET[number - 1]!.value;
 
@@ -45,7 +47,7 @@ export const workedBill: readonly PublishedCell[] = [
   worked("BILL.BLANKS", "Length", 14),
   worked("BILL.BLANKS", "Weight each", 15),
   worked("BILL.BLANKS", "Quantity", 16),
-  worked("BILL.PRICE", "Material", 18),
+  onTheGrid(worked("BILL.PRICE", "Material", 18)),
   worked("BILL.TIMES", "Each", 20, 0, SECONDS),
   worked("BILL.TIMES", "Each", 28, 1, SECONDS),
   worked("BILL.TIMES", "Each", 26, 2, SECONDS),
@@ -55,7 +57,7 @@ export const workedBill: readonly PublishedCell[] = [
   worked("BILL.PRICE", "Labor", 33),
   worked("BILL.PRICE", "Set-up", 34),
   worked("BILL.PRICE", "Overhead", 35),
-  worked("BILL.PRICE", "Cost", 36),
+  onTheGrid(worked("BILL.PRICE", "Cost", 36)),
   worked("BILL.PRICE", "Unit price", 37),
   worked("BILL.PRICE", "Price", 38),
   worked("BILL.CHECK", "Radius", 10),
@@ -76,8 +78,8 @@ export const workedBill: readonly PublishedCell[] = [
   by("the brake's hours", "BILL.WHATIF", "Hours", (line(31) + line(27)) / 3600),
   by("a whole sheet of steel, 0.284 lb/in^3", "BILL.SHEETS", "Weight each", 48 * 120 * line(1) * 0.284),
   by("sheets for 22 blanks", "BILL.SHEETS", "Sheets", line(17)),
-  by("their price", "BILL.SHEETS", "Price", line(18)),
-  by("their price in the cut plan", "CUT.PLAN", "Price", line(18)),
+  by("their price", "BILL.SHEETS", "Price", 372 * line(17)),
+  by("their price in the cut plan", "CUT.PLAN", "Price", 372 * line(17)),
   ...(["BILL.CHECK", "BILL.SETUPS"] as const).map((name) => force(name, "Force")),
   force("BILL.MACHINES", "Value"),
 ];

@@ -32,15 +32,6 @@ export interface RoutePlan {
 }
 
 /** @param plans lines that some machine cuts. */
-/** Where no machine that cuts was given. */
-export const NO_ROUTE: RoutePlan = {
-  cutters: [],
-  cuts: undefined,
-  untimed: undefined,
-  best: undefined,
-  allOnWaterjet: undefined,
-};
-
 export const planRoute = remember(8, (plans: readonly LinePlan[], shop: RouteShopTables) => route(plans, shop));
 export const planRouteAnew = (plans: readonly LinePlan[], shop: RouteShopTables, work: Working) =>
   route(plans, shop, work);

@@ -21,7 +21,7 @@ export function billRoute(plan: BillPlan): CellMatrix {
       "On shear": minutes(cut?.shear?.time),
       "On waterjet": minutes(cut?.waterjet?.time),
       "On brake": minutes(cut?.brake),
-      Cost: cut && line.cutter && cut[line.cutter]!.cost / COST_UNITS,
+      Cost: cut && cut[line.cutter]!.cost / COST_UNITS,
     };
   });
   return spill("BILL.ROUTE", rows, plan.shop.system);
@@ -29,6 +29,5 @@ export function billRoute(plan: BillPlan): CellMatrix {
 
 function whyOf({ plan: { line, cutting }, cutter }: QuotedLine): string {
   if (line.pin !== undefined) return "pinned";
-  if (cutter === undefined) return "not looked at: no shears and no waterjets given";
   return cutting.shear && cutting.waterjet ? "chosen" : `needs the ${cutter}`;
 }

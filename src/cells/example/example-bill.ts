@@ -32,8 +32,6 @@ const JOB = 'VSTACK({"Job","Entry"},{"Start","2026-03-02 07:00"},{"Due","2026-03
 const BENDERS = [BILL, some(shop.BRAKES, "Brake 1"), some(shop.DIES, "V 2"), some(shop.PUNCHES, "Plain")];
 const CUTTERS = [...BENDERS, some(shop.SHEARS, "Shear 1")];
 
-/** The bill and the tools that bend it. */
-export const EXAMPLE_BENDERS = BENDERS.join(",");
 /** A shop that cuts as well, with its sheets. */
 export const EXAMPLE_CUTTERS = [...CUTTERS, some(shop.STOCK, "Plate 1/4")].join(",");
 /** Everything a price and a date need. */

@@ -1,5 +1,5 @@
 import { billBlanks as answer } from "../bill/blanks.ts";
-import { EXAMPLE_BENDERS } from "../example/example-bill.ts";
+import { EXAMPLE_CUTTERS } from "../example/example-bill.ts";
 import { defineFunction } from "../record/record.ts";
 import { headers } from "../record/spill-columns.ts";
 import { billArguments, planOf } from "../tables/shop-arguments.ts";
@@ -11,7 +11,7 @@ export const billBlanks = defineFunction({
   long: true,
   result: { kind: "table", columns: headers("BILL.BLANKS") },
   example: {
-    formula: `=ROUND(INDEX(SHOP.BILL.BLANKS(${EXAMPLE_BENDERS}),2,4),4)`,
+    formula: `=ROUND(INDEX(SHOP.BILL.BLANKS(${EXAMPLE_CUTTERS}),2,4),4)`,
     answer: 4.5292,
   },
   source: "flats at the radius the die gives (common practice; flat derived), allowances of the workbook",

@@ -1,5 +1,5 @@
 import { billSetups as answer } from "../bill/setups.ts";
-import { EXAMPLE_BENDERS } from "../example/example-bill.ts";
+import { EXAMPLE_CUTTERS } from "../example/example-bill.ts";
 import { defineFunction } from "../record/record.ts";
 import { headers } from "../record/spill-columns.ts";
 import { billArguments, planOf } from "../tables/shop-arguments.ts";
@@ -11,7 +11,7 @@ export const billSetups = defineFunction({
   long: true,
   result: { kind: "table", columns: headers("BILL.SETUPS") },
   example: {
-    formula: `=INDEX(SHOP.BILL.SETUPS(${EXAMPLE_BENDERS}),2,5)`,
+    formula: `=INDEX(SHOP.BILL.SETUPS(${EXAMPLE_CUTTERS}),2,5)`,
     answer: "V 2",
   },
   source:

@@ -1,6 +1,6 @@
 /** Which machine can cut a line, and why not the other one. */
 import { describe, expect, it } from "vitest";
-import { type Line, only, SHOP, type Tables, without } from "../../cells/example/tables.ts";
+import { type Line, only, SHOP, without } from "../../cells/example/tables.ts";
 import { answerOf, bracket, kindsOf, planned, shopOf } from "../shop.ts";
 
 const cut = (line: Line, changed: Parameters<typeof shopOf>[0] = {}) => {
@@ -50,12 +50,10 @@ describe("tables that are not there", () => {
       said: expect.stringContaining("cutting: stop over rating"),
     });
   });
-  it("neither: how it is cut is not looked at, and nothing is said about it", () => {
-    const neither: Tables = { brakes: SHOP.brakes, dies: SHOP.dies, punches: SHOP.punches };
-    const plan = planned([bracket()], shopOf({ ...absent, ...neither }));
-    const [answer] = plan.lines;
-    expect(answer).toMatchObject({ status: "clear", isQuoted: true, cutter: undefined });
-    expect(plan.notChecked).toEqual(["shears", "waterjets", "stations", "rates", "stock", "calendar"]);
+  it("neither: nothing is said about cutting, but nothing cuts it, so that it is not quoted", () => {
+    const plan = planned([bracket()], shopOf({ shears: undefined, waterjets: undefined }));
+    expect(plan.lines[0]).toMatchObject({ status: "clear", isQuoted: false, cutter: undefined });
+    expect(plan.notChecked).toEqual(["shears", "waterjets"]);
     expect(plan.groups).toEqual([]);
   });
 });
@@ -69,11 +67,9 @@ describe("the waterjet", () => {
   it("counts no sheet for a blank that lies on none the way its grain runs", () => {
     const across = { ...FLAT, Flanges: "40", Width: 60, Grain: "length", Route: "waterjet", Holes: 0 };
     const plan = planned([bracket(across)], shopOf({ stock: only(SHOP.stock, "Plate 1/4") }));
-    expect(kindsOf(plan.lines[0]!)).toContain("stock: stop no layout");
+    expect(kindsOf(plan.lines[0]!)).toContain("cutting: stop not on waterjet");
     expect(plan.lines[0]!.isQuoted).toBe(false);
     const along = planned([bracket({ ...across, Grain: "width" })], shopOf({ stock: only(SHOP.stock, "Plate 1/4") }));
     expect(along.lines[0]!.isQuoted).toBe(true);
   });
 });
-
-const absent = Object.fromEntries(Object.keys(SHOP).map((name) => [name, undefined]));

@@ -42,7 +42,7 @@ describe("a line that is not understood", () => {
   it("a tool that is in no table is one", () => {
     const plan = planned([bracket({ Die: "V 9" }), bracket({ Part: "good" })]);
     expect(kindsOf(answerOf(plan, "HB1"))).toEqual(["input: stop unread"]);
-    expect(answerOf(plan, "HB1").findings[0]!.words).toMatch(/^die must be a die of the table; got "V 9"/);
+    expect(answerOf(plan, "HB1").findings[0]!.words).toMatch(/^line 1: die must be a die of the table; got "V 9"/);
     expect(answerOf(plan, "good").status).toBe("clear");
   });
 });

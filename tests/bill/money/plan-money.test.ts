@@ -24,12 +24,17 @@ const lines = fc
   );
 
 describe("the money of a bill", () => {
-  it("metal of all lines is the price of all sheets; prices add up to the total", () => {
+  it("metal of all lines is the price of all sheets less what the remnants are worth; prices add up to the total", () => {
     fc.assert(
       fc.property(lines, (bill) => {
         const plan = planned(bill, shopOf({ rates: rates({ "Minimum charge": 0, "Cut effort": 0.01 }) }));
         const all = Object.values(prices(plan));
-        const sheets = plan.groups.flatMap(({ uses }) => uses).reduce((sum, { price }) => sum + price!, 0);
+        const sheets = plan.groups
+          .flatMap(({ uses }) => uses)
+          .reduce((sum, { sheet, price, remnants }) => {
+            const left = remnants.reduce((area, { length, width }) => area + length * width, 0);
+            return sum + price! - (sheet.remnantWorth * sheet.price! * left) / (sheet.length * sheet.width);
+          }, 0);
         expect(all.reduce((sum, { material }) => sum + material, 0)).toBeCloseTo(sheets, 6);
         expect(all.reduce((sum, { price }) => sum + price, 0)).toBeCloseTo(plan.money.charges.total, 6);
       }),

@@ -174,7 +174,7 @@ describe("BILL.PRICE", () => {
     const spill = priced([bracket()], tables);
     expect(columnOf(spill, "Part")).toEqual(["HB1", "Minimum charge", "Rush", "Total"]);
     // 20 % on the line and on what is missing to the least order.
-    expect(columnOf(spill, "Price")).toEqual([609.8, 90.2, 140, 840]);
+    expect(columnOf(spill, "Price")).toEqual([370.8, 329.2, 140, 840]);
   });
   it("mark-up only where the job asks for it", () => {
     const spill = priced([bracket()], { job: job({ "Profit as": "markup" }) });
@@ -187,13 +187,13 @@ describe("BILL.PRICE", () => {
       bracket({ Part: "none", Material: "C110 half hard" }),
     ];
     const spill = priced(lines);
-    expect(columnOf(spill, "Price").slice(0, 3)).toEqual([609.8, "", ""]);
+    expect(columnOf(spill, "Price").slice(0, 3)).toEqual([370.8, "", ""]);
     expect(columnOf(spill, "Message").slice(1, 3)).toEqual([
       "no quote: A blank of 60.000 in x 60.000 in is larger than every sheet of A36.",
       "no quote: C110 half hard 0.250 in is not in Stock: buy.",
     ]);
     expect(spill.at(-1)![spill[0]!.indexOf("Note")]).toBe("without 2 lines");
-    expect(cellOf(spill, "Total", "Price")).toBe(609.8);
+    expect(cellOf(spill, "Total", "Price")).toBe(370.8);
   });
 });
 
