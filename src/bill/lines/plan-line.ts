@@ -60,11 +60,12 @@ export interface UnreadPlan {
 
 export const isPlanned = (plan: LinePlan | UnreadPlan): plan is LinePlan => "blank" in plan;
 
-export const unreadPlan = ({ row, part, refusal }: UnreadLine): UnreadPlan => ({
+/** @param place which line it is, where the refusal itself does not say so. */
+export const unreadPlan = ({ row, part, refusal }: UnreadLine, place = ""): UnreadPlan => ({
   row,
   part,
   refusal,
-  findings: [{ about: "input", status: "stop", kind: "unread", words: refusal.message }],
+  findings: [{ about: "input", status: "stop", kind: "unread", words: `${place}${refusal.message}` }],
 });
 
 /** @param chosen the tools the bill has chosen for it; undefined for a flat part. Throws a Refusal on what has no answer. */

@@ -37,13 +37,13 @@ function plan(rows: readonly BillRow[], shop: LineShop, work?: Working): LinesPl
     work ? planLine(line, tools, shop, work) : lineKnown(line, tools, shop);
   const planOf = (line: BillLine, tools: Tools | undefined): PlannedLine => {
     const found = refusalOr(() => known(line, tools));
-    return found instanceof Refusal ? unreadPlan({ ...line, refusal: named(line, found) }) : found;
+    return found instanceof Refusal ? unreadPlan({ ...line, refusal: found }, placeOf(line)) : found;
   };
   const { tools, proved } = chooseTools(rows.filter(isLine), shop, (line, set) => lineKnown(line, set, shop));
   const lines = rows.map((row) => {
     if (!isLine(row)) return unreadPlan(row);
     const chosen = tools.get(row);
-    return chosen instanceof Refusal ? unreadPlan({ ...row, refusal: named(row, chosen) }) : planOf(row, chosen);
+    return chosen instanceof Refusal ? unreadPlan({ ...row, refusal: chosen }, placeOf(row)) : planOf(row, chosen);
   });
   return { lines, setsProved: proved };
 }
@@ -52,8 +52,7 @@ function plan(rows: readonly BillRow[], shop: LineShop, work?: Working): LinesPl
 const MOST_TRIED = 6;
 
 /** What is refused of a line says which line it is. */
-const named = ({ row }: BillLine, { code, message }: Refusal): Refusal =>
-  new Refusal(code, `line ${row - 1}: ${message}`);
+const placeOf = ({ row }: BillLine): string => `line ${row - 1}: `;
 
 type Choice = Tools | Refusal | undefined;
 

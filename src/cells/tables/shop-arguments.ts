@@ -6,7 +6,7 @@ import type { BillRow } from "../../bill/nouns/line.ts";
 import { emptyShop, type Shop, TABLES, type TableName } from "../../bill/nouns/shop.ts";
 import { type BillPlan, planBill, planBillAnew } from "../../bill/plan.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
-import type { CellMatrix } from "../../units/cell.ts";
+import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { data } from "../parameters/material.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
@@ -87,7 +87,7 @@ function recognized(given: Given): Partial<Record<TableName, CellMatrix>> {
     const matrix = given[argument];
     if (isEmptyRange(matrix)) continue;
     const name = tableOf(matrix[0]!);
-    if (!name) throw wrong(argument, RULE, matrix[0]!.slice(0, 6).join(", "), hintFor(argument, matrix));
+    if (!name) throw wrong(argument, RULE, matrix[0]!.slice(0, 6).map(asWord).join(", "), hintFor(argument, matrix));
     if (found[name])
       throw wrong(argument, `another table than ${name}, which is given already`, `a second ${name} table`);
     found[name] = matrix;
@@ -95,6 +95,7 @@ function recognized(given: Given): Partial<Record<TableName, CellMatrix>> {
   return found;
 }
 
+const asWord = (cell: CellValue): string => (isCellError(cell) ? cell.code : String(cell ?? ""));
 const RULE = "a table of the shop, told by its header row";
 
 /** What stood in this place in earlier releases, or which headers would tell the table. */

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { findRecord, RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
 import { headers, SPILLS, type SpillName } from "../../../src/cells/record/spill-columns.ts";
-import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
+import { CellError, type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
 import {
   answer,
   ask,
@@ -138,6 +138,14 @@ describe("the tables of a call", () => {
     expect(refusal("BILL.CHECK", bill(BRACKET), [["Colour"], ["red"]])).toMatch(
       /^brakes must be a table of the shop, told by its header row; got "Colour"; a brakes table has "Brake", "Rated force"/,
     );
+  });
+
+  it("an error cell in a header is named by its code", () => {
+    const broken: CellMatrix = [
+      ["Die", new CellError("#REF!")],
+      ["V 2", 2],
+    ];
+    expect(refusal("BILL.CHECK", bill(BRACKET), broken)).toContain('got "Die, #REF!"');
   });
 
   it.each([
