@@ -3,8 +3,8 @@
  * functions.json, values are blocks of cells, results come back in batches some 50 ms later.
  */
 import type { Browser, Page } from "playwright-core";
-import type { Argument } from "../../../../src/cells/call/call.ts";
-import { CellError, type CellMatrix, type CellValue, type ErrorCode } from "../../../../src/units/cell.ts";
+import type { Argument } from "../../../src/cells/call/call.ts";
+import { CellError, type CellMatrix, type CellValue, type ErrorCode } from "../../../src/units/cell.ts";
 import { BRIDGE_SCRIPT } from "./bridge-script.ts";
 import { PLATFORMS, type Platform, routeOfficeJs } from "./office-js.ts";
 

@@ -2,15 +2,15 @@
 import { readFileSync } from "node:fs";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { RECORDS, shopFunctions } from "../../../../src/cells/catalogue.ts";
-import { CellError, type CellMatrix, isCellError } from "../../../../src/units/cell.ts";
-import { launchedBrowser } from "../browser.ts";
-import { builtAddIn } from "../built.ts";
-import { isSame } from "../checked-bundle.ts";
-import { EXAMPLES, type KnownAnswer, publishedAnswers } from "../known-answers.ts";
-import { served } from "../served.ts";
+import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
+import { CellError, type CellMatrix, isCellError } from "../../../src/units/cell.ts";
+import { launchedBrowser } from "./browser.ts";
+import { builtAddIn } from "./built.ts";
+import { isSame } from "./checked-bundle.ts";
 import { ExcelHost, type HostOptions, type Metadata } from "./excel-host.ts";
+import { EXAMPLES, type KnownAnswer, publishedAnswers } from "./known-answers.ts";
 import { hasOfficeJs, PLATFORMS, routeOfficeJs, SKIPPED } from "./office-js.ts";
+import { served } from "./served.ts";
 
 const LONG = 120_000;
 const ENOUGH = 500; // published rows, at least
@@ -75,6 +75,16 @@ describe.skipIf(!hasOfficeJs)(`Microsoft's custom functions runtime${SKIPPED}`, 
       [new CellError("#VALUE!", expect.stringMatching(/^thickness must be .*; got "?abc/))],
       [new CellError("#VALUE!", expect.stringContaining("#REF!"))], // may come in but not go out
     ]);
+    await host.page.context().close();
+  });
+
+  it.each([
+    [null, 2],
+    ["", 2],
+    [0, 0],
+  ] as const)("tells an Excel that sends blanks as %j by its canary", async (blank, seen) => {
+    const host = await opened({ blank });
+    expect(await host.call("EMPTY.CELLS", [[[null], [null]]])).toBe(seen);
     await host.page.context().close();
   });
 
