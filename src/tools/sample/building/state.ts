@@ -2,14 +2,9 @@
  * What a sample's State cell says: whether the functions run here, and whether this Excel hands blank cells over as blank.
  * Where either fails nothing may be quoted.
  */
+import { DEAD, RUNNING, ZEROS } from "../../../job/state-words.ts";
 import type { SheetCell } from "../xlsx/model.ts";
 import { shop } from "./formulas.ts";
-
-export const RUNNING = "The functions are running.";
-const DEAD =
-  "The functions are NOT running here: every figure you see is an old one or an error. Install the add-in, or do not use this workbook for work.";
-const ZEROS =
-  "This Excel passes blank cells to the functions as 0, so their answers are wrong: update Excel, and quote nothing until then.";
 
 /** `version`: the cell of SHOP.VERSION; `blanks`: two cells or more in which nothing ever stands. */
 export const stateFormula = (version: string, blanks: string): string =>
