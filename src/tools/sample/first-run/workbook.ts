@@ -61,7 +61,7 @@ const SEND_BACK =
 
 const sheet = (): SheetModel => ({
   name: "First run",
-  widths: [20, 58, 34, 34, 9, 3, 3, 13, 11, 11, 11, 3, 13, 17, 10, 11],
+  widths: [23, 58, 34, 34, 9, 3, 3, 13, 11, 11, 11, 3, 13, 17, 10, 11],
   cells: [
     value(1, 1, "title", "First run in this Excel"),
     { row: 2, column: 1, style: "strong", formula: HEADLINE },
