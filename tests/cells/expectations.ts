@@ -66,6 +66,7 @@ const BY_TYPE: Record<string, Row> = {
   "list of bend numbers": FIGURE,
   anything: ANYTHING,
   bill: TABLE,
+  range: TABLE, // one cell is none
   calendar: TABLE,
   "cut plan": TABLE,
   routes: TABLE,
