@@ -38,6 +38,7 @@ import { cutPlan } from "./functions/cut-plan.ts";
 import { dateFinish } from "./functions/date-finish.ts";
 import { dateLateststart } from "./functions/date-lateststart.ts";
 import { dateSlack } from "./functions/date-slack.ts";
+import { emptyCells } from "./functions/empty-cells.ts";
 import { flatLength } from "./functions/flat-length.ts";
 import { functions } from "./functions/functions.ts";
 import { jetFeed } from "./functions/jet-feed.ts";
@@ -102,6 +103,7 @@ export const RECORDS: readonly AnyRecord[] = [
   dateFinish,
   dateLateststart,
   dateSlack,
+  emptyCells,
   flatLength,
   functions,
   jetFeed,

@@ -67,6 +67,7 @@ const BY_TYPE: Record<string, Row> = {
   anything: ANYTHING,
   bill: TABLE,
   table: TABLE,
+  range: TABLE, // one cell is none
   calendar: TABLE,
   date: RATE,
   hours: COUNT,

@@ -2,6 +2,7 @@
 import { airBendCells, airBends } from "./air-bends.ts";
 import { bendForce, bendForceFormulas } from "./bend-force.ts";
 import { bendGeometry, bendGeometryFormulas } from "./bend-geometry.ts";
+import { blankCells } from "./blank-cells.ts";
 import { jetLiftTolerance } from "./jet-lift-tolerance.ts";
 import { shear, shearFormulas } from "./shear.ts";
 import { sheet } from "./sheet.ts";
@@ -9,7 +10,16 @@ import { shopRules } from "./shop-rules.ts";
 import { tableFormulas, tables } from "./tables.ts";
 import { workedBill } from "./worked-bill.ts";
 
-export const calls = [...bendGeometry, ...bendForce, ...shear, ...sheet, ...jetLiftTolerance, ...tables, ...airBends];
+export const calls = [
+  ...bendGeometry,
+  ...bendForce,
+  ...shear,
+  ...sheet,
+  ...jetLiftTolerance,
+  ...tables,
+  ...airBends,
+  ...blankCells,
+];
 export const formulas = [
   ...bendGeometryFormulas,
   ...bendForceFormulas,

@@ -73,7 +73,8 @@ export function readRows<C extends Columns>(
   const rows: (Row<C> | WrongRow<C>)[] = [];
   for (let i = 1; i < matrix.length; i++) {
     const cells = matrix[i]!;
-    if (places.every(({ index }) => index < 0 || isBlank(cells[index] ?? null))) continue;
+    // Older builds of Excel pass the blanks of a range as 0, and a row of nothing but 0 is no part, tool or sheet.
+    if (places.every(({ index }) => index < 0 || isBlank(cells[index] || null))) continue;
     if (said > 0 && onlySays(cells)) continue;
     const row: Record<string, unknown> = { row: i + 1 };
     try {

@@ -39,7 +39,8 @@ export const recalc: Command = async (args, context) => {
   const bar = progressBar(jobs.length, context);
   const results = await runJobs(jobs, { now, verify: values.verify === true }, limits, (job, result) => {
     bar.step(job.in);
-    if (!context.interactive || result.report.status !== "fresh") bar.say(summaryLine(result.report));
+    if (!context.interactive || result.report.status !== "fresh" || result.report.note)
+      bar.say(summaryLine(result.report));
   });
   bar.end();
   const report = makeReport(context.version, results);

@@ -115,6 +115,13 @@ describe("repair formulas", () => {
     expect(book.at("Bill", 0, 0).value).toBe(2);
   });
 
+  it("leaves a copy that LibreOffice saved alone and names the cause", async () => {
+    const book = open({ Bill: [["a"]] });
+    leave(book, 1, 0, "=_xldudf_shop_bend_setback(0.04,0.16,90)");
+    expect(await repairFormulas(task)).toContain("LibreOffice stores #NAME?");
+    expect(book.at("Bill", 1, 0).value).toBe("#NAME?");
+  });
+
   it("says so when there is nothing to repair", async () => {
     open({ Bill: [["=1+1"]] });
     expect(await repairFormulas(task)).toBe("No call stands at #NAME?.");
