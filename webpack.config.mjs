@@ -1,8 +1,8 @@
 /**
  * Builds the add-in into dist: functions.js (the catalogue, registered in Excel), pane.js (the page, which uses the
- * functions' own copy of the catalogue), long.js (the worker for long calls), install.js, the pages themselves, and what
- * is made from the catalogue: functions.json, both manifests, icons, notices. The environment variable ORIGIN says where
- * dist is served.
+ * functions' own copy of the catalogue), line.js (the bill's line under the selection, loaded once the page stands),
+ * long.js (the worker for long calls), install.js, the pages themselves, and what is made from the catalogue:
+ * functions.json, both manifests, icons, notices. The environment variable ORIGIN says where dist is served.
  */
 import { readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
@@ -30,7 +30,13 @@ export default async function config({ origin, output, plugins = [] } = {}) {
     stats: "errors-warnings",
   };
   const path = output ?? resolve(root, "dist");
-  const files = { path, filename: "[name].js", globalObject: "globalThis" };
+  const files = {
+    path,
+    filename: "[name].js",
+    chunkFilename: "[name].js?[contenthash]",
+    globalObject: "globalThis",
+    publicPath: "",
+  };
   const add = new AddedFiles();
   const page = {
     ...common,

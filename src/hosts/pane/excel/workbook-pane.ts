@@ -8,7 +8,6 @@ import { insertHere } from "./insert.ts";
 import { readBook } from "./read-book.ts";
 import { recalculateAll } from "./recalculate.ts";
 import { repairFormulas } from "./repair.ts";
-import { SelectedLine } from "./selected-line.ts";
 import { startBill } from "./start-bill.ts";
 import { type Task, TaskBar } from "./task.ts";
 import { warnings } from "./warnings.ts";
@@ -44,6 +43,8 @@ export class WorkbookPane {
   };
 
   async start(): Promise<void> {
+    // Planning a bill is half of the page's code: the buttons do not wait for it.
+    const { SelectedLine } = await import(/* webpackChunkName: "line" */ "./selected-line.ts");
     const line = new SelectedLine((report, job) => {
       this.#line.replaceChildren(
         report

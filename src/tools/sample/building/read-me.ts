@@ -1,10 +1,13 @@
 import type { SheetCell, SheetModel } from "../xlsx/model.ts";
 import { value } from "./cells.ts";
 import { shop } from "./formulas.ts";
+import { stateCell } from "./state.ts";
 
 export const READ_ME = "Read me";
 /** Where the other sheets find whether the functions run. */
-export const STATE_CELL = "B6";
+const STATE_CELL = "B6";
+export const STATE = `'${READ_ME}'!${STATE_CELL}`;
+const NEVER_FILLED = "A4:B4";
 
 const STATUS: Lines = [
   ["clear", "No problem found against the tables given. It is no permission: the machine's plate decides."],
@@ -19,9 +22,6 @@ const CAUTIONS: readonly string[] = [
   "What a bracket may carry is not checked anywhere in this workbook. Ask a licensed engineer.",
   "Radius, springback and tons of an air bend scatter with the sheet. Bend a test strip of the same sheet before a run.",
 ];
-
-const DEAD =
-  "The functions are NOT running here: every figure you see is an old one or an error. Install the add-in, or do not use this workbook for work.";
 
 export type Lines = readonly (readonly [name: string, words: string])[];
 
@@ -44,7 +44,7 @@ export function readMeSheet({
     value(5, 1, "label", "Version"),
     { row: 5, column: 2, style: "wrapped", formula: shop("VERSION"), spills: ["wrapped"] },
     value(6, 1, "label", "State"),
-    { row: 6, column: 2, style: "strong", formula: `IF(ISERROR(B5),"${DEAD}","The functions are running.")` },
+    stateCell(6, 2, "B5", NEVER_FILLED),
   ];
   let row = 8;
   const section = (heading: string, lines: Lines) => {

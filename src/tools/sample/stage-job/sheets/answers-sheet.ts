@@ -1,6 +1,6 @@
 import { value } from "../../building/cells.ts";
 import { spillOf } from "../../building/formulas.ts";
-import { READ_ME, STATE_CELL } from "../../building/read-me.ts";
+import { STATE } from "../../building/read-me.ts";
 import { spillColumn } from "../../building/spill-block.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
@@ -59,7 +59,7 @@ export function answersSheet(): SheetModel {
     cells: [
       value(1, 1, "title", "Answers"),
       value(1, columnOf("Sentence"), "heading", JOB),
-      { row: 2, column: 1, style: "plain", formula: `'${READ_ME}'!${STATE_CELL}` },
+      { row: 2, column: 1, style: "plain", formula: STATE },
       ...TOTALS.flatMap(([label, formula, style], i) => total(3 + i, 2, label, formula, style)),
       ...WORDS.flatMap((word, i) =>
         total(3 + i, columnOf("Force"), word, `SUMPRODUCT(--(${column("Status")}="${word}"))`, "totalCount"),

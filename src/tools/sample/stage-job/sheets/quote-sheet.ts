@@ -1,8 +1,10 @@
 import type { SpillName } from "../../../../cells/record/spill-columns.ts";
 import { value } from "../../building/cells.ts";
 import { spillOf } from "../../building/formulas.ts";
+import { STATE } from "../../building/read-me.ts";
 import { spillColumn } from "../../building/spill-block.ts";
 import { HEADER_ROW as SPILL_ROW } from "../../building/spill-sheet.ts";
+import { onlyWhenRunning } from "../../building/state.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
 import { jobCell } from "./job-sheet.ts";
@@ -18,7 +20,7 @@ const summary = spillOf(`Summary!A${SPILL_ROW}`);
 const SUM_ROWS = 3;
 const column = (header: string): string => `INDEX(${all},0,${spillColumn(PRICE, header)})`;
 const charge = (name: string, header = "Price"): string =>
-  `_xlfn.XLOOKUP("${name}",${column("Part")},${column(header)},"")`;
+  onlyWhenRunning(STATE, `_xlfn.XLOOKUP("${name}",${column("Part")},${column(header)},"")`);
 const figure = (item: string, header: "Value" | "Note"): string =>
   `_xlfn.XLOOKUP("${item}",INDEX(${summary},0,1),INDEX(${summary},0,${spillColumn("BILL.SUMMARY", header)}),"")`;
 
@@ -76,7 +78,7 @@ export const quoteSheet = (): SheetModel => ({
     ...COLUMNS.map(([, title, , style], i) =>
       value(HEADER_ROW, i + 1, style === "text" || style === "wrapped" ? "header" : "headerRight", title),
     ),
-    { row: FIRST, column: 1, formula: LINES, spills: COLUMNS.map(([, , , style]) => style) },
+    { row: FIRST, column: 1, formula: onlyWhenRunning(STATE, LINES), spills: COLUMNS.map(([, , , style]) => style) },
   ],
   merges: NOTES.map((_, i) => `A${13 + i}:F${13 + i}`),
   frozen: { rows: HEADER_ROW, columns: 0 },
