@@ -1,10 +1,9 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
-import type { WorksheetFunction } from "../functions/define.ts";
 import { toBoolean, toNumber, toText } from "./coerce.ts";
-import type { Compiler } from "./compile.ts";
-import type { Code, Frame } from "./frame.ts";
+import type { Compiling } from "./compiling.ts";
+import type { Code, Frame, WorksheetFunction } from "./frame.ts";
 import { lift } from "./lift.ts";
 import { dereference } from "./reference.ts";
 import { isMatrix, type Value } from "./value.ts";
@@ -49,7 +48,7 @@ function convert(letter: string, value: CellValue | undefined): unknown {
 
 /** Compiles a call of a worksheet function: arguments by kind, array arguments of scalar parameters stretched. */
 export function compileCall(
-  compiler: Compiler,
+  compiler: Compiling,
   fn: WorksheetFunction,
   nodes: readonly (AstExpression | null)[],
   array: boolean,

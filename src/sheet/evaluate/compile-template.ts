@@ -2,10 +2,9 @@ import type { AstExpression } from "@borgar/fx/xlsx";
 import type { CellValue } from "../../units/cell.ts";
 import { functionName } from "../formula/function-name.ts";
 import { Compiler } from "./compile.ts";
-import type { Code, Grid } from "./frame.ts";
+import type { Code, Grid, Template } from "./frame.ts";
 import { lift } from "./lift.ts";
 import { binaryOperators, cancels } from "./operators.ts";
-import type { Template } from "./template.ts";
 import { isMatrix } from "./value.ts";
 
 /** Compiles a whole formula. `array` for array and dynamic-array formulas. */
@@ -52,6 +51,6 @@ function snapping(
 
 function rootCustom(grid: Grid, tree: AstExpression): string | undefined {
   if (tree.type !== "CallExpression" || tree.callee.type !== "Identifier") return undefined;
-  const { name, custom } = functionName(tree.callee.name);
+  const { name, custom } = functionName(tree.callee.name, grid.custom.namespace);
   return custom ? grid.custom.resolve(name) : undefined;
 }

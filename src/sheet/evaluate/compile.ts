@@ -2,26 +2,23 @@ import type { AstExpression } from "@borgar/fx/xlsx";
 import { CellError, type CellMatrix, type CellValue, ERROR_CODES, type ErrorCode } from "../../units/cell.ts";
 import { functionName } from "../formula/function-name.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
-import { worksheetFunction } from "../functions/registry.ts";
 import { compileCall } from "./call.ts";
-import { type Code, type Frame, type Grid, keep, type Scope } from "./frame.ts";
+import type { Compiling, Names } from "./compiling.ts";
+import type { Code, Frame, Grid, Scope, Template } from "./frame.ts";
+import { keep } from "./keep.ts";
 import { applyBinary, binaryOperators, unaryOperators } from "./operators.ts";
+import type { Precedent } from "./precedent.ts";
 import { areasOf, dereference, intersect, join, overlap } from "./reference.ts";
 import { compileRange, compileTable, type ReferenceCode } from "./reference-code.ts";
-import type { Precedent, Template } from "./template.ts";
 import { AreaList, errorOf, isMatrix, Lambda, NAME, NULL, NUM, RangeRef, VALUE, type Value } from "./value.ts";
-
-/** Names bound at this point of the formula, innermost last. */
-type Names = readonly string[];
 
 /**
  * Turns a formula tree into closures. `array` says whether an expression is evaluated as an array formula (every
  * element) or as an ordinary one (one cell of a range by implicit intersection); parameters of kind "a" switch it on.
  */
-export class Compiler {
+export class Compiler implements Compiling {
   readonly precedents: Precedent[] = [];
   dynamic = false;
-  /** The meaning depends on where the cell stands ([@Qty] without its table's name): not for other cells. */
   local = false;
 
   constructor(
@@ -31,7 +28,6 @@ export class Compiler {
     readonly column: number,
   ) {}
 
-  /** Code that may yield a reference. */
   code(node: AstExpression, array: boolean, names: Names): Code {
     switch (node.type) {
       case "Literal": {
@@ -62,7 +58,6 @@ export class Compiler {
     }
   }
 
-  /** Code that yields a plain value: one in an ordinary formula, possibly a matrix in an array formula. */
   single(node: AstExpression, array: boolean, names: Names): (frame: Frame) => CellValue | CellMatrix {
     if (node.type === "ReferenceIdentifier") {
       const reference = this.reference(node.value, node.kind, names);
@@ -194,13 +189,13 @@ export class Compiler {
       const hops = names.length - 1 - bound;
       return this.applyLambda((frame) => scopeAt(frame, hops), node.arguments, names);
     }
-    const { name, custom } = functionName(callee.name);
+    const { name, custom } = functionName(callee.name, this.grid.custom.namespace);
     if (custom) {
       const canonical = this.grid.custom.resolve(name);
       if (canonical !== undefined) return this.customCall(canonical, node.arguments, names);
-      return (frame) => frame.grid.unknownFunction(`SHOP.${name}`);
+      return (frame) => frame.grid.unknownFunction(`${frame.grid.custom.namespace}.${name}`);
     }
-    const known = worksheetFunction(name);
+    const known = this.grid.functions.find(name);
     if (known) {
       if (known.dynamic) this.dynamic = true;
       return compileCall(this, known, node.arguments, array, names);

@@ -1,10 +1,12 @@
 /** Adds a sheet with lines of text to a workbook's parts: the part, its type, its relation, its name in the workbook. */
 import type { Package } from "../package/package.ts";
 import { MAIN } from "../workbook/names.ts";
-import type { Put } from "./frozen-bytes.ts";
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+
+/** Puts a part's text into the package to be. */
+export type Put = (name: string, text: string) => void;
 
 /** `lines` are escaped already. What was put before is read again from `parts`. */
 export function addSheet(

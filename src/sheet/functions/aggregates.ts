@@ -1,8 +1,9 @@
 import { CellError } from "../../units/cell.ts";
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf } from "../evaluate/reference.ts";
 import { DIV0, isMatrix, isReference, NUM } from "../evaluate/value.ts";
-import { defineIn, type WorksheetFunction } from "./define.ts";
+import { defineIn } from "./define.ts";
 import { eachNumber, numbersA, numbersOf } from "./numbers.ts";
 import { runningSum } from "./running-sum.ts";
 

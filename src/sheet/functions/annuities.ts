@@ -1,7 +1,8 @@
 import { CellError } from "../../units/cell.ts";
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
-import { define, type WorksheetFunction } from "./define.ts";
+import { define } from "./define.ts";
 
 /** The annuity equation pv(1+r)^n + pmt(1+r*type)((1+r)^n - 1)/r + fv = 0 (Microsoft's description of PV). */
 export function payment(

@@ -1,9 +1,9 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, toMatrix } from "../evaluate/reference.ts";
 import { CALC, isReference, NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { define, defineIn, fail } from "./define.ts";
 import { sortRows, uniqueRows } from "./order.ts";
 
 const transposed = (rows: CellMatrix): CellMatrix => rows[0]!.map((_, c) => rows.map((row) => row[c]!));

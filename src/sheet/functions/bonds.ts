@@ -1,8 +1,9 @@
 import { CellError } from "../../units/cell.ts";
 import { type CalendarDay, dayOf, monthLength, serialOf } from "../evaluate/calendar.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NUM } from "../evaluate/value.ts";
 import { actualDays, days30Us, days360, yearFraction } from "./day-count.ts";
-import { define, fail, type WorksheetFunction } from "./define.ts";
+import { define, fail } from "./define.ts";
 
 interface Coupons {
   readonly before: CalendarDay;

@@ -1,6 +1,7 @@
 import type { CellError } from "../../units/cell.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NUM } from "../evaluate/value.ts";
-import { alias, define, type WorksheetFunction } from "./define.ts";
+import { alias, define } from "./define.ts";
 import { incompleteBeta, incompleteGamma, logGamma } from "./special-functions.ts";
 
 /** ln of "n over k". */

@@ -1,6 +1,7 @@
 import type { CellError } from "../../units/cell.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
-import { define, type WorksheetFunction } from "./define.ts";
+import { define } from "./define.ts";
 
 /** Fixed declining balance: the yearly rate is rounded to three places, the first year may have fewer months. */
 function declining(cost: number, salvage: number, life: number, period: number, months: number): number | CellError {

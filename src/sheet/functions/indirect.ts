@@ -1,4 +1,5 @@
-import { type Frame, keep } from "../evaluate/frame.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
 import { LAST_COLUMN, LAST_ROW, RangeRef, REF, type Value } from "../evaluate/value.ts";
 import { columnLetters } from "../formula/address.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";

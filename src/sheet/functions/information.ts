@@ -1,10 +1,11 @@
 import { CellError } from "../../units/cell.ts";
 import { toNumber } from "../evaluate/coerce.ts";
-import { keep } from "../evaluate/frame.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
 import { intersect } from "../evaluate/reference.ts";
 import { isMatrix, isReference, Lambda, NA, RangeRef, VALUE } from "../evaluate/value.ts";
 import { cellName, columnLetters } from "../formula/address.ts";
-import { define, defineIn, type WorksheetFunction } from "./define.ts";
+import { define, defineIn } from "./define.ts";
 
 /** ERROR.TYPE's numbers (Microsoft's description of ERROR.TYPE). */
 const ERROR_NUMBERS: Readonly<Record<string, number>> = {

@@ -1,8 +1,8 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { dereference, toMatrix } from "../evaluate/reference.ts";
 import { CALC, isMatrix, Lambda, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 
 function lambdaOf(value: Value, parameters: number): Lambda {
   if (value instanceof CellError) fail(value);

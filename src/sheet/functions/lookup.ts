@@ -1,8 +1,8 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { isMatrix, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import type { Vector } from "./exact-index.ts";
 import {
   binarySearch,

@@ -1,8 +1,9 @@
 import { CellError } from "../../units/cell.ts";
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { power } from "../evaluate/operators.ts";
 import { DIV0, NUM, VALUE } from "../evaluate/value.ts";
-import { define, defineIn, type WorksheetFunction } from "./define.ts";
+import { define, defineIn } from "./define.ts";
 import { numbersOf } from "./numbers.ts";
 import { arabic, roman } from "./roman.ts";
 

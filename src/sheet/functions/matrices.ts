@@ -1,9 +1,9 @@
 import { CellError, type CellMatrix } from "../../units/cell.ts";
 import { finite } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import { eachNumber } from "./numbers.ts";
 
 /** A matrix of numbers only; anything else in it has no answer. */

@@ -1,9 +1,9 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, intersect, toMatrix } from "../evaluate/reference.ts";
 import { AreaList, isMatrix, LAST_COLUMN, LAST_ROW, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
 import { columnLetters, parseCell } from "../formula/address.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import { indirect } from "./indirect.ts";
 
 /** INDEX: one cell, a whole row or column (0), out of a reference or an array. */

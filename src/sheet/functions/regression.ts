@@ -1,8 +1,8 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, REF, VALUE, type Value } from "../evaluate/value.ts";
-import { alias, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { alias, defineIn, fail } from "./define.ts";
 import { leastSquares } from "./least-squares.ts";
 import { meanOf } from "./statistics.ts";
 

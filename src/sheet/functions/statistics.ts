@@ -1,8 +1,8 @@
 import { CellError, type CellMatrix } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { alias, define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { alias, define, defineIn, fail } from "./define.ts";
 import { numbersA, numbersOf } from "./numbers.ts";
 
 export const sumOf = (x: readonly number[]): number => x.reduce((a, b) => a + b, 0);

@@ -1,9 +1,9 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, toMatrix } from "../evaluate/reference.ts";
 import { isReference, VALUE, type Value } from "../evaluate/value.ts";
 import { aggregates } from "./aggregates.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import { statistics } from "./statistics.ts";
 
 /** SUBTOTAL's and AGGREGATE's function numbers; from 14 on AGGREGATE's second number is an argument. */

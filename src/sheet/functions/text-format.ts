@@ -1,11 +1,12 @@
 import { format, isValidFormat } from "numfmt";
 import { CellError, type CellValue } from "../../units/cell.ts";
 import { DAYS_1904 } from "../evaluate/calendar.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { numberText } from "../evaluate/number-text.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { textNumber } from "../evaluate/text-number.ts";
 import { VALUE } from "../evaluate/value.ts";
-import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { define, defineIn, fail } from "./define.ts";
 import { roundTo } from "./round-to.ts";
 import { scientific } from "./scientific-format.ts";
 

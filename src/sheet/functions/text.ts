@@ -1,10 +1,10 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
 import { toText } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, toMatrix } from "../evaluate/reference.ts";
 import { isReference, VALUE, type Value } from "../evaluate/value.ts";
 import { wildcard } from "./criteria.ts";
-import { alias, define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { alias, define, defineIn, fail } from "./define.ts";
 
 const LONGEST = 32_767;
 

@@ -1,7 +1,8 @@
 import type { CellMatrix } from "../../units/cell.ts";
-import { type Frame, keep } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
 import { NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, type WorksheetFunction } from "./define.ts";
+import { defineIn } from "./define.ts";
 
 /** A recalculation must give the same result twice: random numbers keep their value unless the host brings dice. */
 const dice = (frame: Frame, name: string): (() => number) => frame.grid.random ?? keep("volatile", `${name} is random`);

@@ -1,6 +1,7 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
-import { Frame, Keep } from "../evaluate/frame.ts";
+import { Frame } from "../evaluate/frame.ts";
+import { Keep } from "../evaluate/keep.ts";
 import { dereference, intersect } from "../evaluate/reference.ts";
 import { isMatrix, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";

@@ -1,12 +1,12 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { compileTemplate } from "../evaluate/compile-template.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
-import { emptyGrid } from "../evaluate/empty-grid.ts";
 import { Frame } from "../evaluate/frame.ts";
 import { dereference } from "../evaluate/reference.ts";
 import { DEEPEST_NESTING, formulaDepth } from "../formula/depth.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
 import { serialNow } from "../formula/serial-now.ts";
+import { emptyGrid } from "./empty-grid.ts";
 
 export interface Answer {
   readonly value: CellValue | CellMatrix;
@@ -22,6 +22,7 @@ export function evaluateFormula(text: string, functions: CustomFunctions): Answe
   let unit: string | null = null;
   // The unit travels beside the value: the last call made is the root's when the root is a custom function.
   const listening: CustomFunctions = {
+    namespace: functions.namespace,
     resolve: (name) => functions.resolve(name),
     names: () => functions.names(),
     call: (name, args) => {

@@ -1,4 +1,4 @@
-import type { Table } from "../evaluate/frame.ts";
+import type { Table } from "../evaluate/table.ts";
 import { parseArea } from "../formula/address.ts";
 import { parseXml } from "../package/xml.ts";
 import { decodeEscapes } from "./escapes.ts";

@@ -1,4 +1,4 @@
-import type { Table } from "../evaluate/frame.ts";
+import type { Table } from "../evaluate/table.ts";
 import { refuse, refuseStrict } from "../package/file-refusal.ts";
 import { Package } from "../package/package.ts";
 import { parseXml } from "../package/xml.ts";

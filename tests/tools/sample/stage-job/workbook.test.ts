@@ -198,6 +198,7 @@ describe("the note about dead functions", () => {
     const text = state.text.replace(cellName(version.row, version.column), value);
     expect(text).not.toBe(state.text);
     return evaluateFormula(text, {
+      namespace: "SHOP",
       resolve: () => undefined,
       names: () => [],
       call: () => ({ value: null, unit: null }),
