@@ -1,6 +1,7 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { CellValue } from "../../units/cell.ts";
 import { functionName } from "../formula/function-name.ts";
+import type { Parsed } from "../formula/parse.ts";
 import { Compiler } from "./compile.ts";
 import type { Code, Grid, Template } from "./frame.ts";
 import { lift } from "./lift.ts";
@@ -10,13 +11,13 @@ import { isMatrix } from "./value.ts";
 /** Compiles a whole formula. `array` for array and dynamic-array formulas. */
 export function compileTemplate(
   grid: Grid,
-  parsed: { readonly tree: AstExpression; readonly literals: readonly (number | string)[] },
+  parsed: Pick<Parsed, "tree" | "literals" | "wrapped">,
   at: { readonly sheet: number; readonly row: number; readonly column: number },
   array: boolean,
 ): Template {
   const compiler = new Compiler(grid, at.sheet, at.row, at.column);
   const { tree } = parsed;
-  const sums = tree.type === "BinaryExpression" && (tree.operator === "+" || tree.operator === "-");
+  const sums = !parsed.wrapped && tree.type === "BinaryExpression" && (tree.operator === "+" || tree.operator === "-");
   return {
     code: sums ? snapping(compiler, tree, array) : compiler.code(tree, array, []),
     precedents: compiler.precedents,

@@ -13,6 +13,8 @@ export interface Compiling {
   readonly row: number;
   readonly column: number;
   readonly precedents: Precedent[];
+  /** May read cells no precedent names. */
+  dynamic: boolean;
   /** The meaning depends on where the cell stands ([@Qty] without its table's name): not for other cells. */
   local: boolean;
   /** Code that may yield a reference. */

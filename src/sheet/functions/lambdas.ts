@@ -6,7 +6,7 @@ import { defineIn, fail } from "./define.ts";
 
 function lambdaOf(value: Value, parameters: number): Lambda {
   if (value instanceof CellError) fail(value);
-  if (!(value instanceof Lambda) || value.parameters !== parameters) fail(VALUE);
+  if (!(value instanceof Lambda) || parameters < value.least || parameters > value.most) fail(VALUE);
   return value;
 }
 
