@@ -49,7 +49,9 @@ class SheetReader {
         if (tag.uri === MAIN) this.open(tag);
       },
       text: (piece) => this.text(piece),
-      close: (local, end) => this.close(local, end),
+      close: (local, end, uri) => {
+        if (uri === MAIN) this.close(local, end);
+      },
     });
   }
 
