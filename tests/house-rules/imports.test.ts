@@ -124,7 +124,7 @@ describe("what the lower layers may touch", () => {
       .filter(({ path }) => layerOf(path) !== "tools")
       .flatMap(({ path, text }) =>
         importsOf(text)
-          .filter((to) => !to.startsWith(".") && !to.startsWith("node:") && !(nameOf(to) in dependencies))
+          .filter((to) => !/^(?:[.#]|node:)/.test(to) && !(nameOf(to) in dependencies))
           .map((to) => `${path}: ${to}`),
       );
     expect(foreign).toEqual([]);

@@ -36,6 +36,39 @@ describe("reading", () => {
     ]);
   });
 
+  // The parser reads what the quick reader of cells does not know: both must see the same.
+  test.each([
+    ["a comment", '<row r="1"><!-- one --><c r="A1"><v>4</v></c><c r="B1"><f>A1&amp;"&lt;"</f></c></row>'],
+    ["character data", '<row r="1"><c r="A1"><v><![CDATA[4]]></v></c><c r="B1"><f>A1&amp;"&lt;"</f></c></row>'],
+    ["a numbered sign", '<row r="1"><c r="A1"><v>&#52;</v></c><c r="B1"><f>A1&amp;"&#x3C;"</f></c></row>'],
+    [
+      "blanks and apostrophes",
+      "<row r='1'>\n <c r='A1' ><v >4</v></c>\n <c r='B1'>\n<f>A1&amp;\"&lt;\"</f></c> </row>",
+    ],
+    [
+      "rich inline text",
+      '<row r="1"><c r="A1"><v>4</v></c><c r="B1"><f>A1&amp;C1</f></c><c r="C1" t="inlineStr"><is><r><t>&lt;</t></r></is></c></row>',
+    ],
+    [
+      "a comment that quotes the tag",
+      '<row r="1"><c r="A1"><v>4</v></c><c r="B1"><f>A1&amp;"&lt;"</f></c></row>',
+      "<!-- <sheetData> -->",
+    ],
+  ])("%s", (_what, xml, before = "") => {
+    const { output } = run(packageOf({ sheets: { Sheet1: `${before}<sheetData>${xml}</sheetData>` } }));
+    expect(valueAt(readWorkbook(output!), "B1")).toBe("4<");
+  });
+
+  test.each([
+    '<row r="1"><c r="A1"><v>&nosuch;</v></c></row>',
+    '<row r="1"><c r="A1"><v>4</c></row>',
+    '<row r="1"><c r="A1" r="B1"/></row>',
+    '<row r="1"><c r="A1"><v>\u0001</v></c></row>',
+    '<row r="1"><c r="A1"/>',
+  ])("%s is refused", (xml) => {
+    expect(run(sheetData(xml)).result.report.refused?.reason).toBe("damaged");
+  });
+
   test("a prefixed main namespace", () => {
     const xml =
       '<?xml version="1.0"?><x:worksheet xmlns:x="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><x:sheetData><x:row r="1"><x:c r="A1"><x:v>4</x:v></x:c><x:c r="B1"><x:f>A1*2</x:f><x:v>7</x:v></x:c></x:row></x:sheetData></x:worksheet>';

@@ -38,10 +38,9 @@ export function readWorkbook(bytes: Uint8Array): Workbook {
   const sheets = part.sheets.map(({ name, id }, index) => {
     const relation = relations.find((r) => r.id === id);
     const xml = relation?.type === "worksheet" ? opened.text(relation.target) : undefined;
-    const sheet = new Sheet(index, name, xml === undefined ? "" : relation!.target);
-    if (xml === undefined) return sheet;
+    if (xml === undefined) return new Sheet(index, name, "");
+    const sheet = readSheet(index, name, relation!.target, xml, context);
     sheetText.set(sheet.part, xml);
-    readSheet(sheet, xml, context);
     for (const { type, target } of opened.relationships(sheet.part)) {
       if (type !== "table") continue;
       const table = readTable(opened.text(target) ?? "<table/>", index);
