@@ -21,6 +21,7 @@ import { mathematics } from "./mathematics.ts";
 import { matrices } from "./matrices.ts";
 import { numberBases } from "./number-bases.ts";
 import { references } from "./references.ts";
+import { regex } from "./regex.ts";
 import { regression } from "./regression.ts";
 import { rounding } from "./rounding.ts";
 import { samplingDistributions } from "./sampling-distributions.ts";
@@ -59,6 +60,7 @@ const families = (): Readonly<Record<string, readonly WorksheetFunction[]>> => (
   mathematics,
   matrices,
   references,
+  regex,
   rounding,
   statistics,
   subtotals,

@@ -3,8 +3,8 @@ import { toText } from "../evaluate/coerce.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, firstValue, toMatrix } from "../evaluate/reference.ts";
 import { isReference, VALUE, type Value } from "../evaluate/value.ts";
-import { wildcard } from "./criteria.ts";
 import { alias, define, defineIn, fail } from "./define.ts";
+import { wildcard } from "./wildcards.ts";
 import { windowsByte, windowsCharacter } from "./windows-1252.ts";
 
 const LONGEST = 32_767;
@@ -48,13 +48,8 @@ function search(wanted: string, within: string, start: number): number {
   const from = Math.trunc(start) - 1;
   if (from < 0 || from > within.length) fail(VALUE);
   if (wanted === "") return from + 1;
-  const source = wildcard(wanted)
-    .source.replace(/^\^|\$$/g, "")
-    .replaceAll("[\\s\\S]*", "[\\s\\S]*?");
-  const pattern = new RegExp(source, "ig");
-  pattern.lastIndex = from;
-  const match = pattern.exec(within);
-  return match ? match.index + 1 : fail(VALUE);
+  const at = wildcard(wanted).search(within, from);
+  return at < 0 ? fail(VALUE) : at + 1;
 }
 
 function substitute(text: string, old: string, fresh: string, which: number | undefined): string {
