@@ -1,4 +1,5 @@
 import { CellError } from "../../units/cell.ts";
+import { withinLimit } from "../evaluate/array-limit.ts";
 import { finite } from "../evaluate/coerce.ts";
 import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { power } from "../evaluate/operators.ts";
@@ -159,7 +160,8 @@ export const mathematics: readonly WorksheetFunction[] = [
   define("GESTEP", "n?n", (a, step = 0) => (a >= step ? 1 : 0)),
   define("MUNIT", "n", (size) => {
     const n = Math.trunc(size);
-    if (n < 1 || n > 2000) return VALUE;
+    if (n < 1) return VALUE;
+    withinLimit(n, n);
     return Array.from({ length: n }, (_, i) => Array.from({ length: n }, (_, j) => (i === j ? 1 : 0)));
   }),
 ];

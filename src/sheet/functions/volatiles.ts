@@ -1,4 +1,5 @@
 import type { CellMatrix } from "../../units/cell.ts";
+import { withinLimit } from "../evaluate/array-limit.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { keep } from "../evaluate/keep.ts";
 import { NUM, VALUE, type Value } from "../evaluate/value.ts";
@@ -17,7 +18,8 @@ export const volatiles: readonly WorksheetFunction[] = [
   defineIn("RANDARRAY", "?NNNNB", (frame, rows = 1, columns = 1, low = 0, high = 1, whole = false): Value => {
     const roll = dice(frame, "RANDARRAY");
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
-    if (height < 1 || width < 1 || low > high || height * width > 5_000_000) return VALUE;
+    if (height < 1 || width < 1 || low > high) return VALUE;
+    withinLimit(height, width);
     const one = (): number => (whole ? low + Math.floor(roll() * (high - low + 1)) : low + roll() * (high - low));
     return Array.from({ length: height }, () => Array.from({ length: width }, one)) as CellMatrix;
   }),

@@ -2,6 +2,7 @@ import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts"
 import { compileTemplate } from "../evaluate/compile-template.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
 import { Frame } from "../evaluate/frame.ts";
+import { Keep } from "../evaluate/keep.ts";
 import { dereference } from "../evaluate/reference.ts";
 import { DEEPEST_NESTING, formulaDepth } from "../formula/depth.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
@@ -45,14 +46,21 @@ export function evaluateFormula(text: string, functions: CustomFunctions): Answe
   } catch (error) {
     if (error instanceof SyntaxRefusal)
       return { value: new CellError("#VALUE!", notAFormula(text, error)), unit: null };
+    if (error instanceof Keep) return { value: new CellError("#VALUE!", beyond(text, error)), unit: null };
     if (error instanceof RangeError)
       return { value: new CellError("#VALUE!", "formula nested too deeply"), unit: null };
     throw error;
   }
 }
 
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}...` : text);
+
 const notAFormula = (text: string, error: SyntaxRefusal): string =>
-  `formula must be a worksheet formula; got ${text.length > 60 ? `${text.slice(0, 57)}...` : text}; ${error.message}`;
+  `formula must be a worksheet formula; got ${shortened(text)}; ${error.message}`;
+
+/** What only a workbook, its files or a larger engine can answer. */
+const beyond = (text: string, { detail }: Keep): string =>
+  `formula must be one that can be calculated alone; got ${shortened(text)}; ${detail}`;
 
 /** A formula that refers to nothing answers 0 like in Excel; what a custom function leaves empty stays empty. */
 const plain = (value: CellValue | CellMatrix, custom: boolean): CellValue | CellMatrix =>
