@@ -9,6 +9,7 @@ export type RefusalReason =
   | "unsafe-path"
   | "not-a-workbook"
   | "unreadable"
+  | "unwritable"
   | "time"
   | "memory"
   | "internal";
