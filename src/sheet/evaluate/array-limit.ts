@@ -8,3 +8,11 @@ export function withinLimit(rows: number, columns: number): void {
   const cells = rows * columns;
   if (cells > MOST_CELLS) keep("depth", `an array of ${cells} cells; the limit is ${MOST_CELLS}`);
 }
+
+/** Steps of a loop whose length an argument says. */
+const MOST_STEPS = 10_000_000;
+
+/** The same for what is added up step by step. */
+export function withinSteps(steps: number): void {
+  if (steps > MOST_STEPS) keep("depth", `a calculation of ${steps} steps; the limit is ${MOST_STEPS}`);
+}

@@ -1,4 +1,5 @@
 import { CellError } from "../../units/cell.ts";
+import { withinSteps } from "../evaluate/array-limit.ts";
 import { finite } from "../evaluate/coerce.ts";
 import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
@@ -99,6 +100,7 @@ function cumulative(
   const pay = payment(rate, periods, present, 0, type);
   if (pay instanceof CellError) return pay;
   let sum = 0;
+  withinSteps(to - from);
   for (let period = from; period <= to; period++) {
     const part = interestPart(rate, period, periods, present, 0, type);
     if (part instanceof CellError) return part;

@@ -37,7 +37,9 @@ function combinations(n: number, k: number): number | CellError {
   const [all, some] = [Math.trunc(n), Math.trunc(k)];
   if (all < 0 || some < 0 || some > all) return NUM;
   let result = 1;
-  for (let i = 1; i <= Math.min(some, all - some); i++) result = (result * (all - Math.min(some, all - some) + i)) / i;
+  // Every step at least doubles what is not yet beyond all numbers: a thousand steps, whatever is asked.
+  for (let i = 1; i <= Math.min(some, all - some) && Number.isFinite(result); i++)
+    result = (result * (all - Math.min(some, all - some) + i)) / i;
   return finite(Math.round(result) < 2 ** 53 ? Math.round(result) : result, NUM);
 }
 
@@ -45,7 +47,7 @@ function permutations(n: number, k: number): number | CellError {
   const [all, some] = [Math.trunc(n), Math.trunc(k)];
   if (all < 0 || some < 0 || some > all) return NUM;
   let result = 1;
-  for (let i = 0; i < some; i++) result *= all - i;
+  for (let i = 0; i < some && Number.isFinite(result); i++) result *= all - i;
   return finite(result, NUM);
 }
 
@@ -121,10 +123,12 @@ export const mathematics: readonly WorksheetFunction[] = [
   defineIn("MULTINOMIAL", "s*", (frame, ...args) => {
     const whole = wholeNumbers(numbersOf(frame, args));
     if (whole instanceof CellError) return whole;
-    let total = 0;
+    // The largest first: it divides out, and from then on every step at least doubles the product.
+    const [largest = 0, ...rest] = whole.sort((a, b) => b - a);
+    let total = largest;
     let product = 1;
-    for (const n of whole) {
-      for (let i = 1; i <= n; i++) product = (product * ++total) / i;
+    for (const n of rest) {
+      for (let i = 1; i <= n && Number.isFinite(product); i++) product = (product * ++total) / i;
     }
     return finite(Math.round(product), NUM);
   }),

@@ -3,7 +3,7 @@ import type { CustomFunctions } from "../evaluate/custom-functions.ts";
 import { Frame } from "../evaluate/frame.ts";
 import { Keep } from "../evaluate/keep.ts";
 import { dereference, intersect } from "../evaluate/reference.ts";
-import { isMatrix, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
+import { isMatrix, NUM, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";
 import { ACTIVE, DONE, type FormulaCell, NEW } from "../workbook/formula-cell.ts";
 import type { Workbook } from "../workbook/workbook.ts";
@@ -282,7 +282,7 @@ function single(result: Value, frame: Frame): CellValue {
 
 function presentable(value: CellValue): CellValue {
   if (value === null) return 0;
-  if (typeof value === "number" && !Number.isFinite(value)) return REF;
+  if (typeof value === "number" && !Number.isFinite(value)) return NUM;
   return typeof value === "string" && value.length > LONGEST_TEXT ? VALUE : value;
 }
 
