@@ -19,6 +19,13 @@ export const aggregates: readonly WorksheetFunction[] = [
     });
     return finite(sum, NUM);
   }),
+  defineIn("PERCENTOF", "aa", (frame, part, all) => {
+    const [some, whole] = [part, all].map((given) => numbersOf(frame, [given]).reduce((a, b) => a + b, 0)) as [
+      number,
+      number,
+    ];
+    return whole === 0 ? DIV0 : finite(some / whole, NUM);
+  }),
   defineIn("AVERAGE", "s*", (frame, ...args) => {
     let sum = 0;
     let count = 0;
