@@ -5,7 +5,7 @@ import type { JobPlan } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import type { LineReport } from "../../papers/line-report.ts";
 import type { CustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
-import { keep } from "../../sheet/evaluate/frame.ts";
+import { keep } from "../../sheet/evaluate/keep.ts";
 import { cellName } from "../../sheet/formula/address.ts";
 import { serialNow } from "../../sheet/formula/serial-now.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";

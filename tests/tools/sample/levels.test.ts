@@ -7,7 +7,7 @@ import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { cellName } from "../../../src/sheet/formula/address.ts";
 import { Calculator } from "../../../src/sheet/graph/calculator.ts";
-import { coverage, Dependants } from "../../../src/sheet/graph/dependants.ts";
+import { coverage } from "../../../src/sheet/graph/dependants.ts";
 import type { FormulaCell } from "../../../src/sheet/workbook/formula-cell.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { SAMPLES } from "../../../src/tools/sample/file.ts";
@@ -37,23 +37,23 @@ function calculated(bytes: Uint8Array) {
   const workbook = readWorkbook(bytes);
   const calculator = new Calculator(workbook, { functions: shopFunctions });
   calculator.calculateAll();
-  return { workbook, cells: [...calculator.formulas()] };
+  return { workbook, cells: [...calculator.formulas()], readers: calculator.readers() };
 }
 
 /** The longest chain of calls in a workbook, as the cells that wait for each other. */
 function longestChain(bytes: Uint8Array): { levels: number; chain: string[] } {
-  const { workbook, cells } = calculated(bytes);
-  const readers = new Dependants(cells);
+  const { workbook, cells, readers } = calculated(bytes);
   const known = new Map<FormulaCell, { levels: number; chain: string[] }>();
   const from = (cell: FormulaCell): { levels: number; chain: string[] } => {
     const ready = known.get(cell);
     if (ready) return ready;
     known.set(cell, { levels: 0, chain: [] }); // a circle would come back here
     let after: { levels: number; chain: string[] } = { levels: 0, chain: [] };
-    readers.of(cell.sheet, coverage(cell), (reader) => {
+    // Those who read it by way of others as well: no chain gets longer by leaving one out.
+    for (const reader of readers.all([{ sheet: cell.sheet, area: coverage(cell) }])) {
       const next = from(reader);
       if (next.levels > after.levels) after = next;
-    });
+    }
     const own = nesting(cell.text);
     const name = `${workbook.sheets[cell.sheet]!.name}!${cellName(cell.row, cell.column)}`;
     const found = own === 0 ? after : { levels: own + after.levels, chain: [name, ...after.chain] };

@@ -43,22 +43,22 @@ export class WorkbookPane {
   };
 
   async start(): Promise<void> {
-    // Planning a bill is half of the page's code: the buttons do not wait for it.
-    const { SelectedLine } = await import(/* webpackChunkName: "line" */ "./selected-line.ts");
-    const line = new SelectedLine((report, job) => {
-      this.#line.replaceChildren(
-        report
-          ? lineView(report)
-          : element(
-              "p",
-              { class: "hint" },
-              job ? "Select a line of the bill to see it drawn and checked." : "No bill in this workbook yet.",
-            ),
-      );
-    });
     try {
       await Excel.run(async (context) => {
         this.#warning.textContent = warnings(await readBook(context)).join(" ");
+      });
+      // Planning a bill is half of the page's code: the buttons do not wait for it.
+      const { SelectedLine } = await import(/* webpackChunkName: "line" */ "./selected-line.ts");
+      const line = new SelectedLine((report, job) => {
+        this.#line.replaceChildren(
+          report
+            ? lineView(report)
+            : element(
+                "p",
+                { class: "hint" },
+                job ? "Select a line of the bill to see it drawn and checked." : "No bill in this workbook yet.",
+              ),
+        );
       });
       await line.follow();
     } catch (problem) {

@@ -42,7 +42,7 @@ const column = (header: string): string => `INDEX(${answers},0,${columnOf(header
 const TOTALS: readonly (readonly [label: string, formula: string, style: StyleName])[] = [
   ["Lines", `ROWS(${answers})`, "totalCount"],
   ["Quoted", `SUMPRODUCT(--(${of("Quoted")}="yes"))`, "totalCount"],
-  ["Pieces quoted", `SUMPRODUCT((${of("Quoted")}="yes")*N(+${column("Quantity")}))`, "totalCount"],
+  ["Pieces quoted", `SUM(IF(${of("Quoted")}="yes",${column("Quantity")}))`, "totalCount"],
 ];
 const WORDS = ["stop", "check", "clear"] as const;
 

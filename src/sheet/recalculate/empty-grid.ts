@@ -1,19 +1,20 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
-import { worksheetFunctionNames } from "../functions/registry.ts";
-import { compileTemplate } from "./compile-template.ts";
-import type { CustomFunctions } from "./custom-functions.ts";
-import type { Grid } from "./frame.ts";
+import { compileTemplate } from "../evaluate/compile-template.ts";
+import { type CustomFunctions, callableNames } from "../evaluate/custom-functions.ts";
+import type { Grid } from "../evaluate/frame.ts";
+import { worksheetFunctions } from "../functions/registry.ts";
 
 /** A workbook of one cell: nothing to refer to, everything else works. For `shop calc`. */
 export function emptyGrid(custom: CustomFunctions, now: number): Grid {
   const grid: Grid = {
     custom,
+    functions: worksheetFunctions,
     date1904: false,
     now,
     random: Math.random,
     unknownFunction: (name): CellValue => {
-      const known = [...custom.names().map((n) => `SHOP.${n}`), ...worksheetFunctionNames()];
+      const known = callableNames(custom, worksheetFunctions.names());
       return new CellError("#NAME?", `no function is called ${name}; nearest: ${nearest(name, known)}`);
     },
     sheetIndex: () => undefined,
