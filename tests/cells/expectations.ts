@@ -96,6 +96,7 @@ const BY_NAME: Record<string, Row> = {
   hardening_band: FROM_ZERO,
   opening_band: FROM_ZERO,
   die_angle: FIGURE,
+  punch_angle: FIGURE,
   // The mechanics begins at half a degree: right input, no answer.
   ...Object.fromEntries(
     ["AIR.BEND", "AIR.DEPTH", "AIR.SPRINGBACK", "AIR.TONNAGE", "STRIP.DEDUCTION"].map((name) => [

@@ -10,6 +10,7 @@ import {
 } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
+import { refuseCutOnly } from "./cut-only.ts";
 import { factValue } from "./fact-value.ts";
 
 export const TENSILE_LEVELS = ["minimum", "typical", "high"] as const;
@@ -20,6 +21,7 @@ const tensileFact = (material: Material, level: TensileLevel): Fact | undefined 
 
 /** Tensile strength. A material whose specification sets no minimum has none: that is #N/A, not a guess. */
 export function tensileStrength(material: Material, level: TensileLevel, work?: Working): Megapascals {
+  refuseCutOnly(material);
   const fact = tensileFact(material, level);
   if (!fact)
     throw noAnswer(

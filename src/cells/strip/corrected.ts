@@ -1,9 +1,9 @@
 /** One air bend with the shop's own correction laid over the mechanics. */
-import { type AirMethod, type AirTools, airBentRadius, mechanicsInput } from "../../calc/bend/air-bend.ts";
+import type { AirMethod, AirTools } from "../../calc/bend/air-bend.ts";
+import { type AirShape, airShape } from "../../calc/bend/air-shape.ts";
 import type { AirBend } from "../../calc/bend/mechanics/air-bend.ts";
-import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
-import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import type { KChoice } from "../../calc/bend/neutral-axis.ts";
+import { feasibleAirBend, type SolvedAirBend, solvedAirBend } from "../../calc/bend/solved-air-bend.ts";
 import { type AppliedCorrection, calibrated } from "../../calc/strip/apply.ts";
 import { correctedFraction } from "../../calc/strip/shop-correction.ts";
 import type { Material } from "../../data/materials/material.ts";
@@ -18,41 +18,48 @@ export interface Sheet {
   readonly corrections: readonly AppliedCorrection[];
 }
 
+const STRIPS = "test strips (measured)";
+
 /** An offset found in one contact says nothing about the other: only the row of this bend's own contact applies. */
 const rowFor = ({ material, corrections }: Sheet, bend: AirBend): AppliedCorrection | undefined =>
   corrections.find((row) => row.material === material.name && row.regime === bend.regime);
 
-/** What to solve for depth, force and springback. */
-export function correctedInput(sheet: Sheet, bendAngle: Degrees, work?: Working): AirBendInput {
-  const input = mechanicsInput(sheet.material, sheet.thickness, sheet.tools, work);
-  if (sheet.corrections.length === 0) return input;
-  const row = rowFor(sheet, airBendToAngle(input, bendAngle));
-  return row ? calibrated(input, row, work) : input;
+/** The bend solved for depth, force and springback, with the strength and springback that the shop's strips found. */
+export function correctedBend(sheet: Sheet, bendAngle: Degrees, work?: Working, anyFace = false): SolvedAirBend {
+  const { material, thickness, tools, corrections } = sheet;
+  const row =
+    corrections.length === 0 ? undefined : rowFor(sheet, solvedAirBend(material, thickness, bendAngle, tools).bend);
+  const solve = anyFace ? solvedAirBend : feasibleAirBend;
+  return solve(material, thickness, bendAngle, tools, work, (input) => (row ? calibrated(input, row, work) : input));
 }
 
-/** Radius of the bend and the neutral axis on it: by rule, or by mechanics with what the shop's strips found. */
+/** Radius of the bend and the neutral axis on it: as the method says, with what the shop's strips found. */
 export function radiusAndAxis(
   sheet: Sheet,
   bendAngle: Degrees,
   method: AirMethod,
-  k: KChoice,
+  k: KChoice | undefined,
   work?: Working,
-): { radius: Millimetres; k: KChoice } {
+): { radius: Millimetres; k: KChoice; axisSource: string } {
   const { material, thickness, tools, corrections } = sheet;
-  if (corrections.length > 0 && (method === "rule" || typeof k !== "number"))
+  const shape = (chosen: AirMethod): AirShape => airShape(material, thickness, bendAngle, tools, chosen, work);
+  if (corrections.length === 0) {
+    const { radius, neutralAxis, axisSource } = shape(method);
+    return k === undefined ? { radius, k: neutralAxis, axisSource } : { radius, k, axisSource: "given" };
+  }
+  if (method === "rule" || typeof k === "string")
     throw wrong(
       "correction",
-      'left out unless method is "mechanics" and k a number',
+      'left out unless method is "best" or "mechanics" and k a number or blank',
       "a range",
       "strips are compared with the mechanics",
     );
-  const radius = airBentRadius(material, thickness, bendAngle, tools, method, work);
-  if (corrections.length === 0 || typeof k !== "number") return { radius, k };
-  const row = rowFor(sheet, airBendToAngle(mechanicsInput(material, thickness, tools), bendAngle));
-  if (!row) return { radius, k };
-  const fraction = correctedFraction(k, row, radius / thickness);
-  return {
-    radius,
-    k: step(work, "K + c", "neutral axis with the shop's correction", fraction, "", "test strips (measured)"),
-  };
+  // The shop's own strips are nearer to this bend than any compared one: with them the mechanics rules.
+  const { radius, neutralAxis, axisSource, solved } = shape("mechanics");
+  const row = rowFor(sheet, solved!.bend);
+  const predicted = k ?? neutralAxis;
+  if (!row) return { radius, k: predicted, axisSource: k === undefined ? axisSource : "given" };
+  step(work, "Kp", "neutral axis as predicted", predicted, "", k === undefined ? axisSource : "given");
+  step(work, "c", "the shop's correction of it", correctedFraction(0, row, radius / thickness), "", STRIPS);
+  return { radius, k: correctedFraction(predicted, row, radius / thickness), axisSource: `Kp + c, ${STRIPS}` };
 }

@@ -1,6 +1,5 @@
 /** Test strips as the shop measured them, and what the mechanics had predicted for each. */
 import { mechanicsInput } from "../../calc/bend/air-bend.ts";
-import { NEUTRAL_FRACTION } from "../../calc/bend/mechanics/air-bend.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import type { StripRecord } from "../../calc/strip/shop-correction.ts";
 import { READING, stripDeduction } from "../../calc/strip/strip-deduction.ts";
@@ -55,7 +54,7 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
     thickness,
     tangentRadius: predicted.tangentRadius,
     measuredFraction: measured.neutralFraction,
-    predictedFraction: NEUTRAL_FRACTION,
+    predictedFraction: predicted.neutralFraction,
     deviation: measured.deviation,
     ...(perLength === undefined ? {} : { forceRatio: perLength / predicted.peakForce }),
     ...(opened === undefined ? {} : { springbackRatio: opened / predicted.springback }),

@@ -68,7 +68,7 @@ describe("BILL.BLANKS", () => {
   it("6061-T6 is locked across the grain even where nobody said so", () => {
     const one = billOf(["Width (in)"], ["A", "6061-T6", 0.125, 1, "2; 3", 90, 4]);
     const wide = range(["Punch", "Nose radius (in)", "Angle (deg)"], ["R3/8", 0.375, 60]);
-    const spill = ask("BILL.BLANKS", [one, BRAKE, range(DIES[0]!, ["V1", 1, 60]), wide, RATES]);
+    const spill = ask("BILL.BLANKS", [one, BRAKE, range(DIES[0]!, ["V1.5", 1.5, 60]), wide, RATES]);
     expect(columnOf(spill, "Grain")).toEqual(["length"]);
   });
 
