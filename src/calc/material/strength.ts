@@ -48,6 +48,15 @@ export const lowShearStrength = (material: Material, work?: Working): Megapascal
   const low = ofTensile(material, level, work);
   return material.shearStrength ? megapascals(Math.min(low, listed(material.shearStrength))) : low;
 };
+/**
+ * Shear strength that a guillotine's rating in this material stands for: that of the strongest sheet it covers, since the
+ * shear cuts that one too. Where an edition does not say, the lowest that the figures allow.
+ */
+export const ratedShearStrength = (material: Material, work?: Working): Megapascals => {
+  const fact = material.ratingCovers;
+  if (!fact) return lowShearStrength(material, work);
+  return step(work, "S covered", "shear strength that the rating covers", listed(fact), "MPa", cite(fact));
+};
 export const highShearStrength = (material: Material, work?: Working): Megapascals => {
   const high = ofTensile(material, material.tensileHigh ? "high" : "typical", work);
   return material.shearStrength ? megapascals(Math.max(high, listed(material.shearStrength))) : high;

@@ -6,7 +6,7 @@ import { type Millimetres, mm } from "../../units/quantity.ts";
 import { show } from "../../units/show.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
-import { highShearStrength, lowShearStrength, shearStrength } from "../material/strength.ts";
+import { highShearStrength, ratedShearStrength, shearStrength } from "../material/strength.ts";
 import { type Problem, statusOf } from "../problem.ts";
 import { knifeGap } from "./knife-gap.ts";
 import { maximumShearThickness, sameMaterial } from "./maximum-thickness.ts";
@@ -91,7 +91,7 @@ function thicknessProblem(
     ? sameMaterial(shear.ratedThickness, work)
     : maximumShearThickness(
         shear.ratedThickness,
-        lowShearStrength(rated, work),
+        ratedShearStrength(rated, work),
         highShearStrength(material, work),
         work,
       );
@@ -99,7 +99,7 @@ function thicknessProblem(
   // Between the careful and the ordinary figure a certificate can decide; above the ordinary one nothing can.
   const ordinary = same
     ? safe
-    : mm(Math.min(shear.ratedThickness, (shear.ratedThickness * lowShearStrength(rated)) / shearStrength(material)));
+    : mm(Math.min(shear.ratedThickness, (shear.ratedThickness * ratedShearStrength(rated)) / shearStrength(material)));
   const severity = atMost(thickness, ordinary) ? "check" : "stop";
   const rating = `${show(shear.ratedThickness, "length", system)} in ${rated.name}`;
   return {
