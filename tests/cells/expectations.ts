@@ -87,6 +87,7 @@ const BY_NAME: Record<string, Row> = {
   die_shoulder: FROM_ZERO,
   hole_distance: FROM_ZERO,
   vertical: FROM_ZERO, // from the floor
+  end_vertical: FROM_ZERO,
   travel: FROM_ZERO,
   lifts_per_minute: FROM_ZERO,
   pierce_time: FROM_ZERO,

@@ -28,6 +28,10 @@ export function airBendToAngle(input: AirBendInput, finalAngle: Degrees, near?: 
   return answer;
 }
 
+const NEAR_ENOUGH = 1e-7; // radians (numerical)
+/** Springback takes back a few hundredths of what the loaded angle grows by (numerical: only the first guess). */
+const FIRST_SLOPE = 0.97;
+
 /** The pose by secants from a neighbour's; undefined where they do not close in at once. */
 function poseNear(setup: BendSetup, finalAngle: number, near: SolvedAt): LoadedPose | undefined {
   const wanted = (finalAngle / 2) * DEGREE;
@@ -36,10 +40,11 @@ function poseNear(setup: BendSetup, finalAngle: number, near: SolvedAt): LoadedP
   let here = near.halfAngle;
   for (let turn = 0; turn < 6; turn++) {
     if (!(here > 0 && here < setup.largestHalfAngle)) return undefined;
-    const pose = loadedPose(setup, here, curvature, 1e-10);
+    // The first pose only says where to go on.
+    const pose = loadedPose(setup, here, curvature, turn === 0 ? 1e-4 : 1e-8);
     const excess = here - pose.springback - wanted;
-    if (Math.abs(excess) < 1e-9) return pose;
-    const slope = turn === 0 ? 1 : (excess - fBefore) / (here - before);
+    if (turn > 0 && Math.abs(excess) < NEAR_ENOUGH) return pose;
+    const slope = turn === 0 ? FIRST_SLOPE : (excess - fBefore) / (here - before);
     [before, fBefore] = [here, excess];
     here -= excess / slope;
     curvature = pose.path.end.curvature;
