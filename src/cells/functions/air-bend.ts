@@ -5,11 +5,12 @@ import { faceRoom } from "../../calc/bend/loaded-faces.ts";
 import { type AirBendBand, airBendBand } from "../../calc/bend/mechanics/air-bend-band.ts";
 import { withModelError } from "../../calc/bend/mechanics/model-error.ts";
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
+import { deviationsOf, USUAL } from "../../calc/bend/mechanics/usual-deviations.ts";
 import { feasibleAirBend, nearestWords } from "../../calc/bend/solved-air-bend.ts";
 import { FACE_CLEARANCE, K_DEFAULT } from "../../data/bend-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { type Degrees, type Millimetres, megapascals, mm } from "../../units/quantity.ts";
+import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { fromInternal, type QuantityKind, unitName } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
@@ -20,10 +21,7 @@ import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
 
-/** Half the width that holds 90 % of sheets and dies. Memory, unverified: mill certificates and calipers do better. */
-const USUAL = { thickness: 3, strength: 10, hardening: 10, opening: 1 };
-
-const percent = (what: string, fallback: number) =>
+const band = (what: string, fallback: number) =>
   number({
     description: `${what}: plus and minus so many per cent holds 9 of 10`,
     rule: { from: 0, to: 30 },
@@ -55,10 +53,10 @@ export const airBend = defineFunction({
   question: "What comes out of this bend: radius, deduction, springback, depth and force, each with its band?",
   parameters: {
     ...mechanicsParameters(),
-    thicknessBand: percent("Thickness", USUAL.thickness),
-    strengthBand: percent("Strength", USUAL.strength),
-    hardeningBand: percent("Hardening exponent", USUAL.hardening),
-    openingBand: percent("Die opening", USUAL.opening),
+    thicknessBand: band("Thickness", USUAL.thickness),
+    strengthBand: band("Strength", USUAL.strength),
+    hardeningBand: band("Hardening exponent", USUAL.hardening),
+    openingBand: band("Die opening", USUAL.opening),
     punchAngle: punchAngle(),
     units: units(),
     data: data(),
@@ -75,22 +73,22 @@ export const airBend = defineFunction({
     { system, work },
   ): CellMatrix => {
     const { input, bend, nearest } = feasibleAirBend(material, thickness, bendAngle, tools, work);
-    const { strength, exponent } = input.hardening;
-    const deviations = {
-      thickness: mm(thickness * (thicknessBand / 100)),
-      strength: megapascals(strength * (strengthBand / 100)),
-      exponent: exponent * (hardeningBand / 100),
-      dieOpening: mm(tools.dieOpening * (openingBand / 100)),
+    const percent = {
+      thickness: thicknessBand,
+      strength: strengthBand,
+      hardening: hardeningBand,
+      opening: openingBand,
     };
+    const deviations = deviationsOf(input, percent);
     const ofStock = airBendBand(input, { finalAngle: bendAngle }, deviations, bend);
-    const band = withModelError(ofStock, input, nearest.distance);
+    const widened = withModelError(ofStock, input, nearest.distance);
     const room = faceRoom(bend.loadedAngle, tools);
     const length = unitName("length", system);
     const byRule = ruleFigures(material, thickness, bendAngle, tools);
     return [
       [...COLUMNS],
       ...ROWS.map(([key, words, kind]) => {
-        const { value, lower, upper } = band[key];
+        const { value, lower, upper } = widened[key];
         const unit = unitName(kind, system);
         const symbol = SYMBOLS[key]; // springback and loaded angle stand in the working already
         if (symbol) step(work, symbol, words, value, INTERNAL_UNITS[kind]!, MECHANICS);

@@ -1,10 +1,10 @@
 import { bendDeduction } from "../../calc/bend/deduction.ts";
+import { radiusAndAxis } from "../../calc/strip/corrected-bend.ts";
 import { airNeutralAxis, airParameters, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { radiusAndAxis } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 
 export const airDeduction = defineFunction({

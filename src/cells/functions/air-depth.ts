@@ -1,10 +1,10 @@
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
+import { correctedBend } from "../../calc/strip/corrected-bend.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { correctedBend } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 
 export const airDepth = defineFunction({

@@ -1,13 +1,13 @@
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
+import { radiusAndAxis } from "../../calc/strip/corrected-bend.ts";
 import { airNeutralAxis, airSheet, airTools, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { radiusAndAxis } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 
 export const airFlat = defineFunction({

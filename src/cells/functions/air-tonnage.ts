@@ -1,4 +1,5 @@
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
+import { correctedBend } from "../../calc/strip/corrected-bend.ts";
 import { BOTTOMING_HIGH, BOTTOMING_LOW } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
 import { newtons } from "../../units/quantity.ts";
@@ -10,7 +11,6 @@ import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { correctedBend } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 
 export const airTonnage = defineFunction({

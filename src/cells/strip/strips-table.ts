@@ -52,6 +52,7 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
     material: material.name,
     regime: predicted.regime,
     thickness,
+    dieOpening: tools.dieOpening,
     tangentRadius: predicted.tangentRadius,
     measuredFraction: measured.neutralFraction,
     predictedFraction: predicted.neutralFraction,

@@ -1,15 +1,20 @@
-/** One air bend with the shop's own correction laid over the mechanics. */
-import type { AirMethod, AirTools } from "../../calc/bend/air-bend.ts";
-import { type AirShape, airShape } from "../../calc/bend/air-shape.ts";
-import type { AirBend } from "../../calc/bend/mechanics/air-bend.ts";
-import type { KChoice } from "../../calc/bend/neutral-axis.ts";
-import { feasibleAirBend, type SolvedAirBend, solvedAirBend } from "../../calc/bend/solved-air-bend.ts";
-import { type AppliedCorrection, calibrated } from "../../calc/strip/apply.ts";
-import { correctedFraction } from "../../calc/strip/shop-correction.ts";
+/**
+ * One air bend with the shop's own correction laid over the mechanics: what every flat, radius, force and depth of the
+ * same sheet over the same die is to be computed with. Without a row for it every digit is as if there were no strips.
+ */
+
 import type { Material } from "../../data/materials/material.ts";
 import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
+import type { AirMethod, AirTools } from "../bend/air-bend.ts";
+import { type AirShape, airShape } from "../bend/air-shape.ts";
+import type { AirBend } from "../bend/mechanics/air-bend.ts";
+import type { KChoice } from "../bend/neutral-axis.ts";
+import { feasibleAirBend, type SolvedAirBend, solvedAirBend } from "../bend/solved-air-bend.ts";
+import { type AppliedCorrection, calibrated } from "./apply.ts";
+import { correctionFor, correctionWords } from "./correction-for.ts";
+import { correctedFraction } from "./shop-correction.ts";
 
 export interface Sheet {
   readonly material: Material;
@@ -20,15 +25,18 @@ export interface Sheet {
 
 const STRIPS = "test strips (measured)";
 
-/** An offset found in one contact says nothing about the other: only the row of this bend's own contact applies. */
-const rowFor = ({ material, corrections }: Sheet, bend: AirBend): AppliedCorrection | undefined =>
-  corrections.find((row) => row.material === material.name && row.regime === bend.regime);
+const rowFor = (
+  { material, thickness, tools, corrections }: Sheet,
+  { regime }: AirBend,
+): AppliedCorrection | undefined =>
+  correctionFor(corrections, { material: material.name, thickness, dieOpening: tools.dieOpening, regime });
 
 /** The bend solved for depth, force and springback, with the strength and springback that the shop's strips found. */
 export function correctedBend(sheet: Sheet, bendAngle: Degrees, work?: Working, anyFace = false): SolvedAirBend {
   const { material, thickness, tools, corrections } = sheet;
   const row =
     corrections.length === 0 ? undefined : rowFor(sheet, solvedAirBend(material, thickness, bendAngle, tools).bend);
+  if (row) step(work, "strips", "the shop's own correction", correctionWords(row), "", STRIPS);
   const solve = anyFace ? solvedAirBend : feasibleAirBend;
   return solve(material, thickness, bendAngle, tools, work, (input) => (row ? calibrated(input, row, work) : input));
 }
@@ -59,6 +67,7 @@ export function radiusAndAxis(
   const row = rowFor(sheet, solved!.bend);
   const predicted = k ?? neutralAxis;
   if (!row) return { radius, k: predicted, axisSource: k === undefined ? axisSource : "given" };
+  step(work, "strips", "the shop's own correction", correctionWords(row), "", STRIPS);
   step(work, "Kp", "neutral axis as predicted", predicted, "", k === undefined ? axisSource : "given");
   step(work, "c", "the shop's correction of it", correctedFraction(0, row, radius / thickness), "", STRIPS);
   return { radius, k: correctedFraction(predicted, row, radius / thickness), axisSource: `Kp + c, ${STRIPS}` };
