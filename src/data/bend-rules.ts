@@ -27,7 +27,12 @@ export const HANDBOOK_SOFT = fact(0.55, "", "read", HANDBOOK);
 export const HANDBOOK_MEDIUM = fact(0.64, "", "read", HANDBOOK);
 export const HANDBOOK_HARD = fact(0.71, "", "read", HANDBOOK);
 
-export const FAA_RADIUS = fact(0.01743, "1/deg", "memory", FAA);
+export const FAA_RADIUS = fact(
+  0.01743,
+  "1/deg",
+  "memory",
+  `${FAA}, constant on R; a Navy training course prints 0.0173, geometry gives 0.01745`,
+);
 export const FAA_THICKNESS = fact(0.0078, "1/deg", "read", FAA);
 
 /** DIN k is twice our K: k = 0.65 + 0.5 lg(r/s) up to r/s = 5, 1 above. */

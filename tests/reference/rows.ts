@@ -3,6 +3,7 @@ import { airBendCells, airBends } from "./air-bends.ts";
 import { bendForce, bendForceFormulas } from "./bend-force.ts";
 import { bendGeometry, bendGeometryFormulas } from "./bend-geometry.ts";
 import { jetLiftTolerance } from "./jet-lift-tolerance.ts";
+import { materials20262 } from "./materials-2026-2.ts";
 import { measuredAnswers, measuredFormulas } from "./measured-answers.ts";
 import { shear, shearFormulas } from "./shear.ts";
 import { sheet } from "./sheet.ts";
@@ -19,6 +20,7 @@ export const calls = [
   ...tables,
   ...airBends,
   ...measuredAnswers,
+  ...materials20262,
 ];
 export const formulas = [
   ...bendGeometryFormulas,

@@ -8,7 +8,7 @@ import type { AirMethod, AirTools } from "./air-bend.ts";
 import { airRadiusByRule } from "./air-radius.ts";
 import { refusePastFaces } from "./loaded-faces.ts";
 import { MECHANICS } from "./mechanics/record-bend.ts";
-import { feasibleAirBend, nearestWords, type SolvedAirBend, solvedAirBend } from "./solved-air-bend.ts";
+import { feasibleAirBend, nearestWords, recordNearest, type SolvedAirBend, solvedAirBend } from "./solved-air-bend.ts";
 import { estimateSpringback } from "./springback-estimate.ts";
 
 /** What a flat is computed with: the radius a gauge reads, and the neutral axis on it. */
@@ -50,15 +50,18 @@ export function airShape(
   });
   const bend = [material, thickness, bendAngle, tools] as const;
   if (method === "mechanics") return byMechanics(feasibleAirBend(...bend, work), work);
-  const known = tools.dieAngle !== undefined || tools.punchAngle !== undefined;
-  const solved =
-    method === "best" || known
-      ? answerOrRefusal(() => solvedAirBend(...bend, method === "best" ? work : undefined))
-      : undefined;
+  const judged = tools.dieAngle !== undefined || tools.punchAngle !== undefined;
+  const solves = method === "best" || judged || work !== undefined;
+  const solved = solves
+    ? answerOrRefusal(() => solvedAirBend(...bend, method === "best" ? work : undefined))
+    : undefined;
   const loaded =
     solved instanceof Refusal ? estimatedLoadedAngle(material, thickness, bendAngle, tools) : solved?.bend.loadedAngle;
   if (loaded !== undefined) refusePastFaces(loaded, tools, work);
-  if (method === "rule" || solved === undefined) return byRule(work);
+  if (method === "rule" || solved === undefined) {
+    if (solved && !(solved instanceof Refusal)) recordNearest(solved.nearest, work);
+    return byRule(work);
+  }
 
   if (solved instanceof Refusal) {
     const why = `the rule, since the mechanics has no answer: ${solved.message}`;

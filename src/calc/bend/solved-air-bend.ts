@@ -57,7 +57,7 @@ const notGiven = ({ dieShoulder, dieAngle, friction }: AirTools) => ({
 export const nearestWords = ({ id, distance, inside, difference }: NearestBend): string =>
   `${inside ? "inside" : `outside, ${TRY_FIRST}`}: distance ${distance.toFixed(2)} to ${id} (${difference})`;
 
-function recordNearest(nearest: NearestBend, work: Working | undefined): void {
+export function recordNearest(nearest: NearestBend, work: Working | undefined): void {
   const source = "joint distance to the nearest compared bend, inside up to 1 (scales chosen)";
   step(work, "d", `compared, ${nearestWords(nearest)}`, nearest.distance, "", source);
 }
