@@ -78,7 +78,34 @@ const PROPERTIES: readonly Row[] = [
   ["usual radius", SHOPS, "memory", ["A36", 1], ["1018 CR", 1.5], ["304", 1], ["1100-O", 0], ["1100-H14", 0], ["3003-H14", 0.5], ["5052-H32", 1], ["5052-H34", 1.5]],
 ];
 
-export const materials20262: readonly Published[] = PROPERTIES.flatMap(([name, source, basis, ...values]) =>
+const strengths: readonly Published[] = [
+  ["1100-O", 180],
+  ["6061-T6", 410],
+  ["2024-T3", 690],
+].map(([material, value]) => ({
+  id: `2026.2: ${material}, hardening strength`,
+  call: ["MATERIAL.VALUE", material!, "hardening strength", "mm", "2026.2"] as const,
+  expected: value as number,
+  tolerance: 1e-9,
+  source: KALPAKJIAN,
+  basis: "read",
+}));
+
+const leastRadii: readonly Published[] = (
+  [
+    ["A36", "read"],
+    ["A572-50", "memory"],
+  ] as const
+).map(([material, basis]) => ({
+  id: `2026.2: ${material}, least radius of 1/4 in`,
+  call: ["BEND.MINRADIUS", material, 0.25, null, "in", "2026.2"] as const,
+  expected: 0.375,
+  tolerance: 1e-9,
+  source: "ASTM A6/A6M Appendix X4, Table X4.2: groups A to E 1.5 t",
+  basis,
+}));
+
+const properties: readonly Published[] = PROPERTIES.flatMap(([name, source, basis, ...values]) =>
   values.map(
     ([material, value]): Published => ({
       id: `2026.2: ${material}, ${name}`,
@@ -90,3 +117,5 @@ export const materials20262: readonly Published[] = PROPERTIES.flatMap(([name, s
     }),
   ),
 );
+
+export const materials20262: readonly Published[] = [...properties, ...strengths, ...leastRadii];
