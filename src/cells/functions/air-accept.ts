@@ -18,6 +18,7 @@ export const airAccept = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "row", columns: ["Verdict", "Sentence"] },
   example: { formula: '=INDEX(SHOP.AIR.ACCEPT(0.06,0.03,"A36",0.25,2),1,1)', answer: "ask" },
   source:

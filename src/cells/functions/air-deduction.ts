@@ -19,6 +19,7 @@ export const airDeduction = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.AIR.DEDUCTION("A36",0.25,90,2,,"rule"),3)', answer: 0.471 },
   source: "radius by mechanics or rule; 2 SB - BA (derived), k of the solved bend or 0.42 (fitted on finite elements)",

@@ -17,6 +17,7 @@ export const airDepth = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.AIR.DEPTH("A36",0.25,90,2,0.0625),2)', answer: 0.79 },
   source: MECHANICS,

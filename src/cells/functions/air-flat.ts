@@ -25,6 +25,7 @@ export const airFlat = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.AIR.FLAT("A36",0.25,"2;3",90,2,,"rule"),2)', answer: 4.53 },
   source: "sum of flanges less bend deductions at the radius the die gives (derived; radius by mechanics or rule)",

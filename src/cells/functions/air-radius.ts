@@ -8,6 +8,7 @@ export const airRadius = defineFunction({
   name: "AIR.RADIUS",
   question: "What inside radius does this sheet get over this die, whatever the drawing says?",
   parameters: { ...airParameters(), punchAngle: punchAngle(), units: units(), data: data() },
+  long: true,
   result: { kind: "length" },
   example: { formula: '=SHOP.AIR.RADIUS("304",0.125,90,1,,"rule")', answer: 0.21 },
   source:

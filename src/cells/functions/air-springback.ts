@@ -17,6 +17,7 @@ export const airSpringback = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "angle" },
   example: { formula: '=ROUND(SHOP.AIR.SPRINGBACK("A36",0.25,90,2,0.0625),1)', answer: 2.5 },
   source: MECHANICS,

@@ -34,6 +34,7 @@ export const airTonnage = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "force" },
   example: { formula: '=ROUND(SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625),0)', answer: 165 },
   source: `${MECHANICS}; bottoming 3-5 times the air-bend force (common practice)`,

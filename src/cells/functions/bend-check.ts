@@ -39,6 +39,7 @@ export const bendCheck = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "row", columns: ["Status", "Sentence"] },
   example: {
     formula:
