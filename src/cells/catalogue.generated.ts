@@ -44,6 +44,7 @@ import { functions } from "./functions/functions.ts";
 import { jetFeed } from "./functions/jet-feed.ts";
 import { jetTime } from "./functions/jet-time.ts";
 import { liftLimit } from "./functions/lift-limit.ts";
+import { liftPlace } from "./functions/lift-place.ts";
 import { materialList } from "./functions/material-list.ts";
 import { materialValue } from "./functions/material-value.ts";
 import { priceBreaks } from "./functions/price-breaks.ts";
@@ -109,6 +110,7 @@ export const RECORDS: readonly AnyRecord[] = [
   jetFeed,
   jetTime,
   liftLimit,
+  liftPlace,
   materialList,
   materialValue,
   priceBreaks,

@@ -27,7 +27,12 @@ export const HANDBOOK_SOFT = fact(0.55, "", "read", HANDBOOK);
 export const HANDBOOK_MEDIUM = fact(0.64, "", "read", HANDBOOK);
 export const HANDBOOK_HARD = fact(0.71, "", "read", HANDBOOK);
 
-export const FAA_RADIUS = fact(0.01743, "1/deg", "memory", FAA);
+export const FAA_RADIUS = fact(
+  0.01743,
+  "1/deg",
+  "memory",
+  `${FAA}, constant on R; a Navy training course prints 0.0173, geometry gives 0.01745`,
+);
 export const FAA_THICKNESS = fact(0.0078, "1/deg", "read", FAA);
 
 /** DIN k is twice our K: k = 0.65 + 0.5 lg(r/s) up to r/s = 5, 1 above. */
@@ -59,6 +64,9 @@ export const LOADED_SHARE = fact(
   "common practice",
   "brake rating over 60 % of the distance between housings; the plate or manual rules",
 );
+
+/** Degrees by which the loaded sheet must stay short of the faces of die and punch. */
+export const FACE_CLEARANCE = fact(1, "deg", "common practice", "1-2 degrees short of the die's faces");
 
 /** Opening of the die in thicknesses. */
 export const OPENING_USUAL = fact(8, "", "common practice", SHOP);

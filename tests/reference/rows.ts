@@ -4,6 +4,8 @@ import { bendForce, bendForceFormulas } from "./bend-force.ts";
 import { bendGeometry, bendGeometryFormulas } from "./bend-geometry.ts";
 import { blankCells } from "./blank-cells.ts";
 import { jetLiftTolerance } from "./jet-lift-tolerance.ts";
+import { materials20262 } from "./materials-2026-2.ts";
+import { measuredAnswers, measuredFormulas } from "./measured-answers.ts";
 import { shear, shearFormulas } from "./shear.ts";
 import { sheet } from "./sheet.ts";
 import { shopRules } from "./shop-rules.ts";
@@ -19,6 +21,8 @@ export const calls = [
   ...tables,
   ...airBends,
   ...blankCells,
+  ...measuredAnswers,
+  ...materials20262,
 ];
 export const formulas = [
   ...bendGeometryFormulas,
@@ -26,5 +30,6 @@ export const formulas = [
   ...shearFormulas,
   ...tableFormulas,
   ...shopRules,
+  ...measuredFormulas,
 ];
 export const cells = [...workedBill, ...airBendCells];

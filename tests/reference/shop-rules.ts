@@ -8,6 +8,14 @@ const PRACTICE = "common practice, worked by hand";
 
 const MARGIN = "margin = (price - cost) / price, mark-up = (price - cost) / cost, by definition; up to the cent";
 const CLOCK = "clock and calendar by hand";
+const PIECES = "counting pieces";
+const AREA = "area of pieces and sheet";
+const STRIP = "BD = A + B - L, by definition";
+const GEOMETRY = "plane geometry by hand";
+const CHANNEL_STOP = `${GROOVER_5}, eq. 19.6, and plane geometry by hand`;
+const GROOVER_FORCE = `${GROOVER_5}, eq. 19.8, solved by hand`;
+/** Sources that need nobody's word: definition, counting, geometry, or arithmetic on a book that was read. */
+const BY_REASONING = new Set([MARGIN, CLOCK, PIECES, AREA, STRIP, GEOMETRY, CHANNEL_STOP, GROOVER_FORCE]);
 const WEEK =
   'VSTACK({"Day","Start","End"},{"Monday","7:00","15:00"},{"Tuesday","7:00","15:00"},{"Wednesday","7:00","15:00"},{"Thursday","7:00","15:00"},{"Friday","7:00","15:00"})';
 
@@ -17,7 +25,14 @@ const rule = (
   expected: number,
   tolerance = 1e-9,
   source = PRACTICE,
-): PublishedFormula => ({ id, formula, expected, tolerance, source, basis: "memory" });
+): PublishedFormula => ({
+  id,
+  formula,
+  expected,
+  tolerance,
+  source,
+  basis: BY_REASONING.has(source) ? "derived" : "memory",
+});
 
 const BRAKE = 'VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",@,120,100})';
 const strips = (count: number) =>
@@ -113,7 +128,7 @@ const strip = (id: string, thickness: number, width: number, status: string): Pu
 export const shopRules: readonly PublishedFormula[] = [
   // V/2 / sin 45 = 1.4142 for 2 in; half of 1/4 in more is 1.5392, up to the next sixteenth.
   rule("least flange over 2 in", "=SHOP.BEND.MINFLANGE(0.25,2)", 1.5625),
-  rule("shortest flange over 2 in", '=SHOP.BEND.MINFLANGE(0.25,2,90,,"shortest")', Math.SQRT2),
+  rule("shortest flange over 2 in", '=SHOP.BEND.MINFLANGE(0.25,2,90,,"shortest")', Math.SQRT2, 1e-9, GEOMETRY),
   // 28.284 + 3 = 31.284 mm, up to the next millimetre; without rounding the margin shows in its place on the grid.
   rule("least flange over 40 mm", '=SHOP.BEND.MINFLANGE(6,40,90,,"safe","mm")', 32),
   // 10 V / 14.1421 + t/2 = 7.0711 + 0.9289: just over and just under a whole millimetre.
@@ -135,6 +150,16 @@ export const shopRules: readonly PublishedFormula[] = [
     "the beam's limit decides before the rating",
     `=IF(ISNUMBER(SHOP.BEND.MAXLENGTH("A36",SQRT(5/3*4/1.33/60)*0.999,2,${brake(100)},"Groover",60)),1,0)+IF(ISNA(SHOP.BEND.MAXLENGTH("A36",SQRT(5/3*4/1.33/60)*1.001,2,${brake(100)},"Groover",60)),1,0)`,
     2,
+    1e-9,
+    GROOVER_FORCE,
+  ),
+  // 150 tons over 120 in and 2 in at 58 ksi: t^2 = 150 x 2 x 2 / (1.33 x 58 x 120).
+  rule(
+    "thickest sheet by Groover's force",
+    `=SHOP.BEND.MAXTHICKNESS("A36",120,2,${brake(150)},"Groover",58)`,
+    Math.sqrt((150 * 2 * 2) / (1.33 * 58 * 120)),
+    1e-6,
+    GROOVER_FORCE,
   ),
   // The 5 to 20 thicknesses in which Lange's formula holds, and 0.5 to 10 mm.
   ...[
@@ -270,14 +295,20 @@ export const shopRules: readonly PublishedFormula[] = [
     1 - (0.5 - (Math.PI / 2) * 0.1775) / 2,
   ),
   // V / (4 sin^2 45) a radian.
-  rule("ram travel of one degree", '=INDEX(SHOP.STRIP.EVENNESS("0;60;120","90;90;90",2),6,2)', Math.PI / 180),
+  rule(
+    "ram travel of one degree",
+    '=INDEX(SHOP.STRIP.EVENNESS("0;60;120","90;90;90",2),6,2)',
+    Math.PI / 180,
+    1e-9,
+    GEOMETRY,
+  ),
   // 16 pieces of 24 x 12 in are the sheet of 96 x 48 in.
   rule(
     "a bill of exactly one sheet takes one",
     '=INDEX(SHOP.CUT.PLAN(VSTACK({"Part","Material","Thickness (in)","Flanges (in)","Width (in)","Quantity"},{"A","A36",0.25,"24",12,16}),VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"Shear 1",0.3125,98}),VSTACK({"Stock","Material","Thickness (in)","Length (in)","Width (in)","Price"},{"4x8","A36",0.25,96,48,300})),2,8)',
     1,
     0,
-    "area of pieces and sheet",
+    AREA,
   ),
 
   // A straight cut makes one piece two: four pieces of one sheet are three cuts.
@@ -286,16 +317,10 @@ export const shopRules: readonly PublishedFormula[] = [
     '=SUM(INDEX(SHOP.CUT.LIST(VSTACK({"Part","Material","Thickness (in)","Flanges (in)","Width (in)","Quantity"},{"A","A36",0.25,"48",24,4}),VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"Shear 1",0.3125,98}),VSTACK({"Stock","Material","Thickness (in)","Length (in)","Width (in)","Price"},{"4x8","A36",0.25,96,48,300})),0,9))',
     3,
     0,
-    "counting pieces",
+    PIECES,
   ),
   // What the two flanges lose to the bend, by definition.
-  rule(
-    "deduction of a test strip",
-    '=INDEX(SHOP.STRIP.DEDUCTION("A36",0.25,4.53,"2;3",90,2),1,1)',
-    0.47,
-    1e-9,
-    "BD = A + B - L, by definition",
-  ),
+  rule("deduction of a test strip", '=INDEX(SHOP.STRIP.DEDUCTION("A36",0.25,4.53,"2;3",90,2),1,1)', 0.47, 1e-9, STRIP),
   // Precisions add: 1 / deviation^2 is the prior's 1 / 0.05^2 and as much again for every strip alike.
   rule(
     "two strips alike weigh twice one",
@@ -310,7 +335,7 @@ export const shopRules: readonly PublishedFormula[] = [
     `=INDEX(${CHANNEL},2,5)`,
     40 - (10 - (Math.PI / 2) * 3.84) / 2,
     1e-6,
-    `${GROOVER_5}, eq. 19.6, and plane geometry by hand`,
+    CHANNEL_STOP,
   ),
 
   says("a soft alloy folds sharp", "clear", "", { material: "1100-H14", thickness: 0.125, opening: 1 }),

@@ -1,12 +1,9 @@
-import { PLATE_FROM_IN, PLATE_OVER, SHEET_OVER } from "../../data/bend-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { atLeast } from "../../units/nearly.ts";
-import { type Millimetres, mm, type Newtons, newtons } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
+import type { Millimetres, Newtons } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { isSteel, tensileStrength } from "../material/strength.ts";
-import { knownOrNot } from "./air-estimate.ts";
-import { bendForce } from "./tonnage.ts";
+import { thickestSheet } from "../material/thickest.ts";
+import { continuedLangeForce } from "./tonnage.ts";
 
 export interface ForceCases {
   /** Typical strength, nominal thickness. */
@@ -50,16 +47,13 @@ function solve(
   const bend = { thickness, bendLength, dieOpening, isSteel: isSteel(material) };
   const typical = tensileStrength(material, "typical", work);
   const ordinary = { ...bend, tensile: typical };
-  const byLange = knownOrNot(() => bendForce(ordinary, "Lange"));
-  const expected = byLange ?? bendForce(ordinary, "Groover");
-  step(work, "F expected", "expected force", expected, "N", "typical strength, nominal thickness; Lange, else Groover");
+  const expected = continuedLangeForce(ordinary, work);
+  step(work, "F expected", "expected force", expected, "N", "typical strength, nominal thickness; Lange, continued");
   const high = material.tensileHigh ? tensileStrength(material, "high", work) : typical;
-  const isPlate = material.radiusRule?.table === "ASTM A6" && atLeast(thickness, PLATE_FROM_IN.value * MM_PER_INCH);
-  const over = isPlate ? PLATE_OVER.value : SHEET_OVER.value;
-  const thick = { ...bend, thickness: mm(thickness * over), tensile: high };
-  const sameFormula = byLange === undefined ? undefined : knownOrNot(() => bendForce(thick, "Lange"));
-  // Where the thick sheet leaves the formula's range the other one goes on; it must never say less for more.
-  const worst = newtons(Math.max(expected, sameFormula ?? bendForce(thick, "Groover")));
+  const worst = continuedLangeForce(
+    { ...bend, thickness: thickestSheet(material, thickness, work), tensile: high },
+    work,
+  );
   step(work, "F worst", "worst case", worst, "N", "high strength, top of the thickness tolerance, same formula");
   return { expected, worst };
 }

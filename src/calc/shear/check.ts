@@ -15,7 +15,7 @@ import { type Millimetres, mm } from "../../units/quantity.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type Finding, type Severity, statusOf } from "../finding.ts";
-import { highShearStrength, lowShearStrength, shearStrength } from "../material/strength.ts";
+import { highShearStrength, ratedShearStrength, shearStrength } from "../material/strength.ts";
 import { maximumShearThickness, sameMaterial } from "./maximum-thickness.ts";
 
 export interface Shear {
@@ -58,12 +58,12 @@ function ratingFinding({ material, thickness }: ShearedBlank, shear: Shear, work
   const same = material.name === ratedIn.name;
   const safe = same
     ? sameMaterial(ratedThickness, work)
-    : maximumShearThickness(ratedThickness, lowShearStrength(ratedIn, work), highShearStrength(material, work), work);
+    : maximumShearThickness(ratedThickness, ratedShearStrength(ratedIn, work), highShearStrength(material, work), work);
   if (atMost(thickness, safe)) return undefined;
   // Between the careful and the ordinary figure a certificate can decide; above the ordinary one nothing can.
   const ordinary = same
     ? safe
-    : mm(Math.min(ratedThickness, (ratedThickness * lowShearStrength(ratedIn)) / shearStrength(material)));
+    : mm(Math.min(ratedThickness, (ratedThickness * ratedShearStrength(ratedIn)) / shearStrength(material)));
   const strongOnly = atMost(thickness, ordinary);
   return {
     about: "cutting",

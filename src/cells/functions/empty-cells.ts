@@ -1,6 +1,7 @@
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
+import { step } from "../../units/working.ts";
 import { defineFunction, type TableParameter } from "../record/record.ts";
 
 /** Two cells at least: builds of Excel that pass the blanks of a range as 0 pass a single one as it is. */
@@ -25,5 +26,6 @@ export const emptyCells = defineFunction({
   result: { kind: "count" },
   example: { formula: '=SHOP.EMPTY.CELLS({1,"",2})', answer: 1 },
   source: "the add-in itself",
-  calculate: ({ cells }) => cells.flat().filter(isBlank).length,
+  calculate: ({ cells }, { work }) =>
+    step(work, "n", "cells that came in as empty", cells.flat().filter(isBlank).length, "", "the add-in itself"),
 });
