@@ -37,3 +37,11 @@ test("no function answers infinity, NaN or nothing, and none throws", () => {
     { numRuns: 3_000 },
   );
 });
+
+test.each([
+  "BINOM.DIST.RANGE(1E+308,0.5,1E+300)",
+  "BINOM.INV(1E+308,0.5,0.5)",
+  "HYPGEOM.DIST(1E+300,1E+300,1E+300,1E+301,TRUE)",
+])("%s comes to an end where counting on by one changes nothing", (formula) => {
+  expect(evaluateFormula(formula, noCustomFunctions).value).toBeDefined();
+});

@@ -31,6 +31,9 @@ function binomial(successes: number, trials: number, p: number, cumulative: bool
   return cumulative ? binomialLower(k, n, p) : binomialMass(k, n, p);
 }
 
+/** From the largest number a cell holds down to one. */
+const MOST_HALVINGS = 1100;
+
 /** Smallest k whose cumulative probability reaches the criterion. */
 function binomialInverse(trials: number, p: number, alpha: number): number | CellError {
   const n = Math.trunc(trials);
@@ -44,7 +47,8 @@ function binomialInverse(trials: number, p: number, alpha: number): number | Cel
     return n;
   }
   let [low, high] = [0, n];
-  while (low < high) {
+  // Beyond 2^53 one more is the same number: the halvings are counted.
+  for (let halvings = 0; low < high && halvings < MOST_HALVINGS; halvings++) {
     const middle = Math.floor((low + high) / 2);
     if (binomialLower(middle, n, p) >= alpha) high = middle;
     else low = middle + 1;
@@ -83,7 +87,8 @@ export const countingDistributions: readonly WorksheetFunction[] = [
     if (n < 0 || p < 0 || p > 1 || a < 0 || a > n || b < a || b > n) return NUM;
     withinSteps(b - a);
     let sum = 0;
-    for (let k = a; k <= b; k++) sum += binomialMass(k, n, p);
+    // Counted from 0: beyond 2^53 one more is the same number, and a loop to it never ends.
+    for (let i = 0; i <= b - a; i++) sum += binomialMass(a + i, n, p);
     return sum;
   }),
   binomInv,
@@ -94,8 +99,9 @@ export const countingDistributions: readonly WorksheetFunction[] = [
     if (!cumulative) return hypergeometric(k, sample, successes, population);
     withinSteps(k);
     let sum = 0;
-    for (let i = Math.max(0, Math.trunc(sample + successes - population)); i <= Math.trunc(k); i++) {
-      const p = hypergeometric(i, sample, successes, population);
+    const least = Math.max(0, Math.trunc(sample + successes - population));
+    for (let i = 0; i <= Math.trunc(k) - least; i++) {
+      const p = hypergeometric(least + i, sample, successes, population);
       if (typeof p !== "number") return p;
       sum += p;
     }
