@@ -1,7 +1,8 @@
 /**
  * Builds the add-in into dist: functions.js (the catalogue, registered in Excel), pane.js (the page, which uses the
- * functions' own copy of the catalogue), long.js (the worker for long calls), the page itself, and what is made from the
- * catalogue: functions.json, both manifests, icons, notices. The environment variable ORIGIN says where dist is served.
+ * functions' own copy of the catalogue), line.js (the bill's line under the selection, loaded once the page stands),
+ * long.js (the worker for long calls), install.js, the pages themselves, and what is made from the catalogue:
+ * functions.json, both manifests, icons, notices. The environment variable ORIGIN says where dist is served.
  */
 import { readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
@@ -23,11 +24,19 @@ export default async function config({ origin, output, plugins = [] } = {}) {
     devtool: false,
     // Webpack's own minimizer drops what nobody calls; the one of esbuild-loader left half as much again.
     module: { rules: [{ test: /\.ts$/, loader: "esbuild-loader", options: { target: OLDEST_ENGINE } }] },
+    // Shortest ids: nothing is kept from one build to the next that would need steady ones.
+    optimization: { moduleIds: "size", chunkIds: "size", mangleExports: "size" },
     performance: { hints: false }, // the size limits are a test
     stats: "errors-warnings",
   };
   const path = output ?? resolve(root, "dist");
-  const files = { path, filename: "[name].js", globalObject: "globalThis" };
+  const files = {
+    path,
+    filename: "[name].js",
+    chunkFilename: "[name].js?[contenthash]",
+    globalObject: "globalThis",
+    publicPath: "",
+  };
   const add = new AddedFiles();
   const page = {
     ...common,
@@ -44,21 +53,46 @@ export default async function config({ origin, output, plugins = [] } = {}) {
         chunks: ["functions", "pane"],
         hash: true, // a browser's old copy of the scripts must not outlive an update
       }),
-      new CopyPlugin({ patterns: ["./src/hosts/pane/pane.css", "./src/hosts/pane/about.html"] }),
+      new CopyPlugin({
+        patterns: [
+          "./src/hosts/pane/pane.css",
+          "./src/hosts/pane/about.html",
+          { from: "./CHANGELOG.md", to: "changelog.txt" },
+          { from: "./LICENSE", to: "license.txt", toType: "file" },
+        ],
+      }),
       ...generator.outlineModules().map(outlineInstead),
       add.plugin(() => generator.distFiles(projectFile(), origin ?? process.env.ORIGIN ?? generator.DEFAULT_ORIGIN)),
+      ...plugins,
+    ],
+  };
+  // Compiled apart: what it shared with functions.js, which every workbook loads, would make that one larger.
+  const install = {
+    ...common,
+    name: "install",
+    dependencies: ["page"], // which empties the folder first
+    entry: { install: "./src/hosts/install/install.ts" },
+    output: files,
+    plugins: [
+      new HtmlPlugin({
+        template: "./src/hosts/install/install.html",
+        filename: "install.html",
+        hash: true,
+      }),
+      ...generator.outlineModules().map(outlineInstead),
+      add.plugin(() => ({})),
       ...plugins,
     ],
   };
   const worker = {
     ...common,
     name: "worker",
-    dependencies: ["page"], // which empties the folder first
+    dependencies: ["install"],
     entry: { long: "./src/hosts/excel/long.ts" },
     output: files,
     plugins: [add.plugin(() => ({ "third-party-notices.txt": generator.notices(add.bundled) })), ...plugins],
   };
-  return [page, worker];
+  return [page, install, worker];
 }
 
 const projectFile = () => JSON.parse(readFileSync(resolve(root, "package.json"), "utf8"));

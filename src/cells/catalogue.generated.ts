@@ -28,6 +28,8 @@ import { billPrice } from "./functions/bill-price.ts";
 import { billRoute } from "./functions/bill-route.ts";
 import { billSetups } from "./functions/bill-setups.ts";
 import { billSheets } from "./functions/bill-sheets.ts";
+import { billStations } from "./functions/bill-stations.ts";
+import { billSummary } from "./functions/bill-summary.ts";
 import { billTimes } from "./functions/bill-times.ts";
 import { billWhatif } from "./functions/bill-whatif.ts";
 import { blankWeight } from "./functions/blank-weight.ts";
@@ -36,11 +38,13 @@ import { cutPlan } from "./functions/cut-plan.ts";
 import { dateFinish } from "./functions/date-finish.ts";
 import { dateLateststart } from "./functions/date-lateststart.ts";
 import { dateSlack } from "./functions/date-slack.ts";
+import { emptyCells } from "./functions/empty-cells.ts";
 import { flatLength } from "./functions/flat-length.ts";
 import { functions } from "./functions/functions.ts";
 import { jetFeed } from "./functions/jet-feed.ts";
 import { jetTime } from "./functions/jet-time.ts";
 import { liftLimit } from "./functions/lift-limit.ts";
+import { liftPlace } from "./functions/lift-place.ts";
 import { materialList } from "./functions/material-list.ts";
 import { materialValue } from "./functions/material-value.ts";
 import { priceBreaks } from "./functions/price-breaks.ts";
@@ -90,6 +94,8 @@ export const RECORDS: readonly AnyRecord[] = [
   billRoute,
   billSetups,
   billSheets,
+  billStations,
+  billSummary,
   billTimes,
   billWhatif,
   blankWeight,
@@ -98,11 +104,13 @@ export const RECORDS: readonly AnyRecord[] = [
   dateFinish,
   dateLateststart,
   dateSlack,
+  emptyCells,
   flatLength,
   functions,
   jetFeed,
   jetTime,
   liftLimit,
+  liftPlace,
   materialList,
   materialValue,
   priceBreaks,

@@ -12,6 +12,7 @@ export const NAMESPACE = "SHOP";
 
 /** The functions as a host calls them. A call never throws. */
 export const shopFunctions = {
+  namespace: NAMESPACE,
   resolve: (name: string): string | undefined => findRecord(name)?.name,
   names: (): readonly string[] => RECORDS.map((record) => record.name),
   call: (name: string, given: readonly Argument[]): CallResult => callRecord(findRecord(name)!, given),

@@ -27,7 +27,12 @@ export const HANDBOOK_SOFT = fact(0.55, "", "read", HANDBOOK);
 export const HANDBOOK_MEDIUM = fact(0.64, "", "read", HANDBOOK);
 export const HANDBOOK_HARD = fact(0.71, "", "read", HANDBOOK);
 
-export const FAA_RADIUS = fact(0.01743, "1/deg", "memory", FAA);
+export const FAA_RADIUS = fact(
+  0.01743,
+  "1/deg",
+  "memory",
+  `${FAA}, constant on R; a Navy training course prints 0.0173, geometry gives 0.01745`,
+);
 export const FAA_THICKNESS = fact(0.0078, "1/deg", "read", FAA);
 
 /** DIN k is twice our K: k = 0.65 + 0.5 lg(r/s) up to r/s = 5, 1 above. */
@@ -59,9 +64,9 @@ export const LOADED_SHARE = fact(
   "common practice",
   "brake rating over 60 % of the distance between housings; the plate or manual rules",
 );
+
 /** Degrees by which the loaded sheet must stay short of the faces of die and punch. */
 export const FACE_CLEARANCE = fact(1, "deg", "common practice", "1-2 degrees short of the die's faces");
-export const FACE_CLEARANCE_SAFE = fact(2, "deg", "common practice", "1-2 degrees short of the die's faces");
 
 /** Opening of the die in thicknesses. */
 export const OPENING_USUAL = fact(8, "", "common practice", SHOP);
@@ -87,9 +92,6 @@ export const PLATE_FROM_IN = fact(0.1875, "in", "memory", "plate begins at 3/16 
 
 /** "Down to about" a usual radius: so much of it is still usual. */
 export const ABOUT_USUAL = fact(0.9, "", "common practice", "a usual radius is known to a tenth at best");
-
-/** A bend tighter than this multiple of the thickness is a problem in steel, whatever is usual. */
-export const STEEL_TIGHTEST = fact(0.5, "", "memory", "steel below about half its thickness");
 
 /** What the mechanics of an air bend takes where the call does not say. */
 export const FRICTION = fact(0.1, "", "memory", "dry steel on a polished die shoulder, textbooks 0.1-0.15");

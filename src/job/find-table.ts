@@ -1,5 +1,7 @@
 /** Finds a table in a workbook by what its header row says, wherever it stands and whatever the sheet is called. */
-import { type CellMatrix, type CellValue, isBlank } from "../units/cell.ts";
+import type { TableName } from "../bill/nouns/shop.ts";
+import { fitsHeader, foldHeader } from "../cells/tables/recognized.ts";
+import { type CellMatrix, isBlank } from "../units/cell.ts";
 import { type Book, type BookSheet, cellAt } from "./book.ts";
 
 export interface FoundTable {
@@ -11,39 +13,13 @@ export interface FoundTable {
   readonly matrix: CellMatrix;
 }
 
-/** Any one of the words of each entry must stand in the header, and none of `lacks`; units in brackets do not count. */
-export interface TableWords {
-  readonly has: readonly (readonly string[])[];
-  readonly lacks?: readonly string[];
-}
+/** The first range of the workbook whose header row tells this table. */
+export const findTable = (book: Book, name: TableName | "bill"): FoundTable | undefined =>
+  findTableWhere(book, (titles) => fitsHeader(name, titles));
 
-const WITHOUT_UNIT = /\s*[([][^)\]]*[)\]]\s*$/;
-
-/** A word as headers are compared: without unit, case, blanks and dots. */
-export function foldHeader(cell: CellValue): string {
-  if (typeof cell !== "string") return "";
-  const known = folded.get(cell);
-  if (known !== undefined) return known;
-  const word = cell
-    .replace(WITHOUT_UNIT, "")
-    .toLowerCase()
-    .replace(/[\s\-_.:*]+/g, "");
-  if (folded.size >= MOST_FOLDED) folded.clear();
-  folded.set(cell, word);
-  return word;
-}
-
-/** The same sheets are looked through after every edit. */
-const folded = new Map<string, string>();
-const MOST_FOLDED = 10_000; // chosen: about a megabyte
-
-export function findTable(book: Book, { has, lacks = [] }: TableWords): FoundTable | undefined {
-  const wanted = has.map((any) => any.map(foldHeader));
-  const unwanted = lacks.map(foldHeader);
-  const found = runsOf(book).find(
-    ({ titles }) =>
-      wanted.every((any) => any.some((word) => titles.has(word))) && !unwanted.some((word) => titles.has(word)),
-  );
+/** @param fits asked of the folded words of a row of cells. */
+export function findTableWhere(book: Book, fits: (titles: ReadonlySet<string>) => boolean): FoundTable | undefined {
+  const found = runsOf(book).find(({ titles }) => fits(titles));
   if (!found) return undefined;
   const { sheet, top, left, right } = found;
   return { sheet, top, left, matrix: tableBelow(sheet, top, left, right) };

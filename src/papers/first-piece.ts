@@ -1,31 +1,41 @@
-/** What is measured on the first piece of every part, with room to write; one page a part. */
-
-import type { LineWork } from "../job/line-report.ts";
+/** What is measured on the first piece of every quoted part, with room to write; one page a part. */
+import { lineName } from "../bill/line-name.ts";
+import type { Strip } from "../bill/nouns/line.ts";
+import type { QuotedLine } from "../bill/plan.ts";
+import { releaseOf } from "../bill/release.ts";
 import { show, showNumber, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { BLANK, BOX, facts, heading, table } from "./page.ts";
 
-export function firstPiece({ line, check, bends }: LineWork, system: UnitSystem): string {
+type Measured = readonly [what: string, wanted: string, allowed: string];
+
+export function firstPiece(answer: QuotedLine, system: UnitSystem): string {
+  const { line, blank, bend } = answer.plan;
   const length = (value: number) => show(value, "length", system, 4);
   const tolerance = line.tolerance === undefined ? "as drawn" : `± ${show(line.tolerance, "length", system, 2)}`;
-  const measured: (readonly [string, string, string])[] = [
+  // Letters, as in the drawing of the flat, so that nobody takes the second direction for the first.
+  const strip = ({ flanges, angles }: Strip, name: (i: number) => string): Measured[] =>
+    angles.length === 0
+      ? []
+      : [
+          ...flanges.map((flange, i): Measured => [`Flange ${name(i)}, outside`, length(flange), tolerance]),
+          ...angles.map((angle, i): Measured => [`Bend ${name(i)}`, `${showNumber(Math.abs(angle))}°`, "as drawn"]),
+        ];
+  const measured: Measured[] = [
     ["Sheet thickness", length(line.thickness), ""],
-    ["Blank length", showReading(check.blank.length, system), ""],
-    ["Blank width", showReading(check.blank.width, system), ""],
-    ...line.main.flanges.map((flange, i) => [`Flange ${i + 1}, outside`, length(flange), tolerance] as const),
-    ...line.main.angles.map((angle, i) => [`Bend ${i + 1}`, `${showNumber(Math.abs(angle))}°`, "as drawn"] as const),
-    ...(bends[0]
-      ? [
-          [
-            "Inside radius",
-            showReading(bends[0].part.bends[0]!.insideRadius, system),
-            line.radius === undefined ? "" : `drawing ${length(line.radius)}`,
-          ] as const,
-        ]
-      : []),
+    ["Blank length", showReading(blank.length, system), ""],
+    ["Blank width", showReading(blank.width, system), ""],
+    ...strip(line.main, (i) => `${i + 1}`),
+    ...(line.cross ? strip(line.cross, (i) => String.fromCharCode("A".charCodeAt(0) + i)) : []),
   ];
+  if (bend)
+    measured.push([
+      "Inside radius",
+      showReading(bend.radius, system),
+      line.radius === undefined ? "" : `drawing ${length(line.radius)}`,
+    ]);
   return [
-    heading(`First piece: ${line.part}`),
+    heading(`First piece: ${lineName(answer)}`, releaseOf(answer)),
     facts([
       ["Material", line.material.name],
       ["Pieces", showNumber(line.quantity, 7)],

@@ -1,40 +1,75 @@
-/** What goes on the truck, by the area where it is wanted. */
-
-import type { LineWork } from "../job/line-report.ts";
+/** What goes on the truck in the order it is loaded, by the area where it is wanted. */
+import { type LoadedLine, weightOf } from "../bill/load/plan-load.ts";
+import { type BillPlan, isQuoted } from "../bill/plan.ts";
+import { Refusal } from "../units/refusal.ts";
+import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { BOX, heading, table, text } from "./page.ts";
+import { leftOut } from "./left-out.ts";
+import { BOX, heading, paragraph, table, text } from "./page.ts";
 
-export function loadIn(works: readonly LineWork[], describe: (work: LineWork) => string, system: UnitSystem): string {
-  const weight = (value: number) => show(value, "mass", system, 4);
-  const areas = new Map<string, LineWork[]>();
-  for (const work of works) areas.set(work.line.area, [...(areas.get(work.line.area) ?? []), work]);
-  const sections = [...areas]
-    .sort(([a], [b]) => a.localeCompare(b, "en"))
-    .map(([area, some]) => {
-      const all = some.reduce((sum, { line, check }) => sum + line.quantity * check.blank.weight, 0);
-      const rows = some.map((work) => [
-        work.line.part,
-        describe(work),
-        showNumber(work.line.quantity, 7),
-        weight(work.check.blank.weight),
-        weight(work.line.quantity * work.check.blank.weight),
-        { markup: BOX },
-        { markup: BOX },
-      ]);
-      return `<h2>${text(area === "" ? "No area stated" : area)}: ${text(weight(all))}</h2>${table(
-        [
-          { title: "Part" },
-          { title: "Description" },
-          { title: "Pieces", number: true },
-          { title: "Each", number: true },
-          { title: "Together", number: true },
-          { title: "Loaded" },
-          { title: "Arrived" },
-        ],
-        rows,
-      )}`;
-    });
-  const whole = works.reduce((sum, { line, check }) => sum + line.quantity * check.blank.weight, 0);
-  return `${heading("Load-in list")}<p>All together ${text(weight(whole))}, weights of the blanks. Lift with two or with a hoist where one piece or one pile is heavy.</p>${sections.join("")}`;
+export function loadIn(plan: BillPlan): string {
+  const { system } = plan.shop;
+  const title = heading("Load-in list");
+  const loaded = refusalOr(() => plan.load);
+  if (loaded instanceof Refusal) return `${title}${paragraph(`No order of loading: ${loaded.message}`)}`;
+  const weight = show(weightOf(loaded), "mass", system, 4);
+  const left = plan.lines.filter((line) => !isQuoted(line));
+  return [
+    title,
+    `<p>All together ${text(weight)}, weights of the blanks. Loaded in this order: what is needed first goes on last.</p>`,
+    ...byArea(loaded).map((rows) => area(rows, system)),
+    left.length > 0 ? `<h2>Not loaded</h2>${leftOut(left, system)}` : "",
+  ].join("\n");
+}
+
+interface Row {
+  readonly order: number;
+  readonly loaded: LoadedLine;
+}
+
+/** Neighbors of one area; an area never comes twice, since the plan keeps its lines together. */
+function byArea(loaded: readonly LoadedLine[]): Row[][] {
+  const found: Row[][] = [];
+  loaded.forEach((line, i) => {
+    const row = { order: i + 1, loaded: line };
+    const last = found.at(-1);
+    if (last && last[0]!.loaded.plan.line.area === line.plan.line.area) last.push(row);
+    else found.push([row]);
+  });
+  return found;
+}
+
+function area(rows: readonly Row[], system: UnitSystem): string {
+  const mass = (value: number) => show(value, "mass", system, 4);
+  const { area: name } = rows[0]!.loaded.plan.line;
+  const together = mass(weightOf(rows.map(({ loaded }) => loaded)));
+  return `<h2>${text(name === "" ? "No area stated" : name)}: ${text(together)}</h2>${table(
+    [
+      { title: "Order", number: true },
+      { title: "Part", short: true },
+      { title: "Description" },
+      { title: "Pieces", number: true },
+      { title: "Each", number: true },
+      { title: "Stacks", number: true },
+      { title: "Full stack", number: true },
+      { title: "Lift a piece" },
+      { title: "Lift a stack" },
+      { title: "Loaded" },
+      { title: "Arrived" },
+    ],
+    rows.map(({ order, loaded: { plan, stacks, stackWeight, liftPiece, liftStack } }) => [
+      String(order),
+      plan.line.part,
+      plan.line.description,
+      showNumber(plan.line.quantity, 7),
+      mass(plan.blank.weight),
+      showNumber(stacks, 7),
+      mass(stackWeight),
+      liftPiece,
+      liftStack,
+      { markup: BOX },
+      { markup: BOX },
+    ]),
+  )}`;
 }

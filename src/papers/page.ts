@@ -9,6 +9,19 @@ export interface Paper {
   readonly pages: readonly string[];
 }
 
+/** What the papers were made from, beside the plan. */
+export interface PaperFacts {
+  /** The workbook's file name. */
+  readonly name: string;
+  readonly version: string;
+  readonly edition: string;
+  readonly date: string;
+  /** Cells whose value may be out of date. */
+  readonly stale: number;
+  /** What is wrong with the workbook's tables, a sentence each. */
+  readonly missing: readonly string[];
+}
+
 export const GENERATOR = "Bracket Bill print";
 
 const STYLE = `
@@ -26,10 +39,10 @@ h2 { margin: 4mm 0 1mm; font-size: 12pt; break-after: avoid; }
 p { margin: 1mm 0; }
 .head { display: flex; justify-content: space-between; align-items: baseline; gap: 6mm; border-bottom: 2px solid #000; padding-bottom: 1mm; }
 .head .status { font-size: 14pt; font-weight: 700; white-space: nowrap; }
-.stop .status, .unreadable .status { border: 2px solid #000; padding: 0 2mm; }
+.stop .status, .hold .status { border: 2px solid #000; padding: 0 2mm; }
 .facts { display: grid; grid-template-columns: repeat(5, 1fr); gap: 1mm 3mm; margin: 2mm 0; }
 .facts dt { font-size: 9pt; }
-.facts dd { margin: 0; font-size: 12pt; font-weight: 600; line-height: 1.15; }
+.facts dd { margin: 0; font-size: 11pt; font-weight: 600; line-height: 1.15; }
 .drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
 .drawings.many { grid-template-columns: repeat(4, 1fr); gap: 2mm; }
 .drawings.many svg { max-height: 36mm; }
@@ -50,11 +63,13 @@ td.number { white-space: nowrap; }
 td.short, th.short { white-space: nowrap; }
 .stops td { font-size: 14pt; }
 .cautions { font-size: 9.5pt; line-height: 1.25; }
+.cautions .box { width: 4mm; height: 4mm; }
 .cuts, .strips { font-size: 8.5pt; line-height: 1.15; }
 .cuts td { padding: 0.3mm 1mm; }
 .cuts th { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
-.cuts td:nth-child(6) { width: 46%; }
+.cuts td:nth-child(6) { width: 42%; }
+.cuts td:nth-child(7) { width: 16%; }
 td .blank { min-width: 15mm; }
 .strips .blank { min-width: 12mm; }
 .cuts .box { width: 3.4mm; height: 3.4mm; vertical-align: -0.5mm; }
@@ -63,8 +78,10 @@ td .blank { min-width: 15mm; }
 ul { margin: 1mm 0; padding-left: 5mm; }
 .findings { font-size: 9pt; line-height: 1.2; }
 .cautions li { list-style: none; margin-left: -5mm; }
-.total td { border-top: 1.5px solid #000; font-weight: 700; }
+tfoot { display: table-row-group; }
+tfoot td { border-top: 1px solid #000; font-weight: 700; }
 .foot { font-size: 9pt; margin-top: 3mm; }
+.number-of-plan { font-size: 8pt; margin-top: 2mm; }
 `;
 
 export const document = ({ title, pages }: Pick<Paper, "title" | "pages">): string =>
@@ -87,20 +104,34 @@ export interface Column {
 /** Cells are text; what is markup already (a box to tick) is given as { markup }. */
 export type Cell = string | { readonly markup: string };
 
-export function table(columns: readonly Column[], rows: readonly (readonly Cell[])[], kind = ""): string {
+/** @param foot rows that sum up. */
+export function table(
+  columns: readonly Column[],
+  rows: readonly (readonly Cell[])[],
+  kind = "",
+  foot: readonly (readonly Cell[])[] = [],
+): string {
   const attribute = ({ number, short }: Column) => (number ? ' class="number"' : short ? ' class="short"' : "");
   const cell = (content: Cell, i: number) =>
     `<td${attribute(columns[i]!)}>${typeof content === "string" ? text(content) : content.markup}</td>`;
-  return `<table class="${kind}"><thead><tr>${columns.map((column) => `<th${attribute(column)} scope="col">${text(column.title)}</th>`).join("")}</tr></thead><tbody>${rows
-    .map((row) => `<tr>${row.map(cell).join("")}</tr>`)
-    .join("")}</tbody></table>`;
+  const body = (some: readonly (readonly Cell[])[]) => some.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("");
+  const head = columns.map((column) => `<th${attribute(column)} scope="col">${text(column.title)}</th>`).join("");
+  const sums = foot.length > 0 ? `<tfoot>${body(foot)}</tfoot>` : "";
+  return `<table class="${kind}"><thead><tr>${head}</tr></thead><tbody>${body(rows)}</tbody>${sums}</table>`;
 }
 
 export const facts = (rows: readonly (readonly [string, string])[]): string =>
   `<dl class="facts">${rows.map(([name, value]) => `<div><dt>${text(name)}</dt><dd>${text(value)}</dd></div>`).join("")}</dl>`;
 
+/** Nothing where there is nothing to list. */
 export const list = (lines: readonly string[], kind = ""): string =>
-  `<ul class="${kind}">${lines.map((line) => `<li>${kind === "cautions" ? `${BOX} ` : ""}${text(line)}</li>`).join("")}</ul>`;
+  lines.length === 0
+    ? ""
+    : `<ul class="${kind}">${lines.map((line) => `<li>${kind === "cautions" ? `${BOX} ` : ""}${text(line)}</li>`).join("")}</ul>`;
 
-export const heading = (title: string, status?: string): string =>
-  `<div class="head ${status ?? ""}"><h1>${text(title)}</h1>${status ? `<span class="status">${text(status)}</span>` : ""}</div>`;
+export const paragraph = (words: string, kind = ""): string =>
+  words === "" ? "" : `<p${kind === "" ? "" : ` class="${kind}"`}>${text(words)}</p>`;
+
+/** @param mark what stands out at its right: STOP, HOLD ... */
+export const heading = (title: string, mark?: string): string =>
+  `<div class="head ${mark?.toLowerCase() ?? ""}"><h1>${text(title)}</h1>${mark ? `<span class="status">${text(mark)}</span>` : ""}</div>`;

@@ -1,50 +1,93 @@
-/** The quote as the workbook's own BILL.PRICE says it: pieces and prices, none of the shop's costs. */
+/** The quote: pieces and prices of the plan, none of the shop's costs; what is not quoted stands there with the reason. */
+import { lineName } from "../bill/line-name.ts";
+import type { Job } from "../bill/nouns/shop.ts";
+import type { Instant } from "../bill/pictures.ts";
+import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
+import { noQuoteSays, notFromPlateSays, withoutSays } from "../bill/says.ts";
+import { Refusal } from "../units/refusal.ts";
+import { refusalOr } from "../units/remember.ts";
+import { showNumber } from "../units/show.ts";
+import { dayAndTime } from "./day.ts";
+import { BLANK, type Cell, facts, heading, paragraph, table } from "./page.ts";
 
-import type { Book } from "../job/book.ts";
-import { findTable, foldHeader } from "../job/find-table.ts";
-import { type CellValue, isBlank, isCellError } from "../units/cell.ts";
-import { BLANK, heading, table } from "./page.ts";
-
-const PRICES = { has: [["Part"], ["Quantity"], ["Unit price"], ["Price"]] } as const;
-
-export function quotePage(book: Book, describe: (part: string) => string): string {
-  const found = findTable(book, PRICES);
-  if (!found)
-    return `${heading("Quote")}<p>This workbook has no prices: no sheet holds what BILL.PRICE answers (columns Part, Quantity, Unit price, Price). Nothing is quoted without it.</p>`;
-  const [header = [], ...rows] = found.matrix;
-  const column = (title: string) => header.findIndex((cell) => foldHeader(cell) === foldHeader(title));
-  const at = (row: readonly CellValue[], title: string): CellValue => row[column(title)] ?? null;
-  const shown = (value: CellValue): string => (isCellError(value) ? value.code : isBlank(value) ? "" : String(value));
-  const lines = rows.map((row) => {
-    const part = shown(at(row, "Part"));
-    const message = shown(at(row, "Message"));
-    return [
-      part,
-      isBlank(at(row, "Quantity")) ? "" : describe(part),
-      shown(at(row, "Quantity")),
-      money(at(row, "Unit price")),
-      message !== "" && isBlank(at(row, "Price")) ? "no price" : money(at(row, "Price")),
-    ];
-  });
+export function quotePage(plan: BillPlan, date: string): string {
+  const head = quoteHead(plan, date);
+  const money = refusalOr(() => plan.money);
+  if (money instanceof Refusal)
+    return `${head}${paragraph(`No prices: ${money.message}. Nothing is quoted without them.`)}`;
+  const priced = plan.lines.map((line) => ({ line, answer: priceOf(line, plan) }));
+  const rows = priced.flatMap(({ line, answer }): Cell[][] =>
+    typeof answer === "string"
+      ? []
+      : [
+          [
+            lineName(line),
+            line.plan!.line.description,
+            showNumber(line.plan!.line.quantity, 7),
+            moneySays(answer.unitPrice),
+            moneySays(answer.price),
+          ],
+        ],
+  );
+  const left = priced.flatMap(({ line, answer }) =>
+    typeof answer === "string" ? [[lineName(line), line.plan?.line.description ?? "", answer]] : [],
+  );
+  const { minimum, rush, total } = money.charges;
+  const sum = (words: string, amount: number, note = ""): Cell[] => [words, note, "", "", moneySays(amount)];
   return [
-    heading("Quote"),
-    `<p>To ${BLANK} &nbsp; date ${BLANK} &nbsp; good until ${BLANK}</p>`,
+    head,
     table(
       [
-        { title: "Part" },
+        { title: "Part", short: true },
         { title: "Description" },
         { title: "Pieces", number: true },
         { title: "Price each", number: true },
         { title: "Price", number: true },
       ],
-      lines,
+      rows,
+      "",
+      [
+        ...(minimum > 0 ? [sum("Minimum charge", minimum)] : []),
+        ...(rush > 0 ? [sum("Rush", rush)] : []),
+        sum("Total", total, withoutSays(left.length)),
+      ],
     ),
-    "<p class=\"foot\">What a bracket carries is not checked by this shop's calculation; that is a licensed engineer's work.</p>",
+    left.length > 0
+      ? `<h2>Not quoted</h2>${table([{ title: "Part", short: true }, { title: "Description" }, { title: "Why" }], left)}`
+      : "",
+    "<p class=\"foot\">Prices hold for the whole list: tools are set up once and shared. What a bracket carries is not checked by this shop's calculation; that is a licensed engineer's work.</p>",
   ].join("\n");
 }
 
-const money = (value: CellValue): string => {
-  if (typeof value !== "number") return isCellError(value) ? value.code : String(value ?? "");
+/** The price of a line, or why it has none. */
+function priceOf(line: LineAnswer, plan: BillPlan) {
+  if (!isQuoted(line)) return noQuoteSays(line.findings, plan.shop.system);
+  const price = refusalOr(() => plan.priceOf(line));
+  return price instanceof Refusal ? `no quote: ${price.message}` : price;
+}
+
+function quoteHead({ shop: { job }, notFromPlate }: BillPlan, date: string): string {
+  return [
+    heading(job.quote === "" ? "Quote" : `Quote ${job.quote}`),
+    facts(jobFacts(job, date)),
+    `<p>Good until ${BLANK}</p>`,
+    paragraph(notFromPlateSays(notFromPlate)),
+  ].join("\n");
+}
+
+/** What the workbook's Job table says; what it leaves out is written by hand. */
+function jobFacts({ customer, name, start, due }: Job, date: string): (readonly [string, string])[] {
+  const at = (instant: Instant | undefined) => (instant === undefined ? "" : dayAndTime(instant));
+  return [
+    ["For", customer || "____________"],
+    ["Job", name || "____________"],
+    ["Date", date],
+    ["Work can begin", at(start) || "____________"],
+    ["Must leave by", at(due) || "____________"],
+  ];
+}
+
+const moneySays = (value: number): string => {
   const [whole = "", cents] = Math.abs(value).toFixed(2).split(".");
   return `${value < 0 ? "-" : ""}${whole.replace(/\B(?=(?:\d{3})+$)/g, ",")}.${cents}`;
 };

@@ -1,76 +1,69 @@
-/** One page for the brake: drawings, stops in order with boxes to tick, what to mind. */
-import { obstacleInWords } from "../calc/bend/order/watch.ts";
-import { statusOf } from "../calc/problem.ts";
-import type { StripPlan } from "../cells/bill/bend-plan.ts";
-import { drawingsOf, figuresOf, type LineWork, sentencesOf } from "../job/line-report.ts";
-import { showNumber, showReading } from "../units/show.ts";
+/** One page for the brake: drawings, the back gauge in the order of the bends with boxes to tick, what to mind. */
+import { lineName } from "../bill/line-name.ts";
+import type { LinePlan } from "../bill/lines/plan-line.ts";
+import { bentStrips } from "../bill/nouns/line.ts";
+import type { BillPlan, LineAnswer } from "../bill/plan.ts";
+import { releaseOf } from "../bill/release.ts";
+import { notCheckedSays, notesSay } from "../bill/says.ts";
 import type { UnitSystem } from "../units/system.ts";
+import { backGauge } from "./back-gauge.ts";
 import { cautions } from "./cautions.ts";
-import { BOX, facts, heading, list, table, text } from "./page.ts";
+import { lineDrawings } from "./line-drawings.ts";
+import { lineFigures } from "./line-figures.ts";
+import { lineProblems } from "./line-words.ts";
+import { BLANK, BOX, facts, heading, list, paragraph, text } from "./page.ts";
 
-export function setUpSheet(work: LineWork, description: string, system: UnitSystem): string {
-  const { line, check, bends } = work;
+export function setUpSheet(line: LineAnswer, plan: BillPlan): string {
+  const { system } = plan.shop;
+  const release = releaseOf(line);
+  const head = [
+    heading(lineName(line), release),
+    paragraph(line.plan?.line.description ?? ""),
+    line.plan ? facts(lineFigures(line.plan, line, system)) : "",
+    list(lineProblems(line, plan), "findings"),
+    WAITS[release],
+  ];
+  if (!line.plan) return head.join("\n");
+  // What is said of lifting has a box to tick below.
+  const notes = notesSay(
+    line.findings.filter(({ about }) => about !== "lifting"),
+    system,
+  );
+  const isStopped = release === "STOP";
   return [
-    heading(line.part, statusOf(check.problems)),
-    description === "" ? "" : `<p>${text(description)}</p>`,
-    facts(figuresOf(work, system)),
-    list(sentencesOf(check.problems), "findings"),
-    drawings(work, system),
-    bends.length > 0
-      ? bends.map((strip, i) => stops(strip, i, system)).join("\n")
-      : `<p>${work.noDrawing ? text(`Not drawn and no stops: ${work.noDrawing}`) : "No bends: cut only."}</p>`,
-    "<h2>Before the first stroke</h2>",
-    list(cautions(work, system), "cautions"),
-    bends.length > 1
-      ? "<p>The part is bent in two directions: the flanges of the first must clear the tools in the second. Box ends are not seen by the order; try it by hand.</p>"
-      : "",
-    `<p class="foot">Stops and depth are calculated: bend one piece, measure, correct. ${BOX} first piece measured ${BOX} gauge corrected ${BOX} good to run</p>`,
+    ...head,
+    list(notes, "findings"),
+    drawings(line.plan, system),
+    isStopped ? "<p>The back gauge is not set for a stopped line.</p>" : brakeWork(line.plan, plan),
+    isStopped ? "" : `<h2>Before the first stroke</h2>${list(cautions(line.plan, line, plan.shop), "cautions")}`,
+    isStopped || line.plan.strips.length === 0
+      ? ""
+      : `<p class="foot">Back gauge and depth are calculated: bend one piece, measure, correct. ${BOX} first piece measured ${BOX} gauge corrected ${BOX} good to run</p>`,
   ].join("\n");
 }
 
-function drawings(work: LineWork, system: UnitSystem): string {
-  const all = drawingsOf(work, system, "every");
+const WAITS = {
+  STOP: "<p><strong>Do not make this part before this is settled.</strong></p>",
+  HOLD: `<p><strong>Wait until somebody accepts the checks.</strong> Accepted by ${BLANK} date ${BLANK}</p>`,
+  CHECK: "",
+  CLEAR: "",
+} as const;
+
+function drawings(plan: LinePlan, system: UnitSystem): string {
+  const all = lineDrawings(plan, system, "every");
   const figures = all.map(({ name, svg }) => `<figure>${svg}<figcaption>${text(name)}</figcaption></figure>`);
   return `<div class="drawings${all.length > ONE_ROW ? " many" : ""}">${figures.join("")}</div>`;
 }
 const ONE_ROW = 3;
 
-function stops(strip: StripPlan, direction: number, system: UnitSystem): string {
-  const { part, order, plain } = strip;
-  const title = direction === 0 ? "Stops" : "Stops, second direction";
-  const length = (value: number) => showReading(value, system);
-  const proposal = plain
-    ? "<p>Order and stops are a proposal: the tools are known only by their tables. Try the order by hand against the real punch, ram and die.</p>"
-    : "";
-  if (!order.feasible) {
-    const [first] = order.blocked;
-    const obstacle = first
-      ? `Bend ${first.bend} fails: ${obstacleInWords(first.obstacle)} by ${length(first.obstacle.by)}.`
+/** The back gauge of every direction, or why there is nothing to do at the brake. */
+function brakeWork({ line, tools, strips }: LinePlan, plan: BillPlan): string {
+  if (bentStrips(line).length === 0) return "<p>No bends: cut only.</p>";
+  if (!tools) return paragraph(`No tools: ${notCheckedSays(plan.notChecked) || "none of the tables bends it."}`);
+  if (strips.length === 0) return "<p>No back gauge: this part cannot be bent from a sheet as it is drawn.</p>";
+  const both =
+    strips.length > 1
+      ? "<p>The part is bent in two directions: the flanges of the first must clear the tools in the second. Box ends are not seen by the order; try it by hand.</p>"
       : "";
-    return `<h2>${title}</h2><p><strong>No order of the bends was found on these tools.</strong> ${text(obstacle)}</p>${proposal}`;
-  }
-  const rows = order.hits.map((hit, i) => {
-    const { angle } = part.bends[hit.bend - 1]!;
-    return [
-      `${i + 1}`,
-      `${hit.bend}`,
-      `${showNumber(Math.abs(angle))}°${angle < 0 ? " down" : ""}`,
-      length(hit.stop),
-      `${hit.gaugedEnd}, ${hit.datum.on}`,
-      [hit.turned ? "turn" : "", hit.flipped ? "flip" : ""].filter(Boolean).join(", ") || "as it lies",
-      length(strip.depths[hit.bend - 1]!),
-      { markup: BOX },
-    ];
-  });
-  const columns = [
-    { title: "Hit" },
-    { title: "Bend" },
-    { title: "Angle" },
-    { title: "Stop", number: true },
-    { title: "Against the gauge" },
-    { title: "Blank" },
-    { title: "Punch below die's top", number: true },
-    { title: "Done" },
-  ];
-  return `<h2>${title}</h2>${table(columns, rows, "stops")}${proposal}`;
+  return strips.map((strip, i) => backGauge(strip, i, plan.shop.system)).join("\n") + both;
 }

@@ -1,24 +1,26 @@
 /** One strip a sheet and die: what to bend and what to measure, so that the shop's own deduction replaces the calculated one. */
 
-import type { LineWork } from "../job/line-report.ts";
+import { lineName } from "../bill/line-name.ts";
+import type { QuotedLine } from "../bill/plan.ts";
 import { show, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { BLANK, BOX, heading, table } from "./page.ts";
 
-export function testStrips(works: readonly LineWork[], system: UnitSystem): string {
+export function testStrips(lines: readonly QuotedLine[], system: UnitSystem): string {
   const length = (value: number) => show(value, "length", system, 4);
   const seen = new Map<string, { rows: string[]; parts: string[] }>();
-  for (const { line, check, bends } of works) {
-    if (!bends[0] || !check.chosen) continue;
-    const { die, punch } = check.chosen.setup;
-    const made = bends.flatMap(({ part }) => part.bends);
+  for (const quoted of lines) {
+    const { line, tools, strips } = quoted.plan;
+    if (!tools || strips.length === 0) continue;
+    const { die, punch } = tools;
+    const made = strips.flatMap(({ part }) => part.bends);
     const square = made.find(({ angle }) => Math.abs(angle) === 90) ?? made[0]!;
     const key = [line.material.name, line.thickness, die.name, punch?.name ?? "", Math.abs(square.angle)].join("\n");
     const known = seen.get(key);
-    if (known) known.parts.push(line.part);
+    if (known) known.parts.push(lineName(quoted));
     else
       seen.set(key, {
-        parts: [line.part],
+        parts: [lineName(quoted)],
         rows: [
           `${line.material.name}, ${length(line.thickness)}`,
           `${die.name}, ${punch?.name ?? "no punch named"}`,

@@ -5,7 +5,8 @@ export function nearest(given: string, names: readonly string[]): string {
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const name of names) {
     const distance = editDistance(folded, name.toLowerCase());
-    if (distance < bestDistance) [best, bestDistance] = [name, distance];
+    // Of several that are as near the first by name, whatever the order they stand in.
+    if (distance < bestDistance || (distance === bestDistance && name < best)) [best, bestDistance] = [name, distance];
   }
   return best;
 }

@@ -34,7 +34,7 @@ export const showBoth = (value: number, kind: QuantityKind): string =>
 /** Tons in sentences: two figures, because the formula is not better than that. */
 export const showForce = (newtons: number, system: UnitSystem): string => {
   const value = fromInternal(newtons, "force", system);
-  return `${showNumber(Number(value.toPrecision(2)), 3)} ${unitName("force", system)}`;
+  return `${showNumber(Number(value.toPrecision(2)), 3)} ${system === "in" ? "tons" : unitName("force", system)}`;
 };
 
 /** What the user gave, as a message quotes it. Long text is cut, so that a message stays one line. */

@@ -66,9 +66,9 @@ const BY_TYPE: Record<string, Row> = {
   "list of bend numbers": FIGURE,
   anything: ANYTHING,
   bill: TABLE,
+  table: TABLE,
+  range: TABLE, // one cell is none
   calendar: TABLE,
-  "cut plan": TABLE,
-  routes: TABLE,
   date: RATE,
   hours: COUNT,
   money: COUNT,
@@ -87,6 +87,7 @@ const BY_NAME: Record<string, Row> = {
   die_shoulder: FROM_ZERO,
   hole_distance: FROM_ZERO,
   vertical: FROM_ZERO, // from the floor
+  end_vertical: FROM_ZERO,
   travel: FROM_ZERO,
   lifts_per_minute: FROM_ZERO,
   pierce_time: FROM_ZERO,
@@ -96,6 +97,7 @@ const BY_NAME: Record<string, Row> = {
   hardening_band: FROM_ZERO,
   opening_band: FROM_ZERO,
   die_angle: FIGURE,
+  punch_angle: FIGURE,
   // The mechanics begins at half a degree: right input, no answer.
   ...Object.fromEntries(
     ["AIR.BEND", "AIR.DEPTH", "AIR.SPRINGBACK", "AIR.TONNAGE", "STRIP.DEDUCTION"].map((name) => [
@@ -105,6 +107,7 @@ const BY_NAME: Record<string, Row> = {
   ),
   // Negative where the bend goes down.
   "BEND.STOPS bend_angles": row(OK, V, V, OK, V, V, V),
+  "BEND.CHECK bend_angles": row(OK, V, V, OK, V, V, V),
   "STRIP.EVENNESS along": FROM_ZERO, // one end of the bed
   "STRIP.EVENNESS tolerance": FIGURE,
   "BEND.ORDER bend_angles": row(OK, V, V, OK, V, V, V),

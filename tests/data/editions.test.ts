@@ -7,10 +7,10 @@ import { FREQUENCY } from "../../src/data/niosh.ts";
 const rising = (values: readonly number[]): boolean => values.every((value, i) => i === 0 || value >= values[i - 1]!);
 
 describe("editions of the materials", () => {
-  it("have different names and rising dates; the last one is current", () => {
+  it("have different names and rising dates; the current one is among them", () => {
     expect(new Set(EDITIONS.map(({ name }) => name)).size).toBe(EDITIONS.length);
     expect(EDITIONS.map(({ date }) => date)).toEqual(EDITIONS.map(({ date }) => date).sort());
-    expect(EDITIONS.at(-1)).toBe(CURRENT_EDITION);
+    expect(EDITIONS).toContain(CURRENT_EDITION);
   });
 
   it("no name or alias means two materials", () => {

@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync } from "node:fs";
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
 import { type Paper, document as whole } from "../../src/papers/page.ts";
 import { printOf } from "../../src/papers/papers.ts";
@@ -17,7 +18,9 @@ let browser: Browser;
 let made: readonly Paper[];
 beforeAll(async () => {
   const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
-  made = printOf(book, { name: "stage-job.xlsx", version: "0", edition: "e", date: "2026-01-01", stale: 0 })!.papers;
+  const { plan, missing } = jobPlan(book)!;
+  const about = { name: "stage-job.xlsx", version: "0", edition: "e", date: "2026-01-01", stale: 0, missing };
+  made = printOf(plan, about).papers;
   browser = await launchedBrowser();
 }, 120_000);
 afterAll(() => browser.close());

@@ -17,6 +17,9 @@ import { print } from "../../src/hosts/command-line/print.ts";
 import { UsageError } from "../../src/hosts/command-line/usage.ts";
 import { Session } from "../../src/hosts/view/session.ts";
 import { trade } from "../../src/hosts/view/trade.ts";
+import { jobPlan } from "../../src/job/job-plan.ts";
+import { bookOf } from "../../src/job/workbook-book.ts";
+import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 import { longBill } from "../../src/tools/bench/view-bill.ts";
 import { calculatedBytes } from "../../src/tools/sample/calculated.ts";
 import { PARTS } from "../../src/tools/sample/stage-job/bill/job.ts";
@@ -95,23 +98,18 @@ describe("the papers of the sample", () => {
     expect(outline).toContain("holes and notches are not in it");
   });
 
-  it("a set-up sheet shows drawing, stops, order, cautions and boxes to tick", () => {
+  it("a set-up sheet shows drawing, back gauge, order, cautions and boxes to tick", () => {
     const sheet = paper("setup/DF-08.html");
     expect(sheet.match(/<svg/g)).toHaveLength(4); // bent, flat, and the end of either bend
-    for (const words of [
-      "Deck beam shoe",
-      "Stops",
-      "Guards",
-      "Hands off",
-      "locked before tools are set",
-      'class="box"',
-    ])
+    for (const words of ["Deck beam shoe", "Back gauge", "Guards", "Hands off", "motor off, ram down", 'class="box"'])
       expect(sheet).toContain(words);
     expect(sheet).toContain("2.7646 in"); // 3 in flange less half the deduction, to the first bend line
   });
 
-  it("the quote says that there are no prices instead of inventing any", () => {
-    expect(paper("quote.html")).toMatch(/no prices|Price each/);
+  it("the quote asks for the plan's total", () => {
+    const { charges } = jobPlan(bookOf(readWorkbook(new Uint8Array(readFileSync(SAMPLE)))))!.plan.money;
+    const total = charges.total.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+    expect(paper("quote.html")).toContain(`>${total}</td>`);
   });
 
   it("every sheet of the cut list is drawn", () => {

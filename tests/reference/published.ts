@@ -7,7 +7,7 @@ import type { Argument } from "../../src/cells/call/call.ts";
 export type Basis =
   | "read"
   | "memory" // written down from memory, unverified
-  | "derived"; // arithmetic on a source that was read
+  | "derived"; // arithmetic on a source that was read, or by definition
 
 export interface Published {
   readonly id: string;

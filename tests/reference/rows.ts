@@ -2,19 +2,34 @@
 import { airBendCells, airBends } from "./air-bends.ts";
 import { bendForce, bendForceFormulas } from "./bend-force.ts";
 import { bendGeometry, bendGeometryFormulas } from "./bend-geometry.ts";
+import { blankCells } from "./blank-cells.ts";
 import { jetLiftTolerance } from "./jet-lift-tolerance.ts";
+import { materials20262 } from "./materials-2026-2.ts";
+import { measuredAnswers, measuredFormulas } from "./measured-answers.ts";
 import { shear, shearFormulas } from "./shear.ts";
 import { sheet } from "./sheet.ts";
 import { shopRules } from "./shop-rules.ts";
 import { tableFormulas, tables } from "./tables.ts";
 import { workedBill } from "./worked-bill.ts";
 
-export const calls = [...bendGeometry, ...bendForce, ...shear, ...sheet, ...jetLiftTolerance, ...tables, ...airBends];
+export const calls = [
+  ...bendGeometry,
+  ...bendForce,
+  ...shear,
+  ...sheet,
+  ...jetLiftTolerance,
+  ...tables,
+  ...airBends,
+  ...blankCells,
+  ...measuredAnswers,
+  ...materials20262,
+];
 export const formulas = [
   ...bendGeometryFormulas,
   ...bendForceFormulas,
   ...shearFormulas,
   ...tableFormulas,
   ...shopRules,
+  ...measuredFormulas,
 ];
 export const cells = [...workedBill, ...airBendCells];

@@ -136,33 +136,48 @@ const dinRadii = DIN.flatMap(([upTo, ...radii], row) =>
   }),
 );
 
-/** [lifts a minute, multiplier for up to 1, 2 and 8 hours], hands below 30 in. Read to 6 lifts in the first column. */
-const FREQUENCY: readonly (readonly [number, number, number, number])[] = [
-  [0.2, 1, 0.95, 0.85],
-  [0.5, 0.97, 0.92, 0.81],
-  [1, 0.94, 0.88, 0.75],
-  [2, 0.91, 0.84, 0.65],
-  [3, 0.88, 0.79, 0.55],
-  [4, 0.84, 0.72, 0.45],
-  [5, 0.8, 0.6, 0.35],
-  [6, 0.75, 0.5, 0.27],
-  [7, 0.7, 0.42, 0.22],
-  [8, 0.6, 0.35, 0.18],
-  [9, 0.52, 0.3, 0],
-  [10, 0.45, 0.26, 0],
+/**
+ * [lifts a minute, multiplier for up to 1, 2 and 8 hours with the hands below 30 in; the same from 30 in up]. To 10 lifts
+ * and the two 8 h figures from 30 in up read in a reprint of the manual's worksheet; the rest memory.
+ */
+const FREQUENCY: readonly (readonly [number, number, number, number, number, number, number])[] = [
+  [0.2, 1, 0.95, 0.85, 1, 0.95, 0.85],
+  [0.5, 0.97, 0.92, 0.81, 0.97, 0.92, 0.81],
+  [1, 0.94, 0.88, 0.75, 0.94, 0.88, 0.75],
+  [2, 0.91, 0.84, 0.65, 0.91, 0.84, 0.65],
+  [3, 0.88, 0.79, 0.55, 0.88, 0.79, 0.55],
+  [4, 0.84, 0.72, 0.45, 0.84, 0.72, 0.45],
+  [5, 0.8, 0.6, 0.35, 0.8, 0.6, 0.35],
+  [6, 0.75, 0.5, 0.27, 0.75, 0.5, 0.27],
+  [7, 0.7, 0.42, 0.22, 0.7, 0.42, 0.22],
+  [8, 0.6, 0.35, 0.18, 0.6, 0.35, 0.18],
+  [9, 0.52, 0.3, 0, 0.52, 0.3, 0.15],
+  [10, 0.45, 0.26, 0, 0.45, 0.26, 0.13],
+  [11, 0.41, 0, 0, 0.41, 0.23, 0],
+  [12, 0.37, 0, 0, 0.37, 0.21, 0],
+  [13, 0, 0, 0, 0.34, 0, 0],
+  [14, 0, 0, 0, 0.31, 0, 0],
+  [15, 0, 0, 0, 0.28, 0, 0],
 ];
 const HOURS = [1, 2, 8];
+/** Height of the hands in inches, and its own multiplier 1 - 0.0075 |V - 30|. */
+const HEIGHTS = [
+  [20, 0.925],
+  [30, 1],
+] as const;
 const frequency = FREQUENCY.flatMap(([lifts, ...multipliers]) =>
-  multipliers.map(
-    (multiplier, i): Published => ({
-      id: `table: ${lifts} lifts a minute for ${HOURS[i]} h`,
-      call: ["LIFT.LIMIT", 10, 30, 10, 0, lifts, "good", HOURS[i]!],
-      expected: 51 * multiplier,
+  multipliers.map((multiplier, i): Published => {
+    const [vertical, byHeight] = HEIGHTS[Math.floor(i / 3)]!;
+    const readHere = lifts <= 10 && (i < 3 || multiplier === multipliers[i - 3] || i === 5);
+    return {
+      id: `table: ${lifts} lifts a minute for ${HOURS[i % 3]} h, hands at ${vertical} in`,
+      call: ["LIFT.LIMIT", 10, vertical, 10, 0, lifts, "good", HOURS[i % 3]!],
+      expected: 51 * byHeight * multiplier,
       tolerance: EXACT,
-      source: `${NIOSH}, frequency multipliers`,
-      basis: i === 0 && lifts <= 6 ? "read" : "memory",
-    }),
-  ),
+      source: `${NIOSH}, Table 5`,
+      basis: readHere ? "read" : "memory",
+    };
+  }),
 );
 
 /** [over mm, up to and including mm, classes f, m, c, v]; "-" where the standard gives none. */

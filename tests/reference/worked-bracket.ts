@@ -1,10 +1,11 @@
 /**
  * One bracket from drawing to price, worked by hand: numbered lines of ordinary arithmetic from handbook values and an
- * invented shop's rates. Every line is also an ordinary worksheet formula in which B7 is the answer of line 7, so that any
+ * invented shop's figures. Every line is also an ordinary worksheet formula in which B7 is the answer of line 7, so that any
  * spreadsheet can work it out without our functions. Values computed apart from the project, to the digits given.
  *
  * The bracket: A36 1/4 in, legs 2 and 3 in to the outside corner, one square bend, 4 in wide, two 1/2 in holes, 20 off.
- * It is sheared, drilled and bent over a 2 in die.
+ * It is the whole bill: it pays the sheet and the tools alone. It is sheared, drilled and bent over a 2 in die on the
+ * smaller brake of the invented shop (src/cells/example/invented-shop.ts).
  */
 export interface WorkedLine {
   readonly what: string;
@@ -41,26 +42,26 @@ export const WORKED_BRACKET: readonly WorkedLine[] = [
   /* 14 */ line("flat length", "B2+B3-B13", 4.529197953, "in", "geometry"),
   /* 15 */ line("weight of one blank, steel 0.284 lb/in^3", "B14*B4*B1*0.284", 1.286292219, "lb", "Groover 5e Table 4.1 (read)"),
   /* 16 */ line("blanks: ordered, 2 % scrap rounded up, 1 first piece", "B7+ROUNDUP(B7*0.02,0)+1", 22, "count", "shop's rates"),
-  /* 17 */ line("price of one square inch of sheet: 220.00 for 48 x 96", "220/(48*96)", 0.047743056, "money", "shop's stock"),
-  /* 18 */ line("material at 80 % yield", "B16*B14*B4*B17/0.8", 23.786152442, "money", "shop's rates"),
-  /* 19 */ line("handling: 4 s, 0.5 s a pound, 1 s a foot of the longest outside size", "4+0.5*B15+1*MAX(B2+B3,B4)/12", 5.059812776, "s", "shop's rates"),
-  /* 20 */ line("shear, one blank: 2 cuts at 20 strokes a minute, each handled", "2*(60/20+B19)", 16.119625552, "s", "shop's shear"),
-  /* 21 */ line("shear run, whole seconds", "ROUNDUP(B16*B20,0)", 355, "s"),
-  /* 22 */ line("ram to the sheet: 4 in at 300 in/min", "4/300*60", 0.8, "s", "shop's brake"),
+  /* 17 */ line("sheets of 120 x 48: strips across them, of so many blanks each", "ROUNDUP(ROUNDUP(B16/ROUNDDOWN(48/B4,0),0)/ROUNDDOWN(120/B14,0),0)", 1, "count", "shop's stock"),
+  /* 18 */ line("material: the sheets that are pulled, at 372.00, less half of what is left beside the strips", "372*(B17-0.5*(B17*120-ROUNDUP(B16/ROUNDDOWN(48/B4,0),0)*B14)/120)", 200.040513654, "money", "shop's stock, remnants at half their worth"),
+  /* 19 */ line("handling: 5 s, 0.4 s a pound, 0.9 s a foot of the longest outside size", "5+0.4*B15+0.9*MAX(B2+B3,B4)/12", 5.889516887, "s", "shop's rates"),
+  /* 20 */ line("shear, one blank: 2.5 cuts at 18 strokes a minute, each handled", "2.5*(60/18+B19)", 23.057125552, "s", "shop's shear"),
+  /* 21 */ line("shear run, whole seconds", "ROUNDUP(B16*B20,0)", 508, "s"),
+  /* 22 */ line("ram to the sheet: 3 in at 240 in/min", "3/240*60", 0.75, "s", "shop's brake"),
   /* 23 */ line("punch into the die, V/2 tan(A/2)", "B8/2*TAN(RADIANS(B5/2))", 1, "in", "geometry of an air bend"),
-  /* 24 */ line("bending at 24 in/min", "B23/24*60", 2.5, "s", "shop's brake"),
-  /* 25 */ line("ram up at 240 in/min", "(4+B23)/240*60", 1.25, "s", "shop's brake"),
-  /* 26 */ line("brake, one piece: one hit, handled; the gauge stays", "B22+B24+B25+B19", 9.609812776, "s"),
-  /* 27 */ line("brake run, whole seconds", "ROUNDUP(B16*B26,0)", 212, "s"),
-  /* 28 */ line("drill, one piece: 0.4 min a hole", "B6*0.4*60", 48, "s", "shop's stations"),
-  /* 29 */ line("drill run, whole seconds", "ROUNDUP(B16*B28,0)", 1056, "s"),
-  /* 30 */ line("shear set-up 5 min", "5*60", 300, "s", "shop's stations"),
-  /* 31 */ line("brake set-up 10 min, first job on its tools x 1.5", "10*60*1.5", 900, "s", "shop's stations and rates"),
+  /* 24 */ line("bending at 30 in/min", "B23/30*60", 2, "s", "shop's brake"),
+  /* 25 */ line("ram up at 240 in/min", "(3+B23)/240*60", 1, "s", "shop's brake"),
+  /* 26 */ line("brake, one piece: one hit, handled; the gauge stays", "B22+B24+B25+B19", 9.639516887, "s"),
+  /* 27 */ line("brake run, whole seconds", "ROUNDUP(B16*B26,0)", 213, "s"),
+  /* 28 */ line("drill, one piece: 0.35 min a hole", "B6*0.35*60", 42, "s", "shop's stations"),
+  /* 29 */ line("drill run, whole seconds", "ROUNDUP(B16*B28,0)", 924, "s"),
+  /* 30 */ line("shear set-up 4 min", "4*60", 240, "s", "shop's stations"),
+  /* 31 */ line("brake: 11 min for the tools, which no other line shares, and 5 min of the line's own", "(11+5)*60", 960, "s", "shop's stations and rates"),
   /* 32 */ line("drill set-up 3 min", "3*60", 180, "s", "shop's stations"),
-  /* 33 */ line("labour: shear 60, brake 75, drill 55 an hour", "(B21*60+B27*75+B29*55)/3600", 26.466666667, "money", "shop's stations"),
-  /* 34 */ line("set-up at the same rates", "(B30*60+B31*75+B32*55)/3600", 26.5, "money"),
-  /* 35 */ line("overhead 25 % of labour and set-up", "0.25*(B33+B34)", 13.241666667, "money", "shop's rates"),
-  /* 36 */ line("cost of the line", "B18+B33+B34+B35", 89.994485776, "money"),
-  /* 37 */ line("unit price at 30 % margin, rounded up to the cent", "ROUNDUP(B36/B7/(1-0.3),2)", 6.43, "money", "margin = (price - cost) / price"),
-  /* 38 */ line("price of the line", "B37*B7", 128.6, "money"),
+  /* 33 */ line("labor: shear 62, brake 78, drill 54 an hour", "(B21*62+B27*78+B29*54)/3600", 27.223888889, "money", "shop's stations"),
+  /* 34 */ line("set-up at the same rates", "(B30*62+B31*78+B32*54)/3600", 27.633333333, "money"),
+  /* 35 */ line("overhead 22 % of labor and set-up", "0.22*(B33+B34)", 12.068588889, "money", "shop's rates"),
+  /* 36 */ line("cost of the line", "B18+B33+B34+B35", 266.966324765, "money"),
+  /* 37 */ line("unit price at 28 % margin, rounded up to the cent", "ROUNDUP(B36/B7/(1-0.28),2)", 18.54, "money", "margin = (price - cost) / price"),
+  /* 38 */ line("price of the line", "B37*B7", 370.8, "money"),
 ];

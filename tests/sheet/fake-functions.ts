@@ -3,6 +3,7 @@ import { CellError, type CellMatrix, type CellValue } from "../../src/units/cell
 
 /** Two invented functions to test the engine without the catalogue: one doubles, one always refuses. */
 export const fakeFunctions: CustomFunctions = {
+  namespace: "SHOP",
   resolve: (name) => {
     const canonical = name.toUpperCase().replaceAll("_", ".");
     return ["TEST.DOUBLE", "TEST.REFUSE"].includes(canonical) ? canonical : undefined;

@@ -111,6 +111,20 @@ describe("what cannot be calculated is kept", () => {
     expect(at("B1")).toBe(5);
   });
 
+  test("an array beyond the engine's own limit", () => {
+    const { workbook, at } = calculated({
+      A1: "=ROWS(SEQUENCE(3000,2000))",
+      A2: "=SUM(MUNIT(3000))",
+      A3: "=SUM(SEQUENCE(1000,1000)*1)",
+    });
+    expect(workbook.sheets[0]!.formulas.map(({ kept }) => kept?.detail)).toEqual([
+      "an array of 6000000 cells; the limit is 5000000",
+      "an array of 9000000 cells; the limit is 5000000",
+      undefined,
+    ]);
+    expect(at("A3")).toBe(500_000_500_000);
+  });
+
   test("IFERROR does not hide it", () => {
     const { calculator } = calculated({ A1: "=IFERROR(NO.SUCH.THING(1),0)" });
     expect([...calculator.formulas()][0]!.kept?.reason).toBe("unknown-function");

@@ -1,6 +1,6 @@
 import { strToU8, zipSync } from "fflate";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+export const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const PACKAGE = "http://schemas.openxmlformats.org/package/2006/relationships";
 

@@ -5,7 +5,7 @@ import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 import { CellError } from "../../src/units/cell.ts";
 import { valueAt } from "./evaluate-on-grid.ts";
 import { fakeFunctions } from "./fake-functions.ts";
-import { DYNAMIC_METADATA, packageOf } from "./make-package.ts";
+import { DYNAMIC_METADATA, MAIN, packageOf, zipOf } from "./make-package.ts";
 
 const run = (bytes: Uint8Array, now?: number) =>
   recalculateBytes(bytes, { functions: fakeFunctions, now, verify: false, in: "in.xlsx", out: "out.xlsx" });
@@ -36,11 +36,94 @@ describe("reading", () => {
     ]);
   });
 
+  // The parser reads what the quick reader of cells does not know: both must see the same.
+  test.each([
+    ["a comment", '<row r="1"><!-- one --><c r="A1"><v>4</v></c><c r="B1"><f>A1&amp;"&lt;"</f></c></row>'],
+    ["character data", '<row r="1"><c r="A1"><v><![CDATA[4]]></v></c><c r="B1"><f>A1&amp;"&lt;"</f></c></row>'],
+    ["a numbered sign", '<row r="1"><c r="A1"><v>&#52;</v></c><c r="B1"><f>A1&amp;"&#x3C;"</f></c></row>'],
+    [
+      "blanks and apostrophes",
+      "<row r='1'>\n <c r='A1' ><v >4</v></c>\n <c r='B1'>\n<f>A1&amp;\"&lt;\"</f></c> </row>",
+    ],
+    [
+      "rich inline text",
+      '<row r="1"><c r="A1"><v>4</v></c><c r="B1"><f>A1&amp;C1</f></c><c r="C1" t="inlineStr"><is><r><t>&lt;</t></r></is></c></row>',
+    ],
+    [
+      "a comment that quotes the tag",
+      '<row r="1"><c r="A1"><v>4</v></c><c r="B1"><f>A1&amp;"&lt;"</f></c></row>',
+      "<!-- <sheetData> -->",
+    ],
+  ])("%s", (_what, xml, before = "") => {
+    const { output } = run(packageOf({ sheets: { Sheet1: `${before}<sheetData>${xml}</sheetData>` } }));
+    expect(valueAt(readWorkbook(output!), "B1")).toBe("4<");
+  });
+
+  test.each([
+    '<row r="1"><c r="A1"><v>&nosuch;</v></c></row>',
+    '<row r="1"><c r="A1"><v>4</c></row>',
+    '<row r="1"><c r="A1" r="B1"/></row>',
+    '<row r="1"><c r="A1"><v>\u0001</v></c></row>',
+    '<row r="1"><c r="A1"/>',
+  ])("%s is refused", (xml) => {
+    expect(run(sheetData(xml)).result.report.refused?.reason).toBe("damaged");
+  });
+
   test("a prefixed main namespace", () => {
     const xml =
       '<?xml version="1.0"?><x:worksheet xmlns:x="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><x:sheetData><x:row r="1"><x:c r="A1"><x:v>4</x:v></x:c><x:c r="B1"><x:f>A1*2</x:f><x:v>7</x:v></x:c></x:row></x:sheetData></x:worksheet>';
     const { output } = run(packageOf({ sheets: { Sheet1: xml } }));
     expect(textOf(output!)).toBe(xml.replace("<x:v>7</x:v>", "<x:v>8</x:v>"));
+  });
+
+  // ISO/IEC 29500-1: the strict namespaces.
+  test("a strict file stays strict", () => {
+    const strict = (xml: string) =>
+      xml
+        .replaceAll(
+          "http://schemas.openxmlformats.org/spreadsheetml/2006/main",
+          "http://purl.oclc.org/ooxml/spreadsheetml/main",
+        )
+        .replaceAll(
+          "http://schemas.openxmlformats.org/officeDocument/2006/",
+          "http://purl.oclc.org/ooxml/officeDocument/",
+        );
+    const parts = unzipSync(
+      sheetData(
+        '<row r="1"><c r="A1"><v>4</v></c><c r="B1"><f>A1*2</f><v>7</v></c><c r="C1" t="d"><v>2020-01-01</v></c></row>',
+      ),
+    );
+    const bytes = zipOf(
+      Object.fromEntries(Object.entries(parts).map(([name, part]) => [name, strict(new TextDecoder().decode(part))])),
+    );
+    const { output, result } = run(bytes);
+    expect(result.report.refused).toBeNull();
+    expect(textOf(output!)).toBe(strict(textOf(bytes)).replace("<v>7</v>", "<v>8</v>"));
+    expect(valueAt(readWorkbook(output!), "C1")).toBe(43_831);
+  });
+
+  test("an extension's element of the same name is not the table", () => {
+    const table = `<table xmlns="${MAIN}" xmlns:x14="http://schemas.microsoft.com/office/spreadsheetml/2009/9/main" id="1" name="Parts" displayName="Parts" ref="A1:A3"><tableColumns count="1"><tableColumn id="1" name="Qty"/></tableColumns><extLst><ext uri="{504A1905-F514-4f6f-8877-14C23A59335A}"><x14:table altText="a"/></ext></extLst></table>`;
+    const bytes = packageOf({
+      sheets: {
+        Sheet1:
+          '<sheetData><row r="1"><c r="A1" t="str"><v>Qty</v></c><c r="B1"><f>SUM(Parts[Qty])</f></c></row><row r="2"><c r="A2"><v>2</v></c></row><row r="3"><c r="A3"><v>3</v></c></row></sheetData>',
+      },
+      tables: [table],
+    });
+    expect(valueAt(readWorkbook(run(bytes).output!), "B1")).toBe(5);
+  });
+
+  test("an extension's elements of the same names leave cells and rows alone", () => {
+    const { output } = run(
+      packageOf({
+        sheets: {
+          Sheet1:
+            '<sheetData><row r="1"><c r="A1"><f>1+1</f><extLst><ext xmlns:o="urn:other"><o:row><o:c><o:v>9</o:v></o:c></o:row></ext></extLst></c><c r="B1"><f>A1+1</f></c></row></sheetData>',
+        },
+      }),
+    );
+    expect(valueAt(readWorkbook(output!), "B1")).toBe(3);
   });
 
   test("shared formulas shift with their cell", () => {

@@ -54,8 +54,9 @@ function solve(
 ): AirEstimate {
   const tools = { dieOpening: die.opening, dieAngle: die.angle, dieShoulder: die.shoulder, punchNose: nose };
   const solved = knownOrNot(() => airBendToAngle(mechanicsInput(material, thickness, tools), bendAngle));
-  const band = solved ? undefined : knownOrNot(() => airRadiusByRule(material, die.opening, nose));
-  const radius = solved?.tangentRadius ?? band?.expected;
+  // The radius the flat is made with: one radius for a line, wherever it is said.
+  const band = knownOrNot(() => airRadiusByRule(material, die.opening, nose));
+  const radius = band?.expected ?? solved?.tangentRadius;
   const folded = nose && mm(Math.min(nose, solved?.centreRadius ?? nose));
   return {
     radius,

@@ -3,6 +3,7 @@ import type { Material } from "../../data/materials/material.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
+import { refuseCutOnly } from "../material/cut-only.ts";
 
 export interface RadiusBand {
   readonly low: Millimetres;
@@ -21,6 +22,7 @@ export function airRadiusByRule(
   punchNose: Millimetres | undefined,
   work?: Working,
 ): RadiusBand {
+  refuseCutOnly(material);
   const { airRadiusLow: low, airRadiusHigh: high } = material;
   if (!low || !high)
     throw noAnswer(

@@ -16,12 +16,13 @@ export function bendAllowance(
   bendAngle: Degrees,
   k: KChoice,
   work?: Working,
+  numberFrom?: string,
 ): Millimetres {
   if (k === "FAA") {
     const arc = (FAA_RADIUS.value * radius + FAA_THICKNESS.value * thickness) * bendAngle;
     return step(work, "BA", "bend allowance, arc in the bend", mm(arc), "mm", cite(FAA_RADIUS));
   }
-  const share = neutralAxis(thickness, radius, k, work);
+  const share = neutralAxis(thickness, radius, k, work, numberFrom);
   const arc = radians(bendAngle) * (radius + share * thickness);
   return step(
     work,

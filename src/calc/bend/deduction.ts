@@ -16,6 +16,7 @@ export function bendDeduction(
   k: KChoice,
   legs: Legs,
   work?: Working,
+  numberFrom?: string,
 ): Millimetres {
   if (countsAsFlat(bendAngle, legs))
     return step(
@@ -27,7 +28,7 @@ export function bendDeduction(
       "v = 0 for included angles above 165, DIN 6935 (read)",
     );
   const beyond = beyondTangent(thickness, radius, bendAngle, legs, work);
-  const allowance = bendAllowance(thickness, radius, bendAngle, k, work);
+  const allowance = bendAllowance(thickness, radius, bendAngle, k, work, numberFrom);
   return step(
     work,
     "BD",

@@ -1,17 +1,14 @@
-import { PLATE_FROM_IN, PLATE_OVER, SHEET_OVER } from "../../data/bend-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { atLeast } from "../../units/nearly.ts";
-import { type Millimetres, mm, type Newtons } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
+import type { Millimetres, Newtons } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { isSteel, tensileStrength } from "../material/strength.ts";
-import { knownOrNot } from "./air-estimate.ts";
-import { bendForce } from "./tonnage.ts";
+import { thickestSheet } from "../material/thickest.ts";
+import { continuedLangeForce } from "./tonnage.ts";
 
 export interface ForceCases {
   /** Typical strength, nominal thickness. */
   readonly expected: Newtons;
-  /** Strongest sheet to plan with, thickest within its tolerance, highest formula that applies. */
+  /** Strongest sheet to plan with, thickest within its tolerance, by the same formula. */
   readonly worst: Newtons;
 }
 
@@ -50,12 +47,13 @@ function solve(
   const bend = { thickness, bendLength, dieOpening, isSteel: isSteel(material) };
   const typical = tensileStrength(material, "typical", work);
   const ordinary = { ...bend, tensile: typical };
-  const expected = knownOrNot(() => bendForce(ordinary, "Lange")) ?? bendForce(ordinary, "Groover");
-  step(work, "F expected", "expected force", expected, "N", "typical strength, nominal thickness; Lange, else Groover");
+  const expected = continuedLangeForce(ordinary, work);
+  step(work, "F expected", "expected force", expected, "N", "typical strength, nominal thickness; Lange, continued");
   const high = material.tensileHigh ? tensileStrength(material, "high", work) : typical;
-  const isPlate = material.radiusRule?.table === "ASTM A6" && atLeast(thickness, PLATE_FROM_IN.value * MM_PER_INCH);
-  const over = isPlate ? PLATE_OVER.value : SHEET_OVER.value;
-  const worst = bendForce({ ...bend, thickness: mm(thickness * over), tensile: high }, "highest");
-  step(work, "F worst", "worst case", worst, "N", "high strength, top of the thickness tolerance, highest formula");
+  const worst = continuedLangeForce(
+    { ...bend, thickness: thickestSheet(material, thickness, work), tensile: high },
+    work,
+  );
+  step(work, "F worst", "worst case", worst, "N", "high strength, top of the thickness tolerance, same formula");
   return { expected, worst };
 }

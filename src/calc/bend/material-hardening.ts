@@ -11,36 +11,41 @@ const stress = (value: number): Megapascals => megapascals(value);
 
 /**
  * Hardening law of a material: both figures where they are known; the strength from the typical tensile strength where
- * only the exponent is (K = UTS (e/n)^n, Considere, derived); else both from yield and tensile strength.
+ * only the exponent is (K = UTS (e/n)^n, Considere, derived); else both from yield and tensile strength: typical with
+ * typical where both are known, since a minimum yield beside a typical tensile reads n far too high.
  * #N/A for a material with none of these.
  */
 export function hardeningOf(material: Material, work?: Working): Hardening {
-  const { hardeningStrength, hardeningExponent, yieldMinimum, modulus } = material;
+  const { hardeningStrength, hardeningExponent, modulus } = material;
+  const yieldStrength = material.yieldTypical ?? material.yieldMinimum;
   const tensile = typicalTensile(material);
-  const record = (hardening: Hardening, source: string): Hardening => {
-    step(work, "K, n", "hardening law: strength coefficient", hardening.strength, "MPa", source);
+  const record = (hardening: Hardening, source: string, exponentSource = source): Hardening => {
+    step(work, "Kh", "strength coefficient of the hardening law", hardening.strength, "MPa", source);
+    step(work, "n", "hardening exponent", hardening.exponent, "", exponentSource);
     return hardening;
   };
   if (hardeningExponent && hardeningStrength)
     return record(
       { strength: stress(factValue(hardeningStrength, "stress")), exponent: hardeningExponent.value },
       cite(hardeningStrength),
+      cite(hardeningExponent),
     );
   if (hardeningExponent && tensile !== undefined) {
     const n = hardeningExponent.value;
     return record(
       { strength: stress(tensile * (Math.E / n) ** n), exponent: n },
-      `UTS (e/n)^n (derived), n from ${cite(hardeningExponent)}`,
+      `UTS (e/n)^n (derived), UTS ${cite(material.tensileTypical!)}`,
+      cite(hardeningExponent),
     );
   }
-  if (yieldMinimum && tensile !== undefined && modulus)
+  if (yieldStrength && tensile !== undefined && modulus)
     return record(
       hardeningFrom({
-        yield: stress(factValue(yieldMinimum, "stress")),
+        yield: stress(factValue(yieldStrength, "stress")),
         tensile,
         modulus: stress(factValue(modulus, "stress")),
       }),
-      "from yield and tensile strength (derived)",
+      `from yield and tensile strength (derived): ${cite(yieldStrength)}; ${cite(material.tensileTypical!)}`,
     );
   throw noAnswer(
     "material",

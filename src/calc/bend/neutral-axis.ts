@@ -25,17 +25,18 @@ export type KChoice = Ratio | KRule;
 
 /**
  * Where is the neutral axis, as a share K of the thickness from the inside face? Not for "FAA", whose two constants are
- * not a K (see allowance.ts). DIN's k is 2K. Refuses DIN below the radius where its k turns negative.
+ * not a K (see allowance.ts). `numberFrom` says where a number comes from. DIN's k is 2K. Refuses DIN below the radius where its k turns negative.
  */
 export function neutralAxis(
   thickness: Millimetres,
   radius: Millimetres,
   k: Exclude<KChoice, "FAA">,
   work?: Working,
+  numberFrom = "given",
 ): Ratio {
   const record = (value: Ratio, source: string) =>
     step(work, "K", "neutral axis, share of the thickness from the inside", value, "", source);
-  if (typeof k === "number") return record(k, k === K_DEFAULT.value ? cite(K_DEFAULT) : "given");
+  if (typeof k === "number") return record(k, k === K_DEFAULT.value ? cite(K_DEFAULT) : numberFrom);
   switch (k) {
     case "Groover":
       return atLeast(radius, K_GROOVER_LIMIT.value * thickness)

@@ -6,7 +6,7 @@ import { type ProfitBasis, priceForMargin } from "./price-for-margin.ts";
 /** What one line costs, in parts. */
 export interface LineCost {
   readonly material: Money;
-  readonly labour: Money;
+  readonly labor: Money;
   readonly setUp: Money;
   readonly outside: Money;
 }
@@ -19,7 +19,7 @@ export interface LinePrice extends LineCost {
 }
 
 /**
- * The price of a line: overhead on the shop's own labour and set-up, the set-up spread over the quantity, the unit price
+ * The price of a line: overhead on the shop's own labor and set-up, the set-up spread over the quantity, the unit price
  * rounded up to the cent, the line unit x quantity, so that a customer who multiplies finds the same (shop practice).
  */
 export function linePrice(
@@ -29,18 +29,18 @@ export function linePrice(
   profit: { readonly share: Ratio; readonly basis: ProfitBasis },
   work?: Working,
 ): LinePrice {
-  step(work, "labour", "labour at the stations' rates", cost.labour, "money", "time x rate");
+  step(work, "labor", "labor at the stations' rates", cost.labor, "money", "time x rate");
   step(work, "set-up", "set-up at the stations' rates", cost.setUp, "money", "time x rate");
   step(work, "outside", "work and finish of vendors", cost.outside, "money", "the workbook's prices");
   const overhead = step(
     work,
     "overhead",
-    "overhead on labour and set-up",
-    money(overheadShare * (cost.labour + cost.setUp)),
+    "overhead on labor and set-up",
+    money(overheadShare * (cost.labor + cost.setUp)),
     "money",
     "the workbook's share",
   );
-  const total = money(cost.material + cost.labour + cost.setUp + cost.outside + overhead);
+  const total = money(cost.material + cost.labor + cost.setUp + cost.outside + overhead);
   step(work, "cost", "cost of the line", total, "money", "sum");
   const unitPrice = priceForMargin(money(total / quantity), profit.share, profit.basis, work);
   const price = step(work, "line", "price of the line", toCent(unitPrice * quantity), "money", "unit price x quantity");

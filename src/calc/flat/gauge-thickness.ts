@@ -14,7 +14,7 @@ import {
   STEEL_POUNDS_PER_INCH,
   STEEL_RANGE,
 } from "../../data/gauges.ts";
-import type { GaugeSeries } from "../../data/materials/material.ts";
+import type { Edition, GaugeSeries } from "../../data/materials/material.ts";
 import { showGauge } from "../../units/parse-gauge.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
@@ -27,10 +27,16 @@ const OUNCES_PER_POUND = 16; // by definition (avoirdupois)
  * How thick is a gauge number in this series? The same number is a different thickness in each material.
  * steel: ounces / 16 / 41.82; galvanized: the coating's ounces added; stainless: ounces / 640 to 4 places;
  * aluminum: 0.005 x 92^((36 - n) / 39), n = -3 for 4/0. Gauge with noughts counted down from 0 (3/0 is -2).
+ * Printed stainless tables cut an exact half off instead of rounding it up; an edition says which.
  * Refuses (#N/A) a gauge that the series does not have.
  * Source: 15 U.S.C. 206; Manufacturers' Standard Gauge; ASTM B258.
  */
-export function gaugeThickness(gauge: number, series: GaugeSeries, work?: Working): Millimetres {
+export function gaugeThickness(
+  gauge: number,
+  series: GaugeSeries,
+  work?: Working,
+  stainless?: Edition["stainlessGauges"],
+): Millimetres {
   const range = RANGES[series];
   if (!Number.isInteger(gauge) || gauge < range.first || gauge > range.last)
     throw noAnswer(
@@ -53,7 +59,9 @@ export function gaugeThickness(gauge: number, series: GaugeSeries, work?: Workin
   );
   if (series === "stainless") {
     const places = 10 ** STAINLESS_DECIMALS.value;
-    const inches = Math.round((ounces / STATUTE_OUNCES_PER_INCH.value) * places) / places;
+    const exact = (ounces / STATUTE_OUNCES_PER_INCH.value) * places;
+    // Printed tables cut an exact half off: 22 gauge, 0.03125, stands as 0.0312.
+    const inches = (stainless === "as printed" ? Math.ceil(exact - 0.5) : Math.round(exact)) / places;
     return step(
       work,
       "t",

@@ -6,6 +6,7 @@ import {
   COUPLING_SOURCE,
   type Coupling,
   FREQUENCY,
+  FREQUENCY_HIGH,
   FREQUENCY_SOURCE,
   HORIZONTAL_BASE,
   HORIZONTAL_MAXIMUM,
@@ -50,7 +51,7 @@ export interface Lift {
  * Recommended weight limit of the revised NIOSH equation, RWL = 51 lb HM VM DM AM FM CM, for one person lifting with
  * two hands. Not a team lift, not a sheet pushed over a table, not a flange that swings up. A reach nearer than 10 in
  * counts as 10, a travel below 10 in as 10 (the manual's rule). Outside the equation's ranges: #N/A.
- * Source: NIOSH 94-110 (multipliers read; asymmetry, coupling and the outer limits memory).
+ * Source: NIOSH 94-110 (multipliers and limits read; coupling memory).
  */
 export function liftLimit(lift: Lift, work?: Working): Kilograms {
   const h = within("horizontal", lift.horizontal, HORIZONTAL_MAXIMUM.value, "move the load closer");
@@ -101,7 +102,7 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
     work,
     "FM",
     "frequency multiplier",
-    frequencyMultiplier(lift.liftsPerMinute, lift.hours),
+    frequencyMultiplier(lift.liftsPerMinute, lift.hours, v >= VERTICAL_BASE.value),
     "",
     FREQUENCY_SOURCE,
   );
@@ -125,8 +126,11 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
 }
 
 /** Lifts a minute between two rows: the more frequent row rules. Above the table no lift is recommended. */
-function frequencyMultiplier(lifts: Ratio, hours: Hours): Ratio {
-  const row = FREQUENCY.find(([rate]) => atMost(lifts, rate));
+function frequencyMultiplier(lifts: Ratio, hours: Hours, fromWaist: boolean): Ratio {
+  const at = (table: typeof FREQUENCY) => table.find(([rate]) => atMost(lifts, rate));
+  const usual = at(FREQUENCY);
+  const high = fromWaist && usual && usual[0] >= FREQUENCY_HIGH[0]![0] ? at(FREQUENCY_HIGH) : undefined;
+  const row = high ?? usual;
   if (!row)
     throw noAnswer(
       "lifts_per_minute",

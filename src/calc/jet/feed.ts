@@ -6,6 +6,8 @@ import {
   ORIFICE_EXPONENT,
   PRESSURE_EXPONENT,
   SPEED_EXPONENT,
+  THIN_MM,
+  THIN_PUBLISHED,
 } from "../../data/jet-rules.ts";
 import {
   type GramsPerMinute,
@@ -15,12 +17,13 @@ import {
   millimetresPerMinute,
   type Ratio,
 } from "../../units/quantity.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 
 export interface JetCut {
   readonly machinability: Ratio;
   readonly thickness: Millimetres;
-  /** 1 separation cut to 5 best finish. */
+  /** 1 rough cut to 5 fine finish, as the paper numbers them. */
   readonly quality: Ratio;
   readonly pressure: Megapascals;
   readonly orifice: Millimetres;
@@ -35,6 +38,15 @@ export interface JetCut {
  * leads come on top. Source: Zeng & Kim 1993 (memory; the US and SI constants agree to 0.2 % on one cut).
  */
 export function jetFeed(cut: JetCut, work?: Working): MillimetresPerMinute {
+  if (cut.thickness < THIN_MM.value)
+    step(
+      work,
+      "thin",
+      "sheet so thin that the formula outruns published speeds (this one in 1.6 mm mild steel): time a cut of your own",
+      millimetresPerMinute(THIN_PUBLISHED.value * MM_PER_INCH),
+      "mm/min",
+      cite(THIN_PUBLISHED),
+    );
   step(work, "Nm", "machinability number", cut.machinability, "", "material");
   const power =
     cut.machinability *

@@ -10,6 +10,7 @@ import {
 } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
+import { refuseCutOnly } from "./cut-only.ts";
 import { factValue } from "./fact-value.ts";
 
 export const TENSILE_LEVELS = ["minimum", "typical", "high"] as const;
@@ -20,6 +21,7 @@ const tensileFact = (material: Material, level: TensileLevel): Fact | undefined 
 
 /** Tensile strength. A material whose specification sets no minimum has none: that is #N/A, not a guess. */
 export function tensileStrength(material: Material, level: TensileLevel, work?: Working): Megapascals {
+  refuseCutOnly(material);
   const fact = tensileFact(material, level);
   if (!fact)
     throw noAnswer(
@@ -45,6 +47,15 @@ export const lowShearStrength = (material: Material, work?: Working): Megapascal
   const level = material.tensileMinimum ? "minimum" : "typical";
   const low = ofTensile(material, level, work);
   return material.shearStrength ? megapascals(Math.min(low, listed(material.shearStrength))) : low;
+};
+/**
+ * Shear strength that a guillotine's rating in this material stands for: that of the strongest sheet it covers, since the
+ * shear cuts that one too. Where an edition does not say, the lowest that the figures allow.
+ */
+export const ratedShearStrength = (material: Material, work?: Working): Megapascals => {
+  const fact = material.ratingCovers;
+  if (!fact) return lowShearStrength(material, work);
+  return step(work, "S covered", "shear strength that the rating covers", listed(fact), "MPa", cite(fact));
 };
 export const highShearStrength = (material: Material, work?: Working): Megapascals => {
   const high = ofTensile(material, material.tensileHigh ? "high" : "typical", work);

@@ -51,8 +51,11 @@ export class Deadline {
     readonly overtime: Seconds,
   ) {}
 
-  /** @param vendorDays of finishes and other work that only a vendor does, after everything in the shop. */
-  take(tasks: readonly Task[], vendorDays: number): Verdict {
+  /**
+   * @param vendorDays of finishes and other work that only a vendor does, after everything in the shop.
+   * @param due when these must leave, where it is not the due time of all.
+   */
+  take(tasks: readonly Task[], vendorDays: number, due: Instant = this.due): Verdict {
     const after = (done: Instant) => afterWorkingDays(done, vendorDays, this.shop);
     const away = vendorDays > 0 ? `then ${vendorDaysInWords(vendorDays)}` : "";
     const answer = (verdict: Verdict["verdict"], last: Last, kept: readonly Task[], note = ""): Verdict => {
@@ -61,9 +64,9 @@ export class Deadline {
       return { verdict, place: last.place, time: last.time, finish: after(last.done), note: said };
     };
     const regular = this.#last(tasks, false);
-    if (after(regular.done) <= this.due) return answer("in time", regular, tasks);
+    if (after(regular.done) <= due) return answer("in time", regular, tasks);
     const longer = this.#last(tasks, true);
-    if (after(longer.done) <= this.due) return answer("overtime", longer, tasks);
+    if (after(longer.done) <= due) return answer("overtime", longer, tasks);
     for (const sent of tasks) {
       const { vendorDays: days, name } = sent.place;
       if (days === undefined) continue;
@@ -72,7 +75,7 @@ export class Deadline {
       for (const overtime of [false, true]) {
         const left = rest.length > 0 ? this.#last(rest, overtime) : back;
         const last = left.done > back.done ? left : back;
-        if (after(last.done) > this.due) continue;
+        if (after(last.done) > due) continue;
         return answer(
           "outside",
           last,
@@ -86,6 +89,9 @@ export class Deadline {
 
   /** What the lines so far have brought there. */
   load = ({ name }: Place): Seconds => seconds(this.#loads.get(name) ?? 0);
+
+  /** When a place has done its queue and what the lines so far have brought. */
+  finishOf = (place: Place): Instant => finish(this.start, seconds(place.queue + this.load(place)), place.calendar);
 
   /** Hours of a place up to the due time: as they are, what overtime adds, and what is still missing. */
   hours(place: Place): { readonly available: Seconds; readonly overtime: Seconds; readonly short: Seconds } {

@@ -1,24 +1,31 @@
-import { cite } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { NARROW_THICK, NARROW_THICK_FROM_IN, NARROW_THIN } from "../../data/shear-rules.ts";
+import {
+  GAP_CHECK,
+  GAP_NOTE,
+  GAP_STOP,
+  GAP_TIGHT,
+  GAP_TIGHT_FROM_IN,
+  STRIP_CHECK,
+  STRIP_NOTE,
+  STRIP_PLATE_FROM_IN,
+  STRIP_STOP,
+} from "../../data/thresholds.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
-import { show } from "../../units/show.ts";
-import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
-import { highShearStrength, lowShearStrength, shearStrength } from "../material/strength.ts";
-import { type Problem, statusOf } from "../problem.ts";
-import { knifeGap } from "./knife-gap.ts";
+import { type Finding, type Severity, statusOf } from "../finding.ts";
+import { highShearStrength, ratedShearStrength, shearStrength } from "../material/strength.ts";
 import { maximumShearThickness, sameMaterial } from "./maximum-thickness.ts";
 
 export interface Shear {
   readonly name: string;
   readonly ratedThickness: Millimetres;
-  /** The steel the rating is stated in, by name; mild steel where the table does not say. */
-  readonly ratedMaterial?: string | undefined;
+  /** The steel the rating is stated in. */
+  readonly ratedIn: Material;
   readonly cutLength: Millimetres;
   readonly leastHold?: Millimetres | undefined;
-  readonly knifeGap?: Millimetres | undefined;
+  readonly bladeGap?: Millimetres | undefined;
 }
 
 export interface ShearedBlank {
@@ -29,153 +36,109 @@ export interface ShearedBlank {
   readonly stripWidth: Millimetres;
 }
 
-/** A knife gap this much wider than wanted burrs; this much tighter dulls the knives. Memory, unverified. */
-const GAP_TOO_WIDE = 2;
-
 /**
  * Will this shear take this cut? Thickness in this material against the plate's rating, cut length against the table,
- * narrow strips, hold-down and knife gap. A remedy is another shear of the table, tried with the same check.
- * The rating itself is never compared with a computed force (see force.ts). The plate decides.
+ * narrow strips, hold-down and blade gap. The rating itself is never compared with a computed force (see force.ts).
+ * The plate decides.
  */
-export function checkShear(
-  blank: ShearedBlank,
-  shear: Shear,
-  others: readonly Shear[],
-  ratedMaterialOf: (shear: Shear) => Material,
-  system: UnitSystem,
-  work?: Working,
-): Problem[] {
-  const problems = findProblems(blank, shear, ratedMaterialOf(shear), system, work);
-  if (statusOf(problems) === "clear") return problems;
-  const another = others.find(
-    (candidate) =>
-      candidate !== shear && statusOf(findProblems(blank, candidate, ratedMaterialOf(candidate), system)) !== "stop",
-  );
-  return problems.map((problem) =>
-    problem.severity === "stop"
-      ? {
-          ...problem,
-          remedy: another
-            ? `Nearest remedy: shear it on ${another.name}.`
-            : "No shear of the table takes it: cut it on the waterjet or buy it cut.",
-        }
-      : problem,
-  );
+export function checkShear(blank: ShearedBlank, shear: Shear, work?: Working): Finding[] {
+  const found = [
+    ratingFinding(blank, shear, work),
+    lengthFinding(blank, shear),
+    holdFinding(blank, shear),
+    stripFinding(blank),
+    gapFinding(blank, shear),
+  ].filter((finding) => finding !== undefined);
+  step(work, "status", "worst of all checks", statusOf(found), "", "clear: no problem found against the tables given");
+  return found;
 }
 
-function findProblems(
-  blank: ShearedBlank,
-  shear: Shear,
-  rated: Material,
-  system: UnitSystem,
-  work?: Working,
-): Problem[] {
-  return [
-    thicknessProblem(blank, shear, rated, system, work),
-    lengthProblem(blank, shear, system),
-    holdProblem(blank, shear, system),
-    stripProblem(blank, system),
-    gapProblem(blank, shear, system),
-  ].filter((problem) => problem !== undefined);
-}
-
-function thicknessProblem(
-  { material, thickness }: ShearedBlank,
-  shear: Shear,
-  rated: Material,
-  system: UnitSystem,
-  work?: Working,
-): Problem | undefined {
-  const same = material.name === rated.name;
+function ratingFinding({ material, thickness }: ShearedBlank, shear: Shear, work?: Working): Finding | undefined {
+  const { ratedThickness, ratedIn, name } = shear;
+  const same = material.name === ratedIn.name;
   const safe = same
-    ? sameMaterial(shear.ratedThickness, work)
-    : maximumShearThickness(
-        shear.ratedThickness,
-        lowShearStrength(rated, work),
-        highShearStrength(material, work),
-        work,
-      );
+    ? sameMaterial(ratedThickness, work)
+    : maximumShearThickness(ratedThickness, ratedShearStrength(ratedIn, work), highShearStrength(material, work), work);
   if (atMost(thickness, safe)) return undefined;
   // Between the careful and the ordinary figure a certificate can decide; above the ordinary one nothing can.
   const ordinary = same
     ? safe
-    : mm(Math.min(shear.ratedThickness, (shear.ratedThickness * lowShearStrength(rated)) / shearStrength(material)));
-  const severity = atMost(thickness, ordinary) ? "check" : "stop";
-  const rating = `${show(shear.ratedThickness, "length", system)} in ${rated.name}`;
+    : mm(Math.min(ratedThickness, (ratedThickness * ratedShearStrength(ratedIn)) / shearStrength(material)));
+  const strongOnly = atMost(thickness, ordinary);
   return {
-    check: "shear rating",
-    severity,
-    value: thickness,
+    about: "cutting",
+    status: strongOnly ? "check" : "stop",
+    kind: strongOnly ? "strong only" : "over rating",
+    figure: thickness,
     limit: safe,
+    beside: ordinary,
     quantity: "length",
-    message: `${shear.name}, rated ${rating}, takes ${show(safe, "length", system)} of strong ${material.name}${severity === "check" ? ` (${show(ordinary, "length", system)} of ordinary)` : ""}; this is ${show(thickness, "length", system)}.`,
-    remedy: "Ask for the mill certificate; the plate decides.", // of a check; a stop gets another
+    name,
+    words: material.name,
   };
 }
 
-function lengthProblem({ cutLength }: ShearedBlank, shear: Shear, system: UnitSystem): Problem | undefined {
-  if (atMost(cutLength, shear.cutLength)) return undefined;
+const lengthFinding = ({ cutLength }: ShearedBlank, shear: Shear): Finding | undefined =>
+  atMost(cutLength, shear.cutLength)
+    ? undefined
+    : {
+        about: "cutting",
+        status: "stop",
+        kind: "too long",
+        figure: cutLength,
+        limit: shear.cutLength,
+        quantity: "length",
+        name: shear.name,
+      };
+
+/** A narrow piece can only be the last to fall; what is held is the wide one. */
+const holdFinding = ({ stripWidth }: ShearedBlank, { leastHold, name }: Shear): Finding | undefined =>
+  leastHold === undefined || atLeast(stripWidth, leastHold)
+    ? undefined
+    : {
+        about: "hold-down",
+        status: "note",
+        kind: "falls last",
+        figure: stripWidth,
+        limit: leastHold,
+        quantity: "length",
+        name,
+      };
+
+/** A narrow strip twists, bows and cambers. */
+function stripFinding({ thickness, stripWidth }: ShearedBlank): Finding | undefined {
+  const wide = stripWidth / thickness;
+  if (atLeast(wide, STRIP_NOTE.value)) return undefined;
+  const plate = atLeast(thickness, STRIP_PLATE_FROM_IN.value * MM_PER_INCH);
+  const status: Severity = !atLeast(wide, STRIP_STOP.value)
+    ? "stop"
+    : plate || !atLeast(wide, STRIP_CHECK.value)
+      ? "check"
+      : "note";
+  const limit = mm(STRIP_NOTE.value * thickness);
+  return { about: "narrow strip", status, kind: "twists", figure: stripWidth, limit, quantity: "length" };
+}
+
+function gapFinding({ thickness }: ShearedBlank, { bladeGap, name }: Shear): Finding | undefined {
+  if (bladeGap === undefined) return undefined;
+  const share = bladeGap / thickness;
+  const tight = !atLeast(share, GAP_TIGHT.value) && atLeast(thickness, GAP_TIGHT_FROM_IN.value * MM_PER_INCH);
+  if (!tight && atMost(share, GAP_NOTE.value)) return undefined;
+  const status: Severity = tight
+    ? "check"
+    : !atMost(share, GAP_STOP.value)
+      ? "stop"
+      : atMost(share, GAP_CHECK.value)
+        ? "note"
+        : "check";
   return {
-    check: "cut length",
-    severity: "stop",
-    value: cutLength,
-    limit: shear.cutLength,
+    about: "blade gap",
+    status,
+    kind: tight ? "tight" : status === "stop" ? "folds in" : "wide",
+    figure: bladeGap,
+    limit: mm((tight ? GAP_TIGHT.value : GAP_NOTE.value) * thickness),
+    beside: share,
     quantity: "length",
-    message: `The cut is ${show(cutLength, "length", system)}; ${shear.name} cuts ${show(shear.cutLength, "length", system)}.`,
+    name,
   };
 }
-
-function holdProblem({ stripWidth }: ShearedBlank, shear: Shear, system: UnitSystem): Problem | undefined {
-  if (shear.leastHold === undefined || atLeast(stripWidth, shear.leastHold)) return undefined;
-  return {
-    check: "hold-down",
-    severity: "check",
-    value: stripWidth,
-    limit: shear.leastHold,
-    quantity: "length",
-    message: `A piece of ${show(stripWidth, "length", system)} does not reach a hold-down of ${shear.name}, which needs ${show(shear.leastHold, "length", system)}.`,
-    remedy: "Let it fall behind the blade and hold the wide piece; never reach under the hold-downs.",
-  };
-}
-
-function stripProblem({ thickness, stripWidth }: ShearedBlank, system: UnitSystem): Problem | undefined {
-  const multiple = atLeast(thickness, NARROW_THICK_FROM_IN.value * MM_PER_INCH) ? NARROW_THICK : NARROW_THIN;
-  const least = mm(multiple.value * thickness);
-  if (atLeast(stripWidth, least)) return undefined;
-  return {
-    check: "narrow strip",
-    severity: "check",
-    value: stripWidth,
-    limit: least,
-    quantity: "length",
-    message: `A strip of ${show(stripWidth, "length", system)} is narrower than ${multiple.value} thicknesses, ${show(least, "length", system)}: it twists, bows and cambers (${cite(multiple)}).`,
-    remedy: "Use flat bar or saw it, or straighten it before bending.",
-  };
-}
-
-function gapProblem({ material, thickness }: ShearedBlank, shear: Shear, system: UnitSystem): Problem | undefined {
-  const share = material.knifeGap;
-  if (shear.knifeGap === undefined || !share) return undefined;
-  const wanted = knifeGap(thickness, share.value, cite(share));
-  if (atMost(shear.knifeGap, GAP_TOO_WIDE * wanted)) return undefined;
-  return {
-    check: "knife gap",
-    severity: "check",
-    value: shear.knifeGap,
-    limit: wanted,
-    quantity: "length",
-    message: `The knife gap of ${shear.name} is set to ${show(shear.knifeGap, "length", system)}; this sheet wants ${show(wanted, "length", system)} and will burr.`,
-    remedy: "Reset the gap before the run, knives locked out.",
-  };
-}
-
-/** Records the answer of the check itself as the last step of its working. */
-export const recordStatus = (problems: readonly Problem[], work?: Working) =>
-  step(
-    work,
-    "status",
-    "worst of all checks",
-    statusOf(problems),
-    "",
-    "clear: no problem found against the tables given",
-  );

@@ -4,18 +4,18 @@ import { step, type Working } from "../../units/working.ts";
 /**
  * Thickest sheet of another material that a guillotine takes, from its rating in a stated steel. At equal force the
  * raked blade gives t1 sqrt(S1/S2), parallel blades t1 S1/S2: the smaller rules, since the rake may be unknown. S1 is
- * the LOW strength of the rated steel, S2 the HIGH strength of the other. Never above the rated thickness itself: blade
- * gap, hold-downs and knives are made for it. The plate decides. Source: geometry at equal force (derived).
+ * what the rating stands for (ratedShearStrength), S2 the HIGH strength of the other; a softer sheet is never refused at
+ * the rating. Never above the rated thickness itself: blade gap, hold-downs and knives are made for it. The plate decides. Source: geometry at equal force (derived).
  */
 export function maximumShearThickness(
   rated: Millimetres,
-  ratedLowStrength: Megapascals,
+  ratedStrength: Megapascals,
   otherHighStrength: Megapascals,
   work?: Working,
 ): Millimetres {
-  step(work, "S1", "low shear strength of the rated material", ratedLowStrength, "MPa", "material");
+  step(work, "S1", "shear strength that the rating stands for", ratedStrength, "MPa", "material");
   step(work, "S2", "high shear strength of the sheet", otherHighStrength, "MPa", "material");
-  const share = ratedLowStrength / otherHighStrength;
+  const share = ratedStrength / otherHighStrength;
   const raked = step(
     work,
     "t raked",

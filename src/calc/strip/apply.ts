@@ -1,4 +1,4 @@
-import { megapascals } from "../../units/quantity.ts";
+import { type Millimetres, megapascals } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { AirBendInput } from "../bend/mechanics/air-bend-input.ts";
 import type { ShopCorrection } from "./shop-correction.ts";
@@ -7,11 +7,17 @@ import type { ShopCorrection } from "./shop-correction.ts";
 export type AppliedCorrection = Pick<
   ShopCorrection,
   "material" | "regime" | "offset" | "slope" | "strength" | "springback"
->;
+> & {
+  /** Blank in a table that was typed by hand: it then holds for any die, any thickness. */
+  readonly opening?: Millimetres | undefined;
+  readonly thicknessFrom?: Millimetres | undefined;
+  readonly thicknessTo?: Millimetres | undefined;
+};
 
 /**
  * Sheet as the shop's strips found it: strength as the measured force says, and the modulus so that springback, which
- * goes with strength over modulus, comes out as measured. Only for the regime the strips were bent in.
+ * goes with strength over modulus, comes out as measured. Only for the die and
+ * contact the strips were bent in.
  */
 export function calibrated(
   input: AirBendInput,

@@ -1,4 +1,4 @@
-import type { Millimetres, Ratio } from "../../units/quantity.ts";
+import { type Millimetres, mm, type Ratio } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 
@@ -9,6 +9,7 @@ export interface StripRecord {
   readonly material: string;
   readonly regime: Regime;
   readonly thickness: Millimetres;
+  readonly dieOpening: Millimetres;
   readonly tangentRadius: Millimetres;
   /** From the strip, and as predicted without it. */
   readonly measuredFraction: Ratio;
@@ -22,6 +23,10 @@ export interface StripRecord {
 export interface ShopCorrection {
   readonly material: string;
   readonly regime: Regime;
+  /** The die of the strips, and the thicknesses that they speak for. */
+  readonly opening: Millimetres;
+  readonly thicknessFrom: Millimetres;
+  readonly thicknessTo: Millimetres;
   /** Strips used; `outliers` are left out, by their place in the list given, each with what to do about it. */
   readonly strips: number;
   readonly outliers: readonly { readonly place: number; readonly message: string }[];
@@ -44,9 +49,11 @@ const PRIOR = 0.05;
 /** A strip further than this many standard deviations from the others was misread, or is another material (common practice). */
 const OUTLYING = 3;
 const SPAN = 2;
+/** Strips speak for sheets a tenth thinner than the thinnest of them to a tenth thicker than the thickest (chosen: less than a gauge). */
+const BEYOND = 0.1;
 
 /**
- * The shop's own correction of K by material and contact regime, from its test strips: precision-weighted mean of the
+ * The shop's own correction of K by material, contact regime and die, from its test strips: precision-weighted mean of the
  * residuals, shrunk towards none by the prior N(0, 0.05^2): c = sum(res / s^2) / (sum(1 / s^2) + 1 / 0.05^2), standard
  * deviation (sum(1 / s^2) + 400)^-1/2 (normal conjugate prior, derived). A slope in lg(r / t) only from three distinct
  * ratios that span a factor of 2.
@@ -66,7 +73,7 @@ export function shopCorrections(records: readonly StripRecord[], work?: Working)
   });
   const groups = new Map<string, Placed[]>();
   records.forEach((record, i) => {
-    const key = JSON.stringify([record.material, record.regime]);
+    const key = JSON.stringify([record.material, record.regime, record.dieOpening.toFixed(2)]);
     groups.set(key, [
       ...(groups.get(key) ?? []),
       { ...record, place: i + 1, residual: record.measuredFraction - record.predictedFraction },
@@ -93,7 +100,8 @@ function correctionOf(group: readonly Placed[], work: Working | undefined): Shop
     const message = `strip ${place} gives K ${measuredFraction.toFixed(3)}, ${out.times.toFixed(1)} standard deviations from what the others lead to expect: measure its blank, flanges and angle again, and check its material`;
     outliers.push({ place, message });
   }
-  const { material, regime } = group[0]!;
+  const { material, regime, dieOpening } = group[0]!;
+  const thicknesses = group.map(({ thickness }) => thickness);
   const { offset, deviation } = shrunkMean(used);
   const source = "precision-weighted mean with prior N(0, 0.05^2) (derived)";
   step(work, "c", `correction of K, ${material}, ${regime}`, offset, "", source);
@@ -104,6 +112,9 @@ function correctionOf(group: readonly Placed[], work: Working | undefined): Shop
   return {
     material,
     regime,
+    opening: dieOpening,
+    thicknessFrom: mm(Math.min(...thicknesses) * (1 - BEYOND)),
+    thicknessTo: mm(Math.max(...thicknesses) * (1 + BEYOND)),
     strips: used.length,
     outliers,
     offset,

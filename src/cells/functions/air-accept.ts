@@ -1,5 +1,5 @@
-import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
 import { acceptRadius } from "../../calc/bend/radius-acceptance.ts";
+import { airRadiusBand } from "../../calc/bend/radius-band.ts";
 import { airSheet, dieOpening, punchNose } from "../parameters/air.ts";
 import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
@@ -18,12 +18,17 @@ export const airAccept = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "row", columns: ["Verdict", "Sentence"] },
   example: { formula: '=INDEX(SHOP.AIR.ACCEPT(0.06,0.03,"A36",0.25,2),1,1)', answer: "ask" },
   source:
-    "radius over the die by rule; a callout of 0.060 to 0.25 in on a plain bracket is usually waived, in writing (common practice, memory)",
-  calculate: ({ drawingRadius, tolerance, material, dieOpening, punchNose }, { system, work }) => {
-    const gives = airRadiusByRule(material, dieOpening, punchNose, work);
+    "radius over the die by rule, from edition 2026.2 by the best method; a callout of 0.060 to 0.25 in on a plain bracket is usually waived, in writing (common practice, memory)",
+  calculate: (
+    { drawingRadius, tolerance, material, thickness, dieOpening, punchNose },
+    { system, materials, work },
+  ) => {
+    const method = materials.edition.airMethod ?? "rule";
+    const gives = airRadiusBand(material, thickness, { dieOpening, punchNose }, method, work);
     const share = gives.expected / dieOpening;
     const { verdict, sentence } = acceptRadius(drawingRadius, tolerance, gives, share, system, work);
     return [verdict, sentence];

@@ -1,12 +1,19 @@
-import { mechanicsInput } from "../../calc/bend/air-bend.ts";
+import type { AirTools } from "../../calc/bend/air-bend.ts";
+import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
+import { bendDeduction } from "../../calc/bend/deduction.ts";
+import { faceRoom } from "../../calc/bend/loaded-faces.ts";
 import { type AirBendBand, airBendBand } from "../../calc/bend/mechanics/air-bend-band.ts";
-import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
-import { checkedAgainstFiniteElements } from "../../calc/bend/mechanics/checked-range.ts";
+import { withModelError } from "../../calc/bend/mechanics/model-error.ts";
+import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
+import { deviationsOf, USUAL } from "../../calc/bend/mechanics/usual-deviations.ts";
+import { feasibleAirBend, nearestWords } from "../../calc/bend/solved-air-bend.ts";
+import { FACE_CLEARANCE, K_DEFAULT } from "../../data/bend-rules.ts";
+import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { megapascals, mm } from "../../units/quantity.ts";
-import { showNumber } from "../../units/show.ts";
+import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { fromInternal, type QuantityKind, unitName } from "../../units/system.ts";
-import { mechanicsParameters } from "../parameters/air.ts";
+import { step } from "../../units/working.ts";
+import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
 import { units } from "../parameters/units.ts";
@@ -14,10 +21,7 @@ import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
 
-/** Half the width that holds 90 % of sheets and dies. Memory, unverified: mill certificates and calipers do better. */
-const USUAL = { thickness: 3, strength: 10, hardening: 10, opening: 1 };
-
-const percent = (what: string, fallback: number) =>
+const band = (what: string, fallback: number) =>
   number({
     description: `${what}: plus and minus so many per cent holds 9 of 10`,
     rule: { from: 0, to: 30 },
@@ -34,15 +38,26 @@ const ROWS: readonly (readonly [keyof AirBendBand, string, QuantityKind])[] = [
   ["peakForce", "largest force per length", "lineLoad"],
 ];
 
+/** The letters of these figures in the working, and the units calc works in. */
+const SYMBOLS: Partial<Record<keyof AirBendBand, string>> = {
+  tangentRadius: "R",
+  centreRadius: "Rc",
+  bendDeduction: "BD",
+  stroke: "s",
+  peakForce: "F",
+};
+const INTERNAL_UNITS: Partial<Record<QuantityKind, string>> = { length: "mm", angle: "deg", lineLoad: "N/mm" };
+
 export const airBend = defineFunction({
   name: "AIR.BEND",
   question: "What comes out of this bend: radius, deduction, springback, depth and force, each with its band?",
   parameters: {
     ...mechanicsParameters(),
-    thicknessBand: percent("Thickness", USUAL.thickness),
-    strengthBand: percent("Strength", USUAL.strength),
-    hardeningBand: percent("Hardening exponent", USUAL.hardening),
-    openingBand: percent("Die opening", USUAL.opening),
+    thicknessBand: band("Thickness", USUAL.thickness),
+    strengthBand: band("Strength", USUAL.strength),
+    hardeningBand: band("Hardening exponent", USUAL.hardening),
+    openingBand: band("Die opening", USUAL.opening),
+    punchAngle: punchAngle(),
     units: units(),
     data: data(),
   },
@@ -52,36 +67,32 @@ export const airBend = defineFunction({
     formula: '=INDEX(SHOP.AIR.BEND("A36",0.25,90,2,0.0625),2,1)',
     answer: "inside radius, tangent to both flanges",
   },
-  source:
-    "air-bend mechanics with a 90 % band by propagation (derived; compared with finite elements, not with measured bends)",
+  source: `${MECHANICS}; 90 % band of stock and die by propagation, with the model's own error against finite elements (derived)`,
   calculate: (
     { material, thickness, bendAngle, thicknessBand, strengthBand, hardeningBand, openingBand, ...tools },
-    { system },
+    { system, work },
   ): CellMatrix => {
-    const input = mechanicsInput(material, thickness, tools);
-    const bend = airBendToAngle(input, bendAngle);
-    const { strength, exponent } = input.hardening;
-    const band = airBendBand(
-      input,
-      { finalAngle: bendAngle },
-      {
-        thickness: mm(thickness * (thicknessBand / 100)),
-        strength: megapascals(strength * (strengthBand / 100)),
-        exponent: exponent * (hardeningBand / 100),
-        dieOpening: mm(tools.dieOpening * (openingBand / 100)),
-      },
-    );
-    const outside = checkedAgainstFiniteElements(input, bend).filter(({ inside }) => !inside);
+    const { input, bend, nearest } = feasibleAirBend(material, thickness, bendAngle, tools, work);
+    const percent = {
+      thickness: thicknessBand,
+      strength: strengthBand,
+      hardening: hardeningBand,
+      opening: openingBand,
+    };
+    const deviations = deviationsOf(input, percent);
+    const ofStock = airBendBand(input, { finalAngle: bendAngle }, deviations, bend);
+    const widened = withModelError(ofStock, input, nearest.distance);
+    const room = faceRoom(bend.loadedAngle, tools);
+    const length = unitName("length", system);
+    const byRule = ruleFigures(material, thickness, bendAngle, tools);
     return [
       [...COLUMNS],
       ...ROWS.map(([key, words, kind]) => {
-        const { value, lower, upper } = band[key];
-        return [
-          words,
-          ...[value, lower, upper].map((figure) => fromInternal(figure, kind, system)),
-          unitName(kind, system),
-          "",
-        ];
+        const { value, lower, upper } = widened[key];
+        const unit = unitName(kind, system);
+        const symbol = SYMBOLS[key]; // springback and loaded angle stand in the working already
+        if (symbol) step(work, symbol, words, value, INTERNAL_UNITS[kind]!, MECHANICS);
+        return [words, ...[value, lower, upper].map((figure) => fromInternal(figure, kind, system)), unit, ""];
       }),
       [
         "contact under the punch",
@@ -91,12 +102,39 @@ export const airBend = defineFunction({
         "",
         bend.regime === "wrapped" ? "the sheet folds round the nose" : "the opening makes the radius",
       ],
-      ["checked", outside.length === 0 ? "inside" : "outside", "", "", "", checkedWords(outside)],
+      ["compared", nearest.inside ? "inside" : "outside", "", "", "", nearestWords(nearest)],
+      ["short of the faces", room ?? "", "", "", room === undefined ? "" : "deg", faceWords(room, bend.loadedAngle)],
+      ...byRule.map(([words, value]) => [
+        words,
+        value === undefined ? "" : fromInternal(value, "length", system),
+        "",
+        "",
+        length,
+        value === undefined ? "no share of the opening is known" : "common practice, to compare",
+      ]),
     ];
   },
 });
 
-const checkedWords = (outside: ReturnType<typeof checkedAgainstFiniteElements>): string =>
-  outside.length === 0
-    ? "all inputs lie inside what was compared with finite elements; a test strip decides"
-    : `${outside.map(({ quantity, value, least, most }) => `${quantity} ${showNumber(value, 3)} (checked ${showNumber(least, 3)} to ${showNumber(most, 3)})`).join(", ")}; bend a test strip`;
+const faceWords = (room: number | undefined, loadedAngle: number): string =>
+  room === undefined
+    ? `die and punch angle not given; they need at most ${Math.floor(180 - loadedAngle - FACE_CLEARANCE.value)} deg`
+    : room < FACE_CLEARANCE.value
+      ? "too little: a stronger sheet bottoms"
+      : "clear of die and punch";
+
+/** Radius and deduction by rule, to lay beside the mechanics. */
+function ruleFigures(
+  material: Material,
+  thickness: Millimetres,
+  bendAngle: Degrees,
+  { dieOpening, punchNose }: AirTools,
+): readonly (readonly [string, Millimetres | undefined])[] {
+  const known = material.airRadiusLow && material.airRadiusHigh;
+  const radius = known && airRadiusByRule(material, dieOpening, punchNose).expected;
+  const deduction = radius && bendDeduction(thickness, radius, bendAngle, K_DEFAULT.value, "outside");
+  return [
+    ["inside radius by rule", radius],
+    ["bend deduction by rule", deduction],
+  ];
+}

@@ -1,23 +1,31 @@
 import { bendDeduction } from "../../calc/bend/deduction.ts";
-import { airParameters } from "../parameters/air.ts";
+import { radiusAndAxis } from "../../calc/strip/corrected-bend.ts";
+import { airNeutralAxis, airParameters, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { data } from "../parameters/material.ts";
-import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { radiusAndAxis } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 
 export const airDeduction = defineFunction({
   name: "AIR.DEDUCTION",
   question: "What is the bend deduction for this sheet over this die?",
-  parameters: { ...airParameters(), k: k(), legs: legs(), correction: corrections(), units: units(), data: data() },
+  parameters: {
+    ...airParameters(),
+    k: airNeutralAxis(),
+    legs: legs(),
+    correction: corrections(),
+    punchAngle: punchAngle(),
+    units: units(),
+    data: data(),
+  },
+  long: true,
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.AIR.DEDUCTION("A36",0.25,90,2,,"rule"),3)', answer: 0.471 },
-  source: "radius by mechanics or rule; 2 SB - BA (derived), k fitted on finite-element air bends",
+  source: "radius by mechanics or rule; 2 SB - BA (derived), k of the solved bend or 0.42 (fitted on finite elements)",
   calculate: ({ material, thickness, bendAngle, method, k, legs, correction, ...tools }, { work }) => {
     const sheet = { material, thickness, tools, corrections: correction };
     const bend = radiusAndAxis(sheet, bendAngle, method, k, work);
-    return bendDeduction(thickness, bend.radius, bendAngle, bend.k, legs, work);
+    return bendDeduction(thickness, bend.radius, bendAngle, bend.k, legs, work, bend.axisSource);
   },
 });

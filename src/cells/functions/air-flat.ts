@@ -1,14 +1,13 @@
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
-import { airSheet, airTools } from "../parameters/air.ts";
+import { radiusAndAxis } from "../../calc/strip/corrected-bend.ts";
+import { airNeutralAxis, airSheet, airTools, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
 import { data } from "../parameters/material.ts";
-import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { radiusAndAxis } from "../strip/corrected.ts";
 import { corrections } from "../strip/correction-table.ts";
 
 export const airFlat = defineFunction({
@@ -19,12 +18,14 @@ export const airFlat = defineFunction({
     flanges: lengths('Flanges in order along the strip: a range, or text such as "2; 3.5; 2"'),
     bendAngles: bendAngles("Bend angles between them, one fewer than flanges, or one for all"),
     ...airTools(),
-    k: k(),
+    k: airNeutralAxis(),
     legs: legs(),
     correction: corrections(),
+    punchAngle: punchAngle(),
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.AIR.FLAT("A36",0.25,"2;3",90,2,,"rule"),2)', answer: 4.53 },
   source: "sum of flanges less bend deductions at the radius the die gives (derived; radius by mechanics or rule)",
@@ -36,10 +37,14 @@ export const airFlat = defineFunction({
       flanges,
       angles.map((angle) => beyondTangent(thickness, bends.get(angle)!.radius, angle, legs)),
     );
-    const deductions = angles.map((angle) => {
-      const bend = bends.get(angle)!;
-      return bendDeduction(thickness, bend.radius, angle, bend.k, legs, work);
-    });
+    // One working for each angle, however many bends have it.
+    const deductionAt = new Map(
+      [...bends].map(([angle, { radius, k, axisSource }]) => [
+        angle,
+        bendDeduction(thickness, radius, angle, k, legs, work, axisSource),
+      ]),
+    );
+    const deductions = angles.map((angle) => deductionAt.get(angle)!);
     return flatFromDeductions(flanges, deductions, work);
   },
 });

@@ -1,15 +1,20 @@
-import { checkBend } from "../../calc/bend/check/check.ts";
+import { fixOf } from "../../bill/lines/fix.ts";
+import { isPlanned, planLine } from "../../bill/lines/plan-line.ts";
+import { planAlone } from "../../bill/lines/plan-lines.ts";
+import type { BillLine } from "../../bill/nouns/line.ts";
+import { emptyShop } from "../../bill/nouns/shop.ts";
+import { fixSays, NO_FIX, problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
-import { sentences, statusOf } from "../../calc/problem.ts";
+import { statusOf } from "../../calc/finding.ts";
+import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import type { Millimetres } from "../../units/quantity.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
-import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
+import { anglePerBend, lengths, signedBendAngles } from "../parameters/list.ts";
 import { data, material } from "../parameters/material.ts";
 import { optionalToolName, toolName } from "../parameters/tool-name.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { findDie, findPunch } from "../tables/find-tool.ts";
 import { brakes, dies, punches } from "../tables/shop-tables.ts";
 
 export const bendCheck = defineFunction({
@@ -20,12 +25,12 @@ export const bendCheck = defineFunction({
     thickness: thickness(),
     bendLength: length({ description: "Length of the bend line" }),
     flanges: lengths('Outside flanges in order along the strip: a range, or text such as "2; 3.5; 2"'),
-    bendAngles: bendAngles("Bend angles between them, one fewer than flanges, or one for all"),
+    bendAngles: signedBendAngles("Bend angles between them, one fewer than flanges, or one for all"),
     die: toolName("Die by its name in the table, or by its opening"),
     brake: brakes(),
     dies: dies(),
     punches: punches(),
-    punch: optionalToolName("Punch by its name in the table; blank means not known"),
+    punch: optionalToolName("Punch by its name in the table; blank lets the best of them be chosen"),
     grain: choice({
       description: 'Bend line "across" or "along" the rolling direction; blank means not known and is judged along',
       words: GRAINS,
@@ -39,27 +44,64 @@ export const bendCheck = defineFunction({
     units: units(),
     data: data(),
   },
+  long: true,
   result: { kind: "row", columns: ["Status", "Sentence"] },
   example: {
     formula:
-      '=INDEX(SHOP.BEND.CHECK("A36",0.25,24,"1;3",90,"D2",VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",150,120,100}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78}),"P1"),1,1)',
+      '=INDEX(SHOP.BEND.CHECK("A36",0.25,24,"1;3",90,"V 2",VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"Brake 1",150,120,92}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"V 2",2,78}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"Plain",0.0625,75}),"Plain"),1,1)',
     answer: "stop",
   },
   source:
-    "force, flange, radius, overbend, opening and hole rules, each with its source in WORKING and DEVELOPERS.md; the plate decides",
-  calculate: (inputs, { system, work }) => {
-    const { material, thickness, bendLength, flanges, bendAngles, brake, dies, punches, grain, holeDistance } = inputs;
-    const setup = { brake: brake[0]!, die: findDie(inputs.die, dies, system), punch: findPunch(inputs.punch, punches) };
-    const line = {
-      material,
-      thickness,
-      bendLength,
-      flanges,
-      bendAngles: anglePerBend(flanges, bendAngles),
-      grain,
-      holeDistance,
-    };
-    const problems = checkBend(line, setup, { brakes: brake, dies, punches }, system, work);
-    return [statusOf(problems), sentences(problems)];
+    "force, flange, radius, loaded angle, opening, hole and bend order as the plan of a bill checks them, each with its source in WORKING; every fix tried; the plate decides",
+  calculate: (inputs, { system, materials, work }) => {
+    const { flanges, bendLength, brake, dies, punches, punch, die, grain, holeDistance } = inputs;
+    const { material, thickness } = inputs;
+    const main = { flanges, angles: anglePerBend(flanges, inputs.bendAngles), bendLength };
+    const line = { ...PLAIN, material, thickness, nominal: thickness, main, width: bendLength, grain, holeDistance };
+    const named: BillLine = { ...line, die: String(die), punch: punch === undefined ? undefined : String(punch) };
+    const none = emptyShop(materials.find(RATED_MATERIAL, "rated material"), system);
+    const shop = { ...none, brakes: brake, dies, punches, given: ["brakes", "dies", "punches"] as const };
+    const plan = planAlone(named, shop);
+    if (!isPlanned(plan)) throw plan.refusal;
+    if (work) planLine(plan.line, plan.tools, shop, work);
+    const fix = fixOf(plan, shop);
+    const status = statusOf(plan.findings);
+    const said = problemsSay(plan.findings, system);
+    const then = fix
+      ? [`Fix: ${fixSays(fix, system)}, then ${fix.reaches}.`]
+      : status === "clear"
+        ? [CLEAR]
+        : [`Fix: ${NO_FIX}.`];
+    return [status, [...said, ...then].join(" ")];
   },
 });
+
+const CLEAR = "No problem found against the tables given; the machine's plate decides.";
+
+/** Of a bill's line what a single bend has not. */
+const PLAIN: Omit<BillLine, "material" | "thickness" | "nominal" | "main" | "width" | "grain" | "holeDistance"> = {
+  row: 2,
+  part: "",
+  description: "",
+  quantity: 1,
+  cross: undefined,
+  radius: undefined,
+  radiusTolerance: undefined,
+  tolerance: undefined,
+  holes: 0,
+  holeDiameter: undefined,
+  notches: 0,
+  notchPath: undefined,
+  die: undefined,
+  punch: undefined,
+  brake: undefined,
+  shear: undefined,
+  pin: undefined,
+  operations: [],
+  finish: "",
+  spares: 0,
+  area: "",
+  due: undefined,
+  wantsCertificate: false,
+  accepted: "",
+};

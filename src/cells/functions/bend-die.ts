@@ -1,6 +1,7 @@
+import { findPunch } from "../../bill/nouns/find-tool.ts";
+import { problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
 import { rankDies } from "../../calc/bend/tools/die-choice.ts";
-import { worstFirst } from "../../calc/problem.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { degrees, type Millimetres } from "../../units/quantity.ts";
 import { fromInternal } from "../../units/system.ts";
@@ -11,7 +12,6 @@ import { data, material } from "../parameters/material.ts";
 import { optionalToolName } from "../parameters/tool-name.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { findPunch } from "../tables/find-tool.ts";
 import { brakes, dies, punches } from "../tables/shop-tables.ts";
 
 const SQUARE = degrees(90); // an ordinary bracket
@@ -56,7 +56,7 @@ export const bendDie = defineFunction({
   result: { kind: "table", columns: COLUMNS },
   example: {
     formula:
-      '=INDEX(SHOP.BEND.DIE("A36",0.25,24,VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"B",150,120,100}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D1",1,80},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78})),2,1)',
+      '=INDEX(SHOP.BEND.DIE("A36",0.25,24,VSTACK({"Brake","Rated force (US ton)","Bed length (in)","Between housings (in)"},{"Brake 1",150,120,92}),VSTACK({"Die","Opening (in)","Angle (deg)"},{"D1",1,80},{"D2",2,80}),VSTACK({"Punch","Nose radius (in)","Angle (deg)"},{"P1",0.0625,78})),2,1)',
     answer: "D2",
   },
   source: "opening nearest to 8 thicknesses among the dies that pass BEND.CHECK (common practice)",
@@ -68,7 +68,7 @@ export const bendDie = defineFunction({
     const size = (value: number | undefined) => (value === undefined ? "" : fromInternal(value, "length", system));
     return [
       [...COLUMNS],
-      ...ranked.map(({ die, status, estimate, leastFlange, force, faceRoom, problems }) => [
+      ...ranked.map(({ die, status, estimate, leastFlange, force, faceRoom, findings }) => [
         die.name,
         status,
         size(die.opening),
@@ -78,9 +78,7 @@ export const bendDie = defineFunction({
         fromInternal(force.worst, "force", system),
         estimate.springback ?? "",
         faceRoom ?? "",
-        worstFirst(problems)
-          .map(({ message }) => message)
-          .join(" "),
+        problemsSay(findings, system).join(" "),
       ]),
     ];
   },

@@ -1,10 +1,11 @@
+import { calendarOf } from "../../bill/nouns/calendar.ts";
 import { finish } from "../../calc/schedule/finish.ts";
 import { step } from "../../units/working.ts";
-import { EXAMPLE_CALENDAR } from "../bill/example-shop.ts";
+import { EXAMPLE_CALENDAR } from "../example/example-bill.ts";
 import { asSerial, instantOf } from "../parameters/instant.ts";
 import { stationName, workHours } from "../parameters/work-hours.ts";
 import { defineFunction } from "../record/record.ts";
-import { calendar, calendarOf } from "../tables/calendar.ts";
+import { calendar } from "../tables/calendar.ts";
 
 export const dateFinish = defineFunction({
   name: "DATE.FINISH",
@@ -18,7 +19,7 @@ export const dateFinish = defineFunction({
   result: { kind: "date" },
   example: {
     formula: `=SHOP.DATE.FINISH(46083.375,40,${EXAMPLE_CALENDAR})`,
-    answer: 46090.375,
+    answer: 46087.625,
   },
   source: "working time laid into the shifts of the calendar (derived)",
   calculate: ({ start, hours, calendar, station }, { work }) => {

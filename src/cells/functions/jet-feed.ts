@@ -1,5 +1,5 @@
 import { jetFeed as feed } from "../../calc/jet/feed.ts";
-import { QUALITY } from "../../data/jet-rules.ts";
+import { QUALITY, QUALITY_WORDS } from "../../data/jet-rules.ts";
 import type { GramsPerMinute, Megapascals } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { length, thickness } from "../parameters/length.ts";
@@ -16,7 +16,7 @@ export const jetFeed = defineFunction({
     material: material(),
     thickness: thickness(),
     quality: number({
-      description: "1 separation cut to 5 best finish; brackets are usually cut at 3",
+      description: `${QUALITY_WORDS.map((words, i) => `${i + QUALITY.from} ${words}`).join(", ")}; brackets are usually cut at 3`,
       rule: { from: QUALITY.from, to: QUALITY.to },
     }),
     pressure: quantity<Megapascals>({
@@ -36,7 +36,8 @@ export const jetFeed = defineFunction({
   },
   result: { kind: "feed" },
   example: { formula: '=ROUND(SHOP.JET.FEED("A36",0.5,1,50,0.014,0.75,0.04),1)', answer: 14.6 },
-  source: "Zeng & Kim, 7th American Water Jet Conference 1993 (memory); about +-25 % without a timed cut",
+  source:
+    "Zeng & Kim, 7th American Water Jet Conference 1993 (memory); about +-25 % without a timed cut, and too fast in sheet below 3 mm: the shop's own timed cut comes first",
   contract: true,
   calculate: ({ material, ...cut }, { work }) => {
     const machinability = material.machinability?.value;

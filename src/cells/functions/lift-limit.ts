@@ -29,7 +29,7 @@ export const liftLimit = defineFunction({
   },
   result: { kind: "mass" },
   example: { formula: '=SHOP.LIFT.LIMIT(10,30,10,0,0.2,"good",1)', answer: 51 },
-  source: "NIOSH 94-110, revised lifting equation (multipliers read; asymmetry, coupling and outer limits memory)",
+  source: "NIOSH 94-110, revised lifting equation (multipliers and limits read; coupling memory)",
   contract: true,
   calculate: ({ hours: day, ...lift }, { work }) => limit({ ...lift, hours: hours(day) as Hours }, work),
 });

@@ -1,5 +1,6 @@
-import { sentences, statusOf } from "../../calc/problem.ts";
-import { checkShear, recordStatus } from "../../calc/shear/check.ts";
+import { problemsSay } from "../../bill/says.ts";
+import { statusOf } from "../../calc/finding.ts";
+import { checkShear } from "../../calc/shear/check.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import { length, thickness } from "../parameters/length.ts";
@@ -8,8 +9,6 @@ import { optionalToolName } from "../parameters/tool-name.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 import { shears } from "../tables/shop-tables.ts";
-
-const RATED = "A36"; // guillotines are rated in mild steel, common practice
 
 export const shearCheck = defineFunction({
   name: "SHEAR.CHECK",
@@ -27,12 +26,12 @@ export const shearCheck = defineFunction({
   result: { kind: "row", columns: ["Status", "Sentence"] },
   example: {
     formula:
-      '=INDEX(SHOP.SHEAR.CHECK("304",0.25,48,12,VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"S",0.25,120})),1,1)',
+      '=INDEX(SHOP.SHEAR.CHECK("304",0.25,48,12,VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"Shear 1",0.3125,98})),1,1)',
     answer: "stop",
   },
   source:
     "SHEAR.MAXTHICKNESS against the plate's rating (derived); strips, hold-down and gap common practice; the plate decides",
-  calculate: ({ material, thickness, cutLength, stripWidth, shears, shear: wanted }, { system, materials, work }) => {
+  calculate: ({ material, thickness, cutLength, stripWidth, shears, shear: wanted }, { system, work }) => {
     const shear =
       wanted === undefined
         ? shears[0]!
@@ -44,15 +43,17 @@ export const shearCheck = defineFunction({
         showGiven(wanted),
         shears.map(({ name }) => `"${name}"`).join(" or "),
       );
-    const problems = checkShear(
-      { material, thickness, cutLength, stripWidth },
-      shear,
-      shears,
-      ({ ratedMaterial }) => materials.find(ratedMaterial ?? RATED, "rated material"),
-      system,
-      work,
-    );
-    recordStatus(problems, work);
-    return [statusOf(problems), sentences(problems)];
+    const blank = { material, thickness, cutLength, stripWidth };
+    const found = checkShear(blank, shear, work);
+    const status = statusOf(found);
+    if (status !== "stop")
+      return [status, [...problemsSay(found, system), ...(status === "clear" ? [CLEAR] : [])].join(" ")];
+    const another = shears.find((other) => other !== shear && statusOf(checkShear(blank, other)) !== "stop");
+    const fix = another
+      ? `Fix: shear it on ${another.name}.`
+      : "No shear of the table takes it: waterjet, or buy it cut.";
+    return [status, [...problemsSay(found, system), fix].join(" ")];
   },
 });
+
+const CLEAR = "No problem found against the tables given; the machine's plate decides.";

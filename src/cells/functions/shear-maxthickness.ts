@@ -1,4 +1,4 @@
-import { highShearStrength, lowShearStrength } from "../../calc/material/strength.ts";
+import { highShearStrength, ratedShearStrength } from "../../calc/material/strength.ts";
 import { maximumShearThickness, sameMaterial } from "../../calc/shear/maximum-thickness.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { isBlank } from "../../units/cell.ts";
@@ -29,14 +29,14 @@ export const shearMaxthickness = defineFunction({
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.SHEAR.MAXTHICKNESS("304",0.25),3)', answer: 0.136 },
   source:
-    "equal force, the smaller of t1 sqrt(S1/S2) and t1 S1/S2 (derived); never above the rating; the plate decides",
+    "equal shearing force, the smaller of t1 sqrt(S1/S2) and t1 S1/S2 (derived), S1 of the strongest sheet the rating covers (capacity booklets); never above the rating; the plate decides",
   contract: true,
   calculate: ({ material, ratedThickness, ratedMaterial }, { work }) =>
     material.name === ratedMaterial.name
       ? sameMaterial(ratedThickness, work)
       : maximumShearThickness(
           ratedThickness,
-          lowShearStrength(ratedMaterial, work),
+          ratedShearStrength(ratedMaterial, work),
           highShearStrength(material, work),
           work,
         ),

@@ -38,5 +38,6 @@ export const sheetThickness = defineFunction({
   example: { formula: '=SHOP.SHEET.THICKNESS(3,"stainless")', answer: 0.25 },
   source: "15 U.S.C. 206 (read); Manufacturers' Standard Gauge, 41.82 lb/ft2 per inch (read); ASTM B258 (read)",
   contract: true,
-  calculate: ({ gauge, material }, { work }) => gaugeThickness(gauge, material, work),
+  calculate: ({ gauge, material }, { work, materials }) =>
+    gaugeThickness(gauge, material, work, materials.edition.stainlessGauges),
 });

@@ -1,5 +1,6 @@
 import { shopCorrections } from "../../calc/strip/shop-correction.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { fromInternal } from "../../units/system.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
@@ -19,7 +20,7 @@ export const stripTable = defineFunction({
   },
   source:
     "K from blank, flanges and angle on the predicted radius; precision-weighted mean with prior N(0, 0.05^2) (derived)",
-  calculate: ({ strips }, { work }): CellMatrix => [
+  calculate: ({ strips }, { system, work }): CellMatrix => [
     [...CORRECTION_HEADERS],
     ...shopCorrections(strips, work).map((row) => [
       row.material,
@@ -32,6 +33,7 @@ export const stripTable = defineFunction({
       row.slope?.about ?? "",
       row.strength ?? "",
       row.springback ?? "",
+      ...[row.opening, row.thicknessFrom, row.thicknessTo].map((value) => fromInternal(value, "length", system)),
       [
         ...row.outliers.map(({ message }) => message),
         row.few ? "fewer than three strips: average more before you trust it" : "",

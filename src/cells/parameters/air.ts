@@ -1,12 +1,16 @@
 /** What every AIR function takes about one air bend: sheet, angle, die and punch. */
-import { AIR_METHODS } from "../../calc/bend/air-bend.ts";
+import { AIR_METHODS, type AirMethod } from "../../calc/bend/air-bend.ts";
+import type { KChoice } from "../../calc/bend/neutral-axis.ts";
 import { NOSE_OF_THICKNESS, SHOULDER_OF_OPENING } from "../../data/bend-rules.ts";
+import { isBlank } from "../../units/cell.ts";
 import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { showNumber } from "../../units/show.ts";
+import type { CellParameter } from "../record/record.ts";
 import { angle, bendAngle } from "./angle.ts";
 import { choice } from "./choice.ts";
 import { length, thickness } from "./length.ts";
 import { material } from "./material.ts";
+import { k } from "./neutral-axis.ts";
 
 export const airSheet = () => ({ material: material(), thickness: thickness() });
 
@@ -19,17 +23,35 @@ export const punchNose = () =>
     fallback: undefined as Millimetres | undefined,
   });
 
-export const method = () =>
-  choice({
+/** Blank means what the edition of the materials says. */
+export const method = (): CellParameter<AirMethod> => {
+  const words = choice({
     description:
-      '"rule": a share of the die opening by material, as shops reckon; "mechanics": the bend solved from strength and hardening',
+      '"best": the bend solved from strength and hardening where that was compared, else the rule (blank under edition 2026.2); "rule": a share of the die opening by material, as shops reckon (blank under 2026.1); "mechanics": solved wherever it may be',
     words: AIR_METHODS,
-    fallback: "rule",
   });
+  return {
+    ...words,
+    optional: true,
+    read: (given, name, context) =>
+      isBlank(given) ? (context.materials.edition.airMethod ?? "rule") : words.read(given, name, context),
+  };
+};
+
+/** Blank leaves the neutral axis to the method: the solved bend's own, or 0.42 by rule. */
+export const airNeutralAxis = (): CellParameter<KChoice | undefined> => {
+  const given = k();
+  return {
+    ...given,
+    description: `${given.description}; blank: the solved bend's own, 0.42 by rule`,
+    default: null,
+    read: (value, name, context) => (isBlank(value) ? undefined : given.read(value, name, context)),
+  };
+};
 
 export const dieFaces = () => ({
   dieAngle: angle({
-    description: "Included angle of the die; blank for 85 degrees",
+    description: "Included angle of the die, which the loaded sheet must not pass; blank when not known",
     rule: { from: 20, to: 150 },
     fallback: undefined as Degrees | undefined,
   }),
@@ -39,6 +61,13 @@ export const dieFaces = () => ({
     fallback: undefined as Millimetres | undefined,
   }),
 });
+
+export const punchAngle = () =>
+  angle({
+    description: "Included angle of the punch, which the loaded sheet must not pass; blank when not known",
+    rule: { from: 10, to: 150 },
+    fallback: undefined as Degrees | undefined,
+  });
 
 /** Die, punch and method, in the order of the arguments. */
 export const airTools = () => ({ dieOpening: dieOpening(), punchNose: punchNose(), method: method(), ...dieFaces() });

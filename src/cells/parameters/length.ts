@@ -63,7 +63,7 @@ export function readThickness(given: CellValue, name: string, context: ReadConte
         given,
         "the same gauge is a different thickness in each material: name the material, or give the thickness",
       );
-    return gaugeThickness(gauge, series);
+    return gaugeThickness(gauge, series, undefined, context.materials.edition.stainlessGauges);
   }
   return readLength(given, name, context, { longest: THICKEST, hint: 'write 0.25, "1/4", "3 mm" or "10 ga"' });
 }

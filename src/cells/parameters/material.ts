@@ -1,6 +1,6 @@
 /** The material of a row, and the materials to choose from. */
 
-import type { MaterialTable } from "../../bill/material-table.ts";
+import type { MaterialTable } from "../../bill/nouns/material-table.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { isBlank } from "../../units/cell.ts";
 import type { CellParameter, ReadContext, TableParameter } from "../record/record.ts";

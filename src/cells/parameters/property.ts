@@ -24,10 +24,13 @@ const property = (key: PropertyKey, name: string, quantity: QuantityKind | undef
 
 export const PROPERTIES: readonly Property[] = [
   property("yieldMinimum", "yield minimum", "stress", "minimum"),
+  property("yieldTypical", "yield typical", "stress", "typical"),
   property("tensileMinimum", "tensile minimum", "stress", "minimum"),
   property("tensileTypical", "tensile typical", "stress", "typical"),
   property("tensileHigh", "tensile high", "stress", "high"),
   property("shearStrength", "shear strength", "stress", "typical"),
+  property("ratingCovers", "shear strength a rating covers", "stress", "high"),
+  property("nominalThickness", "nominal thickness", "length", "rule"),
   property("density", "density", "density", "typical"),
   property("modulus", "modulus", "stress", "typical"),
   property("poisson", "Poisson ratio", undefined, "typical"),

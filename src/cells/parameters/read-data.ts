@@ -1,6 +1,6 @@
 /** The `data` argument: blank, an edition's name, or a range of materials laid over the current edition. */
 
-import { MaterialTable } from "../../bill/material-table.ts";
+import { MaterialTable } from "../../bill/nouns/material-table.ts";
 import { type Fact, fact } from "../../data/fact.ts";
 import { CURRENT_EDITION, EDITIONS } from "../../data/materials/editions.ts";
 import type { Edition, GaugeSeries, Material } from "../../data/materials/material.ts";

@@ -47,35 +47,39 @@ export function readTable<C extends Columns>(
   name: string,
   system: UnitSystem,
 ): Row<C>[] {
-  return readRows(matrix, columns, name, system).map((row) => {
+  return readRows(matrix, columns, (row) => `${name} row ${row}`, { name, system }).map((row) => {
     if (isWrong(row)) throw row.refusal;
     return row;
   });
 }
 
-/** Every row by itself: one of nonsense says so and leaves the others right. A missing column is refused for all. */
+/**
+ * Every row by itself: one of nonsense says so and leaves the others right. A missing column is refused for all.
+ * @param place how a row is called in a refusal: "line 3 (sheet row 7)".
+ */
 export function readRows<C extends Columns>(
   matrix: CellMatrix,
   columns: C,
-  name: string,
-  system: UnitSystem,
+  place: (row: number) => string,
+  { name, system }: { readonly name: string; readonly system: UnitSystem },
 ): (Row<C> | WrongRow<C>)[] {
   if (matrix.length > MOST_ROWS) throw wrong(name, `a range of at most ${MOST_ROWS} rows`, matrix.length);
   const header = matrix[0] ?? [];
   const places = Object.entries(columns).map(([key, column]) => ({ key, column, ...findColumn(header, column, name) }));
   const said = header.indexOf("Message");
-  // A row of a spill that was refused holds its name and the sentence: it is nobody's figure further on.
+  // A row of a spill that was refused holds its name and the sentence: it is no figure further on.
   const onlySays = (cells: readonly CellValue[]) =>
     !isBlank(cells[said]) && places.every(({ index }) => index <= 0 || index === said || isBlank(cells[index]));
   const rows: (Row<C> | WrongRow<C>)[] = [];
   for (let i = 1; i < matrix.length; i++) {
     const cells = matrix[i]!;
-    if (places.every(({ index }) => index < 0 || isBlank(cells[index] ?? null))) continue;
+    // Older builds of Excel pass the blanks of a range as 0, and a row of nothing but 0 is no part, tool or sheet.
+    if (places.every(({ index }) => index < 0 || isBlank(cells[index] || null))) continue;
     if (said > 0 && onlySays(cells)) continue;
     const row: Record<string, unknown> = { row: i + 1 };
     try {
       for (const { key, column, index, size } of places) {
-        const label = `${name} row ${i + 1} column "${column.headers[0]}"`;
+        const label = `${place(i + 1)} column "${column.headers[0]}"`;
         row[key] = index < 0 ? undefined : readCell(cells[index] ?? null, column, size, label, system);
       }
       rows.push(row as Row<C>);

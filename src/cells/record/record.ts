@@ -3,7 +3,7 @@
  * registration in Excel, the function guide, the sample's Functions sheet and the tests all read these records.
  */
 
-import type { MaterialTable } from "../../bill/material-table.ts";
+import type { MaterialTable } from "../../bill/nouns/material-table.ts";
 import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import type { QuantityKind, ResultUnit, UnitSystem } from "../../units/system.ts";
@@ -15,6 +15,8 @@ export interface ReadContext {
   materials: MaterialTable;
   /** The material of this row, once it has been read: a gauge needs it. */
   material: Material | undefined;
+  /** The sheet's row of a table's header, where it is known; a cell function is not told. */
+  headerRow?: number;
 }
 
 /**

@@ -46,16 +46,32 @@ export const SPILLS = {
   "BILL.CHECK": [
     column("Part", "text"),
     column("Status", "text"), // clear, check, stop
-    column("Sentence", "text"),
+    column("Sentence", "text"), // checks and stops, the worst first; "" for a clear line
+    column("Fix", "text"), // the least change that betters it
+    column("Then", "text"), // the status with it
+    column("Notes", "text"),
+    column("Cut on", "text"), // shear, waterjet
+    column("Brake", "text"),
     column("Die", "text"),
     column("Punch", "text"),
-    column("Radius", "length"),
+    column("Flat length", "length"),
+    column("Flat width", "length"),
+    column("Radius", "length"), // the one the flat is made with
+    column("Deduction", "length"), // of the sharpest bend
+    column("Method", "text"),
     column("Force", "force"),
     column("Worst force", "force"),
+    column("Weight each", "mass"),
     column("Drawing radius", "text"), // accept, ask, other tool
     column("Tolerance", "text"), // holds, at risk, will not hold
     column("Worst spread", "length"), // plus and minus
     column("Drawing tolerance", "length"), // plus and minus
+    column("Quoted", "text"), // yes, no
+    column("Accepted", "text"), // who, when
+    column("Description", "text"),
+    column("Quantity", "count"),
+    column("Material", "text"),
+    column("Thickness", "length"), // as planned
     MESSAGE,
   ],
   "BILL.TIMES": [
@@ -79,11 +95,12 @@ export const SPILLS = {
     column("Cost", "money"),
     MESSAGE,
   ],
-  "BILL.ROUTE summary": SUMMARY,
+  "BILL.SUMMARY": SUMMARY,
   "BILL.SETUPS": [
     column("Run", "count"), // in this order
     column("Set-up", "count"), // lines with the same number share die and punch
     column("Part", "text"),
+    column("Brake", "text"),
     column("Die", "text"),
     column("Punch", "text"),
     column("Depth", "length"), // of the punch tip below the die's top, under load
@@ -98,7 +115,7 @@ export const SPILLS = {
     column("Part", "text"),
     column("Quantity", "count"),
     column("Material", "money"),
-    column("Labour", "money"),
+    column("Labor", "money"),
     column("Set-up", "money"),
     column("Outside", "money"),
     column("Overhead", "money"),
@@ -106,6 +123,7 @@ export const SPILLS = {
     column("Unit price", "money"),
     column("Price", "money"),
     column("Note", "text"),
+    column("Description", "text"),
     MESSAGE,
   ],
   "BILL.MACHINES": [
@@ -122,6 +140,7 @@ export const SPILLS = {
     column("Stock", "text"),
     column("Length", "length"),
     column("Width", "length"),
+    column("Cut on", "text"), // shear, waterjet
     column("Sheets", "count"),
     column("Price each", "money"),
     column("Price", "money"),
@@ -136,13 +155,14 @@ export const SPILLS = {
     column("Part", "text"),
     column("Verdict", "text"), // in time, overtime, outside, breaks it
     column("Station", "text"), // the one that decides
+    column("Due", "date"),
     column("Hours", "h"), // of this line there
     column("Finish", "date"),
     column("Late by", "h"), // working hours past the time wanted
     column("Note", "text"),
     MESSAGE,
   ],
-  "BILL.WHATIF stations": [
+  "BILL.STATIONS": [
     column("Station", "text"),
     column("Queue", "h"),
     column("Load", "h"),
@@ -155,12 +175,12 @@ export const SPILLS = {
   "BILL.LOADIN": [
     column("Order", "count"), // loaded first, used last
     column("Area", "text"),
-    column("Piles", "count"),
+    column("Stacks", "count"),
     column("Part", "text"),
     column("Quantity", "count"),
     column("Spares", "count"),
     column("Weight each", "mass"),
-    column("Pile weight", "mass"), // of a full one
+    column("Stack weight", "mass"), // of a full one
     column("Handling", "text"),
     column("Label", "text"),
     MESSAGE,
@@ -172,6 +192,7 @@ export const SPILLS = {
     column("Thickness", "length"),
     column("Length", "length"),
     column("Width", "length"),
+    column("Cut on", "text"), // the shear's name, or the waterjet
     column("Sheets", "count"),
     column("Blanks", "list"), // on one sheet: "A1 x 4; B2 x 2"
     column("Remnants", "list"), // usable ones of one sheet: "12 x 48"
@@ -184,12 +205,15 @@ export const SPILLS = {
   "CUT.LIST": [
     column("Cut", "count"),
     column("Pattern", "text"),
+    column("Material", "text"),
+    column("Thickness", "length"),
+    column("Shear", "text"),
     column("Piece", "text"), // goes in
     column("Gauge", "length"),
     column("Cut length", "length"),
     column("Strokes", "count"),
-    column("Falls", "text"),
-    column("Stays", "text"),
+    column("Drops", "text"),
+    column("On table", "text"),
     column("Turn", "text"),
     column("Note", "text"),
     MESSAGE,

@@ -1,7 +1,8 @@
 /** The shop's own correction, as STRIP.TABLE spills it and the AIR functions take it. */
 import type { AppliedCorrection } from "../../calc/strip/apply.ts";
 import type { Regime } from "../../calc/strip/shop-correction.ts";
-import { between, type Columns, oneOf, positive, type Row } from "../parameters/read-table.ts";
+import { mm } from "../../units/quantity.ts";
+import { between, type Columns, notNegative, oneOf, positive, type Row } from "../parameters/read-table.ts";
 import { anyTable } from "../parameters/shop-table.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
 
@@ -16,6 +17,9 @@ export const CORRECTION_HEADERS = [
   "About radius over thickness",
   "Strength factor",
   "Springback factor",
+  "Opening",
+  "Thickness from",
+  "Thickness to",
   "Message",
 ] as const;
 
@@ -29,6 +33,9 @@ const CORRECTION_COLUMNS = {
   about: { headers: [CORRECTION_HEADERS[7]], kind: "number", optional: true, rule: positive },
   strength: { headers: [CORRECTION_HEADERS[8]], kind: "number", optional: true, rule: between(0.3, 3) },
   springback: { headers: [CORRECTION_HEADERS[9]], kind: "number", optional: true, rule: between(0.3, 3) },
+  opening: { headers: [CORRECTION_HEADERS[10]], kind: "length", optional: true, rule: positive },
+  thicknessFrom: { headers: [CORRECTION_HEADERS[11]], kind: "length", optional: true, rule: notNegative },
+  thicknessTo: { headers: [CORRECTION_HEADERS[12]], kind: "length", optional: true, rule: positive },
 } as const satisfies Columns;
 
 const asCorrection = (
@@ -42,7 +49,12 @@ const asCorrection = (
   slope: row.slope === undefined || row.about === undefined ? undefined : { perDecade: row.slope, about: row.about },
   strength: row.strength,
   springback: row.springback,
+  opening: length(row.opening),
+  thicknessFrom: length(row.thicknessFrom),
+  thicknessTo: length(row.thicknessTo),
 });
+
+const length = (value: number | undefined) => (value === undefined ? undefined : mm(value));
 
 export const corrections = (): TableParameter<AppliedCorrection[]> =>
   anyTable(

@@ -1,6 +1,5 @@
 /** Test strips as the shop measured them, and what the mechanics had predicted for each. */
 import { mechanicsInput } from "../../calc/bend/air-bend.ts";
-import { NEUTRAL_FRACTION } from "../../calc/bend/mechanics/air-bend.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import type { StripRecord } from "../../calc/strip/shop-correction.ts";
 import { READING, stripDeduction } from "../../calc/strip/strip-deduction.ts";
@@ -53,9 +52,10 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
     material: material.name,
     regime: predicted.regime,
     thickness,
+    dieOpening: tools.dieOpening,
     tangentRadius: predicted.tangentRadius,
     measuredFraction: measured.neutralFraction,
-    predictedFraction: NEUTRAL_FRACTION,
+    predictedFraction: predicted.neutralFraction,
     deviation: measured.deviation,
     ...(perLength === undefined ? {} : { forceRatio: perLength / predicted.peakForce }),
     ...(opened === undefined ? {} : { springbackRatio: opened / predicted.springback }),

@@ -1,30 +1,30 @@
 /** The columns of a bill: what each is called, how it is read, and the rule its cells must keep. */
-import { GRAINS } from "../../calc/bend/minimum-radius.ts";
+import { CUTTERS } from "../../bill/nouns/line.ts";
 import { between, type Columns, notNegative, oneOf, positive, whole } from "../parameters/read-table.ts";
 
-export const ROUTES = ["shear", "waterjet"] as const;
-export type RouteName = (typeof ROUTES)[number];
+const ANGLE = between(-179.9, 179.9, " degrees");
 
 export const BILL_COLUMNS = {
-  part: { headers: ["Part", "Line", "Mark", "Item"], kind: "text" },
+  part: { headers: ["Part", "Line", "Mark", "Item", "Blank"], kind: "text" },
+  description: { headers: ["Description"], kind: "text", optional: true },
   material: { headers: ["Material"], kind: "text" },
   thickness: { headers: ["Thickness"], kind: "thickness" },
   actual: { headers: ["Actual thickness"], kind: "thickness", optional: true },
   quantity: { headers: ["Quantity", "Qty"], kind: "number", rule: whole(1, 1_000_000) },
   width: { headers: ["Width", "Bend length"], kind: "length", optional: true, rule: positive },
-  flanges: { headers: ["Flanges"], kind: "lengths", rule: positive },
-  bendAngles: {
-    headers: ["Bend angles", "Angles"],
-    kind: "angles",
-    optional: true,
-    rule: between(-179.9, 179.9, " degrees"),
-  },
+  flanges: { headers: ["Flanges", "Length"], kind: "lengths", rule: positive },
+  bendAngles: { headers: ["Bend angles", "Angles"], kind: "angles", optional: true, rule: ANGLE },
   crossFlanges: { headers: ["Cross flanges"], kind: "lengths", optional: true, rule: positive },
-  crossAngles: { headers: ["Cross angles"], kind: "angles", optional: true, rule: between(-179.9, 179.9, " degrees") },
+  crossAngles: { headers: ["Cross angles"], kind: "angles", optional: true, rule: ANGLE },
   radius: { headers: ["Drawing radius"], kind: "length", optional: true, rule: notNegative },
   radiusTolerance: { headers: ["Radius tolerance"], kind: "length", optional: true, rule: notNegative },
   tolerance: { headers: ["Tolerance"], kind: "length", optional: true, rule: positive },
-  grain: { headers: ["Grain"], kind: "text", optional: true, rule: oneOf(...GRAINS) },
+  grain: {
+    headers: ["Grain"],
+    kind: "text",
+    optional: true,
+    rule: oneOf("across", "along", "length", "width", "free"),
+  },
   holes: { headers: ["Holes"], kind: "number", optional: true, rule: whole(0, 10_000) },
   holeDiameter: { headers: ["Hole diameter"], kind: "length", optional: true, rule: positive },
   holeDistance: { headers: ["Hole distance"], kind: "length", optional: true, rule: notNegative },
@@ -32,9 +32,14 @@ export const BILL_COLUMNS = {
   notchPath: { headers: ["Notch path"], kind: "length", optional: true, rule: positive },
   die: { headers: ["Die"], kind: "text", optional: true },
   punch: { headers: ["Punch"], kind: "text", optional: true },
-  route: { headers: ["Route"], kind: "text", optional: true, rule: oneOf(...ROUTES) },
+  brake: { headers: ["Brake"], kind: "text", optional: true },
+  shear: { headers: ["Shear"], kind: "text", optional: true },
+  route: { headers: ["Route"], kind: "text", optional: true, rule: oneOf(...CUTTERS) },
   operations: { headers: ["Operations"], kind: "text", optional: true },
+  finish: { headers: ["Finish"], kind: "text", optional: true },
   spares: { headers: ["Spares"], kind: "number", optional: true, rule: whole(0, 1_000_000) },
   area: { headers: ["Area"], kind: "text", optional: true },
+  due: { headers: ["Due"], kind: "cell", optional: true },
   certificate: { headers: ["Certificate"], kind: "text", optional: true, rule: oneOf("yes", "no") },
+  accepted: { headers: ["Accepted"], kind: "text", optional: true },
 } as const satisfies Columns;

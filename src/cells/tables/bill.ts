@@ -1,105 +1,43 @@
 /** The bill: one part a row. A row that cannot be read keeps its place and says why; the others are answered. */
+import type { BillLine, BillRow, Cutter, Operation } from "../../bill/nouns/line.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
-import type { Material } from "../../data/materials/material.ts";
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
 import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { showGiven } from "../../units/show.ts";
+import { readInstant } from "../parameters/instant.ts";
 import { isWrong, type Row, readRows } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
-import { columnsInWords, isEmptyRange } from "../parameters/shop-table.ts";
-import type { ReadContext, TableParameter } from "../record/record.ts";
-import { BILL_COLUMNS, type RouteName } from "./bill-columns.ts";
+import { isEmptyRange } from "../parameters/shop-table.ts";
+import type { ReadContext } from "../record/record.ts";
+import { BILL_COLUMNS } from "./bill-columns.ts";
 import { thicknessOf } from "./stock.ts";
 
-export { BILL_COLUMNS, ROUTES, type RouteName } from "./bill-columns.ts";
+export const readBill = remembered((given, name, context) => read(given, name, context));
 
-/** Parallel bends in one direction: outside flanges, one more than bends; angles negative where the bend goes down. */
-export interface Strip {
-  readonly flanges: readonly Millimetres[];
-  readonly angles: readonly Degrees[];
-  /** Length of its bend lines. */
-  readonly bendLength: Millimetres;
-}
-
-/** "tap 3": a station's name and, where given, how many units of its basis one piece has. */
-export interface Operation {
-  readonly station: string;
-  readonly amount: number | undefined;
-}
-
-export interface BillLine {
-  readonly row: number;
-  readonly part: string;
-  readonly material: Material;
-  /** As measured where the bill says it, else nominal: what is bent and weighed. */
-  readonly thickness: Millimetres;
-  /** What is bought. */
-  readonly nominal: Millimetres;
-  readonly quantity: number;
-  readonly main: Strip;
-  /** A part bent in both directions, such as a tray: its other strip. */
-  readonly cross: Strip | undefined;
-  /** Of a part with parallel bends or none: the other side of its blank. */
-  readonly width: Millimetres;
-  readonly radius: Millimetres | undefined;
-  readonly radiusTolerance: Millimetres;
-  readonly tolerance: Millimetres | undefined;
-  readonly grain: Grain | undefined;
-  readonly holes: number;
-  readonly holeDiameter: Millimetres | undefined;
-  readonly holeDistance: Millimetres | undefined;
-  readonly notches: number;
-  readonly notchPath: Millimetres | undefined;
-  readonly die: string | undefined;
-  readonly punch: string | undefined;
-  readonly pin: RouteName | undefined;
-  readonly operations: readonly Operation[];
-  readonly spares: number;
-  readonly area: string;
-  readonly wantsCertificate: boolean;
-}
-
-/** A row that cannot be a part, with what it calls itself. */
-export interface WrongLine {
-  readonly row: number;
-  readonly part: string;
-  readonly refusal: Refusal;
-}
-export type BillRow = BillLine | WrongLine;
-export const isLine = (row: BillRow): row is BillLine => !("refusal" in row);
-
-export const bill = (): TableParameter<BillRow[]> => ({
-  shape: "table",
-  type: "bill",
-  description: `The bill, one part a row: a range with a header row (${columnsInWords(BILL_COLUMNS)}), units in brackets in the header; lists as "2; 3.5; 2"`,
-  optional: false,
-  default: null,
-  read: readBillOnce,
-});
-
-const readBillOnce = remembered((given, name, context) => readBill(given, name, context));
-
-export function readBill(given: CellMatrix, name: string, context: ReadContext): BillRow[] {
+function read(given: CellMatrix, name: string, context: ReadContext): BillRow[] {
   if (isEmptyRange(given)) throw wrong(name, "given", null);
-  const rows = readRows(given, BILL_COLUMNS, name, context.system);
+  const { headerRow, system } = context;
+  // Row 1 is the header, so that the second row is the bill's first line.
+  const place = (row: number) =>
+    headerRow === undefined
+      ? `line ${row - 1} (row ${row} of the range)`
+      : `line ${row - 1} (sheet row ${headerRow + row - 1})`;
+  const rows = readRows(given, BILL_COLUMNS, place, { name, system });
   if (rows.length === 0) throw wrong(name, "a range with at least one row below its header", null);
   return rows.map((row) => {
     if (isWrong(row)) {
       const { part } = row.cells;
       return { row: row.row, part: isBlank(part) ? "" : showGiven(part).replace(/^"|"$/g, ""), refusal: row.refusal };
     }
-    try {
-      return asLine(row, name, context);
-    } catch (problem) {
-      if (problem instanceof Refusal) return { row: row.row, part: row.part, refusal: problem };
-      throw problem;
-    }
+    const line = refusalOr(() => asLine(row, place(row.row), context));
+    return line instanceof Refusal ? { row: row.row, part: row.part, refusal: line } : line;
   });
 }
 
-function asLine(row: Row<typeof BILL_COLUMNS>, name: string, context: ReadContext): BillLine {
-  const label = (column: string) => `${name} row ${row.row} column "${column}"`;
+function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadContext): BillLine {
+  const label = (column: string) => `${place} column "${column}"`;
   const material = context.materials.find(row.material, label("Material"));
   const nominal = thicknessOf(row.thickness, material, label("Thickness"), context);
   const thickness =
@@ -127,6 +65,7 @@ function asLine(row: Row<typeof BILL_COLUMNS>, name: string, context: ReadContex
   return {
     row: row.row,
     part: row.part,
+    description: row.description ?? "",
     material,
     thickness,
     nominal,
@@ -138,9 +77,9 @@ function asLine(row: Row<typeof BILL_COLUMNS>, name: string, context: ReadContex
         : strip(row.crossFlanges, row.crossAngles, "Cross angles", base(row.flanges)),
     width,
     radius: optional(row.radius),
-    radiusTolerance: mm(row.radiusTolerance ?? 0),
+    radiusTolerance: optional(row.radiusTolerance),
     tolerance: optional(row.tolerance),
-    grain: row.grain?.toLowerCase() as Grain | undefined,
+    grain: row.grain === undefined ? undefined : GRAIN_OF[row.grain.toLowerCase()],
     holes,
     holeDiameter: optional(row.holeDiameter),
     holeDistance: optional(row.holeDistance),
@@ -148,19 +87,32 @@ function asLine(row: Row<typeof BILL_COLUMNS>, name: string, context: ReadContex
     notchPath: optional(row.notchPath),
     die: row.die,
     punch: row.punch,
-    pin: row.route?.toLowerCase() as RouteName | undefined,
+    brake: row.brake,
+    shear: row.shear,
+    pin: row.route?.toLowerCase() as Cutter | undefined,
     operations: operations(row.operations, label("Operations")),
+    finish: row.finish ?? "",
     spares: row.spares ?? 0,
     area: row.area ?? "",
+    due: isBlank(row.due) ? undefined : readInstant(row.due!, label("Due")),
     wantsCertificate: row.certificate?.toLowerCase() === "yes",
+    accepted: row.accepted ?? "",
   };
 }
 
+/** Main bend lines run across the blank's length: rolled along the length they lie across the grain. */
+const GRAIN_OF: Readonly<Record<string, Grain | undefined>> = {
+  across: "across",
+  along: "along",
+  length: "across",
+  width: "along",
+};
+
 const optional = (value: number | undefined): Millimetres | undefined => (value === undefined ? undefined : mm(value));
 
-/** One angle stands for all bends; a part of one flange has none. */
+/** One angle stands for all bends; a part of one flange has none, and an angle of 0 beside it is none either. */
 function anglesFor(bends: number, given: readonly number[] | undefined, label: string): Degrees[] {
-  if (bends === 0 && given === undefined) return [];
+  if (bends === 0 && (given === undefined || given.every((angle) => angle === 0))) return [];
   if (given?.length === 1 && bends > 0) return Array.from({ length: bends }, () => given[0] as Degrees);
   if (given?.length !== bends)
     throw wrong(label, `one angle for all bends, or one fewer than the flanges (${bends})`, given?.join("; ") ?? null);

@@ -2,7 +2,8 @@
  * When the shop works: one row a shift (Day a weekday, Start, End) and one a day that differs (Day a date; no Start and
  * End for a holiday). With a Station the row is for that station alone, and its own rows come before the general ones.
  */
-import { DAYS_PER_WEEK, SECONDS_PER_DAY, type Shift, type WorkCalendar } from "../../calc/schedule/calendar.ts";
+import type { CalendarRow } from "../../bill/nouns/calendar.ts";
+import { SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { readInstant } from "../parameters/instant.ts";
@@ -16,14 +17,6 @@ const CALENDAR_COLUMNS = {
   end: { headers: ["End"], kind: "cell", optional: true },
   station: { headers: ["Station"], kind: "text", optional: true },
 } as const satisfies Columns;
-
-export interface CalendarRow {
-  /** Weekday, Sunday 0, or a date's day number. */
-  readonly day: { readonly weekday: number } | { readonly date: number };
-  /** undefined: closed. */
-  readonly shift: Shift | undefined;
-  readonly station: string | undefined;
-}
 
 const DAYS = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"];
 
@@ -68,27 +61,6 @@ function timeOfDay(given: CellValue, label: string): number {
   if (Number(minute) > 59 || Number(second) > 59 || total > SECONDS_PER_DAY) throw wrong(label, rule, given);
   return total;
 }
-
-/** The calendar of one station; undefined for work that belongs to none. */
-export function calendarOf(rows: readonly CalendarRow[], station?: string): WorkCalendar {
-  const own = rows.filter((row) => row.station !== undefined && row.station.toLowerCase() === station?.toLowerCase());
-  const general = rows.filter((row) => row.station === undefined);
-  const weekly = (of: readonly CalendarRow[]) => of.filter(({ day }) => "weekday" in day);
-  const ruling = weekly(own).length > 0 ? weekly(own) : weekly(general);
-  const week = Array.from({ length: DAYS_PER_WEEK }, (_, index) =>
-    inOrder(ruling.filter(({ day }) => "weekday" in day && day.weekday === index)),
-  );
-  const exceptions = new Map<number, readonly Shift[]>();
-  for (const part of [general, own]) {
-    const dated = new Map<number, CalendarRow[]>();
-    for (const row of part) if ("date" in row.day) dated.set(row.day.date, [...(dated.get(row.day.date) ?? []), row]);
-    for (const [date, of] of dated) exceptions.set(date, inOrder(of));
-  }
-  return { week, exceptions };
-}
-
-const inOrder = (rows: readonly CalendarRow[]): Shift[] =>
-  rows.flatMap(({ shift }) => (shift ? [shift] : [])).sort((a, b) => a.from - b.from);
 
 export const calendar = () =>
   shopTable(

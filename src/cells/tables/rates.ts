@@ -2,42 +2,21 @@
  * The shop's own figures that belong to no machine: one row each, by name, value and unit. Nothing here has a default in
  * the code; what a question needs and does not find is asked for by its name.
  */
-import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { Rates } from "../../bill/nouns/rates.ts";
 import { COUPLINGS, type Coupling } from "../../data/niosh.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
 import { parseNumber } from "../../units/parse-number.ts";
-import { noAnswer, wrong } from "../../units/refusal.ts";
+import { wrong } from "../../units/refusal.ts";
 import { type QuantityKind, toInternal, type UnitSystem } from "../../units/system.ts";
 import { unitSize, unitWords } from "../../units/unit-words.ts";
 import { readChoice } from "../parameters/choice.ts";
 import { durationSize } from "../parameters/column.ts";
 import { keepsRule, ruleInWords } from "../parameters/number.ts";
 import { type Columns, readTable } from "../parameters/read-table.ts";
+import { remembered } from "../parameters/remembered.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
 import type { TableParameter } from "../record/record.ts";
-import { COUPLING, ITEMS, RATE_ITEMS, type RateItem, type RateKey, type RateKind } from "./rate-items.ts";
-
-export class Rates {
-  constructor(
-    private readonly parameter: string,
-    private readonly values: ReadonlyMap<string, number>,
-    readonly liftCoupling: Coupling | undefined,
-  ) {}
-
-  find(key: RateKey): number | undefined {
-    return this.values.get(ITEMS[key].name);
-  }
-
-  get(key: RateKey): number {
-    const found = this.find(key);
-    if (found === undefined) throw noAnswer(this.parameter, `a table with a row "${ITEMS[key].name}"`, "none");
-    return found;
-  }
-
-  seconds(key: RateKey): Seconds {
-    return seconds(this.get(key));
-  }
-}
+import { COUPLING, RATE_ITEMS, type RateItem, type RateKind } from "./rate-items.ts";
 
 export const RATE_COLUMNS = {
   name: { headers: ["Rate", "Item", "Name"], kind: "text" },
@@ -112,17 +91,14 @@ function sizeOf(kind: RateKind, unit: string | undefined, value: number, label: 
 
 const NAMES = [...RATE_ITEMS.map(({ name }) => name), COUPLING].join(", ");
 
-export const rates = (optional = false): TableParameter<Rates> => ({
+export const rates = (): TableParameter<Rates> => ({
   shape: "table",
   type: "rate table",
   description: `The shop's own figures, one a row (Rate, Value, Unit); what is needed is asked for: ${NAMES}`,
-  optional,
+  optional: false,
   default: null,
-  read: (given: CellMatrix, name, { system }) => {
-    if (!optional && isEmptyRange(given)) throw wrong(name, "given", null);
+  read: remembered((given, name, { system }) => {
+    if (isEmptyRange(given)) throw wrong(name, "given", null);
     return readRates(given, name, system);
-  },
+  }),
 });
-
-/** For questions that need none. */
-export const noRates = new Rates("rates", new Map(), undefined);

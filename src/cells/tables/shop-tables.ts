@@ -1,8 +1,6 @@
-/** The shop's own tables: which columns each has, and how a row becomes a machine or a tool. */
-import type { Brake, Die, Punch } from "../../calc/bend/tooling.ts";
-import type { Shear } from "../../calc/shear/check.ts";
-import type { BrakeMotion } from "../../calc/time/brake-time.ts";
-import type { ShearPace } from "../../calc/time/shear-time.ts";
+/** The shop's machines and tools: which columns each table has, and how a row becomes a machine or a tool. */
+import type { Brake, Die, Punch, Shear } from "../../bill/nouns/machines.ts";
+import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import {
   degrees,
   type Millimetres,
@@ -11,10 +9,13 @@ import {
   type Newtons,
   type NewtonsPerMillimetre,
 } from "../../units/quantity.ts";
-import { between, type Columns, positive, type Row } from "../parameters/read-table.ts";
+import { wrong } from "../../units/refusal.ts";
+import { between, type Columns, notNegative, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { anyTable, shopTable } from "../parameters/shop-table.ts";
-import type { TableParameter } from "../record/record.ts";
+import type { ReadContext, TableParameter } from "../record/record.ts";
+
+const PLATE = { headers: ["From the plate"], kind: "text", optional: true } as const;
 
 export const BRAKE_COLUMNS = {
   name: { headers: ["Brake", "Name"], kind: "text" },
@@ -26,6 +27,7 @@ export const BRAKE_COLUMNS = {
   bendSpeed: { headers: ["Bend speed"], kind: "feed", optional: true, rule: positive },
   returnSpeed: { headers: ["Return speed"], kind: "feed", optional: true, rule: positive },
   gaugeSpeed: { headers: ["Gauge speed"], kind: "feed", optional: true, rule: positive },
+  plate: PLATE,
 } as const satisfies Columns;
 
 export const DIE_COLUMNS = {
@@ -35,6 +37,7 @@ export const DIE_COLUMNS = {
   shoulder: { headers: ["Shoulder radius"], kind: "length", optional: true, rule: positive },
   rating: { headers: ["Rating"], kind: "lineLoad", optional: true, rule: positive },
   length: { headers: ["Length"], kind: "length", optional: true, rule: positive },
+  plate: PLATE,
 } as const satisfies Columns;
 
 export const PUNCH_COLUMNS = {
@@ -43,27 +46,32 @@ export const PUNCH_COLUMNS = {
   angle: { headers: ["Angle"], kind: "angle", rule: between(20, 150, " degrees") },
   rating: { headers: ["Rating"], kind: "lineLoad", optional: true, rule: positive },
   length: { headers: ["Length"], kind: "length", optional: true, rule: positive },
+  plate: PLATE,
 } as const satisfies Columns;
 
 export const SHEAR_COLUMNS = {
   name: { headers: ["Shear", "Name"], kind: "text" },
   ratedThickness: { headers: ["Rated thickness"], kind: "length", rule: positive },
   ratedMaterial: { headers: ["Rated material"], kind: "text", optional: true },
-  cutLength: { headers: ["Cut length"], kind: "length", rule: positive },
+  cutLength: { headers: ["Cut length", "Longest cut"], kind: "length", rule: positive },
   leastHold: { headers: ["Least hold-down"], kind: "length", optional: true, rule: positive },
-  knifeGap: { headers: ["Knife gap"], kind: "length", optional: true, rule: positive },
+  bladeGap: { headers: ["Blade gap", "Knife gap"], kind: "length", optional: true, rule: positive },
   strokesPerMinute: { headers: ["Strokes per minute"], kind: "number", optional: true, rule: positive },
   cutsPerBlank: { headers: ["Cuts per blank"], kind: "number", optional: true, rule: positive },
+  reach: { headers: ["Gauge reach"], kind: "length", optional: true, rule: positive },
+  nearestGauge: { headers: ["Nearest gauge"], kind: "length", optional: true, rule: notNegative },
+  leastDrop: { headers: ["Least drop"], kind: "length", optional: true, rule: notNegative },
+  trim: { headers: ["Edge trim"], kind: "length", optional: true, rule: notNegative },
+  leastRemnant: { headers: ["Least remnant"], kind: "length", optional: true, rule: notNegative },
+  remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
+  stages: { headers: ["Stages"], kind: "number", optional: true, rule: whole(2, 6) },
+  plate: PLATE,
 } as const satisfies Columns;
-
-/** A machine with what its table says about speed; what is missing there is asked for when a time is wanted. */
-export type TimedBrake = Brake & { readonly motion: Partial<BrakeMotion> };
-export type TimedShear = Shear & { readonly pace: Partial<ShearPace> };
 
 const optionalFeed = (value: number | undefined): MillimetresPerMinute | undefined =>
   value as MillimetresPerMinute | undefined;
 
-const asBrake = (row: Row<typeof BRAKE_COLUMNS>): TimedBrake => ({
+const asBrake = (row: Row<typeof BRAKE_COLUMNS>): Brake => ({
   name: row.name,
   ratedForce: row.ratedForce as Newtons,
   bedLength: mm(row.bedLength),
@@ -75,6 +83,7 @@ const asBrake = (row: Row<typeof BRAKE_COLUMNS>): TimedBrake => ({
     returnSpeed: optionalFeed(row.returnSpeed),
     gaugeSpeed: optionalFeed(row.gaugeSpeed),
   }),
+  plate: row.plate ?? "",
 });
 
 /** Without the keys that hold nothing. */
@@ -91,6 +100,7 @@ const asDie = (row: Row<typeof DIE_COLUMNS>): Die => ({
   shoulder: optionalLength(row.shoulder),
   rating: row.rating as NewtonsPerMillimetre | undefined,
   length: optionalLength(row.length),
+  plate: row.plate ?? "",
 });
 
 const asPunch = (row: Row<typeof PUNCH_COLUMNS>): Punch => ({
@@ -99,37 +109,58 @@ const asPunch = (row: Row<typeof PUNCH_COLUMNS>): Punch => ({
   angle: degrees(row.angle),
   rating: row.rating as NewtonsPerMillimetre | undefined,
   length: optionalLength(row.length),
+  plate: row.plate ?? "",
 });
 
-const asShear = (row: Row<typeof SHEAR_COLUMNS>): TimedShear => ({
+const STAGES = 3; // strips, crosscuts and one more level: what a person follows at the machine, common practice
+
+const asShear = (row: Row<typeof SHEAR_COLUMNS>, name: string, { materials }: ReadContext): Shear => ({
   name: row.name,
   ratedThickness: mm(row.ratedThickness),
-  ratedMaterial: row.ratedMaterial,
+  ratedIn: materials.find(row.ratedMaterial ?? RATED_MATERIAL, `${name} row ${row.row} column "Rated material"`),
   cutLength: mm(row.cutLength),
   leastHold: optionalLength(row.leastHold),
-  knifeGap: optionalLength(row.knifeGap),
+  bladeGap: optionalLength(row.bladeGap),
   pace: given({ strokesPerMinute: row.strokesPerMinute, cutsPerBlank: row.cutsPerBlank }),
+  limits: {
+    longestCut: mm(row.cutLength),
+    reach: mm(row.reach ?? Number.POSITIVE_INFINITY),
+    nearestGauge: mm(row.nearestGauge ?? 0),
+    leastDrop: mm(row.leastDrop ?? 0),
+    leastHold: mm(row.leastHold ?? 0),
+    leastRemnant: mm(row.leastRemnant ?? 0),
+    remnantWorth: row.remnantWorth ?? 0,
+    stages: row.stages ?? STAGES,
+  },
+  trim: mm(row.trim ?? 0),
+  plate: row.plate ?? "",
 });
 
-/** Each table is read once for all functions that take it. */
-const once = <T>(parameter: TableParameter<T>): TableParameter<T> => ({
-  ...parameter,
-  read: remembered(parameter.read),
+/** Read once for all functions that take the table. A name that stands twice leaves open which row is meant. */
+const named = <T extends { readonly name: string }>(
+  table: TableParameter<T[]>,
+  column: string,
+): TableParameter<T[]> => ({
+  ...table,
+  read: remembered((matrix, name, context) => {
+    const rows = table.read(matrix, name, context);
+    const seen = new Set<string>();
+    for (const { name: own } of rows) {
+      if (seen.has(own.toLowerCase())) throw wrong(`${name} column "${column}"`, "a different name in every row", own);
+      seen.add(own.toLowerCase());
+    }
+    return rows;
+  }),
 });
 
-const BRAKES = once(
-  shopTable("brake table", "Press brakes of the shop; the first row is used", BRAKE_COLUMNS, asBrake),
-);
-const DIES = once(shopTable("die table", "V dies of the shop", DIE_COLUMNS, asDie));
-const PUNCHES = once(shopTable("punch table", "Punches of the shop", PUNCH_COLUMNS, asPunch));
-const SHEARS = once(
-  shopTable("shear table", "Shears of the shop; the first row is used unless one is named", SHEAR_COLUMNS, asShear),
-);
+const BRAKES = named(shopTable("brake table", "Press brakes of the shop", BRAKE_COLUMNS, asBrake), "Brake");
+const DIES = named(shopTable("die table", "V dies of the shop", DIE_COLUMNS, asDie), "Die");
+const PUNCHES = named(shopTable("punch table", "Punches of the shop", PUNCH_COLUMNS, asPunch), "Punch");
+const SHEARS = named(shopTable("shear table", "Shears of the shop", SHEAR_COLUMNS, asShear), "Shear");
 
 export const brakes = () => BRAKES;
 export const dies = () => DIES;
 export const punches = () => PUNCHES;
 export const shears = () => SHEARS;
 /** For callers that also answer for a shop without a shear. */
-export const anyShears = () =>
-  anyTable("shear table", "Shears of the shop, the first row is used; blank for none", SHEAR_COLUMNS, asShear);
+export const anyShears = () => anyTable("shear table", "Shears of the shop; blank for none", SHEAR_COLUMNS, asShear);

@@ -1,10 +1,10 @@
 /** Every place where work is done: the three machines, benches, and vendors outside. */
 
-import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import type { Station } from "../../bill/nouns/station.ts";
+import { seconds } from "../../calc/time/seconds.ts";
 import { BASES, type Basis } from "../../calc/time/station-time.ts";
-import { nearest } from "../../units/nearest.ts";
-import { type Millimetres, type Money, money } from "../../units/quantity.ts";
-import { noAnswer, wrong } from "../../units/refusal.ts";
+import { type Millimetres, money } from "../../units/quantity.ts";
+import { wrong } from "../../units/refusal.ts";
 import { type Columns, notNegative, oneOf, type Row, whole } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
 
@@ -20,28 +20,6 @@ const STATION_COLUMNS = {
   minimum: { headers: ["Minimum"], kind: "number", optional: true, rule: notNegative },
   coat: { headers: ["Coat"], kind: "length", optional: true, rule: notNegative },
 } as const satisfies Columns;
-
-export interface Station {
-  readonly name: string;
-  readonly basis: Basis;
-  readonly setUp: Seconds;
-  /** Time of one unit of the basis; undefined where only a vendor does it. */
-  readonly each: Seconds | undefined;
-  /** Money per hour. */
-  readonly rate: Money;
-  /** Work already waiting there. */
-  readonly queue: Seconds;
-  /** A vendor does it, or could: days, price of one unit of the basis, minimum of an order. */
-  readonly vendorDays: number | undefined;
-  readonly priceEach: Money | undefined;
-  readonly minimum: Money | undefined;
-  /** Build of a finish on one surface: a hole closes by twice as much. */
-  readonly coat: Millimetres | undefined;
-}
-
-/** The names under which the three machines stand in the table. */
-export const MACHINE_STATIONS = ["Shear", "Waterjet", "Brake"] as const;
-export type MachineStation = (typeof MACHINE_STATIONS)[number];
 
 function asStation(row: Row<typeof STATION_COLUMNS>, name: string): Station {
   const basis = row.basis.toLowerCase() as Basis;
@@ -63,11 +41,3 @@ function asStation(row: Row<typeof STATION_COLUMNS>, name: string): Station {
 
 export const stations = () =>
   shopTable("station table", "Shear, Waterjet, Brake and every other station", STATION_COLUMNS, asStation);
-
-/** A station by its name. A machine that is used must stand in the table: its rate and set-up are nowhere else. */
-export function stationNamed(wanted: string, table: readonly Station[], parameter = "stations"): Station {
-  const found = table.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
-  if (found) return found;
-  const names = table.map(({ name }) => name);
-  throw noAnswer(parameter, "a station of the table", `"${wanted}"`, `nearest is "${nearest(wanted, names)}"`);
-}

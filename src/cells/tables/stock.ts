@@ -1,15 +1,17 @@
 /** Sheets that can be bought or lie in the rack. The rolling direction runs the long way. */
+
+import type { StockSheet } from "../../bill/nouns/stock.ts";
 import { density } from "../../calc/material/strength.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { atLeast } from "../../units/nearly.ts";
-import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
-import { noAnswer, Refusal, wrong } from "../../units/refusal.ts";
+import { kilograms, type Millimetres, mm, money } from "../../units/quantity.ts";
+import { Refusal } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { KG_PER_POUND } from "../../units/system.ts";
 import { readThickness } from "../parameters/length.ts";
-import { type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
+import { between, type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
+import { remembered } from "../parameters/remembered.ts";
 import { shopTable } from "../parameters/shop-table.ts";
-import type { ReadContext } from "../record/record.ts";
+import type { ReadContext, TableParameter } from "../record/record.ts";
 
 const STOCK_COLUMNS = {
   name: { headers: ["Stock", "Sheet", "Name"], kind: "text", optional: true },
@@ -22,23 +24,9 @@ const STOCK_COLUMNS = {
   pricePerKilogram: { headers: ["Price per kg"], kind: "number", optional: true, rule: notNegative },
   count: { headers: ["Count", "Sheets"], kind: "number", optional: true, rule: whole(0, 100_000) },
   leadDays: { headers: ["Lead days"], kind: "number", optional: true, rule: whole(0, 1000) },
+  remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   remnant: { headers: ["Remnant"], kind: "text", optional: true, rule: oneOf("yes", "no") },
 } as const satisfies Columns;
-
-export interface StockSheet {
-  readonly name: string;
-  readonly material: Material;
-  readonly thickness: Millimetres;
-  /** The long side, along which the sheet was rolled. */
-  readonly length: Millimetres;
-  readonly width: Millimetres;
-  readonly weight: Kilograms;
-  readonly price: Money;
-  /** undefined: as many as wanted. */
-  readonly count: number | undefined;
-  readonly leadDays: number | undefined;
-  readonly isRemnant: boolean;
-}
 
 function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadContext): StockSheet {
   const label = (column: string) => `${name} row ${row.row} column "${column}"`;
@@ -49,7 +37,6 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
   const byWeight =
     row.pricePerKilogram ?? (row.pricePerPound === undefined ? undefined : row.pricePerPound / KG_PER_POUND);
   const price = row.price ?? (byWeight === undefined ? undefined : byWeight * weight);
-  if (price === undefined) throw wrong(label("Price"), 'given, or one of "Price per lb" and "Price per kg"', null);
   return {
     name: row.name ?? `${material.name} ${showBoth(thickness, "length")}`,
     material,
@@ -57,9 +44,10 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     length,
     width,
     weight,
-    price: money(price),
+    price: price === undefined ? undefined : money(price),
     count: row.count,
     leadDays: row.leadDays,
+    remnantWorth: row.remnantWorth ?? 0,
     isRemnant: row.remnant?.toLowerCase() === "yes",
   };
 }
@@ -81,23 +69,8 @@ export function thicknessOf(
   }
 }
 
-export const stock = () => shopTable("stock table", "Sheets in stock or on offer", STOCK_COLUMNS, asStock);
-
-/**
- * The sheets a line is cut from: its material, in its thickness or else the next thicker one there is. Thickness decides
- * alone; which of several sizes to pull is the cut plan's question.
- */
-export function sheetsFor(material: Material, thickness: Millimetres, sheets: readonly StockSheet[]): StockSheet[] {
-  const same = sheets.filter((sheet) => sheet.material.name === material.name);
-  const least = Math.min(
-    ...same.filter((sheet) => atLeast(sheet.thickness, thickness)).map((sheet) => sheet.thickness),
-  );
-  const fitting = same.filter((sheet) => sheet.thickness === least);
-  if (fitting.length === 0)
-    throw noAnswer(
-      "stock",
-      `a table with a sheet of ${material.name} of at least ${showBoth(thickness, "length")}`,
-      same.length === 0 ? "none of this material" : `${same.length} thinner ones`,
-    );
-  return fitting;
-}
+export const stock = () => STOCK;
+const STOCK: TableParameter<StockSheet[]> = (() => {
+  const table = shopTable("stock table", "Sheets in stock or on offer", STOCK_COLUMNS, asStock);
+  return { ...table, read: remembered(table.read) };
+})();

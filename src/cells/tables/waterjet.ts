@@ -1,6 +1,6 @@
 /** The waterjet: how it cuts, and the bed it has. */
-import type { JetCut } from "../../calc/jet/feed.ts";
-import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import type { Waterjet } from "../../bill/nouns/machines.ts";
+import { seconds } from "../../calc/time/seconds.ts";
 import { QUALITY } from "../../data/jet-rules.ts";
 import type { GramsPerMinute, Megapascals, Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
 import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
@@ -18,18 +18,8 @@ export const WATERJET_COLUMNS = {
   speedFactor: { headers: ["Speed factor"], kind: "number", optional: true, rule: positive },
   bedLength: { headers: ["Bed length"], kind: "length", optional: true, rule: positive },
   bedWidth: { headers: ["Bed width"], kind: "length", optional: true, rule: positive },
+  plate: { headers: ["From the plate"], kind: "text", optional: true },
 } as const satisfies Columns;
-
-export interface Waterjet {
-  readonly name: string;
-  readonly cut: Omit<JetCut, "machinability" | "thickness">;
-  readonly highestFeed: MillimetresPerMinute;
-  readonly pierceTime: Seconds;
-  /** The shop's timed cut over the formula; undefined: not timed, so the formula stands with its +-25 %. */
-  readonly speedFactor: number | undefined;
-  readonly bedLength: Millimetres | undefined;
-  readonly bedWidth: Millimetres | undefined;
-}
 
 const asWaterjet = (row: Row<typeof WATERJET_COLUMNS>): Waterjet => ({
   name: row.name,
@@ -45,12 +35,8 @@ const asWaterjet = (row: Row<typeof WATERJET_COLUMNS>): Waterjet => ({
   speedFactor: row.speedFactor,
   bedLength: row.bedLength as Millimetres | undefined,
   bedWidth: row.bedWidth as Millimetres | undefined,
+  plate: row.plate ?? "",
 });
 
 export const anyWaterjets = () =>
-  anyTable(
-    "waterjet table",
-    "The shop's waterjet, the first row is used; blank for none",
-    WATERJET_COLUMNS,
-    asWaterjet,
-  );
+  anyTable("waterjet table", "Waterjets of the shop; blank for none", WATERJET_COLUMNS, asWaterjet);

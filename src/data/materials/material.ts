@@ -11,18 +11,31 @@ export type RadiusRule =
   | { readonly table: "DIN 6935" }
   | { readonly table: "given"; readonly multiple: number; readonly source: string };
 
+/** Whose table says how much thicker than ordered a sheet may be; the figures stand in thickness-tolerances.ts. */
+export type ThicknessTolerance = "ASTM A6" | "sheet";
+
 export interface Material {
   readonly name: string;
   /** Other ways to write the name; compared without case, blanks and punctuation. */
   readonly aliases: readonly string[];
   readonly gaugeSeries?: GaugeSeries;
   readonly yieldMinimum?: Fact;
+  /** Goes with tensileTypical: hardening is found from two figures of one kind. */
+  readonly yieldTypical?: Fact;
   readonly tensileMinimum?: Fact;
   readonly tensileTypical?: Fact;
   readonly tensileHigh?: Fact;
   /** What the high figure is: a limit of the specification, or only what a shop plans with. */
   readonly tensileHighIs?: "specification maximum" | "planning value";
   readonly shearStrength?: Fact;
+  /** Shear strength of the strongest sheet that a guillotine's rating in this material covers. */
+  readonly ratingCovers?: Fact;
+  /** How much thicker than ordered it may come; a share of the thickness where nothing is said. */
+  readonly thicknessOver?: ThicknessTolerance;
+  /** Cut but never bent on a brake. */
+  readonly cutOnly?: true;
+  /** The thickness it is sold in, where it is sold in one. */
+  readonly nominalThickness?: Fact;
   readonly density?: Fact;
   readonly modulus?: Fact;
   readonly poisson?: Fact;
@@ -49,4 +62,8 @@ export interface Edition {
   readonly name: string;
   readonly date: string;
   readonly materials: readonly Material[];
+  /** How an air bend is reckoned where the call does not say; "rule" where the edition does not. */
+  readonly airMethod?: "best";
+  /** Stainless gauges as tables print them (half a ten-thousandth cut off), not rounded up. */
+  readonly stainlessGauges?: "as printed";
 }

@@ -1,18 +1,23 @@
 import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
 import { type CustomFunctions, noCustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
+import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import type { Command, CommandContext } from "./command.ts";
+import { fileFault } from "./file-fault.ts";
 import { UsageError } from "./usage.ts";
 
 /** Subcommands of `shop`, each loaded when it is asked for: the start-up time of one does not burden the others. */
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   calc: async () => (await import("./calc.ts")).calc,
   recalc: async () => (await import("./recalc.ts")).recalc,
+  bill: async () => (await import("./bill.ts")).bill,
   check: async () => (await import("./check.ts")).check,
   functions: async () => (await import("./catalogue.ts")).functions,
   freeze: async () => (await import("./freeze.ts")).freeze,
   print: async () => (await import("./print.ts")).print,
 };
 
+/** A file that cannot be read or written. */
+const REFUSED = 2;
 const USAGE = 64;
 const OWN_FAULT = 70;
 
@@ -22,9 +27,13 @@ async function standardInput(): Promise<string> {
   return Buffer.concat(pieces).toString("utf8");
 }
 
-/** The catalogue, where it is needed: recalc only hands out work, its threads load the functions themselves. */
+/** The path that a fault of the system names. */
+const faultyPath = (error: unknown): string => (error as NodeJS.ErrnoException | undefined)?.path ?? "file";
+
+/** recalc only hands out work, its threads load the functions themselves; a plan is made from the tables alone. */
+const WITHOUT_FUNCTIONS = ["recalc", "bill", "check"];
 const functionsFor = async (command: string): Promise<CustomFunctions> =>
-  command === "recalc" ? noCustomFunctions : (await import("../../cells/catalogue.ts")).shopFunctions;
+  WITHOUT_FUNCTIONS.includes(command) ? noCustomFunctions : (await import("../../cells/catalogue.ts")).shopFunctions;
 
 async function main(args: readonly string[]): Promise<number> {
   const [name = "", ...rest] = args;
@@ -47,6 +56,11 @@ async function main(args: readonly string[]): Promise<number> {
     if (error instanceof UsageError) {
       context.note(`${error.message}\n`);
       return USAGE;
+    }
+    const fault = error instanceof FileRefusal ? error : fileFault(faultyPath(error), error, "unreadable");
+    if (fault) {
+      context.note(`${fault.message}\n`);
+      return REFUSED;
     }
     context.note(`${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`);
     return OWN_FAULT;

@@ -1,7 +1,7 @@
 /** A bill from a CSV file as the cells of a worksheet would hold it. */
 
 import { findColumn } from "../../cells/parameters/column.ts";
-import { BILL_COLUMNS } from "../../cells/tables/bill.ts";
+import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { readCsv } from "./csv.ts";
 

@@ -1,5 +1,5 @@
 import { readdirSync, realpathSync } from "node:fs";
-import { join } from "node:path";
+import { join, sep } from "node:path";
 import { callerPath, isFile, isFolder } from "./caller.ts";
 import { UsageError } from "./usage.ts";
 
@@ -33,9 +33,7 @@ export function planJobs(
 
 function folderJobs(source: string, from: string, goal: string | null, inPlace: boolean): Job[] {
   if (goal !== null && isFile(callerPath(goal))) throw new UsageError(`${goal} is a file, ${source} a folder`);
-  const files = readdirSync(from, { recursive: true, encoding: "utf8" })
-    .filter((name) => /\.xls[xm]$/i.test(name) && !/(?:^|[\\/])~\$/.test(name) && isFile(join(from, name)))
-    .sort();
+  const files = filesBelow(from).sort();
   return files.map((name) => {
     const out = goal === null ? null : join(goal, name);
     return checked(
@@ -43,6 +41,22 @@ function folderJobs(source: string, from: string, goal: string | null, inPlace: 
       inPlace,
     );
   });
+}
+
+/** Workbooks of a folder and those in it. A link counts where it leads to a file of the same tree; folders of links do not. */
+function filesBelow(folder: string): string[] {
+  const tree = realpathSync(folder);
+  const inside = (path: string): boolean => isFile(path) && realpathSync(path).startsWith(`${tree}${sep}`);
+  const found: string[] = [];
+  const walk = (below: string): void => {
+    for (const entry of readdirSync(join(folder, below), { withFileTypes: true })) {
+      const name = join(below, entry.name);
+      if (entry.isDirectory()) walk(name);
+      else if (/\.xls[xm]$/i.test(name) && !entry.name.startsWith("~$") && inside(join(folder, name))) found.push(name);
+    }
+  };
+  walk("");
+  return found;
 }
 
 function checked(job: Job, inPlace: boolean): Job {

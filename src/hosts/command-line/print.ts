@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
+import { jobPlan } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { document, type Paper } from "../../papers/page.ts";
 import { type Print, printOf } from "../../papers/papers.ts";
@@ -66,14 +67,17 @@ function papersOf(from: string, context: CommandContext): Print | undefined {
   const calculator = new Calculator(workbook, { functions: context.functions, now: serialNow(new Date()) });
   calculator.calculateAll();
   const kept = [...calculator.formulas()].filter((cell) => cell.kept || cell.circular).length;
-  return printOf(bookOf(workbook), {
+  const job = jobPlan(bookOf(workbook));
+  if (!job) return undefined;
+  const about = {
     name: basename(from),
     version: context.version,
     edition: CURRENT_EDITION.name,
     date: new Date().toISOString().slice(0, 10),
     stale: kept + calculator.stale().size,
-    tick: context.interactive ? (words) => context.note(`\r\u001b[K${words}`) : undefined,
-  });
+    missing: job.missing,
+  };
+  return printOf(job.plan, about, context.interactive ? (words) => context.note(`\r\u001b[K${words}`) : undefined);
 }
 
 /** All pages as one PDF, where a browser is here to print it; a note where there is none. */

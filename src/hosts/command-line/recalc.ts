@@ -1,4 +1,3 @@
-import { writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
 import { serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { exitCode, makeReport } from "../../sheet/report/report.ts";
@@ -6,6 +5,7 @@ import { callerPath } from "./caller.ts";
 import type { Command } from "./command.ts";
 import { planJobs } from "./plan-jobs.ts";
 import { progressBar } from "./progress-bar.ts";
+import { replaceFile } from "./replace-file.ts";
 import { runJobs } from "./run-jobs.ts";
 import { summaryLine } from "./summary-line.ts";
 import { readArguments, UsageError } from "./usage.ts";
@@ -39,12 +39,13 @@ export const recalc: Command = async (args, context) => {
   const bar = progressBar(jobs.length, context);
   const results = await runJobs(jobs, { now, verify: values.verify === true }, limits, (job, result) => {
     bar.step(job.in);
-    if (!context.interactive || result.report.status !== "fresh") bar.say(summaryLine(result.report));
+    if (!context.interactive || result.report.status !== "fresh" || result.report.note)
+      bar.say(summaryLine(result.report));
   });
   bar.end();
   const report = makeReport(context.version, results);
   const text = `${JSON.stringify(report)}\n`;
-  if (values.report !== undefined) writeFileSync(callerPath(values.report), text);
+  if (values.report !== undefined) replaceFile(callerPath(values.report), new TextEncoder().encode(text));
   if (values.json) context.out(text);
   return exitCode(report);
 };

@@ -6,11 +6,13 @@ import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 import { refusedFile } from "../../sheet/report/refused-file.ts";
 import type { FileResult } from "../../sheet/report/report.ts";
+import { fileFault } from "./file-fault.ts";
 import type { Job } from "./plan-jobs.ts";
 import { replaceFile } from "./replace-file.ts";
 import type { RunOptions } from "./run-jobs.ts";
 
 function runJob(job: Job, options: RunOptions): FileResult {
+  let writing = false;
   try {
     const bytes = readFileSync(job.from);
     const { result, output } = recalculateBytes(bytes, {
@@ -20,16 +22,17 @@ function runJob(job: Job, options: RunOptions): FileResult {
       out: job.out,
     });
     if (output && job.to !== null && !(result.report.changed === 0 && job.from === job.to)) {
+      writing = true;
       mkdirSync(dirname(job.to), { recursive: true });
       replaceFile(job.to, output);
     }
     return result;
   } catch (error) {
-    return refusedFile(
-      job.in,
-      new FileRefusal("unreadable", error instanceof Error ? error.message : String(error)),
-      0,
-    );
+    if (error instanceof FileRefusal) return refusedFile(job.in, error, 0);
+    const reason = writing ? "unwritable" : "unreadable";
+    const message = error instanceof Error ? error.message : String(error);
+    const fault = fileFault(writing ? job.out! : job.in, error, reason) ?? new FileRefusal(reason, message);
+    return refusedFile(job.in, fault, 0);
   }
 }
 

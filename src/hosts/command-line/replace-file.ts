@@ -1,23 +1,61 @@
-import { chmodSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  lstatSync,
+  readdirSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  type Stats,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, join } from "node:path";
+import { refuse } from "../../sheet/package/file-refusal.ts";
+import { fileFault } from "./file-fault.ts";
 
 /**
  * Writes beside the file and renames: whoever looks finds the old bytes or the new ones. A run that was killed in between
- * leaves its own file behind; the next one that writes here takes it away.
+ * leaves its own file behind; the next one that writes here takes it away. A link stays, and what it leads to is written.
+ * Whatever is no file, a file that nobody may
+ * write and an ordinary fault of the disk are a FileRefusal.
  */
-export function replaceFile(path: string, content: Uint8Array): void {
+export function replaceFile(given: string, content: Uint8Array): void {
+  const path = throughLinks(given);
+  const before = statSync(path, { throwIfNoEntry: false });
+  if (before) checkReplaceable(given, before);
   const temporary = `${path}.${process.pid}.tmp`;
   try {
     removeLeftovers(path);
     writeFileSync(temporary, content, { flag: "wx" });
-    const before = statSync(path, { throwIfNoEntry: false });
     if (before) chmodSync(temporary, before.mode);
     renameSync(temporary, path);
   } catch (error) {
     rmSync(temporary, { force: true });
-    throw error;
+    throw fileFault(given, error, "unwritable") ?? error;
   }
 }
+
+/** The file itself where the path is a symbolic link. */
+function throughLinks(path: string): string {
+  if (!lstatSync(path, { throwIfNoEntry: false })?.isSymbolicLink()) return path;
+  try {
+    return realpathSync(path);
+  } catch {
+    return refuse("unwritable", path, "a file or a link to one", "a link that leads nowhere");
+  }
+}
+
+function checkReplaceable(path: string, found: Stats): void {
+  if (!found.isFile()) refuse("unwritable", path, "a file", kindOf(found));
+  if ((found.mode & 0o222) === 0)
+    refuse("unwritable", path, "a file that may be written", "a read-only one", "allow writing or give another name");
+}
+
+const kindOf = (found: Stats): string => {
+  if (found.isDirectory()) return "a folder";
+  if (found.isFIFO()) return "a pipe";
+  return found.isSocket() ? "a socket" : "a device";
+};
 
 /** What a process left that is no longer there. */
 function removeLeftovers(path: string): void {

@@ -11,5 +11,5 @@ export function summaryLine(file: FileReport): string {
   if (file.circular.length > 0) parts.push(`circular: ${file.circular[0]!.join(" -> ")}`);
   if (file.differences.length > 0) parts.push(`${file.differences.length} differ, first ${file.differences[0]!.cell}`);
   parts.push(`${file.seconds} s`);
-  return parts.join(", ");
+  return [parts.join(", "), ...(file.note ? [file.note] : [])].join("; ");
 }

@@ -24,10 +24,10 @@ function fromExcelCell(given: unknown): CellValue {
   if (typeof given === "number" || typeof given === "boolean") return given;
   if (typeof given === "string") return isErrorCode(given) ? new CellError(given) : given;
   if (typeof given === "object") {
-    const { code, message: text, basicValue } = given as { code?: unknown; message?: unknown; basicValue?: unknown };
+    const { code, message: text, basicValue, primitive = basicValue } = given as Readonly<Record<string, unknown>>;
     if (isErrorCode(code)) return typeof text === "string" && text ? new CellError(code, text) : new CellError(code);
-    // A data type (currency, entity ...) carries the plain value that the cell shows.
-    if (basicValue !== undefined && typeof basicValue !== "object") return fromExcelCell(basicValue);
+    // A data type (currency, entity ...) carries the plain value that the cell shows; builds differ in its name.
+    if (primitive !== undefined && typeof primitive !== "object") return fromExcelCell(primitive);
   }
   return new CellError("#VALUE!", message("argument", "a number, text, TRUE, FALSE or an error", `a ${typeof given}`));
 }
@@ -41,8 +41,11 @@ export function fromExcel(given: unknown): CellValue | CellMatrix {
   return rows.length === 0 ? [[null]] : rows.map((row) => [...row, ...Array(width - row.length).fill(null)]);
 }
 
-/** Codes that a custom function may return; only the first two carry a text. */
-const RETURNABLE: readonly ErrorCode[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!", "#NAME?", "#REF!"];
+/**
+ * Codes that a custom function may return; only the first two carry a text. #NAME? and #REF! may come in but not go out:
+ * Microsoft's page on custom function errors lists them as input only.
+ */
+const RETURNABLE: readonly ErrorCode[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"];
 
 export function toExcelError({ code, message: text }: CellError, maker: ErrorMaker): object {
   if (!RETURNABLE.includes(code))

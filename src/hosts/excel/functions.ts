@@ -2,6 +2,7 @@
 import { RECORDS } from "../../cells/catalogue.ts";
 import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
 import { excelFunction } from "./excel-function.ts";
+import { functionId } from "./function-id.ts";
 import { LongCalls } from "./long-calls.ts";
 
 if (typeof CustomFunctions !== "undefined") register();
@@ -10,7 +11,7 @@ function register(): void {
   const address = workerAddress();
   const longCalls = address ? new LongCalls(() => new Worker(address)) : undefined;
   for (const record of RECORDS)
-    CustomFunctions.associate(record.name, excelFunction(record, CustomFunctions, longCalls));
+    CustomFunctions.associate(functionId(record.name), excelFunction(record, CustomFunctions, longCalls));
 }
 
 /** Beside this file, and never one of another version; undefined in a runtime without a page or without workers. */

@@ -4,6 +4,7 @@ import { type AnyParameter, type AnyRecord, publicName } from "../../cells/recor
 import { resultUnits } from "../../cells/record/result-units.ts";
 import { SCALES } from "../../units/system.ts";
 import { spills } from "./excel-function.ts";
+import { functionId } from "./function-id.ts";
 
 export interface ParameterMetadata {
   readonly name: string;
@@ -44,7 +45,7 @@ function describe(record: AnyRecord): string {
 
 /** `guide` is the page that explains a function; its name is added as the fragment. */
 export const functionMetadata = (record: AnyRecord, guide: string): FunctionMetadata => ({
-  id: record.name,
+  id: functionId(record.name),
   name: record.name,
   description: describe(record),
   helpUrl: `${guide}#${record.name}`,

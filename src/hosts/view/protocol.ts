@@ -1,5 +1,5 @@
 /** What the page and its engine, which runs in a thread of its own, say to one another. */
-import type { LineReport } from "../../job/line-report.ts";
+import type { LineReport } from "../../papers/line-report.ts";
 import type { GuideEntry } from "../pane/guide/entry.ts";
 
 export interface ShownCell {

@@ -1,11 +1,11 @@
 /** A workbook open in the page: what it shows, what typing changes, what stands behind a cell, its bytes to save. */
 
 import type { Book } from "../../job/book.ts";
-import type { LineReport } from "../../job/line-report.ts";
-import type { ShopBill } from "../../job/shop-bill.ts";
+import type { JobPlan } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
+import type { LineReport } from "../../papers/line-report.ts";
 import type { CustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
-import { keep } from "../../sheet/evaluate/frame.ts";
+import { keep } from "../../sheet/evaluate/keep.ts";
 import { cellName } from "../../sheet/formula/address.ts";
 import { serialNow } from "../../sheet/formula/serial-now.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
@@ -41,7 +41,7 @@ export class Session {
   /** The bytes are not the file's own any more. */
   #hasGrown = false;
   #book: Book | undefined;
-  #bill: ShopBill | undefined | null = null;
+  #job: JobPlan | undefined | null = null;
 
   /** Throws FileRefusal on a file that is no readable workbook. */
   constructor(
@@ -96,7 +96,7 @@ export class Session {
 
   /** The sheet that holds the bill, else the first. */
   firstSheet(): number {
-    const name = this.#shopBill()?.table.sheet.name;
+    const name = this.#jobNow()?.table.sheet.name;
     return Math.max(
       0,
       this.#workbook.sheets.findIndex((sheet) => sheet.name === name),
@@ -117,7 +117,7 @@ export class Session {
             `${kept.length} cells keep the value the file holds, because they cannot be calculated here: ${names.join(", ")}`,
           ]
         : []),
-      ...(this.#shopBill()?.missing ?? []),
+      ...(this.#jobNow()?.missing ?? []),
     ];
   }
 
@@ -134,7 +134,7 @@ export class Session {
     this.#calculator.calculateAll();
     this.#postpones = true;
     this.#book = undefined;
-    this.#bill = null;
+    this.#job = null;
     return this.#changes();
   }
 
@@ -167,7 +167,7 @@ export class Session {
     this.#calculator.change([{ sheet, row, column, value }]);
     this.#typed.set(`${sheet} ${row} ${column}`, { sheet, row, column, value });
     this.#book = undefined;
-    this.#bill = null;
+    this.#job = null;
   }
 
   /** A cell whose format keeps what is typed as text. */
@@ -202,9 +202,9 @@ export class Session {
       locked: this.#locked({ sheet, row, column }),
       message: shown?.message,
     };
-    const bill = this.#shopBill();
-    const line = bill && this.trade.billRowAt(bill, this.#bookNow()[sheet]!, row);
-    return { detail, report: bill && line && this.trade.lineReport(line, bill) };
+    const job = this.#jobNow();
+    const line = job && this.trade.billRowAt(job, this.#bookNow()[sheet]!, row);
+    return { detail, report: job && line && this.trade.lineReport(line, job.plan) };
   }
 
   /** The file's own bytes where nothing was typed. Else no answer that was put off leaves with it. */
@@ -219,9 +219,10 @@ export class Session {
     return this.#book;
   }
 
-  #shopBill(): ShopBill | undefined {
-    if (this.#bill === null) this.#bill = this.trade.readShopBill(this.#bookNow());
-    return this.#bill;
+  /** After an edit another plan; what the edit did not touch of it is known. */
+  #jobNow(): JobPlan | undefined {
+    if (this.#job === null) this.#job = this.trade.jobPlan(this.#bookNow());
+    return this.#job;
   }
 
   /** Why a cell cannot be typed over. */

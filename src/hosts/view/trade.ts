@@ -1,15 +1,15 @@
 /** Everything of the trade that a session needs, in a file of its own: the engine knows none of it. */
 import { findRecord, RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import { billRowAt } from "../../job/bill-row.ts";
-import { lineReport } from "../../job/line-report.ts";
-import { readShopBill } from "../../job/shop-bill.ts";
+import { jobPlan } from "../../job/job-plan.ts";
+import { lineReport } from "../../papers/line-report.ts";
 import { guideEntry } from "../pane/guide/entry.ts";
 
 export const trade = {
   functions: shopFunctions,
   /** Takes long enough that whoever types should not wait for it. */
   isLong: (name: string): boolean => findRecord(name)?.long === true,
-  readShopBill,
+  jobPlan,
   billRowAt,
   lineReport,
   guide: () => RECORDS.map(guideEntry),

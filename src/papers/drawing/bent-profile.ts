@@ -1,5 +1,5 @@
 /** The finished part seen from its end: true thickness, true arcs, flanges, angles and radii written beside them. */
-import { type BentPart, checkPart } from "../../calc/bend/order/part.ts";
+import { type BentPart, checkPart } from "../../bill/pictures.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";

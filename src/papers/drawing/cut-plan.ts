@@ -1,8 +1,8 @@
 /**
- * One pattern of a cut plan: the sheet to scale, blanks with their names, left-overs hatched, trims and scrap grey, every cut
+ * One pattern of a cut plan: the sheet to scale, blanks with their names, remnants hatched, trims and scrap grey, every cut
  * a numbered line. Drawn from the cuts alone, so what is seen is what is cut. Datum edges at the left and at the bottom.
  */
-import type { Cut, PieceOut, PlannedPattern } from "../../calc/cutting/types.ts";
+import type { Cut, PieceOut, PlannedPattern } from "../../bill/pictures.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Box, drawing, element, LETTERS, line, type Point, path, text } from "./svg.ts";
@@ -20,7 +20,8 @@ interface CutLine {
   readonly ends: readonly (readonly [Point, Point])[];
 }
 
-export function drawPattern(pattern: PlannedPattern, cuts: readonly Cut[], system: UnitSystem): string {
+/** @param sheet what the sheet is called in Stock. */
+export function drawPattern(pattern: PlannedPattern, cuts: readonly Cut[], sheet: string, system: UnitSystem): string {
   const { w, h, yields } = pattern;
   const letter = Math.max(w, h) / 75;
   const { pieces, lines } = followCuts(pattern, cuts);
@@ -30,7 +31,7 @@ export function drawPattern(pattern: PlannedPattern, cuts: readonly Cut[], syste
   const write = (value: number) => show(value, "length", system, 5);
   return drawing(
     {
-      title: `Pattern ${pattern.id}: ${pattern.repeats} x ${pattern.stock}, ${write(w)} x ${write(h)}`,
+      title: `${patternTitle(pattern, sheet)}, ${write(w)} x ${write(h)}`,
       description: `Each sheet gives ${yields.map(({ blank, count }) => `${count} x ${blank}`).join(", ")} in ${lines.length} cuts, numbered as in the cut list.`,
       box: { left: 0, top: 0, right: w, bottom: h },
       margin: letter,
@@ -47,10 +48,14 @@ export function drawPattern(pattern: PlannedPattern, cuts: readonly Cut[], syste
   );
 }
 
-const nameOf = ({ kind, blank, id }: PieceOut): string =>
-  kind === "blank" ? (blank ?? "") : kind === "remnant" ? `rest ${id}` : "";
+/** "Pattern 3: cut 2 sheets of Plate 3/16". */
+export const patternTitle = ({ id, repeats }: PlannedPattern, sheet: string): string =>
+  `Pattern ${id}: cut ${repeats} ${repeats === 1 ? "sheet" : "sheets"} of ${sheet}`;
 
-/** Cuts the sheet on paper: what falls lies at the datum side, the rest beyond it. */
+const nameOf = ({ kind, blank, id }: PieceOut): string =>
+  kind === "blank" ? (blank ?? "") : kind === "remnant" ? `remnant ${id}` : "";
+
+/** Cuts the sheet on paper: what drops lies at the datum side, what stays on the table beyond it. */
 function followCuts(pattern: PlannedPattern, cuts: readonly Cut[]) {
   const whole: Region = { x: 0, y: 0, w: pattern.w, h: pattern.h };
   const regions = new Map<string, Region>([[pattern.id, whole]]);

@@ -1,9 +1,5 @@
 /** Punch, die and sheet at the end of a bend, with the least gap between the sheet and what is above it. */
-import type { BentPart } from "../../calc/bend/order/part.ts";
-import { poseAtHit } from "../../calc/bend/order/pose.ts";
-import type { Press } from "../../calc/bend/order/press.ts";
-import type { Outline } from "../../calc/bend/order/solid.ts";
-import type { Hit } from "../../calc/bend/order/stops.ts";
+import { type BentPart, type Hit, type Outline, type Press, poseAtHit } from "../../bill/pictures.ts";
 import type { Degrees } from "../../units/quantity.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -19,7 +15,9 @@ export interface EndOfBend {
   readonly springback: Degrees;
   readonly name: string;
   /** Tools drawn from the tables' figures, not from real outlines. */
-  readonly plain: boolean;
+  readonly isPlain: boolean;
+  /** What the plan found in the way; undefined where the hit can be made. */
+  readonly obstacle: string | undefined;
 }
 
 /** Height of letters as a share of the drawing. */
@@ -27,10 +25,10 @@ const LETTER = 1 / 17;
 
 /** Throws Refusal on an impossible part, tools or bend numbers. */
 export function drawEndOfBend(
-  { part, press, finished, hit, springback, name, plain }: EndOfBend,
+  { part, press, finished, hit, springback, name, isPlain, obstacle }: EndOfBend,
   system: UnitSystem,
 ): string {
-  const { part: sheet, tools, gaps } = poseAtHit(part, press, finished, hit, springback, "loaded");
+  const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "loaded");
   // A screen's y grows downward.
   const flip = (outline: Outline): Point[] => outline.map(([x, y]): Point => [x, -y]);
   const [metal, punch, die, ram] = [flip(sheet), flip(tools.punch), flip(tools.die), flip(tools.ram)];
@@ -42,16 +40,11 @@ export function drawEndOfBend(
   const top = Math.min(around.top, tip - size / 2) - letter;
   const least = leastGap(metal, [punch, ram], tip, part.thickness);
   const length = (value: number) => show(value, "length", system, 3);
-  const touching = (["punch", "ram", "die", "bed", "finger"] as const).filter((tool) => gaps[tool] < -0.5);
   const { angle } = part.bends[hit.bend - 1]!;
   const words = [
     `bend ${hit.bend} to ${showNumber(Math.abs(angle))}°, under load ${showNumber(Math.abs(angle) + springback, 3)}°`,
-    touching.length > 0
-      ? `the sheet meets ${touching.join(" and ")}`
-      : least
-        ? `least gap above the sheet ${length(least.gap)}`
-        : "nothing rises beside the punch",
-    ...(plain ? ["tools drawn plain from their tables"] : []),
+    obstacle ?? (least ? `least gap above the sheet ${length(least.gap)}` : "nothing rises beside the punch"),
+    ...(isPlain ? ["tools drawn plain from their tables"] : []),
   ];
   const box = {
     left: around.left,
@@ -72,7 +65,7 @@ export function drawEndOfBend(
     polygon(clipped(ram, top), hatched),
     polygon(die, hatched),
     polygon(metal, { fill: "currentColor", "fill-opacity": 0.3, "stroke-width": letter / 12 }),
-    least && touching.length === 0
+    least && obstacle === undefined
       ? line(least.from, least.to, { "stroke-width": letter / 10, "stroke-dasharray": `${letter / 4} ${letter / 6}` })
       : "",
     text([(box.left + box.right) / 2, box.bottom - letter * (1.5 * words.length - 1)], words[0]!, LETTERS),

@@ -1,5 +1,5 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge. */
-import { type BentPart, bendLines, checkPart, flatLength } from "../../calc/bend/order/part.ts";
+import { type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
 import type { Millimetres } from "../../units/quantity.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -21,7 +21,7 @@ export function drawFlat(
   system: UnitSystem,
   { name = "part", grain, gaugedEnd = "first", cross }: FlatOptions = {},
 ): string {
-  checkPart(part);
+  if (part.bends.length > 0) checkPart(part);
   const length = flatLength(part);
   const lines = bendLines(part);
   const width = cross ? flatLength(cross) : side;
@@ -39,10 +39,16 @@ export function drawFlat(
         return `${write(at)} (${direction(angle)} ${showNumber(Math.abs(angle))} degrees)`;
       })
       .join(", ");
+  const edge = gaugedEnd === "first" ? 1 : 2;
+  const second = cross ? ` In the second direction at ${inWords(cross)} from the upper edge.` : "";
+  const bends =
+    lines.length === 0
+      ? "No bends."
+      : `Bend lines at ${inWords(part)} from edge 1.${second} Edge ${edge} goes to the gauge first.`;
   return drawing(
     {
       title: `${name}: flat blank`,
-      description: `Flat ${write(length)} by ${write(width)}. Bend lines at ${inWords(part)} from the first edge.${cross ? ` In the second direction at ${inWords(cross)} from the upper edge.` : ""} The ${gaugedEnd} edge goes to the gauge.${grain ? ` Bend lines ${grain} the grain.` : " Grain not known."}`,
+      description: `Flat ${write(length)} by ${write(width)}. ${bends} ${grainSays(grain, lines.length === 0)}`,
       box: { left: 0, top: -letter * 1.3 * (levels.length - 1), right: length, bottom: shown },
       margin: letter * 4,
       letter,
@@ -56,7 +62,7 @@ export function drawFlat(
       bendLine([x, 0], [x, shown], part.bends[i]!.angle, letter),
       label(x, shown, i, part.bends[i]!.angle, letter),
     ]),
-    ...levels.flatMap((level, height) =>
+    ...(lines.length === 0 ? [] : levels).flatMap((level, height) =>
       level.map(([from, to]) =>
         dimension([from, 0], [to, 0], letter * (1.2 + height * 1.3), write(to - from), letter * 0.8),
       ),
@@ -64,9 +70,14 @@ export function drawFlat(
     dimension([0, shown], [length, shown], -letter * 1.6, write(length), letter),
     dimension([length, 0], [length, shown], letter * 1.6, write(width), letter),
     shown < width ? breakMark(length, shown * 0.75, letter) : "",
-    gaugeMark(gaugeX, shown, letter),
+    lines.length === 0 ? "" : gaugeMark(gaugeX, shown, `gauge, edge ${edge}`, letter),
     grain ? grainArrow(length, shown, grain, letter) : "",
   );
+}
+
+function grainSays(grain: FlatOptions["grain"], isPlate: boolean): string {
+  if (grain === undefined) return "Grain not known.";
+  return isPlate ? `Grain along its ${grain === "across" ? "length" : "width"}.` : `Bend lines ${grain} the grain.`;
 }
 
 /** A blank longer than this many times its flat length is drawn broken, as drawings of long parts are. */
@@ -133,14 +144,14 @@ const crossLabel = (y: number, length: number, i: number, angle: number, letter:
   );
 
 /** Three short strokes against the edge that touches the gauge. */
-const gaugeMark = (x: number, width: number, letter: number): string => {
+const gaugeMark = (x: number, width: number, words: string, letter: number): string => {
   const out = x === 0 ? -1 : 1;
   const strokes = [0.25, 0.5, 0.75].map((share): string =>
     line([x + out * letter * 0.8, width * share], [x, width * share], { "stroke-width": letter / 6 }),
   );
   return [
     ...strokes,
-    text([x + out * letter * 2.2, width / 2], "gauge", {
+    text([x + out * letter * 2.2, width / 2], words, {
       ...LETTERS,
       "font-size": letter * 0.8,
       transform: `rotate(-90 ${at(x + out * letter * 2.2)} ${at(width / 2)})`,

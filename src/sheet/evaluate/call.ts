@@ -1,13 +1,12 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
-import type { WorksheetFunction } from "../functions/define.ts";
 import { toBoolean, toNumber, toText } from "./coerce.ts";
-import type { Compiler } from "./compile.ts";
-import type { Code, Frame } from "./frame.ts";
+import type { Compiling } from "./compiling.ts";
+import type { Code, Frame, WorksheetFunction } from "./frame.ts";
 import { lift } from "./lift.ts";
 import { dereference } from "./reference.ts";
-import { isMatrix, type Value } from "./value.ts";
+import { isMatrix, NUM, type Value } from "./value.ts";
 
 type Body = (frame: Frame, ...args: unknown[]) => Value;
 
@@ -47,9 +46,18 @@ function convert(letter: string, value: CellValue | undefined): unknown {
   }
 }
 
+/** Excel knows neither infinity nor NaN: what overflows or has no value is #NUM!. */
+function representable(value: Value): Value {
+  if (typeof value === "number") return Number.isFinite(value) ? value : NUM;
+  if (!isMatrix(value) || !value.some((row) => row.some(isBeyond))) return value;
+  return value.map((row) => row.map((v) => (isBeyond(v) ? NUM : v)));
+}
+
+const isBeyond = (value: CellValue): boolean => typeof value === "number" && !Number.isFinite(value);
+
 /** Compiles a call of a worksheet function: arguments by kind, array arguments of scalar parameters stretched. */
 export function compileCall(
-  compiler: Compiler,
+  compiler: Compiling,
   fn: WorksheetFunction,
   nodes: readonly (AstExpression | null)[],
   array: boolean,
@@ -87,7 +95,7 @@ export function compileCall(
       args[i] = value;
     }
     try {
-      return body(frame, ...args);
+      return representable(body(frame, ...args));
     } catch (error) {
       if (error instanceof CellError) return error;
       throw error;

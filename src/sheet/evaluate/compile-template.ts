@@ -1,23 +1,23 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { CellValue } from "../../units/cell.ts";
 import { functionName } from "../formula/function-name.ts";
+import type { Parsed } from "../formula/parse.ts";
 import { Compiler } from "./compile.ts";
-import type { Code, Grid } from "./frame.ts";
+import type { Code, Grid, Template } from "./frame.ts";
 import { lift } from "./lift.ts";
 import { binaryOperators, cancels } from "./operators.ts";
-import type { Template } from "./template.ts";
 import { isMatrix } from "./value.ts";
 
 /** Compiles a whole formula. `array` for array and dynamic-array formulas. */
 export function compileTemplate(
   grid: Grid,
-  parsed: { readonly tree: AstExpression; readonly literals: readonly (number | string)[] },
+  parsed: Pick<Parsed, "tree" | "literals" | "wrapped">,
   at: { readonly sheet: number; readonly row: number; readonly column: number },
   array: boolean,
 ): Template {
   const compiler = new Compiler(grid, at.sheet, at.row, at.column);
   const { tree } = parsed;
-  const sums = tree.type === "BinaryExpression" && (tree.operator === "+" || tree.operator === "-");
+  const sums = !parsed.wrapped && tree.type === "BinaryExpression" && (tree.operator === "+" || tree.operator === "-");
   return {
     code: sums ? snapping(compiler, tree, array) : compiler.code(tree, array, []),
     precedents: compiler.precedents,
@@ -52,6 +52,6 @@ function snapping(
 
 function rootCustom(grid: Grid, tree: AstExpression): string | undefined {
   if (tree.type !== "CallExpression" || tree.callee.type !== "Identifier") return undefined;
-  const { name, custom } = functionName(tree.callee.name);
+  const { name, custom } = functionName(tree.callee.name, grid.custom.namespace);
   return custom ? grid.custom.resolve(name) : undefined;
 }

@@ -2,26 +2,24 @@ import type { AstExpression } from "@borgar/fx/xlsx";
 import { CellError, type CellMatrix, type CellValue, ERROR_CODES, type ErrorCode } from "../../units/cell.ts";
 import { functionName } from "../formula/function-name.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
-import { worksheetFunction } from "../functions/registry.ts";
 import { compileCall } from "./call.ts";
-import { type Code, type Frame, type Grid, keep, type Scope } from "./frame.ts";
+import type { Compiling, Names } from "./compiling.ts";
+import type { Code, Frame, Grid, Template } from "./frame.ts";
+import { keep } from "./keep.ts";
+import { bareName, compileLambda, compileLet, functionValue, scopeAt } from "./lambda-code.ts";
 import { applyBinary, binaryOperators, unaryOperators } from "./operators.ts";
+import type { Precedent } from "./precedent.ts";
 import { areasOf, dereference, intersect, join, overlap } from "./reference.ts";
 import { compileRange, compileTable, type ReferenceCode } from "./reference-code.ts";
-import type { Precedent, Template } from "./template.ts";
-import { AreaList, errorOf, isMatrix, Lambda, NAME, NULL, NUM, RangeRef, VALUE, type Value } from "./value.ts";
-
-/** Names bound at this point of the formula, innermost last. */
-type Names = readonly string[];
+import { AreaList, errorOf, isMatrix, Lambda, NAME, NULL, RangeRef, VALUE, type Value } from "./value.ts";
 
 /**
  * Turns a formula tree into closures. `array` says whether an expression is evaluated as an array formula (every
  * element) or as an ordinary one (one cell of a range by implicit intersection); parameters of kind "a" switch it on.
  */
-export class Compiler {
+export class Compiler implements Compiling {
   readonly precedents: Precedent[] = [];
   dynamic = false;
-  /** The meaning depends on where the cell stands ([@Qty] without its table's name): not for other cells. */
   local = false;
 
   constructor(
@@ -31,7 +29,6 @@ export class Compiler {
     readonly column: number,
   ) {}
 
-  /** Code that may yield a reference. */
   code(node: AstExpression, array: boolean, names: Names): Code {
     switch (node.type) {
       case "Literal": {
@@ -54,15 +51,14 @@ export class Compiler {
       case "CallExpression":
         return this.call(node, array, names);
       case "LambdaExpression":
-        return this.lambda(node, names);
+        return compileLambda(this, node, names);
       case "LetExpression":
-        return this.let(node, array, names);
+        return compileLet(this, node, array, names);
       default:
         throw new SyntaxRefusal(`cannot read ${(node as { type: string }).type}`);
     }
   }
 
-  /** Code that yields a plain value: one in an ordinary formula, possibly a matrix in an array formula. */
   single(node: AstExpression, array: boolean, names: Names): (frame: Frame) => CellValue | CellMatrix {
     if (node.type === "ReferenceIdentifier") {
       const reference = this.reference(node.value, node.kind, names);
@@ -79,7 +75,7 @@ export class Compiler {
   private reference(text: string, kind: string, names: Names): ReferenceCode {
     if (kind === "table") return compileTable(this, text);
     if (kind !== "name") return compileRange(this, text);
-    const bound = names.lastIndexOf(text.toLowerCase());
+    const bound = names.lastIndexOf(bareName(text));
     if (bound >= 0) {
       const hops = names.length - 1 - bound;
       return { code: (frame) => scopeAt(frame, hops) };
@@ -100,6 +96,8 @@ export class Compiler {
     if (found === undefined) {
       const table = this.grid.table(name);
       if (table) return compileTable(this, `${name}[]`).code;
+      const fn = this.grid.functions.find(functionName(name, "").name);
+      if (fn) return functionValue(this, fn);
       return constant(new CellError("#NAME?", `${name} is neither a name nor a function of this workbook`));
     }
     if (found === null || typeof found !== "object" || found instanceof CellError) return constant(found);
@@ -189,18 +187,18 @@ export class Compiler {
     if (callee.type !== "Identifier") {
       return this.applyLambda(this.code(callee, array, names), node.arguments, names);
     }
-    const bound = names.lastIndexOf(callee.name.toLowerCase());
+    const bound = names.lastIndexOf(bareName(callee.name));
     if (bound >= 0) {
       const hops = names.length - 1 - bound;
       return this.applyLambda((frame) => scopeAt(frame, hops), node.arguments, names);
     }
-    const { name, custom } = functionName(callee.name);
+    const { name, custom } = functionName(callee.name, this.grid.custom.namespace);
     if (custom) {
       const canonical = this.grid.custom.resolve(name);
       if (canonical !== undefined) return this.customCall(canonical, node.arguments, names);
-      return (frame) => frame.grid.unknownFunction(`SHOP.${name}`);
+      return (frame) => frame.grid.unknownFunction(`${frame.grid.custom.namespace}.${name}`);
     }
-    const known = worksheetFunction(name);
+    const known = this.grid.functions.find(name);
     if (known) {
       if (known.dynamic) this.dynamic = true;
       return compileCall(this, known, node.arguments, array, names);
@@ -229,65 +227,12 @@ export class Compiler {
       return lambda.call(args.map((arg) => arg?.(frame)));
     };
   }
-
-  private lambda(node: Extract<AstExpression, { type: "LambdaExpression" }>, names: Names): Code {
-    const parameters = node.params.map((parameter) => bareName(parameter.name));
-    if (!node.body) throw new SyntaxRefusal("LAMBDA needs a calculation as its last argument");
-    const body = this.code(node.body, true, [...names, ...parameters]);
-    return (frame) => {
-      const outer = frame.scope;
-      return new Lambda(parameters.length, (args) => {
-        if (args.length > parameters.length) return VALUE;
-        const before = frame.scope;
-        let scope = outer;
-        for (let i = 0; i < parameters.length; i++) scope = { value: args[i], outer: scope };
-        frame.scope = scope;
-        try {
-          return body(frame);
-        } catch (error) {
-          // A LAMBDA that calls itself without end: Excel answers #NUM!.
-          if (error instanceof RangeError) return NUM;
-          throw error;
-        } finally {
-          frame.scope = before;
-        }
-      });
-    };
-  }
-
-  private let(node: Extract<AstExpression, { type: "LetExpression" }>, array: boolean, names: Names): Code {
-    let inner = names;
-    const values = node.declarations.map((declaration) => {
-      const code = declaration.init ? this.code(declaration.init, array, inner) : constant(null);
-      inner = [...inner, bareName(declaration.id.name)];
-      return code;
-    });
-    if (!node.body) throw new SyntaxRefusal("LET needs a calculation as its last argument");
-    const body = this.code(node.body, array, inner);
-    return (frame) => {
-      const before: Scope | undefined = frame.scope;
-      try {
-        for (const value of values) frame.scope = { value: value(frame), outer: frame.scope };
-        return body(frame);
-      } finally {
-        frame.scope = before;
-      }
-    };
-  }
 }
 
 const constant =
   (value: Value): Code =>
   () =>
     value;
-
-const bareName = (name: string): string => name.replace(/^_xl(?:pm|op)\./i, "").toLowerCase();
-
-function scopeAt(frame: Frame, hops: number): Value {
-  let scope = frame.scope;
-  for (let i = 0; i < hops; i++) scope = scope?.outer;
-  return scope?.value;
-}
 
 /** A computed array in an ordinary formula stays an array: only references are narrowed to one cell. */
 function intersectOrKeep(value: Value, frame: Frame): CellValue | CellMatrix {

@@ -1,38 +1,14 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import type { Parsed } from "../formula/parse.ts";
 import type { CustomFunctions } from "./custom-functions.ts";
-import type { Template } from "./template.ts";
+import type { Precedent } from "./precedent.ts";
+import type { Table } from "./table.ts";
 import type { RangeRef, Value } from "./value.ts";
-
-/**
- * Thrown, not returned: IFERROR must not swallow it. The cell keeps its cached value and the report names the reason.
- */
-export class Keep {
-  constructor(
-    readonly reason: "unknown-function" | "external-link" | "volatile" | "depth" | "unsupported-syntax",
-    readonly detail: string,
-  ) {}
-}
-
-export function keep(reason: Keep["reason"], detail: string): never {
-  throw new Keep(reason, detail);
-}
-
-export interface Table {
-  readonly name: string;
-  readonly sheet: number;
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-  readonly headerRows: number;
-  readonly totalsRows: number;
-  readonly columns: readonly string[];
-}
 
 /** The workbook as an expression sees it. Reading a cell that waits for its own calculation throws Pending inside. */
 export interface Grid {
   readonly custom: CustomFunctions;
+  readonly functions: WorksheetFunctions;
   readonly date1904: boolean;
   /** Serial of the moment TODAY and NOW answer; undefined: they keep their value. */
   readonly now: number | undefined;
@@ -53,7 +29,7 @@ export interface Grid {
   /** One column's cells as stored, for lookups: undefined stands for empty. Ensures all of them are calculated. */
   column(sheet: number, column: number, top: number, bottom: number): readonly (CellValue | undefined)[];
   lastRow(sheet: number): number;
-  /** For functions that make formulas of texts; they do not import the compiler, which imports them. */
+  /** For functions that make formulas of texts. */
   compile(parsed: Parsed, at: Frame): Template;
   spillOf(sheet: number, row: number, column: number): RangeRef | undefined;
   formulaAt(sheet: number, row: number, column: number): string | undefined;
@@ -83,3 +59,37 @@ export class Frame {
 }
 
 export type Code = (frame: Frame) => Value;
+
+/** A compiled formula, shared by all cells with the same key. */
+export interface Template {
+  readonly code: Code;
+  readonly precedents: readonly Precedent[];
+  /** Literals of the text it was compiled from; cells that share the template bring their own. */
+  readonly literals: readonly (number | string)[];
+  /** May read cells no precedent names (OFFSET, INDIRECT, a name that does). */
+  readonly dynamic: boolean;
+  /** Means something else in another cell, so it is not shared. */
+  readonly local: boolean;
+  /** Canonical custom function when the root is a call of one: it decides the unit of the answer. */
+  readonly rootCustom: string | undefined;
+}
+
+/** One of Excel's own functions: how its arguments are read, and what it answers. */
+export interface WorksheetFunction {
+  readonly name: string;
+  /** Letters of the parameters, without marks. */
+  readonly letters: string;
+  readonly least: number;
+  readonly most: number;
+  /** How many of the last letters repeat. */
+  readonly repeats: number;
+  /** May read cells no argument names. */
+  readonly dynamic: boolean;
+  readonly body: (frame: Frame, ...args: never[]) => Value;
+}
+
+/** Excel's functions by name; handed in, so that the compiler does not know which there are. */
+export interface WorksheetFunctions {
+  find(name: string): WorksheetFunction | undefined;
+  names(): readonly string[];
+}

@@ -1,4 +1,5 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { withinLimit } from "./array-limit.ts";
 import { isMatrix, NA } from "./value.ts";
 
 export type Liftable = CellValue | CellMatrix | undefined;
@@ -17,6 +18,8 @@ export function lift(args: readonly Liftable[], body: (values: CellValue[]) => C
   }
   const result: CellMatrix = new Array(rows);
   const before: (CellValue[] | undefined)[] = new Array(args.length);
+  /** Rows that are not the same as the one before. */
+  let made = 0;
   for (let r = 0; r < rows; r++) {
     let repeated = r > 0;
     const rowOf: (CellValue[] | undefined)[] = new Array(args.length);
@@ -30,6 +33,7 @@ export function lift(args: readonly Liftable[], body: (values: CellValue[]) => C
       result[r] = result[r - 1]!;
       continue;
     }
+    withinLimit(++made, columns);
     const out: CellValue[] = new Array(columns);
     for (let c = 0; c < columns; c++) {
       const values: CellValue[] = new Array(args.length);

@@ -1,8 +1,10 @@
 import { parseA1Ref, parseStructRef } from "@borgar/fx/xlsx";
 import type { CellValue } from "../../units/cell.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
-import type { Compiler } from "./compile.ts";
-import { type Code, type Frame, keep, type Table } from "./frame.ts";
+import type { Compiling } from "./compiling.ts";
+import type { Code, Frame } from "./frame.ts";
+import { keep } from "./keep.ts";
+import type { Table } from "./table.ts";
 import { AreaList, LAST_COLUMN, LAST_ROW, RangeRef, REF, VALUE } from "./value.ts";
 
 export interface ReferenceCode {
@@ -16,7 +18,7 @@ const wrap = (value: number, last: number): number =>
   value < 0 ? value + last + 1 : value > last ? value - last - 1 : value;
 
 /** "Sheet1!$A2:B7", "A:A", "Sheet1:Sheet3!A1". */
-export function compileRange(compiler: Compiler, text: string): ReferenceCode {
+export function compileRange(compiler: Compiling, text: string): ReferenceCode {
   const parsed = parseA1Ref(text, { allowNamed: false });
   if (!parsed || !("range" in parsed)) throw new SyntaxRefusal(`cannot read the reference ${text}`);
   if (parsed.workbookName && parsed.workbookName !== "0") return { code: () => keep("external-link", text) };
@@ -75,7 +77,7 @@ export function compileRange(compiler: Compiler, text: string): ReferenceCode {
 }
 
 /** First and last sheet of a reference; -1 is the formula's own. */
-function sheetsOf(compiler: Compiler, name: string | undefined): [number | undefined, number | undefined] {
+function sheetsOf(compiler: Compiling, name: string | undefined): [number | undefined, number | undefined] {
   if (!name) return [-1, -1];
   const whole = compiler.grid.sheetIndex(name);
   if (whole !== undefined) return [whole, whole];
@@ -86,7 +88,7 @@ function sheetsOf(compiler: Compiler, name: string | undefined): [number | undef
 }
 
 /** "Table1[[#This Row],[Width]]" and its shorter forms. */
-export function compileTable(compiler: Compiler, text: string): ReferenceCode {
+export function compileTable(compiler: Compiling, text: string): ReferenceCode {
   const parsed = parseStructRef(text);
   if (!parsed) throw new SyntaxRefusal(`cannot read the table reference ${text}`);
   if (parsed.workbookName && parsed.workbookName !== "0") return { code: () => keep("external-link", text) };

@@ -39,6 +39,13 @@ export function intersect(value: Value, frame: Frame): CellValue {
   return value === undefined ? null : value;
 }
 
+/** The first value of a range or an array, for functions that look at one only (T, N). */
+export function firstValue(value: Value, frame: Frame): CellValue {
+  const area = areasOf(value)[0];
+  if (area) return frame.grid.cell(area.sheet, area.top, area.left);
+  return isMatrix(value) ? value[0]![0]! : intersect(value, frame);
+}
+
 /** The range operator A1:B2 between computed references: the smallest rectangle that holds both. */
 export function join(a: Value, b: Value): Value {
   if (a instanceof CellError) return a;

@@ -29,10 +29,11 @@ export class AreaList {
   constructor(readonly areas: readonly RangeRef[]) {}
 }
 
-/** The value of a LAMBDA: called with values, knows how many it takes. */
+/** The value of a LAMBDA, or of a function's bare name: called with values, knows how many it takes. */
 export class Lambda {
   constructor(
-    readonly parameters: number,
+    readonly least: number,
+    readonly most: number,
     readonly call: (args: readonly Value[]) => Value,
   ) {}
 }

@@ -10,19 +10,27 @@ export interface Parsed {
   readonly tree: AstExpression;
   readonly literals: (number | string)[];
   readonly cells: number;
+  /** The whole formula stands in parentheses, which Excel takes as a last operation of its own. */
+  readonly wrapped: boolean;
 }
+
+const PARAMETER = /^\[[A-Za-z_][\w.]*\]$/;
 
 const unquote = (text: string): string => text.slice(1, -1).replaceAll('""', '"');
 
 /**
  * Prepares the token stream for the parser: takes off the `[n]!` before a custom function and the prefixes of newer
- * functions and LET names, folds the forms of a dead reference into #REF!, joins signs to numbers in array constants.
+ * functions and LET names, folds the forms of a dead reference into #REF!, joins signs to numbers in array constants,
+ * and writes an optional parameter of LAMBDA, [y], the way files do: _xlop.y.
  */
-function prepare(tokens: readonly Token[]): { tokens: Token[]; literals: (number | string)[]; cells: number } {
+function prepare(tokens: readonly Token[]): Omit<Parsed, "tree"> & { tokens: Token[] } {
   const out: Token[] = [];
   const literals: (number | string)[] = [];
   let cells = 0;
   let braces = 0;
+  /** Where each open parenthesis stands, and whether LAMBDA opened it. */
+  const open: { at: number; lambda: boolean }[] = [];
+  let closes: { from: number; to: number } | undefined;
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
     const next = tokens[i + 1];
@@ -41,6 +49,11 @@ function prepare(tokens: readonly Token[]): { tokens: Token[]; literals: (number
     if (token.type === "operator") {
       if (token.value === "{") braces++;
       if (token.value === "}") braces--;
+      if (token.value === "(") {
+        const before = tokens[i - 1];
+        open.push({ at: i, lambda: before?.type === "func" && /^(?:_xlfn\.)?lambda$/i.test(before.value) });
+      }
+      if (token.value === ")") closes = { from: open.pop()?.at ?? -1, to: i };
       if (braces > 0 && (token.value === "-" || token.value === "+") && next?.type === "number") {
         out.push({ type: "number", value: token.value + next.value });
         i += 1;
@@ -58,13 +71,20 @@ function prepare(tokens: readonly Token[]): { tokens: Token[]; literals: (number
       continue;
     }
     if (token.type === "func") token.value = token.value.replace(/^_xlfn\./i, "").replace(/^_xlws\./i, "");
-    if (token.type === "range_named") token.value = token.value.replace(/^_xlpm\./i, "").replace(/^_xlop\./i, "");
+    if (token.type === "range_named") token.value = token.value.replace(/^_xl(?:pm|eta)\./i, "");
+    if (token.type === "structured" && open.at(-1)?.lambda && next?.value === "," && PARAMETER.test(token.value)) {
+      out.push({ type: "range_named", value: `_xlop.${token.value.slice(1, -1)}` });
+      continue;
+    }
     if (token.type === "range") cells += /[.:]/.test(token.value.replace(/^.*!/, "")) ? 2 : 1;
     const last = out[out.length - 1];
     if (token.type === "range" && last?.type === "error") continue; // #REF!A1
     out.push(token);
   }
-  return { tokens: out, literals, cells };
+  const first = tokens.findIndex(({ type }) => type !== "fx_prefix" && type !== "whitespace");
+  const last = tokens.findLastIndex(({ type }) => type !== "whitespace");
+  const wrapped = tokens[first]?.value === "(" && closes?.from === first && closes.to === last;
+  return { tokens: out, literals, cells, wrapped };
 }
 
 export function parseFormula(text: string): Parsed {
@@ -72,7 +92,8 @@ export function parseFormula(text: string): Parsed {
     const prepared = prepare(
       tokenize(text.startsWith("=") ? text : `=${text}`, { withLocation: false, negativeNumbers: false }),
     );
-    return { tree: parse(prepared.tokens), literals: prepared.literals, cells: prepared.cells };
+    const { tokens, ...rest } = prepared;
+    return { tree: parse(tokens), ...rest };
   } catch (error) {
     if (error instanceof RangeError) throw new SyntaxRefusal("nested too deeply");
     throw new SyntaxRefusal(error instanceof Error ? error.message : String(error));

@@ -1,10 +1,13 @@
 /** Adds a sheet with lines of text to a workbook's parts: the part, its type, its relation, its name in the workbook. */
 import type { Package } from "../package/package.ts";
-import { MAIN } from "../workbook/names.ts";
-import type { Put } from "./frozen-bytes.ts";
+import { MAIN, STRICT_MAIN } from "../workbook/names.ts";
 
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
+const STRICT_RELATIONS = "http://purl.oclc.org/ooxml/officeDocument/relationships";
+
+/** Puts a part's text into the package to be. */
+export type Put = (name: string, text: string) => void;
 
 /** `lines` are escaped already. What was put before is read again from `parts`. */
 export function addSheet(
@@ -23,14 +26,17 @@ export function addSheet(
   while (opened.entry(`${folder}worksheets/frozen${number}.xml`)) number++;
   const part = `${folder}worksheets/frozen${number}.xml`;
   const id = freeId(text(relations));
-  put(part, sheetXml(lines));
+  const book = text(main);
+  const strict = book.includes(STRICT_MAIN);
+  const kinds = strict ? STRICT_RELATIONS : RELATIONS;
+  put(part, sheetXml(lines, strict ? STRICT_MAIN : MAIN));
   put(
     relations,
     before(
       text(relations),
       /<\/(?:[\w.-]+:)?Relationships\s*>/,
       (prefix) =>
-        `<${prefix}Relationship Id="${id}" Type="${RELATIONS}/worksheet" Target="worksheets/frozen${number}.xml"/>`,
+        `<${prefix}Relationship Id="${id}" Type="${kinds}/worksheet" Target="worksheets/frozen${number}.xml"/>`,
     ),
   );
   put(
@@ -41,7 +47,6 @@ export function addSheet(
       (prefix) => `<${prefix}Override PartName="/${part}" ContentType="${TYPE}"/>`,
     ),
   );
-  const book = text(main);
   const ids = [...book.matchAll(/\ssheetId\s*=\s*["'](\d+)["']/g)].map((match) => Number(match[1]));
   put(
     main,
@@ -49,7 +54,7 @@ export function addSheet(
       book,
       /<\/(?:[\w.-]+:)?sheets\s*>/,
       (prefix) =>
-        `<${prefix}sheet xmlns:rel="${RELATIONS}" name="${name}" sheetId="${Math.max(0, ...ids) + 1}" rel:id="${id}"/>`,
+        `<${prefix}sheet xmlns:rel="${kinds}" name="${name}" sheetId="${Math.max(0, ...ids) + 1}" rel:id="${id}"/>`,
     ),
   );
 }
@@ -68,8 +73,8 @@ function before(xml: string, closing: RegExp, made: (prefix: string) => string):
   return xml.slice(0, found.index) + made(prefix) + xml.slice(found.index);
 }
 
-const sheetXml = (lines: readonly string[]): string =>
-  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}"><cols><col min="1" max="1" width="100" customWidth="1"/></cols><sheetData>${lines
+const sheetXml = (lines: readonly string[], namespace: string): string =>
+  `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${namespace}"><cols><col min="1" max="1" width="100" customWidth="1"/></cols><sheetData>${lines
     .map(
       (line, i) =>
         `<row r="${i + 1}"><c r="A${i + 1}" t="inlineStr"><is><t xml:space="preserve">${line}</t></is></c></row>`,

@@ -8,7 +8,7 @@ import { xmlText } from "../workbook/escapes.ts";
 import { readWorkbook } from "../workbook/read-workbook.ts";
 import type { Sheet } from "../workbook/sheet.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { addSheet } from "./add-sheet.ts";
+import { addSheet, type Put } from "./add-sheet.ts";
 
 export interface Frozen {
   readonly bytes: Uint8Array;
@@ -36,8 +36,6 @@ export function frozenBytes(calculated: Uint8Array, lines: readonly string[]): F
   const bytes = zipSync(Object.fromEntries(parts), { level: 6 });
   return { bytes, cells: workbook.sheets.reduce((sum, { formulas }) => sum + formulas.length, 0) };
 }
-
-export type Put = (name: string, text: string) => void;
 
 /** Each cell's formula taken out of its XML, its value left as it is. */
 function valuesOnly(xml: string, { layout }: Sheet): string {

@@ -1,8 +1,9 @@
 import { CellError } from "../../units/cell.ts";
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf } from "../evaluate/reference.ts";
 import { DIV0, isMatrix, isReference, NUM } from "../evaluate/value.ts";
-import { defineIn, type WorksheetFunction } from "./define.ts";
+import { defineIn } from "./define.ts";
 import { eachNumber, numbersA, numbersOf } from "./numbers.ts";
 import { runningSum } from "./running-sum.ts";
 
@@ -17,6 +18,13 @@ export const aggregates: readonly WorksheetFunction[] = [
       sum += value;
     });
     return finite(sum, NUM);
+  }),
+  defineIn("PERCENTOF", "aa", (frame, part, all) => {
+    const [some, whole] = [part, all].map((given) => numbersOf(frame, [given]).reduce((a, b) => a + b, 0)) as [
+      number,
+      number,
+    ];
+    return whole === 0 ? DIV0 : finite(some / whole, NUM);
   }),
   defineIn("AVERAGE", "s*", (frame, ...args) => {
     let sum = 0;

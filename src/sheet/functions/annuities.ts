@@ -1,7 +1,9 @@
 import { CellError } from "../../units/cell.ts";
+import { withinSteps } from "../evaluate/array-limit.ts";
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
-import { define, type WorksheetFunction } from "./define.ts";
+import { define } from "./define.ts";
 
 /** The annuity equation pv(1+r)^n + pmt(1+r*type)((1+r)^n - 1)/r + fv = 0 (Microsoft's description of PV). */
 export function payment(
@@ -98,6 +100,7 @@ function cumulative(
   const pay = payment(rate, periods, present, 0, type);
   if (pay instanceof CellError) return pay;
   let sum = 0;
+  withinSteps(to - from);
   for (let period = from; period <= to; period++) {
     const part = interestPart(rate, period, periods, present, 0, type);
     if (part instanceof CellError) return part;

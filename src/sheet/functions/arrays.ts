@@ -1,12 +1,16 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { withinLimit } from "../evaluate/array-limit.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, toMatrix } from "../evaluate/reference.ts";
 import { CALC, isReference, NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { define, defineIn, fail } from "./define.ts";
 import { sortRows, uniqueRows } from "./order.ts";
 
-const transposed = (rows: CellMatrix): CellMatrix => rows[0]!.map((_, c) => rows.map((row) => row[c]!));
+function transposed(rows: CellMatrix): CellMatrix {
+  withinLimit(rows.length, rows[0]!.length);
+  return rows[0]!.map((_, c) => rows.map((row) => row[c]!));
+}
 
 /** A range's used part only matters where whole columns are given; these functions read what there is. */
 const matrix = (frame: Frame, value: Value): CellMatrix => {
@@ -57,10 +61,15 @@ function stacked(frame: Frame, args: readonly Value[]): CellMatrix {
     return areas.length > 0 ? areas.map((area) => frame.grid.matrix(area)) : [toMatrix(arg, frame)];
   });
   const width = Math.max(...blocks.map((rows) => rows[0]!.length));
+  withinLimit(
+    blocks.reduce((sum, rows) => sum + rows.length, 0),
+    width,
+  );
   return blocks.flatMap((rows) => rows.map((row) => [...row, ...new Array<CellValue>(width - row.length).fill(NA)]));
 }
 
 function inOneLine(rows: CellMatrix, ignore: number, byColumn: boolean): CellValue[] {
+  withinLimit(rows.length, rows[0]!.length);
   const all = (byColumn ? transposed(rows) : rows).flat();
   const kind = Math.trunc(ignore);
   return all.filter((v) => !((kind & 1 && v === null) || (kind & 2 && v instanceof CellError)));
@@ -130,8 +139,9 @@ export const arrays: readonly WorksheetFunction[] = [
   }),
   define("SEQUENCE", "n?NNN", (rows, columns = 1, start = 1, step = 1) => {
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
-    if (height < 0 || width < 0 || height * width > 5_000_000) return VALUE;
+    if (height < 0 || width < 0) return VALUE;
     if (height === 0 || width === 0) return CALC;
+    withinLimit(height, width);
     return Array.from({ length: height }, (_, r) =>
       Array.from({ length: width }, (_, c) => start + (r * width + c) * step),
     );
@@ -143,6 +153,7 @@ export const arrays: readonly WorksheetFunction[] = [
     const height = Math.trunc(rows ?? from.length);
     const width = Math.trunc(columns ?? from[0]!.length);
     if (height < from.length || width < from[0]!.length) return VALUE;
+    withinLimit(height, width);
     return Array.from({ length: height }, (_, r) => Array.from({ length: width }, (_, c) => from[r]?.[c] ?? pad ?? NA));
   }),
   defineIn("VSTACK", "a*", (frame, ...args) => stacked(frame, args)),

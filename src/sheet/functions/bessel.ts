@@ -1,6 +1,7 @@
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NUM } from "../evaluate/value.ts";
-import { define, type WorksheetFunction } from "./define.ts";
+import { define } from "./define.ts";
 
 /**
  * Bessel functions by their integrals (Abramowitz and Stegun 9.1.21, 9.1.22, 9.6.19, 9.6.24). Over a full period, and for

@@ -1,8 +1,10 @@
 import { CellError } from "../../units/cell.ts";
+import { withinSteps } from "../evaluate/array-limit.ts";
 import { type CalendarDay, dayOf, monthLength, serialOf } from "../evaluate/calendar.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NUM } from "../evaluate/value.ts";
 import { actualDays, days30Us, days360, yearFraction } from "./day-count.ts";
-import { define, fail, type WorksheetFunction } from "./define.ts";
+import { define, fail } from "./define.ts";
 
 interface Coupons {
   readonly before: CalendarDay;
@@ -107,6 +109,24 @@ const refuse = (bad: boolean): void => {
   if (bad) fail(NUM);
 };
 
+/** AMORDEGRC's factor on the rate by the life it means, in years (Microsoft's description of AMORDEGRC, memory). */
+const degressive = (life: number): number => (life < 3 ? 1 : life < 5 ? 1.5 : life <= 6 ? 2 : 2.5);
+
+/** The French degressive depreciation of a period, in whole units of money. */
+function degressiveDepreciation(first: number, cost: number, salvage: number, period: number, rate: number): number {
+  const factored = rate * degressive(1 / rate);
+  let amount = Math.round(first * factored * cost);
+  let value = cost - amount;
+  let left = value - salvage;
+  for (let n = 0; n < period; n++) {
+    amount = Math.round(factored * value);
+    left -= amount;
+    if (left < 0) return period - n <= 1 ? Math.round(value / 2) : 0;
+    value -= amount;
+  }
+  return amount;
+}
+
 export const bonds: readonly WorksheetFunction[] = [
   ofCoupons("COUPPCD", (c) => serial(c.before)),
   ofCoupons("COUPNCD", (c) => serial(c.next)),
@@ -166,5 +186,10 @@ export const bonds: readonly WorksheetFunction[] = [
     const full = Math.trunc((cost - salvage - first) / yearly);
     const n = Math.trunc(period);
     return n === 0 ? first : n <= full ? yearly : n === full + 1 ? cost - salvage - yearly * full - first : 0;
+  }),
+  define("AMORDEGRC", "nnnnnn?n", (cost, bought, firstEnd, salvage, period, rate, basis = 0) => {
+    refuse(cost <= 0 || salvage > cost || period < 0 || rate <= 0);
+    withinSteps(period);
+    return degressiveDepreciation(fraction(bought, firstEnd, basis), cost, salvage, Math.trunc(period), rate);
   }),
 ];

@@ -1,8 +1,8 @@
 import { CellError } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import { numbersOf } from "./numbers.ts";
 
 /** Value now of payments at times (in periods) at a rate. */

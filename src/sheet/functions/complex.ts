@@ -1,10 +1,10 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
 import { toText } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { numberText } from "../evaluate/number-text.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { define, defineIn, fail } from "./define.ts";
 
 interface Complex {
   readonly re: number;

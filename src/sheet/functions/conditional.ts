@@ -1,9 +1,9 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, isMatrix, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
 import { criterion, type Test } from "./criteria.ts";
 import { type Block, positionsMeeting } from "./criteria-index.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 
 function block(frame: Frame, value: Value): Block {
   if (isMatrix(value)) {

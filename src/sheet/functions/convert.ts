@@ -1,6 +1,7 @@
 import type { CellError } from "../../units/cell.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NA } from "../evaluate/value.ts";
-import { define, type WorksheetFunction } from "./define.ts";
+import { define } from "./define.ts";
 
 /** Exact by definition: the international inch and avoirdupois pound of 1959, the US gallon, the standard atmosphere. */
 const INCH = 0.0254;

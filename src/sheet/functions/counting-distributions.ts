@@ -1,6 +1,8 @@
 import type { CellError } from "../../units/cell.ts";
+import { withinSteps } from "../evaluate/array-limit.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NUM } from "../evaluate/value.ts";
-import { alias, define, type WorksheetFunction } from "./define.ts";
+import { alias, define } from "./define.ts";
 import { incompleteBeta, incompleteGamma, logGamma } from "./special-functions.ts";
 
 /** ln of "n over k". */
@@ -9,7 +11,8 @@ const logChoose = (n: number, k: number): number => logGamma(n + 1) - logGamma(k
 const choose = (n: number, k: number): number => {
   if (k < 0 || k > n) return 0;
   let result = 1;
-  for (let i = 1; i <= Math.min(k, n - k); i++) result = (result * (n - Math.min(k, n - k) + i)) / i;
+  for (let i = 1; i <= Math.min(k, n - k) && Number.isFinite(result); i++)
+    result = (result * (n - Math.min(k, n - k) + i)) / i;
   return Number.isFinite(result) ? result : Math.exp(logChoose(n, k));
 };
 
@@ -28,16 +31,29 @@ function binomial(successes: number, trials: number, p: number, cumulative: bool
   return cumulative ? binomialLower(k, n, p) : binomialMass(k, n, p);
 }
 
+/** From the largest number a cell holds down to one. */
+const MOST_HALVINGS = 1100;
+
 /** Smallest k whose cumulative probability reaches the criterion. */
 function binomialInverse(trials: number, p: number, alpha: number): number | CellError {
   const n = Math.trunc(trials);
   if (n < 0 || p < 0 || p > 1 || alpha < 0 || alpha > 1) return NUM;
-  let sum = 0;
-  for (let k = 0; k <= n; k++) {
-    sum += binomialMass(k, n, p);
-    if (sum >= alpha) return k;
+  if (n < 1000) {
+    let sum = 0;
+    for (let k = 0; k <= n; k++) {
+      sum += binomialMass(k, n, p);
+      if (sum >= alpha) return k;
+    }
+    return n;
   }
-  return n;
+  let [low, high] = [0, n];
+  // Beyond 2^53 one more is the same number: the halvings are counted.
+  for (let halvings = 0; low < high && halvings < MOST_HALVINGS; halvings++) {
+    const middle = Math.floor((low + high) / 2);
+    if (binomialLower(middle, n, p) >= alpha) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 function poisson(events: number, mean: number, cumulative: boolean): number | CellError {
@@ -69,8 +85,10 @@ export const countingDistributions: readonly WorksheetFunction[] = [
   define("BINOM.DIST.RANGE", "nnn?N", (trials, p, low, high) => {
     const [n, a, b] = [Math.trunc(trials), Math.trunc(low), Math.trunc(high ?? low)];
     if (n < 0 || p < 0 || p > 1 || a < 0 || a > n || b < a || b > n) return NUM;
+    withinSteps(b - a);
     let sum = 0;
-    for (let k = a; k <= b; k++) sum += binomialMass(k, n, p);
+    // Counted from 0: beyond 2^53 one more is the same number, and a loop to it never ends.
+    for (let i = 0; i <= b - a; i++) sum += binomialMass(a + i, n, p);
     return sum;
   }),
   binomInv,
@@ -79,9 +97,11 @@ export const countingDistributions: readonly WorksheetFunction[] = [
   alias("POISSON", poissonDist),
   define("HYPGEOM.DIST", "nnnnb", (k, sample, successes, population, cumulative) => {
     if (!cumulative) return hypergeometric(k, sample, successes, population);
+    withinSteps(k);
     let sum = 0;
-    for (let i = Math.max(0, Math.trunc(sample + successes - population)); i <= Math.trunc(k); i++) {
-      const p = hypergeometric(i, sample, successes, population);
+    const least = Math.max(0, Math.trunc(sample + successes - population));
+    for (let i = 0; i <= Math.trunc(k) - least; i++) {
+      const p = hypergeometric(least + i, sample, successes, population);
       if (typeof p !== "number") return p;
       sum += p;
     }

@@ -2,34 +2,18 @@ import { CellError, type CellValue, ERROR_CODES, type ErrorCode } from "../../un
 import { compareValues, sameText } from "../evaluate/compare.ts";
 import { textNumber } from "../evaluate/text-number.ts";
 import { errorOf } from "../evaluate/value.ts";
+import { wildcard } from "./wildcards.ts";
 
 export type Test = (value: CellValue) => boolean;
 
 const HAS_WILDCARD = /[*?~]/;
-
-/** A pattern with * and ? (a ~ takes the next one literally) as a regular expression over the whole text. */
-export function wildcard(pattern: string): RegExp {
-  let source = "";
-  for (let i = 0; i < pattern.length; i++) {
-    const char = pattern[i]!;
-    const next = pattern[i + 1];
-    if (char === "~" && (next === "*" || next === "?" || next === "~")) {
-      source += `\\${next === "~" ? "~" : next}`;
-      i++;
-    } else if (char === "*") source += "[\\s\\S]*";
-    else if (char === "?") source += "[\\s\\S]";
-    else source += char.replace(/[\\^$.*+?()[\]{}|]/g, "\\$&");
-  }
-  return new RegExp(`^${source.replaceAll("\\~", "~")}$`, "i");
-}
 
 export const hasWildcard = (text: string): boolean => HAS_WILDCARD.test(text);
 
 /** Text equality as in criteria and lookups: without case, with wildcards. */
 export function textTest(pattern: string): (text: string) => boolean {
   if (!hasWildcard(pattern)) return (text) => sameText(text, pattern);
-  const expression = wildcard(pattern);
-  return (text) => expression.test(text);
+  return wildcard(pattern).fits;
 }
 
 /** What a word in a criterion stands for: a number, a truth value, an error, or undefined for text. */

@@ -1,11 +1,11 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
 import { sameText } from "../evaluate/compare.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NUM, VALUE, type Value } from "../evaluate/value.ts";
 import { criterion, type Test } from "./criteria.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import { sumOf, varianceOf } from "./statistics.ts";
 
 const heading = (cell: CellValue): string => (cell === null || cell instanceof CellError ? "" : String(cell));

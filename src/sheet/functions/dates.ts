@@ -9,11 +9,12 @@ import {
   serialOf,
   weekdayOf,
 } from "../evaluate/calendar.ts";
-import { type Frame, keep } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
 import { textNumber } from "../evaluate/text-number.ts";
 import { NUM, VALUE } from "../evaluate/value.ts";
 import { days360, yearFraction } from "./day-count.ts";
-import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { define, defineIn, fail } from "./define.ts";
 
 const day = (frame: Frame, serial: number): CalendarDay => dayOf(serial, frame.grid.date1904) ?? fail(NUM);
 

@@ -1,5 +1,5 @@
 import type { CellError, CellMatrix, CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import type { Value } from "../evaluate/value.ts";
 
 /**
@@ -39,19 +39,6 @@ export type Arguments<P extends string, Optional extends boolean = false> = P ex
           : [Optional extends true ? Kinds[K] | undefined : Kinds[K], ...Arguments<Rest, Optional>]
       : never
     : [];
-
-export interface WorksheetFunction {
-  readonly name: string;
-  /** Letters of the parameters, without marks. */
-  readonly letters: string;
-  readonly least: number;
-  readonly most: number;
-  /** How many of the last letters repeat. */
-  readonly repeats: number;
-  /** May read cells no argument names. */
-  readonly dynamic: boolean;
-  readonly body: (frame: Frame, ...args: never[]) => Value;
-}
 
 function describe(name: string, spec: string, body: WorksheetFunction["body"], dynamic: boolean): WorksheetFunction {
   const repeats = spec.endsWith("**") ? 2 : spec.endsWith("*") ? 1 : 0;

@@ -1,6 +1,8 @@
 import type { CellError } from "../../units/cell.ts";
+import { withinSteps } from "../evaluate/array-limit.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
-import { define, type WorksheetFunction } from "./define.ts";
+import { define } from "./define.ts";
 
 /** Fixed declining balance: the yearly rate is rounded to three places, the first year may have fewer months. */
 function declining(cost: number, salvage: number, life: number, period: number, months: number): number | CellError {
@@ -19,6 +21,7 @@ function declining(cost: number, salvage: number, life: number, period: number, 
   const rate = Math.round((1 - (salvage / cost) ** (1 / life)) * 1000) / 1000;
   let total = (cost * rate * first) / 12;
   if (Math.trunc(period) === 1) return total;
+  withinSteps(period);
   for (let year = 2; year < Math.trunc(period); year++) total += (cost - total) * rate;
   return period > life ? ((cost - total) * rate * (12 - first)) / 12 : (cost - total) * rate;
 }
@@ -55,6 +58,7 @@ function variable(
   const first = Math.floor(start);
   let total = 0;
   let value = cost;
+  withinSteps(end);
   for (let year = 0; year < Math.ceil(end); year++) {
     const byRate = Math.min(Math.max(0, value - salvage), (value * factor) / life);
     const straight = (value - salvage) / Math.max(life - year, 1e-300);

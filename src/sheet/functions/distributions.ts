@@ -1,6 +1,7 @@
 import { CellError } from "../../units/cell.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
-import { alias, define, defineIn, type WorksheetFunction } from "./define.ts";
+import { alias, define, defineIn } from "./define.ts";
 import { invert, invertAbove } from "./invert.ts";
 import { numbersOf } from "./numbers.ts";
 import {

@@ -20,6 +20,7 @@ import mathematics from "./evidence/mathematics.json" with { type: "json" };
 import matrices from "./evidence/matrices.json" with { type: "json" };
 import numberBases from "./evidence/number-bases.json" with { type: "json" };
 import references from "./evidence/references.json" with { type: "json" };
+import regex from "./evidence/regex.json" with { type: "json" };
 import regression from "./evidence/regression.json" with { type: "json" };
 import rounding from "./evidence/rounding.json" with { type: "json" };
 import samplingDistributions from "./evidence/sampling-distributions.json" with { type: "json" };
@@ -65,6 +66,7 @@ const rows: readonly Evidence[] = [
   matrices,
   numberBases,
   references,
+  regex,
   regression,
   rounding,
   samplingDistributions,

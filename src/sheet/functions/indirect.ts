@@ -1,5 +1,6 @@
-import { type Frame, keep } from "../evaluate/frame.ts";
-import { LAST_COLUMN, LAST_ROW, RangeRef, REF, type Value } from "../evaluate/value.ts";
+import type { Frame } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
+import { isReference, LAST_COLUMN, LAST_ROW, REF, type Value } from "../evaluate/value.ts";
 import { columnLetters } from "../formula/address.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
 
@@ -16,7 +17,8 @@ export function indirect(frame: Frame, text: string, a1: boolean): Value {
     const isColon = type === "BinaryExpression" && parsed.tree.operator === ":";
     if (type !== "ReferenceIdentifier" && !isColon) return REF;
     const value = frame.grid.compile(parsed, frame).code(frame);
-    return value instanceof RangeRef || typeof value === "object" ? value : REF;
+    // A text that names nothing is no reference; an error of a name that exists is that name's.
+    return isReference(value) ? value : REF;
   } catch (error) {
     if (error instanceof SyntaxRefusal) return REF;
     throw error;

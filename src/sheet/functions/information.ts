@@ -1,10 +1,11 @@
 import { CellError } from "../../units/cell.ts";
 import { toNumber } from "../evaluate/coerce.ts";
-import { keep } from "../evaluate/frame.ts";
-import { intersect } from "../evaluate/reference.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
+import { firstValue, intersect } from "../evaluate/reference.ts";
 import { isMatrix, isReference, Lambda, NA, RangeRef, VALUE } from "../evaluate/value.ts";
 import { cellName, columnLetters } from "../formula/address.ts";
-import { define, defineIn, type WorksheetFunction } from "./define.ts";
+import { define, defineIn } from "./define.ts";
 
 /** ERROR.TYPE's numbers (Microsoft's description of ERROR.TYPE). */
 const ERROR_NUMBERS: Readonly<Record<string, number>> = {
@@ -44,7 +45,10 @@ export const information: readonly WorksheetFunction[] = [
   parity("ISEVEN", false),
   parity("ISODD", true),
   define("NA", "", () => NA),
-  define("N", "v", (value) => (typeof value === "number" ? value : value === true ? 1 : 0)),
+  defineIn("N", "s", (frame, given) => {
+    const value = firstValue(given, frame);
+    return typeof value === "number" || value instanceof CellError ? value : value === true ? 1 : 0;
+  }),
   define("ERROR.TYPE", "e", (value) => (value instanceof CellError ? (ERROR_NUMBERS[value.code] ?? NA) : NA)),
   defineIn("TYPE", "s", (frame, given) => {
     if (isMatrix(given) || (given instanceof RangeRef && !given.isCell)) return 64;
@@ -63,6 +67,8 @@ export const information: readonly WorksheetFunction[] = [
       case "col":
         return ref.left + 1;
       case "address":
+        // On another sheet the answer begins with the file's own name.
+        if (ref.sheet !== frame.sheet) return keep("unsupported-syntax", "CELL asks about the file's name");
         return `$${columnLetters(ref.left)}$${ref.top + 1}`;
       case "contents":
         return value ?? 0;

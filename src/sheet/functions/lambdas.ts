@@ -1,12 +1,13 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import { withinLimit } from "../evaluate/array-limit.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { dereference, toMatrix } from "../evaluate/reference.ts";
 import { CALC, isMatrix, Lambda, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 
 function lambdaOf(value: Value, parameters: number): Lambda {
   if (value instanceof CellError) fail(value);
-  if (!(value instanceof Lambda) || value.parameters !== parameters) fail(VALUE);
+  if (!(value instanceof Lambda) || parameters < value.least || parameters > value.most) fail(VALUE);
   return value;
 }
 
@@ -76,7 +77,8 @@ export const lambdas: readonly WorksheetFunction[] = [
   defineIn("MAKEARRAY", "nna", (frame, rows, columns, fn) => {
     const lambda = lambdaOf(fn, 2);
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
-    if (height < 1 || width < 1 || height * width > 5_000_000) return VALUE;
+    if (height < 1 || width < 1) return VALUE;
+    withinLimit(height, width);
     return Array.from({ length: height }, (_, r) =>
       Array.from({ length: width }, (_, c) => single(lambda.call([r + 1, c + 1]), frame)),
     );

@@ -1,11 +1,11 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
 import { sameValue } from "../evaluate/compare.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { lift } from "../evaluate/lift.ts";
 import { areasOf, dereference, toMatrix } from "../evaluate/reference.ts";
 import { isMatrix, isReference, NA, VALUE, type Value } from "../evaluate/value.ts";
-import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { define, defineIn, fail } from "./define.ts";
 
 type Thunk = () => Value;
 type Plain = CellValue | CellMatrix;

@@ -1,8 +1,8 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { isMatrix, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import type { Vector } from "./exact-index.ts";
 import {
   binarySearch,
@@ -35,7 +35,7 @@ function tableLookup(
     const vector = down
       ? columnVector(frame, new RangeRef(sheet, top, left, bottom, left))
       : rowVector(frame, new RangeRef(sheet, top, left, top, right));
-    const at = approximate ? lastNotAbove(vector, sought) : exactMatch(frame, vector, sought, true);
+    const at = approximate ? lastNotAbove(frame, vector, sought) : exactMatch(frame, vector, sought, true);
     if (at < 0) return NA;
     return down
       ? frame.grid.cell(sheet, top + at, left + asked - 1)
@@ -46,7 +46,7 @@ function tableLookup(
   const vector: Vector = down
     ? { length: rows.length, at: (i) => rows[i]![0]!, key: undefined }
     : { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined };
-  const at = approximate ? lastNotAbove(vector, sought) : exactMatch(frame, vector, sought, true);
+  const at = approximate ? lastNotAbove(frame, vector, sought) : exactMatch(frame, vector, sought, true);
   if (at < 0) return NA;
   return down ? rows[at]![asked - 1]! : rows[asked - 1]![at]!;
 }
@@ -59,7 +59,7 @@ function match(frame: Frame, wanted: CellValue, where: Value, type: number): num
   const sought = wanted ?? 0;
   const at =
     type > 0
-      ? lastNotAbove(vector, sought)
+      ? lastNotAbove(frame, vector, sought)
       : type < 0
         ? lastNotBelow(vector, sought)
         : exactMatch(frame, vector, sought, true);
@@ -127,7 +127,7 @@ function lookupInArray(frame: Frame, wanted: CellValue, table: Value): Value {
   const vector: Vector = wide
     ? { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined }
     : { length: rows.length, at: (i) => rows[i]![0]!, key: undefined };
-  const at = lastNotAbove(vector, wanted);
+  const at = lastNotAbove(frame, vector, wanted);
   if (at < 0) return NA;
   return wide ? rows[rows.length - 1]![at]! : rows[at]![rows[0]!.length - 1]!;
 }
@@ -146,7 +146,7 @@ export const lookup: readonly WorksheetFunction[] = [
     const vector = vectorOf(frame, where);
     const results = vectorOf(frame, answers);
     if (!vector || !results) return NA;
-    const at = lastNotAbove(vector, sought);
+    const at = lastNotAbove(frame, vector, sought);
     return at < 0 ? NA : answers instanceof RangeRef && at >= results.length ? 0 : results.at(at);
   }),
   defineIn("MATCH", "ea?n", (frame, wanted, where, type = 1) => match(frame, wanted, where, type)),

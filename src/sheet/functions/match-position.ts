@@ -46,26 +46,10 @@ function order(a: CellValue, b: CellValue): number {
 
 /**
  * The approximate match of MATCH, VLOOKUP and LOOKUP in ascending data: last position whose value is not above the wanted
- * one. Cells of other types are stepped over. Binary search like Excel's, so unsorted data gives what Excel gives.
+ * one. Cells of other types are stepped over. Binary search like Excel's, so unsorted data gives what Excel gives: it
+ * stops at a probe that is equal and goes on to the last of the equal cells that follow.
  */
-export function lastNotAbove(vector: Vector, wanted: CellValue): number {
-  return binary(vector, wanted, (cell) => order(cell, wanted) <= 0);
-}
-
-/** MATCH with type -1: descending data, last position whose value is not below the wanted one. */
-export function lastNotBelow(vector: Vector, wanted: CellValue): number {
-  const kind = kindOf(wanted);
-  let found = -1;
-  for (let i = 0; i < vector.length; i++) {
-    const cell = vector.at(i);
-    if (kindOf(cell) !== kind) continue;
-    if (order(cell, wanted) < 0) break;
-    found = i;
-  }
-  return found;
-}
-
-function binary(vector: Vector, wanted: CellValue, before: (cell: CellValue) => boolean): number {
+export function lastNotAbove(frame: Frame, vector: Vector, wanted: CellValue): number {
   const kind = kindOf(wanted);
   let low = 0;
   let high = vector.length - 1;
@@ -79,12 +63,44 @@ function binary(vector: Vector, wanted: CellValue, before: (cell: CellValue) => 
       high = middle - 1;
       continue;
     }
-    if (before(vector.at(probe))) {
+    const compared = order(vector.at(probe), wanted);
+    if (compared === 0) return endOfRun(frame, vector, probe);
+    if (compared < 0) {
       best = probe;
       low = probe + 1;
     } else high = middle - 1;
   }
   return best;
+}
+
+/** Last of the equal cells from here on; remembered, since every search of a column probes the same places. */
+function endOfRun(frame: Frame, vector: Vector, from: number): number {
+  const key = vector.key && `runs ${vector.key}`;
+  const ends = key === undefined ? undefined : ((frame.grid.memo.get(key) as Map<number, number>) ?? new Map());
+  const known = ends?.get(from);
+  if (known !== undefined) return known;
+  const value = vector.at(from);
+  let end = from;
+  for (let i = from + 1; i < vector.length && kindOf(vector.at(i)) === kindOf(value); i++) {
+    if (order(vector.at(i), value) !== 0) break;
+    end = i;
+  }
+  ends?.set(from, end);
+  if (key && ends) frame.grid.memo.set(key, ends);
+  return end;
+}
+
+/** MATCH with type -1: descending data, last position whose value is not below the wanted one. */
+export function lastNotBelow(vector: Vector, wanted: CellValue): number {
+  const kind = kindOf(wanted);
+  let found = -1;
+  for (let i = 0; i < vector.length; i++) {
+    const cell = vector.at(i);
+    if (kindOf(cell) !== kind) continue;
+    if (order(cell, wanted) < 0) break;
+    found = i;
+  }
+  return found;
 }
 
 /** Exact match; text may hold wildcards. */

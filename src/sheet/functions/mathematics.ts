@@ -1,8 +1,10 @@
 import { CellError } from "../../units/cell.ts";
+import { withinLimit } from "../evaluate/array-limit.ts";
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { power } from "../evaluate/operators.ts";
 import { DIV0, NUM, VALUE } from "../evaluate/value.ts";
-import { define, defineIn, type WorksheetFunction } from "./define.ts";
+import { define, defineIn } from "./define.ts";
 import { numbersOf } from "./numbers.ts";
 import { arabic, roman } from "./roman.ts";
 
@@ -35,7 +37,9 @@ function combinations(n: number, k: number): number | CellError {
   const [all, some] = [Math.trunc(n), Math.trunc(k)];
   if (all < 0 || some < 0 || some > all) return NUM;
   let result = 1;
-  for (let i = 1; i <= Math.min(some, all - some); i++) result = (result * (all - Math.min(some, all - some) + i)) / i;
+  // Every step at least doubles what is not yet beyond all numbers: a thousand steps, whatever is asked.
+  for (let i = 1; i <= Math.min(some, all - some) && Number.isFinite(result); i++)
+    result = (result * (all - Math.min(some, all - some) + i)) / i;
   return finite(Math.round(result) < 2 ** 53 ? Math.round(result) : result, NUM);
 }
 
@@ -43,7 +47,7 @@ function permutations(n: number, k: number): number | CellError {
   const [all, some] = [Math.trunc(n), Math.trunc(k)];
   if (all < 0 || some < 0 || some > all) return NUM;
   let result = 1;
-  for (let i = 0; i < some; i++) result *= all - i;
+  for (let i = 0; i < some && Number.isFinite(result); i++) result *= all - i;
   return finite(result, NUM);
 }
 
@@ -119,10 +123,12 @@ export const mathematics: readonly WorksheetFunction[] = [
   defineIn("MULTINOMIAL", "s*", (frame, ...args) => {
     const whole = wholeNumbers(numbersOf(frame, args));
     if (whole instanceof CellError) return whole;
-    let total = 0;
+    // The largest first: it divides out, and from then on every step at least doubles the product.
+    const [largest = 0, ...rest] = whole.sort((a, b) => b - a);
+    let total = largest;
     let product = 1;
-    for (const n of whole) {
-      for (let i = 1; i <= n; i++) product = (product * ++total) / i;
+    for (const n of rest) {
+      for (let i = 1; i <= n && Number.isFinite(product); i++) product = (product * ++total) / i;
     }
     return finite(Math.round(product), NUM);
   }),
@@ -158,7 +164,8 @@ export const mathematics: readonly WorksheetFunction[] = [
   define("GESTEP", "n?n", (a, step = 0) => (a >= step ? 1 : 0)),
   define("MUNIT", "n", (size) => {
     const n = Math.trunc(size);
-    if (n < 1 || n > 2000) return VALUE;
+    if (n < 1) return VALUE;
+    withinLimit(n, n);
     return Array.from({ length: n }, (_, i) => Array.from({ length: n }, (_, j) => (i === j ? 1 : 0)));
   }),
 ];

@@ -1,9 +1,9 @@
 import { CellError, type CellMatrix } from "../../units/cell.ts";
 import { finite } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
-import { NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { DIV0, NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
+import { defineIn, fail } from "./define.ts";
 import { eachNumber } from "./numbers.ts";
 
 /** A matrix of numbers only; anything else in it has no answer. */
@@ -51,20 +51,26 @@ const identity = (n: number): number[][] =>
 
 /** Sums a term over two arrays of the same size; pairs that are not both numbers are left out. */
 function pairSum(frame: Frame, x: Value, y: Value, term: (a: number, b: number) => number): number {
+  for (const given of [x, y]) if (given instanceof CellError) fail(given);
   const [a, b] = [toMatrix(x, frame), toMatrix(y, frame)];
   if (a.length * a[0]!.length !== b.length * b[0]!.length) fail(NA);
   const [p, q] = [a.flat(), b.flat()];
   let sum = 0;
+  let any = false;
   for (let i = 0; i < p.length; i++) {
     const [u, v] = [p[i]!, q[i]!];
     if (u instanceof CellError) fail(u);
     if (v instanceof CellError) fail(v);
-    if (typeof u === "number" && typeof v === "number") sum += term(u, v);
+    if (typeof u !== "number" || typeof v !== "number") continue;
+    sum += term(u, v);
+    any = true;
   }
-  return sum;
+  return any ? sum : fail(DIV0);
 }
 
 function sumProduct(frame: Frame, args: readonly Value[]): number | CellError {
+  // Text typed into the call is refused; in a range or an array it counts as nothing.
+  if (args.some((arg) => typeof arg === "string")) return VALUE;
   const blocks = args.map((arg) => toMatrix(arg, frame));
   const [rows, columns] = [blocks[0]!.length, blocks[0]![0]!.length];
   if (blocks.some((b) => b.length !== rows || b[0]!.length !== columns)) return VALUE;

@@ -1,7 +1,8 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
 import { toNumber, toText } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NUM, VALUE } from "../evaluate/value.ts";
-import { define, type WorksheetFunction } from "./define.ts";
+import { define } from "./define.ts";
 
 interface Base {
   readonly radix: number;

@@ -1,9 +1,9 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, intersect, toMatrix } from "../evaluate/reference.ts";
 import { AreaList, isMatrix, LAST_COLUMN, LAST_ROW, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
 import { columnLetters, parseCell } from "../formula/address.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import { indirect } from "./indirect.ts";
 
 /** INDEX: one cell, a whole row or column (0), out of a reference or an array. */
@@ -98,6 +98,31 @@ function address(
   return `${plain ? sheet : `'${sheet.replaceAll("'", "''")}'`}!${cell}`;
 }
 
+/** How far a range's outer rows or columns are empty: 1 leading, 2 trailing, 3 both; 0 leaves them. */
+function trimmed(first: number, last: number, used: readonly number[], mode: number): [number, number] {
+  const leading = mode === 1 || mode === 3;
+  const trailing = mode === 2 || mode === 3;
+  const lowest = used.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const highest = used.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  return [leading ? lowest : first, trailing ? highest : last];
+}
+
+function trimRange(frame: Frame, given: Value, rows: number, columns: number): Value {
+  if (given instanceof CellError) return given;
+  if (!(given instanceof RangeRef)) return VALUE;
+  const [rowMode, columnMode] = [Math.trunc(rows), Math.trunc(columns)];
+  if (rowMode < 0 || rowMode > 3 || columnMode < 0 || columnMode > 3) return VALUE;
+  const [usedRows, usedColumns] = [new Set<number>(), new Set<number>()];
+  frame.grid.visit(given, (_value, row, column) => {
+    usedRows.add(row);
+    usedColumns.add(column);
+  });
+  if (usedRows.size === 0) return REF;
+  const [top, bottom] = trimmed(given.top, given.bottom, [...usedRows], rowMode);
+  const [left, right] = trimmed(given.left, given.right, [...usedColumns], columnMode);
+  return new RangeRef(given.sheet, top, left, bottom, right);
+}
+
 export const references: readonly WorksheetFunction[] = [
   defineIn("INDEX", "an?Nn", (frame, source, row, column, area = 1) => index(frame, source, row, column, area)),
   defineIn(
@@ -107,6 +132,7 @@ export const references: readonly WorksheetFunction[] = [
     true,
   ),
   defineIn("INDIRECT", "t?b", (frame, text, a1 = true) => indirect(frame, text, a1), true),
+  defineIn("TRIMRANGE", "s?NN", (frame, given, rows = 3, columns = 3) => trimRange(frame, given, rows, columns)),
   defineIn("ROW", "?s", (frame, ref) => numbers(frame, ref, true)),
   defineIn("COLUMN", "?s", (frame, ref) => numbers(frame, ref, false)),
   defineIn("ROWS", "a", (frame, array) => size(frame, array, true)),

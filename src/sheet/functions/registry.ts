@@ -1,3 +1,4 @@
+import type { WorksheetFunction, WorksheetFunctions } from "../evaluate/frame.ts";
 import { aggregates } from "./aggregates.ts";
 import { annuities } from "./annuities.ts";
 import { arrays } from "./arrays.ts";
@@ -10,7 +11,6 @@ import { convert } from "./convert.ts";
 import { countingDistributions } from "./counting-distributions.ts";
 import { databases } from "./databases.ts";
 import { dates } from "./dates.ts";
-import type { WorksheetFunction } from "./define.ts";
 import { depreciation } from "./depreciation.ts";
 import { distributions } from "./distributions.ts";
 import { information } from "./information.ts";
@@ -21,6 +21,7 @@ import { mathematics } from "./mathematics.ts";
 import { matrices } from "./matrices.ts";
 import { numberBases } from "./number-bases.ts";
 import { references } from "./references.ts";
+import { regex } from "./regex.ts";
 import { regression } from "./regression.ts";
 import { rounding } from "./rounding.ts";
 import { samplingDistributions } from "./sampling-distributions.ts";
@@ -59,6 +60,7 @@ const families = (): Readonly<Record<string, readonly WorksheetFunction[]>> => (
   mathematics,
   matrices,
   references,
+  regex,
   rounding,
   statistics,
   subtotals,
@@ -71,19 +73,23 @@ const families = (): Readonly<Record<string, readonly WorksheetFunction[]>> => (
 
 let byName: Map<string, WorksheetFunction> | undefined;
 
-// Filled on first use: INDIRECT needs the compiler, which needs this registry.
+// Filled on first use.
 function table(): Map<string, WorksheetFunction> {
   byName ??= new Map(Object.values(families()).flatMap((family) => family.map((f) => [f.name, f] as const)));
   return byName;
 }
-
-export const worksheetFunction = (name: string): WorksheetFunction | undefined => table().get(name);
 
 /** Spellings of operators in files (A1#, @A1), not functions a person calls; LET and LAMBDA are syntax but called. */
 const OPERATORS = ["ANCHORARRAY", "SINGLE"];
 
 export const worksheetFunctionNames = (): readonly string[] =>
   [...table().keys(), "LAMBDA", "LET"].filter((name) => !OPERATORS.includes(name)).sort();
+
+/** What the engine hands to its compiler. */
+export const worksheetFunctions: WorksheetFunctions = {
+  find: (name) => table().get(name),
+  names: worksheetFunctionNames,
+};
 
 /** The family file a function stands in: its evidence has the same name. */
 export function familyOf(name: string): string {

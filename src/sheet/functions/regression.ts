@@ -1,8 +1,8 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, REF, VALUE, type Value } from "../evaluate/value.ts";
-import { alias, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { alias, defineIn, fail } from "./define.ts";
 import { leastSquares } from "./least-squares.ts";
 import { meanOf } from "./statistics.ts";
 
@@ -13,6 +13,7 @@ interface Pairs {
 
 /** Two arrays of the same size, pairs that are not both numbers left out. */
 function pairs(frame: Frame, first: Value, second: Value): Pairs {
+  for (const given of [first, second]) if (given instanceof CellError) fail(given);
   const [a, b] = [toMatrix(first, frame).flat(), toMatrix(second, frame).flat()];
   if (a.length !== b.length) fail(NA);
   const x: number[] = [];
@@ -27,6 +28,9 @@ function pairs(frame: Frame, first: Value, second: Value): Pairs {
   });
   return { x, y };
 }
+
+/** The known y comes first in some functions; errors speak in the order of the arguments. */
+const turned = ({ x, y }: Pairs): Pairs => ({ x: y, y: x });
 
 interface Sums {
   readonly n: number;
@@ -55,7 +59,7 @@ const correlation = (s: Sums): number => (s.xx === 0 || s.yy === 0 ? fail(DIV0) 
 
 /** A function of two arrays by their sums; `swapped` for those that take the known y first. */
 const ofPairs = (name: string, swapped: boolean, compute: (s: Sums) => number | CellError): WorksheetFunction =>
-  defineIn(name, "aa", (frame, a, b) => compute(sums(swapped ? pairs(frame, b, a) : pairs(frame, a, b))));
+  defineIn(name, "aa", (frame, a, b) => compute(sums(swapped ? turned(pairs(frame, a, b)) : pairs(frame, a, b))));
 
 function slope(s: Sums): number {
   return s.xx === 0 ? fail(DIV0) : s.xy / s.xx;
@@ -141,7 +145,7 @@ function trend(
 }
 
 const forecast = defineIn("FORECAST.LINEAR", "naa", (frame, x, knownY, knownX) => {
-  const s = sums(pairs(frame, knownX, knownY));
+  const s = sums(turned(pairs(frame, knownY, knownX)));
   return s.meanY + slope(s) * (x - s.meanX);
 });
 const pearson = ofPairs("PEARSON", false, correlation);

@@ -11,7 +11,8 @@ export function roundTo(value: number, digits: number, toInteger: (positive: num
     ? size.toPrecision(15).split("e")
     : [size.toPrecision(15), "0"];
   const scaled = Number(`${mantissa}e${Number(exponent) + places}`);
-  if (!Number.isFinite(scaled)) return value;
+  // From 2^53 on every number is whole: nothing to round, and its digits may not be written with an exponent.
+  if (!(scaled < 2 ** 53)) return value;
   const rounded = Number(`${toInteger(scaled)}e${-places}`);
   return value < 0 && rounded !== 0 ? -rounded : rounded;
 }

@@ -1,7 +1,8 @@
 import type { CellError } from "../../units/cell.ts";
 import { finite } from "../evaluate/coerce.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
-import { alias, define, type WorksheetFunction } from "./define.ts";
+import { alias, define } from "./define.ts";
 import { roundTo } from "./round-to.ts";
 
 /** x / step with the noise of the division taken off: CEILING(4.2, 0.1) must not see 42.00000000000001. */

@@ -1,8 +1,8 @@
 import { CellError } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, type Value } from "../evaluate/value.ts";
-import { alias, define, defineIn, type WorksheetFunction } from "./define.ts";
+import { alias, define, defineIn } from "./define.ts";
 import { invertAbove } from "./invert.ts";
 import { numbersOf } from "./numbers.ts";
 import { incompleteBeta, incompleteGamma, logGamma } from "./special-functions.ts";

@@ -1,8 +1,9 @@
 import { CellError } from "../../units/cell.ts";
 import { dayOf, serialOf } from "../evaluate/calendar.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, NUM } from "../evaluate/value.ts";
 import { yearFraction } from "./day-count.ts";
-import { define, fail, type WorksheetFunction } from "./define.ts";
+import { define, fail } from "./define.ts";
 
 /** Part of a year between settlement and maturity by the bond basis; the days must be in order. */
 function years(settlement: number, maturity: number, basis: number): number {

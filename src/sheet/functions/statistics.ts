@@ -1,8 +1,8 @@
 import { CellError, type CellMatrix } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { alias, define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { alias, define, defineIn, fail } from "./define.ts";
 import { numbersA, numbersOf } from "./numbers.ts";
 
 export const sumOf = (x: readonly number[]): number => x.reduce((a, b) => a + b, 0);
@@ -98,7 +98,11 @@ const momentSum = (x: readonly number[], power: number, population: boolean): nu
 
 const positive = (x: readonly number[]): readonly number[] => (x.length === 0 || x.some((v) => v <= 0) ? fail(NUM) : x);
 
-const mode = defineIn("MODE.SNGL", "a*", (frame, ...args) => modes(numbersOf(frame, args))[0]!);
+/** MODE takes arrays: text typed into the call is refused even where it reads as a number. */
+const ofArrays = (frame: Frame, args: readonly Value[]): number[] =>
+  args.some((arg) => typeof arg === "string") ? fail(VALUE) : numbersOf(frame, args);
+
+const mode = defineIn("MODE.SNGL", "a*", (frame, ...args) => modes(ofArrays(frame, args))[0]!);
 const rankEqual = defineIn("RANK.EQ", "na?n", (frame, v, ref, order = 0) =>
   rank(numbersOf(frame, [ref]), v, order !== 0, false),
 );
@@ -126,7 +130,7 @@ export const statistics: readonly WorksheetFunction[] = [
   defineIn("MEDIAN", "s*", (frame, ...args) => medianOf(numbersOf(frame, args))),
   mode,
   alias("MODE", mode),
-  defineIn("MODE.MULT", "a*", (frame, ...args) => modes(numbersOf(frame, args)).map((v) => [v])),
+  defineIn("MODE.MULT", "a*", (frame, ...args) => modes(ofArrays(frame, args)).map((v) => [v])),
   defineIn("LARGE", "an", (frame, x, k) => nth(numbersOf(frame, [x]), k, true)),
   defineIn("SMALL", "an", (frame, x, k) => nth(numbersOf(frame, [x]), k, false)),
   rankEqual,

@@ -1,9 +1,10 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import type { Frame } from "../evaluate/frame.ts";
-import { areasOf, toMatrix } from "../evaluate/reference.ts";
-import { isReference, VALUE, type Value } from "../evaluate/value.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
+import { lift } from "../evaluate/lift.ts";
+import { areasOf, dereference, toMatrix } from "../evaluate/reference.ts";
+import { isMatrix, isReference, VALUE, type Value } from "../evaluate/value.ts";
 import { aggregates } from "./aggregates.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 import { statistics } from "./statistics.ts";
 
 /** SUBTOTAL's and AGGREGATE's function numbers; from 14 on AGGREGATE's second number is an argument. */
@@ -85,9 +86,15 @@ export const subtotals: readonly WorksheetFunction[] = [
     const skip = { hidden: option % 2 === 1, errors: [2, 3, 6, 7].includes(option), nested: option <= 3 };
     const drop = (values: CellValue[][]): CellValue[][] =>
       skip.errors ? values.filter(([v]) => !(v instanceof CellError)) : values;
-    if (number < 14) return compute(frame, name, drop(counted(frame, args, skip)), []);
+    if (number < 14) {
+      if (!args.every(isReference)) return args.find((arg) => arg instanceof CellError) ?? VALUE;
+      return compute(frame, name, drop(counted(frame, args, skip)), []);
+    }
     if (args.length !== 2) fail(VALUE);
-    const k = toMatrix(args[1], frame)[0]![0]!;
-    return compute(frame, name, drop(counted(frame, args.slice(0, 1), skip)), [k]);
+    const values = drop(counted(frame, args.slice(0, 1), skip));
+    return lift([dereference(args[1], frame)], ([k]) => {
+      const found = compute(frame, name, values, [k]);
+      return isMatrix(found) ? found[0]![0]! : (found as CellValue);
+    });
   }),
 ];

@@ -1,51 +1,12 @@
-import { format, isValidFormat } from "numfmt";
 import { CellError, type CellValue } from "../../units/cell.ts";
-import { DAYS_1904 } from "../evaluate/calendar.ts";
+import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { numberText } from "../evaluate/number-text.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { textNumber } from "../evaluate/text-number.ts";
 import { VALUE } from "../evaluate/value.ts";
-import { define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { define, defineIn, fail } from "./define.ts";
+import { formatted } from "./number-format.ts";
 import { roundTo } from "./round-to.ts";
-import { scientific } from "./scientific-format.ts";
-
-const bare = (pattern: string): string => pattern.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, "");
-
-/** With [h] or [s] in a format every other h or s means the elapsed time too. */
-function elapsedThroughout(pattern: string): string {
-  const units = ["h", "s"].filter((unit) => new RegExp(`\\[${unit}+\\]`, "i").test(pattern));
-  if (units.length === 0) return pattern;
-  const loose = new RegExp(`"[^"]*"|\\\\.|\\[[^\\]]*\\]|([${units.join("")}])\\1*`, "gi");
-  return pattern.replace(loose, (all, unit?: string) => (unit ? `[${all}]` : all));
-}
-
-/** A value in a number format: the numfmt library, and own rules for the exponents that it refuses. */
-export function formatted(value: CellValue, pattern: string, date1904: boolean): string | CellError {
-  if (value instanceof CellError) return value;
-  const number = typeof value === "string" ? textNumber(value) : typeof value === "boolean" ? undefined : (value ?? 0);
-  const shown = number ?? (typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : value);
-  if (pattern === "") return typeof shown === "number" ? "" : String(shown);
-  if (!isValidFormat(pattern)) {
-    const section = typeof shown === "number" ? scientific(pattern, shown) : undefined;
-    return section ?? VALUE;
-  }
-  const dated = typeof shown === "number" && /[dmyhs]/i.test(bare(pattern).replace(/general/gi, ""));
-  // Only the 1904 system has times before its beginning: they show as the same time with a minus.
-  if (date1904 && typeof shown === "number" && shown < 0 && (dated || /\[[hms]+\]/i.test(pattern))) {
-    const positive = formatted(-shown, pattern, true);
-    return positive instanceof CellError ? positive : `-${positive}`;
-  }
-  // The library knows the 1900 calendar only; spans of time have no calendar.
-  const shifts = date1904 && dated && !/\[[hms]+\]/i.test(pattern);
-  try {
-    return format(elapsedThroughout(pattern), shifts ? shown + DAYS_1904 : shown, {
-      dateErrorThrows: true,
-      nbsp: false,
-    });
-  } catch {
-    return VALUE;
-  }
-}
 
 const thousands = (digits: string): string => digits.replace(/\B(?=(\d{3})+(?!\d))/g, ",");
 

@@ -1,10 +1,10 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { CellError } from "../../units/cell.ts";
 import { toText } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { CALC, NA, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 
 const texts = (frame: Frame, value: Value): string[] =>
   toMatrix(value, frame)

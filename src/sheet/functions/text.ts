@@ -1,10 +1,11 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
 import { toText } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
-import { areasOf, toMatrix } from "../evaluate/reference.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
+import { areasOf, firstValue, toMatrix } from "../evaluate/reference.ts";
 import { isReference, VALUE, type Value } from "../evaluate/value.ts";
-import { wildcard } from "./criteria.ts";
-import { alias, define, defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { alias, define, defineIn, fail } from "./define.ts";
+import { wildcard } from "./wildcards.ts";
+import { windowsByte, windowsCharacter } from "./windows-1252.ts";
 
 const LONGEST = 32_767;
 
@@ -47,13 +48,8 @@ function search(wanted: string, within: string, start: number): number {
   const from = Math.trunc(start) - 1;
   if (from < 0 || from > within.length) fail(VALUE);
   if (wanted === "") return from + 1;
-  const source = wildcard(wanted)
-    .source.replace(/^\^|\$$/g, "")
-    .replaceAll("[\\s\\S]*", "[\\s\\S]*?");
-  const pattern = new RegExp(source, "ig");
-  pattern.lastIndex = from;
-  const match = pattern.exec(within);
-  return match ? match.index + 1 : fail(VALUE);
+  const at = wildcard(wanted).search(within, from);
+  return at < 0 ? fail(VALUE) : at + 1;
 }
 
 function substitute(text: string, old: string, fresh: string, which: number | undefined): string {
@@ -82,20 +78,10 @@ const upper = (text: string): string =>
 
 const trim = (text: string): string => text.replace(/ +/g, " ").replace(/^ | $/g, "");
 
-/** Bytes 128 to 159 of the Windows code page 1252, which CHAR and CODE speak (WHATWG encoding standard). */
-const cp1252 = new TextDecoder("windows-1252");
 const char = (n: number): string | CellError => {
-  const code = Math.trunc(n);
-  return code < 1 || code > 255 ? VALUE : cp1252.decode(new Uint8Array([code]));
+  const byte = Math.trunc(n);
+  return byte < 1 || byte > 255 ? VALUE : windowsCharacter(byte);
 };
-
-function code(text: string): number | CellError {
-  if (text === "") return VALUE;
-  const point = text.charCodeAt(0);
-  if (point < 128) return point;
-  for (let byte = 128; byte < 256; byte++) if (cp1252.decode(new Uint8Array([byte])) === text[0]) return byte;
-  return "?".charCodeAt(0);
-}
 
 const len = define("LEN", "t", (text) => text.length);
 const left = define("LEFT", "t?n", (text, n = 1) => text.slice(0, count(n)));
@@ -149,13 +135,16 @@ export const text: readonly WorksheetFunction[] = [
     );
   }),
   define("CHAR", "n", char),
-  define("CODE", "t", code),
+  define("CODE", "t", (text) => (text === "" ? VALUE : windowsByte(text))),
   define("UNICHAR", "n", (n) => {
     const point = Math.trunc(n);
     return point < 1 || point > 0x10ffff || (point >= 0xd800 && point <= 0xdfff) ? VALUE : String.fromCodePoint(point);
   }),
   define("UNICODE", "t", (text) => text.codePointAt(0) ?? VALUE),
-  define("T", "e", (value) => (typeof value === "string" || value instanceof CellError ? value : "")),
+  defineIn("T", "s", (frame, given) => {
+    const value = firstValue(given, frame);
+    return typeof value === "string" || value instanceof CellError ? value : "";
+  }),
   define("ENCODEURL", "t", (text) =>
     encodeURIComponent(text).replace(/[!'()*]/g, (c) => `%${c.charCodeAt(0).toString(16).toUpperCase()}`),
   ),

@@ -1,7 +1,9 @@
 import type { CellMatrix } from "../../units/cell.ts";
-import { type Frame, keep } from "../evaluate/frame.ts";
+import { withinLimit } from "../evaluate/array-limit.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
 import { NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, type WorksheetFunction } from "./define.ts";
+import { defineIn } from "./define.ts";
 
 /** A recalculation must give the same result twice: random numbers keep their value unless the host brings dice. */
 const dice = (frame: Frame, name: string): (() => number) => frame.grid.random ?? keep("volatile", `${name} is random`);
@@ -16,7 +18,8 @@ export const volatiles: readonly WorksheetFunction[] = [
   defineIn("RANDARRAY", "?NNNNB", (frame, rows = 1, columns = 1, low = 0, high = 1, whole = false): Value => {
     const roll = dice(frame, "RANDARRAY");
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
-    if (height < 1 || width < 1 || low > high || height * width > 5_000_000) return VALUE;
+    if (height < 1 || width < 1 || low > high) return VALUE;
+    withinLimit(height, width);
     const one = (): number => (whole ? low + Math.floor(roll() * (high - low + 1)) : low + roll() * (high - low));
     return Array.from({ length: height }, () => Array.from({ length: width }, one)) as CellMatrix;
   }),

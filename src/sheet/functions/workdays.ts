@@ -1,10 +1,10 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
 import { LAST_SERIAL, weekdayOf } from "../evaluate/calendar.ts";
 import { toNumber } from "../evaluate/coerce.ts";
-import type { Frame } from "../evaluate/frame.ts";
+import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { NUM, VALUE, type Value } from "../evaluate/value.ts";
-import { defineIn, fail, type WorksheetFunction } from "./define.ts";
+import { defineIn, fail } from "./define.ts";
 
 /** Free weekdays by WORKDAY.INTL's numbers, 0 Sunday to 6 Saturday: 1 to 7 two days, 11 to 17 one. */
 const WEEKENDS: Readonly<Record<number, readonly number[]>> = {

@@ -1,12 +1,13 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
-import { Frame, Keep } from "../evaluate/frame.ts";
+import { Frame } from "../evaluate/frame.ts";
+import { Keep } from "../evaluate/keep.ts";
 import { dereference, intersect } from "../evaluate/reference.ts";
-import { isMatrix, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
+import { isMatrix, NUM, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";
 import { ACTIVE, DONE, type FormulaCell, NEW } from "../workbook/formula-cell.ts";
 import type { Workbook } from "../workbook/workbook.ts";
-import { allDependants, coverage, Dependants } from "./dependants.ts";
+import { coverage, Dependants } from "./dependants.ts";
 import { Pending, PendingCells } from "./pending.ts";
 import { precedentAreas } from "./precedent-areas.ts";
 import { claimStored, fillArray, spill } from "./spill.ts";
@@ -36,6 +37,9 @@ const LONGEST_TEXT = 32_767;
 /** How often spills may resize one another before we call it a draw. */
 const MOST_PASSES = 50;
 
+/** From so many changed formulas on, and half of all, the whole is calculated: finding them would cost as much. */
+const MANY = 10_000;
+
 interface Step {
   readonly cell: FormulaCell;
   /** Put here because the cell below really read it, not only because it names it. */
@@ -53,6 +57,9 @@ export class Calculator {
   private readonly templates: Templates;
   private dependants: Dependants | undefined;
   private resized: { sheet: number; area: Area }[] = [];
+  private readonly dataTables: FormulaCell[] = [];
+  /** How many formulas there are. */
+  private count = 0;
   private ticks = 0;
 
   constructor(
@@ -62,7 +69,9 @@ export class Calculator {
     this.grid = new WorkbookGrid(workbook, options.functions, options.now);
     this.templates = new Templates(this.grid);
     for (const cell of this.formulas()) {
+      this.count++;
       if (cell.kind !== "normal") claimStored(workbook.sheets[cell.sheet]!, cell);
+      if (cell.kind === "data-table") this.dataTables.push(cell);
     }
   }
 
@@ -78,7 +87,7 @@ export class Calculator {
     const formulas = cells.filter((cell) => cell.kind !== "data-table");
     formulas.sort((a, b) => Number(b.kind === "dynamic") - Number(a.kind === "dynamic"));
     this.run(formulas);
-    this.fillDataTables(cells.filter((cell) => cell.kind === "data-table"));
+    this.fillDataTables(this.dataTables);
   }
 
   /** Data tables show other formulas under other inputs: they come after everything, then whoever reads them again. */
@@ -95,7 +104,7 @@ export class Calculator {
       }
     }
     const areas = tables.map((table) => ({ sheet: table.sheet, area: coverage(table) }));
-    this.run([...allDependants(this.readers(), areas)]);
+    this.run([...this.readers().all(areas)]);
   }
 
   /** Changes input cells and recalculates what depends on them. Answers with the formulas that were evaluated. */
@@ -106,15 +115,19 @@ export class Calculator {
       sheet,
       area: { top: row, left: column, bottom: row, right: column },
     }));
-    const dirty = allDependants(this.readers(), start);
+    const dirty = this.readers().all(start, Math.max(MANY, this.count / 2));
+    if (dirty === undefined) {
+      this.calculateAll();
+      return new Set(this.formulas());
+    }
     this.run([...dirty]);
-    this.fillDataTables([...this.formulas()].filter((cell) => cell.kind === "data-table"));
+    this.fillDataTables(this.dataTables);
     return dirty;
   }
 
   /** Who reads what, from the last calculation. */
   readers(): Dependants {
-    this.dependants ??= new Dependants(this.formulas());
+    this.dependants ??= new Dependants(this.workbook.sheets, this.formulas());
     return this.dependants;
   }
 
@@ -124,9 +137,7 @@ export class Calculator {
       this.resized = [];
       this.runOnce(round);
       if (this.resized.length === 0) return;
-      this.dependants = undefined;
-      const again = allDependants(this.readers(), this.resized);
-      round = [...again];
+      round = [...this.readers().all(this.resized)];
     }
   }
 
@@ -227,7 +238,10 @@ export class Calculator {
       else if (error instanceof RangeError) cell.kept = { reason: "depth", detail: "evaluation is nested too deeply" };
       else throw error;
     } finally {
-      if (template.dynamic) grid.record(undefined);
+      if (template.dynamic) {
+        grid.record(undefined);
+        this.dependants?.readsChanged();
+      }
     }
     return undefined;
   }
@@ -250,10 +264,7 @@ export class Calculator {
   stale(): Set<FormulaCell> {
     const roots = [...this.formulas()].filter((cell) => cell.kept || cell.circular);
     if (roots.length === 0) return new Set();
-    const stale = allDependants(
-      this.readers(),
-      roots.map((cell) => ({ sheet: cell.sheet, area: coverage(cell) })),
-    );
+    const stale = this.readers().all(roots.map((cell) => ({ sheet: cell.sheet, area: coverage(cell) })));
     for (const root of roots) stale.delete(root);
     return stale;
   }
@@ -271,7 +282,7 @@ function single(result: Value, frame: Frame): CellValue {
 
 function presentable(value: CellValue): CellValue {
   if (value === null) return 0;
-  if (typeof value === "number" && !Number.isFinite(value)) return REF;
+  if (typeof value === "number" && !Number.isFinite(value)) return NUM;
   return typeof value === "string" && value.length > LONGEST_TEXT ? VALUE : value;
 }
 

@@ -1,113 +1,125 @@
-import type { RangeRef } from "../evaluate/value.ts";
+import type { Precedent } from "../evaluate/precedent.ts";
+import { LAST_COLUMN, LAST_ROW } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";
 import type { FormulaCell } from "../workbook/formula-cell.ts";
+import type { Sheet } from "../workbook/sheet.ts";
 import { precedentAreas } from "./precedent-areas.ts";
+import { RangeIndex } from "./range-index.ts";
+import { RelativeReaders } from "./relative-readers.ts";
 
-interface Interval extends Area {
-  readonly cell: FormulaCell;
+export interface SheetArea {
+  readonly sheet: number;
+  readonly area: Area;
 }
 
-/** Ranges of one sheet that formulas read, ordered by top row, with the lowest bottom of every subtree (CLRS 14.3). */
-class IntervalTree {
-  private readonly items: Interval[];
-  private readonly lowest: Int32Array;
+/** From so many cells on, a formula filled down a column is worth a rule of its own. */
+const WORTH_A_RULE = 16;
 
-  constructor(items: Interval[]) {
-    this.items = items.sort((a, b) => a.top - b.top);
-    this.lowest = new Int32Array(items.length);
-    this.build(0, items.length - 1);
-  }
-
-  private build(from: number, to: number): number {
-    if (from > to) return -1;
-    const middle = (from + to) >> 1;
-    const deepest = Math.max(this.items[middle]!.bottom, this.build(from, middle - 1), this.build(middle + 1, to));
-    this.lowest[middle] = deepest;
-    return deepest;
-  }
-
-  stab(area: Area, see: (cell: FormulaCell) => void): void {
-    const ranges: [number, number][] = [[0, this.items.length - 1]];
-    for (let range = ranges.pop(); range; range = ranges.pop()) {
-      const [from, to] = range;
-      if (from > to) continue;
-      const middle = (from + to) >> 1;
-      if (this.lowest[middle]! < area.top) continue;
-      ranges.push([from, middle - 1]);
-      const item = this.items[middle]!;
-      if (item.top > area.bottom) continue;
-      if (item.bottom >= area.top && item.left <= area.right && item.right >= area.left) see(item.cell);
-      ranges.push([middle + 1, to]);
-    }
-  }
-}
-
-/** Who reads a cell: built once, asked for every changed area. */
+/** Who reads a cell: built once from what the formulas name, asked for every changed area. */
 export class Dependants {
-  private readonly single = new Map<number, FormulaCell[]>();
-  private readonly ranges = new Map<number, IntervalTree>();
+  private readonly named = new RangeIndex();
+  private readonly relative: RelativeReaders;
+  private readonly dynamic: FormulaCell[] = [];
+  /** What formulas read beyond what they name; built anew after they read something else. */
+  private found: RangeIndex | undefined;
 
-  constructor(formulas: Iterable<FormulaCell>) {
-    const intervals = new Map<number, Interval[]>();
-    const add = (cell: FormulaCell, ref: RangeRef | (Area & { sheet: number })): void => {
-      if (ref.top === ref.bottom && ref.left === ref.right) {
-        const key = cellKey(ref.sheet, ref.top, ref.left);
-        const list = this.single.get(key);
-        if (list) list.push(cell);
-        else this.single.set(key, [cell]);
-        return;
-      }
-      const list = intervals.get(ref.sheet) ?? [];
-      list.push({ top: ref.top, left: ref.left, bottom: ref.bottom, right: ref.right, cell });
-      intervals.set(ref.sheet, list);
-    };
-    for (const cell of formulas) {
-      precedentAreas(cell, (sheet, top, left, bottom, right) => add(cell, { sheet, top, left, bottom, right }));
-      for (const ref of cell.read ?? []) add(cell, ref);
+  constructor(sheets: readonly Sheet[], formulas: Iterable<FormulaCell>) {
+    this.relative = new RelativeReaders(sheets);
+    for (const group of byTemplateAndColumn(formulas)) {
+      if (group[0]!.template!.dynamic) for (const cell of group) this.dynamic.push(cell);
+      if (group.length < WORTH_A_RULE) for (const cell of group) this.addNamed([cell], undefined);
+      else for (const precedent of group[0]!.template!.precedents) this.addGroup(group, precedent);
     }
-    for (const [sheet, list] of intervals) this.ranges.set(sheet, new IntervalTree(list));
   }
 
-  of(sheet: number, area: Area, see: (cell: FormulaCell) => void): void {
-    this.ranges.get(sheet)?.stab(area, see);
-    const cells = (area.bottom - area.top + 1) * (area.right - area.left + 1);
-    if (cells > this.single.size) {
-      this.ofLarge(sheet, area, see);
+  /** A formula was evaluated that may read other cells than before. */
+  readsChanged(): void {
+    this.found = undefined;
+  }
+
+  /** One entry for all cells where they read the same, a rule where they read beside themselves, else one each. */
+  private addGroup(group: readonly FormulaCell[], precedent: Precedent): void {
+    const first = group[0]!;
+    const sheet = precedent.sheet < 0 ? first.sheet : precedent.sheet;
+    const [left, right] = [precedent.left, precedent.right].map((column, i) =>
+      (i === 0 ? precedent.relativeLeft : precedent.relativeRight) ? column + first.column : column,
+    ) as [number, number];
+    const inside = left >= 0 && right <= LAST_COLUMN && left <= right;
+    const { top, bottom, relativeTop, relativeBottom } = precedent;
+    if (inside && !relativeTop && !relativeBottom && top <= bottom) {
+      this.named.add(sheet, { top, left, bottom, right }, group);
       return;
     }
-    for (let row = area.top; row <= area.bottom; row++) {
-      for (let column = area.left; column <= area.right; column++)
-        this.single.get(cellKey(sheet, row, column))?.forEach(see);
-    }
+    const rows = group.map(({ row }) => row);
+    const within = (): boolean =>
+      rows.reduce((a, b) => Math.min(a, b)) + top >= 0 && rows.reduce((a, b) => Math.max(a, b)) + bottom <= LAST_ROW;
+    const beside = inside && relativeTop && relativeBottom && top <= bottom && within();
+    if (beside && this.relative.add(first, sheet, left, right, top, bottom)) return;
+    for (const cell of group) this.addNamed([cell], precedent);
   }
 
-  private ofLarge(sheet: number, area: Area, see: (cell: FormulaCell) => void): void {
-    for (const [key, cells] of this.single) {
-      const column = key % 16_384;
-      const row = Math.floor(key / 16_384) % 1_048_576;
-      const inside = row >= area.top && row <= area.bottom && column >= area.left && column <= area.right;
-      if (inside && Math.floor(key / 16_384 / 1_048_576) === sheet) cells.forEach(see);
-    }
+  private addNamed(cells: readonly [FormulaCell], only: Precedent | undefined): void {
+    precedentAreas(
+      cells[0],
+      (sheet, top, left, bottom, right) => this.named.add(sheet, { top, left, bottom, right }, cells),
+      only,
+    );
   }
-}
 
-const cellKey = (sheet: number, row: number, column: number): number => (sheet * 1_048_576 + row) * 16_384 + column;
+  private reads(): RangeIndex {
+    if (this.found) return this.found;
+    this.found = new RangeIndex();
+    for (const cell of this.dynamic) for (const ref of cell.read ?? []) this.found.add(ref.sheet, ref, [cell]);
+    return this.found;
+  }
 
-/** Every formula that depends on the given cells, directly or through others. The starting cells are not included. */
-export function allDependants(
-  dependants: Dependants,
-  start: Iterable<{ readonly sheet: number; readonly area: Area }>,
-): Set<FormulaCell> {
-  const found = new Set<FormulaCell>();
-  const queue: { sheet: number; area: Area }[] = [...start];
-  for (let next = queue.pop(); next; next = queue.pop()) {
-    dependants.of(next.sheet, next.area, (cell) => {
+  /**
+   * Every formula that depends on the given cells, directly or through others; the starting cells are not included.
+   * Undefined when they are more than `most`.
+   */
+  all(start: Iterable<SheetArea>): Set<FormulaCell>;
+  all(start: Iterable<SheetArea>, most: number): Set<FormulaCell> | undefined;
+  all(start: Iterable<SheetArea>, most = Number.POSITIVE_INFINITY): Set<FormulaCell> | undefined {
+    const found = new Set<FormulaCell>();
+    const queue: SheetArea[] = [...start];
+    const [named, read] = [this.named.search(), this.reads().search()];
+    const see = (cell: FormulaCell): void => {
       if (found.has(cell)) return;
       found.add(cell);
       queue.push({ sheet: cell.sheet, area: coverage(cell) });
-    });
+    };
+    for (let next = queue.pop(); next; next = queue.pop()) {
+      if (found.size > most) return undefined;
+      const { sheet, area } = next;
+      named.take(sheet, area, LAST_COLUMN, see);
+      read.take(sheet, area, LAST_COLUMN, see);
+      this.relative.of(sheet, area, see);
+    }
+    return found;
   }
-  return found;
+}
+
+/** Cells of the same formula in the same column, in the order given. */
+function byTemplateAndColumn(formulas: Iterable<FormulaCell>): Iterable<FormulaCell[]> {
+  const groups = new Map<unknown, Map<number, FormulaCell[]>>();
+  const all: FormulaCell[][] = [];
+  for (const cell of formulas) {
+    if (!cell.template) continue;
+    let columns = groups.get(cell.template);
+    if (!columns) {
+      columns = new Map();
+      groups.set(cell.template, columns);
+    }
+    const key = cell.sheet * 16_384 + cell.column;
+    const group = columns.get(key);
+    if (group) group.push(cell);
+    else {
+      const made = [cell];
+      columns.set(key, made);
+      all.push(made);
+    }
+  }
+  return all;
 }
 
 export const coverage = (cell: FormulaCell): Area =>

@@ -1,6 +1,6 @@
 import { compileTemplate } from "../evaluate/compile-template.ts";
-import { type Grid, keep } from "../evaluate/frame.ts";
-import type { Template } from "../evaluate/template.ts";
+import type { Grid, Template } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
 import type { DefinedName } from "../workbook/workbook.ts";
 

@@ -1,19 +1,22 @@
+import type { Precedent } from "../evaluate/precedent.ts";
 import { LAST_COLUMN, LAST_ROW } from "../evaluate/value.ts";
 import type { FormulaCell } from "../workbook/formula-cell.ts";
 
 const wrap = (value: number, last: number): number =>
   value < 0 ? value + last + 1 : value > last ? value - last - 1 : value;
 
-/** The ranges a formula names, seen from its cell. */
+/** The ranges a formula names, seen from its cell; of all of them, or of one. */
 export function precedentAreas(
   cell: FormulaCell,
   see: (sheet: number, top: number, left: number, bottom: number, right: number) => void,
+  only?: Precedent,
 ): void {
   const precedents = cell.template?.precedents;
   if (precedents === undefined) return;
   const { row, column } = cell;
   for (let i = 0; i < precedents.length; i++) {
     const p = precedents[i]!;
+    if (only && p !== only) continue;
     const top = p.relativeTop ? wrap(p.top + row, LAST_ROW) : p.top;
     const bottom = p.relativeBottom ? wrap(p.bottom + row, LAST_ROW) : p.bottom;
     const left = p.relativeLeft ? wrap(p.left + column, LAST_COLUMN) : p.left;

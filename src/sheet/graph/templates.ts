@@ -1,6 +1,6 @@
 import { compileTemplate } from "../evaluate/compile-template.ts";
-import { type Grid, Keep } from "../evaluate/frame.ts";
-import type { Template } from "../evaluate/template.ts";
+import type { Grid, Template } from "../evaluate/frame.ts";
+import { Keep } from "../evaluate/keep.ts";
 import { DEEPEST_NESTING, LONGEST_FORMULA } from "../formula/depth.ts";
 import { formulaKey } from "../formula/key.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";

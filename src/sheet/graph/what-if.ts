@@ -5,7 +5,7 @@ import { isMatrix, type RangeRef, REF } from "../evaluate/value.ts";
 import { parseCell } from "../formula/address.ts";
 import type { FormulaCell } from "../workbook/formula-cell.ts";
 import type { Sheet } from "../workbook/sheet.ts";
-import { allDependants, type Dependants } from "./dependants.ts";
+import type { Dependants } from "./dependants.ts";
 import type { WorkbookGrid } from "./workbook-grid.ts";
 
 interface Input {
@@ -82,7 +82,7 @@ export function fillDataTable(
   const two = inputs.second !== undefined;
   const area = ({ row, column }: Input) => ({ sheet, area: { top: row, left: column, bottom: row, right: column } });
   const starts = [first, second].flatMap((input) => (input ? [area(input)] : []));
-  const affected = allDependants(dependants, starts);
+  const affected = dependants.all(starts);
   for (let row = ref.top; row <= ref.bottom; row++) {
     for (let column = ref.left; column <= ref.right; column++) {
       if (!first || (two && !second)) {

@@ -2,13 +2,14 @@ import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
 import { DAYS_1904 } from "../evaluate/calendar.ts";
 import { compileTemplate } from "../evaluate/compile-template.ts";
-import type { CustomFunctions } from "../evaluate/custom-functions.ts";
-import { type Frame, type Grid, keep, type Table } from "../evaluate/frame.ts";
-import type { Template } from "../evaluate/template.ts";
+import { type CustomFunctions, callableNames } from "../evaluate/custom-functions.ts";
+import type { Frame, Grid, Template } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
+import type { Table } from "../evaluate/table.ts";
 import { RangeRef } from "../evaluate/value.ts";
 import type { Parsed } from "../formula/parse.ts";
 import { shiftFormula } from "../formula/shift.ts";
-import { worksheetFunctionNames } from "../functions/registry.ts";
+import { worksheetFunctions } from "../functions/registry.ts";
 import { DONE, type FormulaCell } from "../workbook/formula-cell.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { Names } from "./names.ts";
@@ -24,6 +25,7 @@ const OUTSIDE = /^(?:CUBE\w+|RTD|WEBSERVICE|STOCKHISTORY|TRANSLATE|SQL\.REQUEST)
 export class WorkbookGrid implements Grid {
   readonly date1904: boolean;
   readonly now: number | undefined;
+  readonly functions = worksheetFunctions;
   readonly random = undefined;
   readonly memo = new Map<string, unknown>();
   readonly sheetCount: number;
@@ -141,7 +143,7 @@ export class WorkbookGrid implements Grid {
 
   unknownFunction(name: string): CellValue {
     if (OUTSIDE.test(name)) return keep("external-link", `${name} reads a source outside the workbook`);
-    const known = [...this.custom.names().map((n) => `SHOP.${n}`), ...worksheetFunctionNames()];
+    const known = callableNames(this.custom, this.functions.names());
     return keep("unknown-function", `${name}; nearest: ${nearest(name, known)}`);
   }
 

@@ -4,12 +4,12 @@ export type RefusalReason =
   | "damaged"
   | "encrypted"
   | "signed"
-  | "strict-namespace"
   | "external-entity"
   | "too-large"
   | "unsafe-path"
   | "not-a-workbook"
   | "unreadable"
+  | "unwritable"
   | "time"
   | "memory"
   | "internal";
@@ -40,7 +40,3 @@ export const refusal = (
   remedy?: string,
 ): FileRefusal =>
   new FileRefusal(reason, `${subject} must be ${rule}; got ${got}${remedy === undefined ? "" : `; ${remedy}`}`);
-
-/** The namespace of ISO/IEC 29500 strict, which is not read. */
-export const refuseStrict = (): never =>
-  refuse("strict-namespace", "workbook", "in the transitional namespace", "the strict one", "save it as a plain .xlsx");

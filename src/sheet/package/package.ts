@@ -1,4 +1,4 @@
-import { refuse, refuseStrict } from "./file-refusal.ts";
+import { refuse } from "./file-refusal.ts";
 import { parseXml } from "./xml.ts";
 import { readDirectory, type ZipEntry } from "./zip-directory.ts";
 import { readPart } from "./zip-part.ts";
@@ -12,7 +12,8 @@ export interface Relationship {
   readonly external: boolean;
 }
 
-const STRICT = "http://purl.oclc.org/ooxml/";
+/** Namespace of relationship parts (ECMA-376 part 2). */
+const RELATIONSHIPS = "http://schemas.openxmlformats.org/package/2006/relationships";
 
 /** An Open Packaging Conventions package (ECMA-376 part 2): parts by name, relationships, text of parts. */
 export class Package {
@@ -54,9 +55,8 @@ export class Package {
     const found: Relationship[] = [];
     parseXml(text, {
       open: (tag) => {
-        if (tag.local !== "Relationship") return;
+        if (tag.local !== "Relationship" || tag.uri !== RELATIONSHIPS) return;
         const { Id: id = "", Type: type = "", Target: target = "", TargetMode: mode } = tag.attributes;
-        if (type.startsWith(STRICT)) refuseStrict();
         const external = mode === "External";
         found.push({
           id,

@@ -3,6 +3,7 @@ import { refuse } from "./file-refusal.ts";
 
 export interface Tag {
   readonly local: string;
+  /** Namespace; the strict ones of ISO/IEC 29500 stand as their transitional twins. */
   readonly uri: string;
   /** Values by local name: attributes of foreign namespaces keep their prefix. */
   readonly attributes: Readonly<Record<string, string | undefined>>;
@@ -14,8 +15,18 @@ export interface Tag {
 export interface XmlHandlers {
   readonly open?: (tag: Tag) => void;
   readonly text?: (text: string) => void;
-  readonly close?: (local: string, end: number) => void;
+  readonly close?: (local: string, end: number, uri: string) => void;
 }
+
+const STRICT = "http://purl.oclc.org/ooxml/";
+
+/** Strict files differ in the names of their namespaces only, as far as they are read here (ISO/IEC 29500-1, annex A). */
+const transitional = (uri: string): string =>
+  uri.startsWith(STRICT)
+    ? uri
+        .replace(`${STRICT}spreadsheetml/main`, "http://schemas.openxmlformats.org/spreadsheetml/2006/main")
+        .replace(`${STRICT}officeDocument/`, "http://schemas.openxmlformats.org/officeDocument/2006/")
+    : uri;
 
 /** Reads a part with a namespace-aware parser. A document type declaration is refused: entities are an attack here. */
 export function parseXml(text: string, handlers: XmlHandlers): void {
@@ -29,13 +40,19 @@ export function parseXml(text: string, handlers: XmlHandlers): void {
     parser.on("opentag", (tag) => {
       const attributes: Record<string, string> = {};
       for (const key in tag.attributes) attributes[key] = tag.attributes[key]!.value;
-      open({ local: tag.local, uri: tag.uri, attributes, end: parser.position, selfClosing: tag.isSelfClosing });
+      open({
+        local: tag.local,
+        uri: transitional(tag.uri),
+        attributes,
+        end: parser.position,
+        selfClosing: tag.isSelfClosing,
+      });
     });
   }
   if (seen) {
     parser.on("text", seen);
     parser.on("cdata", seen);
   }
-  if (close) parser.on("closetag", (tag) => close(tag.local, parser.position));
+  if (close) parser.on("closetag", (tag) => close(tag.local, parser.position, transitional(tag.uri)));
   parser.write(text).close();
 }

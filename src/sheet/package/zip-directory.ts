@@ -40,13 +40,28 @@ export function readDirectory(bytes: Uint8Array): ZipEntry[] {
     if (seen.has(key)) refuse("damaged", "package", "a zip with every part once", `${entry.name} twice`);
     seen.add(key);
     checkSize(entry);
+    checkLocal(bytes, view, at, entry);
     total += entry.size;
     if (total > LIMITS.totalBytes)
       refuse("too-large", "package", `at most ${LIMITS.totalBytes} bytes when unpacked`, "more");
     entries.push(entry);
     at += entry.centralRecord.length;
   }
+  checkApart(entries, start);
   return entries;
+}
+
+const startOf = ({ dataOffset, localHeader }: ZipEntry): number => dataOffset - localHeader.length;
+
+/** Each part has bytes of its own in front of the directory: parts that share theirs unpack to far more than they are. */
+function checkApart(entries: readonly ZipEntry[], directory: number): void {
+  const inOrder = [...entries].sort((a, b) => startOf(a) - startOf(b));
+  inOrder.forEach((entry, i) => {
+    const next = inOrder[i + 1];
+    const end = next ? startOf(next) : directory;
+    if (entry.dataOffset + entry.compressedSize > end)
+      refuse("damaged", entry.name, "apart from other parts", "one that overlaps the next");
+  });
 }
 
 function findEnd(view: DataView, bytes: Uint8Array): number {
@@ -87,6 +102,29 @@ function readEntry(bytes: Uint8Array, view: DataView, at: number): ZipEntry {
     localHeader: bytes.subarray(local, dataOffset),
     centralRecord: bytes.subarray(at, at + length),
   };
+}
+
+/** A part's own header tells the same as the directory; sizes may be left to a record behind the part (flag 8). */
+function checkLocal(bytes: Uint8Array, view: DataView, central: number, entry: ZipEntry): void {
+  const { name } = entry;
+  const local = startOf(entry);
+  const length = view.getUint16(local + 26, true);
+  const own = new TextDecoder().decode(bytes.subarray(local + 30, local + 30 + length));
+  const later = (view.getUint16(local + 6, true) & 8) !== 0;
+  const fields = [
+    [8, 10, 2],
+    [14, 16, 4],
+    [18, 20, 4],
+    [22, 24, 4],
+  ] as const;
+  const agrees = fields.every(([inLocal, inCentral, size]) => {
+    const [a, b] = [local + inLocal, central + inCentral].map((at) =>
+      size === 2 ? view.getUint16(at, true) : view.getUint32(at, true),
+    ) as [number, number];
+    return a === b || (size === 4 && later && a === 0);
+  });
+  if (own !== name || !agrees)
+    refuse("damaged", name, "described alike in its header and in the directory", "otherwise");
 }
 
 function checkPath(name: string): void {

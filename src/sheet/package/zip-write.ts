@@ -1,5 +1,4 @@
-import { deflateSync } from "fflate";
-import { crc32 } from "./crc32.ts";
+import { crc32, deflate } from "#deflate";
 import type { ZipEntry } from "./zip-directory.ts";
 
 /**
@@ -21,7 +20,7 @@ export function writePackage(
   for (const entry of entries) {
     const content = replaced.get(entry.name);
     const packed = content
-      ? deflateSync(content, { level: 3 })
+      ? deflate(content)
       : bytes.subarray(entry.dataOffset, entry.dataOffset + entry.compressedSize);
     const facts = content
       ? { method: 8, crc: crc32(content), compressedSize: packed.length, size: content.length }

@@ -1,12 +1,13 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { compileTemplate } from "../evaluate/compile-template.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
-import { emptyGrid } from "../evaluate/empty-grid.ts";
 import { Frame } from "../evaluate/frame.ts";
+import { Keep } from "../evaluate/keep.ts";
 import { dereference } from "../evaluate/reference.ts";
 import { DEEPEST_NESTING, formulaDepth } from "../formula/depth.ts";
 import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
 import { serialNow } from "../formula/serial-now.ts";
+import { emptyGrid } from "./empty-grid.ts";
 
 export interface Answer {
   readonly value: CellValue | CellMatrix;
@@ -22,6 +23,7 @@ export function evaluateFormula(text: string, functions: CustomFunctions): Answe
   let unit: string | null = null;
   // The unit travels beside the value: the last call made is the root's when the root is a custom function.
   const listening: CustomFunctions = {
+    namespace: functions.namespace,
     resolve: (name) => functions.resolve(name),
     names: () => functions.names(),
     call: (name, args) => {
@@ -44,14 +46,21 @@ export function evaluateFormula(text: string, functions: CustomFunctions): Answe
   } catch (error) {
     if (error instanceof SyntaxRefusal)
       return { value: new CellError("#VALUE!", notAFormula(text, error)), unit: null };
+    if (error instanceof Keep) return { value: new CellError("#VALUE!", beyond(text, error)), unit: null };
     if (error instanceof RangeError)
       return { value: new CellError("#VALUE!", "formula nested too deeply"), unit: null };
     throw error;
   }
 }
 
+const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 57)}...` : text);
+
 const notAFormula = (text: string, error: SyntaxRefusal): string =>
-  `formula must be a worksheet formula; got ${text.length > 60 ? `${text.slice(0, 57)}...` : text}; ${error.message}`;
+  `formula must be a worksheet formula; got ${shortened(text)}; ${error.message}`;
+
+/** What only a workbook, its files or a larger engine can answer. */
+const beyond = (text: string, { detail }: Keep): string =>
+  `formula must be one that can be calculated alone; got ${shortened(text)}; ${detail}`;
 
 /** A formula that refers to nothing answers 0 like in Excel; what a custom function leaves empty stays empty. */
 const plain = (value: CellValue | CellMatrix, custom: boolean): CellValue | CellMatrix =>

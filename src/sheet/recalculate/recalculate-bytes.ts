@@ -4,6 +4,7 @@ import { FileRefusal } from "../package/file-refusal.ts";
 import { describeFile } from "../report/describe-file.ts";
 import { refusedFile } from "../report/refused-file.ts";
 import type { FileResult } from "../report/report.ts";
+import { brokenBySaving } from "../report/saved-by.ts";
 import { readWorkbook } from "../workbook/read-workbook.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { writeWorkbook } from "../write/write-workbook.ts";
@@ -34,7 +35,9 @@ export function recalculateBytes(bytes: Uint8Array, options: RecalculateOptions)
     const written = options.verify ? undefined : writeWorkbook(workbook);
     const { in: from, out, verify } = options;
     const facts = { in: from, out, verify, changed: written?.changed ?? 0, seconds: seconds() };
-    return { result: describeFile(calculator, facts), output: written?.bytes };
+    const result = describeFile(calculator, facts);
+    const note = brokenBySaving(workbook.package, calculator.formulas());
+    return { result: note ? { ...result, report: { ...result.report, note } } : result, output: written?.bytes };
   } catch (error) {
     const refusal =
       error instanceof FileRefusal

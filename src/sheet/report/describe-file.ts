@@ -63,7 +63,7 @@ function excludedAs(cell: FormulaCell, stale: ReadonlySet<FormulaCell>): keyof C
   if (cell.kept) {
     const { reason, detail } = cell.kept;
     if (reason === "external-link" || reason === "volatile") return reason;
-    if (reason === "unknown-function" && !excelFunctionNames.has(functionName(detail.split(";")[0]!).name))
+    if (reason === "unknown-function" && !excelFunctionNames.has(functionName(detail.split(";")[0]!, "").name))
       return reason;
     return undefined;
   }

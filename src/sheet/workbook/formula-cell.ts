@@ -1,5 +1,5 @@
 import type { CellValue } from "../../units/cell.ts";
-import type { Template } from "../evaluate/template.ts";
+import type { Template } from "../evaluate/frame.ts";
 import type { RangeRef } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";
 

@@ -1,4 +1,5 @@
 import { parseXml } from "../package/xml.ts";
+import { MAIN } from "./names.ts";
 
 /**
  * Which cell-metadata records (0-based) mark dynamic-array formulas: cm="1" in a cell is record 0, which points at a
@@ -14,7 +15,12 @@ export function readDynamicMetadata(text: string | undefined): Set<number> {
   let inCell = false;
   let record = -1;
   parseXml(text, {
-    open: ({ local, attributes }) => {
+    open: ({ local, uri, attributes }) => {
+      if (local === "dynamicArrayProperties") {
+        if (future !== undefined && attributes["fDynamic"] === "1") dynamicBlocks.get(future)!.add(block);
+        return;
+      }
+      if (uri !== MAIN) return;
       if (local === "metadataType") types.push(attributes["name"] ?? "");
       else if (local === "futureMetadata") {
         future = attributes["name"] ?? "";
@@ -24,14 +30,13 @@ export function readDynamicMetadata(text: string | undefined): Set<number> {
       else if (local === "bk") {
         if (inCell) record++;
         else block++;
-      } else if (local === "dynamicArrayProperties" && future !== undefined && attributes["fDynamic"] === "1") {
-        dynamicBlocks.get(future)!.add(block);
       } else if (local === "rc" && inCell) {
         const type = types[Number(attributes["t"]) - 1] ?? "";
         if (dynamicBlocks.get(type)?.has(Number(attributes["v"]))) dynamic.add(record);
       }
     },
-    close: (local) => {
+    close: (local, _end, uri) => {
+      if (uri !== MAIN) return;
       if (local === "futureMetadata") future = undefined;
       if (local === "cellMetadata") inCell = false;
     },

@@ -19,7 +19,8 @@ export function readSharedStrings(text: string | undefined): string[] {
     text: (piece) => {
       if (inText) item += piece;
     },
-    close: (local) => {
+    close: (local, _end, uri) => {
+      if (uri !== MAIN) return;
       if (local === "t") inText = false;
       else if (local === "rPh") phonetic--;
       else if (local === "si") strings.push(decodeEscapes(item));

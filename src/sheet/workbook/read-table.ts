@@ -1,7 +1,8 @@
-import type { Table } from "../evaluate/frame.ts";
+import type { Table } from "../evaluate/table.ts";
 import { parseArea } from "../formula/address.ts";
 import { parseXml } from "../package/xml.ts";
 import { decodeEscapes } from "./escapes.ts";
+import { MAIN } from "./names.ts";
 
 /** A table part: its place, header and totals rows, column names, and whether its filter has a condition set. */
 export function readTable(text: string, sheet: number): (Table & { readonly filtered: boolean }) | undefined {
@@ -9,7 +10,9 @@ export function readTable(text: string, sheet: number): (Table & { readonly filt
   const columns: string[] = [];
   let filtered = false;
   parseXml(text, {
-    open: ({ local, attributes }) => {
+    open: ({ local, uri, attributes }) => {
+      // An extension for accessibility has an element "table" of its own, with alternative text.
+      if (uri !== MAIN) return;
       if (local === "table") {
         table = {
           ref: attributes["ref"] ?? "",

@@ -1,8 +1,8 @@
-import type { Table } from "../evaluate/frame.ts";
-import { refuse, refuseStrict } from "../package/file-refusal.ts";
+import type { Table } from "../evaluate/table.ts";
+import { refuse } from "../package/file-refusal.ts";
 import { Package } from "../package/package.ts";
 import { parseXml } from "../package/xml.ts";
-import { MAIN, RELATIONSHIP_ID, STRICT_MAIN } from "./names.ts";
+import { MAIN, RELATIONSHIP_ID } from "./names.ts";
 import { readDynamicMetadata } from "./read-metadata.ts";
 import { readRichErrors } from "./read-rich-errors.ts";
 import { readSheet } from "./read-sheet.ts";
@@ -38,10 +38,9 @@ export function readWorkbook(bytes: Uint8Array): Workbook {
   const sheets = part.sheets.map(({ name, id }, index) => {
     const relation = relations.find((r) => r.id === id);
     const xml = relation?.type === "worksheet" ? opened.text(relation.target) : undefined;
-    const sheet = new Sheet(index, name, xml === undefined ? "" : relation!.target);
-    if (xml === undefined) return sheet;
+    if (xml === undefined) return new Sheet(index, name, "");
+    const sheet = readSheet(index, name, relation!.target, xml, context);
     sheetText.set(sheet.part, xml);
-    readSheet(sheet, xml, context);
     for (const { type, target } of opened.relationships(sheet.part)) {
       if (type !== "table") continue;
       const table = readTable(opened.text(target) ?? "<table/>", index);
@@ -63,7 +62,6 @@ function readWorkbookPart(text: string): WorkbookPart {
     open: ({ local, uri, attributes }) => {
       if (!rootSeen) {
         rootSeen = true;
-        if (uri === STRICT_MAIN) refuseStrict();
         if (uri !== MAIN || local !== "workbook") refuse("not-a-workbook", "main part", "a workbook", local);
       }
       if (uri !== MAIN) return;
@@ -82,8 +80,8 @@ function readWorkbookPart(text: string): WorkbookPart {
     text: (piece) => {
       if (name) body += piece;
     },
-    close: (local) => {
-      if (local !== "definedName" || !name) return;
+    close: (local, _end, uri) => {
+      if (local !== "definedName" || uri !== MAIN || !name) return;
       part.names.push({ ...name, text: body.trim() });
       name = undefined;
     },

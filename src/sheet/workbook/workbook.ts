@@ -1,4 +1,4 @@
-import type { Table } from "../evaluate/frame.ts";
+import type { Table } from "../evaluate/table.ts";
 import type { Package } from "../package/package.ts";
 import type { Sheet } from "./sheet.ts";
 

@@ -9,14 +9,14 @@ const number = (value: number): string => String(value).replace("e", "E");
 const CLASSIC: ReadonlySet<string> = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"]);
 
 /** A value as its type attribute and the text of its v element. */
-function typed(value: CellValue): { readonly type: string | undefined; readonly text: string } {
+export function typed(value: CellValue): { readonly type: string | undefined; readonly text: string } {
   if (typeof value === "number") return { type: undefined, text: number(value) };
   if (typeof value === "boolean") return { type: "b", text: value ? "1" : "0" };
   if (value instanceof CellError) return { type: "e", text: CLASSIC.has(value.code) ? value.code : "#VALUE!" };
   return { type: "str", text: xmlText(value ?? "") };
 }
 
-function valueElement(value: CellValue | undefined, prefix: string): string {
+export function valueElement(value: CellValue | undefined, prefix: string): string {
   if (value === undefined || value === null) return "";
   const { text } = typed(value);
   const space = /^\s|\s$/.test(text) ? ' xml:space="preserve"' : "";

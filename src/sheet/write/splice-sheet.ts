@@ -2,12 +2,7 @@ import { columnLetters, parseArea } from "../formula/address.ts";
 import type { Sheet } from "../workbook/sheet.ts";
 import { newCell, replacedCell } from "./cell-xml.ts";
 import type { ChangedCell } from "./changed-cells.ts";
-
-interface Edit {
-  readonly start: number;
-  readonly end: number;
-  readonly text: string;
-}
+import { type Edit, pushValueEdits } from "./value-edit.ts";
 
 /** The sheet's XML with the changed cells replaced or inserted; everything between them is copied. */
 export function spliceSheet(xml: string, sheet: Sheet, changed: readonly ChangedCell[]): string {
@@ -69,7 +64,8 @@ function rowEdits(
     while (at < to && layout.cellColumn.at(at) < change.column) at++;
     if (at < to && layout.cellColumn.at(at) === change.column) {
       const [start, stop] = [layout.cellStart.at(at), layout.cellEnd.at(at)];
-      edits.push({ start, end: stop, text: replacedCell(xml.slice(start, stop), change) });
+      if (prefix !== "" || !pushValueEdits(edits, xml, start, stop, change))
+        edits.push({ start, end: stop, text: replacedCell(xml.slice(start, stop), change) });
       continue;
     }
     const text = newCell(change, prefix);

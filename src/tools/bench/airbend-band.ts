@@ -24,7 +24,7 @@ export function bandAgainstRandomSolves(
   const draw = () => normal(random) / NINETY_PERCENT;
   for (let i = 0; i < solves; i++) {
     const by = { thickness: draw(), strength: draw(), exponent: draw(), dieOpening: draw() };
-    const { regime: _, ...figures } = solveAirBend(deviated(input, deviations, by), target);
+    const { regime: _, solution: __, ...figures } = solveAirBend(deviated(input, deviations, by), target);
     for (const [figure, value] of Object.entries(figures)) {
       drawn[figure] ??= [];
       drawn[figure].push(value);

@@ -1,6 +1,7 @@
 import { airBendAtStroke } from "../../calc/bend/mechanics/air-bend-at-stroke.ts";
 import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
+import { nearestBend } from "../../calc/bend/mechanics/nearest-bend.ts";
 import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 
@@ -12,6 +13,10 @@ export type CaseAnswer =
       readonly id: unknown;
       readonly ok: true;
       readonly regime: "point" | "wrapped";
+      /** Whether the joint distance to the nearest compared bend is at most 1. */
+      readonly inside: boolean;
+      readonly distance: number;
+      readonly nearest: string;
       readonly model: Record<string, number>;
       readonly error: CaseErrors;
       readonly solve_ms: number;
@@ -81,7 +86,8 @@ export function answerCase(value: unknown): CaseAnswer {
       r_eq_mm: against("r_eq_mm"),
       bend_deduction_t: against("bend_deduction_mm", (ours, theirs) => (ours - theirs) / input.thickness),
     };
-    return { id, ok: true, regime: atStroke.regime, model, error, solve_ms };
+    const { inside, distance, id: nearest } = nearestBend(input, shaped.finalAngle);
+    return { id, ok: true, regime: atStroke.regime, inside, distance, nearest, model, error, solve_ms };
   } catch (refused) {
     if (!(refused instanceof Refusal)) throw refused;
     return { id, ok: false, message: refused.message };

@@ -28,9 +28,14 @@ function summarise(answers: readonly CaseAnswer[]) {
     const present = solved.flatMap((answer) => answer.error[name] ?? []);
     return [name, spread(present)] as const;
   });
+  const insideErrors = ERRORS.map((name) => {
+    const present = solved.filter(({ inside }) => inside).flatMap((answer) => answer.error[name] ?? []);
+    return [name, spread(present)] as const;
+  });
   return {
     cases: answers.length,
     refused: answers.length - solved.length,
+    inside: { cases: solved.filter(({ inside }) => inside).length, ...Object.fromEntries(insideErrors) },
     ...(Object.fromEntries(errors) as Record<(typeof ERRORS)[number], ReturnType<typeof spread>>),
     solve_ms: { median: quantile(times, 0.5), p99: quantile(times, 0.99) },
   };
@@ -63,7 +68,12 @@ function asText(line: object): string {
   const answer = line as CaseAnswer;
   const name = String(answer.id).padEnd(12);
   if (!answer.ok) return `${name} refused: ${answer.message}`;
-  return name + answer.regime.padEnd(8) + ERRORS.map((error) => text(answer.error[error])).join("");
+  return (
+    name +
+    answer.regime.padEnd(8) +
+    (answer.inside ? "inside " : "outside").padEnd(9) +
+    ERRORS.map((error) => text(answer.error[error])).join("")
+  );
 }
 
 function run(argv: readonly string[]): number {
@@ -102,7 +112,7 @@ function run(argv: readonly string[]): number {
   for (let i = 0; i < Math.min(500, 20 * cases.length); i++) answerCase(cases[i % cases.length]);
   if (!json)
     process.stdout.write(
-      `${"id".padEnd(12)}${"regime".padEnd(8)}${ERRORS.map((e) => e.slice(0, 11).padStart(11)).join("")}\n`,
+      `${"id".padEnd(12)}${"regime".padEnd(8)}${"compared".padEnd(9)}${ERRORS.map((e) => e.slice(0, 11).padStart(11)).join("")}\n`,
     );
   const answers = cases.map((value) => {
     const answer = answerCase(value);

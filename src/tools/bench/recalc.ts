@@ -25,6 +25,10 @@ interface Line {
   readonly calc_ms: { readonly median: number; readonly min: number; readonly max: number };
   readonly load_ms: number;
   readonly write_ms: number;
+  /** Medians of one changed input: in the last row, and in the first, which every row's totals depend on. */
+  readonly edit_ms: { readonly last: number; readonly first: number };
+  /** The very first edit, which also finds out who reads what. */
+  readonly first_edit_ms: number;
   readonly rss_mb: number;
   readonly runs: number;
 }
@@ -32,12 +36,26 @@ interface Line {
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
 const tenths = (value: number): number => Math.round(value * 10) / 10;
 
+/** Column of the thickness: weight, price, total and check of its row depend on it, and totals and checks below. */
+const THICKNESS = 2;
+const EDITS = 5;
+
+/** How long a changed thickness in this row takes, once for each of several values. */
+function editTimes(calculator: Calculator, row: number): number[] {
+  return Array.from({ length: EDITS }, (_, i) => {
+    const start = performance.now();
+    calculator.change([{ sheet: 0, row, column: THICKNESS, value: 0.1 + i / 32 }]);
+    return performance.now() - start;
+  });
+}
+
 /** Loads, calculates and writes the same workbook `runs` times. Memory is the peak of the first round trip. */
 function measure(rows: number, runs: number): Line {
   const bytes = benchmarkWorkbook(rows);
   const [load, calc, write]: [number[], number[], number[]] = [[], [], []];
   let peak = 0;
   let formulas = 0;
+  const edits = { first: Number.NaN, last: [] as number[], top: [] as number[] };
   for (let run = 0; run < runs; run++) {
     const t0 = performance.now();
     const workbook = readWorkbook(bytes);
@@ -54,6 +72,11 @@ function measure(rows: number, runs: number): Line {
     formulas = [...calculator.formulas()].length;
     if (written.changed !== formulas)
       throw new Error(`${written.changed} of ${formulas} formula cells were calculated`);
+    if (run < runs - 1) continue;
+    const [first, ...last] = editTimes(calculator, rows);
+    edits.first = first!;
+    edits.last = last;
+    edits.top = editTimes(calculator, 1);
   }
   return {
     rows,
@@ -61,6 +84,8 @@ function measure(rows: number, runs: number): Line {
     calc_ms: { median: tenths(median(calc)), min: tenths(Math.min(...calc)), max: tenths(Math.max(...calc)) },
     load_ms: tenths(median(load)),
     write_ms: tenths(median(write)),
+    edit_ms: { last: tenths(median(edits.last)), first: tenths(median(edits.top)) },
+    first_edit_ms: tenths(edits.first),
     rss_mb: Math.round(peak),
     runs,
   };
@@ -80,7 +105,7 @@ function measureApart(rows: number, runs: number): Line {
 function show(line: Line): string {
   const { rows, formulas, calc_ms: calc } = line;
   const perCell = ((calc.median * 1000) / formulas).toFixed(2);
-  return `${rows} rows, ${formulas} formulas: ${calc.median} ms (${calc.min} to ${calc.max}, ${line.runs} runs), ${perCell} us a cell; load ${line.load_ms} ms, write ${line.write_ms} ms, ${line.rss_mb} MB\n`;
+  return `${rows} rows, ${formulas} formulas: ${calc.median} ms (${calc.min} to ${calc.max}, ${line.runs} runs), ${perCell} us a cell; load ${line.load_ms} ms, write ${line.write_ms} ms, ${line.rss_mb} MB; an edit of the last row ${line.edit_ms.last} ms, of the first ${line.edit_ms.first} ms, the very first edit ${line.first_edit_ms} ms\n`;
 }
 
 function main(): number {

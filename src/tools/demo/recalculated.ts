@@ -1,10 +1,7 @@
 import { shopFunctions } from "../../cells/catalogue.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
-import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
-import { type BillLine, readBill } from "./bill.ts";
 
-export interface RecalculatedBill {
-  readonly lines: readonly BillLine[];
+export interface Recalculated {
   readonly formulas: number;
   /** Formula cells whose stored answer was another one. */
   readonly changed: number;
@@ -12,8 +9,8 @@ export interface RecalculatedBill {
   readonly bytes: Uint8Array;
 }
 
-/** Recalculates a workbook from its formulas and reads its bill. Throws when any formula keeps its old value. */
-export function recalculatedBill(bytes: Uint8Array, name: string): RecalculatedBill {
+/** Recalculates a workbook from its formulas. Throws when any formula keeps its old value. */
+export function recalculated(bytes: Uint8Array, name: string): Recalculated {
   // A copy: a Buffer shares its memory with others, and its slices are no copies.
   const { result, output } = recalculateBytes(new Uint8Array(bytes), {
     functions: shopFunctions,
@@ -27,5 +24,5 @@ export function recalculatedBill(bytes: Uint8Array, name: string): RecalculatedB
     const why = refused?.message ?? kept.map(({ cell, detail }) => `${cell} ${detail}`).join("; ");
     throw new Error(`${name} must be a workbook that is calculated whole; got ${status}: ${why}`);
   }
-  return { lines: readBill(readWorkbook(output)), formulas, changed, bytes: output };
+  return { formulas, changed, bytes: output };
 }

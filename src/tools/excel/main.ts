@@ -1,14 +1,17 @@
 /**
- * `npm run excel [-- --remove]`: builds the add-in and serves it on https://localhost:3000 for trying in Excel. Asks
+ * `npm run excel [-- --remove | --offer-addin IN.xlsx OUT.xlsx]`: builds the add-in and serves it on https://localhost:3000 for trying in Excel. Asks
  * before the computer is made to trust a certificate, and says how that is taken back.
  */
 import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { homedir } from "node:os";
 import { resolve } from "node:path";
 import { createInterface } from "node:readline/promises";
 import { parseArgs } from "node:util";
+import type { ProjectFile } from "../../hosts/excel/manifest/model.ts";
 import { buildAddIn } from "../package/build-add-in.ts";
 import { certificateIn, removeCertificate } from "./certificate.ts";
+import { offerCommand } from "./offer-command.ts";
 import { serveDist } from "./serve-dist.ts";
 import { inWords, trustCommands } from "./trust.ts";
 
@@ -28,14 +31,22 @@ async function agreed(question: string): Promise<boolean> {
 }
 
 async function main(args: string[]): Promise<number> {
+  const root = process.cwd();
   let remove = false;
   try {
-    remove = parseArgs({ args, options: { remove: { type: "boolean" } } }).values.remove === true;
+    const options = { remove: { type: "boolean" }, "offer-addin": { type: "boolean" } } as const;
+    const { values, positionals } = parseArgs({ args, options, allowPositionals: true });
+    remove = values.remove === true;
+    if (values["offer-addin"]) {
+      const project = JSON.parse(readFileSync(resolve(root, "package.json"), "utf8")) as ProjectFile;
+      say(offerCommand(positionals, project, process.env["INIT_CWD"] ?? root));
+      return 0;
+    }
+    if (positionals.length > 0) throw new Error(`npm run excel takes no file by itself; got ${positionals.join(" ")}`);
   } catch (problem) {
     say((problem as Error).message);
     return WRONG_USE;
   }
-  const root = process.cwd();
   const folder = resolve(homedir(), ".bracket-bill");
   if (remove) {
     const commands = trustCommands(process.platform, resolve(folder, "localhost-authority.pem"), homedir());
@@ -64,10 +75,9 @@ async function main(args: string[]): Promise<number> {
   say("Building the add-in, about half a minute");
   await buildAddIn(root);
   await serveDist(resolve(root, "dist"), certificate, PORT);
-  say(`Serving https://localhost:${PORT}; Ctrl+C ends it. To try it, load the manifest below into Excel:`);
-  say("Windows: put it in a shared folder that Excel trusts (File, Options, Trust Center, Trusted Add-in Catalogs).");
-  say("Mac: copy it to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef and start Excel again.");
-  say("Web: Home, Add-ins, More Add-ins, Upload My Add-in.");
+  say(`Serving https://localhost:${PORT}; Ctrl+C ends it. To try it, load the manifest below into Excel.`);
+  say(`How, for web, Windows and Mac, and what to know: https://localhost:${PORT}/install.html`);
+  say("Then open sample-workbooks/first-run.xlsx: it says what is right in this Excel and what is not.");
   process.stdout.write(`${resolve(root, "dist/manifest/bracket-bill.xml")}\n`);
   return 0;
 }

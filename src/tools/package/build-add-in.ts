@@ -1,6 +1,10 @@
 /** Runs webpack with the project's configuration. Throws with the errors where there are any. */
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import webpack from "webpack";
+import type { ProjectFile } from "../../hosts/excel/manifest/model.ts";
+import type { Files } from "../../hosts/install/archive.ts";
+import { FILE_LIST, fileList } from "../../hosts/install/file-list.ts";
 
 export interface BuildOptions {
   /** Where dist will be served; by default the environment variable ORIGIN, else localhost. */
@@ -17,7 +21,20 @@ export async function buildAddIn(root: string, options: BuildOptions = {}): Prom
   });
   await new Promise((closed) => compiler.close(closed));
   if (stats.hasErrors()) throw new Error(stats.toString({ preset: "errors-only" }));
+  // Last, when everything is there: the install page asks for each file by this list.
+  const output = options.output ?? `${root}/dist`;
+  const project = JSON.parse(readFileSync(`${root}/package.json`, "utf8")) as ProjectFile;
+  writeFileSync(`${output}/${FILE_LIST}`, fileList(project, [...filesBelow(output).keys()]));
 }
+
+/** By their paths from the folder. */
+export const filesBelow = (folder: string): Files =>
+  new Map(
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map(({ parentPath, name }) => `${parentPath}/${name}`.replaceAll("\\", "/"))
+      .map((path) => [path.slice(folder.length + 1), readFileSync(path)]),
+  );
 
 /** Said after a build, so that nobody puts files for localhost on a server. */
 export const originNote = (): string =>

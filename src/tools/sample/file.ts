@@ -1,5 +1,6 @@
 /** The sample workbooks as generated files. */
 import { calculatedBytes } from "./calculated.ts";
+import { firstRunModel } from "./first-run/workbook.ts";
 import { partListModel } from "./part-list/workbook.ts";
 import { pricingModel } from "./pricing/workbook.ts";
 import { sampleModel } from "./stage-job/workbook.ts";
@@ -29,6 +30,7 @@ export const STAGE_JOB = sample(
     "Blanks",
     "Cut plan",
     "Buying",
+    "Summary",
     "Route",
     "Times",
     "Set-ups",
@@ -46,7 +48,8 @@ export const PRICING = sample(
   ["Price", "Breaks", "Strip check", "Correction", "Evenness", "Air bends", "One bend", "Every function"],
   () => pricingModel([sampleModel(), partListModel()]),
 );
-export const SAMPLES: readonly Sample[] = [STAGE_JOB, PART_LIST, PRICING];
+export const FIRST_RUN = sample("first-run", ["First run"], firstRunModel);
+export const SAMPLES: readonly Sample[] = [STAGE_JOB, PART_LIST, PRICING, FIRST_RUN];
 /** The one that is shown where none is named. */
 export const SAMPLE_FILE = STAGE_JOB.file;
 

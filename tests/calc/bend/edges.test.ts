@@ -16,6 +16,7 @@ import { estimateSpringback } from "../../../src/calc/bend/springback-estimate.t
 import { bendForce } from "../../../src/calc/bend/tonnage.ts";
 import type { Brake } from "../../../src/calc/bend/tooling.ts";
 import { rankDies } from "../../../src/calc/bend/tools/die-choice.ts";
+import { STATUSES } from "../../../src/calc/finding.ts";
 import { fact } from "../../../src/data/fact.ts";
 import { CURRENT_EDITION } from "../../../src/data/materials/editions.ts";
 import type { Material } from "../../../src/data/materials/material.ts";
@@ -268,7 +269,8 @@ describe("dies in order", () => {
 
   it("the clear ones first, the nearest to eight thicknesses first among them", () => {
     const found = rankDies(line, [die(10), die(36), die(24, 88), die(20), die(28)], brake, undefined, "mm");
-    expect(found.map(({ status }) => status)).toEqual([...found.map(({ status }) => status)].sort());
+    const ranks = found.map(({ status }) => STATUSES.indexOf(status));
+    expect(ranks).toEqual([...ranks].sort());
     expect(found.filter(({ status }) => status === found[0]!.status).map(({ die }) => die.name)[0]).toBe("V28");
     for (const { die, faceRoom, estimate } of found)
       expect(faceRoom).toBeCloseTo(180 - die.angle - 90 - estimate.springback!, 9);

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { blanksNeeded } from "../../../src/calc/cost/blanks-needed.ts";
 import { toCent, upToCent } from "../../../src/calc/cost/cent.ts";
 import { charges } from "../../../src/calc/cost/charges.ts";
-import { labourCost } from "../../../src/calc/cost/labour-cost.ts";
+import { laborCost } from "../../../src/calc/cost/labor-cost.ts";
 import { linePrice } from "../../../src/calc/cost/line-price.ts";
 import { materialByArea } from "../../../src/calc/cost/material-cost.ts";
 import { priceBreaks } from "../../../src/calc/cost/price-breaks.ts";
@@ -55,13 +55,13 @@ describe("parts of a price, by hand", () => {
     expect(materialByArea(10, 200, money(100), 10_000, 0.8)).toBeCloseTo(25, 12);
   });
 
-  it("labour with a second person", () => {
-    expect(labourCost(seconds(1800), money(60), 1, money(35))).toBe(30);
-    expect(labourCost(seconds(1800), money(60), 2, money(35))).toBe(47.5);
+  it("labor with a second person", () => {
+    expect(laborCost(seconds(1800), money(60), 1, money(35))).toBe(30);
+    expect(laborCost(seconds(1800), money(60), 2, money(35))).toBe(47.5);
   });
 
   it("the line is unit price x quantity, and the total the sum of the lines", () => {
-    const cost = { material: money(10), labour: money(4), setUp: money(6), outside: money(3) };
+    const cost = { material: money(10), labor: money(4), setUp: money(6), outside: money(3) };
     const line = linePrice(3, cost, 0.5, { share: 0.2, basis: "margin" });
     // 10 + 4 + 6 + 3 + 5 = 28; 28 / 3 / 0.8 = 11.666..., up to 11.67; x 3 = 35.01
     expect(line).toMatchObject({ overhead: 5, cost: 28, unitPrice: 11.67, price: 35.01 });

@@ -54,7 +54,7 @@ describe("lifting limit", () => {
     ["vertical", { vertical: inch(70.1) }],
     ["travel", { travel: inch(70.1) }],
     ["asymmetry", { asymmetry: degrees(135.1) }],
-    ["lifts_per_minute", { liftsPerMinute: 10.1 }],
+    ["lifts_per_minute", { liftsPerMinute: 15.1 }],
   ])("outside the equation's range %s has no answer", (name, change) => {
     try {
       limit(change);
@@ -66,7 +66,7 @@ describe("lifting limit", () => {
   });
 
   it("says where the equation ends in both units", () => {
-    expect(() => limit({ liftsPerMinute: 99 })).toThrow(/^lifts_per_minute must be at most 10; got 99/);
+    expect(() => limit({ liftsPerMinute: 99 })).toThrow(/^lifts_per_minute must be at most 15; got 99/);
     expect(() => limit({ horizontal: inch(26) })).toThrow(
       "horizontal must be at most 25 in (635 mm), the equation's end; got 26 in",
     );

@@ -1,10 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { instant, SECONDS_PER_DAY, type WorkCalendar } from "../../../src/calc/schedule/calendar.ts";
-import { loadOrder, pilesOf } from "../../../src/calc/schedule/load-order.ts";
 import { Deadline, type Place } from "../../../src/calc/schedule/what-if.ts";
 import { afterWorkingDays } from "../../../src/calc/schedule/working-days.ts";
 import { seconds } from "../../../src/calc/time/seconds.ts";
-import { kilograms } from "../../../src/units/quantity.ts";
 
 const H = 3600;
 const MONDAY = 46083; // 2 March 2026
@@ -69,21 +67,5 @@ describe("a deadline", () => {
       note: "then 1 vendor day",
     });
     expect(deadline(MONDAY + 2, 0).take(task(2), 1)).toMatchObject({ verdict: "breaks it" });
-  });
-});
-
-describe("load-in", () => {
-  it("first needed is last loaded, heavy at the bottom", () => {
-    const part = (area: string, weight: number) => ({ area, weight: kilograms(weight) });
-    const [light, heavy, later] = [part("Deck", 1), part("Deck", 9), part("Truss", 3)];
-    expect(loadOrder([light, heavy, later])).toEqual([later, heavy, light]);
-  });
-
-  it.each([
-    [100, 1, 30, 30, 4],
-    [10, 40, 30, 1, 10],
-    [10, 3, 30, 10, 1],
-  ])("%d pieces of %d kg, piles of %d kg", (quantity, weight, limit, perPile, piles) => {
-    expect(pilesOf(quantity, kilograms(weight), kilograms(limit))).toEqual({ perPile, piles });
   });
 });

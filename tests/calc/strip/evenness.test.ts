@@ -92,6 +92,7 @@ describe("a shop's correction", () => {
     material: "A36",
     regime: "point",
     thickness: mm(3),
+    dieOpening: mm(24),
     tangentRadius: mm(5),
     measuredFraction: 0.44,
     predictedFraction: 0.42,

@@ -61,6 +61,7 @@ const record = (residual: number, deviation: number, more: Partial<StripRecord> 
   material: "A36",
   regime: "point",
   thickness: mm(3),
+  dieOpening: mm(24),
   tangentRadius: mm(4),
   measuredFraction: 0.42 + residual,
   predictedFraction: 0.42,

@@ -2,9 +2,14 @@
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
-import { CALENDAR, MONDAY, range } from "../bill/sample-shop.ts";
+import { MONDAY, range } from "../example/tables.ts";
 
 const H = 1 / 24;
+/** Eight hours a day: sums that are easy to follow. */
+const CALENDAR = range(
+  ["Day", "Start", "End"],
+  ...["Monday", "Tuesday", "Wednesday", "Thursday", "Friday"].map((day) => [day, "7:00", "15:00"]),
+);
 const call = (name: string, ...args: (CellValue | CellMatrix)[]) => shopFunctions.call(name, args);
 const said = (name: string, ...args: (CellValue | CellMatrix)[]): string => {
   const { value } = call(name, ...args);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { type BillLine, isLine } from "../../../src/bill/nouns/line.ts";
 import { currentMaterials } from "../../../src/cells/parameters/read-data.ts";
-import { type BillLine, isLine, readBill } from "../../../src/cells/tables/bill.ts";
+import { readBill } from "../../../src/cells/tables/bill.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 
 const context = () => ({ system: "in" as const, materials: currentMaterials(), material: undefined });
@@ -76,17 +77,25 @@ describe("a bill", () => {
 
 describe("a row that cannot be a part says which cell, and why", () => {
   it.each([
-    ["Material", "cheese", /^bill row 2 column "Material" must be a material of the table; got "cheese"/],
-    ["Material", null, /^bill row 2 column "Material" must be given; got nothing/],
+    [
+      "Material",
+      "cheese",
+      /^line 1 \(row 2 of the range\) column "Material" must be a material of the table; got "cheese"/,
+    ],
+    ["Material", null, /^line 1 \(row 2 of the range\) column "Material" must be given; got nothing/],
     [
       "Thickness",
       -4,
-      /^bill row 2 column "Thickness" must be a thickness of more than 0 and at most 11.81 in \(300 mm\); got -4$/,
+      /^line 1 \(row 2 of the range\) column "Thickness" must be a thickness of more than 0 and at most 11.81 in \(300 mm\); got -4$/,
     ],
     ["Thickness", 46082, /; got 46082; the number is a date/],
     ["Thickness", "1,234", /; got "1,234"; write 1234 or 1.234/],
-    ["Thickness", "99 ga", /^bill row 2 column "Thickness" must be a steel gauge .*; got 99 ga/],
-    ["Quantity", 1.5, /^bill row 2 column "Quantity" must be a whole number from 1 to 1000000; got 1.5/],
+    ["Thickness", "99 ga", /^line 1 \(row 2 of the range\) column "Thickness" must be a steel gauge .*; got 99 ga/],
+    [
+      "Quantity",
+      1.5,
+      /^line 1 \(row 2 of the range\) column "Quantity" must be a whole number from 1 to 1000000; got 1.5/,
+    ],
     ["Quantity", true, /column "Quantity" must be a whole number .*; got TRUE/],
     ["Width", 46082, /column "Width" must be a length of more than 0 and at most .*; got 46082; the number is a date/],
     ["Width", null, /column "Width" must be given, or "Cross flanges"/],

@@ -1,59 +1,26 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { strToU8, zipSync } from "fflate";
-import { afterAll, describe, expect, it } from "vitest";
-import { shopFunctions } from "../../../src/cells/catalogue.ts";
+import { strToU8 } from "fflate";
+import { describe, expect, it } from "vitest";
+import * as invented from "../../../src/cells/example/invented-shop.ts";
 import { check } from "../../../src/hosts/command-line/check.ts";
+import { readCsv } from "../../../src/hosts/command-line/csv.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
+import { PART_JSON } from "../../../src/job/bill-schema.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
-import { BRAKE, DIES, PUNCHES, RATES, SHEAR, WATERJET } from "../../cells/bill/sample-shop.ts";
+import { matrixOf, run, some, testFolder, workbook } from "./shop-book.ts";
 
-const folder = mkdtempSync(join(tmpdir(), "check-"));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
-const file = (name: string, content: Uint8Array | string): string => {
-  writeFileSync(join(folder, name), content);
-  return join(folder, name);
-};
+const file = testFolder();
+const TABLES: readonly CellMatrix[] = [
+  some(invented.BRAKES, "Brake 1"),
+  some(invented.DIES, "V 2"),
+  some(invented.PUNCHES, "Plain"),
+  some(invented.SHEARS, "Shear 1"),
+  matrixOf(invented.WATERJETS),
+  matrixOf(invented.RATES),
+];
+const shop = file("shop.xlsx", workbook(...TABLES));
 
-/** A workbook of one sheet: tables below each other, as plain ranges, inline text and numbers. */
-function workbook(...tables: CellMatrix[]): Uint8Array {
-  const escaped = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
-  const cell = (value: CellValue) =>
-    value === null
-      ? "<c/>"
-      : typeof value === "number"
-        ? `<c><v>${value}</v></c>`
-        : `<c t="inlineStr"><is><t>${escaped(String(value))}</t></is></c>`;
-  const rows = tables.flatMap((table) => [...table, [null]]).map((row) => `<row>${row.map(cell).join("")}</row>`);
-  const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-  const relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-  const package_ = "http://schemas.openxmlformats.org/package/2006";
-  const parts: Record<string, string> = {
-    "[Content_Types].xml": `<Types xmlns="${package_}/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/><Override PartName="/xl/workbook.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"/><Override PartName="/xl/sheet1.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml"/></Types>`,
-    "_rels/.rels": `<Relationships xmlns="${package_}/relationships"><Relationship Id="r1" Type="${relations}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
-    "xl/workbook.xml": `<workbook xmlns="${main}" xmlns:r="${relations}"><sheets><sheet name="Shop" sheetId="1" r:id="r1"/></sheets></workbook>`,
-    "xl/_rels/workbook.xml.rels": `<Relationships xmlns="${package_}/relationships"><Relationship Id="r1" Type="${relations}/worksheet" Target="sheet1.xml"/></Relationships>`,
-    "xl/sheet1.xml": `<worksheet xmlns="${main}"><sheetData>${rows.join("")}</sheetData></worksheet>`,
-  };
-  return zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])));
-}
-const shop = file("shop.xlsx", workbook(BRAKE, DIES, PUNCHES, SHEAR, WATERJET, RATES));
-
-async function run(...args: string[]) {
-  const [out, notes]: [string[], string[]] = [[], []];
-  const exit = await check(args, {
-    functions: shopFunctions,
-    version: "0",
-    interactive: false,
-    input: async () => "",
-    out: (text) => out.push(text),
-    note: (text) => notes.push(text),
-  });
-  return { exit, text: out.join(""), notes: notes.join("") };
-}
 async function parts(csv: Uint8Array | string) {
-  const { exit, text, notes } = await run(file("parts.csv", csv), "--shop", shop, "--json");
+  const { exit, text, notes } = await run(check, file("parts.csv", csv), "--shop", shop, "--json");
   const lines =
     text === ""
       ? []
@@ -61,7 +28,12 @@ async function parts(csv: Uint8Array | string) {
           .trim()
           .split("\n")
           .map((line) => JSON.parse(line));
-  return { exit, notes, found: lines.slice(0, -1), summary: lines.at(-1)?.summary };
+  return {
+    exit,
+    notes,
+    found: lines.slice(0, -1).map((line) => PART_JSON.parse(line)),
+    summary: lines.at(-1)?.summary,
+  };
 }
 
 const HEADER = "Part,Material,Thickness,Quantity,Width,Flanges,Bend angles";
@@ -70,24 +42,25 @@ const GOOD = "A1,A36,1/4,4,3,2; 3,90";
 describe("shop check", () => {
   it("one object a part, then the summary; exit 0 without a stop", async () => {
     const { exit, found, summary } = await parts(`${HEADER}\n${GOOD}\n`);
-    expect(found).toEqual([{ row: 2, part: "A1", verdict: "clear", problems: [] }]);
-    expect(summary).toEqual({ parts: 1, clear: 1, check: 0, stop: 0, unreadable: 0 });
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ row: 2, line: 1, part: "A1", quantity: 4, status: "clear", findings: [] });
+    expect(summary).toEqual({ parts: 1, clear: 1, check: 0, stop: 0 });
     expect(exit).toBe(0);
   });
 
-  it("a stop with its figure, limit, unit and remedy; a row of nonsense; exit 1", async () => {
+  it("a stop with its figure, limit and unit; a row of nonsense; exit 1", async () => {
     const { exit, found, summary } = await parts(`${HEADER}\n${GOOD}\nB,A36,1/4,1,130,2; 3,90\n\nC,cheese,x,1,1,1,\n`);
-    expect(found.map(({ row, verdict }) => [row, verdict])).toEqual([
-      [2, "clear"],
-      [3, "stop"],
-      [5, "unreadable"],
+    expect(found.map(({ row, line, status }) => [row, line, status])).toEqual([
+      [2, 1, "clear"],
+      [3, 2, "stop"],
+      [5, 4, "stop"],
     ]);
-    const bed = found[1].problems.find((problem: { check: string }) => problem.check === "bed length");
-    expect(Object.keys(bed)).toEqual(["check", "severity", "value", "limit", "unit", "message", "remedy"]);
-    expect(bed).toMatchObject({ severity: "stop", value: 130, limit: 120, unit: "in" });
-    expect(found[2].problems).toHaveLength(1);
-    expect(found[2].problems[0].message).toMatch(/^parts row 5 column "Thickness" must be .*; got "x"/);
-    expect(summary).toEqual({ parts: 3, clear: 1, check: 0, stop: 1, unreadable: 1 });
+    const bed = found[1]!.findings.find(({ says }) => says.includes("bed of"));
+    expect(bed).toMatchObject({ about: "room", status: "stop", figure: 130, limit: 120, unit: "in" });
+    expect(found[2]!.findings).toHaveLength(1);
+    expect(found[2]!.findings[0]).toMatchObject({ about: "input", status: "stop", fix: null });
+    expect(found[2]!.findings[0]!.says).toMatch(/^line 4 \(sheet row 5\) column "Thickness" must be .*; got "x"/);
+    expect(summary).toEqual({ parts: 3, clear: 1, check: 0, stop: 2 });
     expect(exit).toBe(1);
   });
 
@@ -103,23 +76,45 @@ describe("shop check", () => {
     ["a line that names the separator", strToU8(`sep=;\r\n${german}`), "A1"],
   ])("%s", async (_, bytes, name) => {
     const { exit, found } = await parts(bytes);
-    // 1200.5 mm is a bend of 47.3 in, and 1250 pieces are no obstacle: the part is read, and it is clear.
-    expect(found).toEqual([{ row: 2, part: name, verdict: "clear", problems: [] }]);
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ row: 2, part: name, quantity: 1250, status: "clear" });
+    expect(found[0]!.flat!.width).toBeCloseTo(1200.5 / 25.4, 9);
     expect(exit).toBe(0);
   });
 
   it.each(["=1+1", "+A", "-B", "@SUM(A1)", '=HYPERLINK("x")'])("%s is data, in and out", async (name) => {
     const csv = `${HEADER}\n"${name.replaceAll('"', '""')}",A36,1/4,4,3,2; 3,90\n`;
-    expect((await parts(csv)).found[0]).toMatchObject({ part: name, verdict: "clear" });
-    const { text } = await run(file("parts.csv", csv), "--shop", shop);
-    expect(text.split("\n")[0]).toBe(`2\t'${name}\tclear\t`);
+    expect((await parts(csv)).found[0]).toMatchObject({ part: name, status: "clear" });
+    const { text } = await run(check, file("parts.csv", csv), "--shop", shop);
+    expect(readCsv(strToU8(text)).rows[1]![0]).toBe(`'${name}`);
+  });
+
+  it("CSV with a header: flat, tons, status and the worst reason with its fix", async () => {
+    const csv = `${HEADER}\n${GOOD}\n"B, long",A36,1/4,1,130,2; 3,90\n`;
+    const { exit, text, notes } = await run(check, file("parts.csv", csv), "--shop", shop);
+    const [header, good, long, ...rest] = readCsv(strToU8(text)).rows;
+    expect(header).toEqual(["part", "row", "flat", "tons", "status", "reason"]);
+    // 2 + 3 in less the deduction of radius 5/16 in, k 0.42: 2 (R + T) - pi/2 (R + k T) (Groover).
+    const flat = 5 - (2 * (0.3125 + 0.25) - (Math.PI / 2) * (0.3125 + 0.42 * 0.25));
+    expect(good!.slice(0, 2)).toEqual(["A1", "2"]);
+    expect(Number(good![2])).toBeCloseTo(flat, 2);
+    // 575 t^2 / V tons a foot at 60 ksi (common practice); A36 has 58 to 80 ksi (ASTM A36).
+    const at60 = ((575 * 0.25 ** 2) / 2) * (3 / 12);
+    expect(Number(good![3])).toBeGreaterThan((at60 * 58) / 60);
+    expect(Number(good![3])).toBeLessThan((at60 * 80) / 60);
+    expect(good!.slice(4)).toEqual(["clear", ""]);
+    expect([long![0], long![1], long![4]]).toEqual(["B, long", "3", "stop"]);
+    expect(long![5]).toMatch(/^Needs about \d+ tons \(.*\); Brake 1 has 150/);
+    expect(rest).toEqual([]);
+    expect(exit).toBe(1);
+    expect(notes).toBe("2 parts: 1 clear, 0 check, 1 stop\n");
   });
 
   it("the workbook's own materials are laid over the built-in ones, and a wrong cell among them is refused", async () => {
     const own = (density: CellValue) =>
       file(
         "own.xlsx",
-        workbook(BRAKE, DIES, PUNCHES, SHEAR, WATERJET, RATES, [
+        workbook(...TABLES, [
           [
             "Material",
             "Density (lb/in^3)",
@@ -135,35 +130,41 @@ describe("shop check", () => {
         ]),
       );
     const csv = file("own.csv", `${HEADER}\n${GOOD}\n${GOOD.replace("A36", "Shop plate")}\n`);
-    const { text } = await run(csv, "--shop", own(0.284), "--json");
-    const [a36, plate] = text.split("\n").map((line) => (line ? JSON.parse(line) : {}));
-    // The shop's own five thicknesses, 1.25 in, where the built-in table lets the same part pass.
-    expect(a36.problems).toContainEqual(expect.objectContaining({ check: "radius", limit: 1.25 }));
-    // Known to the shop alone, it is still judged: stronger than the steel the shear is rated for.
-    expect(plate.problems).toEqual([expect.objectContaining({ check: "shear rating", severity: "check" })]);
-    const refused = await run(csv, "--shop", own("heavy"), "--json");
+    const { text } = await run(check, csv, "--shop", own(0.284), "--json");
+    const [a36, plate] = text
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    // The shop's own three thicknesses, 0.75 in, where the built-in table lets the same part pass.
+    expect(a36.findings).toContainEqual(expect.objectContaining({ about: "radius", limit: 0.75 }));
+    // Known to the shop alone, it is weighed with the shop's own density: flat x 3 x 1/4 in.
+    expect(plate.weight).toBeCloseTo(plate.flat.length * 3 * 0.25 * 0.284, 9);
+    const refused = await run(check, csv, "--shop", own("heavy"), "--json");
     expect(refused).toMatchObject({ exit: 2, text: "" });
-    expect(refused.notes).toMatch(/^materials row 3 column "density" must be .*; got "heavy"/);
+    expect(refused.notes).toMatch(/materials row 3 column "density" must be .*; got "heavy"/);
   });
 
   it("a tolerance against the shop's own spreads", async () => {
     const { found } = await parts(`${HEADER},Tolerance\n${GOOD},0.1\n${GOOD},0.06\n${GOOD},0.01\n`);
-    // By hand: edge 1/32, one bend 0.01, 0.5 degrees on 3 in 0.0262: 0.0674 at worst, 0.042 as a rule.
-    expect(found.map(({ verdict }) => verdict)).toEqual(["clear", "check", "stop"]);
-    expect(found[1].problems[0]).toMatchObject({ check: "tolerance", limit: 0.06 });
-    expect(found[1].problems[0].value).toBeCloseTo(0.03125 + 0.01 + 3 * Math.tan(Math.PI / 360), 9);
+    // By hand: edge 1/32, one bend 0.012, 0.75 degrees on 3 in 0.0393: 0.0825 at worst, about 0.051 as a rule.
+    expect(found.map(({ status }) => status)).toEqual(["clear", "check", "stop"]);
+    const [finding] = found[1]!.findings;
+    expect(finding).toMatchObject({ about: "tolerance", limit: 0.06, unit: "in" });
+    expect(finding!.figure).toBeCloseTo(Math.hypot(0.03125, 0.012, 3 * Math.tan((0.75 * Math.PI) / 180)), 3);
   });
 
   it("a hole beside the bend, told by its distance alone", async () => {
     const { found } = await parts(`${HEADER},Hole distance\n${GOOD},0.2\n${GOOD},2\n`);
-    expect(found.map(({ verdict }) => verdict)).toEqual(["stop", "clear"]);
-    expect(found[0].problems[0]).toMatchObject({ check: "hole", value: 0.2, unit: "in" });
+    expect(found.map(({ status }) => status)).toEqual(["stop", "clear"]);
+    expect(found[0]!.findings[0]).toMatchObject({ about: "hole", figure: 0.2, unit: "in" });
+    // Drilled after bending it is safe: that is the least change there is on one die.
+    expect(found[0]!.findings[0]!.fix).toEqual({ says: "drill the hole after bending", reaches: "clear" });
   });
 
   it("too thick for the shear goes to the waterjet and is no stop", async () => {
-    const { found } = await parts(`${HEADER}\nT,A36,3/8,1,12,6; 6,90\n`);
-    const rating = found[0].problems.find((problem: { check: string }) => problem.check === "shear rating");
-    expect(rating).toMatchObject({ severity: "check", remedy: "Cut it on the waterjet Jet A." });
+    const { found } = await parts(`${HEADER}\nT,A36,3/8,1,12,6,\n`);
+    expect(found[0]).toMatchObject({ status: "clear", cut_on: "waterjet", findings: [] });
+    expect(found[0]!.notes.join()).toMatch(/Shear 1 takes .*: waterjet\./);
   });
 });
 
@@ -173,7 +174,7 @@ describe("shop check refuses", () => {
     ["no shop", ["parts.csv"]],
     ["an unknown option", ["parts.csv", "--shop", shop, "--loud"]],
   ])("%s: exit 64 by the caller", async (_, args) => {
-    await expect(run(...args)).rejects.toBeInstanceOf(UsageError);
+    await expect(run(check, ...args)).rejects.toBeInstanceOf(UsageError);
   });
 
   it.each([
@@ -184,11 +185,11 @@ describe("shop check refuses", () => {
     [
       "a shop without dies",
       `${HEADER}\n${GOOD}\n`,
-      file("brake.xlsx", workbook(BRAKE)),
-      /die table whose header has "Die"/,
+      file("brake.xlsx", workbook(TABLES[0]!)),
+      /dies must be a table whose header has "Die"/,
     ],
   ])("%s: exit 2, nothing on standard output", async (_, csv, book, message) => {
-    const { exit, text, notes } = await run(file("parts.csv", csv), "--shop", book, "--json");
+    const { exit, text, notes } = await run(check, file("parts.csv", csv), "--shop", book, "--json");
     expect([exit, text]).toEqual([2, ""]);
     expect(notes).toMatch(message);
   });

@@ -1,5 +1,14 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "esbuild";
@@ -134,6 +143,39 @@ describe("shop recalc", () => {
     expect(valueIn("out/a.xlsx")).toBe(3);
     expect(valueIn("out/deep/b.xlsm")).toBe(5);
     expect(existsSync(join(folder, "out", "bad.xlsx"))).toBe(false);
+  });
+
+  test("a folder of links is not followed out of the tree, a link to a file within it is", () => {
+    const before = sheet("A1*4", "<v>1</v>");
+    mkdirSync(join(folder, "tree"));
+    mkdirSync(join(folder, "outside"));
+    for (const name of ["tree/a.xlsx", "outside/b.xlsx"]) put(name, before);
+    symlinkSync("../outside", join(folder, "tree", "away"));
+    symlinkSync("../outside/b.xlsx", join(folder, "tree", "b.xlsx"));
+    symlinkSync("a.xlsx", join(folder, "tree", "c.xlsx"));
+    const { out } = shop(["recalc", "tree", "--verify", "--json"]);
+    expect(JSON.parse(out).files.map((file: { in: string }) => file.in)).toEqual(["tree/a.xlsx", "tree/c.xlsx"]);
+  });
+
+  test("OUT that is a device is refused, and the exit code says so", () => {
+    const { code, out } = shop(["recalc", put("in.xlsx", sheet("A1*4", "<v>1</v>")), "/dev/null", "--json"]);
+    expect(code).toBe(2);
+    expect(JSON.parse(out).files[0].refused).toEqual({
+      reason: "unwritable",
+      message: "/dev/null must be a file; got a device",
+    });
+  });
+
+  test("a report that cannot be written is a fault of the disk, not of the program", () => {
+    const { code, err } = shop([
+      "recalc",
+      put("in.xlsx", sheet("A1*4", "<v>1</v>")),
+      "out.xlsx",
+      "--report",
+      "no/r.json",
+    ]);
+    expect(code).toBe(2);
+    expect(err).toContain("no/r.json must be in a folder that exists; got none there; make the folder first");
   });
 
   test("a file that takes too long is named, and the next one still runs", () => {

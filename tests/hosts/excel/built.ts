@@ -22,7 +22,11 @@ const unminimized: webpack.WebpackPluginInstance = {
 
 export async function builtAddIn(
   name: string,
-  { replace = [], released = false }: { replace?: readonly Replacement[]; released?: boolean } = {},
+  {
+    replace = [],
+    released = false,
+    origin,
+  }: { replace?: readonly Replacement[]; released?: boolean; origin?: string } = {},
 ): Promise<string> {
   const output = resolve(root, `.build/test-addin-${name}`);
   const plugins = replace.map((one, i) => {
@@ -34,6 +38,10 @@ export async function builtAddIn(
     const request = new RegExp(`/${one.file.split("/").at(-1)!.replaceAll(".", "\\.")}$`);
     return new webpack.NormalModuleReplacementPlugin(request, substitute);
   });
-  await buildAddIn(root, { output, plugins: released ? plugins : [...plugins, unminimized] });
+  await buildAddIn(root, {
+    ...(origin && { origin }),
+    output,
+    plugins: released ? plugins : [...plugins, unminimized],
+  });
   return output;
 }

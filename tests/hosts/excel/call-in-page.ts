@@ -1,6 +1,7 @@
 /** Calls a registered function as Excel does: every argument a block or null, the invocation behind the last one. */
 import type { Page } from "playwright-core";
 import type { Argument } from "../../../src/cells/call/call.ts";
+import { functionId } from "../../../src/hosts/excel/function-id.ts";
 
 export interface PageError {
   readonly error: { readonly code: string; readonly message?: string };
@@ -34,5 +35,5 @@ export const callInPage = (page: Page, name: string, given: readonly Argument[],
         throw problem;
       }
     },
-    [name, given, count] as const,
+    [functionId(name), given, count] as const,
   );

@@ -19,7 +19,7 @@ function plain(answer: unknown): CellValue | CellMatrix {
   return Array.isArray(value) && value.length === 1 && value[0]!.length === 1 ? value[0]![0]! : value;
 }
 
-function isSame(answer: CellValue | CellMatrix, { expected, tolerance }: KnownAnswer): boolean {
+export function isSame(answer: CellValue | CellMatrix, { expected, tolerance }: KnownAnswer): boolean {
   if (typeof answer !== "number" || typeof expected !== "number")
     return isCellError(answer) ? isCellError(expected) && answer.code === expected.code : answer === expected;
   return Math.abs(answer - expected) <= Math.max(tolerance, 1e-9 * Math.abs(expected));

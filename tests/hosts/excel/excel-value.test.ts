@@ -40,6 +40,7 @@ describe("what Excel passes", () => {
         [3, null],
       ],
     ],
+    ["a currency as another build words it", { type: "Double", primitive: 12.5 }, 12.5],
     ["a currency, which carries its number", { type: "FormattedNumber", basicValue: 12.5 }, 12.5],
   ])("%s", (_, given, read) => expect(fromExcel(given)).toEqual(read));
 
@@ -87,8 +88,9 @@ describe("what Excel gets back", () => {
 
   it("only #VALUE! and #N/A carry a text; a code that functions cannot return becomes #VALUE! that names it", () => {
     expect(toExcel([[new CellError("#DIV/0!", "lost")]], true, maker)).toEqual([[new ErrorStandIn("#DIV/0!")]]);
-    expect(toExcel([[new CellError("#SPILL!")]], true, maker)).toEqual([
-      [new ErrorStandIn("#VALUE!", "argument must be free of errors; got #SPILL!")],
-    ]);
+    for (const code of ["#SPILL!", "#NAME?", "#REF!"] as const)
+      expect(toExcel([[new CellError(code)]], true, maker)).toEqual([
+        [new ErrorStandIn("#VALUE!", `argument must be free of errors; got ${code}`)],
+      ]);
   });
 });

@@ -6,6 +6,7 @@ import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
+import { functionId } from "../../../src/hosts/excel/function-id.ts";
 import type { CellError } from "../../../src/units/cell.ts";
 import { launchedBrowser } from "./browser.ts";
 import { builtAddIn } from "./built.ts";
@@ -119,11 +120,11 @@ describe("the built bundle", () => {
       associate: (id: string, run: () => unknown) => associated.set(id, run),
     };
     runInNewContext(readFileSync(`${opened["good"]!.folder}/functions.js`, "utf8"), { CustomFunctions });
-    expect([...associated.keys()].sort()).toEqual(RECORDS.map(({ name }) => name).sort());
+    expect([...associated.keys()].sort()).toEqual(RECORDS.map(({ name }) => functionId(name)).sort());
     // Arrays of the other context have another prototype: compared as text.
-    expect(JSON.stringify(associated.get("BEND.SETBACK")!([[0.04]], [[0.16]], [[90]], null, {}))).toBe("[[0.2]]");
+    expect(JSON.stringify(associated.get("BEND_SETBACK")!([[0.04]], [[0.16]], [[90]], null, {}))).toBe("[[0.2]]");
     // A long calculation is not even in the file, and says so.
-    expect(() => associated.get("BEND.ORDER")!(...Array(9).fill([[1]]))).toThrow(/^runtime must be /);
+    expect(() => associated.get("BEND_ORDER")!(...Array(9).fill([[1]]))).toThrow(/^runtime must be /);
   });
 
   it("weighs at most 60 KB gzip, 120 KB with the page", () => {

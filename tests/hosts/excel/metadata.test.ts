@@ -1,8 +1,12 @@
 /** functions.json: the rules of Microsoft's reference of custom function metadata, beyond those of the schema. */
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { RECORDS } from "../../../src/cells/catalogue.ts";
+import { NAMESPACE, RECORDS } from "../../../src/cells/catalogue.ts";
 import { publicName } from "../../../src/cells/record/record.ts";
 import { functionMetadata, functionsJson } from "../../../src/hosts/excel/metadata.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
+import { storedFormula } from "../../../src/tools/sample/building/formulas.ts";
+import { SAMPLES } from "../../../src/tools/sample/file.ts";
 
 const GUIDE = "https://localhost:3000/taskpane.html";
 const metadata = functionsJson(RECORDS, GUIDE);
@@ -10,15 +14,27 @@ const metadata = functionsJson(RECORDS, GUIDE);
 describe("functions.json", () => {
   it("lets error cells in and holds every record once", () => {
     expect(metadata.allowErrorForDataTypeAny).toBe(true);
-    expect(metadata.functions.map(({ id }) => id)).toEqual(RECORDS.map(({ name }) => name));
+    expect(metadata.functions.map(({ name }) => name)).toEqual(RECORDS.map(({ name }) => name));
     expect(new Set(metadata.functions.map(({ id }) => id.toUpperCase())).size).toBe(RECORDS.length);
+  });
+
+  it("has ids that are stored as the samples store every call of theirs", () => {
+    const stored = new Set(metadata.functions.map(({ id }) => `_xldudf_${NAMESPACE}_${id}`));
+    const held = SAMPLES.flatMap(({ file }) =>
+      readWorkbook(new Uint8Array(readFileSync(file))).sheets.flatMap(({ formulas }) =>
+        formulas.flatMap(({ text }) => text.match(/_xldudf_\w+(?=\()/g) ?? []),
+      ),
+    );
+    expect(held.length).toBeGreaterThan(50);
+    expect([...new Set(held)].filter((call) => !stored.has(call))).toEqual([]);
   });
 
   it("stays well under 1 MB", () => expect(JSON.stringify(metadata).length).toBeLessThan(500_000));
 
   it.each(metadata.functions.map((one) => [one.name, one] as const))("%s is within Excel's limits", (name, one) => {
-    expect(one.id).toBe(name);
+    expect(one.id).toMatch(/^[A-Z][A-Z0-9_]{2,63}$/);
     expect(name).toMatch(/^[A-Z][A-Z0-9_.]{2,63}$/);
+    expect(`_xldudf_${NAMESPACE}_${one.id}`).toBe(storedFormula(`=${NAMESPACE}.${name}()`).replace("()", ""));
     expect(one.description.length).toBeLessThanOrEqual(1024);
     expect(one.parameters.length).toBeLessThanOrEqual(128);
     for (const { description, type, dimensionality } of one.parameters) {
@@ -36,7 +52,7 @@ describe("functions.json", () => {
   });
 
   it("says units and defaults in words", () => {
-    const { description, parameters } = metadata.functions.find(({ id }) => id === "BEND.SETBACK")!;
+    const { description, parameters } = metadata.functions.find(({ id }) => id === "BEND_SETBACK")!;
     expect(description).toMatch(/Answers in or mm\.$/);
     expect(parameters[0]!.description).toMatch(/\(in or mm\)$/);
     expect(parameters.at(-1)!.description).toMatch(/Default "in"$/);

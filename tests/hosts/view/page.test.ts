@@ -4,6 +4,8 @@ import { gzipSync } from "node:zlib";
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { Session } from "../../../src/hosts/view/session.ts";
+import { trade } from "../../../src/hosts/view/trade.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { pageFiles } from "../../../src/tools/view/page-files.ts";
 import { launchedBrowser } from "../excel/browser.ts";
@@ -48,20 +50,28 @@ const figure = (page: Page, name: string) =>
   page.locator(`#line dt:text-is("${name}") + dd`).textContent({ timeout: 10_000 });
 const status = (page: Page) => page.locator("#line .status").textContent();
 
+/** The status of the bill's first line as its plan says it, with the thickness as it is or typed anew. */
+function planned(thickness?: string): string {
+  const session = new Session(SAMPLE, trade);
+  const sheet = session.firstSheet();
+  if (thickness !== undefined) session.edit({ sheet, row: 4, column: 4, typed: thickness });
+  return session.look({ sheet, row: 4, column: 0 }).report!.status;
+}
+
 describe("a bill without Excel", () => {
   it("an edited thickness changes flat, tons and status at once, beside the grid and on the sheet of answers", () =>
     visit("edited", {}, async ({ page }) => {
       await cell(page, "A", 5).click();
-      await soon(() => status(page)).toContain("clear");
+      await soon(() => status(page)).toContain(planned().toUpperCase());
       const before = [await figure(page, "Flat"), await figure(page, "Force")];
       await type(page, "E", 5, "1/4");
-      await soon(() => status(page)).toContain("check");
-      expect(await figure(page, "Thickness")).toBe("0.25 in");
+      await soon(() => figure(page, "Thickness")).toBe("0.25 in");
+      expect(await status(page)).toContain(planned("1/4").toUpperCase());
       const after = [await figure(page, "Flat"), await figure(page, "Force")];
       expect(after[0]).not.toBe(before[0]);
       expect(after[1]).not.toBe(before[1]);
       await page.getByRole("tab", { name: "Answers" }).click();
-      await soon(() => cell(page, "G", 9).textContent()).toBe(Number.parseFloat(after[0]!).toFixed(3));
+      await soon(() => cell(page, "F", 9).textContent()).toBe(Number.parseFloat(after[0]!).toFixed(3));
       await cell(page, "A", 9).click();
       await soon(() => page.locator("#line h2").textContent()).toBe("DF-01");
     }));
@@ -69,14 +79,15 @@ describe("a bill without Excel", () => {
   it("a wrong entry shows its sentence on the cell and above the grid", () =>
     visit("wrong", {}, async ({ page }) => {
       await type(page, "D", 5, "steel");
-      await soon(() => status(page)).toContain("unreadable");
+      await soon(() => status(page)).toContain("STOP");
       await soon(() => page.locator("#line .sentence").first().textContent()).toMatch(/must be .*; got "steel"/);
       await page.getByRole("tab", { name: "Answers" }).click();
-      const flat = cell(page, "G", 9);
-      await soon(() => flat.textContent()).toMatch(/^#.* material must be .*; got "steel"/);
-      await flat.click();
-      await soon(() => page.getByRole("alert").textContent()).toMatch(/material must be/);
-      expect(await cell(page, "G", 10).textContent()).toMatch(/^\d/); // the other lines are right as before
+      await soon(() => cell(page, "M", 9).textContent()).toBe("stop");
+      const sentence = cell(page, "N", 9);
+      await soon(() => sentence.textContent()).toMatch(/"Material" must be .*; got "steel"/);
+      await sentence.click();
+      await soon(() => page.locator("#content").textContent()).toMatch(/"Material" must be/);
+      expect(await cell(page, "F", 10).textContent()).toMatch(/^\d/); // the other lines are right as before
     }));
 
   it("a calculated cell and a table's header are not typed over, and say why", () =>
@@ -85,7 +96,7 @@ describe("a bill without Excel", () => {
       await soon(() => page.getByRole("alert").textContent()).toContain("header of the table Parts");
       await page.getByRole("tab", { name: "Answers" }).click();
       await cell(page, "G", 10).dblclick();
-      await soon(() => page.getByRole("alert").textContent()).toContain("filled by the formula in G9");
+      await soon(() => page.getByRole("alert").textContent()).toContain("filled by the formula in A9");
       await soon(() => page.locator(".tabulator-editing").count()).toBe(0);
     }));
 
@@ -191,7 +202,7 @@ describe("the look", () => {
       await cell(page, "A", 12).click();
       await soon(() => page.locator("#line svg").count()).toBe(3);
       await page.evaluate(() => {
-        document.querySelector<HTMLElement>(".sentence")!.style.width = "500px";
+        document.querySelector<HTMLElement>(".sentence, .note")!.style.width = "500px";
         document.querySelector<HTMLElement>("#line dl")!.style.marginTop = "-40px";
       });
       expect(await clipped(page)).not.toEqual([]);

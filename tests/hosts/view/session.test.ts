@@ -5,6 +5,9 @@ import { grownTable } from "../../../src/hosts/view/grown-table.ts";
 import { Session } from "../../../src/hosts/view/session.ts";
 import { trade } from "../../../src/hosts/view/trade.ts";
 import { asTyped, typedValue } from "../../../src/hosts/view/typed-value.ts";
+import { jobPlan } from "../../../src/job/job-plan.ts";
+import { bookOf } from "../../../src/job/workbook-book.ts";
+import { lineReport } from "../../../src/papers/line-report.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
@@ -60,14 +63,16 @@ describe("a session", () => {
     const views = session.views();
     expect(views[session.firstSheet()]!.name).toBe("Parts");
     const answers = views[sheetNamed(session, "Answers")]!;
-    expect(answers.cells[8]![6]).toEqual({ text: "4.647", kind: "number" });
+    const flat = answers.cells[7]!.findIndex((cell) => cell?.text.startsWith("Flat length"));
+    expect(answers.cells[8]![flat]).toEqual({ text: "4.647", kind: "number" });
     expect(session.notes()).toEqual([]);
   });
 
   it("changes nothing where it refuses, and the file stays the same bytes", () => {
     const session = new Session(SAMPLE, trade);
     const sheet = sheetNamed(session, "Answers");
-    expect(() => session.edit({ sheet, row: 8, column: 6, typed: "1" })).toThrow(/formulas are changed in Excel/);
+    expect(() => session.edit({ sheet, row: 8, column: 0, typed: "1" })).toThrow(/formulas are changed in Excel/);
+    expect(() => session.edit({ sheet, row: 8, column: 6, typed: "1" })).toThrow(/filled by the formula in A9/);
     expect(() => session.edit({ sheet: sheetNamed(session, "Parts"), row: 3, column: 0, typed: "x" })).toThrow(
       /header/,
     );
@@ -82,9 +87,14 @@ describe("a session", () => {
     line.forEach((typed, column) => {
       if (typed !== null) session.edit({ sheet, row: below, column, typed });
     });
-    expect(session.look({ sheet, row: below, column: 0 }).report).toMatchObject({ part: "NEW-1", status: "clear" });
+    const { report } = session.look({ sheet, row: below, column: 0 });
     const bytes = session.save();
     const again = readWorkbook(bytes);
+    const { plan } = jobPlan(bookOf(again))!;
+    expect(report).toEqual(lineReport(plan.lines.at(-1)!, plan));
+    // 2 x 3 in of 3/16 A36 on a 1-1/2 in die, as the other angles of the deck: nothing stops it.
+    expect(report).toMatchObject({ part: "NEW-1", plan: plan.number });
+    expect(report!.status).not.toBe("stop");
     expect(again.tables.find(({ name }) => name === "Parts")!.bottom).toBe(below);
     // Every other table is as it was.
     const bottoms = (workbook: ReturnType<typeof readWorkbook>) =>
@@ -122,16 +132,32 @@ describe("a session", () => {
     expect(grownTable(workbook, at)).toBeUndefined();
   });
 
+  it("every line's report is the plan's, after an edit that of another plan", () => {
+    const session = new Session(SAMPLE, trade);
+    const sheet = sheetNamed(session, "Parts");
+    const planNow = () => jobPlan(bookOf(readWorkbook(session.save())))!.plan;
+    const before = planNow();
+    before.lines.forEach((line, i) => {
+      expect(session.look({ sheet, row: 4 + i, column: 0 }).report).toEqual(lineReport(line, before));
+    });
+    session.edit({ sheet, row: 4, column: 4, typed: "1/4" });
+    const { report } = session.look({ sheet, row: 4, column: 0 });
+    const after = planNow();
+    expect(after.number).not.toBe(before.number);
+    expect(report).toEqual(lineReport(after.lines[0]!, after));
+  }, 60_000);
+
   it("an edit taken back gives the answers there were", () => {
     const session = new Session(SAMPLE, trade);
     const sheet = sheetNamed(session, "Parts");
-    const there = session.edit({ sheet, row: 4, column: 4, typed: "1/4" });
-    const back = session.edit({ sheet, row: 4, column: 4, typed: "3/16" });
+    session.finish(); // what was put off when the file was opened
+    const there = [...session.edit({ sheet, row: 4, column: 4, typed: "1/4" }), ...session.finish()];
+    const back = [...session.edit({ sheet, row: 4, column: 4, typed: "3/16" }), ...session.finish()];
     expect(there.length).toBeGreaterThan(4);
     expect(back.map(({ sheet, row, column }) => [sheet, row, column])).toEqual(
       there.map(({ sheet, row, column }) => [sheet, row, column]),
     );
     const before = new Session(SAMPLE, trade).views();
-    for (const { sheet, row, column, cell } of back) expect(cell).toEqual(before[sheet]!.cells[row]![column] ?? null);
+    for (const { sheet, row, column, cell } of back) expect(cell).toEqual(before[sheet]!.cells[row]?.[column] ?? null);
   });
 });

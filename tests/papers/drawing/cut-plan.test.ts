@@ -7,7 +7,7 @@ import { blank, limits, sheet } from "../../calc/cutting/bills.ts";
 
 const { blanks, stock, limits: shear } = shopBill(5);
 const PLAN = planCuts(blanks, stock, shear, { units: 5_000_000 });
-const DRAWN = PLAN.patterns.map((pattern) => ({ pattern, svg: drawPattern(pattern, PLAN.cuts, "in") }));
+const DRAWN = PLAN.patterns.map((pattern) => ({ pattern, svg: drawPattern(pattern, PLAN.cuts, pattern.stock, "in") }));
 
 const numbers = (svg: string, name: string) =>
   [...svg.matchAll(new RegExp(`<${name} ([^>]*)`, "g"))].map(([, attributes]) =>
@@ -21,7 +21,7 @@ describe("a pattern of the cut plan", () => {
     limits({ leastRemnant: 100 }),
     { units: 1_000_000 },
   );
-  const svg = drawPattern(plan.patterns[0]!, plan.cuts, "mm");
+  const svg = drawPattern(plan.patterns[0]!, plan.cuts, "s<1>", "mm");
 
   test("escapes what people typed", () => {
     expect(svg).toContain("&lt;b &amp; &quot;c&quot;&gt;");
@@ -34,8 +34,8 @@ describe("a pattern of the cut plan", () => {
       [`${width}x${height}`].some((size) => size === "300x200" || size === "200x300"),
     );
     expect(box).toBeDefined();
-    expect(svg).toMatch(/<title>Pattern 1: 1 x s&lt;1&gt;, 1000 mm x 500 mm<\/title>/);
-    expect(DRAWN[0]!.svg).toMatch(/<title>Pattern 1: \d+ x \d+x\d+, (96|120) in x (48|60) in<\/title>/);
+    expect(svg).toMatch(/<title>Pattern 1: cut 1 sheet of s&lt;1&gt;, 1000 mm x 500 mm<\/title>/);
+    expect(DRAWN[0]!.svg).toMatch(/<title>Pattern 1: cut \d+ sheets? of \d+x\d+, (96|120) in x (48|60) in<\/title>/);
   });
 
   test("numbers every cut, in no colour but the page's own", () => {

@@ -15,14 +15,24 @@ describe("the flat", () => {
   const svg = drawFlat(BRACKET, mm(101.6), "in", { name: "B1", grain: "across" });
   it("says length, width, bend line, direction, gauge edge and grain to a reader who cannot see it", () => {
     expect(svg).toContain("Flat 4.531 in by 4 in.");
-    expect(svg).toContain("Bend lines at 1.7655 in (up 90 degrees) from the first edge.");
-    expect(svg).toContain("The first edge goes to the gauge. Bend lines across the grain.");
+    expect(svg).toContain("Bend lines at 1.7655 in (up 90 degrees) from edge 1.");
+    expect(svg).toContain("Edge 1 goes to the gauge first. Bend lines across the grain.");
   });
   it("tells a bend down from a bend up by the stroke, not by colour", () => {
     const down = { ...BRACKET, bends: [{ ...BRACKET.bends[0]!, angle: degrees(-90) }] };
     const dashes = (drawing: string) => /stroke-dasharray="([^"]+)"/.exec(drawing)?.[1];
     expect(dashes(drawFlat(down, mm(101.6), "in"))).not.toBe(dashes(svg));
     expect(svg).not.toMatch(/(fill|stroke)="(?!none|currentColor)[^"]*"/);
+  });
+});
+
+describe("the flat of a plate", () => {
+  const plate = { thickness: mm(6.35), flanges: [mm(203.2)], bends: [] };
+  it("is its outline alone: no bend line, no gauge", () => {
+    const svg = drawFlat(plate, mm(101.6), "in", { name: "P1", grain: "along" });
+    expect(svg).toContain("Flat 8 in by 4 in. No bends. Grain along its width.");
+    expect(svg).not.toContain("gauge");
+    expect(svg).not.toContain("stroke-dasharray");
   });
 });
 

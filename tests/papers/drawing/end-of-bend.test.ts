@@ -12,7 +12,7 @@ const part = (second = 40) => ({
   // r 2.5, t 2: setback 4.5, allowance (2.5 + 0.42 t) pi / 2 = 5.247; deduction 9 - 5.247.
   bends: [{ angle: degrees(90), insideRadius: mm(2.5), deduction: mm(9 - (2.5 + 0.84) * (Math.PI / 2)) }],
 });
-const drawn = (second?: number, plain = true, springback = 2) =>
+const drawn = (second?: number, isPlain = true, springback = 2, obstacle?: string) =>
   drawEndOfBend(
     {
       part: part(second),
@@ -21,7 +21,8 @@ const drawn = (second?: number, plain = true, springback = 2) =>
       hit: { bend: 1, gaugedEnd: "first" },
       springback: degrees(springback),
       name: "X",
-      plain,
+      isPlain,
+      obstacle,
     },
     "mm",
   );
@@ -72,6 +73,12 @@ describe("the end of a bend", () => {
     expect(description).toMatch(/bend 1 to 90°, under load 92°; least gap above the sheet [\d.]+ mm/);
     expect(description).toContain("tools drawn plain");
     expect(drawn(40, false)).not.toContain("tools drawn plain");
+  });
+
+  it("says what the plan found in the way, and then no gap", () => {
+    const description = /<desc>(.*?)<\/desc>/.exec(drawn(40, true, 2, "flange 1 meets the punch"))![1]!;
+    expect(description).toContain("flange 1 meets the punch");
+    expect(description).not.toContain("least gap");
   });
 
   it("the least gap is the distance of its own two ends", () => {

@@ -35,7 +35,20 @@ describe("a workbook of one cell", () => {
   test("a sum that cancels is zero only as the last operation", () => {
     expect(evaluate("=0.5-0.4-0.1").value).toBe(0);
     expect(evaluate("=1*(0.5-0.4-0.1)").value).not.toBe(0);
+    expect(evaluate("=(4/3-1)*3-1").value).toBe(0);
+    expect(evaluate("=((4/3-1)*3-1)").value).toBe(-(2 ** -52));
   });
+});
+
+// Recalled from published experiments with Excel (memory).
+test.each([
+  ["1E+14", "100000000000000"],
+  ["1E+15", "1E+15"],
+  ["1234567890123450", "1234567890123450"],
+  ["2^64", "18446744073709600000"],
+  ["1E+20", "1E+20"],
+])("%s joined to a text is %s", (number, text) => {
+  expect(evaluate(`=${number}&""`).value).toBe(text);
 });
 
 describe("custom functions", () => {

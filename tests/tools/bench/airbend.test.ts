@@ -6,10 +6,21 @@ import reference from "../../reference/fe-cases.json" with { type: "json" };
 const caseI = reference.cases.find((c) => c.id === "I")!;
 
 describe("one case of bench:airbend", () => {
-  it("gives regime, model, errors as model minus reference and the time of a solve", () => {
+  it("gives regime, nearest compared case, model, errors as model minus reference and the time of a solve", () => {
     const answer = answerCase(caseI);
     if (!answer.ok) throw new Error(answer.message);
-    expect(Object.keys(answer)).toEqual(["id", "ok", "regime", "model", "error", "solve_ms"]);
+    expect(Object.keys(answer)).toEqual([
+      "id",
+      "ok",
+      "regime",
+      "inside",
+      "distance",
+      "nearest",
+      "model",
+      "error",
+      "solve_ms",
+    ]);
+    expect(answer).toMatchObject({ inside: true, nearest: "finite elements I" });
     expect(answer.regime).toBe("wrapped");
     expect(Object.keys(answer.error)).toEqual([...ERRORS]);
     const { model, error } = answer;

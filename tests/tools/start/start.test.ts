@@ -38,7 +38,7 @@ const start = (args: string[], options: { cwd?: string; input?: string; env?: ob
     ...options,
     env: { ...env, ...options.env } as NodeJS.ProcessEnv,
   });
-const source = (name: string) => join(root, "src/sheet/command-line", name);
+const source = (name: string) => join(root, "src/hosts/command-line", name);
 
 beforeAll(() => {
   root = realpathSync(mkdtempSync(join(tmpdir(), "starter-")));

@@ -1,68 +1,57 @@
-import type { Newtons, NewtonsPerMillimetre } from "../../../units/quantity.ts";
-import { show, showForce } from "../../../units/show.ts";
-import type { UnitSystem } from "../../../units/system.ts";
+import { BEAM_LEAST_IN, ENDS_CHECK, ENDS_STOP, EXPECTED_CHECK, TOOL_WORST_STOP } from "../../../data/thresholds.ts";
+import { atMost } from "../../../units/nearly.ts";
+import type { NewtonsPerMillimetre } from "../../../units/quantity.ts";
+import { MM_PER_INCH } from "../../../units/system.ts";
 import type { Working } from "../../../units/working.ts";
-import type { Problem } from "../../problem.ts";
+import type { Finding, Severity, Subject } from "../../finding.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
 import { lineLoadLimit } from "../line-load.ts";
 import type { BendLine, Setup } from "./line.ts";
 
-/** Three verdicts: within; worst case over ("check"); over ("stop"). Against the rating, the beam, punch and die. */
-export function forceProblems(
-  line: BendLine,
-  { brake, die, punch }: Setup,
-  system: UnitSystem,
-  work?: Working,
-): Problem[] {
-  const cases = forceCases(line.material, line.thickness, line.bendLength, die.opening, work);
-  const load = { expected: cases.expected / line.bendLength, worst: cases.worst / line.bendLength };
-  const perLength = (check: string, what: string, limit: NewtonsPerMillimetre | undefined): Problem | undefined =>
-    limit === undefined ? undefined : lineLoadProblem(check, what, load, limit, system);
+/** The force of the bend against what brake, beam, punch and die are rated for; two figures, expected and worst. */
+export function forceFindings(line: BendLine, { brake, die, punch }: Setup, work?: Working): Finding[] {
+  const { material, thickness, bendLength } = line;
+  const force = forceCases(material, thickness, bendLength, die.opening, work);
+  const per = (length: number): ForceCases =>
+    ({ expected: force.expected / length, worst: force.worst / length }) as unknown as ForceCases;
+  const beam = per(Math.max(bendLength, BEAM_LEAST_IN.value * MM_PER_INCH));
   return [
-    totalProblem(cases, brake.name, brake.ratedForce, system),
-    perLength(
-      "force per length",
-      `the beam of ${brake.name} (rating over 60 % of the distance between its housings)`,
-      lineLoadLimit(brake, work),
-    ),
-    perLength("punch rating", `punch ${punch?.name}`, punch?.rating),
-    perLength("die rating", `die ${die.name}`, die.rating),
-  ].filter((problem) => problem !== undefined);
+    against("brake force", brake.name, force, brake.ratedForce, "force", ofBrake),
+    // A brake that has not the force at all need not be told about its ends.
+    bendLength > brake.betweenHousings && atMost(force.expected, brake.ratedForce)
+      ? against("bend ends", brake.name, force, brake.ratedForce, "force", ofEnds)
+      : undefined,
+    against("beam", brake.name, beam, lineLoadLimit(brake, work), "lineLoad", ofBeam),
+    tool("punch", punch, per(bendLength)),
+    tool("die", die, per(bendLength)),
+  ].filter((finding) => finding !== undefined);
 }
 
-function totalProblem(
+type Judge = (expected: number, worst: number) => Severity | undefined;
+const over = (share: number, limit: number): boolean => !atMost(share, limit);
+
+const ofBrake: Judge = (expected, worst) =>
+  over(expected, 1) ? "stop" : over(expected, EXPECTED_CHECK.value) || over(worst, 1) ? "check" : undefined;
+const ofTool: Judge = (expected, worst) => (over(worst, TOOL_WORST_STOP.value) ? "stop" : ofBrake(expected, worst));
+const ofBeam: Judge = (expected, worst) => (over(expected, 1) ? "stop" : over(worst, 1) ? "check" : undefined);
+const ofEnds: Judge = (expected) =>
+  over(expected, ENDS_STOP.value) ? "stop" : over(expected, ENDS_CHECK.value) ? "check" : "note";
+
+const tool = (
+  about: "punch" | "die",
+  given: { readonly name: string; readonly rating?: NewtonsPerMillimetre | undefined } | undefined,
+  load: ForceCases,
+): Finding | undefined =>
+  given?.rating === undefined ? undefined : against(about, given.name, load, given.rating, "lineLoad", ofTool);
+
+function against(
+  about: Subject,
+  name: string,
   { expected, worst }: ForceCases,
-  brake: string,
-  rated: Newtons,
-  system: UnitSystem,
-): Problem | undefined {
-  if (worst <= rated) return undefined;
-  const over = expected > rated;
-  return {
-    check: "force",
-    severity: over ? "stop" : "check",
-    value: over ? expected : worst,
-    limit: rated,
-    quantity: "force",
-    message: `Needs about ${showForce(expected, system)}, ${showForce(worst, system)} with a strong and thick sheet; ${brake} is rated ${showForce(rated, system)}.`,
-  };
-}
-
-function lineLoadProblem(
-  check: string,
-  what: string,
-  load: { expected: number; worst: number },
   limit: number,
-  system: UnitSystem,
-): Problem | undefined {
-  if (load.worst <= limit) return undefined;
-  const over = load.expected > limit;
-  return {
-    check,
-    severity: over ? "stop" : "check",
-    value: over ? load.expected : load.worst,
-    limit,
-    quantity: "lineLoad",
-    message: `Loads ${what} with about ${show(load.expected, "lineLoad", system, 2)}, ${show(load.worst, "lineLoad", system, 2)} at worst; the limit is ${show(limit, "lineLoad", system, 2)}.`,
-  };
+  quantity: "force" | "lineLoad",
+  judge: Judge,
+): Finding | undefined {
+  const status = judge(expected / limit, worst / limit);
+  return status && { about, status, kind: "over", figure: expected, beside: worst, limit, quantity, name };
 }

@@ -1,29 +1,24 @@
 import { K_DEFAULT } from "../../../data/bend-rules.ts";
-import { show } from "../../../units/show.ts";
-import type { UnitSystem } from "../../../units/system.ts";
-import type { Problem } from "../../problem.ts";
+import { atLeast } from "../../../units/nearly.ts";
+import type { Finding } from "../../finding.ts";
 import type { AirEstimate } from "../air-estimate.ts";
-import { holeLimits, judgeHole } from "../hole-distance.ts";
+import { holeLimits } from "../hole-distance.ts";
+import { insideSetback } from "../setback.ts";
 import { type BendLine, type Setup, sharpest } from "./line.ts";
 
-/** Is the nearest hole far enough from the bend? */
-export function holeProblem(
-  line: BendLine,
-  { die }: Setup,
-  { radius }: AirEstimate,
-  system: UnitSystem,
-): Problem | undefined {
+/** Is the nearest hole far enough from the bend? Inside the tangent it is pulled out of shape, over the open die it goes oval. */
+export function holeFinding(line: BendLine, { die }: Setup, { radius }: AirEstimate): Finding | undefined {
   if (line.holeDistance === undefined || radius === undefined) return undefined;
-  const limits = holeLimits(line.thickness, radius, die.opening, sharpest(line), K_DEFAULT.value);
-  const verdict = judgeHole(line.holeDistance, limits);
-  if (verdict === "fine") return undefined;
-  const tears = verdict === "drill after";
+  const bend = sharpest(line);
+  const { fine } = holeLimits(line.thickness, radius, die.opening, bend, K_DEFAULT.value);
+  if (atLeast(line.holeDistance, fine)) return undefined;
+  const oval = atLeast(line.holeDistance, insideSetback(radius, bend));
   return {
-    check: "hole",
-    severity: tears ? "stop" : "check",
-    value: line.holeDistance,
-    limit: limits.fine,
+    about: "hole",
+    status: oval ? "check" : "stop",
+    kind: oval ? "goes oval" : "is pulled",
+    figure: line.holeDistance,
+    limit: fine,
     quantity: "length",
-    message: `A hole ${show(line.holeDistance, "length", system)} from the other flange ${tears ? "tears into the bend" : "lies over the open die and distorts"}; it keeps its shape from ${show(limits.fine, "length", system)} on.`,
   };
 }

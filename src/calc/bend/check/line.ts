@@ -1,6 +1,6 @@
 /** One line of a bill as the bending checks see it, and the set-up it is to be bent with. */
 import type { Material } from "../../../data/materials/material.ts";
-import type { Degrees, Millimetres } from "../../../units/quantity.ts";
+import { type Degrees, degrees, type Millimetres } from "../../../units/quantity.ts";
 import type { Grain } from "../minimum-radius.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
 
@@ -10,6 +10,7 @@ export interface BendLine {
   readonly bendLength: Millimetres;
   /** Outside flanges, one more than bend angles. */
   readonly flanges: readonly Millimetres[];
+  /** Signed: a bend the other way needs the same force and gives the same radius. */
   readonly bendAngles: readonly Degrees[];
   /** undefined: not known, judged along. */
   readonly grain?: Grain | undefined;
@@ -25,4 +26,4 @@ export interface Setup {
 }
 
 /** The sharpest bend decides about flange, springback and faces. */
-export const sharpest = ({ bendAngles }: BendLine): Degrees => Math.max(...bendAngles) as Degrees;
+export const sharpest = ({ bendAngles }: BendLine): Degrees => degrees(Math.max(...bendAngles.map(Math.abs)));

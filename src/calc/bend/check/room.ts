@@ -1,34 +1,42 @@
 import { atMost } from "../../../units/nearly.ts";
-import { show } from "../../../units/show.ts";
-import type { UnitSystem } from "../../../units/system.ts";
-import type { Problem, Severity } from "../../problem.ts";
-import type { BendLine, Setup } from "./line.ts";
+import { degrees, type Millimetres, mm, radians } from "../../../units/quantity.ts";
+import type { Finding } from "../../finding.ts";
+import { type BendLine, type Setup, sharpest } from "./line.ts";
 
-/** Is there bed, tool and frame enough for the length of the bend? */
-export function roomProblems({ bendLength }: BendLine, { brake, die, punch }: Setup, system: UnitSystem): Problem[] {
-  const longer = (check: string, severity: Severity, limit: number | undefined, what: string): Problem | undefined =>
-    limit === undefined || atMost(bendLength, limit)
-      ? undefined
-      : {
-          check,
-          severity,
-          value: bendLength,
+/** Are bed and tools as long as the bend, and does the punch's nose go into the die? */
+export function roomFindings(line: BendLine, setup: Setup): Finding[] {
+  const { bendLength } = line;
+  const { brake, die, punch } = setup;
+  const lengths = [
+    { kind: "bed", name: brake.name, limit: brake.bedLength },
+    { kind: "die", name: die.name, limit: die.length ?? mm(Infinity) },
+    { kind: "punch", name: punch?.name ?? "", limit: punch?.length ?? mm(Infinity) },
+  ];
+  // One cause, said once: the shortest of them.
+  const { kind, name, limit } = lengths.reduce((a, b) => (b.limit < a.limit ? b : a));
+  const tooLong: Finding[] = atMost(bendLength, limit)
+    ? []
+    : [{ about: "room", status: "stop", kind, figure: bendLength, limit, quantity: "length", name }];
+  return [...tooLong, ...noseFindings(line, setup)];
+}
+
+/** Round the nose the sheet's outer face must leave its arc before it meets the die's edge: (R + t) sin(A/2) <= V/2 (geometry). */
+function noseFindings(line: BendLine, { die, punch }: Setup): Finding[] {
+  if (punch?.nose === undefined) return [];
+  const half = Math.sin(radians(degrees(sharpest(line) / 2)));
+  const limit: Millimetres = mm(die.opening / 2 / half - line.thickness);
+  return atMost(punch.nose, limit)
+    ? []
+    : [
+        {
+          about: "room",
+          status: "stop",
+          kind: "nose",
+          figure: punch.nose,
           limit,
           quantity: "length",
-          message: `The bend is ${show(bendLength, "length", system)} long; ${what} ${show(limit, "length", system)}.`,
-        };
-  const bed = longer("bed length", "stop", brake.bedLength, `the bed of ${brake.name} has`);
-  return [
-    bed,
-    bed
-      ? undefined
-      : longer(
-          "between housings",
-          "check",
-          brake.betweenHousings,
-          `its ends load ${brake.name} outside the housings, which stand`,
-        ),
-    longer("die length", "stop", die.length, `die ${die.name} has`),
-    longer("punch length", "stop", punch?.length, `punch ${punch?.name} has`),
-  ].filter((problem) => problem !== undefined);
+          name: punch.name,
+          words: die.name,
+        },
+      ];
 }

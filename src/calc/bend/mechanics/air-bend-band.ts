@@ -25,15 +25,17 @@ export interface Deviations {
 
 /** 5 %, nominal and 95 % value of every figure of an air bend, in its own unit. */
 export type AirBendBand = {
-  readonly [Figure in Exclude<keyof AirBend, "regime">]: {
+  readonly [Figure in Exclude<keyof AirBend, "regime" | "solution">]: {
     readonly lower: AirBend[Figure];
     readonly value: AirBend[Figure];
     readonly upper: AirBend[Figure];
   };
 };
 
-export function solveAirBend(input: AirBendInput, target: AirBendTarget): AirBend {
-  return "stroke" in target ? airBendAtStroke(input, target.stroke) : airBendToAngle(input, target.finalAngle);
+export function solveAirBend(input: AirBendInput, target: AirBendTarget, near?: AirBend): AirBend {
+  return "stroke" in target
+    ? airBendAtStroke(input, target.stroke)
+    : airBendToAngle(input, target.finalAngle, near?.solution);
 }
 
 /** The input with each deviation taken `by` so many times. */
@@ -58,7 +60,12 @@ export function deviated(input: AirBendInput, d: Deviations, by: Record<keyof De
  * how far the ram must be corrected; at a set stroke the band of the final angle says what comes off the machine.
  * Refuses (#VALUE!) a deviation that is not a number from 0 up, and as the solver does at the ends of the band.
  */
-export function airBendBand(input: AirBendInput, target: AirBendTarget, deviations: Deviations): AirBendBand {
+export function airBendBand(
+  input: AirBendInput,
+  target: AirBendTarget,
+  deviations: Deviations,
+  nominal = solveAirBend(input, target),
+): AirBendBand {
   const names = ["thickness", "strength", "exponent", "dieOpening"] as const;
   for (const name of names) {
     const deviation = deviations[name];
@@ -66,13 +73,14 @@ export function airBendBand(input: AirBendInput, target: AirBendTarget, deviatio
       throw new Refusal("#VALUE!", `deviation of ${name} must be a number from 0 up; got ${deviation}`);
     }
   }
-  const nominal = solveAirBend(input, target);
   const still = { thickness: 0, strength: 0, exponent: 0, dieOpening: 0 };
   const pairs = names
     .filter((name) => deviations[name] > 0)
-    .map((name) => [-1, 1].map((by) => solveAirBend(deviated(input, deviations, { ...still, [name]: by }), target)));
+    .map((name) =>
+      [-1, 1].map((by) => solveAirBend(deviated(input, deviations, { ...still, [name]: by }), target, nominal)),
+    );
 
-  const { regime: _, ...figures } = nominal;
+  const { regime: _, solution: __, ...figures } = nominal;
   const band = Object.entries(figures).map(([figure, value]) => {
     let below = 0;
     let above = 0;

@@ -23,7 +23,7 @@ export interface AirBendInput {
   readonly friction: Ratio;
 }
 
-/** What the solver can take; wider than what was checked, see checkedAgainstFiniteElements. */
+/** What the solver can take; wider than what was checked, see nearestBend. */
 const LIMITS: ReadonlyArray<readonly [string, (input: AirBendInput) => number, number, number, string]> = [
   ["hardening strength", (i) => i.hardening.strength, 10, 5000, " MPa"],
   ["hardening exponent", (i) => i.hardening.exponent, 0.02, LARGEST_EXPONENT, ""],
@@ -32,7 +32,7 @@ const LIMITS: ReadonlyArray<readonly [string, (input: AirBendInput) => number, n
   ["poisson", (i) => i.poisson, 0, 0.49, ""],
   ["anisotropy", (i) => i.anisotropy ?? 1, 0.2, 4, ""],
   ["thickness", (i) => i.thickness, 0.05, 100, " mm"],
-  ["die_opening over thickness", (i) => i.dieOpening / i.thickness, 3, 60, ""],
+  ["die_opening over thickness", (i) => i.dieOpening / i.thickness, 2.5, 100, ""],
   ["die_shoulder", (i) => i.dieShoulder, 0, 200, " mm"],
   ["die_angle", (i) => i.dieAngle, 20, 160, " deg"],
   ["punch_nose", (i) => i.punchNose, 0, 500, " mm"],

@@ -11,6 +11,7 @@ export interface BendSetup {
   readonly noseRadius: number;
   /** Radius of the middle line round the die shoulder. */
   readonly shoulderRadius: number;
+  readonly dieOpening: number;
   readonly dieShoulder: number;
   /** From the centre of the die to the centre of its shoulder arc. */
   readonly shoulderCentre: number;
@@ -37,6 +38,7 @@ export function bendSetup(input: AirBendInput): BendSetup {
     nosePath: sheet.pathTo(1 / noseRadius),
     noseRadius,
     shoulderRadius,
+    dieOpening: input.dieOpening,
     dieShoulder: input.dieShoulder,
     shoulderCentre,
     friction: input.friction,

@@ -5,6 +5,7 @@
  */
 
 import { degrees, mm, radians } from "../../../units/quantity.ts";
+import { remember } from "../../../units/remember.ts";
 import type { Die, Punch } from "../tooling.ts";
 import type { Press } from "./press.ts";
 import { shoulderCentre } from "./seat.ts";
@@ -22,14 +23,7 @@ const FURTHEST_STOP = 1000;
 const FINGER = { length: 60, height: 15 };
 const ARC_STEPS = 8;
 
-export function plainPress(die: Die, punch: Punch | undefined): Press {
-  const known = pressKnown.get(die)?.get(punch) ?? drawPress(die, punch);
-  const ofDie = pressKnown.get(die) ?? new Map<Punch | undefined, Press>();
-  pressKnown.set(die, ofDie.set(punch, known));
-  return known;
-}
-
-const pressKnown = new WeakMap<Die, Map<Punch | undefined, Press>>();
+export const plainPress = remember(256, (die: Die, punch: Punch | undefined): Press => drawPress(die, punch));
 
 function drawPress(die: Die, punch: Punch | undefined): Press {
   const shoulderRadius = die.shoulder ?? mm(0);

@@ -1,13 +1,13 @@
+import { OPENING_USUAL } from "../../../data/bend-rules.ts";
 import type { Degrees, Millimetres } from "../../../units/quantity.ts";
 import type { UnitSystem } from "../../../units/system.ts";
-import { type Problem, STATUSES, type Status, statusOf } from "../../problem.ts";
+import { type Finding, STATUSES, type Status, statusOf } from "../../finding.ts";
 import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
-import { findProblems } from "../check/check.ts";
+import { checkBend } from "../check/check.ts";
 import { type BendLine, sharpest } from "../check/line.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
 import { safeFlange } from "../minimum-flange.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
-import { fromUsual } from "./choose-tools.ts";
 
 export interface DieAnswer {
   readonly die: Die;
@@ -17,12 +17,16 @@ export interface DieAnswer {
   readonly force: ForceCases;
   /** Room between the loaded sheet and the die's faces; undefined where springback is not known. */
   readonly faceRoom: Degrees | undefined;
-  readonly problems: readonly Problem[];
+  readonly findings: readonly Finding[];
 }
+
+/** How far the die's opening is from the usual one for the thickness: a ratio's logarithm, 0 at the usual. */
+export const fromUsual = (die: Die, thickness: Millimetres): number =>
+  Math.abs(Math.log(die.opening / (OPENING_USUAL.value * thickness)));
 
 /**
  * Every die the shop owns for this bend, best first: by status, then by how near the opening is to 8 thicknesses
- * (common practice).
+ * (common practice), then by name.
  */
 export function rankDies(
   line: BendLine,
@@ -31,15 +35,15 @@ export function rankDies(
   punch: Punch | undefined,
   system: UnitSystem,
 ): DieAnswer[] {
-  const distance = ({ die }: DieAnswer) => fromUsual(die, line);
+  const distance = ({ die }: DieAnswer) => fromUsual(die, line.thickness);
   return dies
     .map((die): DieAnswer => {
       const estimate = estimateAirBend(line.material, line.thickness, sharpest(line), die, punch?.nose);
-      const problems = findProblems(line, { brake, die, punch }, system);
+      const findings = checkBend(line, { brake, die, punch }, system);
       return {
         die,
-        problems,
-        status: statusOf(problems),
+        findings,
+        status: statusOf(findings),
         estimate,
         leastFlange: safeFlange(line.thickness, die.opening, sharpest(line), die.shoulder, system),
         force: forceCases(line.material, line.thickness, line.bendLength, die.opening),
@@ -49,5 +53,10 @@ export function rankDies(
             : ((180 - die.angle - sharpest(line) - estimate.springback) as Degrees),
       };
     })
-    .sort((a, b) => STATUSES.indexOf(a.status) - STATUSES.indexOf(b.status) || distance(a) - distance(b));
+    .sort(
+      (a, b) =>
+        STATUSES.indexOf(a.status) - STATUSES.indexOf(b.status) ||
+        distance(a) - distance(b) ||
+        (a.die.name < b.die.name ? -1 : 1),
+    );
 }

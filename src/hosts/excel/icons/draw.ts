@@ -32,6 +32,10 @@ const onPlate = (x: number, y: number): boolean => {
 const inColour = (x: number, y: number): Colour | undefined =>
   onBracket(x, y) ? METAL : onLine(x, y) ? INK : onPlate(x, y) ? PLATE : undefined;
 
+/** The app package's: the same mark on a light plate, so that the two add-ins are told apart where both show. */
+const inAppColour = (x: number, y: number): Colour | undefined =>
+  onBracket(x, y) ? PLATE : onLine(x, y) ? INK : onPlate(x, y) ? METAL : undefined;
+
 /** White on nothing, as the unified manifest wants its second icon. */
 const inOutline = (x: number, y: number): Colour | undefined => (onBracket(x, y) || onLine(x, y) ? WHITE : undefined);
 
@@ -55,4 +59,5 @@ function draw(size: number, at: (x: number, y: number) => Colour | undefined): B
 }
 
 export const colourIcon = (size: number): Buffer => draw(size, inColour);
+export const appIcon = (size: number): Buffer => draw(size, inAppColour);
 export const outlineIcon = (size: number): Buffer => draw(size, inOutline);

@@ -13,6 +13,6 @@ export function manifestFiles(records: readonly AnyRecord[], project: ProjectFil
   return {
     "functions.json": json(metadata),
     "manifest/bracket-bill.xml": xmlManifest(model),
-    "manifest/manifest.json": json(jsonManifest(model, metadata.functions)),
+    "manifest/manifest.json": json(jsonManifest(model)),
   };
 }

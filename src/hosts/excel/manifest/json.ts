@@ -1,14 +1,13 @@
 /**
- * The unified manifest for Microsoft 365, from the same model. It lists the functions itself, for hosts that know no
- * metadata address, and names functions.json, the only one of the two that can let error cells in.
+ * The unified manifest for Microsoft 365, from the same model. It only names functions.json: where it listed functions
+ * itself, that file would not be read, and with it the switch that lets error cells in would be lost.
  */
-import type { FunctionMetadata } from "../metadata.ts";
 import { type ManifestModel, REQUIREMENTS } from "./model.ts";
 
 /** 1.23 was the first with custom functions, later ones also know metadataUrl. */
 const SCHEMA_VERSION = "1.30";
 
-export const jsonManifest = (model: ManifestModel, functions: readonly FunctionMetadata[]) => ({
+export const jsonManifest = (model: ManifestModel) => ({
   $schema: `https://developer.microsoft.com/json-schemas/teams/v${SCHEMA_VERSION}/MicrosoftTeams.schema.json`,
   manifestVersion: SCHEMA_VERSION,
   id: model.appId,
@@ -19,7 +18,7 @@ export const jsonManifest = (model: ManifestModel, functions: readonly FunctionM
     privacyUrl: model.urls.privacy,
     termsOfUseUrl: model.urls.terms,
   },
-  name: { short: model.name, full: `${model.name}: functions for a bill of brackets` },
+  name: { short: model.appName, full: `${model.appName}: functions for a bill of brackets` },
   description: { short: model.shortDescription, full: model.description },
   icons: { outline: "outline.png", color: "color.png" },
   accentColor: model.accentColor,
@@ -30,7 +29,7 @@ export const jsonManifest = (model: ManifestModel, functions: readonly FunctionM
   extensions: [
     {
       requirements: { scopes: ["workbook"], capabilities: REQUIREMENTS },
-      runtimes: [runtime(model, functions)],
+      runtimes: [runtime(model)],
       ribbons: [ribbon(model)],
       getStartedMessages: [{ ...model.welcome, learnMoreUrl: model.urls.site }],
       // Where the XML add-in is installed too, only one of them shows and answers.
@@ -39,20 +38,20 @@ export const jsonManifest = (model: ManifestModel, functions: readonly FunctionM
   ],
 });
 
-const runtime = (model: ManifestModel, functions: readonly FunctionMetadata[]) => ({
+const runtime = (model: ManifestModel) => ({
   id: "SharedRuntime",
   type: "general",
   code: { page: model.urls.page, script: model.urls.script },
   lifetime: "long",
-  actions: [{ id: "ShowPane", type: "openPage", view: "BracketBillPane" }],
+  // Without a view: a shared runtime has one page, and naming a view would ask for a second one.
+  actions: [{ id: "ShowPane", type: "openPage" }],
   customFunctions: {
     namespace: { id: model.namespace, name: model.namespace },
-    functions: functions.map(({ options, ...metadata }) => ({ ...metadata, ...options })),
     metadataUrl: model.urls.metadata,
   },
 });
 
-const ribbon = ({ ribbon: texts, ribbonIcons: icons }: ManifestModel) => ({
+const ribbon = ({ ribbon: texts, appRibbonIcons: icons }: ManifestModel) => ({
   contexts: ["default"],
   tabs: [
     {
@@ -60,7 +59,7 @@ const ribbon = ({ ribbon: texts, ribbonIcons: icons }: ManifestModel) => ({
       groups: [
         {
           id: "BracketBill.Group",
-          label: texts.group,
+          label: texts.appGroup,
           icons,
           controls: [
             {

@@ -15,7 +15,7 @@ export interface ProjectFile {
 
 export const DEFAULT_ORIGIN = "https://localhost:3000";
 export const ICON_SIZES = [16, 32, 64, 80, 128] as const;
-const RIBBON_ICON_SIZES = [16, 32, 80] as const; // the three that both manifests require
+export const RIBBON_ICON_SIZES = [16, 32, 80] as const; // the three that both manifests require
 
 /** Requirement sets without which the functions do not work: error codes with text, and the runtime shared with the page. */
 export const REQUIREMENTS = [
@@ -34,6 +34,8 @@ export function manifestModel(project: ProjectFile, origin: string) {
     version: project.version,
     namespace: NAMESPACE,
     name: "Bracket Bill",
+    /** Of the app package: where both are installed they must be told apart until the other one is hidden. */
+    appName: "Bracket Bill app",
     shortDescription: "Cell functions for a bill of sheet metal brackets: bend, shear, waterjet.",
     description:
       "Cell functions that answer a metal shop's bracket bill: flat blank, press brake force and radius, shear, waterjet, weight and tolerances, each with its source. The machine's plate decides.",
@@ -50,8 +52,10 @@ export function manifestModel(project: ProjectFile, origin: string) {
     },
     icons: ICON_SIZES.map((size) => ({ size, url: `${base}/assets/icon-${size}.png` })),
     ribbonIcons: RIBBON_ICON_SIZES.map((size) => ({ size, url: `${base}/assets/icon-${size}.png` })),
+    appRibbonIcons: RIBBON_ICON_SIZES.map((size) => ({ size, url: `${base}/assets/app-icon-${size}.png` })),
     ribbon: {
       group: "Bracket Bill",
+      appGroup: "Bracket Bill app",
       button: "Function guide",
       tip: "Search the functions, see what each argument means and a worked example of each.",
     },

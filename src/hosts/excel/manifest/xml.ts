@@ -92,10 +92,8 @@ const desktop = (model: ManifestModel): XmlElement =>
             el("Label", { resid: "Guide.Label" }),
             el("Supertip", {}, [el("Title", { resid: "Guide.Label" }), el("Description", { resid: "Guide.Tip" })]),
             ribbonIcon(model),
-            el("Action", { "xsi:type": "ShowTaskpane" }, [
-              el("TaskpaneId", {}, "BracketBill.Pane"),
-              source("Taskpane.Url"),
-            ]),
+            // No TaskpaneId: it would ask for a pane of its own beside the runtime that the functions share with it.
+            el("Action", { "xsi:type": "ShowTaskpane" }, [source("Taskpane.Url")]),
           ]),
         ]),
       ]),

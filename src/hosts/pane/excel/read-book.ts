@@ -23,7 +23,7 @@ function rowsOf({ values, rowIndex, columnIndex }: Excel.Range): CellMatrix {
 }
 
 /** Excel hands errors over as their text. */
-function asCell(value: unknown): CellValue {
+export function asCell(value: unknown): CellValue {
   if (typeof value === "string" && ERROR_CODES.includes(value as ErrorCode)) return new CellError(value as ErrorCode);
   return typeof value === "number" || typeof value === "boolean" ? value : value === "" ? null : String(value);
 }

@@ -56,7 +56,14 @@ function broken({ formulas, values }: Excel.Range): { row: number; column: numbe
 
 const isOurs = (formula: string): boolean => [...formula.matchAll(CALL)].length > 0;
 
+/** Excel writes the stored name in capitals; a program that lower-cases it has dropped more that repair cannot bring back. */
+const LOWERED = `_xldudf_${NAMESPACE.toLowerCase()}_`;
+export const savedElsewhere = (formula: string): boolean => formula.includes(LOWERED);
+export const SAVED_ELSEWHERE =
+  "another program saved this copy (LibreOffice stores #NAME? and drops what lets an answer spill): go on from the last copy that Excel saved";
+
 function reason(formula: string, isProtected: boolean): string | undefined {
+  if (savedElsewhere(formula)) return SAVED_ELSEWHERE;
   const unknown = [...formula.matchAll(CALL)].map((match) => match[1]!).find((name) => !findRecord(name));
   if (unknown) return `${NAMESPACE}.${unknown.replaceAll("_", ".")} is no function of this version`;
   return isProtected ? "its sheet is protected" : undefined;

@@ -1,17 +1,17 @@
 /** The bill's line under the selection, followed as it moves; the workbook is read again only after it has changed. */
 import { billRowAt } from "../../../job/bill-row.ts";
 import type { Book } from "../../../job/book.ts";
-import { type LineReport, lineReport } from "../../../job/line-report.ts";
-import { readShopBill, type ShopBill } from "../../../job/shop-bill.ts";
+import { type JobPlan, jobPlan } from "../../../job/job-plan.ts";
+import { type LineReport, lineReport } from "../../../papers/line-report.ts";
 import { readBook } from "./read-book.ts";
 
 export class SelectedLine {
   #book: Book | undefined;
-  #bill: ShopBill | undefined;
+  #job: JobPlan | undefined;
   #asked = 0;
 
   /** `show` gets the line, or undefined where the selection is on none. */
-  constructor(private readonly show: (report: LineReport | undefined, bill: ShopBill | undefined) => void) {}
+  constructor(private readonly show: (report: LineReport | undefined, job: JobPlan | undefined) => void) {}
 
   /** Begins to listen and shows where the selection is now. */
   async follow(): Promise<void> {
@@ -38,12 +38,12 @@ export class SelectedLine {
       await context.sync();
       if (!this.#book) {
         this.#book = await readBook(context);
-        this.#bill = readShopBill(this.#book);
+        this.#job = jobPlan(this.#book);
       }
       if (asked !== this.#asked) return; // the selection has moved on
       const sheet = this.#book.find(({ name }) => name === cell.worksheet.name);
-      const row = this.#bill && sheet && billRowAt(this.#bill, sheet, cell.rowIndex);
-      this.show(row && lineReport(row, this.#bill!), this.#bill);
+      const line = this.#job && sheet && billRowAt(this.#job, sheet, cell.rowIndex);
+      this.show(line && lineReport(line, this.#job!.plan), this.#job);
     });
   }
 }

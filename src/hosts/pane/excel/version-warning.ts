@@ -3,8 +3,8 @@ import { PRODUCT_VERSION } from "../../../cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
 import type { Book } from "../../../job/book.ts";
 
-/** What SHOP.VERSION() answers in a cell. */
-const SAID = /^Bracket Bill (\S+), materials (\S+)$/;
+/** What SHOP.VERSION() answers in a cell; behind it may stand that Excel's list of functions is an old one. */
+const SAID = /^Bracket Bill (\S+), materials ([^\s;]+)(?:;|$)/;
 
 /** A sentence, or undefined where nothing differs or no cell says a version. */
 export function versionWarning(book: Book): string | undefined {

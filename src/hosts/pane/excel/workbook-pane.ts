@@ -1,14 +1,16 @@
-/** What the pane adds where a workbook is open in Excel: the selected line, and the four things it does to a workbook. */
+/** What the pane adds where a workbook is open in Excel: the selected line, and what it does to a workbook. */
 import { element } from "../dom/element.ts";
 import { lineView } from "../line/line-view.ts";
+import { checkExcel } from "./check-excel.ts";
+import { explainCell } from "./explain.ts";
 import { freezeWorkbook } from "./freeze.ts";
 import { insertHere } from "./insert.ts";
 import { readBook } from "./read-book.ts";
+import { recalculateAll } from "./recalculate.ts";
 import { repairFormulas } from "./repair.ts";
-import { SelectedLine } from "./selected-line.ts";
 import { startBill } from "./start-bill.ts";
 import { type Task, TaskBar } from "./task.ts";
-import { versionWarning } from "./version-warning.ts";
+import { warnings } from "./warnings.ts";
 
 export class WorkbookPane {
   readonly element: HTMLElement;
@@ -27,6 +29,9 @@ export class WorkbookPane {
         this.#button("Start a bill", startBill),
         this.#button("Repair formulas", repairFormulas),
         this.#button("Freeze", (task) => freezeWorkbook(task, new Date())),
+        this.#button("Explain this cell", explainCell),
+        this.#button("Check this Excel", checkExcel),
+        this.#button("Stuck? Recalculate all", recalculateAll),
       ),
       this.#bar.element,
       this.#line,
@@ -38,20 +43,22 @@ export class WorkbookPane {
   };
 
   async start(): Promise<void> {
-    const line = new SelectedLine((report, bill) => {
-      this.#line.replaceChildren(
-        report
-          ? lineView(report)
-          : element(
-              "p",
-              { class: "hint" },
-              bill ? "Select a line of the bill to see it drawn and checked." : "No bill in this workbook yet.",
-            ),
-      );
-    });
     try {
       await Excel.run(async (context) => {
-        this.#warning.textContent = versionWarning(await readBook(context)) ?? "";
+        this.#warning.textContent = warnings(await readBook(context)).join(" ");
+      });
+      // Planning a bill is half of the page's code: the buttons do not wait for it.
+      const { SelectedLine } = await import(/* webpackChunkName: "line" */ "./selected-line.ts");
+      const line = new SelectedLine((report, job) => {
+        this.#line.replaceChildren(
+          report
+            ? lineView(report)
+            : element(
+                "p",
+                { class: "hint" },
+                job ? "Select a line of the bill to see it drawn and checked." : "No bill in this workbook yet.",
+              ),
+        );
       });
       await line.follow();
     } catch (problem) {

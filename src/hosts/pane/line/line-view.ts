@@ -1,17 +1,23 @@
 /** The line of the bill that is selected: status, sentences, figures, drawings. */
-import type { LineReport } from "../../../job/line-report.ts";
+import type { LineReport } from "../../../papers/line-report.ts";
 import { element } from "../dom/element.ts";
 
 /** The status is said in letters and by the shape of its mark, never by colour alone. */
-const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■", unreadable: "?" };
+const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■" };
 
-export function lineView({ part, status, sentences, figures, drawings }: LineReport): HTMLElement {
+export function lineView({ part, status, sentences, notes, figures, drawings, plan }: LineReport): HTMLElement {
   return element(
     "article",
     { class: `line ${status}` },
-    element("h2", {}, part === "" ? "this line" : part),
-    element("p", { class: "status" }, element("span", { "aria-hidden": "true" }, MARKS[status]), ` ${status}`),
+    element("h2", {}, part),
+    element(
+      "p",
+      { class: "status" },
+      element("span", { "aria-hidden": "true" }, MARKS[status]),
+      ` ${status.toUpperCase()}`,
+    ),
     ...sentences.map((sentence) => element("p", { class: "sentence" }, sentence)),
+    ...notes.map((note) => element("p", { class: "note" }, note)),
     element("dl", {}, ...figures.flatMap(([name, value]) => [element("dt", {}, name), element("dd", {}, value)])),
     ...drawings.map(({ name, svg }) => element("figure", {}, asSvg(svg), element("figcaption", {}, name))),
     element(
@@ -19,6 +25,7 @@ export function lineView({ part, status, sentences, figures, drawings }: LineRep
       { class: "caution" },
       "The machine's plate decides. Keep hands clear of die and blade; what a bracket carries is not checked.",
     ),
+    element("p", { class: "plan-number" }, `Plan ${plan}`),
   );
 }
 

@@ -1,12 +1,16 @@
-/** The tables of a workbook as arguments of the functions about a bill. */
+/** The tables of a workbook as arguments of every function about a bill: all of them, so that all speak of one plan. */
+const SHOP = {
+  brakes: "Brakes[#All]",
+  dies: "Dies[#All]",
+  punches: "Punches[#All]",
+  shears: "Shears[#All]",
+  waterjets: "Waterjets[#All]",
+  stations: "Stations[#All]",
+  rates: "Rates[#All]",
+  stock: "Stock[#All]",
+  calendar: "Calendar[#All]",
+} as const;
 
-const TOOLS = { brake: "Brakes[#All]", dies: "Dies[#All]", punches: "Punches[#All]" } as const;
-const MACHINES = { ...TOOLS, shear: "Shears[#All]", waterjet: "Waterjets[#All]" } as const;
-export const RATES = "Rates[#All]";
-export const STATIONS = "Stations[#All]";
-export const SHEARS = MACHINES.shear;
-
-/** `bill`: the reference of a range with a header row. */
-export const benders = (bill: string) => ({ bill, ...TOOLS });
-export const cutters = (bill: string) => ({ bill, ...MACHINES });
-export const workers = (bill: string) => ({ ...cutters(bill), stations: STATIONS, rates: RATES });
+/** A shop and its bill, without a job: no dates. */
+export const ofShop = { bill: "Parts[#All]", ...SHOP } as const;
+export const ofJob = { ...ofShop, job: "Job[#All]" } as const;

@@ -1,27 +1,27 @@
 import type { SheetCell, SheetModel } from "../xlsx/model.ts";
 import { value } from "./cells.ts";
 import { shop } from "./formulas.ts";
+import { stateCell } from "./state.ts";
 
 export const READ_ME = "Read me";
 /** Where the other sheets find whether the functions run. */
-export const STATE_CELL = "B6";
+const STATE_CELL = "B6";
+export const STATE = `'${READ_ME}'!${STATE_CELL}`;
+const NEVER_FILLED = "A4:B4";
 
 const STATUS: Lines = [
   ["clear", "No problem found against the tables given. It is no permission: the machine's plate decides."],
-  ["check", "Look before cutting: the sentence gives the figure, the limit and the nearest remedy."],
-  ["stop", "As it stands this scraps sheet or hurts a machine. The sentence says what would mend it."],
+  ["check", "Look before cutting: the sentence gives the figure and the limit, Fix what betters it."],
+  ["stop", "As it stands this scraps sheet or hurts a machine. It is not cut, not priced and not loaded."],
 ];
 
 const CAUTIONS: readonly string[] = [
   "The rating plate and the manual of your own machine decide, never this workbook. The machines and tools in it are invented.",
   "Guards, light curtains and two-hand controls stay in place and are tested as the machine's maker and local codes ask. Local codes and licensed practice go before every figure here.",
-  "Keep hands away from the point of operation: not between punch and die, not under the hold-downs or the knives, not behind the shear where the strip falls. A flange that slips into the die can be thrown; a long sheet whips up as it bends.",
+  "Keep hands away from the point of operation: not between punch and die, not under the hold-downs or the blades, not behind the shear where the strip drops. A flange that slips into the die can be thrown; a long sheet whips up as it bends.",
   "What a bracket may carry is not checked anywhere in this workbook. Ask a licensed engineer.",
   "Radius, springback and tons of an air bend scatter with the sheet. Bend a test strip of the same sheet before a run.",
 ];
-
-const DEAD =
-  "The functions are NOT running here: every figure you see is an old one or an error. Install the add-in, or do not use this workbook for work.";
 
 export type Lines = readonly (readonly [name: string, words: string])[];
 
@@ -44,7 +44,7 @@ export function readMeSheet({
     value(5, 1, "label", "Version"),
     { row: 5, column: 2, style: "wrapped", formula: shop("VERSION"), spills: ["wrapped"] },
     value(6, 1, "label", "State"),
-    { row: 6, column: 2, style: "strong", formula: `IF(ISERROR(B5),"${DEAD}","The functions are running.")` },
+    stateCell(6, 2, "B5", NEVER_FILLED),
   ];
   let row = 8;
   const section = (heading: string, lines: Lines) => {

@@ -32,6 +32,8 @@ export interface SpillSheet {
   /** Row of the headers where cells of the sheet's own stand above. */
   readonly headerRow?: number;
   readonly landscape?: boolean;
+  /** Over how many pages its columns are printed. */
+  readonly pagesWide?: number;
 }
 
 export function spillSheet({
@@ -41,6 +43,7 @@ export function spillSheet({
   others = [],
   headerRow = HEADER_ROW,
   landscape = true,
+  pagesWide,
 }: SpillSheet): SheetModel {
   const starts = blocks.map(
     (_, i) => 1 + blocks.slice(0, i).reduce((sum, { spill }) => sum + SPILLS[spill].length + 1, 0),
@@ -61,7 +64,7 @@ export function spillSheet({
     ]),
     merges: [areaName(2, 1, 2, Math.min(widths.length, SPILLS[blocks[0]!.spill].length))],
     frozen: { rows: headerRow, columns: 1 },
-    print: { landscape, titleRows: `${headerRow}:${headerRow}` },
+    print: { landscape, titleRows: `${headerRow}:${headerRow}`, ...(pagesWide ? { pagesWide } : {}) },
   };
 }
 

@@ -6,21 +6,21 @@ import type { Chance, ListLine } from "./line.ts";
 
 export interface Kind {
   readonly name: string;
-  /** Where the words stand: in the sentence of a line that is judged, or in the message of one that cannot be read. */
-  readonly in: "Sentence" | "Message";
+  /** Where the words stand: among the problems of a line, or among its notes. */
+  readonly in: "Sentence" | "Notes";
   readonly words: string;
   readonly spoil: (by: Chance) => Partial<ListLine>;
 }
 
 const sentence = (name: string, words: string, spoil: Kind["spoil"]): Kind => ({ name, in: "Sentence", words, spoil });
-const message = (name: string, words: string, spoil: Kind["spoil"]): Kind => ({ name, in: "Message", words, spoil });
+const note = (name: string, words: string, spoil: Kind["spoil"]): Kind => ({ name, in: "Notes", words, spoil });
 
 const TENGAUGE = { material: "A1011 CS", thickness: "10 ga", die: "V 1" } as const;
 const PLATE = { material: "A36", thickness: "1/4", die: "V 2" } as const;
 const two = (by: Chance, from = 2): string => `${by.step(from, from + 2, 0.125)}; ${by.step(from, from + 4, 0.125)}`;
 
 export const KINDS: readonly Kind[] = [
-  sentence("Flange falls into the die", "falls into", (by) => ({
+  sentence("Flange falls into the die", "falls into die", (by) => ({
     ...TENGAUGE,
     flanges: `${by.step(0.3, 0.45, 0.025).toFixed(3)}; ${by.step(2, 4, 0.125)}`,
     bendAngles: "90",
@@ -38,13 +38,14 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by, 3),
     bendAngles: "90",
   })),
-  sentence("Load on the beam", "Loads the beam", (by) => ({
+  sentence("Load on the beam", "The beam of", (by) => ({
     ...PLATE,
     material: "304",
     flanges: two(by, 3),
     bendAngles: "90",
+    width: by.step(14, 24, 0.5),
   })),
-  sentence("Load on the punch", "Loads punch", (by) => ({
+  sentence("Load on the punch", "Punch Knife is rated", (by) => ({
     material: "304",
     thickness: "1/8",
     die: "V 1",
@@ -52,12 +53,17 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by),
     bendAngles: "90",
   })),
-  sentence("Load on the die", "Loads die", (by) => ({ ...PLATE, die: "V 1", flanges: two(by, 3), bendAngles: "90" })),
-  sentence("Hole tears into the bend", "tears into the bend", (by) => ({
+  sentence("Load on the die", "Die V 1 is rated", (by) => ({
+    ...PLATE,
+    die: "V 1",
+    flanges: two(by, 3),
+    bendAngles: "90",
+  })),
+  sentence("Hole inside the bend", "is pulled out of shape", (by) => ({
     ...PLATE,
     flanges: two(by, 3),
     bendAngles: "90",
-    holeDistance: by.step(0.25, 0.5, 0.0625),
+    holeDistance: by.step(0.125, 0.25, 0.0625),
   })),
   sentence("Hole over the open die", "lies over the open die", (by) => ({
     ...PLATE,
@@ -84,7 +90,7 @@ export const KINDS: readonly Kind[] = [
     width: by.step(121, 132, 0.25),
     grain: null,
   })),
-  sentence("Outside the housings", "outside the housings", (by) => ({
+  note("Outside the housings", "outside the housings", (by) => ({
     material: "A653 CS",
     thickness: "16 ga",
     die: "V 5/8",
@@ -105,21 +111,21 @@ export const KINDS: readonly Kind[] = [
     width: by.step(49, 70, 0.25),
     grain: null,
   })),
-  sentence("Below the published radius", "cracks.", (by) => ({
+  sentence("Below the published radius", "cracks:", (by) => ({
     material: "6061-T6",
     thickness: "1/8",
     die: "V 1",
     flanges: two(by),
     bendAngles: "90",
   })),
-  sentence("Below half the thickness", "cracks or creases", (by) => ({
+  sentence("Far tighter than usual", "bend a test piece", (by) => ({
     ...PLATE,
     die: "V 3/4",
     flanges: two(by, 3),
     bendAngles: "90",
     width: by.step(2, 6, 0.25),
   })),
-  sentence("Tighter than usual", "tighter than usual", (by) => ({
+  sentence("Tighter than usual", "usual is", (by) => ({
     material: "5052-H32",
     thickness: 0.063,
     die: "V 3/8",
@@ -127,7 +133,7 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by),
     bendAngles: "90",
   })),
-  sentence("Wrong way of the grain", "keep it across", (by) => ({
+  sentence("Wrong way of the grain", "keep the bend line across", (by) => ({
     material: "6061-T6",
     thickness: "1/8",
     die: "V 1-1/2",
@@ -136,7 +142,7 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by),
     bendAngles: "90",
   })),
-  sentence("Bottoms before the angle", "the sheet bottoms", (by) => ({
+  sentence("Bottoms before the angle", "bottoms in die", (by) => ({
     material: "5052-H32",
     thickness: "1/8",
     die: "V 1 wide",
@@ -144,44 +150,44 @@ export const KINDS: readonly Kind[] = [
     bendAngles: "90",
   })),
   // Sharper than square: the die's 80 degrees come near the 83 degrees less springback under load.
-  sentence("May bottom", "it may bottom", (by) => ({ ...TENGAUGE, flanges: two(by), bendAngles: "97" })),
-  sentence("Too thick for the shear", "of strong", (by) => ({
+  sentence("May bottom", "may touch the faces", (by) => ({ ...TENGAUGE, flanges: two(by), bendAngles: "97.8" })),
+  note("Too thick for the shear", "waterjet.", (by) => ({
     ...PLATE,
     material: "304",
     die: "V 2-1/2",
     flanges: two(by, 3),
     bendAngles: "90",
   })),
-  sentence("Longer than the shear", "The cut is", (by) => ({
-    material: "A653 CS",
-    thickness: "18 ga",
+  sentence("Larger than every sheet", "is larger than every sheet", (by) => ({
+    material: "A1008 CS",
+    thickness: "16 ga",
     die: "V 5/8",
-    width: by.step(99, 118, 0.25),
+    width: by.step(97, 118, 0.25),
     grain: null,
   })),
-  sentence("No hold-down reaches it", "does not reach a hold-down", (by) => ({
+  note("No hold-down reaches it", "as the last cut", (by) => ({
     ...TENGAUGE,
     width: by.step(0.75, 1.375, 0.125),
   })),
-  sentence("Narrow strip", "it twists", (by) => ({
+  sentence("Narrow strip", "twists and bows", (by) => ({
     ...PLATE,
     flanges: two(by, 3),
     bendAngles: "90",
-    width: by.step(0.75, 1.25, 0.125),
+    width: by.step(1, 1.375, 0.125),
   })),
-  sentence("Knife gap too wide", "will burr", (by) => ({
+  sentence("Thickness not in Stock", "planned throughout", (by) => ({
     material: "A1008 CS",
     thickness: "22 ga",
     die: "V 3/8",
     flanges: two(by, 1),
     bendAngles: "90",
   })),
-  sentence("Radius to be confirmed", "confirm in writing", (by) => ({
+  sentence("Radius to be confirmed", "ask the customer", (by) => ({
     ...TENGAUGE,
     radius: by.step(0.09, 0.12, 0.01),
     radiusTolerance: 0.01,
   })),
-  sentence("Radius wants another tool", "Take another tool", (by) => ({
+  sentence("Radius wants another tool", "ask the customer", (by) => ({
     ...TENGAUGE,
     radius: by.step(0.375, 0.5, 0.0625),
     radiusTolerance: 0.02,
@@ -192,17 +198,17 @@ export const KINDS: readonly Kind[] = [
     bendAngles: "90",
     tolerance: by.step(0.05, 0.06, 0.005),
   })),
-  sentence("Tolerance will not hold", "Ask for a wider tolerance", (by) => ({
+  sentence("Tolerance will not hold", "will not hold", (by) => ({
     ...TENGAUGE,
     tolerance: by.step(0.01, 0.02, 0.005),
   })),
-  message("Material not known", 'column "Material"', (by) => ({ material: by.one(["A63", "mild", "5025-H32"]) })),
-  message("Thickness not readable", 'column "Thickness"', (by) => ({ thickness: by.one(["three", "2 ga?", "1/0"]) })),
-  message("Flanges not readable", 'column "Flanges"', (by) => ({ flanges: `${by.step(2, 4, 0.125)} x 3` })),
-  message("Angles do not fit the flanges", 'column "Bend angles"', (by) => ({
+  sentence("Material not known", 'column "Material"', (by) => ({ material: by.one(["A63", "mild", "5025-H32"]) })),
+  sentence("Thickness not readable", 'column "Thickness"', (by) => ({ thickness: by.one(["three", "2 ga?", "1/0"]) })),
+  sentence("Flanges not readable", 'column "Flanges"', (by) => ({ flanges: `${by.step(2, 4, 0.125)} x 3` })),
+  sentence("Angles do not fit the flanges", 'column "Bend angles"', (by) => ({
     flanges: two(by),
     bendAngles: "90; 90; 90",
   })),
-  message("No whole number of pieces", 'column "Quantity"', (by) => ({ quantity: by.one([0, 2.5, 0.5, -4]) })),
-  message("Die not in the table", "a die of the table", (by) => ({ die: by.one(["V 7/8", "V 3", "V one"]) })),
+  sentence("No whole number of pieces", 'column "Quantity"', (by) => ({ quantity: by.one([0, 2.5, 0.5, -4]) })),
+  sentence("Die not in the table", "die must be", (by) => ({ die: by.one(["V 7/8", "V 3", "V one"]) })),
 ];

@@ -1,4 +1,4 @@
-import { cutters, RATES } from "../building/bill-arguments.ts";
+import { ofShop } from "../building/bill-arguments.ts";
 import { across, value } from "../building/cells.ts";
 import { shop, spillOf } from "../building/formulas.ts";
 import { readMeSheet } from "../building/read-me.ts";
@@ -44,11 +44,11 @@ const column = (header: string): string => `INDEX(${ALL},0,${spillColumn("BILL.C
 const checksSheet = (): SheetModel =>
   spillSheet({
     name: "Checks",
-    note: "Every line against brake, dies, punches, shear and rates of the sheet Shop, by one formula. A line that cannot be read says which cell, and leaves the others right.",
+    note: "Every line against brake, dies, punches, shear and rates of the sheet Shop, by one formula. A line that cannot be read is a stop that says which cell, and leaves the others right.",
     blocks: [
       {
         spill: "BILL.CHECK",
-        formula: shop("BILL.CHECK", { ...cutters("Parts[#All]"), rates: RATES }),
+        formula: shop("BILL.CHECK", ofShop),
         widths: {
           Part: 9,
           Status: 8,
@@ -57,7 +57,9 @@ const checksSheet = (): SheetModel =>
           Punch: 10,
           "Drawing radius": 11,
           Tolerance: 12,
-          Message: 44,
+          Fix: 24,
+          Notes: 40,
+          Message: 20,
         },
         emphasis: { column: "Status", stop: ["stop"], check: ["check"] },
       },
@@ -70,7 +72,7 @@ const STATES = [
   ["stop", "as it stands it scraps sheet or hurts a machine"],
 ] as const;
 const STATE_ROW = 4;
-const KIND_ROW = STATE_ROW + STATES.length + 4;
+const KIND_ROW = STATE_ROW + STATES.length + 3;
 
 /** Ordinary formulas over the answers: what is counted can be counted otherwise. */
 function summarySheet(): SheetModel {
@@ -103,14 +105,11 @@ function summarySheet(): SheetModel {
         2,
         1,
         "note",
-        "What the checks found, by kind: lines whose sentence (or message) has the words. One line may have several kinds; what was not planted was found all the same.",
+        "What the checks found, by kind: lines whose sentence (or notes) have the words. One line may have several kinds; what was not planted was found all the same.",
       ),
       ...states,
-      value(end, 1, "label", "unreadable"),
-      { row: end, column: 2, style: "count", formula: `COUNTIFS(${column("Message")},"?*")-1` },
-      value(end, 3, "text", "a cell of the line is not understood"),
-      value(end + 1, 1, "totalLabel", "Lines"),
-      { row: end + 1, column: 2, style: "totalCount", formula: "ROWS(Parts[Part])" },
+      value(end, 1, "totalLabel", "Lines"),
+      { row: end, column: 2, style: "totalCount", formula: "ROWS(Parts[Part])" },
       ...across(KIND_ROW, 1, "header", ["Kind", "Found in", "Words"]),
       ...across(KIND_ROW, 4, "headerRight", ["Lines", "Of them stops", "Planted"]),
       value(KIND_ROW, 7, "header", "First one"),

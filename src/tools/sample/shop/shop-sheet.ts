@@ -1,6 +1,6 @@
+import { SHOP_TABLES } from "../../../cells/example/invented-shop.ts";
 import { tableCells, value } from "../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
-import { SHOP_TABLES } from "./tables.ts";
 
 const FIRST_ROW = 4;
 /** Free rows below a table, for tools to come. */

@@ -7,7 +7,6 @@ import { calculationSheet } from "./sheets/calculation-sheet.ts";
 import { jobSheet } from "./sheets/job-sheet.ts";
 import { partsSheet } from "./sheets/parts-sheet.ts";
 import { quoteSheet } from "./sheets/quote-sheet.ts";
-import { quotedSheet } from "./sheets/quoted-sheet.ts";
 import { readMe } from "./sheets/read-me.ts";
 import {
   blanksSheet,
@@ -20,6 +19,7 @@ import {
   priceSheet,
   routeSheet,
   setUpsSheet,
+  summarySheet,
   timesSheet,
   whatIfSheet,
 } from "./sheets/spill-sheets.ts";
@@ -31,15 +31,15 @@ export const sampleModel = (): WorkbookModel => ({
     readMe(),
     shopSheet(),
     partsSheet(),
+    jobSheet(),
     answersSheet(),
     calculationSheet(),
-    jobSheet(),
     checkSheet(),
-    quotedSheet(),
     blanksSheet(),
     cutPlanSheet(),
     cutListSheet(),
     buyingSheet(),
+    summarySheet(),
     routeSheet(),
     timesSheet(),
     setUpsSheet(),

@@ -15,7 +15,7 @@ describe("the 90 % band", () => {
     ["stainless, touched at a point", bendInput({ K: 1275, n: 0.45, E: 193e3 }), { finalAngle: degrees(90) }],
   ] as const)("%s: both ends within a tenth of the width of 1,000 random solves", (_, input, target) => {
     const shares = bandAgainstRandomSolves(input, target, deviations, 1000, 9);
-    expect(Object.keys(shares)).toHaveLength(8);
+    expect(Object.keys(shares)).toHaveLength(9);
     for (const [figure, { lower, upper }] of Object.entries(shares)) {
       expect(Math.abs(lower), `${figure} lower`).toBeLessThan(0.1);
       expect(Math.abs(upper), `${figure} upper`).toBeLessThan(0.1);
@@ -32,8 +32,9 @@ describe("the 90 % band", () => {
     const band = airBendBand(input, target, { ...none, thickness: mm(0.3) });
     for (const figure of ["peakForce", "stroke", "springback", "tangentRadius"] as const) {
       const found = [thin!, asIs!, thick!].map((bend): number => bend[figure]);
-      expect(band[figure].lower, figure).toBeCloseTo(Math.min(...found), 9);
-      expect(band[figure].upper, figure).toBeCloseTo(Math.max(...found), 9);
+      // The force's top is not searched again for a neighbor: good to a thousandth, as the peak itself is.
+      expect(band[figure].lower / Math.min(...found), figure).toBeCloseTo(1, figure === "peakForce" ? 3 : 6);
+      expect(band[figure].upper / Math.max(...found), figure).toBeCloseTo(1, figure === "peakForce" ? 3 : 6);
     }
   });
 

@@ -150,7 +150,7 @@ describe("laws every bend obeys", () => {
     fc.assert(
       fc.property(anything, between(5, 150), ({ ratio, noseRatio, ...v }, angle) => {
         try {
-          const { regime, ...figures } = toAngle({ ...v, V: ratio * v.t, nose: noseRatio * v.t }, angle);
+          const { regime, solution: _, ...figures } = toAngle({ ...v, V: ratio * v.t, nose: noseRatio * v.t }, angle);
           expect(["point", "wrapped"]).toContain(regime);
           for (const value of Object.values(figures)) {
             expect(Number.isFinite(value)).toBe(true);

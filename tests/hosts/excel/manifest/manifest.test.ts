@@ -68,6 +68,11 @@ describe("the XML manifest", () => {
       "one page",
     ],
     ["a short-lived runtime", xml.replace('lifetime="long"', 'lifetime="short"'), "not long-lived"],
+    [
+      "a pane of its own",
+      xml.replace(/(<Action xsi:type="ShowTaskpane">)/, "$1<TaskpaneId>Pane</TaskpaneId>"),
+      "TaskpaneId must not",
+    ],
     ["equivalent add-ins", xml.replace("<Hosts>", "<EquivalentAddins/><Hosts>"), "EquivalentAddins must not"],
   ])("is refused by these rules with %s", (_, broken, problem) => {
     expect(broken).not.toBe(xml);
@@ -104,6 +109,12 @@ describe("the unified manifest", () => {
     expect(await problems({ ...json, motto: "x" })).not.toEqual([]);
   });
 
+  it("lists no function itself, for then functions.json would not be read, and asks for no view", () => {
+    const runtime = json.extensions[0].runtimes[0];
+    expect(Object.keys(runtime.customFunctions).sort()).toEqual(["metadataUrl", "namespace"]);
+    expect(runtime.actions).toEqual([{ id: "ShowPane", type: "openPage" }]);
+  });
+
   it("names only files that exist, and icons beside it", () => {
     const urls = [...JSON.stringify(json).matchAll(/"(https:\/\/localhost[^"]*)"/g)].map(([, url]) => url!);
     expect(urls.filter((url) => !exists(url))).toEqual([]);
@@ -122,9 +133,17 @@ describe("both manifests", () => {
     expect(xml).toContain(`id="Functions.Namespace" DefaultValue="${runtime.customFunctions.namespace.id}"`);
     expect(text("Id")).not.toBe(json.id);
     expect(json.extensions[0].alternates[0].hide.customOfficeAddin.officeAddinId).toBe(text("Id"));
-    expect(runtime.customFunctions.functions.map(({ id }: { id: string }) => id)).toEqual(
-      RECORDS.map(({ name }) => name),
-    );
+    expect(xml).toContain(`id="Functions.Metadata.Url" DefaultValue="${runtime.customFunctions.metadataUrl}"`);
+  });
+
+  it("can be told apart where both are installed: by name, ribbon group and icon", () => {
+    const own = xmlTree(xml).children.find(({ name }) => name === "DisplayName")!.attributes["DefaultValue"];
+    const group = json.extensions[0].ribbons[0].tabs[0].groups[0];
+    expect(json.name.short).not.toBe(own);
+    expect(xml).not.toContain(`DefaultValue="${group.label}"`);
+    for (const { url } of group.icons) expect(xml).not.toContain(url);
+    const files = distFiles(project, DEFAULT_ORIGIN);
+    expect(files["assets/app-icon-32.png"]).not.toEqual(files["assets/icon-32.png"]);
   });
 
   it("follow the origin, with a folder and without a last slash", () => {

@@ -122,6 +122,7 @@ function runtimeProblems(nodes: readonly XmlNode[]): string[] {
   ].map(({ attributes }) => attributes["resid"]);
   if (pages.length < 4 || new Set(pages).size !== 1)
     problems.push("Runtime, FunctionFile, Page and Action do not name one page");
+  if (named(nodes, "TaskpaneId").length > 0) problems.push("TaskpaneId must not stand beside a shared runtime");
   if (named(nodes, "Runtime").some(({ attributes }) => attributes["lifetime"] !== "long"))
     problems.push("the runtime is not long-lived");
   return problems;

@@ -88,7 +88,7 @@ describe("the pane beside a workbook", () => {
       await soon(() => page.locator(".line svg").count()).toBe(3);
       await select(page, "Parts", 12, 0);
       await soon(() => page.locator(".line h2").textContent()).toBe("DF-09");
-      expect(await page.locator(".line .status").textContent()).toContain("stop");
+      expect(await page.locator(".line .status").textContent()).toContain("STOP");
       await select(page, "Parts", 0, 0);
       await soon(() => page.locator(".hint").textContent()).toContain("Select a line");
     }));
@@ -115,6 +115,13 @@ describe("the pane beside a workbook", () => {
       await page.getByRole("button", { name: "Freeze" }).click();
       await soon(() => said(page)).toContain("Parts frozen");
       expect(await fake(page, 'at("Parts frozen", 95, 0).formula')).toBe(0.2);
+      await page.getByRole("button", { name: "Stuck? Recalculate all" }).click();
+      await soon(() => said(page)).toContain("being calculated again");
+      await select(page, "Parts", 95, 0);
+      await page.getByRole("button", { name: "Explain this cell" }).click();
+      await soon(() => said(page)).toContain("nothing to explain");
+      await page.getByRole("button", { name: "Check this Excel" }).click();
+      await soon(() => said(page)).toContain("passes blank cells"); // this stand-in answers 0.2 to everything
       await page.getByRole("button", { name: "Start a bill" }).click();
       await soon(() => said(page)).toContain("nothing was changed");
     }));

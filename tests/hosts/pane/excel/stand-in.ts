@@ -30,6 +30,8 @@ export class FakeWorkbook {
   readonly listeners = { selection: [] as (() => unknown)[], changed: [] as (() => unknown)[] };
   /** Trips to Excel so far. */
   trips = 0;
+  /** Of the country this Excel is set to. */
+  decimal = ".";
 
   constructor(
     sheets: Readonly<Record<string, readonly (readonly (Held | null)[])[]>>,
@@ -44,6 +46,14 @@ export class FakeWorkbook {
       });
     }
     this.active = { sheet: this.sheets[0]?.name ?? "", row: 0, column: 0 };
+  }
+
+  /** Every formula is evaluated again. */
+  rebuild(): void {
+    for (const { cells } of this.sheets)
+      for (const cell of cells.values())
+        if (typeof cell.formula === "string" && cell.formula.startsWith("=") && cell.value !== cell.formula)
+          cell.value = this.evaluate(cell.formula);
   }
 
   addSheet(name: string, like?: FakeSheet): FakeSheet {
@@ -104,9 +114,20 @@ class Context {
   readonly #writes: (() => void)[] = [];
   readonly #objects: (() => Promise<void>)[] = [];
   readonly workbook: unknown;
+  readonly application: unknown;
 
   constructor(private readonly book: FakeWorkbook) {
     this.workbook = workbookObject(this, book);
+    this.application = this.object({
+      kind: "application",
+      read: { decimalSeparator: () => book.decimal },
+      call: {
+        calculate: (type: string) => {
+          if (type !== "FullRebuild") throw new Error(`InvalidArgument: ${type} leaves a cell at #BUSY!`);
+          this.queue(() => book.rebuild());
+        },
+      },
+    });
   }
 
   queue(write: () => void): void {

@@ -1,5 +1,5 @@
 /** Prices of the shop's own parts, and what quantity and margin do to one of them. */
-import { cutters, RATES, STATIONS } from "../../building/bill-arguments.ts";
+import { ofShop } from "../../building/bill-arguments.ts";
 import { value } from "../../building/cells.ts";
 import { lookUp, shop, spillOf } from "../../building/formulas.ts";
 import { spillColumn } from "../../building/spill-block.ts";
@@ -11,16 +11,11 @@ import { PARTS } from "../bill/catalogue-parts.ts";
 export const priceSheet = (): SheetModel => ({
   ...spillSheet({
     name: "Price",
-    note: "Cost and price of every part of the sheet Parts, with material by area at the yield of the sheet Rates and machines. Locked: type into the inputs.",
+    note: "Cost and price of every part of the sheet Parts, with metal by the sheets they pull, priced on the sheet Rates and machines. Locked: type into the inputs.",
     blocks: [
       {
         spill: "BILL.PRICE",
-        formula: shop("BILL.PRICE", {
-          ...cutters("Parts[#All]"),
-          stock: "Stock[#All]",
-          stations: STATIONS,
-          rates: RATES,
-        }),
+        formula: shop("BILL.PRICE", ofShop),
         widths: { Part: 24, Note: 24, Message: 30 },
       },
     ],
@@ -40,7 +35,7 @@ const INPUTS: readonly Input[] = [
 ];
 const STEPS: readonly (readonly [row: number, label: string, formula: string, style: StyleName, hint: string])[] = [
   [7, "Quantity of the bill", priced("Quantity"), "count", ""],
-  [8, "Cost of the bill", priced("Cost"), "money", "material, labour, set-up, outside, overhead"],
+  [8, "Cost of the bill", priced("Cost"), "money", "material, labor, set-up, outside, overhead"],
   [9, "Margin", rate("Margin"), "percent", "a share of the price"],
   [10, "Mark-up", rate("Mark-up"), "percent", "a share of the cost; for comparison"],
   [11, "Set-ups, once", `${priced("Set-up")}*(1+${rate("Overhead")})`, "money", "with overhead"],

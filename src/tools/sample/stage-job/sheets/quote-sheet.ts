@@ -1,35 +1,38 @@
 import type { SpillName } from "../../../../cells/record/spill-columns.ts";
 import { value } from "../../building/cells.ts";
 import { spillOf } from "../../building/formulas.ts";
+import { STATE } from "../../building/read-me.ts";
 import { spillColumn } from "../../building/spill-block.ts";
 import { HEADER_ROW as SPILL_ROW } from "../../building/spill-sheet.ts";
+import { onlyWhenRunning } from "../../building/state.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
-import { cellName } from "../../xlsx/xml.ts";
 import { jobCell } from "./job-sheet.ts";
 
-const HEADER_ROW = 15;
+const HEADER_ROW = 16;
 const FIRST = HEADER_ROW + 1;
 const SHOP_NAME = "Tinker's Yard Sheet Works (an invented shop)";
 
 const PRICE: SpillName = "BILL.PRICE";
 const all = spillOf(`Price!A${SPILL_ROW}`);
-const lines = "ROWS(Parts[Part])";
+const summary = spillOf(`Summary!A${SPILL_ROW}`);
+/** Behind the lines stand what is added up to the least order, the rush and the total. */
+const SUM_ROWS = 3;
 const column = (header: string): string => `INDEX(${all},0,${spillColumn(PRICE, header)})`;
-/** Of every line of the bill, by its part; a line without a price is offered on request. */
-const offered = (header: string): string =>
-  `_xlfn.LET(_xlpm.found,_xlfn.XLOOKUP(Parts[Part],${column("Part")},${column(header)},""),IF(_xlpm.found="","on request",_xlpm.found))`;
-const charge = (name: string): string => `_xlfn.XLOOKUP("${name}",${column("Part")},${column("Price")})`;
+const charge = (name: string, header = "Price"): string =>
+  onlyWhenRunning(STATE, `_xlfn.XLOOKUP("${name}",${column("Part")},${column(header)},"")`);
+const figure = (item: string, header: "Value" | "Note"): string =>
+  `_xlfn.XLOOKUP("${item}",INDEX(${summary},0,1),INDEX(${summary},0,${spillColumn("BILL.SUMMARY", header)}),"")`;
 
-const COLUMNS: readonly (readonly [header: string, width: number, style: StyleName, formula: string])[] = [
-  ["Line", 6, "count", `_xlfn.SEQUENCE(${lines})`],
-  ["Part", 9, "text", "Parts[Part]"],
-  ["Description", 34, "text", "Parts[Description]"],
-  ["Material", 12, "text", "Parts[Material]"],
-  ["Quantity", 9, "count", "Parts[Quantity]"],
-  ["Unit price", 17, "offer", offered("Unit price")],
-  ["Total", 13, "offer", offered("Price")],
+const COLUMNS: readonly (readonly [header: string, title: string, width: number, style: StyleName])[] = [
+  ["Part", "Part", 9, "text"],
+  ["Description", "Description", 28, "wrapped"],
+  ["Quantity", "Quantity", 9, "count"],
+  ["Unit price", "Unit price", 16, "money"],
+  ["Price", "Total", 13, "money"],
+  ["Message", "Remark", 36, "wrapped"],
 ];
+const LINES = `_xlfn.DROP(_xlfn.DROP(_xlfn.CHOOSECOLS(${all},${COLUMNS.map(([header]) => spillColumn(PRICE, header)).join(",")}),1),-${SUM_ROWS})`;
 
 const HEAD: readonly (readonly [label: string, formula: string, style: StyleName])[] = [
   ["For", jobCell("customer"), "text"],
@@ -38,43 +41,46 @@ const HEAD: readonly (readonly [label: string, formula: string, style: StyleName
   ["Date", jobCell("day"), "dayLeft"],
   ["Valid until", `${jobCell("day")}+${jobCell("valid")}`, "dayLeft"],
   ["Leaves by", jobCell("due"), "dayLeft"],
+  ["Plan", figure("Plan", "Value"), "text"],
+  [
+    "Machines",
+    `IF(${figure("Not confirmed from the plate", "Value")}>0,"not confirmed from the plate","confirmed from the plate")`,
+    "text",
+  ],
 ];
 const SUMS: readonly (readonly [label: string, formula: string, style: StyleName])[] = [
-  ["Lines", `SUM(${spillOf(cellName(FIRST, COLUMNS.length))})`, "money"],
   ["Minimum charge", charge("Minimum charge"), "money"],
   ["Rush", charge("Rush"), "money"],
   ["Total", charge("Total"), "totalMoney"],
+  ["", charge("Total", "Note"), "text"],
 ];
 
 const NOTES = [
-  'Bent parts to the drawings named in the bill, in the quantities above. Lines "on request" want a word about the drawing first.',
+  "Bent parts to the drawings named in the bill, in the quantities below. Prices hold for the whole list. Lines without a price are not quoted; the remark says why.",
   "What a bracket may carry is not part of this quote: that is a licensed engineer's work.",
 ];
 
-export function quoteSheet(): SheetModel {
-  const sumColumn = COLUMNS.length;
-  return {
-    name: "Quote",
-    widths: COLUMNS.map(([, width]) => width),
-    cells: [
-      value(1, 1, "title", "Quote"),
-      value(2, 1, "heading", SHOP_NAME),
-      ...HEAD.flatMap(([label, formula, style], i): SheetCell[] => [
-        value(4 + i, 1, "strongLine", label),
-        { row: 4 + i, column: 3, style, formula },
-      ]),
-      ...SUMS.flatMap(([label, formula, style], i): SheetCell[] => [
-        value(4 + i, sumColumn - 1, i === SUMS.length - 1 ? "totalLabel" : "strongLine", label),
-        { row: 4 + i, column: sumColumn, style, formula },
-      ]),
-      ...NOTES.map((words, i) => value(11 + i, 1, "note", words)),
-      ...COLUMNS.flatMap(([header, , style, formula], i): SheetCell[] => [
-        value(HEADER_ROW, i + 1, style === "text" ? "header" : "headerRight", header),
-        { row: FIRST, column: i + 1, formula, spills: [style] },
-      ]),
-    ],
-    merges: NOTES.map((_, i) => `A${11 + i}:G${11 + i}`),
-    frozen: { rows: HEADER_ROW, columns: 0 },
-    print: { landscape: false, titleRows: `${HEADER_ROW}:${HEADER_ROW}`, foot: "Invented shop, job and prices." },
-  };
-}
+export const quoteSheet = (): SheetModel => ({
+  name: "Quote",
+  widths: COLUMNS.map(([, , width]) => width),
+  cells: [
+    value(1, 1, "title", "Quote"),
+    value(2, 1, "heading", SHOP_NAME),
+    ...HEAD.flatMap(([label, formula, style], i): SheetCell[] => [
+      value(4 + i, 1, "strongLine", label),
+      { row: 4 + i, column: 2, style, formula },
+    ]),
+    ...SUMS.flatMap(([label, formula, style], i): SheetCell[] => [
+      value(6 + i, 4, label === "Total" ? "totalLabel" : "strongLine", label),
+      { row: 6 + i, column: 5, style, formula },
+    ]),
+    ...NOTES.map((words, i) => value(13 + i, 1, "note", words)),
+    ...COLUMNS.map(([, title, , style], i) =>
+      value(HEADER_ROW, i + 1, style === "text" || style === "wrapped" ? "header" : "headerRight", title),
+    ),
+    { row: FIRST, column: 1, formula: onlyWhenRunning(STATE, LINES), spills: COLUMNS.map(([, , , style]) => style) },
+  ],
+  merges: NOTES.map((_, i) => `A${13 + i}:F${13 + i}`),
+  frozen: { rows: HEADER_ROW, columns: 0 },
+  print: { landscape: false, titleRows: `${HEADER_ROW}:${HEADER_ROW}`, foot: "Invented shop, job and prices." },
+});

@@ -1,0 +1,214 @@
+/** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
+import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
+import type { Blank as BlankToCut, Limits, Plan, Stock } from "../../calc/cutting/types.ts";
+import { jetSheets } from "../../calc/jet/sheets.ts";
+import type { Material } from "../../data/materials/material.ts";
+import { type Kilograms, kilograms, type Millimetres, type Money, money } from "../../units/quantity.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr, remember } from "../../units/remember.ts";
+import { asBlank, asStock, rollingOf, stockId, webOf } from "../lines/cutting.ts";
+import { lineKey } from "../lines/line-key.ts";
+import type { LinePlan } from "../lines/plan-line.ts";
+import type { Cutter } from "../nouns/line.ts";
+import type { Shear } from "../nouns/machines.ts";
+import type { Rates } from "../nouns/rates.ts";
+import { fitsOn, type StockSheet } from "../nouns/stock.ts";
+
+/** Sheets of one size that a group pulls, and what comes of them. */
+export interface SheetUse {
+  readonly sheet: StockSheet;
+  readonly count: number;
+  readonly weight: Kilograms;
+  /** Of all of them; undefined where Stock has no price. */
+  readonly price: Money | undefined;
+  /** Blanks over all of them, by line. */
+  readonly pieces: ReadonlyMap<LinePlan, number>;
+  readonly remnants: readonly { readonly length: Millimetres; readonly width: Millimetres }[];
+}
+
+/** Lines of one material and thickness that one machine cuts. */
+export interface CutGroup {
+  readonly material: Material;
+  readonly thickness: Millimetres;
+  readonly cutter: Cutter;
+  /** undefined on the waterjet. */
+  readonly shear: Shear | undefined;
+  readonly lines: readonly LinePlan[];
+  readonly uses: readonly SheetUse[];
+  /** The shear's patterns and cuts; undefined on the waterjet, and where no plan can be made. */
+  readonly plan: Plan | undefined;
+  /** Which line a blank of the plan belongs to, and which sheet a stock of it is. */
+  readonly lineOf: ReadonlyMap<string, LinePlan>;
+  readonly sheetOf: ReadonlyMap<string, StockSheet>;
+  /** Blanks that no sheet is left for, or that no plan takes. */
+  readonly short: ReadonlyMap<LinePlan, { readonly count: number; readonly reason: string | undefined }>;
+}
+
+export interface CutLine {
+  readonly plan: LinePlan;
+  readonly cutter: Cutter;
+}
+
+const DEFAULT_EFFORT = 1; // a row of the rates table asks for more; the same on every machine
+const UNITS_PER_EFFORT = DEFAULT_UNITS / 10; // effort 10 is what the planner takes for about a second
+
+/** Lines of which Stock has sheets; the others need none. */
+export function planCutting(lines: readonly CutLine[], rates: Rates): CutGroup[] {
+  const groups = new Map<string, CutLine[]>();
+  for (const line of [...lines].sort((a, b) => (lineKey(a.plan.line) < lineKey(b.plan.line) ? -1 : 1))) {
+    const key = groupKey(line);
+    groups.set(key, [...(groups.get(key) ?? []), line]);
+  }
+  // Sheets that are counted are used up by one group after another: the shear's first, then the waterjet's. They are told
+  // by material, thickness and place, since a plan out of memory holds rows of a table that was read before.
+  const used = new Map<string, number>();
+  return [...groups]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, group]) => {
+      const found = group[0]!.cutter === "shear" ? onShear(group, rates, used) : onWaterjet(group, rates, used);
+      const { sheets } = group[0]!.plan;
+      for (const { sheet, count } of found.uses) {
+        const key = sheetKey(sheet, sheets!.indexOf(sheet));
+        used.set(key, (used.get(key) ?? 0) + count);
+      }
+      return found;
+    });
+}
+
+const groupKey = ({ plan, cutter }: CutLine): string => {
+  const thickness = Math.round(plan.sheets![0]!.thickness * 1000);
+  const machine = cutter === "shear" ? plan.cutting.shear!.name : "";
+  return `${cutter} ${plan.line.material.name} ${String(thickness).padStart(8, "0")} ${machine}`;
+};
+
+/** What is left of the group's sheets, in their own order. */
+function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>): StockSheet[] {
+  return sheets.map((sheet, i) =>
+    sheet.count === undefined
+      ? sheet
+      : { ...sheet, count: Math.max(0, sheet.count - (used.get(sheetKey(sheet, i)) ?? 0)) },
+  );
+}
+
+const sheetKey = ({ material, thickness }: StockSheet, index: number): string =>
+  `${material.name} ${thickness} ${index}`;
+
+/** The same blanks from the same sheets have the same plan: after an edit the other groups keep theirs. */
+const cutsKnown = remember(
+  64,
+  (blanks: readonly BlankToCut[], stock: readonly Stock[], limits: Limits, units: number) =>
+    planCuts(blanks, stock, limits, { units, least: stock.every(({ price }) => price !== null) ? "money" : "metal" }),
+);
+
+function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
+  const lines = group.map(({ plan }) => plan);
+  const shear = lines[0]!.cutting.shear!;
+  const own = lines[0]!.sheets!;
+  const left = leftOf(own, used);
+  const ids = namesOf(lines);
+  const blanks = lines.map((plan, i) => asBlank(ids[i]!, plan.blank, plan.blanks));
+  const stock = left.map(asStock(shear.trim));
+  const units = (rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT;
+  const plan = refusalOr(() => cutsKnown(blanks, stock, shear.limits, units));
+  const lineOf = new Map(ids.map((id, i) => [id, lines[i]!]));
+  const sheetOf = new Map(own.map((sheet, i) => [stockId(sheet, i), sheet]));
+  const about = { ...commonOf(lines), cutter: "shear" as const, shear, lines, lineOf, sheetOf };
+  if (plan instanceof Refusal) {
+    const short = new Map(lines.map((line) => [line, { count: line.blanks, reason: plan.message }]));
+    return { ...about, uses: [], plan: undefined, short };
+  }
+  const short = new Map(
+    plan.leftOut.map(({ blank, count, reason }) => [
+      lineOf.get(blank)!,
+      { count, reason: reason.startsWith("the stock on hand") ? undefined : reason },
+    ]),
+  );
+  const uses = plan.sheets.map(({ stock: id, count }): SheetUse => {
+    const sheet = sheetOf.get(id)!;
+    const patterns = plan.patterns.filter((pattern) => pattern.stock === id);
+    const pieces = new Map<LinePlan, number>();
+    for (const { yields, repeats } of patterns)
+      for (const { blank, count: each } of yields) {
+        const line = lineOf.get(blank)!;
+        pieces.set(line, (pieces.get(line) ?? 0) + each * repeats);
+      }
+    const names = new Set(patterns.map((pattern) => pattern.id));
+    const remnants = plan.remnants
+      .filter(({ piece }) => names.has(patternOf(piece)))
+      .flatMap(({ w, h, count: copies }) => Array.from({ length: copies }, () => ({ length: w, width: h })));
+    return { ...useOf(sheet, count), pieces, remnants };
+  });
+  return { ...about, uses, plan, short };
+}
+
+/** Pieces are named after their pattern: "3", "3d1", "3d1.2". */
+export const patternOf = (piece: string): string => /^\d+/.exec(piece)?.[0] ?? piece;
+
+/** Each line a name of its own: its part, numbered where a part stands in the bill twice. */
+function namesOf(lines: readonly LinePlan[]): string[] {
+  const seen = new Map<string, number>();
+  return lines.map(({ line: { part } }) => {
+    const times = (seen.get(part) ?? 0) + 1;
+    seen.set(part, times);
+    return times === 1 ? part : `${part} (${times})`;
+  });
+}
+
+const commonOf = (lines: readonly LinePlan[]) => ({
+  material: lines[0]!.line.material,
+  thickness: lines[0]!.sheets![0]!.thickness,
+});
+
+const useOf = (sheet: StockSheet, count: number) => ({
+  sheet,
+  count,
+  weight: kilograms(sheet.weight * count),
+  price: sheet.price === undefined ? undefined : money(sheet.price * count),
+});
+
+function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
+  const lines = group.map(({ plan }) => plan);
+  const own = lines[0]!.sheets!;
+  const left = leftOf(own, used);
+  const web = webOf(rates);
+  const open = new Map(lines.map((line) => [line, line.blanks]));
+  const uses: SheetUse[] = [];
+  left.forEach((sheet, i) => {
+    // A blank waits for a later size only where it does not lie on this one.
+    const waiting = lines.filter((line) => open.get(line)! > 0 && fitsOn(sheet, line.blank));
+    const sheets = jetSheets(
+      waiting.map((line) => {
+        const { length, width, grain } = line.blank;
+        return { length, width, grain: rollingOf(grain), count: open.get(line)! };
+      }),
+      sheet,
+      web,
+      sheet.count ?? Number.POSITIVE_INFINITY,
+    );
+    const count = sheets.reduce((sum, { repeats }) => sum + repeats, 0);
+    if (count === 0) return;
+    const pieces = new Map<LinePlan, number>();
+    waiting.forEach((line, at) => {
+      const cut = sheets.reduce((sum, { repeats, counts }) => sum + repeats * counts[at]!, 0);
+      if (cut > 0) pieces.set(line, cut);
+      open.set(line, open.get(line)! - cut);
+    });
+    uses.push({ ...useOf(own[i]!, count), pieces, remnants: [] });
+  });
+  const short = new Map(
+    lines.flatMap((line) =>
+      open.get(line)! > 0 ? [[line, { count: open.get(line)!, reason: undefined }] as const] : [],
+    ),
+  );
+  return {
+    ...commonOf(lines),
+    cutter: "waterjet",
+    shear: undefined,
+    lines,
+    uses,
+    plan: undefined,
+    lineOf: new Map(),
+    sheetOf: new Map(),
+    short,
+  };
+}

@@ -1,0 +1,82 @@
+/** The fifth stage: whether each line is done by the time it must leave, and what saves it where it is not. */
+import type { Instant } from "../../calc/schedule/calendar.ts";
+import { workBetween } from "../../calc/schedule/finish.ts";
+import { Deadline, type Place, type Verdict } from "../../calc/schedule/what-if.ts";
+import { SECONDS_PER_HOUR, type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { step, type Working } from "../../units/working.ts";
+import { lineKey } from "../lines/line-key.ts";
+import type { LinePlan } from "../lines/plan-line.ts";
+import { calendarOf } from "../nouns/calendar.ts";
+import type { Shop } from "../nouns/shop.ts";
+import type { StationWork } from "../time/station-work.ts";
+import { timeOf } from "../time/station-work.ts";
+
+export interface LineDates extends Verdict {
+  /** When it must leave. */
+  readonly due: Instant;
+  /** Working hours of the shop past that. */
+  readonly lateBy: Seconds;
+}
+
+export interface StationLoad {
+  readonly station: string;
+  readonly queue: Seconds;
+  readonly load: Seconds;
+  readonly available: Seconds;
+  readonly overtime: Seconds;
+  readonly short: Seconds;
+  readonly finish: Instant;
+}
+
+export interface DatesPlan {
+  readonly lines: ReadonlyMap<LinePlan, LineDates>;
+  readonly stations: readonly StationLoad[];
+}
+
+export interface TimedLine {
+  readonly plan: LinePlan;
+  readonly works: readonly StationWork[];
+  readonly vendorDays: number;
+}
+
+/** Work goes in the order in which it is due, then the shortest first, then by what the lines say. */
+export function planDates(
+  lines: readonly TimedLine[],
+  start: Instant,
+  due: Instant,
+  { stations, calendar, rates }: Pick<Shop, "stations" | "calendar" | "rates">,
+  work?: Working,
+): DatesPlan {
+  const general = calendarOf(calendar);
+  const overtime = seconds((rates.find("overtimePerDay") ?? 0) * SECONDS_PER_HOUR);
+  const deadline = new Deadline(start, due, general, overtime);
+  const places = new Map(
+    stations.map(({ name, queue, vendorDays }): [string, Place] => [
+      name,
+      { name, queue, vendorDays, calendar: calendarOf(calendar, name) },
+    ]),
+  );
+  const dueOf = ({ plan }: TimedLine) => plan.line.due ?? due;
+  const total = ({ works }: TimedLine) => works.reduce((sum, each) => sum + timeOf(each), 0);
+  const order = [...lines].sort(
+    (a, b) => dueOf(a) - dueOf(b) || total(a) - total(b) || (lineKey(a.plan.line) < lineKey(b.plan.line) ? -1 : 1),
+  );
+  const found = new Map<LinePlan, LineDates>();
+  for (const line of order) {
+    const tasks = line.works.map((each) => ({ place: places.get(each.station.name)!, time: timeOf(each) }));
+    const verdict = deadline.take(tasks, line.vendorDays, dueOf(line));
+    const lateBy = workBetween(dueOf(line), verdict.finish, general);
+    found.set(line.plan, { ...verdict, due: dueOf(line), lateBy });
+  }
+  const late = [...found.values()].filter(({ verdict }) => verdict === "breaks it").length;
+  step(work, "late", "lines that break the due time", late, "count", "queues and loads in the shifts (derived)");
+  return { lines: found, stations: [...places.values()].map((place) => loadOf(place, deadline)) };
+}
+
+const loadOf = (place: Place, deadline: Deadline): StationLoad => ({
+  station: place.name,
+  queue: place.queue,
+  load: deadline.load(place),
+  ...deadline.hours(place),
+  finish: deadline.finishOf(place),
+});

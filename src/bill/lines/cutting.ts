@@ -1,0 +1,187 @@
+/** Which machines can cut a line's blank, and if not, why not. */
+import { impossibleReasons } from "../../calc/cutting/impossible.ts";
+import type { BlankGrain, Blank as BlankToCut, Limits, Stock } from "../../calc/cutting/types.ts";
+import { type Finding, rankOf, statusOf } from "../../calc/finding.ts";
+import { liesOnSheet } from "../../calc/jet/sheets.ts";
+import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
+import { JET_WEB_IN } from "../../data/thresholds.ts";
+import { atMost } from "../../units/nearly.ts";
+import { type Millimetres, mm } from "../../units/quantity.ts";
+import { remember } from "../../units/remember.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
+import { findMachine } from "../nouns/find-tool.ts";
+import type { BillLine } from "../nouns/line.ts";
+import type { Shear, Waterjet } from "../nouns/machines.ts";
+import type { Rates } from "../nouns/rates.ts";
+import type { Shop } from "../nouns/shop.ts";
+import { hasTable } from "../nouns/shop.ts";
+import type { StockSheet } from "../nouns/stock.ts";
+import type { Blank } from "./blank.ts";
+
+export interface Cutting {
+  /** The shear that would cut it; undefined: none can. */
+  readonly shear: Shear | undefined;
+  /** What is found about cutting it there. */
+  readonly onShear: readonly Finding[];
+  readonly waterjet: Waterjet | undefined;
+  /** Why neither, or why not the machine it is pinned to, or that only the waterjet can. */
+  readonly found: readonly Finding[];
+}
+
+type CutShop = Pick<Shop, "shears" | "waterjets" | "stations" | "rates" | "given">;
+
+export function cuttingOf(
+  line: BillLine,
+  blank: Blank,
+  sheets: readonly StockSheet[] | undefined,
+  shop: CutShop,
+): Cutting {
+  const sheared = shearFor(line, blank, sheets, shop);
+  const jet = jetFor(line, blank, sheets, shop);
+  const shear = line.pin === "waterjet" ? undefined : sheared.shear;
+  const waterjet = line.pin === "shear" ? undefined : jet.waterjet;
+  const found: Finding[] = [];
+  if (!hasTable(shop, "shears") && !hasTable(shop, "waterjets")) return { shear, onShear: [], waterjet, found };
+  if (shear === undefined && waterjet === undefined)
+    found.push(
+      line.pin === "waterjet"
+        ? { about: "cutting", status: "stop", kind: "not on waterjet", words: jet.why }
+        : line.pin === "shear" || !hasTable(shop, "waterjets")
+          ? asStop(sheared.why)
+          : { about: "cutting", status: "stop", kind: "no machine", words: jet.why, name: nameOf(sheared.why) },
+    );
+  else if (shear === undefined && line.pin === undefined && sheared.why)
+    found.push({ ...sheared.why, status: "note", kind: `waterjet: ${sheared.why.kind}` });
+  return { shear, onShear: shear === undefined ? [] : sheared.findings, waterjet, found };
+}
+
+const asStop = (why: Finding | undefined): Finding => why ?? { about: "cutting", status: "stop", kind: "no shear" };
+const nameOf = (why: Finding | undefined): string =>
+  why?.kind === "over rating" || why?.kind === "too long" ? why.name! : "the shear";
+
+interface Sheared {
+  readonly shear: Shear | undefined;
+  readonly findings: readonly Finding[];
+  readonly why: Finding | undefined;
+}
+
+/** Of several shears the one with the best status, then the lowest rating, then by name. */
+function shearFor(line: BillLine, blank: Blank, sheets: readonly StockSheet[] | undefined, shop: CutShop): Sheared {
+  if (shop.shears.length === 0)
+    return { shear: undefined, findings: [], why: { about: "cutting", status: "stop", kind: "no shear" } };
+  const needs = unmadeOnShear(line, shop);
+  if (needs) return { shear: undefined, findings: [], why: needs };
+  const shears = line.shear === undefined ? shop.shears : [findMachine(line.shear, shop.shears, "shear")];
+  const tried = shears
+    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear) }))
+    .sort(
+      (a, b) =>
+        rankOf(worst(a.findings)) - rankOf(worst(b.findings)) ||
+        a.shear.ratedThickness - b.shear.ratedThickness ||
+        (a.shear.name < b.shear.name ? -1 : 1),
+    );
+  const { shear, findings } = tried[0]!;
+  const stop = findings.find(({ status }) => status === "stop");
+  return stop ? { shear: undefined, findings: [], why: stop } : { shear, findings, why: undefined };
+}
+
+const worst = (findings: readonly Finding[]): Finding["status"] => {
+  const status = statusOf(findings);
+  return status === "clear" ? "note" : status;
+};
+
+function shearFindings(
+  { material, thickness }: BillLine,
+  blank: Blank,
+  sheets: readonly StockSheet[] | undefined,
+  shear: Shear,
+): Finding[] {
+  const { length, width, grain } = blank;
+  const found = checkShear(shearedBlank({ material, thickness }, blank), shear);
+  if (sheets === undefined || sheets.length === 0 || statusOf(found) === "stop") return found;
+  const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), shear.limits);
+  return reason === null
+    ? found
+    : [...found, { about: "cutting", status: "stop", kind: "no layout", words: reason, name: shear.name }];
+}
+
+export const shearedBlank = (
+  { material, thickness }: Pick<BillLine, "material" | "thickness">,
+  { length, width }: Pick<Blank, "length" | "width">,
+): ShearedBlank => ({
+  material,
+  thickness,
+  cutLength: mm(Math.max(length, width)),
+  stripWidth: mm(Math.min(length, width)),
+});
+
+/** Holes and notches that only the waterjet makes. */
+function unmadeOnShear(line: BillLine, shop: CutShop): Finding | undefined {
+  if (!hasTable(shop, "stations")) return undefined;
+  const lacks = (basis: "hole" | "notch") => !shop.stations.some((station) => station.basis === basis);
+  const what = line.notches > 0 && lacks("notch") ? "notches" : line.holes > 0 && lacks("hole") ? "holes" : undefined;
+  return what === undefined ? undefined : { about: "cutting", status: "stop", kind: "no station", words: what };
+}
+
+function jetFor(
+  { material }: BillLine,
+  { length, width, grain }: Blank,
+  sheets: readonly StockSheet[] | undefined,
+  { waterjets, rates }: CutShop,
+): { readonly waterjet: Waterjet | undefined; readonly why: string } {
+  const [long, short] = [Math.max(length, width), Math.min(length, width)];
+  const ranked = [...waterjets].sort((a, b) => (a.name < b.name ? -1 : 1));
+  if (ranked.length === 0) return { waterjet: undefined, why: "there is no waterjet" };
+  if (material.machinability === undefined)
+    return { waterjet: undefined, why: `${material.name} has no machinability number` };
+  const waterjet = ranked.find(({ bedLength, bedWidth }) => {
+    const bed = [bedLength ?? Infinity, bedWidth ?? Infinity];
+    return atMost(long, Math.max(...bed)) && atMost(short, Math.min(...bed));
+  });
+  if (!waterjet) return { waterjet, why: `it does not fit on ${ranked[0]!.name}` };
+  const blank = { length, width, grain: rollingOf(grain) };
+  const lies =
+    sheets === undefined || sheets.length === 0 || sheets.some((sheet) => liesOnSheet(blank, sheet, webOf(rates)));
+  return lies ? { waterjet, why: "" } : { waterjet: undefined, why: "no sheet in Stock has room for it and its web" };
+}
+
+/** Metal left between two blanks on the waterjet's table, and along a sheet's edge. */
+export const webOf = (rates: Rates): Millimetres => mm(rates.find("jetWeb") ?? JET_WEB_IN.value * MM_PER_INCH);
+
+/** Sheets as the cut plan takes them. Names of the table may repeat; the planner needs them distinct. */
+export const asStock =
+  (trim: Millimetres) =>
+  (sheet: StockSheet, index: number): Stock => ({
+    id: stockId(sheet, index),
+    w: sheet.length,
+    h: sheet.width,
+    quantity: sheet.count ?? Number.POSITIVE_INFINITY,
+    price: sheet.price ?? null,
+    grain: "w",
+    trim,
+    remnant: sheet.isRemnant,
+  });
+export const stockId = ({ name }: StockSheet, index: number): string => `${index + 1} ${name}`;
+
+export const asBlank = (
+  id: string,
+  { length, width, grain }: Pick<Blank, "length" | "width" | "grain">,
+  quantity: number,
+): BlankToCut => ({
+  id,
+  w: length,
+  h: width,
+  quantity,
+  grain: rollingOf(grain),
+});
+
+/** The way the grain runs in a blank, as the cut plans call it: along its first size, across it, or any way. */
+export const rollingOf = (grain: Blank["grain"]): BlankGrain =>
+  grain === "length" ? "along" : grain === "width" ? "across" : "free";
+
+/** Why no layout of these sheets yields the blank within the shear's limits; null where one does. */
+const layoutReason = remember(
+  8192,
+  (length: Millimetres, width: Millimetres, grain: Blank["grain"], stock: readonly Stock[], limits: Limits) =>
+    impossibleReasons([asBlank("it", { length, width, grain }, 1)], stock, limits, {})[0]!,
+);

@@ -1,0 +1,42 @@
+import type { Finding } from "../../calc/finding.ts";
+import { TWO_PEOPLE_FROM_IN, TWO_PEOPLE_SHARE } from "../../data/thresholds.ts";
+import { atMost } from "../../units/nearly.ts";
+import type { Kilograms, Millimetres } from "../../units/quantity.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
+import { onePersonLimit, type Rates } from "../nouns/rates.ts";
+
+export type Lift = "one person" | "two people" | "hoist" | "too heavy";
+
+/** Who lifts a piece: one person, two who together lift two thirds of what they lift one by one, or the shop's hoist. */
+export function liftOf(weight: Kilograms, rates: Rates): Lift {
+  const alone = onePersonLimit(rates);
+  const hoistAbove = rates.find("hoistAbove");
+  if (hoistAbove !== undefined && !atMost(weight, hoistAbove)) return "hoist";
+  if (alone === undefined || atMost(weight, alone)) return "one person";
+  const together = 2 * alone * TWO_PEOPLE_SHARE.value;
+  if (atMost(weight, together)) return "two people";
+  return hoistAbove === undefined ? "too heavy" : "two people";
+}
+
+/** @param bendLength of its longest bend; undefined for a flat part. */
+export function liftingFinding(
+  weight: Kilograms,
+  bendLength: Millimetres | undefined,
+  rates: Rates,
+): Finding | undefined {
+  const lift = liftOf(weight, rates);
+  const found = (status: Finding["status"], kind: string): Finding => ({
+    about: "lifting",
+    status,
+    kind,
+    figure: weight,
+    quantity: "mass",
+  });
+  if (lift === "too heavy") return found("stop", "too heavy");
+  if (lift === "hoist") return found("check", "hoist");
+  if (lift === "two people") return found("note", "two people");
+  const long = bendLength !== undefined && !atMost(bendLength, TWO_PEOPLE_FROM_IN.value * MM_PER_INCH);
+  return long
+    ? { about: "lifting", status: "note", kind: "long bend", figure: bendLength, quantity: "length" }
+    : undefined;
+}

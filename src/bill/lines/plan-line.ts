@@ -1,0 +1,135 @@
+/** One line worked out: its blank, its tools, how it is bent, what can cut it, and everything that is found about it. */
+import { type ForceCases, forceCases } from "../../calc/bend/force-cases.ts";
+import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
+import { blanksNeeded } from "../../calc/cost/blanks-needed.ts";
+import { type Finding, statusOf } from "../../calc/finding.ts";
+import type { Millimetres } from "../../units/quantity.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
+import { step, type Working } from "../../units/working.ts";
+import { type BillLine, bentStrips, type UnreadLine } from "../nouns/line.ts";
+import type { Rates } from "../nouns/rates.ts";
+import type { Shop } from "../nouns/shop.ts";
+import { hasTable } from "../nouns/shop.ts";
+import { type SheetsToCut, type StockSheet, sheetsToCut } from "../nouns/stock.ts";
+import { type BentStrip, bendStrip } from "./bent-strip.ts";
+import { type BendNumbers, type Blank, bendNumbers, blankOf } from "./blank.ts";
+import { type Cutting, cuttingOf } from "./cutting.ts";
+import { drawingRadius } from "./drawing-radius.ts";
+import { liftingFinding } from "./lifting.ts";
+import { orderFinding } from "./order-finding.ts";
+import { stockFindings } from "./stock-finding.ts";
+import { judgeTolerance, type ToleranceStack } from "./tolerance.ts";
+import { bendLines, type Tools, toolFindings } from "./tools.ts";
+
+/** The tables that a line by itself is worked out from. */
+export type LineShop = Pick<
+  Shop,
+  "brakes" | "dies" | "punches" | "drawn" | "shears" | "waterjets" | "stations" | "rates" | "stock" | "system" | "given"
+>;
+
+export interface LinePlan {
+  /** As planned: at the thickness of the sheet it is cut from. */
+  readonly line: BillLine;
+  readonly blank: Blank;
+  /** Blanks to cut: what is ordered, with scrap allowance and first pieces. */
+  readonly blanks: number;
+  /** undefined for a flat part, and where the shop's tools were not given. */
+  readonly tools: Tools | undefined;
+  readonly bend: BendNumbers | undefined;
+  /** One a direction with bends. */
+  readonly strips: readonly BentStrip[];
+  /** Of the bend that needs the most. */
+  readonly force: ForceCases | undefined;
+  readonly cutting: Cutting;
+  /** Sheets it may be cut from; undefined where Stock was not given, none where it is not there. */
+  readonly sheets: readonly StockSheet[] | undefined;
+  readonly acceptance: Acceptance | undefined;
+  readonly stack: ToleranceStack | undefined;
+  /** Without those about the machine that cuts it, which the route decides. */
+  readonly findings: readonly Finding[];
+}
+
+/** A line that is not understood, or that no answer exists for: a stop about the input. */
+export interface UnreadPlan {
+  readonly row: number;
+  readonly part: string;
+  readonly refusal: Refusal;
+  readonly findings: readonly [Finding];
+}
+
+export const isPlanned = (plan: LinePlan | UnreadPlan): plan is LinePlan => "blank" in plan;
+
+/** @param place which line it is, where the refusal itself does not say so. */
+export const unreadPlan = ({ row, part, refusal }: UnreadLine, place = ""): UnreadPlan => ({
+  row,
+  part,
+  refusal,
+  findings: [{ about: "input", status: "stop", kind: "unread", words: `${place}${refusal.message}` }],
+});
+
+/** @param chosen the tools the bill has chosen for it; undefined for a flat part. Throws a Refusal on what has no answer. */
+export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineShop, work?: Working): LinePlan {
+  const stock = hasTable(shop, "stock") ? sheetsToCut(given.material, given.nominal, shop.stock) : undefined;
+  const line = atStock(given, stock);
+  const bend = chosen && bendNumbers(line, chosen, work);
+  const bends = chosen ? bendLines(line) : [];
+  const blank = blankOf(line, bend, work);
+  const strips = chosen && bend ? bentOrNot(line, chosen, bend.radius, shop) : [];
+  const sheets = hasTable(shop, "stock") ? (stock?.sheets ?? []) : undefined;
+  const cutting = cuttingOf(line, blank, sheets, shop);
+  const stack = judgeTolerance(line, shop.rates, work);
+  const ofStock = hasTable(shop, "stock") ? stockFindings(line, blank, stock) : [];
+  const ofTools = chosen ? toolFindings(line, chosen, shop.system, work) : [];
+  const findings = [
+    ...ofTools,
+    ...(strips instanceof Refusal ? [cannotBe(strips)] : strips.map((strip) => orderFinding(strip, ofTools))),
+    ...ofStock,
+    // A blank that no sheet holds need not be told that no machine cuts it.
+    ...(ofStock.some(({ kind }) => kind === "larger") ? [] : cutting.found),
+    stack?.finding,
+    liftingFinding(blank.weight, longestBend(line), shop.rates),
+  ].filter((finding) => finding !== undefined);
+  step(work, "status", `${line.part}: worst of all checks`, statusOf(findings), "", "clear: no problem found");
+  const forces = bends.map((each) => forceCases(each.material, each.thickness, each.bendLength, chosen!.die.opening));
+  return {
+    line,
+    blank,
+    blanks: blanksToCut(line.quantity, shop.rates),
+    tools: chosen,
+    bend,
+    strips: strips instanceof Refusal ? [] : strips,
+    force: forces.length === 0 ? undefined : forces.reduce((a, b) => (b.expected > a.expected ? b : a)),
+    cutting,
+    sheets,
+    acceptance: chosen && drawingRadius(line, chosen)?.verdict,
+    stack,
+    findings,
+  };
+}
+
+/** Planned throughout at the thickness of the sheet it is cut from, unless it was measured. */
+function atStock(line: BillLine, stock: SheetsToCut | undefined): BillLine {
+  if (!stock?.isThicker) return line;
+  const isMeasured = line.thickness !== line.nominal;
+  return { ...line, nominal: line.nominal, thickness: isMeasured ? line.thickness : stock.thickness };
+}
+
+const bentOrNot = (line: BillLine, tools: Tools, radius: Millimetres, { drawn }: LineShop): BentStrip[] | Refusal =>
+  refusalOr(() => bentStrips(line).map((strip) => bendStrip(line, strip, tools, radius, drawn)));
+
+const cannotBe = ({ message }: Refusal): Finding => ({
+  about: "bend order",
+  status: "stop",
+  kind: "cannot be",
+  words: message,
+});
+
+const longestBend = (line: BillLine): Millimetres | undefined => {
+  const lengths = bentStrips(line).map(({ bendLength }) => bendLength);
+  return lengths.length === 0 ? undefined : (Math.max(...lengths) as Millimetres);
+};
+
+/** A shop that states no allowances cuts what is ordered. */
+const blanksToCut = (quantity: number, rates: Rates): number =>
+  blanksNeeded(quantity, rates.find("scrapAllowance") ?? 0, rates.find("firstPieces") ?? 0);

@@ -1,0 +1,113 @@
+/** The first stage: every line by itself, on tools that the whole bill shares where it can. */
+import { fewestSets } from "../../calc/time/fewest-sets.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr, remember } from "../../units/remember.ts";
+import type { Working } from "../../units/working.ts";
+import { type BillLine, type BillRow, isLine } from "../nouns/line.ts";
+import { hasTable } from "../nouns/shop.ts";
+import { sheetsToCut } from "../nouns/stock.ts";
+import { type LinePlan, type LineShop, planLine, type UnreadPlan, unreadPlan } from "./plan-line.ts";
+import { optionsOf, setKey, type Tools } from "./tools.ts";
+
+export type PlannedLine = LinePlan | UnreadPlan;
+
+export interface LinesPlan {
+  /** In the order of the bill. */
+  readonly lines: readonly PlannedLine[];
+  /** Whether fewer sets of tools are proved not to do. */
+  readonly setsProved: boolean;
+}
+
+export const planLines = remember(4, (rows: readonly BillRow[], shop: LineShop): LinesPlan => plan(rows, shop));
+
+/** A line as if it were the whole bill: how a change is tried. */
+export const planAlone = remember(4096, (line: BillLine, shop: LineShop): PlannedLine => plan([line], shop).lines[0]!);
+
+/** With the steps of its working recorded; nothing of it comes from memory. */
+export const planLinesAnew = (rows: readonly BillRow[], shop: LineShop, work: Working): LinesPlan =>
+  plan(rows, shop, work);
+
+/** A line by itself; after an edit of one line the others are known. */
+const lineKnown = remember(4096, (line: BillLine, tools: Tools | undefined, shop: LineShop) =>
+  planLine(line, tools, shop),
+);
+
+function plan(rows: readonly BillRow[], shop: LineShop, work?: Working): LinesPlan {
+  const known = (line: BillLine, tools: Tools | undefined) =>
+    work ? planLine(line, tools, shop, work) : lineKnown(line, tools, shop);
+  const planOf = (line: BillLine, tools: Tools | undefined): PlannedLine => {
+    const found = refusalOr(() => known(line, tools));
+    return found instanceof Refusal ? unreadPlan({ ...line, refusal: found }, placeOf(line)) : found;
+  };
+  const { tools, proved } = chooseTools(rows.filter(isLine), shop, (line, set) => lineKnown(line, set, shop));
+  const lines = rows.map((row) => {
+    if (!isLine(row)) return unreadPlan(row);
+    const chosen = tools.get(row);
+    return chosen instanceof Refusal ? unreadPlan({ ...row, refusal: chosen }, placeOf(row)) : planOf(row, chosen);
+  });
+  return { lines, setsProved: proved };
+}
+
+/** Sets that are tried for an order of the bends where the first has none (chosen: a search each). */
+const MOST_TRIED = 6;
+
+/** What is refused of a line says which line it is. */
+const placeOf = ({ row }: BillLine): string => `line ${row - 1}: `;
+
+type Choice = Tools | Refusal | undefined;
+
+/**
+ * Best status first, then the fewest sets over all lines, then the usual one. Whether a part has an order of its bends is
+ * known only when it is tried: a set on which it has none gives way to the line's next one.
+ */
+function chooseTools(
+  lines: readonly BillLine[],
+  shop: LineShop,
+  planned: (line: BillLine, tools: Tools) => LinePlan,
+): { readonly tools: ReadonlyMap<BillLine, Choice>; readonly proved: boolean } {
+  // By content: the order of the lines decides nothing.
+  const jobs = [...lines]
+    .map((line) => ({ line, options: refusalOr(() => optionsOf(atSheet(line, shop), shop)) }))
+    .map((job) => ({ ...job, key: job.options instanceof Refusal ? "" : job.options.map(setKey).join("\n") }))
+    .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
+  const open = jobs.map(({ options }) => (options instanceof Refusal ? [] : [...options]));
+  for (;;) {
+    const { keys, proved } = fewestSets(
+      open.map((options) => options.map((tools, dislike) => ({ key: setKey(tools), dislike }))),
+    );
+    const tools = new Map<BillLine, Choice>();
+    let isFinal = true;
+    jobs.forEach(({ line, options }, i) => {
+      const chosen = options instanceof Refusal ? options : open[i]!.find((option) => keys.has(setKey(option)));
+      tools.set(line, chosen);
+      if (chosen === undefined || chosen instanceof Refusal || open[i]!.length === 1) return;
+      const found = refusalOr(() => planned(line, chosen));
+      if (
+        found instanceof Refusal ||
+        !found.findings.some(({ about, status }) => about === "bend order" && status !== "note")
+      )
+        return;
+      const left = open[i]!.filter((option) => option !== chosen);
+      // Where no set has an order the one liked best stays.
+      const better = left.slice(0, MOST_TRIED).find((option) => hasOrder(line, option, planned));
+      open[i] = better ? left : [open[i]![0]!];
+      isFinal = isFinal && !better && open[i]![0] === chosen;
+    });
+    if (isFinal) return { tools, proved };
+  }
+}
+
+function hasOrder(line: BillLine, tools: Tools, planned: (line: BillLine, tools: Tools) => LinePlan): boolean {
+  const found = refusalOr(() => planned(line, tools));
+  return (
+    !(found instanceof Refusal) &&
+    !found.findings.some(({ about, status }) => about === "bend order" && status !== "note")
+  );
+}
+
+/** The thickness it will be bent in. */
+function atSheet(line: BillLine, shop: LineShop): BillLine {
+  if (!hasTable(shop, "stock") || line.thickness !== line.nominal) return line;
+  const found = sheetsToCut(line.material, line.nominal, shop.stock);
+  return found?.isThicker ? { ...line, thickness: found.thickness } : line;
+}

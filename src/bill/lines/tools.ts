@@ -1,0 +1,145 @@
+/** What a line is bent with, and all that may be said against it. */
+import { checkBend, findingsOfBend, findingsOfTools } from "../../calc/bend/check/check.ts";
+import type { BendLine } from "../../calc/bend/check/line.ts";
+import type { Grain } from "../../calc/bend/minimum-radius.ts";
+import { fromUsual } from "../../calc/bend/tools/die-choice.ts";
+import { type Finding, rankOf, statusOf, worstOfEach } from "../../calc/finding.ts";
+import { remember } from "../../units/remember.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import type { Working } from "../../units/working.ts";
+import { findDie, findMachine, findPunch } from "../nouns/find-tool.ts";
+import { type BillLine, bentStrips } from "../nouns/line.ts";
+import type { Brake, Die, Punch } from "../nouns/machines.ts";
+import type { Shop } from "../nouns/shop.ts";
+import { drawingRadiusFinding } from "./drawing-radius.ts";
+
+export interface Tools {
+  readonly brake: Brake;
+  readonly die: Die;
+  /** undefined: the shop's table has none. */
+  readonly punch: Punch | undefined;
+}
+export type ToolShop = Pick<Shop, "brakes" | "dies" | "punches" | "system">;
+
+/** Lines with the same key stand on the same set of tools. */
+export const setKey = ({ brake, die, punch }: Tools): string => `${brake.name} | ${die.name} | ${punch?.name ?? ""}`;
+
+/** Strips with bends; the bill's grain is that of the main strip's bend lines, the cross strip's lie the other way. */
+export function bendLines(line: BillLine): BendLine[] {
+  const turned: Grain | undefined = line.grain === undefined ? undefined : line.grain === "across" ? "along" : "across";
+  return bentStrips(line).map((strip) => {
+    const isMain = strip === line.main;
+    return {
+      material: line.material,
+      thickness: line.thickness,
+      bendLength: strip.bendLength,
+      flanges: strip.flanges,
+      bendAngles: strip.angles,
+      grain: isMain ? line.grain : turned,
+      holeDistance: isMain ? line.holeDistance : undefined,
+    };
+  });
+}
+
+/** Everything that bends, tools and the drawing's radius say; of both directions of a tray the worse. */
+export const toolFindings = (line: BillLine, tools: Tools, system: UnitSystem, work?: Working): Finding[] =>
+  worstOfEach([
+    ...bendLines(line).flatMap((bend) => checkBend(bend, tools, system, work)),
+    ...drawingRadiusFinding(line, tools),
+  ]);
+
+/**
+ * The sets a part can be bent with, the one liked best first: those that come out best, on the brake of the lowest
+ * rating on which they do. Dies are liked by how near their opening is to 8 thicknesses (common practice), punches by
+ * what they may be loaded with; names decide between equals, never the order of a table. Empty for a flat part and
+ * where the shop has no tools. Throws the Refusal of a tool that is not in the tables.
+ */
+export function toolOptions(line: BillLine, { brakes, dies, punches, system }: ToolShop): readonly Tools[] {
+  const bends = bendLines(line);
+  if (bends.length === 0) return [];
+  const named = {
+    brakes: line.brake === undefined ? brakes : [findMachine(line.brake, brakes, "brake")],
+    dies: line.die === undefined ? dies : [findDie(line.die, dies, system)],
+    punches: line.punch === undefined ? (punches.length > 0 ? punches : [undefined]) : [findPunch(line.punch, punches)],
+  };
+  const dieOrder = [...named.dies].sort(
+    (a, b) => fromUsual(a, line.thickness) - fromUsual(b, line.thickness) || byName(a, b),
+  );
+  const punchOrder = [...named.punches].sort((a, b) => (b?.rating ?? 0) - (a?.rating ?? 0) || byName(a, b));
+  let best: { readonly score: number; readonly sets: Tools[] } = { score: Infinity, sets: [] };
+  for (const brake of [...named.brakes].sort((a, b) => a.ratedForce - b.ratedForce || byName(a, b))) {
+    const onBrake = bestSets(line, brake, dieOrder, punchOrder, system, best.score);
+    // Where no brake can do it the largest says by how little it fails.
+    const asBad = onBrake.score === best.score && onBrake.score >= rankOf("stop") * MOST_FINDINGS;
+    if (onBrake.score < best.score || asBad) best = onBrake;
+  }
+  return best.sets;
+}
+
+function bestSets(
+  line: BillLine,
+  brake: Brake,
+  dies: readonly Die[],
+  punches: readonly (Punch | undefined)[],
+  system: UnitSystem,
+  toBeat: number,
+): { readonly score: number; readonly sets: Tools[] } {
+  const bends = bendLines(line);
+  let [score, sets]: [number, Tools[]] = [toBeat, []];
+  for (const die of dies)
+    for (const punch of punches) {
+      const tools = { brake, die, punch };
+      // A set with a problem is not worth solving the bend for while there is one that is no worse.
+      const cheap = worstOfEach(bends.flatMap((bend) => findingsOfTools(bend, tools, system)));
+      if (scoreOf(cheap) > score) continue;
+      const all = [
+        ...cheap,
+        ...bends.flatMap((bend) => findingsOfBend(bend, tools)),
+        ...drawingRadiusFinding(line, tools),
+      ];
+      const found = scoreOf(worstOfEach(all));
+      if (found < score) [score, sets] = [found, [tools]];
+      else if (found === score && sets.length > 0) sets.push(tools);
+    }
+  return { score: sets.length > 0 ? score : Infinity, sets };
+}
+
+/** The worst status first, then how much stands against the set at that status. */
+function scoreOf(findings: readonly Finding[]): number {
+  const status = statusOf(findings);
+  if (status === "clear") return 0;
+  return rankOf(status) * MOST_FINDINGS + findings.filter((finding) => finding.status === status).length;
+}
+const MOST_FINDINGS = 100; // more than one part can have
+
+const byName = (a: { readonly name: string } | undefined, b: { readonly name: string } | undefined): number =>
+  (a?.name ?? "") < (b?.name ?? "") ? -1 : (a?.name ?? "") > (b?.name ?? "") ? 1 : 0;
+
+/** Line after line asks about the same sheet and bends: what a part is called and how many are wanted does not matter. */
+const optionsKnown = remember(8192, (bare: BillLine, shop: ToolShop) => toolOptions(bare, shop));
+
+export function optionsOf(line: BillLine, { brakes, dies, punches, system }: ToolShop): readonly Tools[] {
+  return optionsKnown(bareOf(line), { brakes, dies, punches, system });
+}
+
+/** What of a line decides about its bends. */
+export const bareOf = (line: BillLine): BillLine => ({
+  ...line,
+  row: 0,
+  part: "",
+  description: "",
+  quantity: 1,
+  holes: 0,
+  holeDiameter: undefined,
+  notches: 0,
+  notchPath: undefined,
+  shear: undefined,
+  pin: undefined,
+  operations: [],
+  finish: "",
+  spares: 0,
+  area: "",
+  due: undefined,
+  wantsCertificate: false,
+  accepted: "",
+});

@@ -1,0 +1,94 @@
+/** The smallest machines that would do the bill, and how much of it each machine of the shop can do. */
+import { checkBend } from "../../calc/bend/check/check.ts";
+import type { Finding, Subject } from "../../calc/finding.ts";
+import { highShearStrength, lowShearStrength } from "../../calc/material/strength.ts";
+import { checkShear } from "../../calc/shear/check.ts";
+import { neededRating } from "../../calc/shear/needed-rating.ts";
+import type { Material } from "../../data/materials/material.ts";
+import type { Millimetres } from "../../units/quantity.ts";
+import type { QuantityKind } from "../../units/system.ts";
+import { step, type Working } from "../../units/working.ts";
+import { shearedBlank } from "../lines/cutting.ts";
+import type { LinePlan } from "../lines/plan-line.ts";
+import { bendLines } from "../lines/tools.ts";
+import type { Shop } from "../nouns/shop.ts";
+
+/** A size that a machine must have: of so many lines the one that asks for most. */
+export interface NeededSize {
+  readonly question: string;
+  readonly quantity: QuantityKind;
+  readonly of: number;
+  readonly most: { readonly value: number; readonly part: string } | undefined;
+}
+/** How many of so many lines a machine of the shop can do, and the first one it cannot. */
+export interface MachineShare {
+  readonly question: string;
+  readonly of: number;
+  readonly able: number;
+  readonly stuck: string | undefined;
+}
+
+export function neededMachines(
+  plans: readonly LinePlan[],
+  shop: Pick<Shop, "brakes" | "shears" | "ratedIn" | "system">,
+  work?: Working,
+): { readonly sizes: readonly NeededSize[]; readonly shares: readonly MachineShare[] } {
+  const bent = plans.filter(({ tools }) => tools !== undefined);
+  const most = (
+    question: string,
+    quantity: QuantityKind,
+    of: readonly LinePlan[],
+    value: (plan: LinePlan) => number,
+  ): NeededSize => {
+    if (of.length === 0) return { question, quantity, of: 0, most: undefined };
+    const top = of.reduce((a, b) => (value(b) > value(a) ? b : a));
+    return { question, quantity, of: of.length, most: { value: value(top), part: top.line.part } };
+  };
+  const share = (question: string, of: readonly LinePlan[], can: (plan: LinePlan) => boolean): MachineShare => {
+    const stuck = of.find((plan) => !can(plan));
+    return { question, of: of.length, able: of.filter(can).length, stuck: stuck?.line.part };
+  };
+  const rating = ({ line }: LinePlan) => ratingFor(line.material, shop.ratedIn, line.thickness);
+  const sizes = [
+    most("Smallest brake force, expected", "force", bent, ({ force }) => force!.expected),
+    most("Smallest brake force, worst case", "force", bent, ({ force }) => force!.worst),
+    most("Shortest brake bed", "length", bent, ({ line }) => Math.max(...bendLines(line).map((b) => b.bendLength))),
+    most("Least shear rating, mild steel", "length", plans, rating),
+    most("Shortest shear", "length", plans, ({ blank }) => Math.max(blank.length, blank.width)),
+  ];
+  const force = sizes[0]!.most;
+  if (force)
+    step(work, "F", "smallest brake force, expected", force.value, "N", "largest of the bends; the plates decide");
+  const shares = [
+    ...shop.brakes.map((brake) =>
+      share(`Lines that ${brake.name} bends`, bent, ({ line, tools }) =>
+        bendLines(line).every(
+          (bend) => !stops(checkBend(bend, { ...tools!, brake }, shop.system), OF_THE_BRAKE, brake.name),
+        ),
+      ),
+    ),
+    ...shop.shears.map((shear) =>
+      share(
+        `Lines that ${shear.name} cuts`,
+        plans,
+        ({ line, blank }) => !stops(checkShear(shearedBlank(line, blank), shear)),
+      ),
+    ),
+  ];
+  return { sizes, shares };
+}
+
+/** What is about the brake itself, not about die, punch or part. */
+const OF_THE_BRAKE: readonly Subject[] = ["brake force", "beam", "bend ends", "room"];
+
+const stops = (findings: readonly Finding[], about?: readonly Subject[], name?: string): boolean =>
+  findings.some(
+    (finding) =>
+      finding.status === "stop" && (!about || about.includes(finding.about)) && (!name || finding.name === name),
+  );
+
+/** The rating in mild steel that takes this sheet; a rating holds as it stands for the material it is stated in. */
+const ratingFor = (material: Material, rated: Material, thickness: Millimetres): Millimetres =>
+  material.name === rated.name
+    ? thickness
+    : neededRating(thickness, lowShearStrength(rated), highShearStrength(material));

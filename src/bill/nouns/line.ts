@@ -1,0 +1,78 @@
+/** One line of the bill: a part as it is ordered. */
+import type { Grain } from "../../calc/bend/minimum-radius.ts";
+import type { Instant } from "../../calc/schedule/calendar.ts";
+import type { Material } from "../../data/materials/material.ts";
+import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import type { Refusal } from "../../units/refusal.ts";
+
+/** The machines a blank can be cut on. */
+export const CUTTERS = ["shear", "waterjet"] as const;
+export type Cutter = (typeof CUTTERS)[number];
+
+/** Parallel bends in one direction: outside flanges, one more than bends; angles negative where the bend goes down. */
+export interface Strip {
+  readonly flanges: readonly Millimetres[];
+  readonly angles: readonly Degrees[];
+  /** Length of its bend lines. */
+  readonly bendLength: Millimetres;
+}
+
+/** "tap 3": a station's name and, where given, how many units of its basis one piece has. */
+export interface Operation {
+  readonly station: string;
+  readonly amount: number | undefined;
+}
+
+export interface BillLine {
+  /** Of the range it was read from, the header being row 1: what tells two lines of one part apart. */
+  readonly row: number;
+  readonly part: string;
+  readonly description: string;
+  readonly material: Material;
+  /** What is bought. */
+  readonly nominal: Millimetres;
+  /** As measured where the bill says it, else nominal: what is bent and weighed. */
+  readonly thickness: Millimetres;
+  readonly quantity: number;
+  readonly main: Strip;
+  /** A part bent in both directions, such as a tray: its other strip. */
+  readonly cross: Strip | undefined;
+  /** Of a part with parallel bends or none: the other side of its blank. */
+  readonly width: Millimetres;
+  readonly radius: Millimetres | undefined;
+  readonly radiusTolerance: Millimetres | undefined;
+  readonly tolerance: Millimetres | undefined;
+  readonly grain: Grain | undefined;
+  readonly holes: number;
+  readonly holeDiameter: Millimetres | undefined;
+  readonly holeDistance: Millimetres | undefined;
+  readonly notches: number;
+  readonly notchPath: Millimetres | undefined;
+  /** Named tools and machines; blank: the plan chooses. */
+  readonly die: string | undefined;
+  readonly punch: string | undefined;
+  readonly brake: string | undefined;
+  readonly shear: string | undefined;
+  readonly pin: Cutter | undefined;
+  readonly operations: readonly Operation[];
+  readonly finish: string;
+  readonly spares: number;
+  readonly area: string;
+  readonly due: Instant | undefined;
+  readonly wantsCertificate: boolean;
+  /** Who accepted its checks, and when; "" where nobody did. */
+  readonly accepted: string;
+}
+
+/** A row that cannot be a part, with what it calls itself. */
+export interface UnreadLine {
+  readonly row: number;
+  readonly part: string;
+  readonly refusal: Refusal;
+}
+export type BillRow = BillLine | UnreadLine;
+export const isLine = (row: BillRow): row is BillLine => !("refusal" in row);
+
+/** The strips of a part that have bends: none for a flat plate, two for a tray. */
+export const bentStrips = ({ main, cross }: Pick<BillLine, "main" | "cross">): Strip[] =>
+  [main, ...(cross ? [cross] : [])].filter(({ angles }) => angles.length > 0);

@@ -1,0 +1,109 @@
+import { liftLimit } from "../../calc/handling/lift-limit.ts";
+import type { HandlingRules } from "../../calc/time/handling.ts";
+import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import type { Coupling } from "../../data/niosh.ts";
+import { type Degrees, hours, type Kilograms, kilograms, type Millimetres } from "../../units/quantity.ts";
+import { noAnswer } from "../../units/refusal.ts";
+
+/** The shop's own figures that belong to no machine, as they are called in its table. */
+export const RATE_NAMES = {
+  materialYield: "Material yield",
+  scrapAllowance: "Scrap allowance",
+  firstPieces: "First-piece blanks",
+  firstJobFactor: "First job factor",
+  brakeLineSetUp: "Brake line set-up",
+  handlingPerPiece: "Handling per piece",
+  handlingPerMass: "Handling by weight",
+  handlingPerLength: "Handling by length",
+  onePersonLimit: "One-person limit",
+  hoistAbove: "Hoist above",
+  hoistTime: "Hoist time",
+  pileLimit: "Pile limit",
+  secondPerson: "Second person",
+  liftReach: "Lift reach",
+  liftHeight: "Lift height",
+  liftTravel: "Lift travel",
+  liftTwist: "Lift twist",
+  liftsPerMinute: "Lifts per minute",
+  liftHours: "Lift hours",
+  overhead: "Overhead",
+  margin: "Margin",
+  markup: "Mark-up",
+  minimumCharge: "Minimum charge",
+  rush: "Rush",
+  overtimePerDay: "Overtime per day",
+  shearedEdge: "Sheared edge",
+  cutEdge: "Waterjet edge",
+  deductionSpread: "Deduction spread",
+  angleSpread: "Angle spread",
+  cutEffort: "Cut effort",
+  jetWeb: "Waterjet web",
+} as const;
+export type RateKey = keyof typeof RATE_NAMES;
+
+/** Nothing here has a default; what a question needs and does not find is asked for by its name. */
+export class Rates {
+  constructor(
+    private readonly parameter: string,
+    /** By the name of the row. */
+    private readonly values: ReadonlyMap<string, number>,
+    readonly liftCoupling: Coupling | undefined,
+  ) {}
+
+  find(key: RateKey): number | undefined {
+    return this.values.get(RATE_NAMES[key]);
+  }
+
+  get(key: RateKey): number {
+    const found = this.find(key);
+    if (found === undefined) throw noAnswer(this.parameter, `a table with a row "${RATE_NAMES[key]}"`, "none");
+    return found;
+  }
+
+  /** All rows, sorted by name. */
+  entries(): readonly (readonly [string, number | string])[] {
+    const coupling = this.liftCoupling === undefined ? [] : [["Lift coupling", this.liftCoupling] as const];
+    return [...[...this.values].sort(([a], [b]) => (a < b ? -1 : 1)), ...coupling];
+  }
+
+  seconds(key: RateKey): Seconds {
+    return seconds(this.get(key));
+  }
+}
+
+export const NO_RATES = new Rates("rates", new Map(), undefined);
+
+/** The shop's handling: times as stated; one person lifts what the lifting equation and the shop's own limit allow. */
+export function handlingRules(rates: Rates): HandlingRules {
+  const hoistAbove = rates.find("hoistAbove");
+  return {
+    perPiece: rates.seconds("handlingPerPiece"),
+    secondsPerKilogram: rates.find("handlingPerMass") ?? 0,
+    secondsPerMillimetre: rates.find("handlingPerLength") ?? 0,
+    onePersonLimit: onePersonLimit(rates),
+    hoistAbove: hoistAbove === undefined ? undefined : kilograms(hoistAbove),
+    hoistTime: hoistAbove === undefined ? rates.seconds("handlingPerPiece") : rates.seconds("hoistTime"),
+  };
+}
+
+/** LIFT.LIMIT for the posture of the rates, where it is given, and the shop's own limit, whichever is less. */
+export function onePersonLimit(rates: Rates): Kilograms | undefined {
+  const limits = [rates.find("onePersonLimit"), postureLimit(rates)].filter((limit) => limit !== undefined);
+  return limits.length === 0 ? undefined : kilograms(Math.min(...limits));
+}
+
+function postureLimit(rates: Rates): number | undefined {
+  const reach = rates.find("liftReach");
+  if (reach === undefined) return undefined;
+  if (rates.liftCoupling === undefined)
+    throw noAnswer("rates", 'a table with a row "Lift coupling" where "Lift reach" is given', "none");
+  return liftLimit({
+    horizontal: reach as Millimetres,
+    vertical: rates.get("liftHeight") as Millimetres,
+    travel: rates.get("liftTravel") as Millimetres,
+    asymmetry: rates.get("liftTwist") as Degrees,
+    liftsPerMinute: rates.get("liftsPerMinute"),
+    coupling: rates.liftCoupling,
+    hours: hours(rates.get("liftHours")),
+  });
+}

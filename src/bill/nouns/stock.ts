@@ -1,0 +1,71 @@
+import type { Material } from "../../data/materials/material.ts";
+import { atMost } from "../../units/nearly.ts";
+import type { Kilograms, Millimetres, Money } from "../../units/quantity.ts";
+
+/** Sheets that can be bought or lie in the rack. The rolling direction runs the long way. */
+export interface StockSheet {
+  readonly name: string;
+  readonly material: Material;
+  readonly thickness: Millimetres;
+  /** The long side, along which the sheet was rolled. */
+  readonly length: Millimetres;
+  readonly width: Millimetres;
+  readonly weight: Kilograms;
+  /** undefined: no price is known. */
+  readonly price: Money | undefined;
+  /** undefined: as many as wanted. */
+  readonly count: number | undefined;
+  readonly leadDays: number | undefined;
+  readonly isRemnant: boolean;
+  /** What a remnant of it that is kept counts, from 0 to 1 of the same area of a new sheet. */
+  readonly remnantWorth: number;
+}
+
+/** Two ways to write one thickness: far below the step between two gauges. */
+const SAME_MM = 0.005;
+
+export interface SheetsToCut {
+  /** All sheets of the material in that thickness, in an order of their own: never that of the table. */
+  readonly sheets: readonly StockSheet[];
+  readonly thickness: Millimetres;
+  /** The thickness that was asked for is not there, and this is the next thicker one. */
+  readonly isThicker: boolean;
+}
+
+/** What a line of this material and thickness is cut from; undefined where Stock has neither it nor a thicker one. */
+export function sheetsToCut(
+  material: Material,
+  thickness: Millimetres,
+  stock: readonly StockSheet[],
+): SheetsToCut | undefined {
+  const same = stock.filter((sheet) => sheet.material.name === material.name);
+  const enough = same.filter((sheet) => sheet.thickness >= thickness - SAME_MM).map((sheet) => sheet.thickness);
+  if (enough.length === 0) return undefined;
+  const least = Math.min(...enough) as Millimetres;
+  const isThicker = least > thickness + SAME_MM;
+  return {
+    sheets: ordered(same.filter((sheet) => sheet.thickness <= least + SAME_MM && sheet.thickness >= least)),
+    thickness: least,
+    isThicker,
+  };
+}
+
+/** Cheapest by area first, then the larger, then by name. */
+function ordered(sheets: readonly StockSheet[]): StockSheet[] {
+  const perArea = ({ price, length, width }: StockSheet) => (price ?? 0) / (length * width);
+  return [...sheets].sort(
+    (a, b) =>
+      perArea(a) - perArea(b) ||
+      b.length * b.width - a.length * a.width ||
+      (a.name < b.name ? -1 : a.name > b.name ? 1 : 0),
+  );
+}
+
+/** Does a blank lie on the sheet, turned or not? */
+export function fitsOn(
+  sheet: Pick<StockSheet, "length" | "width">,
+  blank: { readonly length: Millimetres; readonly width: Millimetres },
+): boolean {
+  const [long, short] = [Math.max(blank.length, blank.width), Math.min(blank.length, blank.width)];
+  return atMost(long, sheet.length) && atMost(short, sheet.width);
+}

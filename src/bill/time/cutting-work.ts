@@ -1,0 +1,75 @@
+/** What cutting takes, on the shear or on the waterjet, and what a bench must add to it. */
+import { jetFeed } from "../../calc/jet/feed.ts";
+import { type Handling, handlePiece } from "../../calc/time/handling.ts";
+import { jetTime } from "../../calc/time/jet-time.ts";
+import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { type ShearPace, shearTime } from "../../calc/time/shear-time.ts";
+import { stationTime } from "../../calc/time/station-time.ts";
+import { type MillimetresPerMinute, mm } from "../../units/quantity.ts";
+import type { Working } from "../../units/working.ts";
+import { inside } from "../lines/blank.ts";
+import type { LinePlan } from "../lines/plan-line.ts";
+import type { Cutter } from "../nouns/line.ts";
+import { complete, PACE, type Shear, type Waterjet } from "../nouns/machines.ts";
+import { handlingRules } from "../nouns/rates.ts";
+import type { Shop } from "../nouns/shop.ts";
+import { stationNamed } from "../nouns/station.ts";
+import { measuresOf, operationsOf, unitsOf } from "./measures.ts";
+import { type OutsideWork, type StationWork, stationWork } from "./station-work.ts";
+
+export type WorkShop = Pick<Shop, "stations" | "rates">;
+
+export const handlingOf = ({ blank }: LinePlan, { rates }: WorkShop, work?: Working): Handling =>
+  handlePiece(blank.weight, blank.longest, handlingRules(rates), work);
+
+/** Throws the Refusal of a figure that the tables lack. */
+export function cuttingWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?: Working): StationWork {
+  const handling = handlingOf(plan, shop, work);
+  const each =
+    cutter === "shear"
+      ? sheared(plan.cutting.shear!, handling, work)
+      : onJet(plan, plan.cutting.waterjet!, handling, work);
+  const station = stationNamed(cutter === "shear" ? "Shear" : "Waterjet", shop.stations);
+  const { people, how } = handling;
+  return stationWork({ station, setUp: station.setUp, each, pieces: plan.blanks, people, note: how });
+}
+
+const sheared = (shear: Shear, handling: Handling, work?: Working): Seconds =>
+  shearTime(complete<ShearPace>(shear.pace, PACE, "shears", shear.name), handling.time, work);
+
+/**
+ * The outline is taken at its outside sizes, before the bends take their deduction: leads and corners cost about what
+ * that leaves out, and a thicker sheet, whose flat is shorter, never seems to be cut sooner.
+ */
+function onJet({ line, blank }: LinePlan, jet: Waterjet, handling: Handling, work?: Working): Seconds {
+  const machinability = line.material.machinability!.value;
+  const feed = jetFeed({ ...jet.cut, machinability, thickness: line.thickness }, work) * (jet.speedFactor ?? 1);
+  const path = mm(blank.outsideOutline + inside(line));
+  const cut = jetTime(path, blank.pierces, feed as MillimetresPerMinute, jet.highestFeed, jet.pierceTime, work);
+  return seconds(cut + handling.time);
+}
+
+/** Holes and notches that the shear leaves to a bench, then the operations of the bill. In-house only. */
+export function benchWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?: Working): StationWork[] {
+  const { line, blank, blanks: pieces } = plan;
+  const piece = measuresOf(line, blank);
+  const made = (["hole", "notch"] as const).flatMap((basis) => {
+    const needed = cutter === "shear" && (basis === "hole" ? line.holes : line.notches) > 0;
+    const station = needed ? shop.stations.find((each) => each.basis === basis) : undefined;
+    return station ? [{ station, amount: undefined }] : [];
+  });
+  const asked = operationsOf(line, shop.stations).filter(({ station }) => station.each !== undefined);
+  const { people } = handlingOf(plan, shop);
+  return [...made, ...asked].map(({ station, amount }) => {
+    const each = stationTime(station.name, unitsOf(line, station, piece, amount), station.each ?? seconds(0), work);
+    return stationWork({ station, setUp: station.setUp, each, pieces, people, note: "" });
+  });
+}
+
+/** Operations that only a vendor does. */
+export function outsideWork({ line, blank }: LinePlan, { stations }: WorkShop): OutsideWork[] {
+  const piece = measuresOf(line, blank);
+  return operationsOf(line, stations)
+    .filter(({ station }) => station.each === undefined)
+    .map(({ station, amount }) => ({ station, units: unitsOf(line, station, piece, amount) }));
+}

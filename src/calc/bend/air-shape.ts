@@ -1,0 +1,126 @@
+import { K_DEFAULT } from "../../data/bend-rules.ts";
+import { cite } from "../../data/fact.ts";
+import type { Material } from "../../data/materials/material.ts";
+import { type Degrees, degrees, type Millimetres, mm, type Ratio } from "../../units/quantity.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { step, type Working } from "../../units/working.ts";
+import type { AirMethod, AirTools } from "./air-bend.ts";
+import { airRadiusByRule } from "./air-radius.ts";
+import { refusePastFaces } from "./loaded-faces.ts";
+import { MECHANICS } from "./mechanics/record-bend.ts";
+import { feasibleAirBend, nearestWords, recordNearest, type SolvedAirBend, solvedAirBend } from "./solved-air-bend.ts";
+import { estimateSpringback } from "./springback-estimate.ts";
+
+/** What a flat is computed with: the radius a gauge reads, and the neutral axis on it. */
+export interface AirShape {
+  readonly radius: Millimetres;
+  readonly neutralAxis: Ratio;
+  /** Where the neutral axis is from. */
+  readonly axisSource: string;
+  /** How much of it the mechanics says: 1 all, 0 the rule. */
+  readonly mechanicsShare: Ratio;
+  /** The solved bend, where there is one. */
+  readonly solved: SolvedAirBend | undefined;
+}
+
+/** Up to a distance of 1 the mechanics alone, from 2 the rule alone (chosen). */
+const RULE_FROM = 2;
+/** Half angle, radians, over which the mechanics fades out before nose and shoulder nip the sheet (chosen). */
+const NIP_FADE = 0.05;
+
+/**
+ * Inside radius (tangent to both flanges) and neutral axis of an air bend. "mechanics" solves the bend; "rule" takes a
+ * share of the opening and K 0.42; "best" takes the mechanics inside what was compared, the rule far outside, and between
+ * the two passes over without a step. Where only one of them has an answer, that one. #N/A past the faces of the tools.
+ */
+export function airShape(
+  material: Material,
+  thickness: Millimetres,
+  bendAngle: Degrees,
+  tools: AirTools,
+  method: AirMethod,
+  work?: Working,
+): AirShape {
+  const byRule = (into?: Working): AirShape => ({
+    radius: airRadiusByRule(material, tools.dieOpening, tools.punchNose, into).expected,
+    neutralAxis: K_DEFAULT.value,
+    axisSource: cite(K_DEFAULT),
+    mechanicsShare: 0,
+    solved: undefined,
+  });
+  const bend = [material, thickness, bendAngle, tools] as const;
+  if (method === "mechanics") return byMechanics(feasibleAirBend(...bend, work), work);
+  const judged = tools.dieAngle !== undefined || tools.punchAngle !== undefined;
+  const solves = method === "best" || judged || work !== undefined;
+  const solved = solves
+    ? answerOrRefusal(() => solvedAirBend(...bend, method === "best" ? work : undefined))
+    : undefined;
+  const loaded =
+    solved instanceof Refusal ? estimatedLoadedAngle(material, thickness, bendAngle, tools) : solved?.bend.loadedAngle;
+  if (loaded !== undefined) refusePastFaces(loaded, tools, work);
+  if (method === "rule" || solved === undefined) {
+    if (solved && !(solved instanceof Refusal)) recordNearest(solved.nearest, work);
+    return byRule(work);
+  }
+
+  if (solved instanceof Refusal) {
+    const why = `the rule, since the mechanics has no answer: ${solved.message}`;
+    step(work, "method", "best", why, "", "method best");
+    return byRule(work);
+  }
+  const rule = answerOrRefusal(() => byRule());
+  const share = rule instanceof Refusal ? 1 : shareOf(solved);
+  const words =
+    share === 1 ? "the mechanics" : share === 0 ? "the rule" : `${Math.round(share * 100)} % mechanics, the rest rule`;
+  step(work, "method", "best", `${words}; ${nearestWords(solved.nearest)}`, "", "method best");
+  if (rule instanceof Refusal || share === 1) return byMechanics(solved, work);
+  if (share === 0) return { ...byRule(work), solved };
+  const mix = (one: number, other: number) => share * one + (1 - share) * other;
+  const radius = mm(mix(solved.bend.tangentRadius, rule.radius));
+  step(work, "R", "inside radius, between mechanics and rule", radius, "mm", `${MECHANICS}; common practice`);
+  return {
+    radius,
+    neutralAxis: mix(solved.bend.neutralFraction, rule.neutralAxis),
+    axisSource: "between the middle line's and 0.42 (fitted)",
+    mechanicsShare: share,
+    solved,
+  };
+}
+
+function byMechanics(solved: SolvedAirBend, work?: Working): AirShape {
+  const { tangentRadius, neutralFraction } = solved.bend;
+  return {
+    radius: step(work, "R", "inside radius of the circle tangent to both flanges", tangentRadius, "mm", MECHANICS),
+    neutralAxis: neutralFraction,
+    axisSource: "from the middle line of the solved bend, on R (fitted)",
+    mechanicsShare: 1,
+    solved,
+  };
+}
+
+/** 1 inside, 0 from a distance of 2 or where the sheet is about to be nipped; smooth between (chosen). */
+function shareOf({ nearest, bend }: SolvedAirBend): Ratio {
+  const near = Math.min(1, Math.max(0, RULE_FROM - nearest.distance));
+  const free = Math.min(1, bend.solution.room / NIP_FADE);
+  return near * near * (3 - 2 * near) * free;
+}
+
+/** Where the bend cannot be solved, the faces are judged by an estimate of the springback. */
+function estimatedLoadedAngle(
+  material: Material,
+  thickness: Millimetres,
+  bendAngle: Degrees,
+  tools: AirTools,
+): Degrees | undefined {
+  const springback = estimateSpringback(material, thickness, tools.dieOpening, bendAngle);
+  return springback === undefined ? undefined : degrees(bendAngle + springback);
+}
+
+function answerOrRefusal<T>(answer: () => T): T | Refusal {
+  try {
+    return answer();
+  } catch (problem) {
+    if (problem instanceof Refusal) return problem;
+    throw problem;
+  }
+}

@@ -1,0 +1,26 @@
+import { type Degrees, type Kilograms, kilograms, type Millimetres, mm } from "../../units/quantity.ts";
+import { step, type Working } from "../../units/working.ts";
+import { type Lift, liftLimit } from "./lift-limit.ts";
+
+/** Where the load is put down with care. */
+export interface Destination {
+  readonly horizontal: Millimetres;
+  readonly vertical: Millimetres;
+  readonly asymmetry: Degrees;
+}
+
+/**
+ * Recommended weight limit of a lift whose load must be placed with control: the smaller of the limits where it is taken
+ * up and where it is put down, each by the same equation; the travel is the difference of the heights.
+ * Source: NIOSH 94-110, significant control at the destination (memory, unverified).
+ */
+export function placingLimit(lift: Omit<Lift, "travel">, destination: Destination, work?: Working): Kilograms {
+  const travel = mm(Math.abs(destination.vertical - lift.vertical));
+  const start = liftLimit({ ...lift, travel });
+  const end = liftLimit({ ...lift, ...destination, travel });
+  step(work, "D", "height the load is moved", travel, "mm", "difference of the heights (derived)");
+  step(work, "RWL origin", "limit where it is taken up", start, "kg", "LIFT.LIMIT, NIOSH 94-110");
+  step(work, "RWL destination", "limit where it is put down", end, "kg", "LIFT.LIMIT, NIOSH 94-110");
+  const source = "the smaller of the two, NIOSH 94-110 (memory)";
+  return step(work, "RWL", "recommended weight limit", kilograms(Math.min(start, end)), "kg", source);
+}

@@ -1,0 +1,79 @@
+/** CUT.PLAN: which sheets are pulled and what is cut from each; the shear's patterns, and the waterjet's sheets by count. */
+import { type CutGroup, patternOf } from "../../bill/cut/plan-cutting.ts";
+import type { BillPlan } from "../../bill/plan.ts";
+import type { CellMatrix } from "../../units/cell.ts";
+import { show } from "../../units/show.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
+
+export function cutPlan(plan: BillPlan): CellMatrix {
+  const { system } = plan.shop;
+  const rows = plan.groups.flatMap((group) => {
+    const found = group.plan ? patternRows(group, system) : jetRows(group);
+    return [...found, totalRow(group)];
+  });
+  return spill("CUT.PLAN", rows, system);
+}
+
+const commonOf = ({ material, thickness, shear }: CutGroup): SpillRow => ({
+  Material: material.name,
+  Thickness: thickness,
+  "Cut on": shear?.name ?? "waterjet",
+});
+
+function patternRows(group: CutGroup, system: UnitSystem): SpillRow[] {
+  const { plan, sheetOf, lineOf } = group;
+  return plan!.patterns.map((pattern): SpillRow => {
+    const sheet = sheetOf.get(pattern.stock)!;
+    const area = pattern.yields.reduce((sum, { blank, count }) => {
+      const { length, width } = lineOf.get(blank)!.blank;
+      return sum + count * length * width;
+    }, 0);
+    const remnants = plan!.remnants.filter(({ piece }) => patternOf(piece) === pattern.id);
+    return {
+      ...commonOf(group),
+      Pattern: pattern.id,
+      Stock: sheet.name,
+      Length: pattern.w,
+      Width: pattern.h,
+      Sheets: pattern.repeats,
+      Blanks: pattern.yields.map(({ blank, count }) => `${blank} x ${count}`).join("; "),
+      Remnants: remnants.map(({ w, h }) => `${show(w, "length", system)} x ${show(h, "length", system)}`).join("; "),
+      Yield: area / (pattern.w * pattern.h),
+      Weight: sheet.weight * pattern.repeats,
+      Price: sheet.price === undefined ? undefined : sheet.price * pattern.repeats,
+    };
+  });
+}
+
+const jetRows = (group: CutGroup): SpillRow[] =>
+  group.uses.map(({ sheet, count, weight, price, pieces }, i) => {
+    const area = [...pieces].reduce((sum, [{ blank }, cut]) => sum + cut * blank.length * blank.width, 0);
+    return {
+      ...commonOf(group),
+      Pattern: `${i + 1}`,
+      Stock: sheet.name,
+      Length: sheet.length,
+      Width: sheet.width,
+      Sheets: count,
+      Blanks: [...pieces].map(([{ line }, cut]) => `${line.part} x ${cut} in all`).join("; "),
+      Yield: area / (sheet.length * sheet.width * count),
+      Weight: weight,
+      Price: price,
+    };
+  });
+
+function totalRow(group: CutGroup): SpillRow {
+  const { uses, plan } = group;
+  const sum = (of: (use: CutGroup["uses"][number]) => number) => uses.reduce((total, use) => total + of(use), 0);
+  return {
+    ...commonOf(group),
+    Pattern: "Total",
+    Sheets: sum(({ count }) => count),
+    Yield: plan && plan.sheetArea > 0 ? plan.blankArea / plan.sheetArea : undefined,
+    Weight: sum(({ weight }) => weight),
+    Price: uses.some(({ price }) => price === undefined) ? undefined : sum(({ price }) => price!),
+    "Lower bound": plan?.bound,
+    Message: plan?.warnings.join("; "),
+  };
+}

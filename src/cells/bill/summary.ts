@@ -1,0 +1,88 @@
+/** BILL.SUMMARY: the job in some twenty figures, and what of it is not quoted. */
+import type { BillPlan } from "../../bill/plan.ts";
+import { COST_UNITS } from "../../bill/route/plan-route.ts";
+import { problemsSay, withoutSays } from "../../bill/says.ts";
+import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
+import { fromInternal, unitName } from "../../units/system.ts";
+import { asSerial } from "../parameters/instant.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
+import { nameOf } from "./rows.ts";
+
+const HOUR = 3600; // seconds, by definition
+
+const row = (Item: string, Value: CellValue, Unit: string, Note = ""): SpillRow => ({ Item, Value, Unit, Note });
+
+export function billSummary(plan: BillPlan): CellMatrix {
+  const { system } = plan.shop;
+  const count = (status: string) => plan.lines.filter((line) => line.status === status).length;
+  const without = withoutSays(plan.lines.length - plan.quoted.length);
+  const weight = plan.quoted.reduce((sum, { plan: { line, blank } }) => sum + line.quantity * blank.weight, 0);
+  const pieces = plan.quoted.reduce((sum, { plan: { line } }) => sum + line.quantity, 0);
+  const sheets = plan.groups.flatMap(({ uses }) => uses).reduce((sum, use) => sum + use.count, 0);
+  const money = refusalOr(() => plan.money);
+  return spill(
+    "BILL.SUMMARY",
+    [
+      row(
+        "Plan",
+        plan.number,
+        "text",
+        plan.notChecked.length === 0 ? "" : `not checked: ${plan.notChecked.join(", ")}`,
+      ),
+      row("Lines", plan.lines.length, "count"),
+      ...["stop", "check", "clear"].map((status) => row(`Lines: ${status}`, count(status), "count")),
+      row("Lines quoted", plan.quoted.length, "count", without),
+      row("Pieces", pieces, "count", without),
+      row("Weight", fromInternal(weight, "mass", system), unitName("mass", system), without),
+      row("Sheets to pull", sheets, "count", without),
+      money instanceof Refusal
+        ? row("Price", "", "money", money.message)
+        : row("Price", money.charges.total, "money", without),
+      row("Not confirmed from the plate", plan.notFromPlate.length, "count", plan.notFromPlate.join(", ")),
+      ...routeRows(plan),
+      ...unquotedRows(plan),
+    ],
+    system,
+  );
+}
+
+function routeRows(plan: BillPlan): SpillRow[] {
+  const { best, allOnWaterjet, cuts, cutters } = plan.route;
+  if (!best || !allOnWaterjet || !cuts) return [];
+  const load = (machine: "shear" | "waterjet") =>
+    cuts.reduce((sum, cut, i) => sum + (cutters[i] === machine ? cut[machine]!.time : 0), 0) / HOUR;
+  const date = (at: number) => asSerial(at as Parameters<typeof asSerial>[0]);
+  const cheapest =
+    plan.shop.job.due === undefined ? "cheapest that finishes first" : "cheapest that meets the due time";
+  return [
+    row(
+      "Cutting and bending done",
+      date(best.finish),
+      "date",
+      best.meetsDue ? "" : "no route meets the due time; this is the earliest",
+    ),
+    row("Earliest possible finish", date(best.finishBound), "date", "bound: no route finishes before it"),
+    row("Cutting cost", best.cost / COST_UNITS, "money", cheapest),
+    row("Least possible cutting cost", best.costBound / COST_UNITS, "money", "bound: no route by then costs less"),
+    row("Proved", best.proved ? "yes" : "no", "text", best.proved ? "" : "the search ended before the proof"),
+    row("Load of the shear", load("shear"), "h"),
+    row("Load of the waterjet", load("waterjet"), "h"),
+    row("Load of the brake", cuts.reduce((sum, { brake }) => sum + brake, 0) / HOUR, "h"),
+    row(
+      "All on the waterjet: finish",
+      date(allOnWaterjet.finish),
+      "date",
+      "lines that are pinned or that it cannot cut stay on the shear",
+    ),
+    row("All on the waterjet: cost", allOnWaterjet.cost / COST_UNITS, "money"),
+    row("Saved against all on the waterjet", (allOnWaterjet.cost - best.cost) / COST_UNITS, "money"),
+  ];
+}
+
+/** Every line that is not quoted, by name. */
+const unquotedRows = (plan: BillPlan): SpillRow[] =>
+  plan.lines
+    .filter((line) => !line.isQuoted)
+    .map((line) => row("No quote", nameOf(line), "text", problemsSay(line.findings, plan.shop.system)[0] ?? ""));

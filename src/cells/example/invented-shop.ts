@@ -1,0 +1,228 @@
+/**
+ * The shop of the sample: machines, tools, sheets, people's pay and hours that exist nowhere, in sizes chosen so that
+ * the bill meets every limit. Real figures come from the plates, papers and clocks of the shop's own.
+ */
+import type { CellValue } from "../../units/cell.ts";
+
+/** One Excel Table: its header row and its rows. */
+export interface ShopTable {
+  readonly name: string;
+  readonly title: string;
+  readonly headers: readonly string[];
+  readonly rows: readonly (readonly CellValue[])[];
+}
+
+export const BRAKES: ShopTable = {
+  name: "Brakes",
+  title: "Press brakes",
+  headers: [
+    "Brake",
+    "Rated force (US ton)",
+    "Bed length (in)",
+    "Between housings (in)",
+    "Open stroke (in)",
+    "Approach speed (in/min)",
+    "Bend speed (in/min)",
+    "Return speed (in/min)",
+    "Gauge speed (in/min)",
+  ],
+  rows: [
+    ["Brake 1", 150, 120, 92, 4, 280, 22, 240, 500],
+    ["Brake 2", 60, 50, 42, 3, 240, 30, 240, 300],
+  ],
+};
+
+export const DIES: ShopTable = {
+  name: "Dies",
+  title: "V dies",
+  headers: ["Die", "Opening (in)", "Angle (deg)", "Shoulder radius (in)", "Rating (US ton/ft)", "Length (in)"],
+  rows: [
+    ["V 3/8", 0.375, 80, 0.03, 15, 120],
+    ["V 5/8", 0.625, 80, 0.06, 18, 120],
+    ["V 3/4", 0.75, 80, 0.07, 20, 120],
+    ["V 1", 1, 80, 0.09, 24, 120],
+    ["V 1 wide", 1, 88, 0.09, 24, 120],
+    ["V 1-1/2", 1.5, 78, 0.12, 30, 120],
+    ["V 2", 2, 78, 0.16, 40, 120],
+    ["V 2-1/2", 2.5, 78, 0.18, 44, 80],
+  ],
+};
+
+export const PUNCHES: ShopTable = {
+  name: "Punches",
+  title: "Punches",
+  headers: ["Punch", "Nose radius (in)", "Angle (deg)", "Rating (US ton/ft)", "Length (in)"],
+  rows: [
+    ["Plain", 0.0625, 75, 36, 120],
+    ["Knife", 0.03, 60, 9, 80],
+    ["Gooseneck", 0.0625, 75, 16, 48],
+    ["Round 1/4", 0.25, 75, 30, 120],
+    ["Round 1/2", 0.5, 75, 36, 80],
+  ],
+};
+
+export const SHEARS: ShopTable = {
+  name: "Shears",
+  title: "Guillotine shears",
+  headers: [
+    "Shear",
+    "Rated thickness (in)",
+    "Rated material",
+    "Cut length (in)",
+    "Least hold-down (in)",
+    "Blade gap (in)",
+    "Strokes per minute",
+    "Cuts per blank",
+    "Least remnant (in)",
+  ],
+  rows: [
+    ["Shear 1", 0.3125, "A36", 98, 1.5, 0.012, 18, 2.5, 10],
+    ["Shear 2", 0.1345, "A1011 CS", 122, 1, 0.004, 24, 2.5, 10],
+  ],
+};
+
+export const WATERJETS: ShopTable = {
+  name: "Waterjets",
+  title: "Waterjet (speed factor: our timed cut over the formula)",
+  headers: [
+    "Waterjet",
+    "Pressure (ksi)",
+    "Orifice (in)",
+    "Abrasive rate (lb/min)",
+    "Nozzle diameter (in)",
+    "Quality",
+    "Highest feed (in/min)",
+    "Pierce time (s)",
+    "Speed factor",
+    "Bed length (in)",
+    "Bed width (in)",
+  ],
+  rows: [["Jet 1", 50, 0.014, 0.8, 0.04, 3, 120, 9, 0.95, 144, 72]],
+};
+
+/** Length runs along the rolling direction. */
+export const STOCK: ShopTable = {
+  name: "Stock",
+  title: "Sheets on the rack and on offer (no number: as many as wanted)",
+  headers: [
+    "Stock",
+    "Material",
+    "Thickness",
+    "Length (in)",
+    "Width (in)",
+    "Sheets",
+    "Price",
+    "Lead days",
+    "Remnant worth",
+  ],
+  rows: [
+    ["Plate 1/4", "A36", "1/4", 120, 48, null, 372, 2, 0.5],
+    ["Plate 3/16", "A36", "3/16", 120, 48, null, 284, 2, 0.5],
+    ["Plate 1/4 strong", "A572-50", "1/4", 96, 48, null, 331, 6, 0.25],
+    ["Sheet 10 ga", "A1011 CS", "10 ga", 120, 48, null, 205, 1, 0.5],
+    ["Sheet 10 ga long", "A1011 CS", "10 ga", 144, 48, 2, 247, 4, 0.25],
+    ["Sheet 11 ga", "A1011 CS", "11 ga", 120, 48, null, 183, 1, 0.5],
+    ["Sheet 12 ga", "A1011 CS", "12 ga", 120, 48, null, 161, 1, 0.5],
+    ["Sheet 3 mm", "A1011 CS", "3 mm", 120, 60, null, 229, 4, 0.25],
+    ["Sheet 16 ga", "A1008 CS", "16 ga", 96, 48, null, 82, 1, 0.5],
+    ["Sheet 18 ga", "A1008 CS", "18 ga", 96, 48, null, 66, 1, 0.5],
+    ["Galv 16 ga", "A653 CS", "16 ga", 120, 48, null, 118, 1, 0.5],
+    ["Galv 18 ga", "A653 CS", "18 ga", 120, 48, null, 97, 1, 0.5],
+    ["Stainless 14 ga", "304", "14 ga", 120, 48, null, 308, 3, 0.5],
+    ["Stainless 16 ga", "304", "16 ga", 120, 48, null, 249, 3, 0.5],
+    ["Stainless 1/8", "304", "1/8", 120, 48, null, 496, 3, 0.5],
+    ["Stainless 1/4", "304", "1/4", 96, 48, null, 791, 5, 0.25],
+    ["Aluminum 1/16", "5052-H32", 0.063, 96, 48, null, 88, 2, 0.5],
+    ["Aluminum 3/32", "5052-H32", 0.09, 120, 48, null, 157, 2, 0.5],
+    ["Aluminum 1/8", "5052-H32", "1/8", 120, 48, null, 214, 2, 0.5],
+    ["Aluminum 4.5 mm", "5052-H32", "4,5 mm", 96, 48, null, 247, 7, 0.25],
+    ["Aluminum 1/8 hard", "6061-T6", "1/8", 96, 48, null, 203, 3, 0.25],
+  ],
+};
+
+export const STATIONS: ShopTable = {
+  name: "Stations",
+  title: "Stations (basis: what the time and the price each count; queue: hours already waiting there)",
+  headers: [
+    "Station",
+    "Basis",
+    "Set-up (min)",
+    "Time each (min)",
+    "Rate",
+    "Queue (h)",
+    "Vendor days",
+    "Price each",
+    "Minimum",
+    "Coat (in)",
+  ],
+  rows: [
+    ["Shear", "machine", 4, null, 62, 2, null, null, null, null],
+    ["Waterjet", "machine", 7, null, 94, 5, 4, 3.5, 60, null],
+    ["Brake", "machine", 11, null, 78, 6, null, null, null, null],
+    ["Drill", "hole", 3, 0.35, 54, 1, null, null, null, null],
+    ["Tap", "count", 4, 0.45, 54, 0, null, null, null, null],
+    ["Deburr", "ft", 0, 0.12, 46, 0, null, null, null, null],
+    ["Weld", "count", 6, 2.5, 68, 3, null, null, null, null],
+    ["Coating", "ft2", null, null, 0, null, 5, 1.35, 85, 0.003],
+    ["Pack", "piece", 2, 0.3, 40, 0, null, null, null, null],
+  ],
+};
+
+export const RATES: ShopTable = {
+  name: "Rates",
+  title: "Rates and allowances (shares from 0 to 1)",
+  headers: ["Rate", "Value", "Unit"],
+  rows: [
+    ["Material yield", 0.75, null],
+    ["Scrap allowance", 0.02, null],
+    ["First-piece blanks", 1, null],
+    ["First job factor", 1.4, null],
+    ["Brake line set-up", 5, "min"],
+    ["Handling per piece", 5, "s"],
+    ["Handling by weight", 0.4, "s/lb"],
+    ["Handling by length", 0.9, "s/ft"],
+    ["One-person limit", 45, "lb"],
+    ["Hoist above", 95, "lb"],
+    ["Hoist time", 80, "s"],
+    ["Second person", 36, null],
+    ["Pile limit", 600, "lb"],
+    ["Overhead", 0.22, null],
+    ["Margin", 0.28, null],
+    ["Mark-up", 0.4, null],
+    ["Minimum charge", 250, null],
+    ["Rush", 0.2, null],
+    ["Overtime per day", 2, "h"],
+    ["Sheared edge", 0.03125, "in"],
+    ["Waterjet edge", 0.01, "in"],
+    ["Deduction spread", 0.012, "in"],
+    ["Angle spread", 0.75, "deg"],
+    ["Cut effort", 1, null],
+    ["Waterjet web", 0.25, "in"],
+  ],
+};
+
+const WEEK = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday"] as const;
+export const CALENDAR: ShopTable = {
+  name: "Calendar",
+  title: "Shifts (a day by name or by date; a date without times is a holiday; rows of a station count for it alone)",
+  headers: ["Day", "Start", "End", "Station"],
+  rows: [
+    ...WEEK.map((day): CellValue[] => [day, "7:00", "15:30", null]),
+    ...WEEK.map((day): CellValue[] => [day, "7:00", "15:30", "Brake"]),
+    ["Saturday", "8:00", "12:00", "Brake"],
+    ["2026-05-25", null, null, null],
+    ["2026-05-25", null, null, "Brake"],
+  ],
+};
+
+export const SHOP_TABLES: readonly ShopTable[] = [
+  BRAKES,
+  DIES,
+  PUNCHES,
+  SHEARS,
+  WATERJETS,
+  STATIONS,
+  RATES,
+  CALENDAR,
+  STOCK,
+];

@@ -1,0 +1,60 @@
+/** The job's own table: one row an item, name and value. What is not there is not known; nothing has a default. */
+import { type Job, NO_JOB } from "../../bill/nouns/shop.ts";
+import { PROFIT_BASES } from "../../calc/cost/price-for-margin.ts";
+import { type CellValue, isBlank } from "../../units/cell.ts";
+import { readChoice } from "../parameters/choice.ts";
+import { readInstant } from "../parameters/instant.ts";
+import { type Columns, readTable } from "../parameters/read-table.ts";
+import { remembered } from "../parameters/remembered.ts";
+
+export const JOB_COLUMNS = {
+  item: { headers: ["Job", "Job item"], kind: "text" },
+  value: { headers: ["Entry", "Value"], kind: "cell", optional: "cell" },
+} as const satisfies Columns;
+
+/** What its rows are called, the first name is the one we write. Compared without case, blanks and punctuation. */
+export const JOB_ITEMS = {
+  name: ["Job name", "Job"],
+  customer: ["Customer", "For"],
+  quote: ["Quote", "Quote number"],
+  start: ["Work can begin", "Start"],
+  due: ["Must leave by", "Due", "Leaves by"],
+  areas: ["Areas, first needed first", "Areas"],
+  pace: ["Pace"],
+  profit: ["Profit as"],
+} as const;
+type JobItem = keyof typeof JOB_ITEMS;
+
+const PACES = ["normal", "rush"] as const;
+const fold = (text: string): string => text.toLowerCase().replace(/[^a-z]+/g, "");
+
+export const readJob = remembered((given, name, { system }): Job => {
+  const rows = readTable(given, JOB_COLUMNS, name, system);
+  const find = (item: JobItem) => {
+    const names: readonly string[] = JOB_ITEMS[item].map(fold);
+    const row = rows.find((each) => names.includes(fold(each.item)) && !isBlank(each.value));
+    return row && { value: row.value as CellValue, label: `${name} row ${row.row} "${row.item}"` };
+  };
+  const text = (item: JobItem) => String(find(item)?.value ?? "");
+  const at = (item: JobItem) => {
+    const found = find(item);
+    return found && readInstant(found.value, found.label);
+  };
+  const choice = <T extends string>(item: JobItem, words: readonly T[]): T | undefined => {
+    const found = find(item);
+    return found && readChoice(found.value, found.label, words);
+  };
+  return {
+    name: text("name"),
+    customer: text("customer"),
+    quote: text("quote"),
+    start: at("start"),
+    due: at("due"),
+    areas: text("areas")
+      .split(";")
+      .map((area) => area.trim())
+      .filter((area) => area !== ""),
+    isRush: choice("pace", PACES) === "rush",
+    profit: choice("profit", PROFIT_BASES) ?? NO_JOB.profit,
+  };
+});

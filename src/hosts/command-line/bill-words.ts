@@ -1,0 +1,78 @@
+/** A plan in words, at most 100 columns wide: what the job comes to, then one line a problem, or with `all` every line. */
+import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
+import { problemsOf } from "../../bill/problems.ts";
+import { fixSays, NO_FIX, notesSay, problemsSay } from "../../bill/says.ts";
+import { nameOf } from "../../cells/bill/rows.ts";
+import { totalsWords } from "./totals-words.ts";
+import { WIDTH, wrapped } from "./wrapped.ts";
+
+const PART_WIDTH = 10;
+const STATUS_WIDTH = "CHECK".length;
+
+export const billWords = (plan: BillPlan, all: boolean): string =>
+  [...totalsWords(plan, all), "", ...(all ? everyLine(plan) : problems(plan))].join("\n");
+
+/** The same cause on so many lines is said once. */
+const SAME_FROM = 3;
+
+function problems(plan: BillPlan): string[] {
+  const causes = new Map<string, LineAnswer[]>();
+  for (const status of ["stop", "check"] as const)
+    for (const line of plan.lines.filter((each) => each.status === status)) {
+      const cause = causeOf(line, plan);
+      causes.set(cause, [...(causes.get(cause) ?? []), line]);
+    }
+  const said = [...causes.values()].flatMap((lines) =>
+    lines.length < SAME_FROM ? lines.flatMap((line) => problem(line, plan)) : sameProblem(lines, plan),
+  );
+  const stuck = plan.lines.filter((line) => line.status === "stop" && line.plan && !plan.fix(line)).map(nameOf);
+  if (stuck.length > 0) said.push("", ...wrapped(`No fix, ${NO_FIX}: ${stuck.join(", ")}.`, WIDTH, 0));
+  if (said.length === 0) said.push("No problem found against the tables given; the machine's plate decides.");
+  return said;
+}
+
+/** Same status, same kind of finding on the same tool, same fix: only the figures may differ. */
+function causeOf(line: LineAnswer, plan: BillPlan): string {
+  const { about, kind, name = "" } = problemsOf(line.findings)[0]!;
+  const own = about === "input" ? nameOf(line) + line.row : "";
+  return [line.status, about, kind, name, fixOf(line, plan), own].join(" | ");
+}
+
+const problem = (line: LineAnswer, plan: BillPlan): string[] =>
+  entry(line, [worstOf(line, plan), fixOf(line, plan), acceptedOf(line)]);
+
+function sameProblem(lines: readonly LineAnswer[], plan: BillPlan): string[] {
+  const [first, ...others] = lines as [LineAnswer, ...LineAnswer[]];
+  const isSame = others.every((line) => worstOf(line, plan) === worstOf(first, plan));
+  const named = others.map((line) => nameOf(line) + (acceptedOf(line) === "" ? "" : " (accepted)"));
+  const also = `${isSame ? "The same on" : "Likewise, with figures of their own,"} ${named.join(", ")}.`;
+  return entry(first, [worstOf(first, plan), fixOf(first, plan), acceptedOf(first), also]);
+}
+
+const everyLine = (plan: BillPlan): string[] =>
+  plan.lines.flatMap((line) =>
+    entry(line, [
+      ...problemsSay(line.findings, plan.shop.system),
+      fixOf(line, plan),
+      acceptedOf(line),
+      ...notesSay(line.findings, plan.shop.system).map((note) => `Note: ${note}`),
+    ]),
+  );
+
+/** "DF-03       STOP   Needs about 220 tons ..." */
+function entry(line: LineAnswer, sentences: readonly string[]): string[] {
+  const head = `${nameOf(line).padEnd(PART_WIDTH)}  ${line.status.toUpperCase().padEnd(STATUS_WIDTH)}  `;
+  const said = sentences.filter((text) => text !== "").join(" ");
+  return wrapped(head + said, WIDTH, PART_WIDTH + STATUS_WIDTH + 4);
+}
+
+const worstOf = (line: LineAnswer, plan: BillPlan): string => problemsSay(line.findings, plan.shop.system)[0] ?? "";
+
+function fixOf(line: LineAnswer, plan: BillPlan): string {
+  const fix = plan.fix(line);
+  return fix ? `Fix: ${fixSays(fix, plan.shop.system)}, then ${fix.reaches}.` : "";
+}
+
+/** A stop cannot be accepted. */
+const acceptedOf = ({ plan, status }: LineAnswer): string =>
+  plan && status === "check" && plan.line.accepted !== "" ? `Accepted: ${plan.line.accepted}.` : "";

@@ -1,0 +1,68 @@
+/** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
+import { readFileSync } from "node:fs";
+import type { BillPlan } from "../../bill/plan.ts";
+import type { Book } from "../../job/book.ts";
+import { headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
+import { bookOf } from "../../job/workbook-book.ts";
+import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { callerPath } from "./caller.ts";
+import type { CommandContext } from "./command.ts";
+import { partsOf } from "./parts-file.ts";
+
+const REFUSED = 2;
+
+/** Runs what needs files: a refusal is said on standard error and is exit 2; nothing of it goes to standard output. */
+export function orRefused(context: CommandContext, action: () => number): number {
+  try {
+    return action();
+  } catch (problem) {
+    if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
+    context.note(`${problem.message}\n`);
+    return REFUSED;
+  }
+}
+
+/** A part list in the shop of a workbook. */
+export function planOfParts(parts: string, workbook: string): BillPlan {
+  const shop = shopOf(bookIn(workbook));
+  refuseMissing(workbook, shop.missing);
+  return planIn(shop, partsOf(bytesOf(parts)), "parts");
+}
+
+/** The bill and the shop of one workbook. */
+export function planOfWorkbook(workbook: string): BillPlan {
+  const job = jobPlan(bookIn(workbook));
+  if (!job)
+    throw refusal("unreadable", workbook, `a workbook with a bill, whose header has ${headerSays("bill")}`, "none");
+  refuseMissing(workbook, job.missing);
+  return job.plan;
+}
+
+/** Without a table, or with a wrong one left out, every answer would be another one. */
+function refuseMissing(workbook: string, missing: readonly string[]): void {
+  if (missing.length > 0) throw new FileRefusal("unreadable", missing.map((each) => `${workbook}: ${each}`).join("\n"));
+}
+
+const bookIn = (file: string): Book => {
+  try {
+    return bookOf(readWorkbook(bytesOf(file)));
+  } catch (problem) {
+    if (!(problem instanceof FileRefusal) || problem.message.startsWith(file)) throw problem;
+    throw new FileRefusal(problem.reason, `${file}: ${problem.message}`);
+  }
+};
+
+function bytesOf(file: string): Uint8Array {
+  try {
+    return new Uint8Array(readFileSync(callerPath(file)));
+  } catch (error) {
+    throw refusal(
+      "unreadable",
+      file,
+      "a file that can be read",
+      (error as NodeJS.ErrnoException).code ?? String(error),
+    );
+  }
+}

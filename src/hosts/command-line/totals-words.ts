@@ -1,0 +1,81 @@
+/** What a job comes to, in a few lines; every figure says how many lines it is without. */
+import type { BillPlan } from "../../bill/plan.ts";
+import { withoutSays } from "../../bill/says.ts";
+import { nameOf } from "../../cells/bill/rows.ts";
+import { billJson } from "../../job/bill-json.ts";
+import type { BillJson } from "../../job/bill-schema.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
+import { unitName } from "../../units/system.ts";
+import { WIDTH, wrapped } from "./wrapped.ts";
+
+const MINUTES = 60; // of an hour, by definition
+const SECONDS = 3600; // of an hour, by definition
+const INDENT = 10;
+
+export function totalsWords(plan: BillPlan, all: boolean): string[] {
+  const { lines, sheets, totals, not_checked } = billJson(plan);
+  const without = withoutSays(totals.lines - totals.quoted);
+  const sheetCount = sheets.reduce((sum, { count }) => sum + count, 0);
+  const weight = `${amount(totals.weight, 0)} ${unitName("mass", plan.shop.system)}`;
+  const rows: (readonly [string, string])[] = [
+    ["Lines", `${totals.lines}: ${totals.stop} STOP, ${totals.check} CHECK, ${totals.clear} CLEAR`],
+    ["Quoted", [`${totals.quoted} lines`, without].filter((text) => text !== "").join(", ")],
+    ["Pieces", `${amount(totals.pieces, 0)}, ${weight}`],
+    ["Sheets", `${amount(sheetCount, 0)}`],
+    ["Hours", hoursOf(plan, lines)],
+    ["Price", priceOf(plan, totals, lines)],
+    ["Late", lateOf(plan, all)],
+    ["Plan", plan.number],
+    ["Plates", plan.notFromPlate.length === 0 ? "" : `not confirmed from the plate: ${plan.notFromPlate.join(", ")}`],
+    ["Missing", not_checked.length === 0 ? "" : `no table of ${not_checked.join(", ")}: not checked`],
+  ];
+  const { name } = plan.shop.job;
+  return [
+    ...(name === "" ? [] : [name]),
+    ...rows
+      .filter(([, text]) => text !== "")
+      .flatMap(([title, text]) => wrapped(title.padEnd(INDENT) + text, WIDTH, INDENT)),
+  ];
+}
+
+/** In the order of the shop's own table. */
+function hoursOf({ shop }: BillPlan, lines: BillJson["lines"]): string {
+  return shop.stations
+    .map(({ name }) => [name, lines.reduce((sum, { minutes }) => sum + (minutes[name] ?? 0), 0) / MINUTES] as const)
+    .filter(([, hours]) => hours > 0)
+    .map(([name, hours]) => `${name} ${amount(hours, 1)}`)
+    .join(", ");
+}
+
+function priceOf(plan: BillPlan, totals: BillJson["totals"], lines: BillJson["lines"]): string {
+  const money = refusalOr(() => plan.money);
+  if (money instanceof Refusal) return `none: ${money.message}`;
+  const parts = [
+    totals.minimum ? `minimum charge ${amount(totals.minimum, 2)}` : "",
+    totals.rush ? `rush ${amount(totals.rush, 2)}` : "",
+  ].filter((text) => text !== "");
+  const made = parts.length === 0 ? "" : ` (lines ${amount(totals.price!, 2)}, ${parts.join(", ")})`;
+  const without = withoutSays(lines.filter(({ price }) => price === null).length);
+  return `${amount(totals.order!, 2)}${made}${without === "" ? "" : `, ${without}`}`;
+}
+
+const LATE_NAMED = 6; // chosen: more than that is a job that is late, not lines that are
+
+/** Late lines with their hours, the latest first. */
+function lateOf(plan: BillPlan, all: boolean): string {
+  const dates = refusalOr(() => plan.dates);
+  if (dates instanceof Refusal) return `not known: ${dates.message}`;
+  const late = plan.quoted
+    .map((line) => ({ line, found: dates.lines.get(line.plan) }))
+    .flatMap(({ line, found }) => (found?.verdict === "breaks it" ? [{ line, hours: found.lateBy / SECONDS }] : []))
+    .sort((a, b) => b.hours - a.hours);
+  if (late.length === 0) return "none";
+  const named = late.slice(0, all ? late.length : LATE_NAMED);
+  const words = named.map(({ line, hours }) => `${nameOf(line)} by ${amount(hours, 1)} h`);
+  const more = late.length > named.length ? ["..."] : [];
+  return `${late.length} ${late.length === 1 ? "line" : "lines"}: ${[...words, ...more].join(", ")}`;
+}
+
+const amount = (value: number, decimals: number): string =>
+  value.toLocaleString("en-US", { minimumFractionDigits: decimals, maximumFractionDigits: decimals });

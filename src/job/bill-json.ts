@@ -1,0 +1,88 @@
+/** The plan of a bill as `bill --json` writes it: an extract that other programs read. Nothing is decided here. */
+import type { LinePlan } from "../bill/lines/plan-line.ts";
+import type { BillPlan } from "../bill/plan.ts";
+import { planSetUps } from "../bill/setups/plan-setups.ts";
+import { Refusal } from "../units/refusal.ts";
+import { refusalOr } from "../units/remember.ts";
+import { BILL_JSON, type BillJson, PART_JSON, type PartJson } from "./bill-schema.ts";
+import { lineJson, numberOf } from "./line-json.ts";
+import { figureIn, isoTime, orNull, plain } from "./plain-figures.ts";
+
+/** It goes out through its schema: what the schema does not know is a fault of ours, never an answer. */
+export const billJson = (plan: BillPlan): BillJson => {
+  const lines = plan.lines.map((_, i) => lineJson(plan, i));
+  return BILL_JSON.parse({
+    version: 1,
+    plan: plan.number,
+    units: plan.shop.system,
+    lines,
+    sheets: sheetsJson(plan),
+    setups: planSetUps(plan.quoted.map((line) => line.plan)).map(({ tools, lines: set }) => ({
+      brake: tools.brake.name,
+      die: tools.die.name,
+      punch: orNull(tools.punch?.name),
+      lines: set.map(({ line }) => numberOf(line)),
+    })),
+    totals: totalsJson(plan, lines),
+    not_checked: [...plan.notChecked],
+  });
+};
+
+/** The same of each part by itself, with its row. */
+export const partsJson = (plan: BillPlan): PartJson[] =>
+  plan.lines.map(({ row }, i) => PART_JSON.parse({ row, ...lineJson(plan, i) }));
+
+/** One row a size of Stock that a material and thickness pulls for one machine. */
+function sheetsJson({ groups, shop }: BillPlan): BillJson["sheets"] {
+  const figure = figureIn(shop.system);
+  return groups.flatMap(({ material, cutter, uses }) =>
+    uses.map(({ sheet, count, price, pieces, remnants }) => ({
+      material: material.name,
+      thickness: figure(sheet.thickness, "length"),
+      stock: sheet.name,
+      machine: cutter,
+      count,
+      price: price === undefined ? null : plain(price),
+      pieces: [...pieces].map(([{ line }, of]) => ({ line: numberOf(line), part: line.part, count: of })),
+      remnants: remnants.map(({ length, width }) => ({
+        length: figure(length, "length"),
+        width: figure(width, "length"),
+      })),
+    })),
+  );
+}
+
+function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"] {
+  const withStatus = (status: string) => lines.filter((line) => line.status === status).length;
+  const money = refusalOr(() => plan.money);
+  const dates = refusalOr(() => plan.dates);
+  const found = dates instanceof Refusal ? undefined : [...dates.lines.values()];
+  const charges = money instanceof Refusal ? undefined : money.charges;
+  const sum = (key: "cost" | "price") => lines.reduce((total, line) => total + (line[key] ?? 0), 0);
+  return {
+    lines: lines.length,
+    clear: withStatus("clear"),
+    check: withStatus("check"),
+    stop: withStatus("stop"),
+    quoted: plan.quoted.length,
+    pieces: piecesOf(plan, () => 1),
+    weight: figureIn(plan.shop.system)(
+      piecesOf(plan, ({ blank }) => blank.weight),
+      "mass",
+    ),
+    cost: charges ? plain(sum("cost")) : null,
+    price: charges ? toCent(sum("price")) : null,
+    finish: found && found.length > 0 ? isoTime(Math.max(...found.map(({ finish }) => finish))) : null,
+    late: found ? found.filter(({ verdict }) => verdict === "breaks it").length : null,
+    minimum: charges ? plain(charges.minimum) : null,
+    rush: charges ? plain(charges.rush) : null,
+    order: charges ? plain(charges.total) : null,
+  };
+}
+
+/** Over the pieces that are wanted of all quoted lines; extras are the shop's own. */
+const piecesOf = ({ quoted }: BillPlan, of: (plan: LinePlan) => number): number =>
+  quoted.reduce((sum, { plan }) => sum + plan.line.quantity * of(plan), 0);
+
+/** Sums of cents are cents again. */
+const toCent = (value: number): number => Math.round(value * 100) / 100;

@@ -1,0 +1,93 @@
+/** What is pulled for one material and thickness, what comes of it, and what to mind at the machine. */
+import type { CutGroup } from "../bill/cut/plan-cutting.ts";
+import { lineName } from "../bill/line-name.ts";
+import type { Subject } from "../bill/pictures.ts";
+import type { BillPlan, LineAnswer } from "../bill/plan.ts";
+import { releaseOf } from "../bill/release.ts";
+import { says } from "../bill/says.ts";
+import { show, showNumber, showReading } from "../units/show.ts";
+import type { UnitSystem } from "../units/system.ts";
+import { BOX, heading, list, table } from "./page.ts";
+
+const AT_THE_CUT: readonly Subject[] = ["cutting", "hold-down", "blade gap", "narrow strip", "stock"];
+
+export function groupHead(group: CutGroup, plan: BillPlan): string {
+  const { system } = plan.shop;
+  const { material, thickness, shear, cutter, uses } = group;
+  const title = `${material.name} ${show(thickness, "length", system, 4)}`;
+  const lines = plan.lines.filter((line) => line.plan !== undefined && group.lines.includes(line.plan));
+  const count = uses.reduce((sum, use) => sum + use.count, 0);
+  return [
+    heading(`Cut list: ${title}, ${shear?.name ?? cutter}`),
+    `<p>Pull <strong>${count}</strong> ${count === 1 ? "sheet" : "sheets"}.${yieldOf(group)}</p>`,
+    sheets(group, system),
+    list(mind(lines, system), "findings"),
+    pieces(group, lines, system),
+  ].join("\n");
+}
+
+const yieldOf = ({ plan }: CutGroup): string =>
+  plan && plan.sheetArea > 0
+    ? ` ${showNumber((100 * plan.blankArea) / plan.sheetArea, 3)} % of the metal is blanks.`
+    : "";
+
+const sheets = ({ uses }: CutGroup, system: UnitSystem): string =>
+  table(
+    [
+      { title: "Sheet" },
+      { title: "Size" },
+      { title: "Pull", number: true },
+      { title: "Each", number: true },
+      { title: "Together", number: true },
+      { title: "Worth keeping, with a tag" },
+      { title: "Pulled" },
+    ],
+    uses.map(({ sheet, count, weight, remnants }) => [
+      sheet.name,
+      `${showReading(sheet.length, system)} x ${showReading(sheet.width, system)}`,
+      showNumber(count, 7),
+      show(sheet.weight, "mass", system, 4),
+      show(weight, "mass", system, 4),
+      remnants.map(({ length, width }) => `${showReading(length, system)} x ${showReading(width, system)}`).join("; "),
+      { markup: BOX },
+    ]),
+  );
+
+/** One sentence a cause, with the parts it is about. */
+function mind(lines: readonly LineAnswer[], system: UnitSystem): string[] {
+  const partsOf = new Map<string, string[]>();
+  for (const line of lines)
+    for (const finding of line.findings) {
+      // Only the waterjet's own lines have one about the machine they are not cut on.
+      if (!AT_THE_CUT.includes(finding.about) || finding.status === "note") continue;
+      const sentence = says(finding, system);
+      partsOf.set(sentence, [...(partsOf.get(sentence) ?? []), lineName(line)]);
+    }
+  return [...partsOf].map(([sentence, parts]) => `${sentence} ${parts.join(", ")}`);
+}
+
+const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSystem): string =>
+  table(
+    [
+      { title: "Part" },
+      { title: "Blank" },
+      { title: "Grain along" },
+      { title: "Ordered", number: true },
+      { title: "To cut", number: true },
+      { title: "Status" },
+      { title: "Counted" },
+    ],
+    lines.map((line) => {
+      const { blank, line: ordered } = line.plan!;
+      const cut = uses.reduce((sum, use) => sum + (use.pieces.get(line.plan!) ?? 0), 0);
+      return [
+        lineName(line),
+        `${showReading(blank.length, system)} x ${showReading(blank.width, system)}`,
+        blank.grain || "any",
+        showNumber(ordered.quantity, 7),
+        showNumber(cut, 7),
+        releaseOf(line),
+        { markup: BOX },
+      ];
+    }),
+  );

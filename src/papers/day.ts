@@ -1,0 +1,15 @@
+import type { Instant } from "../bill/pictures.ts";
+
+/** Day number of the worksheet on which 1970 begins; the day numbers count from 1899-12-30 (ECMA-376 part 1, 18.17.4.1, memory). */
+const DAY_1970 = 25_569;
+const SECONDS_PER_DAY = 86_400; // by definition
+const MS_PER_SECOND = 1000; // by definition
+
+/** "2026-03-09 06:00"; the hour is left out at midnight. */
+export function dayAndTime(instant: Instant): string {
+  const [day = "", time = ""] = new Date((instant - DAY_1970 * SECONDS_PER_DAY) * MS_PER_SECOND)
+    .toISOString()
+    .split("T");
+  const hour = time.slice(0, 5);
+  return hour === "00:00" ? day : `${day} ${hour}`;
+}

@@ -1,0 +1,14 @@
+/** Lines that a list leaves out, each with the reason. */
+import { lineName } from "../bill/line-name.ts";
+import type { LineAnswer } from "../bill/plan.ts";
+import { notMadeSays } from "../bill/says.ts";
+import type { UnitSystem } from "../units/system.ts";
+import { table } from "./page.ts";
+
+export const leftOut = (lines: readonly LineAnswer[], system: UnitSystem): string =>
+  lines.length === 0
+    ? ""
+    : table(
+        [{ title: "Part", short: true }, { title: "Why" }],
+        lines.map((line) => [lineName(line), notMadeSays(line.findings, system)]),
+      );

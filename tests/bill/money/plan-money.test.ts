@@ -1,0 +1,115 @@
+/** What a line costs and what is asked: metal by the sheets that are pulled, and no line pays for another's place. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { BillPlan } from "../../../src/bill/plan.ts";
+import { job, type Line, NONSENSE, rates, SHOP, withCell } from "../../cells/example/tables.ts";
+import { bracket, planned, quotedOf, shopOf } from "../shop.ts";
+
+const prices = (plan: BillPlan) => Object.fromEntries(plan.quoted.map((line) => [line.part, plan.priceOf(line)]));
+const lines = fc
+  .array(
+    fc.record({
+      Material: fc.constantFrom("A36", "5052-H32", "304"),
+      Thickness: fc.constantFrom("1/4", "1/8"),
+      Quantity: fc.integer({ min: 1, max: 200 }),
+      Width: fc.integer({ min: 2, max: 30 }),
+      Flanges: fc.constantFrom("2; 3", "10", "3; 8; 3"),
+    }),
+    { minLength: 1, maxLength: 5 },
+  )
+  .map((all) =>
+    all.map((one, i) =>
+      bracket({ ...one, Part: `P${i}`, "Bend angles": one.Flanges.includes(";") ? 90 : null, Holes: 0 }),
+    ),
+  );
+
+describe("the money of a bill", () => {
+  it("metal of all lines is the price of all sheets less what the remnants are worth; prices add up to the total", () => {
+    fc.assert(
+      fc.property(lines, (bill) => {
+        const plan = planned(bill, shopOf({ rates: rates({ "Minimum charge": 0, "Cut effort": 0.01 }) }));
+        const all = Object.values(prices(plan));
+        const sheets = plan.groups
+          .flatMap(({ uses }) => uses)
+          .reduce((sum, { sheet, price, remnants }) => {
+            const left = remnants.reduce((area, { length, width }) => area + length * width, 0);
+            return sum + price! - (sheet.remnantWorth * sheet.price! * left) / (sheet.length * sheet.width);
+          }, 0);
+        expect(all.reduce((sum, { material }) => sum + material, 0)).toBeCloseTo(sheets, 6);
+        expect(all.reduce((sum, { price }) => sum + price, 0)).toBeCloseTo(plan.money.charges.total, 6);
+      }),
+      { numRuns: 15 },
+    );
+  });
+  it("the order of the lines and of the stock changes no price", () => {
+    fc.assert(
+      fc.property(lines, (bill) => {
+        const stock = [SHOP.stock[0]!, ...SHOP.stock.slice(1).reverse()];
+        const quick = { rates: rates({ "Cut effort": 0.01 }) };
+        const turned = planned([...bill].reverse(), shopOf({ ...quick, stock }));
+        const there = prices(planned(bill, shopOf(quick)));
+        for (const [part, { price, cost }] of Object.entries(prices(turned))) {
+          expect(price).toBe(there[part]!.price);
+          expect(cost).toBeCloseTo(there[part]!.cost, 9);
+        }
+      }),
+      { numRuns: 10 },
+    );
+  });
+  it("metal is shared by the area of the blanks", () => {
+    const plan = planned([bracket(), bracket({ Part: "double", Width: 8 })]);
+    const found = prices(plan);
+    expect(found["double"]!.material).toBeCloseTo(2 * found["HB1"]!.material, 9);
+  });
+});
+
+describe("charges", () => {
+  const charges = (entries: Line, changed: Record<string, number> = {}) =>
+    planned([bracket()], shopOf({ job: job(entries), rates: rates(changed) })).money.charges;
+  it("the least order and the rush are lines of their own", () => {
+    const { price } = Object.values(prices(planned([bracket()])))[0]!;
+    const order = charges({}, { "Minimum charge": price + 100 });
+    expect(order.minimum).toBeCloseTo(100, 9);
+    expect(order.total).toBeCloseTo(price + 100, 9);
+    const rush = charges({ Pace: "rush" }, { "Minimum charge": 0, Rush: 0.25 });
+    expect(rush.rush).toBeCloseTo(0.25 * price, 2);
+  });
+  it("a mark-up is on cost, a margin in the price", () => {
+    const { cost } = Object.values(prices(planned([bracket()])))[0]!;
+    const unit = (entries: Line) =>
+      Object.values(prices(planned([bracket()], shopOf({ job: job(entries) }))))[0]!.unitPrice;
+    expect(unit({ "Profit as": "markup" })).toBe(Math.ceil((cost / 20) * 1.4 * 100 - 1e-9) / 100);
+    expect(unit({ "Profit as": "margin" })).toBe(Math.ceil((cost / 20 / (1 - 0.28)) * 100 - 1e-9) / 100);
+  });
+  it("outside work has its vendor's minimum", () => {
+    const outside = (Quantity: number) =>
+      Object.values(prices(planned([bracket({ Quantity, Operations: "Coating" })])))[0]!.outside;
+    expect(outside(20)).toBe(85);
+    // Both faces of every ordered piece: 2 x 4.5292 x 4 in2 at 1.35 a square foot.
+    expect(outside(2000)).toBeCloseTo((2 * 4.529197953 * 4 * 2000 * 1.35) / 144, 5);
+  });
+});
+
+describe("a line that has no price", () => {
+  it("leaves the others theirs, and the total", () => {
+    const alone = planned([bracket()]);
+    const mixed = planned([NONSENSE, bracket(), bracket({ Part: "stop", Flanges: "1; 3" })]);
+    expect(mixed.money.charges).toEqual(alone.money.charges);
+    expect(mixed.priceOf(quotedOf(mixed, "HB1"))).toEqual(alone.priceOf(quotedOf(alone, "HB1")));
+  });
+  it("of sheets without a price says which table lacks it", () => {
+    const stock = withCell(SHOP.stock, "Plate 1/4", "Price", null);
+    const plan = planned(
+      [bracket(), bracket({ Part: "other", Material: "5052-H32", Thickness: "1/8" })],
+      shopOf({ stock }),
+    );
+    expect(() => plan.priceOf(quotedOf(plan, "HB1"))).toThrow(
+      expect.objectContaining({ message: "stock must be a table with a price for the sheets of HB1; got none" }),
+    );
+    expect(plan.priceOf(quotedOf(plan, "other")).price).toBeGreaterThan(0);
+  });
+  it.each(["stations", "rates", "stock"] as const)("without %s nothing is priced, and that is said", (name) => {
+    const plan = planned([bracket()], shopOf({ [name]: undefined }));
+    expect(() => plan.money).toThrow(expect.objectContaining({ message: `${name} must be given; got nothing` }));
+  });
+});

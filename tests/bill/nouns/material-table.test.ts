@@ -1,0 +1,25 @@
+import { describe, expect, it } from "vitest";
+import { MaterialTable } from "../../../src/bill/nouns/material-table.ts";
+import { CURRENT_EDITION } from "../../../src/data/materials/editions.ts";
+
+const table = new MaterialTable(CURRENT_EDITION);
+
+describe("a material is found by the name people write", () => {
+  it("whatever the case, dots and blanks", () => {
+    for (const written of ["a572-50", "A572 50", "ASTM A572 Gr. 50"])
+      expect(table.find(written, "material").name, written).toBe("A572-50");
+  });
+
+  it("304 may arrive as a number", () => expect(table.find(304, "material").name).toBe("304"));
+
+  it("a family without its grade is refused with the grades there are", () => {
+    expect(() => table.find("stainless", "material")).toThrow('name the grade: "304" or "316"');
+    expect(() => table.find("6061", "material")).toThrow("6061-T6");
+  });
+
+  it("the workbook's own row stands for the edition's of that name", () => {
+    const a36 = table.find("A36", "material");
+    const own = { ...a36, aliases: [], source: "our own" } as typeof a36;
+    expect(new MaterialTable(CURRENT_EDITION, [own]).find("A36", "material")).toBe(own);
+  });
+});

@@ -1,0 +1,240 @@
+/** What the papers of a bill with every kind of line say, held against its plan: they decide nothing. */
+import { beforeAll, describe, expect, it } from "vitest";
+import { hitsOf } from "../../src/bill/lines/bent-strip.ts";
+import type { BillPlan } from "../../src/bill/plan.ts";
+import { problemsSay } from "../../src/bill/says.ts";
+import { SHOP_TABLES } from "../../src/cells/example/invented-shop.ts";
+import { jobPlan } from "../../src/job/job-plan.ts";
+import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
+import { lineReport } from "../../src/papers/line-report.ts";
+import { type Print, printOf } from "../../src/papers/papers.ts";
+import type { CellMatrix } from "../../src/units/cell.ts";
+import { showReading } from "../../src/units/show.ts";
+import { centsOf, rowsIn } from "./read-paper.ts";
+
+const HEADER = [
+  "Part",
+  "Description",
+  "Material",
+  "Thickness",
+  "Quantity",
+  "Width",
+  "Flanges",
+  "Bend angles",
+  "Cross flanges",
+  "Cross angles",
+  "Drawing radius",
+  "Accepted",
+  "Area",
+];
+const BILL: CellMatrix = [
+  HEADER,
+  ["ANGLE", "shelf angle", "A1011 CS", "11 ga", 40, 12, "2; 3", "90", null, null, null, null, "Deck"],
+  ["ASKS", "asks for a radius", "A1011 CS", "11 ga", 10, 6, "2; 3", "90", null, null, 1.2, null, "Deck"],
+  ["TOLD", "asked and accepted", "A1011 CS", "11 ga", 10, 6, "2; 3", "90", null, null, 1.2, "J. Poe, Mar 2", "Roof"],
+  ["LONG", "longer than the bed", "A36", "1/4", 4, 130, "3; 3", "90", null, null, null, null, "Deck"],
+  ["THICK", "for the waterjet", "304", "1/4", 3, 8, "6", null, null, null, null, null, "Roof"],
+  ["PLATE", "flat", "A1011 CS", "11 ga", 6, 5, "9", null, null, null, null, null, "Roof"],
+  ["ZED", "", "A1011 CS", "11 ga", 6, 8, "2; 3; 2", "90; -90", null, null, null, null, "Roof"],
+  ["TRAY", "", "A1011 CS", "14 ga", 4, null, "1.5; 8; 1.5", "90; 90", "1.5; 6; 1.5", "90; 90", null, null, "Roof"],
+  ["WRONG", "", "steel", "1/4", 2, 8, "2; 3", "90", null, null, null, null, "Roof"],
+  ["ABSENT", "", "A36", "2", 2, 8, "4", null, null, null, null, null, "Roof"],
+];
+const JOB: CellMatrix = [
+  ["Job", "Entry"],
+  ["Job name", "Autumn tour"],
+  ["Customer", "Harbor Stage"],
+  ["Quote", "Q-117"],
+  ["Start", "2026-03-02 07:00"],
+  ["Due", "2026-03-20"],
+];
+const BOOK = [
+  { name: "Parts", rows: BILL },
+  { name: "Job", rows: JOB },
+  ...SHOP_TABLES.map(({ name, headers, rows }) => ({ name, rows: [[...headers], ...rows.map((row) => [...row])] })),
+];
+
+let plan: BillPlan;
+let made: Print;
+beforeAll(() => {
+  const job = jobPlan(BOOK)!;
+  plan = job.plan;
+  made = printOf(plan, {
+    name: "job.xlsx",
+    version: "1",
+    edition: "e",
+    date: "2026-03-01",
+    stale: 0,
+    missing: job.missing,
+  });
+}, 60_000);
+const paper = (file: string): string => made.papers.find((one) => one.file === file)!.pages.join("\n");
+const setUp = (part: string): string => paper(`setup/${part}.html`);
+const line = (part: string) => plan.lines.find((one) => one.part === part)!;
+const rowsOf = (markup: string, part: string) =>
+  rowsIn(markup).filter(([first, second]) => first === part || second === part);
+
+describe("the bill of this test", () => {
+  it("has lines of every kind", () => {
+    const kinds = plan.lines.map(({ part, status, cutter }) => `${part} ${status} ${cutter ?? "not cut"}`);
+    for (const kind of [
+      "ANGLE clear shear",
+      "ASKS check shear",
+      "TOLD check shear",
+      "LONG stop not cut",
+      "THICK clear waterjet",
+      "PLATE clear shear",
+      "WRONG stop not cut",
+    ])
+      expect(kinds).toContain(kind);
+    expect(line("ABSENT").isQuoted).toBe(false);
+    expect(plan.quoted.length).toBeGreaterThan(5);
+  });
+});
+
+describe("every paper", () => {
+  it("carries the number of the plan on every page", () => {
+    for (const { pages } of made.papers) for (const page of pages) expect(page).toContain(`plan ${plan.number}`);
+  });
+
+  it("names rows that nobody confirmed from the plate once: on the index and at the head of the quote", () => {
+    expect(plan.notFromPlate).not.toEqual([]);
+    const naming = made.papers.filter(({ pages }) =>
+      pages.some((page) => page.includes("Not confirmed from the plate")),
+    );
+    expect(naming.map(({ file }) => file)).toEqual(["index.html", "quote.html"]);
+  });
+});
+
+describe("a set-up sheet", () => {
+  const mark = (part: string) => /<span class="status">(\w+)</.exec(setUp(part))![1];
+  it.each([
+    ["ANGLE", "CLEAR"],
+    ["ASKS", "HOLD"],
+    ["TOLD", "CHECK"],
+    ["LONG", "STOP"],
+    ["WRONG", "STOP"],
+    ["PLATE", "CLEAR"],
+  ])("of %s says %s", (part, wanted) => expect(mark(part)).toBe(wanted));
+
+  it("says every sentence of its line, and names who accepted", () => {
+    for (const { part, findings } of plan.lines)
+      for (const sentence of problemsSay(findings, "in")) expect(setUp(part)).toContain(escapeMarkup(sentence));
+    expect(setUp("TOLD")).toContain("J. Poe, Mar 2");
+    expect(setUp("ANGLE")).not.toContain('class="findings"><li>Fix');
+  });
+
+  it("of a stopped line sets no gauge; of a plate says that it is only cut; of a wrong one has no drawing", () => {
+    expect(setUp("LONG")).toContain("Do not make this part");
+    expect(setUp("LONG")).not.toContain('class="stops"');
+    expect(setUp("PLATE")).toContain("No bends: cut only.");
+    expect(setUp("PLATE")).toContain("<svg");
+    expect(setUp("WRONG")).not.toContain("<svg");
+  });
+
+  it("has the hits of the plan's own order, with their settings and turns", () => {
+    for (const { part, status, plan: planned } of plan.lines) {
+      if (!planned || status === "stop") continue;
+      const hits = planned.strips.flatMap((strip) => [...hitsOf(strip)]);
+      const shown = rowsIn(/class="stops".*/s.exec(setUp(part))?.[0] ?? "").filter((row) => row.length === 8);
+      expect(shown.map(([, bend, , setting]) => [bend, setting])).toEqual(
+        hits.map(({ bend, stop }) => [String(bend), showReading(stop, "in")]),
+      );
+      expect(shown.map(([, , , , , moves]) => moves!.includes("flip") && moves !== "no flip")).toEqual(
+        hits.map(({ flipped }) => flipped),
+      );
+    }
+    // A Z is turned over between its bends, whatever the order: one bend is up and one is down.
+    expect(setUp("ZED")).toMatch(/>(turn, )?flip</);
+  });
+
+  it("shows the radius and the deduction the flat is made with", () => {
+    const { bend, blank } = line("ANGLE").plan!;
+    const figures = new Map(lineReport(line("ANGLE"), plan).figures);
+    // Plane geometry: the flat is both flanges less the deduction.
+    expect(Number.parseFloat(figures.get("Flat")!) + Number.parseFloat(figures.get("Deduction")!)).toBeCloseTo(5, 3);
+    expect(blank.length + bend!.deduction).toBeCloseTo(5 * 25.4, 9);
+    expect(Number.parseFloat(figures.get("Inside radius")!)).toBeCloseTo(bend!.radius / 25.4, 3);
+  });
+});
+
+describe("the cut list", () => {
+  it("cuts every quoted piece once, with its extras, and nothing else", () => {
+    for (const { part, isQuoted, plan: planned } of plan.lines) {
+      const cut = rowsOf(paper("cutlist.html"), part).filter((row) => row.length === 7);
+      expect(cut.map((row) => Number(row[4]))).toEqual(isQuoted ? [planned!.blanks] : []);
+    }
+  });
+
+  it("pulls the sheets of the plan and draws its patterns", () => {
+    const pages = made.papers.find(({ file }) => file === "cutlist.html")!.pages;
+    plan.groups.forEach((group, i) => {
+      const pulled = group.uses.reduce((sum, { count }) => sum + count, 0);
+      expect(pages[i]).toContain(`Pull <strong>${pulled}</strong>`);
+      expect(pages[i]!.match(/<figure class="plan">/g)?.length ?? 0).toBe(group.plan?.patterns.length ?? 0);
+      expect(rowsIn(pages[i]!).filter((row) => row.length === 10)).toHaveLength(group.plan?.cuts.length ?? 0);
+    });
+    expect(pages.some((page) => page.includes("waterjet") && page.includes("THICK"))).toBe(true);
+  });
+
+  it("lists what is not cut with the reason", () => {
+    const left = made.papers.find(({ file }) => file === "cutlist.html")!.pages.at(-1)!;
+    for (const { part, isQuoted } of plan.lines) expect(rowsOf(left, part)).toHaveLength(isQuoted ? 0 : 1);
+    expect(rowsOf(left, "ABSENT")[0]![1]).toContain("not in Stock");
+    expect(rowsOf(left, "WRONG")[0]![1]).toContain("steel");
+  });
+});
+
+describe("load-in, quote, first pieces and outlines", () => {
+  it("the truck is loaded in the plan's order with quoted lines alone", () => {
+    const loaded = rowsIn(paper("load-in.html")).filter((row) => row.length === 11);
+    expect(loaded.map(([, part]) => part)).toEqual(plan.load.map(({ plan: { line } }) => line.part));
+    expect(loaded.map(([order]) => Number(order))).toEqual(plan.load.map((_, i) => i + 1));
+    for (const { part, isQuoted } of plan.lines) expect(loaded.some((row) => row[1] === part)).toBe(isQuoted);
+  });
+
+  it("the quote's prices are the plan's and add up to its total; the rest says why it has none", () => {
+    const all = rowsIn(paper("quote.html"));
+    const lines = all.filter((row) => row.length === 5 && line(row[0]!));
+    expect(lines.map(([part]) => part)).toEqual(plan.quoted.map(({ part }) => part));
+    for (const [part, , , each, price] of lines) {
+      const wanted = plan.priceOf(plan.quoted.find((one) => one.part === part)!);
+      expect([centsOf(each!), centsOf(price!)]).toEqual([
+        Math.round(wanted.unitPrice * 100),
+        Math.round(wanted.price * 100),
+      ]);
+    }
+    const total = all.find(([words]) => words === "Total")!;
+    const charges = all.filter(([words]) => words === "Minimum charge" || words === "Rush");
+    const sum = [...lines, ...charges].reduce((so, row) => so + centsOf(row[4]!), 0);
+    expect(centsOf(total[4]!)).toBe(sum);
+    expect(centsOf(total[4]!)).toBe(Math.round(plan.money.charges.total * 100));
+    const left = plan.lines.length - plan.quoted.length;
+    expect(total[1]).toBe(`without ${left} lines`);
+    expect(all.filter((row) => row[2]?.startsWith("no quote: "))).toHaveLength(left);
+  });
+
+  it("the quote's head is the job's", () => {
+    for (const words of ["Quote Q-117", "Harbor Stage", "Autumn tour", "2026-03-02 07:00", "2026-03-20<"])
+      expect(paper("quote.html")).toContain(words);
+  });
+
+  it("stopped lines have no first piece, no strip and no outline", () => {
+    const bent = plan.quoted.filter(({ plan: { strips } }) => strips.length > 0).map(({ part }) => part);
+    const titles = [...paper("first-piece.html").matchAll(/First piece: ([^<]+)</g)].map(([, part]) => part);
+    expect(titles).toEqual(bent);
+    expect(paper("test-strip.html")).not.toContain("LONG");
+    expect(made.outlines.map(({ file }) => file)).toEqual(plan.quoted.map(({ part }) => `outline/${part}.svg`));
+  });
+
+  it("a shop that states nothing to load or price by gets a sentence, not an error", () => {
+    const { plan: bare } = jobPlan([{ name: "Parts", rows: BILL }])!;
+    const about = { name: "x", version: "1", edition: "e", date: "2026-03-01", stale: 0, missing: [] };
+    const papers = new Map(printOf(bare, about).papers.map(({ file, pages }) => [file, pages.join("")]));
+    expect(papers.get("quote.html")).toMatch(/No prices: \w+ must be given/);
+    expect(papers.get("load-in.html")).toMatch(/No order of loading: .* must be/);
+    expect(papers.get("cutlist.html")).toContain("No sheet is cut.");
+    // Nobody looked at its bends: it is not clear to run.
+    expect(papers.get("setup/ANGLE.html")).toMatch(/>HOLD<.*No tools: Not checked/s);
+  });
+});
