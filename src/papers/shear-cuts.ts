@@ -1,5 +1,5 @@
 /** The shear's patterns drawn, and its cuts in the order they are made. */
-import { cutsInOrder } from "../bill/cut/cuts-in-order.ts";
+import { cutNote, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { showNumber, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
@@ -30,7 +30,7 @@ const cutTable = (group: CutGroup, system: UnitSystem): string =>
       { title: "Drops" },
       { title: "On table" },
       { title: "Turn", short: true },
-      { title: "Note", short: true },
+      { title: "Note" },
       { title: "Done" },
     ],
     cutsInOrder(group).map((cut) => [
@@ -42,7 +42,7 @@ const cutTable = (group: CutGroup, system: UnitSystem): string =>
       cut.falls,
       cut.stays,
       cut.turn ? "turn" : "",
-      `${cut.stage}, ${cut.setting === 0 ? "to a mark" : `setting ${cut.setting}`}`,
+      cutNote(cut, system),
       { markup: BOX },
     ]),
     "cuts",

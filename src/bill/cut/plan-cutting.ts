@@ -96,8 +96,12 @@ const sheetKey = ({ material, thickness }: StockSheet, index: number): string =>
 /** The same blanks from the same sheets have the same plan: after an edit the other groups keep theirs. */
 const cutsKnown = remember(
   64,
-  (blanks: readonly BlankToCut[], stock: readonly Stock[], limits: Limits, units: number) =>
-    planCuts(blanks, stock, limits, { units, least: stock.every(({ price }) => price !== null) ? "money" : "metal" }),
+  (blanks: readonly BlankToCut[], stock: readonly Stock[], limits: Limits, units: number, weightPerArea: number) =>
+    planCuts(blanks, stock, limits, {
+      units,
+      least: stock.every(({ price }) => price !== null) ? "money" : "metal",
+      weightPerArea,
+    }),
 );
 
 function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
@@ -109,7 +113,9 @@ function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<stri
   const blanks = lines.map((plan, i) => asBlank(ids[i]!, plan.blank, plan.blanks));
   const stock = left.map(asStock(shear.trim));
   const units = (rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT;
-  const plan = refusalOr(() => cutsKnown(blanks, stock, shear.limits, units));
+  const { thickness, weight, length, width } = own[0]!;
+  const limits = { ...shear.limits, thickness };
+  const plan = refusalOr(() => cutsKnown(blanks, stock, limits, units, weight / (length * width)));
   const lineOf = new Map(ids.map((id, i) => [id, lines[i]!]));
   const sheetOf = new Map(own.map((sheet, i) => [stockId(sheet, i), sheet]));
   const about = { ...commonOf(lines), cutter: "shear" as const, shear, lines, lineOf, sheetOf };

@@ -99,7 +99,10 @@ function shearFindings(
   const { length, width, grain } = blank;
   const found = checkShear(shearedBlank({ material, thickness }, blank), shear);
   if (sheets === undefined || sheets.length === 0 || statusOf(found) === "stop") return found;
-  const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), shear.limits);
+  const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), {
+    ...shear.limits,
+    thickness: sheets[0]!.thickness,
+  });
   return reason === null
     ? found
     : [...found, { about: "cutting", status: "stop", kind: "no layout", words: reason, name: shear.name }];

@@ -3,12 +3,16 @@ import type { Cut, PieceOut, Plan } from "./types.ts";
 
 export interface CutListRow {
   readonly seq: number;
-  /** Gauge setting the cut belongs to; 0 for an edge trim cut to a mark. */
+  /** Gauge setting the cut belongs to; 0 where the back gauge measures nothing: an edge trim, a front stop, a mark. */
   readonly setting: number;
   readonly stage: Cut["stage"];
   readonly piece: string;
   readonly copies: number;
   readonly gauge: number | null;
+  readonly by: Cut["by"];
+  readonly measure: number;
+  /** Whether what is measured drops or lies on the table in front. */
+  readonly measured: "drops" | "stays";
   readonly length: number;
   readonly strokes: number;
   readonly falls: string;
@@ -17,19 +21,25 @@ export interface CutListRow {
 }
 
 export const cutList = (plan: Pick<Plan, "cuts">): CutListRow[] =>
-  plan.cuts.map(({ seq, setting, stage, piece, copies, gauge, length, strokes, falls, stays, turn }) => ({
+  plan.cuts.map(({ seq, setting, stage, piece, copies, gauge, by, measure, length, strokes, falls, stays, turn }) => ({
     seq,
     setting,
     stage,
     piece,
     copies,
     gauge,
+    by,
+    measure,
+    measured: stage === "trim" || falls.some(isPart) ? "drops" : "stays",
     length,
     strokes,
     falls: falls.map(called).join(", "),
     stays: called(stays),
     turn,
   }));
+
+/** Waste is never what is measured, but for an edge trim. */
+const isPart = ({ kind }: PieceOut): boolean => kind === "blank" || kind === "part";
 
 /** "blank B7 as 2.1.1", "part 2.1", "remnant 2.3", "scrap 2t1". */
 const called = ({ id, kind, blank }: PieceOut): string =>

@@ -1,10 +1,9 @@
 /** CUT.LIST: every cut at the shear in order. */
 
-import { cutsInOrder } from "../../bill/cut/cuts-in-order.ts";
+import { cutNote, cutsInOrder } from "../../bill/cut/cuts-in-order.ts";
 import { patternOf } from "../../bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { showNumber } from "../../units/show.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 
 export function cutListRows(plan: BillPlan): CellMatrix {
@@ -23,7 +22,7 @@ export function cutListRows(plan: BillPlan): CellMatrix {
         Drops: cut.falls,
         "On table": cut.stays,
         Turn: cut.turn ? "turn" : "",
-        Note: [cut.stage, cut.setting === 0 ? "cut to a mark" : `setting ${showNumber(cut.setting)}`].join(", "),
+        Note: cutNote(cut, plan.shop.system),
       }),
     ),
   );

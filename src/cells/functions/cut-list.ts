@@ -14,6 +14,6 @@ export const cutList = defineFunction({
     formula: `=INDEX(SHOP.CUT.LIST(${EXAMPLE_CUTTERS}),2,1)`,
     answer: 1,
   },
-  source: "cuts in the order of fewest settings, every plan replayed cut by cut (derived)",
+  source: "cuts in an order of few settings, lifts and stacks, every plan replayed cut by cut (derived)",
   calculate: ({ units: _, data: __, ...tables }, call) => cutListRows(planOf(tables, call)),
 });

@@ -15,9 +15,12 @@ interface Region {
   readonly h: number;
 }
 
+type Ends = readonly [Point, Point];
+
 interface CutLine {
   readonly seq: number;
-  readonly ends: readonly (readonly [Point, Point])[];
+  /** Of each stroke. */
+  readonly ends: readonly Ends[];
 }
 
 /** @param sheet what the sheet is called in Stock. */
@@ -27,7 +30,8 @@ export function drawPattern(pattern: PlannedPattern, cuts: readonly Cut[], sheet
   const { pieces, lines } = followCuts(pattern, cuts);
   const flip = ({ x, y, w: width, h: height }: Region): Region => ({ x, y: h - y - height, w: width, h: height });
   const labels = pieces.flatMap(({ out, region }) => labelOf(nameOf(out), flip(region), letter));
-  const taken: Box[] = labels.map(({ box }) => box);
+  const names = labels.map(({ box }) => box);
+  const numbers: Box[] = [];
   const write = (value: number) => show(value, "length", system, 5);
   return drawing(
     {
@@ -41,9 +45,14 @@ export function drawPattern(pattern: PlannedPattern, cuts: readonly Cut[], sheet
     ...lines.flatMap(({ ends }) => ends.map(([[x1, y1], [x2, y2]]) => line([x1, h - y1], [x2, h - y2]))),
     element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
     ...labels.map(({ markup }) => markup),
-    ...lines.map(({ seq, ends }) => {
-      const [[x1, y1], [x2, y2]] = ends.at(-1)!;
-      return cutNumber(String(seq), [x1, h - y1], [x2, h - y2], letter, taken);
+    ...[...lines].sort(fewestPlaces).map(({ seq, ends }) => {
+      const onPaper = ends.map(
+        ([[x1, y1], [x2, y2]]): Ends => [
+          [x1, h - y1],
+          [x2, h - y2],
+        ],
+      );
+      return cutNumber(String(seq), onPaper.reverse(), letter, names, numbers);
     }),
   );
 }
@@ -66,7 +75,7 @@ function followCuts(pattern: PlannedPattern, cuts: readonly Cut[]) {
     if (!region) continue;
     regions.delete(cut.piece);
     let rest = region;
-    const ends = cut.falls.map((fall): [Point, Point] => {
+    const ends = cut.falls.map((fall): Ends => {
       const [off, left] = split(rest, cut.axis, fall[cut.axis]);
       regions.set(fall.id, off);
       outs.set(fall.id, fall);
@@ -160,17 +169,34 @@ function labelOf(words: string, { x, y, w, h }: Region, letter: number): { marku
 /** Places along a cut where its number may stand, the middle first. */
 const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97];
 
-/** A cut's number in a small box on its line, where it covers least of what stands there already. */
-function cutNumber(words: string, from: Point, to: Point, letter: number, taken: Box[]): string {
+/** A number hidden by another cannot be read; a name still can with a number on it. */
+const OVER_A_NUMBER = 100;
+
+/** What has the least room along its strokes is numbered first. */
+const fewestPlaces = (a: CutLine, b: CutLine): number => roomOf(a) - roomOf(b) || a.seq - b.seq;
+const roomOf = ({ ends }: CutLine): number =>
+  ends.reduce((sum, [[x1, y1], [x2, y2]]) => sum + Math.abs(x2 - x1) + Math.abs(y2 - y1), 0);
+
+/** A cut's number in a small box on one of its strokes, the last if all are free: where it covers least of what stands there. */
+function cutNumber(
+  words: string,
+  ends: readonly Ends[],
+  letter: number,
+  names: readonly Box[],
+  numbers: Box[],
+): string {
   const size = letter * 0.7;
   const half: Point = [(words.length * LETTER_WIDTH * size) / 2 + size * 0.2, size * 0.6];
-  const boxes = PLACES.map((share): Box => {
-    const [x, y] = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
-    return { left: x - half[0], right: x + half[0], top: y - half[1], bottom: y + half[1] };
-  });
-  const covered = boxes.map((box) => taken.reduce((sum, other) => sum + overlap(box, other), 0));
+  const boxes = ends.flatMap(([from, to]) =>
+    PLACES.map((share): Box => {
+      const [x, y] = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
+      return { left: x - half[0], right: x + half[0], top: y - half[1], bottom: y + half[1] };
+    }),
+  );
+  const overlaps = (box: Box, others: readonly Box[]) => others.reduce((sum, other) => sum + overlap(box, other), 0);
+  const covered = boxes.map((box) => overlaps(box, names) + OVER_A_NUMBER * overlaps(box, numbers));
   const { left, right, top, bottom } = boxes[covered.indexOf(Math.min(...covered))]!;
-  taken.push({ left, right, top, bottom });
+  numbers.push({ left, right, top, bottom });
   return (
     element("rect", {
       x: left,
