@@ -88,7 +88,7 @@ export const cutListSheet = (): SheetModel =>
         Drops: 60,
         "On table": 16,
         Turn: 8,
-        Note: 24,
+        Note: 36,
         Message: 12,
       }),
     ],
