@@ -2,7 +2,7 @@
  * How findings and fixes are said: one sentence each, of at most 120 characters, in the order a person thinks: what is
  * wrong, by how much, what to do. This is the one file that words them.
  */
-import { type Finding, worstFirst } from "../calc/finding.ts";
+import { type Finding, type Status, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
 import type { Change, Fix } from "./lines/fix.ts";
 import type { Station } from "./nouns/station.ts";
@@ -206,8 +206,12 @@ function changeSays(change: Change, system: UnitSystem): string {
   }
 }
 
-/** Said once where no change was found that betters a line. */
+/** Said once of a line that stops and that no change betters. */
 export const NO_FIX = "none of your tools can do it";
+
+/** What would mend a line; "" where it only wants a look: then the sentence says at what. */
+export const mendSays = (status: Status, fix: Fix | undefined, system: UnitSystem): string =>
+  fix ? fixSays(fix, system) : status === "stop" ? NO_FIX : "";
 
 /** Why a line is not quoted: the worst that is found about it. */
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>

@@ -68,7 +68,7 @@ export function toolOptions(line: BillLine, { brakes, dies, punches, system }: T
   const punchOrder = [...named.punches].sort((a, b) => (b?.rating ?? 0) - (a?.rating ?? 0) || byName(a, b));
   let best: { readonly score: number; readonly sets: Tools[] } = { score: Infinity, sets: [] };
   for (const brake of [...named.brakes].sort((a, b) => a.ratedForce - b.ratedForce || byName(a, b))) {
-    const onBrake = bestSets(line, brake, dieOrder, punchOrder, system, best.score);
+    const onBrake = bestSets({ line, brake, dies: dieOrder, punches: punchOrder, system }, best.score);
     // Where no brake can do it the largest says by how little it fails.
     const asBad = onBrake.score === best.score && onBrake.score >= rankOf("stop") * MOST_FINDINGS;
     if (onBrake.score < best.score || asBad) best = onBrake;
@@ -76,12 +76,16 @@ export function toolOptions(line: BillLine, { brakes, dies, punches, system }: T
   return best.sets;
 }
 
+interface ToTry {
+  readonly line: BillLine;
+  readonly brake: Brake;
+  readonly dies: readonly Die[];
+  readonly punches: readonly (Punch | undefined)[];
+  readonly system: UnitSystem;
+}
+
 function bestSets(
-  line: BillLine,
-  brake: Brake,
-  dies: readonly Die[],
-  punches: readonly (Punch | undefined)[],
-  system: UnitSystem,
+  { line, brake, dies, punches, system }: ToTry,
   toBeat: number,
 ): { readonly score: number; readonly sets: Tools[] } {
   const bends = bendLines(line);

@@ -1,6 +1,6 @@
 /** BILL.CHECK: everything that is found about every line, and what would better it. */
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
-import { fixSays, NO_FIX, notesSay, problemsSay } from "../../bill/says.ts";
+import { mendSays, notesSay, problemsSay } from "../../bill/says.ts";
 import { statusOf } from "../../calc/finding.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -25,7 +25,7 @@ function checkRow(line: LineAnswer, plan: BillPlan): SpillRow {
     Status: line.status,
     Sentence: problemsSay(line.findings, system).join(" "),
     Notes: notesSay(line.findings, system).join(" "),
-    Fix: fix ? fixSays(fix, system) : line.status === "clear" || !line.plan ? "" : NO_FIX,
+    Fix: line.plan ? mendSays(line.status, fix, system) : "",
     Then: fix?.reaches,
     "Cut on": line.cutter,
     Quoted: line.isQuoted ? "yes" : "no",

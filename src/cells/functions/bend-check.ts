@@ -3,7 +3,7 @@ import { isPlanned, planLine } from "../../bill/lines/plan-line.ts";
 import { planAlone } from "../../bill/lines/plan-lines.ts";
 import type { BillLine } from "../../bill/nouns/line.ts";
 import { emptyShop } from "../../bill/nouns/shop.ts";
-import { fixSays, NO_FIX, problemsSay } from "../../bill/says.ts";
+import { mendSays, problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
 import { statusOf } from "../../calc/finding.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
@@ -67,12 +67,9 @@ export const bendCheck = defineFunction({
     const fix = fixOf(plan, shop);
     const status = statusOf(plan.findings);
     const said = problemsSay(plan.findings, system);
-    const then = fix
-      ? [`Fix: ${fixSays(fix, system)}, then ${fix.reaches}.`]
-      : status === "clear"
-        ? [CLEAR]
-        : [`Fix: ${NO_FIX}.`];
-    return [status, [...said, ...then].join(" ")];
+    const mends = mendSays(status, fix, system);
+    const then = mends === "" ? "" : `Fix: ${mends}${fix ? `, then ${fix.reaches}` : ""}.`;
+    return [status, status === "clear" ? CLEAR : [...said, then].join(" ").trim()];
   },
 });
 

@@ -1,6 +1,6 @@
 import { inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { colourIcon, outlineIcon } from "../../../src/hosts/excel/icons/draw.ts";
+import { colorIcon, outlineIcon } from "../../../src/hosts/excel/icons/draw.ts";
 
 /** Width, height and the pixel in the middle of the bracket's lower leg, read by the rules of ISO/IEC 15948. */
 function read(png: Buffer) {
@@ -18,7 +18,7 @@ describe("icons", () => {
   it.each([16, 32, 64, 80, 128, 192])(
     "the coloured one in %i px is square, metal on a plate with clear corners",
     (size) => {
-      const icon = read(colourIcon(size));
+      const icon = read(colorIcon(size));
       expect([icon.size, icon.height, icon.lines]).toEqual([size, size, size * (size * 4 + 1)]);
       expect(icon.pixel(0, 0)[3]).toBeLessThan(128);
       expect(icon.pixel(Math.floor(size * 0.6), Math.floor(size * 0.77))).toEqual([0xf4, 0xeb, 0xdd, 255]);

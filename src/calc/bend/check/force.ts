@@ -16,12 +16,12 @@ export function forceFindings(line: BendLine, { brake, die, punch }: Setup, work
     ({ expected: force.expected / length, worst: force.worst / length }) as unknown as ForceCases;
   const beam = per(Math.max(bendLength, BEAM_LEAST_IN.value * MM_PER_INCH));
   return [
-    against("brake force", brake.name, force, brake.ratedForce, "force", ofBrake),
+    against("brake force", brake.name, force, { limit: brake.ratedForce, quantity: "force" }, ofBrake),
     // A brake that has not the force at all need not be told about its ends.
     bendLength > brake.betweenHousings && atMost(force.expected, brake.ratedForce)
-      ? against("bend ends", brake.name, force, brake.ratedForce, "force", ofEnds)
+      ? against("bend ends", brake.name, force, { limit: brake.ratedForce, quantity: "force" }, ofEnds)
       : undefined,
-    against("beam", brake.name, beam, lineLoadLimit(brake, work), "lineLoad", ofBeam),
+    against("beam", brake.name, beam, { limit: lineLoadLimit(brake, work), quantity: "lineLoad" }, ofBeam),
     tool("punch", punch, per(bendLength)),
     tool("die", die, per(bendLength)),
   ].filter((finding) => finding !== undefined);
@@ -42,14 +42,15 @@ const tool = (
   given: { readonly name: string; readonly rating?: NewtonsPerMillimetre | undefined } | undefined,
   load: ForceCases,
 ): Finding | undefined =>
-  given?.rating === undefined ? undefined : against(about, given.name, load, given.rating, "lineLoad", ofTool);
+  given?.rating === undefined
+    ? undefined
+    : against(about, given.name, load, { limit: given.rating, quantity: "lineLoad" }, ofTool);
 
 function against(
   about: Subject,
   name: string,
   { expected, worst }: ForceCases,
-  limit: number,
-  quantity: "force" | "lineLoad",
+  { limit, quantity }: { readonly limit: number; readonly quantity: "force" | "lineLoad" },
   judge: Judge,
 ): Finding | undefined {
   const status = judge(expected / limit, worst / limit);

@@ -1,11 +1,11 @@
 /** The add-in's own mark: a bent bracket seen from the side, and beside it three lines of a bill. */
 import { png } from "./png.ts";
 
-type Colour = readonly [number, number, number];
-const PLATE: Colour = [0x1f, 0x3a, 0x45];
-const METAL: Colour = [0xf4, 0xeb, 0xdd];
-const INK: Colour = [0xe8, 0x8b, 0x4a];
-const WHITE: Colour = [0xff, 0xff, 0xff];
+type Color = readonly [number, number, number];
+const PLATE: Color = [0x1f, 0x3a, 0x45];
+const METAL: Color = [0xf4, 0xeb, 0xdd];
+const INK: Color = [0xe8, 0x8b, 0x4a];
+const WHITE: Color = [0xff, 0xff, 0xff];
 
 /** Share of the picture, from the top left. */
 const BRACKET = { left: 0.27, top: 0.17, right: 0.84, bottom: 0.77, bend: 0.2, half: 0.065 };
@@ -29,17 +29,17 @@ const onPlate = (x: number, y: number): boolean => {
   return Math.hypot(dx, dy) <= CORNER;
 };
 
-const inColour = (x: number, y: number): Colour | undefined =>
+const inColor = (x: number, y: number): Color | undefined =>
   onBracket(x, y) ? METAL : onLine(x, y) ? INK : onPlate(x, y) ? PLATE : undefined;
 
 /** The app package's: the same mark on a light plate, so that the two add-ins are told apart where both show. */
-const inAppColour = (x: number, y: number): Colour | undefined =>
+const inAppColor = (x: number, y: number): Color | undefined =>
   onBracket(x, y) ? PLATE : onLine(x, y) ? INK : onPlate(x, y) ? METAL : undefined;
 
 /** White on nothing, as the unified manifest wants its second icon. */
-const inOutline = (x: number, y: number): Colour | undefined => (onBracket(x, y) || onLine(x, y) ? WHITE : undefined);
+const inOutline = (x: number, y: number): Color | undefined => (onBracket(x, y) || onLine(x, y) ? WHITE : undefined);
 
-function draw(size: number, at: (x: number, y: number) => Colour | undefined): Buffer {
+function draw(size: number, at: (x: number, y: number) => Color | undefined): Buffer {
   const pixels = new Uint8Array(size * size * 4);
   for (let pixel = 0; pixel < size * size; pixel++) {
     const sum = [0, 0, 0];
@@ -47,10 +47,10 @@ function draw(size: number, at: (x: number, y: number) => Colour | undefined): B
     for (let sample = 0; sample < SAMPLES * SAMPLES; sample++) {
       const x = (pixel % size) + ((sample % SAMPLES) + 0.5) / SAMPLES;
       const y = Math.floor(pixel / size) + (Math.floor(sample / SAMPLES) + 0.5) / SAMPLES;
-      const colour = at(x / size, y / size);
-      if (!colour) continue;
+      const color = at(x / size, y / size);
+      if (!color) continue;
       covered++;
-      for (let channel = 0; channel < 3; channel++) sum[channel]! += colour[channel]!;
+      for (let channel = 0; channel < 3; channel++) sum[channel]! += color[channel]!;
     }
     if (covered === 0) continue;
     pixels.set([...sum.map((value) => Math.round(value / covered)), (255 * covered) / SAMPLES ** 2], pixel * 4);
@@ -58,6 +58,6 @@ function draw(size: number, at: (x: number, y: number) => Colour | undefined): B
   return png(size, pixels);
 }
 
-export const colourIcon = (size: number): Buffer => draw(size, inColour);
-export const appIcon = (size: number): Buffer => draw(size, inAppColour);
+export const colorIcon = (size: number): Buffer => draw(size, inColor);
+export const appIcon = (size: number): Buffer => draw(size, inAppColor);
 export const outlineIcon = (size: number): Buffer => draw(size, inOutline);

@@ -2,7 +2,7 @@
 import type { LineReport } from "../../../papers/line-report.ts";
 import { element } from "../dom/element.ts";
 
-/** The status is said in letters and by the shape of its mark, never by colour alone. */
+/** The status is said in letters and by the shape of its mark, never by color alone. */
 const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■" };
 
 export function lineView({ part, status, sentences, notes, figures, drawings, plan }: LineReport): HTMLElement {
