@@ -12,7 +12,8 @@ export function planNumber(shop: Shop, rows: readonly BillRow[]): string {
     ...[shop.brakes, shop.dies, shop.punches, shop.shears, shop.waterjets, shop.stations, shop.stock].map(sorted),
     sorted(shop.calendar),
     shop.rates.entries(),
-    shop.job,
+    // A quote may be dated anew without another plan.
+    { ...shop.job, quoteDay: undefined, goodUntil: undefined },
     shop.drawn ?? null,
   ]);
   return fingerprint(inputs);

@@ -57,3 +57,6 @@ export const ORDER_CLEARANCE_IN = fact(1 / 16, "in", "common practice", SHOP);
 
 /** Metal left between two blanks on the waterjet's table, and along a sheet's edge, where the shop states none. */
 export const JET_WEB_IN = fact(0.25, "in", "common practice", SHOP);
+
+/** A plate prints its thickness to three or four figures: 10 gauge is 0.1345 in there and 0.134505 in by its weight. */
+export const RATING_PRINTED = fact(0.001, "", "common practice", "figures of a capacity plate are rounded");

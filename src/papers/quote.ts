@@ -70,18 +70,18 @@ function quoteHead({ shop: { job }, notFromPlate }: BillPlan, date: string): str
   return [
     heading(job.quote === "" ? "Quote" : `Quote ${job.quote}`),
     facts(jobFacts(job, date)),
-    `<p>Good until ${BLANK}</p>`,
+    `<p>Good until ${job.goodUntil === undefined ? BLANK : dayAndTime(job.goodUntil)}</p>`,
     paragraph(notFromPlateSays(notFromPlate)),
   ].join("\n");
 }
 
 /** What the workbook's Job table says; what it leaves out is written by hand. */
-function jobFacts({ customer, name, start, due }: Job, date: string): (readonly [string, string])[] {
+function jobFacts({ customer, name, start, due, quoteDay }: Job, date: string): (readonly [string, string])[] {
   const at = (instant: Instant | undefined) => (instant === undefined ? "" : dayAndTime(instant));
   return [
     ["For", customer || "____________"],
     ["Job", name || "____________"],
-    ["Date", date],
+    ["Date", at(quoteDay) || date],
     ["Work can begin", at(start) || "____________"],
     ["Must leave by", at(due) || "____________"],
   ];

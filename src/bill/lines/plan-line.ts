@@ -8,6 +8,7 @@ import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type BillLine, bentStrips, type UnreadLine } from "../nouns/line.ts";
+import { operationsOf } from "../nouns/operations.ts";
 import type { Rates } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { hasTable } from "../nouns/shop.ts";
@@ -70,6 +71,8 @@ export const unreadPlan = ({ row, part, refusal }: UnreadLine, place = ""): Unre
 
 /** @param chosen the tools the bill has chosen for it; undefined for a flat part. Throws a Refusal on what has no answer. */
 export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineShop, work?: Working): LinePlan {
+  // An operation that no station does has no time and no price: nobody may quote the line without a word.
+  if (hasTable(shop, "stations")) operationsOf(given, shop.stations, 'column "Operations"');
   const stock = hasTable(shop, "stock") ? sheetsToCut(given.material, given.nominal, shop.stock) : undefined;
   const line = atStock(given, stock);
   const bend = chosen && bendNumbers(line, chosen, work);

@@ -32,6 +32,9 @@ export interface Job {
   readonly name: string;
   readonly customer: string;
   readonly quote: string;
+  /** The day the quote bears, and how long it holds; undefined where the table does not say. */
+  readonly quoteDay: Instant | undefined;
+  readonly goodUntil: Instant | undefined;
   readonly start: Instant | undefined;
   readonly due: Instant | undefined;
   /** Areas of the site in the order in which they are needed. */
@@ -65,6 +68,8 @@ export const NO_JOB: Job = {
   name: "",
   customer: "",
   quote: "",
+  quoteDay: undefined,
+  goodUntil: undefined,
   start: undefined,
   due: undefined,
   areas: [],

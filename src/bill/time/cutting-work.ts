@@ -11,10 +11,11 @@ import { inside } from "../lines/blank.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
 import { complete, PACE, type Shear, type Waterjet } from "../nouns/machines.ts";
+import { operationsOf } from "../nouns/operations.ts";
 import { handlingRules } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { stationNamed } from "../nouns/station.ts";
-import { measuresOf, operationsOf, unitsOf } from "./measures.ts";
+import { measuresOf, unitsOf } from "./measures.ts";
 import { type OutsideWork, type StationWork, stationWork } from "./station-work.ts";
 
 export type WorkShop = Pick<Shop, "stations" | "rates">;

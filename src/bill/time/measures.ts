@@ -3,7 +3,7 @@ import { mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import type { Blank } from "../lines/blank.ts";
 import type { BillLine } from "../nouns/line.ts";
-import { type Station, stationNamed } from "../nouns/station.ts";
+import type { Station } from "../nouns/station.ts";
 
 /** What one piece of a line has for a station to count. */
 export const measuresOf = (line: BillLine, { length, width, weight }: Blank): Measures => ({
@@ -13,13 +13,6 @@ export const measuresOf = (line: BillLine, { length, width, weight }: Blank): Me
   edge: mm(2 * (length + width)),
   weight,
 });
-
-/** The operations of a line with their stations. Throws the Refusal of a station that is not in the table. */
-export const operationsOf = (line: BillLine, stations: readonly Station[]) =>
-  line.operations.map(({ station, amount }) => ({
-    station: stationNamed(station, stations, `line ${line.row - 1} column "Operations"`),
-    amount,
-  }));
 
 /** How many units of its basis one piece has at a station; a count must be written with the operation. */
 export function unitsOf(line: BillLine, station: Station, piece: Measures, amount: number | undefined): number {

@@ -5,6 +5,7 @@ import {
   GAP_STOP,
   GAP_TIGHT,
   GAP_TIGHT_FROM_IN,
+  RATING_PRINTED,
   STRIP_CHECK,
   STRIP_NOTE,
   STRIP_PLATE_FROM_IN,
@@ -59,7 +60,7 @@ function ratingFinding({ material, thickness }: ShearedBlank, shear: Shear, work
   const safe = same
     ? sameMaterial(ratedThickness, work)
     : maximumShearThickness(ratedThickness, ratedShearStrength(ratedIn, work), highShearStrength(material, work), work);
-  if (atMost(thickness, safe)) return undefined;
+  if (atMost(thickness, mm(safe * (1 + RATING_PRINTED.value)))) return undefined;
   // Between the careful and the ordinary figure a certificate can decide; above the ordinary one nothing can.
   const ordinary = same
     ? safe

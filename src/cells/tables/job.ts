@@ -1,9 +1,11 @@
 /** The job's own table: one row an item, name and value. What is not there is not known; nothing has a default. */
 import { type Job, NO_JOB } from "../../bill/nouns/shop.ts";
 import { PROFIT_BASES } from "../../calc/cost/price-for-margin.ts";
+import { instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { readChoice } from "../parameters/choice.ts";
 import { readInstant } from "../parameters/instant.ts";
+import { readNumber } from "../parameters/number.ts";
 import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 
@@ -17,6 +19,8 @@ export const JOB_ITEMS = {
   name: ["Job name", "Job"],
   customer: ["Customer", "For"],
   quote: ["Quote", "Quote number"],
+  day: ["Date of the quote"],
+  valid: ["Valid for (days)", "Valid for"],
   start: ["Work can begin", "Start"],
   due: ["Must leave by", "Due", "Leaves by"],
   areas: ["Areas, first needed first", "Areas"],
@@ -40,14 +44,21 @@ export const readJob = remembered((given, name, { system }): Job => {
     const found = find(item);
     return found && readInstant(found.value, found.label);
   };
+  const days = (item: JobItem) => {
+    const found = find(item);
+    return found && readNumber(found.value, found.label, { from: 1 });
+  };
   const choice = <T extends string>(item: JobItem, words: readonly T[]): T | undefined => {
     const found = find(item);
     return found && readChoice(found.value, found.label, words);
   };
+  const [day, valid] = [at("day"), days("valid")];
   return {
     name: text("name"),
     customer: text("customer"),
     quote: text("quote"),
+    quoteDay: day,
+    goodUntil: day === undefined || valid === undefined ? undefined : instant(day + valid * SECONDS_PER_DAY),
     start: at("start"),
     due: at("due"),
     areas: text("areas")
