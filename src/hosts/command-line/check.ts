@@ -19,7 +19,7 @@ export const check: Command = async (args, context) => {
   if (file === undefined || positionals.length > 1 || shop === undefined)
     throw new UsageError("check takes PARTS.csv --shop WORKBOOK.xlsx");
   return orRefused(context, () => {
-    const plan = planOfParts(file, shop);
+    const plan = planOfParts(file, shop, context);
     const counts = STATUSES.map((name) => [name, plan.lines.filter(({ status }) => status === name).length] as const);
     if (values.json) {
       for (const part of partsJson(plan)) context.out(`${JSON.stringify(part)}\n`);

@@ -9,7 +9,7 @@ import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { callerPath } from "./caller.ts";
 import type { CommandContext } from "./command.ts";
-import { partsOf } from "./parts-file.ts";
+import { partsOf, unreadColumns } from "./parts-file.ts";
 
 const REFUSED = 2;
 
@@ -24,11 +24,13 @@ export function orRefused(context: CommandContext, action: () => number): number
   }
 }
 
-/** A part list in the shop of a workbook. */
-export function planOfParts(parts: string, workbook: string): BillPlan {
+/** A part list in the shop of a workbook; columns that nothing reads are named on standard error. */
+export function planOfParts(parts: string, workbook: string, { note }: CommandContext): BillPlan {
   const shop = shopOf(bookIn(workbook));
   refuseMissing(workbook, shop.missing);
-  return planIn(shop, partsOf(bytesOf(parts)), "parts");
+  const cells = partsOf(bytesOf(parts));
+  for (const words of unreadColumns(cells)) note(`${parts}: ${words}\n`);
+  return planIn(shop, cells, "parts");
 }
 
 /** The bill and the shop of one workbook. */

@@ -167,7 +167,7 @@ export const KINDS: readonly Kind[] = [
   })),
   note("No hold-down reaches it", "as the last cut", (by) => ({
     ...TENGAUGE,
-    width: by.step(0.75, 1.375, 0.125),
+    width: by.step(0.625, 0.875, 0.125),
   })),
   sentence("Narrow strip", "twists and bows", (by) => ({
     ...PLATE,
