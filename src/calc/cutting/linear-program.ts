@@ -5,17 +5,7 @@
  */
 
 import { invert } from "./invert.ts";
-
-/** Numerical: what counts as nothing, the least pivot, and pivots after which the inverse is worked out anew. */
-const NOTHING = 1e-9;
-const LEAST_PIVOT = 1e-7;
-const FRESH_AFTER = 500;
-/** Steps without progress before the first eligible column is taken instead of the best (Bland's rule, against circles). */
-const PATIENCE = 60;
-/** Pivots a row after which a run ends, whatever it may be caught in: chosen. */
-const MOST_PIVOTS = 20;
-/** Columns looked at again before all are. */
-const SHORT_LIST = 20;
+import { doubled, FRESH_AFTER, LEAST_PIVOT, MOST_PIVOTS, NOTHING, PATIENCE, SHORT_LIST } from "./pivot-rules.ts";
 
 export class LinearProgram {
   /** Column j gives `gives[k]` to `rows[k]` for k from start[j] up to start[j + 1]. */
@@ -301,9 +291,4 @@ export class LinearProgram {
     for (let r = 0; r < m; r++) this.inverse.set(rows[r]!.subarray(m), r * m);
     this.settle();
   }
-}
-
-function doubled<T extends Int32Array | Float64Array>(old: T, larger: T): T {
-  larger.set(old as Int32Array & Float64Array);
-  return larger;
 }
