@@ -1,18 +1,18 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
+import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
 import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
-import type { Blank as BlankToCut, Limits, Plan, Stock } from "../../calc/cutting/types.ts";
-import { jetSheets } from "../../calc/jet/sheets.ts";
+import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { type Kilograms, kilograms, type Millimetres, type Money, money } from "../../units/quantity.ts";
+import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
-import { asBlank, asStock, rollingOf, stockId, webOf } from "../lines/cutting.ts";
+import { asBlank, asStock, stockId, webOf } from "../lines/cutting.ts";
 import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
 import type { Shear } from "../nouns/machines.ts";
 import type { Rates } from "../nouns/rates.ts";
-import { fitsOn, type StockSheet } from "../nouns/stock.ts";
+import type { StockSheet } from "../nouns/stock.ts";
 
 /** Sheets of one size that a group pulls, and what comes of them. */
 export interface SheetUse {
@@ -93,58 +93,107 @@ function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>
 const sheetKey = ({ material, thickness }: StockSheet, index: number): string =>
   `${material.name} ${thickness} ${index}`;
 
+/** Money counts where every sheet has a price. */
+const searchOf = (stock: readonly Stock[], units: number): PlanOptions => ({
+  units,
+  least: stock.every(({ price }) => price !== null) ? "money" : "metal",
+});
 /** The same blanks from the same sheets have the same plan: after an edit the other groups keep theirs. */
 const cutsKnown = remember(
   64,
   (blanks: readonly BlankToCut[], stock: readonly Stock[], limits: Limits, units: number, weightPerArea: number) =>
-    planCuts(blanks, stock, limits, {
-      units,
-      least: stock.every(({ price }) => price !== null) ? "money" : "metal",
-      weightPerArea,
-    }),
+    planCuts(blanks, stock, limits, { ...searchOf(stock, units), weightPerArea }),
+);
+const jetKnown = remember(
+  64,
+  (blanks: readonly BlankToCut[], stock: readonly Stock[], web: Millimetres, units: number) =>
+    planJetSheets(blanks, stock, { web, margin: web }, searchOf(stock, units)),
 );
 
-function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
+/** What both machines are asked: the blanks under names of their own, the sheets that are left, and how long to search. */
+function asked(group: readonly CutLine[], trim: Millimetres, rates: Rates, used: ReadonlyMap<string, number>) {
   const lines = group.map(({ plan }) => plan);
-  const shear = lines[0]!.cutting.shear!;
   const own = lines[0]!.sheets!;
-  const left = leftOf(own, used);
   const ids = namesOf(lines);
-  const blanks = lines.map((plan, i) => asBlank(ids[i]!, plan.blank, plan.blanks));
-  const stock = left.map(asStock(shear.trim));
-  const units = (rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT;
-  const { thickness, weight, length, width } = own[0]!;
+  return {
+    blanks: lines.map((plan, i) => asBlank(ids[i]!, plan.blank, plan.blanks)),
+    stock: leftOf(own, used).map(asStock(trim)),
+    units: (rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT,
+    about: {
+      material: lines[0]!.line.material,
+      thickness: own[0]!.thickness,
+      lines,
+      lineOf: new Map(ids.map((id, i) => [id, lines[i]!])),
+      sheetOf: new Map(own.map((sheet, i) => [stockId(sheet, i), sheet])),
+    },
+  };
+}
+
+function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
+  const shear = group[0]!.plan.cutting.shear!;
+  const { blanks, stock, units, about } = asked(group, shear.trim, rates, used);
+  const { thickness, weight, length, width } = group[0]!.plan.sheets![0]!;
   const limits = { ...shear.limits, thickness };
   const plan = refusalOr(() => cutsKnown(blanks, stock, limits, units, weight / (length * width)));
-  const lineOf = new Map(ids.map((id, i) => [id, lines[i]!]));
-  const sheetOf = new Map(own.map((sheet, i) => [stockId(sheet, i), sheet]));
-  const about = { ...commonOf(lines), cutter: "shear" as const, shear, lines, lineOf, sheetOf };
-  if (plan instanceof Refusal) {
-    const short = new Map(lines.map((line) => [line, { count: line.blanks, reason: plan.message }]));
-    return { ...about, uses: [], plan: undefined, short };
-  }
-  const short = new Map(
-    plan.leftOut.map(({ blank, count, reason }) => [
-      lineOf.get(blank)!,
-      { count, reason: reason.startsWith("the stock on hand") ? undefined : reason },
-    ]),
-  );
+  if (plan instanceof Refusal) return { ...about, ...noneOf(about.lines, plan), cutter: "shear", shear };
   const uses = plan.sheets.map(({ stock: id, count }): SheetUse => {
-    const sheet = sheetOf.get(id)!;
     const patterns = plan.patterns.filter((pattern) => pattern.stock === id);
-    const pieces = new Map<LinePlan, number>();
-    for (const { yields, repeats } of patterns)
-      for (const { blank, count: each } of yields) {
-        const line = lineOf.get(blank)!;
-        pieces.set(line, (pieces.get(line) ?? 0) + each * repeats);
-      }
+    const pieces = patterns.flatMap(({ yields, repeats }) =>
+      yields.map(({ blank, count: each }) => [blank, each * repeats] as const),
+    );
     const names = new Set(patterns.map((pattern) => pattern.id));
     const remnants = plan.remnants
       .filter(({ piece }) => names.has(patternOf(piece)))
       .flatMap(({ w, h, count: copies }) => Array.from({ length: copies }, () => ({ length: w, width: h })));
-    return { ...useOf(sheet, count), pieces, remnants };
+    return { ...useOf(about.sheetOf.get(id)!, count), pieces: byLine(pieces, about.lineOf), remnants };
   });
-  return { ...about, uses, plan, short };
+  return { ...about, cutter: "shear", shear, uses, plan, short: shortOf(plan.leftOut, about) };
+}
+
+function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
+  const { blanks, stock, units, about } = asked(group, mm(0), rates, used);
+  const plan = refusalOr(() => jetKnown(blanks, stock, webOf(rates), units));
+  const cutter = "waterjet";
+  if (plan instanceof Refusal) return { ...about, ...noneOf(about.lines, plan), cutter, shear: undefined };
+  const uses = stock.flatMap(({ id }): SheetUse[] => {
+    const sheets = plan.sheets.filter(({ stock: from }) => from === id);
+    const count = sheets.reduce((sum, { repeats }) => sum + repeats, 0);
+    const pieces = sheets.flatMap(({ placed, repeats }) => placed.map(({ blank }) => [blank, repeats] as const));
+    const use = useOf(about.sheetOf.get(id)!, count);
+    return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants: [] }];
+  });
+  const short = shortOf(plan.leftOut, about);
+  return { ...about, cutter, shear: undefined, uses, plan: undefined, short };
+}
+
+/** Nothing of it is cut, for one reason. */
+const noneOf = (lines: readonly LinePlan[], { message }: Refusal) => ({
+  uses: [],
+  plan: undefined,
+  short: new Map(lines.map((line) => [line, { count: line.blanks, reason: message }])),
+});
+
+/** Each blank could be cut alone: where sheets are counted it is left out because they ran out. */
+function shortOf(
+  leftOut: readonly LeftOut[],
+  { lines, lineOf }: Pick<CutGroup, "lines" | "lineOf">,
+): CutGroup["short"] {
+  const isCounted = lines[0]!.sheets!.some((sheet) => sheet.count !== undefined);
+  return new Map(
+    leftOut.map(({ blank, count, reason }) => [lineOf.get(blank)!, { count, reason: isCounted ? undefined : reason }]),
+  );
+}
+
+function byLine(
+  pieces: readonly (readonly [blank: string, count: number])[],
+  lineOf: ReadonlyMap<string, LinePlan>,
+): Map<LinePlan, number> {
+  const sums = new Map<LinePlan, number>();
+  for (const [blank, count] of pieces) {
+    const line = lineOf.get(blank)!;
+    sums.set(line, (sums.get(line) ?? 0) + count);
+  }
+  return sums;
 }
 
 /** Pieces are named after their pattern: "3", "3d1", "3d1.2". */
@@ -160,61 +209,9 @@ function namesOf(lines: readonly LinePlan[]): string[] {
   });
 }
 
-const commonOf = (lines: readonly LinePlan[]) => ({
-  material: lines[0]!.line.material,
-  thickness: lines[0]!.sheets![0]!.thickness,
-});
-
 const useOf = (sheet: StockSheet, count: number) => ({
   sheet,
   count,
   weight: kilograms(sheet.weight * count),
   price: sheet.price === undefined ? undefined : money(sheet.price * count),
 });
-
-function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
-  const lines = group.map(({ plan }) => plan);
-  const own = lines[0]!.sheets!;
-  const left = leftOf(own, used);
-  const web = webOf(rates);
-  const open = new Map(lines.map((line) => [line, line.blanks]));
-  const uses: SheetUse[] = [];
-  left.forEach((sheet, i) => {
-    // A blank waits for a later size only where it does not lie on this one.
-    const waiting = lines.filter((line) => open.get(line)! > 0 && fitsOn(sheet, line.blank));
-    const sheets = jetSheets(
-      waiting.map((line) => {
-        const { length, width, grain } = line.blank;
-        return { length, width, grain: rollingOf(grain), count: open.get(line)! };
-      }),
-      sheet,
-      web,
-      sheet.count ?? Number.POSITIVE_INFINITY,
-    );
-    const count = sheets.reduce((sum, { repeats }) => sum + repeats, 0);
-    if (count === 0) return;
-    const pieces = new Map<LinePlan, number>();
-    waiting.forEach((line, at) => {
-      const cut = sheets.reduce((sum, { repeats, counts }) => sum + repeats * counts[at]!, 0);
-      if (cut > 0) pieces.set(line, cut);
-      open.set(line, open.get(line)! - cut);
-    });
-    uses.push({ ...useOf(own[i]!, count), pieces, remnants: [] });
-  });
-  const short = new Map(
-    lines.flatMap((line) =>
-      open.get(line)! > 0 ? [[line, { count: open.get(line)!, reason: undefined }] as const] : [],
-    ),
-  );
-  return {
-    ...commonOf(lines),
-    cutter: "waterjet",
-    shear: undefined,
-    lines,
-    uses,
-    plan: undefined,
-    lineOf: new Map(),
-    sheetOf: new Map(),
-    short,
-  };
-}

@@ -2,7 +2,7 @@
 import { impossibleReasons } from "../../calc/cutting/impossible.ts";
 import type { BlankGrain, Blank as BlankToCut, Limits, Stock } from "../../calc/cutting/types.ts";
 import { type Finding, rankOf, statusOf } from "../../calc/finding.ts";
-import { liesOnSheet } from "../../calc/jet/sheets.ts";
+import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
 import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
 import { JET_WEB_IN } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";

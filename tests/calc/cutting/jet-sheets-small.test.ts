@@ -1,16 +1,53 @@
 /** Sheets of the waterjet: every count against a placing of its own, and against the best there is on small cases. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type JetBlank, type JetSheet, jetSheets } from "../../../src/calc/jet/sheets.ts";
+import { planJetSheets } from "../../../src/calc/cutting/index.ts";
+import type { BlankGrain } from "../../../src/calc/cutting/types.ts";
+import { liesOnSheet } from "../../../src/calc/jet/lies-on-sheet.ts";
 import { mm } from "../../../src/units/quantity.ts";
+import { sheet as stockOf } from "./bills.ts";
 
-const blank = (length: number, width: number, count: number, grain: JetBlank["grain"] = "free"): JetBlank => ({
-  length: mm(length),
-  width: mm(width),
+interface JetBlank {
+  readonly length: number;
+  readonly width: number;
+  readonly count: number;
+  readonly grain: BlankGrain;
+}
+interface JetSheet {
+  readonly repeats: number;
+  readonly counts: readonly number[];
+}
+const QUICK = { units: 2_000_000 };
+
+const blank = (length: number, width: number, count: number, grain: BlankGrain = "free"): JetBlank => ({
+  length,
+  width,
   grain,
   count,
 });
-const sheet = (length: number, width: number) => ({ length: mm(length), width: mm(width) });
+const sheet = (length: number, width: number) => ({ length, width });
+
+/** How many of each blank lie on each sheet, in the order they were given. */
+function jetSheets(
+  blanks: readonly JetBlank[],
+  { length, width }: { length: number; width: number },
+  web: number,
+  most: number,
+): JetSheet[] {
+  const asked = blanks.map(({ length: w, width: h, count: quantity, grain }, i) => ({
+    id: String(i),
+    w: mm(w),
+    h: mm(h),
+    quantity,
+    grain,
+  }));
+  const stock = { ...stockOf("s", length, width), quantity: most };
+  const limits = { web: mm(web), margin: mm(web) };
+  return planJetSheets(asked, [stock], limits, QUICK).sheets.map(({ repeats, placed }) => ({
+    repeats,
+    counts: blanks.map((_, i) => placed.filter((each) => each.blank === String(i)).length),
+  }));
+}
 
 /** Whole millimetres with the web added to each piece: a grid in which a placing is tried piece by piece. */
 interface Piece {
@@ -92,7 +129,7 @@ describe("sheets of the waterjet", () => {
         fc.constantFrom(0, 1),
         (given, long, wide, web) => {
           const blanks = given.map(({ length, width, count, grain }) => blank(length, width, count, grain));
-          for (const { counts, repeats } of jetSheets(blanks, sheet(long, wide), mm(web), 99)) {
+          for (const { counts, repeats } of jetSheets(blanks, sheet(long, wide), web, 99)) {
             expect(repeats).toBeGreaterThan(0);
             // A web at one edge and one with every piece: both edges have theirs.
             expect(fits(piecesOf(blanks, counts, web), long - web, wide - web)).toBe(true);
@@ -107,10 +144,12 @@ describe("sheets of the waterjet", () => {
     fc.assert(
       fc.property(small, fc.integer({ min: 4, max: 9 }), fc.integer({ min: 3, max: 7 }), (given, long, wide) => {
         const blanks = given.map(({ length, width, count, grain }) => blank(length, width, count, grain));
-        const sheets = jetSheets(blanks, sheet(long, wide), mm(0), 99);
+        const sheets = jetSheets(blanks, sheet(long, wide), 0, 99);
         blanks.forEach((each, i) => {
           const alone = piecesOf([each], [1], 0);
           expect(total(sheets, i)).toBe(fits(alone, long, wide) ? each.count : 0);
+          const size = { length: mm(each.length), width: mm(each.width), grain: each.grain };
+          expect(liesOnSheet(size, { length: mm(long), width: mm(wide) }, mm(0))).toBe(fits(alone, long, wide));
         });
       }),
       { numRuns: 300 },
@@ -124,7 +163,7 @@ describe("sheets of the waterjet", () => {
         const pieces = piecesOf(blanks, [1, 1, 1], 0).slice(0, 5);
         const [long, wide] = [6, 5];
         const best = fewest(pieces, (group) => fits(group, long, wide));
-        const found = used(jetSheets(blanks, sheet(long, wide), mm(0), 99));
+        const found = used(jetSheets(blanks, sheet(long, wide), 0, 99));
         expect(found).toBeGreaterThanOrEqual(best);
         expect(found).toBeLessThanOrEqual(2 * best);
       }),
@@ -133,36 +172,36 @@ describe("sheets of the waterjet", () => {
   });
 
   it("ordinary cases by hand", () => {
-    // 990 x 490 is left beside one web: nine pieces of 110 along, nine rows of 50 up.
-    expect(jetSheets([blank(100, 40, 200)], sheet(1000, 500), mm(10), 99)).toEqual([
-      { repeats: 2, counts: [81] },
-      { repeats: 1, counts: [38] },
-    ]);
+    // 990 x 490 is left beside one web: 9 x 9 pieces of 110 x 50 in plain rows, 88 by area.
+    const full = jetSheets([blank(100, 40, 200)], sheet(1000, 500), 10, 99);
+    expect(used(full)).toBe(3);
+    expect(total(full, 0)).toBe(200);
+    expect(Math.max(...full.map(({ counts }) => counts[0]!))).toBeGreaterThanOrEqual(81);
+    expect(Math.max(...full.map(({ counts }) => counts[0]!))).toBeLessThanOrEqual(88);
     // Rolled across: the long side stands up.
-    expect(jetSheets([blank(400, 100, 1, "across")], sheet(1000, 300), mm(0), 99)).toEqual([]);
-    expect(jetSheets([blank(400, 100, 3, "along")], sheet(1000, 300), mm(0), 99)).toEqual([
-      { repeats: 1, counts: [3] },
-    ]);
+    expect(jetSheets([blank(400, 100, 1, "across")], sheet(1000, 300), 0, 99)).toEqual([]);
+    expect(jetSheets([blank(400, 100, 3, "along")], sheet(1000, 300), 0, 99)).toEqual([{ repeats: 1, counts: [3] }]);
   });
 
   it("a blank as large as the sheet leaves no room for a web", () => {
-    expect(jetSheets([blank(1000, 500, 1)], sheet(1000, 500), mm(10), 99)).toEqual([]);
-    expect(jetSheets([blank(1000, 500, 1)], sheet(1000, 500), mm(0), 99)).toHaveLength(1);
+    expect(jetSheets([blank(1000, 500, 1)], sheet(1000, 500), 10, 99)).toEqual([]);
+    expect(jetSheets([blank(1000, 500, 1)], sheet(1000, 500), 0, 99)).toHaveLength(1);
   });
 
   it("no more sheets than there are", () => {
-    const sheets = jetSheets([blank(100, 40, 200)], sheet(1000, 500), mm(10), 2);
+    const sheets = jetSheets([blank(100, 40, 200)], sheet(1000, 500), 10, 2);
     expect(used(sheets)).toBe(2);
-    expect(total(sheets, 0)).toBe(162);
-    expect(jetSheets([blank(100, 40, 200)], sheet(1000, 500), mm(10), 0)).toEqual([]);
+    expect(total(sheets, 0)).toBeGreaterThanOrEqual(162);
+    expect(total(sheets, 0)).toBeLessThanOrEqual(176);
+    expect(jetSheets([blank(100, 40, 200)], sheet(1000, 500), 10, 0)).toEqual([]);
   });
 
   it("asked twice for the same blanks in another order it needs as many sheets", () => {
     fc.assert(
       fc.property(small, (given) => {
         const blanks = given.map(({ length, width, count }) => blank(length, width, count));
-        const there = used(jetSheets(blanks, sheet(9, 7), mm(1), 99));
-        expect(used(jetSheets([...blanks].reverse(), sheet(9, 7), mm(1), 99))).toBe(there);
+        const there = used(jetSheets(blanks, sheet(9, 7), 1, 99));
+        expect(used(jetSheets([...blanks].reverse(), sheet(9, 7), 1, 99))).toBe(there);
       }),
     );
   });

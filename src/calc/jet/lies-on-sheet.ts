@@ -1,0 +1,14 @@
+import { atMost } from "../../units/nearly.ts";
+import type { Millimetres } from "../../units/quantity.ts";
+
+/** Does one blank lie on the sheet, the web round it? `grain`: which of its sizes lies along the sheet. */
+export function liesOnSheet(
+  blank: { readonly length: Millimetres; readonly width: Millimetres; readonly grain: "along" | "across" | "free" },
+  sheet: { readonly length: Millimetres; readonly width: Millimetres },
+  web: Millimetres,
+): boolean {
+  const { length, width, grain } = blank;
+  const lies = (along: number, up: number) =>
+    atMost(along + 2 * web, sheet.length) && atMost(up + 2 * web, sheet.width);
+  return (grain !== "across" && lies(length, width)) || (grain !== "along" && lies(width, length));
+}
