@@ -22,6 +22,7 @@ import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts"
 import { bendingWorks } from "./time/bending-work.ts";
 import { benchWork, cuttingWork, outsideWork } from "./time/cutting-work.ts";
 import type { OutsideWork, StationWork } from "./time/station-work.ts";
+import { type BillTotals, totalsOf } from "./totals.ts";
 
 export { isQuoted, type LineAnswer, type QuotedLine };
 
@@ -118,6 +119,12 @@ export class BillPlan {
     const found = this.money.lines.get(line.plan)!;
     if (found instanceof Refusal) throw found;
     return found;
+  }
+
+  get totals(): BillTotals {
+    return this.#once("totals", () =>
+      totalsOf(this.lines, this.groups, (line) => !(refusalOr(() => this.priceOf(line)) instanceof Refusal)),
+    );
   }
 
   /** Quoted lines as they are loaded, the first one first. */

@@ -2,7 +2,7 @@
  * How findings and fixes are said: one sentence each, of at most 120 characters, in the order a person thinks: what is
  * wrong, by how much, what to do. This is the one file that words them.
  */
-import { type Finding, type Status, worstFirst } from "../calc/finding.ts";
+import { type Finding, type Subject, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
 import type { Change, Fix } from "./lines/fix.ts";
 import type { Station } from "./nouns/station.ts";
@@ -60,9 +60,9 @@ const SENTENCES: Readonly<Record<string, Say>> = {
     `Radius about ${figure}, usual is ${limit} and up: bend a test piece.`,
   "radius: usual": ({ figure, limit }) => `Radius about ${figure}, published ${limit}; usual on this die.`,
   "opening: narrow": (f, { figure = 0, status }) =>
-    `Die ${f.name} opens ${figure.toFixed(2)} t; usual is 6 to 12 t: ${status === "stop" ? "too narrow for this sheet" : "it marks, and force runs up"}.`,
+    `Die ${f.name} opens ${figure.toFixed(2)} times the thickness; usual is 6 to 12: ${status === "stop" ? "too narrow for this sheet" : "it marks, and force runs up"}.`,
   "opening: wide": ({ name }, { figure = 0 }) =>
-    `Die ${name} opens ${figure.toFixed(1)} t; usual is 6 to 12 t: radius and angle scatter more.`,
+    `Die ${name} opens ${figure.toFixed(1)} times the thickness; usual is 6 to 12: radius and angle scatter more.`,
   "flange: falls in": ({ figure, limit, name }) => `A flange of ${figure} falls into die ${name}; it needs ${limit}.`,
   "flange: barely rests": ({ figure, limit, name }) =>
     `A flange of ${figure} barely rests on die ${name}; ${limit} is safe.`,
@@ -169,7 +169,7 @@ function figureSays(value: number, quantity: Finding["quantity"], system: UnitSy
 /** A refusal that is too long leaves out its hint before anything else. */
 function cut(text: string): string {
   if (text.length <= LONGEST_SENTENCE) return text;
-  const withoutHint = /^.*; got (?:"[^"]*"|[^;]*)(?=;)/.exec(text)?.[0] ?? text;
+  const withoutHint = /^.*; got (?:"[^"]*"|[^;"]*)(?=;)/.exec(text)?.[0] ?? text;
   return withoutHint.length <= LONGEST_SENTENCE
     ? withoutHint
     : `${withoutHint.slice(0, LONGEST_SENTENCE - 3).trimEnd()}...`;
@@ -206,12 +206,23 @@ function changeSays(change: Change, system: UnitSystem): string {
   }
 }
 
-/** Said once of a line that stops and that no change betters. */
+/** Said once of a line that stops at the machines and that no change betters. */
 export const NO_FIX = "none of your tools can do it";
+/** What no tool could mend: it is asked for, bought or typed otherwise, as the sentence says. */
+const NOT_OF_TOOLS: readonly Subject[] = ["input", "tolerance", "stock"];
 
-/** What would mend a line; "" where it only wants a look: then the sentence says at what. */
-export const mendSays = (status: Status, fix: Fix | undefined, system: UnitSystem): string =>
-  fix ? fixSays(fix, system) : status === "stop" ? NO_FIX : "";
+/** What would mend a line; "" where it only wants a look, or another order. */
+export function mendSays(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
+  if (fix) return fixSays(fix, system);
+  const stops = findings.some(({ about, status }) => status === "stop" && !NOT_OF_TOOLS.includes(about));
+  return stops ? NO_FIX : "";
+}
+
+/** The same as a sentence: "Fix: die V 2, then clear.". */
+export function mendSentence(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
+  const mends = mendSays(findings, fix, system);
+  return mends === "" ? "" : `Fix: ${mends}${fix ? `, then ${fix.reaches}` : ""}.`;
+}
 
 /** Why a line is not quoted: the worst that is found about it. */
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>

@@ -1,5 +1,4 @@
 /** The plan of a bill as `bill --json` writes it: an extract that other programs read. Nothing is decided here. */
-import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { planSetUps } from "../bill/setups/plan-setups.ts";
 import { Refusal } from "../units/refusal.ts";
@@ -53,23 +52,18 @@ function sheetsJson({ groups, shop }: BillPlan): BillJson["sheets"] {
 }
 
 function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"] {
-  const withStatus = (status: string) => lines.filter((line) => line.status === status).length;
+  const { totals } = plan;
   const money = refusalOr(() => plan.money);
   const dates = refusalOr(() => plan.dates);
   const found = dates instanceof Refusal ? undefined : [...dates.lines.values()];
   const charges = money instanceof Refusal ? undefined : money.charges;
   const sum = (key: "cost" | "price") => lines.reduce((total, line) => total + (line[key] ?? 0), 0);
   return {
-    lines: lines.length,
-    clear: withStatus("clear"),
-    check: withStatus("check"),
-    stop: withStatus("stop"),
-    quoted: plan.quoted.length,
-    pieces: piecesOf(plan, () => 1),
-    weight: figureIn(plan.shop.system)(
-      piecesOf(plan, ({ blank }) => blank.weight),
-      "mass",
-    ),
+    lines: totals.lines,
+    ...totals.of,
+    quoted: totals.quoted,
+    pieces: totals.pieces,
+    weight: figureIn(plan.shop.system)(totals.weight, "mass"),
     cost: charges ? plain(sum("cost")) : null,
     price: charges ? toCent(sum("price")) : null,
     finish: found && found.length > 0 ? isoTime(Math.max(...found.map(({ finish }) => finish))) : null,
@@ -79,10 +73,6 @@ function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"
     order: charges ? plain(charges.total) : null,
   };
 }
-
-/** Over the pieces that are wanted of all quoted lines; extras are the shop's own. */
-const piecesOf = ({ quoted }: BillPlan, of: (plan: LinePlan) => number): number =>
-  quoted.reduce((sum, { plan }) => sum + plan.line.quantity * of(plan), 0);
 
 /** Sums of cents are cents again. */
 const toCent = (value: number): number => Math.round(value * 100) / 100;

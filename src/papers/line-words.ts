@@ -1,14 +1,14 @@
 /** What is said about a line wherever it is shown: what is wrong with what would mend it, and what only informs. */
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
-import { mendSays, notesSay, problemsSay } from "../bill/says.ts";
+import { mendSentence, notesSay, problemsSay } from "../bill/says.ts";
 
 /** Checks and stops, the worst first, then the fix; none for a clear line. */
 export function lineProblems(line: LineAnswer, plan: BillPlan): string[] {
   const { system } = plan.shop;
   const fix = plan.fix(line);
-  const mends = line.plan ? mendSays(line.status, fix, system) : "";
-  const then = fix ? `, then ${fix.reaches.toUpperCase()}` : "";
-  return [...problemsSay(line.findings, system), ...(mends === "" ? [] : [`Fix: ${mends}${then}.`])];
+  return [...problemsSay(line.findings, system), mendSentence(line.findings, fix, system)].filter(
+    (text) => text !== "",
+  );
 }
 
 export const lineNotes = ({ findings }: LineAnswer, { shop: { system } }: BillPlan): string[] =>

@@ -49,7 +49,7 @@ export function quotePage(plan: BillPlan, date: string): string {
       [
         ...(minimum > 0 ? [sum("Minimum charge", minimum)] : []),
         ...(rush > 0 ? [sum("Rush", rush)] : []),
-        sum("Total", total, withoutSays(left.length)),
+        sum("Total", total, withoutSays(plan.totals.unpriced)),
       ],
     ),
     left.length > 0

@@ -25,7 +25,7 @@ function checkRow(line: LineAnswer, plan: BillPlan): SpillRow {
     Status: line.status,
     Sentence: problemsSay(line.findings, system).join(" "),
     Notes: notesSay(line.findings, system).join(" "),
-    Fix: line.plan ? mendSays(line.status, fix, system) : "",
+    Fix: mendSays(line.findings, fix, system),
     Then: fix?.reaches,
     "Cut on": line.cutter,
     Quoted: line.isQuoted ? "yes" : "no",

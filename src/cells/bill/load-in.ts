@@ -12,8 +12,7 @@ import { nameOf } from "./rows.ts";
 export function billLoadIn(plan: BillPlan, work?: Working): CellMatrix {
   const { system } = plan.shop;
   const loaded = plan.load;
-  const total = loaded.reduce((sum, { plan: { line, blank } }) => sum + line.quantity * blank.weight, 0);
-  step(work, "W", "weight of the load", total, "kg", "sum of blanks; holes are not deducted (derived)");
+  step(work, "W", "weight of the load", plan.totals.weight, "kg", "sum of blanks; holes are not deducted (derived)");
   const left = plan.lines
     .filter((line) => !isQuoted(line))
     .map((line) => ({ Part: nameOf(line), Message: noQuoteSays(line.findings, system) }));

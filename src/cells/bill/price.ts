@@ -24,7 +24,6 @@ export function billPrice(plan: BillPlan): CellMatrix {
       Description: line.plan.line.description,
     };
   });
-  const missing = lines.filter((row) => row["Price"] === undefined).length;
   const rows: SpillRow[] = [
     ...lines,
     { Part: "Minimum charge", Price: charges.minimum, Note: "up to the least order the shop takes" },
@@ -33,7 +32,7 @@ export function billPrice(plan: BillPlan): CellMatrix {
       Price: charges.rush,
       Note: plan.shop.job.isRush ? "on the lines and the minimum" : "not asked for",
     },
-    { Part: "Total", Price: charges.total, Note: withoutSays(missing) },
+    { Part: "Total", Price: charges.total, Note: withoutSays(plan.totals.unpriced) },
   ];
   return spill("BILL.PRICE", rows, plan.shop.system);
 }

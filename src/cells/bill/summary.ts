@@ -16,11 +16,8 @@ const row = (Item: string, Value: CellValue, Unit: string, Note = ""): SpillRow 
 
 export function billSummary(plan: BillPlan): CellMatrix {
   const { system } = plan.shop;
-  const count = (status: string) => plan.lines.filter((line) => line.status === status).length;
-  const without = withoutSays(plan.lines.length - plan.quoted.length);
-  const weight = plan.quoted.reduce((sum, { plan: { line, blank } }) => sum + line.quantity * blank.weight, 0);
-  const pieces = plan.quoted.reduce((sum, { plan: { line } }) => sum + line.quantity, 0);
-  const sheets = plan.groups.flatMap(({ uses }) => uses).reduce((sum, use) => sum + use.count, 0);
+  const { lines, of, quoted, unpriced, pieces, weight, sheets } = plan.totals;
+  const without = withoutSays(lines - quoted);
   const money = refusalOr(() => plan.money);
   return spill(
     "BILL.SUMMARY",
@@ -31,15 +28,15 @@ export function billSummary(plan: BillPlan): CellMatrix {
         "text",
         plan.notChecked.length === 0 ? "" : `not checked: ${plan.notChecked.join(", ")}`,
       ),
-      row("Lines", plan.lines.length, "count"),
-      ...["stop", "check", "clear"].map((status) => row(`Lines: ${status}`, count(status), "count")),
-      row("Lines quoted", plan.quoted.length, "count", without),
+      row("Lines", lines, "count"),
+      ...(["stop", "check", "clear"] as const).map((status) => row(`Lines: ${status}`, of[status], "count")),
+      row("Lines quoted", quoted, "count", without),
       row("Pieces", pieces, "count", without),
       row("Weight", fromInternal(weight, "mass", system), unitName("mass", system), without),
       row("Sheets to pull", sheets, "count", without),
       money instanceof Refusal
         ? row("Price", "", "money", money.message)
-        : row("Price", money.charges.total, "money", without),
+        : row("Price", money.charges.total, "money", withoutSays(unpriced)),
       row("Not confirmed from the plate", plan.notFromPlate.length, "count", plan.notFromPlate.join(", ")),
       ...routeRows(plan),
       ...unquotedRows(plan),

@@ -3,7 +3,7 @@ import { isPlanned, planLine } from "../../bill/lines/plan-line.ts";
 import { planAlone } from "../../bill/lines/plan-lines.ts";
 import type { BillLine } from "../../bill/nouns/line.ts";
 import { emptyShop } from "../../bill/nouns/shop.ts";
-import { mendSays, problemsSay } from "../../bill/says.ts";
+import { mendSentence, problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
 import { statusOf } from "../../calc/finding.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
@@ -67,8 +67,7 @@ export const bendCheck = defineFunction({
     const fix = fixOf(plan, shop);
     const status = statusOf(plan.findings);
     const said = problemsSay(plan.findings, system);
-    const mends = mendSays(status, fix, system);
-    const then = mends === "" ? "" : `Fix: ${mends}${fix ? `, then ${fix.reaches}` : ""}.`;
+    const then = mendSentence(plan.findings, fix, system);
     return [status, status === "clear" ? CLEAR : [...said, then].join(" ").trim()];
   },
 });

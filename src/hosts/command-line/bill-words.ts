@@ -1,7 +1,7 @@
 /** A plan in words, at most 100 columns wide: what the job comes to, then one line a problem, or with `all` every line. */
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
 import { problemsOf } from "../../bill/problems.ts";
-import { fixSays, NO_FIX, notesSay, problemsSay } from "../../bill/says.ts";
+import { mendSays, mendSentence, NO_FIX, notesSay, problemsSay } from "../../bill/says.ts";
 import { nameOf } from "../../cells/bill/rows.ts";
 import { totalsWords } from "./totals-words.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";
@@ -25,7 +25,7 @@ function problems(plan: BillPlan): string[] {
   const said = [...causes.values()].flatMap((lines) =>
     lines.length < SAME_FROM ? lines.flatMap((line) => problem(line, plan)) : sameProblem(lines, plan),
   );
-  const stuck = plan.lines.filter((line) => line.status === "stop" && line.plan && !plan.fix(line)).map(nameOf);
+  const stuck = plan.lines.filter((line) => isStuck(line, plan)).map(nameOf);
   if (stuck.length > 0) said.push("", ...wrapped(`No fix, ${NO_FIX}: ${stuck.join(", ")}.`, WIDTH, 0));
   if (said.length === 0) said.push("No problem found against the tables given; the machine's plate decides.");
   return said;
@@ -68,10 +68,13 @@ function entry(line: LineAnswer, sentences: readonly string[]): string[] {
 
 const worstOf = (line: LineAnswer, plan: BillPlan): string => problemsSay(line.findings, plan.shop.system)[0] ?? "";
 
-function fixOf(line: LineAnswer, plan: BillPlan): string {
+const fixOf = (line: LineAnswer, plan: BillPlan): string => {
   const fix = plan.fix(line);
-  return fix ? `Fix: ${fixSays(fix, plan.shop.system)}, then ${fix.reaches}.` : "";
-}
+  return fix ? mendSentence(line.findings, fix, plan.shop.system) : "";
+};
+/** What no tool of the shop can do is said once, at the end. */
+const isStuck = (line: LineAnswer, plan: BillPlan): boolean =>
+  mendSays(line.findings, plan.fix(line), plan.shop.system) === NO_FIX;
 
 /** A stop cannot be accepted. */
 const acceptedOf = ({ plan, status }: LineAnswer): string =>

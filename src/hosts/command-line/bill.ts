@@ -20,7 +20,7 @@ export const bill: Command = async (args, context) => {
   if (file === undefined || positionals.length > 1)
     throw new UsageError("bill takes WORKBOOK.xlsx, or PARTS.csv --shop WORKBOOK.xlsx");
   return orRefused(context, () => {
-    const plan = values.shop === undefined ? planOfWorkbook(file) : planOfParts(file, values.shop, context);
+    const plan = values.shop === undefined ? planOfWorkbook(file, context) : planOfParts(file, values.shop, context);
     context.out(`${values.json ? JSON.stringify(billJson(plan)) : billWords(plan, values.all === true)}\n`);
     return plan.lines.some(({ status }) => status === "stop") ? STOPPED : 0;
   });

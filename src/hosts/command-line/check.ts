@@ -2,7 +2,7 @@
 
 import type { BillPlan } from "../../bill/plan.ts";
 import { STATUSES } from "../../bill/problems.ts";
-import { fixSays, problemsSay } from "../../bill/says.ts";
+import { mendSentence, problemsSay } from "../../bill/says.ts";
 import { partsJson } from "../../job/bill-json.ts";
 import { fromInternal } from "../../units/system.ts";
 import type { Command } from "./command.ts";
@@ -39,8 +39,7 @@ const rowsOf = (plan: BillPlan) =>
   plan.lines.map((line) => {
     const { system } = plan.shop;
     const [worst = ""] = problemsSay(line.findings, system);
-    const fix = plan.fix(line);
-    const said = fix ? `${worst} Fix: ${fixSays(fix, system)}, then ${fix.reaches}.` : worst;
+    const said = [worst, mendSentence(line.findings, plan.fix(line), system)].filter((text) => text !== "").join(" ");
     const { blank, force } = line.plan ?? {};
     return [
       line.part,

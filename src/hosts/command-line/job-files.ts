@@ -1,15 +1,17 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
 import { readFileSync } from "node:fs";
 import type { BillPlan } from "../../bill/plan.ts";
+import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
 import { headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import type { CellMatrix } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { callerPath } from "./caller.ts";
 import type { CommandContext } from "./command.ts";
-import { partsOf, unreadColumns } from "./parts-file.ts";
+import { partsOf } from "./parts-file.ts";
 
 const REFUSED = 2;
 
@@ -24,22 +26,28 @@ export function orRefused(context: CommandContext, action: () => number): number
   }
 }
 
-/** A part list in the shop of a workbook; columns that nothing reads are named on standard error. */
-export function planOfParts(parts: string, workbook: string, { note }: CommandContext): BillPlan {
+/** A part list in the shop of a workbook. */
+export function planOfParts(parts: string, workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
   const shop = shopOf(bookIn(workbook));
   refuseMissing(workbook, shop.missing);
   const cells = partsOf(bytesOf(parts));
-  for (const words of unreadColumns(cells)) note(`${parts}: ${words}\n`);
+  noteUnread(parts, cells, note);
   return planIn(shop, cells, "parts");
 }
 
 /** The bill and the shop of one workbook. */
-export function planOfWorkbook(workbook: string): BillPlan {
+export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
   const job = jobPlan(bookIn(workbook));
   if (!job)
     throw refusal("unreadable", workbook, `a workbook with a bill, whose header has ${headerSays("bill")}`, "none");
   refuseMissing(workbook, job.missing);
+  noteUnread(workbook, job.table.matrix, note);
   return job.plan;
+}
+
+/** Columns of the bill that nothing reads are named on standard error; the answer stands. */
+function noteUnread(file: string, bill: CellMatrix, note: CommandContext["note"]): void {
+  for (const words of unreadColumns(bill)) note(`${file}: ${words}\n`);
 }
 
 /** Without a table, or with a wrong one left out, every answer would be another one. */

@@ -3,7 +3,6 @@
 import { findColumn } from "../../cells/parameters/column.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { nearest } from "../../units/nearest.ts";
 import { readCsv } from "./csv.ts";
 
 /** Not "1,234", which could be either. */
@@ -38,18 +37,6 @@ export function partsOf(bytes: Uint8Array): CellMatrix {
     }),
   );
   return withQuantity(cells, header);
-}
-
-/** Headers that are no column of a bill, each with the nearest that is: a misspelt one would leave its work out unseen. */
-export function unreadColumns([header = []]: CellMatrix): string[] {
-  const columns = Object.values(BILL_COLUMNS);
-  const read = columns.map((column) => findColumn(header, { ...column, optional: true }, "parts").index);
-  const names = columns.map(({ headers }) => headers[0]);
-  return header.flatMap((title, i) =>
-    title === null || read.includes(i)
-      ? []
-      : [`column "${String(title)}" is not read; the nearest that is: "${nearest(String(title), names)}"`],
-  );
 }
 
 /** A part list without quantities can be checked all the same: no verdict asks how many. */

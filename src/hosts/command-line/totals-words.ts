@@ -14,17 +14,19 @@ const SECONDS = 3600; // of an hour, by definition
 const INDENT = 10;
 
 export function totalsWords(plan: BillPlan, all: boolean): string[] {
-  const { lines, sheets, totals, not_checked } = billJson(plan);
+  const { lines, totals, not_checked } = billJson(plan);
   const without = withoutSays(totals.lines - totals.quoted);
-  const sheetCount = sheets.reduce((sum, { count }) => sum + count, 0);
   const weight = `${amount(totals.weight, 0)} ${unitName("mass", plan.shop.system)}`;
   const rows: (readonly [string, string])[] = [
     ["Lines", `${totals.lines}: ${totals.stop} STOP, ${totals.check} CHECK, ${totals.clear} CLEAR`],
-    ["Quoted", [`${totals.quoted} lines`, without].filter((text) => text !== "").join(", ")],
+    [
+      "Quoted",
+      [`${totals.quoted} ${totals.quoted === 1 ? "line" : "lines"}`, without].filter((text) => text !== "").join(", "),
+    ],
     ["Pieces", `${amount(totals.pieces, 0)}, ${weight}`],
-    ["Sheets", `${amount(sheetCount, 0)}`],
+    ["Sheets", amount(plan.totals.sheets, 0)],
     ["Hours", hoursOf(plan, lines)],
-    ["Price", priceOf(plan, totals, lines)],
+    ["Price", priceOf(plan, totals)],
     ["Late", lateOf(plan, all)],
     ["Plan", plan.number],
     ["Plates", plan.notFromPlate.length === 0 ? "" : `not confirmed from the plate: ${plan.notFromPlate.join(", ")}`],
@@ -48,7 +50,7 @@ function hoursOf({ shop }: BillPlan, lines: BillJson["lines"]): string {
     .join(", ");
 }
 
-function priceOf(plan: BillPlan, totals: BillJson["totals"], lines: BillJson["lines"]): string {
+function priceOf(plan: BillPlan, totals: BillJson["totals"]): string {
   const money = refusalOr(() => plan.money);
   if (money instanceof Refusal) return `none: ${money.message}`;
   const parts = [
@@ -56,7 +58,7 @@ function priceOf(plan: BillPlan, totals: BillJson["totals"], lines: BillJson["li
     totals.rush ? `rush ${amount(totals.rush, 2)}` : "",
   ].filter((text) => text !== "");
   const made = parts.length === 0 ? "" : ` (lines ${amount(totals.price!, 2)}, ${parts.join(", ")})`;
-  const without = withoutSays(lines.filter(({ price }) => price === null).length);
+  const without = withoutSays(plan.totals.unpriced);
   return `${amount(totals.order!, 2)}${made}${without === "" ? "" : `, ${without}`}`;
 }
 

@@ -28,7 +28,7 @@ function start(root: string, args: readonly string[]): void {
   writeFileSync(written, bytes);
   process.stdout.write(
     `${[
-      billWords(planOfWorkbook(written), values.all === true),
+      billWords(planOfWorkbook(written, { note: (text) => process.stderr.write(text) }), values.all === true),
       "",
       "Machines and job are invented. What a bracket may carry is not checked.",
       `${formulas} formulas of ${SAMPLE_FILE} recalculated, ${changed} cells changed: ${WRITTEN}`,

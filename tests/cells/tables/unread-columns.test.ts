@@ -1,6 +1,6 @@
 /** Columns of a part list: what is misspelt must not vanish. */
 import { describe, expect, it } from "vitest";
-import { unreadColumns } from "../../../src/hosts/command-line/parts-file.ts";
+import { unreadColumns } from "../../../src/cells/tables/unread-columns.ts";
 
 describe("columns that nothing reads", () => {
   it("are named, each with the nearest that is read; columns of the bill and empty headers are not", () => {
