@@ -96,6 +96,7 @@ export function contradictions(view: Views, { lines, hasStock }: { lines: number
       const total = rows(view["BILL.PRICE"]).find((row) => row["Part"] === "Total")!;
       near("total price", Number(total["Price"]), sum(priced, "Price") + sum(extras, "Price"));
       differ("price of the job", summary.get("Price")?.["Value"], total["Price"]);
+      differ("lines without a price", summary.get("Price")?.["Note"], total["Note"]);
       for (const row of priced)
         if (!quoted.some((line) => line["Part"] === row["Part"])) said.push(`${row["Part"]} is priced and not quoted`);
     }

@@ -1,12 +1,7 @@
 /** A bill of a shop with one die: 45 lines as they come on a stage job, with about a dozen that such a shop cannot bend. */
-import * as shop from "../../src/cells/example/invented-shop.ts";
-import type { CellMatrix, CellValue } from "../../src/units/cell.ts";
+import type { CellValue } from "../../src/units/cell.ts";
+import { SHOP } from "../cells/example/tables.ts";
 import type { RandomBill } from "./random-bill.ts";
-
-const table = ({ headers, rows }: shop.ShopTable): CellMatrix => [
-  [...headers],
-  ...rows.map((row) => headers.map((_, i) => row[i] ?? null)),
-];
 
 const HEADERS = [
   "Material",
@@ -67,6 +62,8 @@ const LINES: readonly (readonly CellValue[])[] = [
   ["A36", "1/8", 200, 2, "1.75; 1.75", 90],
 ];
 
+const { job: _, ...SHOP_WITHOUT_JOB } = SHOP;
+
 export const oneDieBill: RandomBill = {
   bill: [
     ["Part", ...HEADERS, "Holes", "Hole diameter"],
@@ -77,7 +74,7 @@ export const oneDieBill: RandomBill = {
     }),
   ],
   tables: {
-    brakes: table(shop.BRAKES),
+    ...SHOP_WITHOUT_JOB,
     dies: [
       ["Die", "Opening (in)", "Angle (deg)", "Length (in)"],
       ["V 2", 2, 85, 120],
@@ -87,11 +84,5 @@ export const oneDieBill: RandomBill = {
       ["Straight", 0.0625, 78],
       ["Gooseneck", 0.0625, 78],
     ],
-    shears: table(shop.SHEARS),
-    waterjets: table(shop.WATERJETS),
-    stations: table(shop.STATIONS),
-    rates: table(shop.RATES),
-    stock: table(shop.STOCK),
-    calendar: table(shop.CALENDAR),
   },
 };

@@ -2,22 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { Book } from "../../src/job/book.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { lineReport } from "../../src/papers/line-report.ts";
+import { PRESS_HEADER } from "../cells/example/press-header.ts";
 import { book, PARTS, SHOP } from "../job/two-line-book.ts";
-
-const PRESS_HEADER = [
-  "Opening (in)",
-  "Shoulder radius (mm)",
-  "Die angle (deg)",
-  "Finger from (mm)",
-  "Finger to (mm)",
-  "Nearest stop (mm)",
-  "Furthest stop (mm)",
-  "Finger draws back",
-  "Open height (mm)",
-  "Stroke (mm)",
-  "Clearance (mm)",
-  "Off the end",
-];
 
 /** Of a line of the workbook's bill, the first where none is named. */
 const reportOf = (given: Book, line = 0) => {

@@ -8,7 +8,7 @@ import { remember } from "../../units/remember.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { Working } from "../../units/working.ts";
 import { findDie, findMachine, findPunch } from "../nouns/find-tool.ts";
-import { type BillLine, bentStrips } from "../nouns/line.ts";
+import { BESIDE_BENDS, type BillLine, bentStrips } from "../nouns/line.ts";
 import type { Brake, Die, Punch } from "../nouns/machines.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { drawingRadiusFinding } from "./drawing-radius.ts";
@@ -127,23 +127,4 @@ export function optionsOf(line: BillLine, { brakes, dies, punches, system }: Too
 }
 
 /** What of a line decides about its bends. */
-export const bareOf = (line: BillLine): BillLine => ({
-  ...line,
-  row: 0,
-  part: "",
-  description: "",
-  quantity: 1,
-  holes: 0,
-  holeDiameter: undefined,
-  notches: 0,
-  notchPath: undefined,
-  shear: undefined,
-  pin: undefined,
-  operations: [],
-  finish: "",
-  spares: 0,
-  area: "",
-  due: undefined,
-  wantsCertificate: false,
-  accepted: "",
-});
+export const bareOf = (line: BillLine): BillLine => ({ ...line, ...BESIDE_BENDS });

@@ -76,3 +76,24 @@ export const isLine = (row: BillRow): row is BillLine => !("refusal" in row);
 /** The strips of a part that have bends: none for a flat plate, two for a tray. */
 export const bentStrips = ({ main, cross }: Pick<BillLine, "main" | "cross">): Strip[] =>
   [main, ...(cross ? [cross] : [])].filter(({ angles }) => angles.length > 0);
+
+/** What a line says that no bend depends on, blank. */
+export const BESIDE_BENDS = {
+  row: 0,
+  part: "",
+  description: "",
+  quantity: 1,
+  holes: 0,
+  holeDiameter: undefined,
+  notches: 0,
+  notchPath: undefined,
+  shear: undefined,
+  pin: undefined,
+  operations: [],
+  finish: "",
+  spares: 0,
+  area: "",
+  due: undefined,
+  wantsCertificate: false,
+  accepted: "",
+} as const satisfies Partial<BillLine>;

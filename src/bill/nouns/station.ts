@@ -25,7 +25,6 @@ export interface Station {
 
 /** The names under which the three machines stand in the table. */
 export const MACHINE_STATIONS = ["Shear", "Waterjet", "Brake"] as const;
-export type MachineStation = (typeof MACHINE_STATIONS)[number];
 
 export const findStation = (wanted: string, table: readonly Station[]): Station | undefined =>
   table.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());

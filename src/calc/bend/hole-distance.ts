@@ -1,6 +1,5 @@
 import { HOLE_THICKNESSES } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
-import { atLeast } from "../../units/nearly.ts";
 import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { bendAllowance } from "./allowance.ts";
@@ -55,9 +54,3 @@ export function holeLimits(
   );
   return { fine, drillAfter };
 }
-
-export const HOLE_VERDICTS = ["fine", "distorts", "drill after"] as const;
-export type HoleVerdict = (typeof HOLE_VERDICTS)[number];
-
-export const judgeHole = (distance: Millimetres, limits: HoleLimits): HoleVerdict =>
-  atLeast(distance, limits.fine) ? "fine" : atLeast(distance, limits.drillAfter) ? "distorts" : "drill after";

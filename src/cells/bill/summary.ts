@@ -1,4 +1,5 @@
 /** BILL.SUMMARY: the job in some twenty figures, and what of it is not quoted. */
+import type { Job } from "../../bill/nouns/shop.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { COST_UNITS } from "../../bill/route/plan-route.ts";
 import { problemsSay, withoutSays } from "../../bill/says.ts";
@@ -28,6 +29,7 @@ export function billSummary(plan: BillPlan): CellMatrix {
         "text",
         plan.notChecked.length === 0 ? "" : `not checked: ${plan.notChecked.join(", ")}`,
       ),
+      ...quoteRows(plan.shop.job),
       row("Lines", lines, "count"),
       ...(["stop", "check", "clear"] as const).map((status) => row(`Lines: ${status}`, of[status], "count")),
       row("Lines quoted", quoted, "count", without),
@@ -44,6 +46,12 @@ export function billSummary(plan: BillPlan): CellMatrix {
     system,
   );
 }
+
+const quoteRows = ({ quoteDay, goodUntil }: Job): SpillRow[] =>
+  [
+    quoteDay === undefined ? undefined : row("Date of the quote", asSerial(quoteDay), "date"),
+    goodUntil === undefined ? undefined : row("Good until", asSerial(goodUntil), "date"),
+  ].filter((found) => found !== undefined);
 
 function routeRows(plan: BillPlan): SpillRow[] {
   const { best, allOnWaterjet, cuts, cutters } = plan.route;

@@ -1,7 +1,7 @@
 import { fixOf } from "../../bill/lines/fix.ts";
 import { isPlanned, planLine } from "../../bill/lines/plan-line.ts";
 import { planAlone } from "../../bill/lines/plan-lines.ts";
-import type { BillLine } from "../../bill/nouns/line.ts";
+import { BESIDE_BENDS, type BillLine } from "../../bill/nouns/line.ts";
 import { emptyShop } from "../../bill/nouns/shop.ts";
 import { mendSentence, problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
@@ -75,29 +75,14 @@ export const bendCheck = defineFunction({
 const CLEAR = "No problem found against the tables given; the machine's plate decides.";
 
 /** Of a bill's line what a single bend has not. */
-const PLAIN: Omit<BillLine, "material" | "thickness" | "nominal" | "main" | "width" | "grain" | "holeDistance"> = {
+const PLAIN = {
+  ...BESIDE_BENDS,
   row: 2,
-  part: "",
-  description: "",
-  quantity: 1,
   cross: undefined,
   radius: undefined,
   radiusTolerance: undefined,
   tolerance: undefined,
-  holes: 0,
-  holeDiameter: undefined,
-  notches: 0,
-  notchPath: undefined,
   die: undefined,
   punch: undefined,
   brake: undefined,
-  shear: undefined,
-  pin: undefined,
-  operations: [],
-  finish: "",
-  spares: 0,
-  area: "",
-  due: undefined,
-  wantsCertificate: false,
-  accepted: "",
-};
+} as const;

@@ -1,6 +1,6 @@
 /** Points in time: a worksheet date, or text in ISO form. Without a time of day it is midnight, the day's beginning. */
 import { type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
-import { type CellValue, isBlank } from "../../units/cell.ts";
+import type { CellValue } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { CellParameter } from "../record/record.ts";
 
@@ -61,10 +61,4 @@ export const instantOf = ({ description }: Options): CellParameter<Instant> => (
   optional: false,
   default: null,
   read: (given, name) => readInstant(given, name),
-});
-
-export const optionalInstant = ({ description }: Options): CellParameter<Instant | undefined> => ({
-  ...instantOf({ description }),
-  optional: true,
-  read: (given, name) => (isBlank(given) ? undefined : readInstant(given, name)),
 });

@@ -56,15 +56,6 @@ export const outlines = (): TableParameter<Outlines> => ({
   },
 });
 
-/** For callers that also answer without drawn tools: blank for none. */
-const orNone = <T>(table: TableParameter<T>): TableParameter<T | undefined> => ({
-  ...table,
-  optional: true,
-  read: (matrix, name, context) => (isEmptyRange(matrix) ? undefined : table.read(matrix, name, context)),
-});
-export const anyOutlines = () => orNone(outlines());
-export const anyPressSettings = () => orNone(pressSettings());
-
 /** Both or none. */
 export function drawnPress(outlines: Outlines | undefined, press: PressSettings | undefined): Press | undefined {
   if (outlines && press) return { ...outlines, ...press };

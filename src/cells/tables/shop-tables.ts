@@ -12,7 +12,7 @@ import {
 import { wrong } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
-import { anyTable, shopTable } from "../parameters/shop-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
 
 const PLATE = { headers: ["From the plate"], kind: "text", optional: true } as const;
@@ -162,5 +162,3 @@ export const brakes = () => BRAKES;
 export const dies = () => DIES;
 export const punches = () => PUNCHES;
 export const shears = () => SHEARS;
-/** For callers that also answer for a shop without a shear. */
-export const anyShears = () => anyTable("shear table", "Shears of the shop; blank for none", SHEAR_COLUMNS, asShear);

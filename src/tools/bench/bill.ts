@@ -4,7 +4,7 @@
  * median of the others, each after an edit of one line. The last line is all of them one after the other.
  */
 import { parseArgs } from "node:util";
-import { shopFunctions } from "../../cells/catalogue.ts";
+import { RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import {
   BRAKES,
   CALENDAR,
@@ -96,22 +96,7 @@ const MONDAY = 46083; // 2 March 2026
 const job = range(["Job", "Entry"], ["Start", MONDAY], ["Due", MONDAY + 60]);
 const tables = [BRAKES, DIES, PUNCHES, SHEARS, WATERJETS, STATIONS, RATES, STOCK, CALENDAR].map(shop);
 const given = [bill, ...tables, job];
-const names = [
-  "BILL.BLANKS",
-  "BILL.CHECK",
-  "BILL.ROUTE",
-  "CUT.PLAN",
-  "CUT.LIST",
-  "BILL.SHEETS",
-  "BILL.TIMES",
-  "BILL.SETUPS",
-  "BILL.MACHINES",
-  "BILL.PRICE",
-  "BILL.WHATIF",
-  "BILL.STATIONS",
-  "BILL.LOADIN",
-  "BILL.SUMMARY",
-] as const;
+const names = RECORDS.map(({ name }) => name).filter((name) => /^(?:BILL|CUT)\./.test(name));
 
 interface Run {
   readonly wall: number;

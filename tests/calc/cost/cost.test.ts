@@ -4,7 +4,6 @@ import { toCent, upToCent } from "../../../src/calc/cost/cent.ts";
 import { charges } from "../../../src/calc/cost/charges.ts";
 import { laborCost } from "../../../src/calc/cost/labor-cost.ts";
 import { linePrice } from "../../../src/calc/cost/line-price.ts";
-import { materialByArea } from "../../../src/calc/cost/material-cost.ts";
 import { priceBreaks } from "../../../src/calc/cost/price-breaks.ts";
 import { priceForMargin } from "../../../src/calc/cost/price-for-margin.ts";
 import { seconds } from "../../../src/calc/time/seconds.ts";
@@ -51,10 +50,6 @@ describe("blanks", () => {
 });
 
 describe("parts of a price, by hand", () => {
-  it("material by area over the yield", () => {
-    expect(materialByArea(10, 200, money(100), 10_000, 0.8)).toBeCloseTo(25, 12);
-  });
-
   it("labor with a second person", () => {
     expect(laborCost(seconds(1800), money(60), 1, money(35))).toBe(30);
     expect(laborCost(seconds(1800), money(60), 2, money(35))).toBe(47.5);

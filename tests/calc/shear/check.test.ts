@@ -27,6 +27,12 @@ describe("the rating", () => {
     expect(said({ thickness: mm(6) })).toEqual([]);
     expect(said({ thickness: mm(6.01) })).toEqual(["cutting: stop over rating"]);
   });
+  // 10 gauge is 0.1345 in the published Manufacturers' Standard Gauge table (read) and 0.134505 in by its weight.
+  it("of a plate that prints 10 gauge takes 10 gauge, and not 9", () => {
+    const printed = { ratedThickness: mm(0.1345 * 25.4) };
+    expect(said({ thickness: mm(0.134505 * 25.4) }, printed)).toEqual([]);
+    expect(said({ thickness: mm(0.1495 * 25.4) }, printed)).toEqual(["cutting: stop over rating"]);
+  });
   it("in stainless only a strong sheet is over it: a check; an ordinary one too: a stop", () => {
     const stainless = material("304");
     // At equal force, parallel blades: t S1 / S2, with the low strength of the rated steel.

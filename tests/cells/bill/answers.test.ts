@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 import { WORKED_BRACKET } from "../../reference/worked-bracket.ts";
+import { PRESS_HEADER } from "../example/press-header.ts";
 import {
   answer,
   ask,
@@ -402,22 +403,6 @@ describe("one person lifts what the lifting equation allows", () => {
     expect(people(reach, pounds)).toBe(count);
   });
 });
-
-/** Travels of brake, gauge and die, as BEND.ORDER reads them. */
-const PRESS_HEADER = [
-  "Opening (in)",
-  "Shoulder radius (mm)",
-  "Die angle (deg)",
-  "Finger from (mm)",
-  "Finger to (mm)",
-  "Nearest stop (mm)",
-  "Furthest stop (mm)",
-  "Finger draws back",
-  "Open height (mm)",
-  "Stroke (mm)",
-  "Clearance (mm)",
-  "Off the end",
-];
 
 it("tables of one machine each are a shop as well", () => {
   const tables = { brakes: only(SHOP.brakes, "Brake 1"), dies: only(SHOP.dies, "V 2") };

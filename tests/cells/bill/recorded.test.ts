@@ -54,6 +54,8 @@ const JOB: CellMatrix = [
   ["Job name", JOB_NAME],
   ["Customer", CUSTOMER],
   ["Quote", QUOTE.number],
+  ["Date of the quote", QUOTE.day],
+  ["Valid for (days)", QUOTE.validDays],
   ["Work can begin", QUOTE.start],
   ["Must leave by", QUOTE.due],
   ["Areas, first needed first", Object.values(AREAS).join("; ")],

@@ -4,9 +4,9 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
-import { build } from "esbuild";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { packageOf } from "../../sheet/make-package.ts";
+import { builtCommand } from "./built-command.ts";
 
 const KILLS = Number(process.env["KILLS"] ?? 8);
 const ROWS = 20_000; // enough that reading, calculating and writing each take a while
@@ -19,18 +19,7 @@ const file = () => join(home, "book.xlsx");
 
 beforeAll(async () => {
   home = mkdtempSync(join(tmpdir(), "shop-kill-"));
-  writeFileSync(join(home, "package.json"), '{"type":"module"}');
-  await build({
-    entryPoints: ["main.ts", "recalc.worker.ts"].map((name) => `src/hosts/command-line/${name}`),
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    outdir: home,
-    logLevel: "error",
-    banner: {
-      js: 'import { createRequire as nodeRequire } from "node:module"; const require = nodeRequire(import.meta.url);',
-    },
-  });
+  await builtCommand(home);
 });
 afterAll(() => rmSync(home, { recursive: true, force: true }));
 

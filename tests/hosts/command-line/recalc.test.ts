@@ -11,11 +11,11 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build } from "esbuild";
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { valueAt } from "../../sheet/evaluate-on-grid.ts";
 import { packageOf } from "../../sheet/make-package.ts";
+import { builtCommand } from "./built-command.ts";
 
 let home: string;
 let bundle: string;
@@ -23,19 +23,7 @@ let folder: string;
 
 beforeAll(async () => {
   home = mkdtempSync(join(tmpdir(), "shop-recalc-"));
-  bundle = join(home, "main.js");
-  writeFileSync(join(home, "package.json"), '{"type":"module"}');
-  await build({
-    entryPoints: ["main.ts", "recalc.worker.ts"].map((name) => `src/hosts/command-line/${name}`),
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    outdir: home,
-    logLevel: "error",
-    banner: {
-      js: 'import { createRequire as nodeRequire } from "node:module"; const require = nodeRequire(import.meta.url);',
-    },
-  });
+  bundle = await builtCommand(home);
 });
 afterAll(() => rmSync(home, { recursive: true, force: true }));
 beforeEach(() => {

@@ -38,8 +38,8 @@ const HEAD: readonly (readonly [label: string, formula: string, style: StyleName
   ["For", jobCell("customer"), "text"],
   ["Job", jobCell("job"), "text"],
   ["Quote", jobCell("number"), "text"],
-  ["Date", jobCell("day"), "dayLeft"],
-  ["Valid until", `${jobCell("day")}+${jobCell("valid")}`, "dayLeft"],
+  ["Date", figure("Date of the quote", "Value"), "dayLeft"],
+  ["Good until", figure("Good until", "Value"), "dayLeft"],
   ["Leaves by", jobCell("due"), "dayLeft"],
   ["Plan", figure("Plan", "Value"), "text"],
   [
