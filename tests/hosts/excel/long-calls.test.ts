@@ -69,6 +69,34 @@ describe("long calls", () => {
     expect(workers[1]!.ended).toBe(false);
   });
 
+  it("that ask the same share one run, whatever array the arguments came in", async () => {
+    const { workers, calls } = standIns();
+    const asked = [[["10 ga", null]], [["10 ga", null]], [["10 ga", ""]]];
+    const [running, same, other] = asked.map((rows) => calls.call("A", [rows]));
+    const waiting = calls.call("A", [[["10 ga", ""]]]);
+    workers[0]!.answer(1);
+    workers[0]!.answer(2);
+    expect(await Promise.all([running, same, other, waiting].map((call) => call!.answer))).toEqual([1, 1, 2, 2]);
+    expect(workers[0]!.asked).toHaveLength(2);
+    calls.call("A", asked[0]!);
+    expect(workers[0]!.asked).toHaveLength(3); // an answer that was given is not kept here
+  });
+
+  it("end a shared run only when nobody waits for it any more", async () => {
+    const { workers, calls } = standIns();
+    const [first, second] = [calls.call("A", []), calls.call("A", [])];
+    first.cancel();
+    first.cancel();
+    expect(workers[0]!.ended).toBe(false);
+    workers[0]!.answer(1);
+    expect(await second.answer).toBe(1);
+    expect(await first.answer).toEqual(new CellError("#N/A", expect.stringContaining("cancelled")));
+    const [third, fourth] = [calls.call("B", []), calls.call("B", [])];
+    third.cancel();
+    fourth.cancel();
+    expect(workers[0]!.ended).toBe(true);
+  });
+
   it("say so when their worker fails, and the next call still runs", async () => {
     const { workers, calls } = standIns();
     const [first, second] = [calls.call("A", []), calls.call("B", [])];
