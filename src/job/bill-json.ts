@@ -16,11 +16,11 @@ export const billJson = (plan: BillPlan): BillJson => {
     units: plan.shop.system,
     lines,
     sheets: sheetsJson(plan),
-    setups: planSetUps(plan.quoted.map((line) => line.plan)).map(({ tools, lines: set }) => ({
+    setups: planSetUps(plan.quoted).map(({ tools, lines: set }) => ({
       brake: tools.brake.name,
       die: tools.die.name,
       punch: orNull(tools.punch?.name),
-      lines: set.map(({ line }) => numberOf(line)),
+      lines: set.map(({ plan: { line } }) => numberOf(line)),
     })),
     totals: totalsJson(plan, lines),
     not_checked: [...plan.notChecked],
