@@ -123,8 +123,8 @@ function label(ink: Ink, part: BentPart, { mold, direction }: Corner, i: number,
   const least = insideRadius * 0.6 + part.thickness * 1.5;
   const [x, y] = [mold[0] * scale, mold[1] * scale];
   const places = [1, -1].flatMap((way) =>
-    Array.from({ length: 8 }, (_, k): Point => {
-      const away = way * (least * (way > 0 ? scale : 0.2) + FIGURE * (1.1 + k * 0.8));
+    Array.from({ length: 14 }, (_, k): Point => {
+      const away = way * (least * (way > 0 ? scale : 0.2) + FIGURE * (1.1 + k * 0.6));
       return [x + Math.cos(bisector) * away, y + Math.sin(bisector) * away];
     }),
   );

@@ -67,7 +67,8 @@ export function chainBelow(ink: Ink, edge: number, { stops, words }: Chain, size
   ink.line([stops[0]!, y], [stops.at(-1)!, y], THIN);
   const widths = words.map((lines) => Math.max(...lines.map((line) => widthOf(line, size))) + size * 0.6);
   const middles = words.map((_, i) => (stops[i]! + stops[i + 1]!) / 2);
-  const places = spread(middles, widths);
+  const isUpright = widths.reduce((sum, width) => sum + width, 0) > MOST_FIGURES;
+  const places = spread(middles, isUpright ? widths.map(() => size * 1.4) : widths);
   // One figure that has no room in its gap moves all of them down: they stay in one row.
   const isTight = widths.some((width, i) => width > stops[i + 1]! - stops[i]!);
   words.forEach((lines, i) => {
@@ -76,6 +77,11 @@ export function chainBelow(ink: Ink, edge: number, { stops, words }: Chain, size
     ink.add(head([from, y], [1, 0], arrow) + head([to, y], [-1, 0], arrow), []);
     const top = y + (isTight ? LEADER : 0.6) + size * 0.5;
     if (isTight) ink.line([middles[i]!, y + OVER + 0.4], [places[i]!, y + LEADER - 0.3], THIN);
+    if (isUpright) {
+      const whole = lines.join(" · ");
+      ink.text([places[i]!, y + LEADER + widthOf(whole, size) / 2], whole, { size, turn: -90 });
+      return;
+    }
     lines.forEach((line, k) => {
       ink.text([places[i]!, top + k * size * 1.15], line, { size: k === 0 ? size : size * 0.85 });
     });
@@ -83,6 +89,7 @@ export function chainBelow(ink: Ink, edge: number, { stops, words }: Chain, size
   return ink.box.bottom - edge;
 }
 const LEADER = 3;
+const MOST_FIGURES = 110; // mm of figures side by side; more stand upright
 
 /** Middles moved as little as needed so that none overlaps its neighbor; their order stays. */
 export function spread(middles: readonly number[], widths: readonly number[]): number[] {

@@ -53,7 +53,6 @@ export function drawFlat(
     for (const [i, y] of (cross ? bendLines(cross) : []).entries()) {
       const { angle } = cross!.bends[i]!;
       bendLine(ink, [-OVER, y * scale], [long + OVER, y * scale], angle);
-      crossLabel(ink, [long + OVER, y * scale], `${letterOf(i)}: ${bendWords(angle)}`);
     }
     for (const [i, x] of lines.entries()) {
       const { angle } = part.bends[i]!;
@@ -68,7 +67,15 @@ export function drawFlat(
     const below = lines.length > 0 ? chainBelow(ink, high, gapsOf([0, ...lines, length], scale, system)) : 0;
     const whole: Dimension = { from: [long, high], to: [0, high], words: showMark(length, system), bold: true };
     dimension(ink, whole, below + NEXT_ROW);
-    if (cross) crossGaps(ink, long, cross, scale, system);
+    if (cross) {
+      const ends = bendLines(cross).map((y) => y * scale);
+      column(
+        ink,
+        [long + OVER, ends],
+        cross.bends.map(({ angle }, i) => `${letterOf(i)}: ${bendWords(angle)}`),
+      );
+      crossGaps(ink, cross, scale, system);
+    }
     dimension(
       ink,
       { from: [long, 0], to: [long, high], words: showMark(width, system), bold: true },
@@ -90,21 +97,32 @@ const gapsOf = (stops: readonly number[], scale: number, system: UnitSystem): Ch
   words: stops.slice(1).map((stop, i) => showMark(stop - stops[i]!, system).split(" · ")),
 });
 
-/** Of the second direction, from the upper edge down, in one column of figures. */
-function crossGaps(ink: Ink, long: number, cross: BentPart, scale: number, system: UnitSystem): void {
+/** Of the second direction, from the upper edge down. */
+function crossGaps(ink: Ink, cross: BentPart, scale: number, system: UnitSystem): void {
   const stops = [0, ...bendLines(cross), flatLength(cross)];
-  const x = ink.box.right + 4;
-  for (const stop of stops) ink.line([long + 0.8, stop * scale], [x + 1, stop * scale], THIN);
+  const x = ink.box.right + 3;
+  for (const stop of stops) ink.line([x - 1, stop * scale], [x + 1, stop * scale], THIN);
   ink.line([x, 0], [x, stops.at(-1)! * scale], THIN);
   const middles = stops.slice(1).map((stop, i) => ((stop + stops[i]!) / 2) * scale);
-  const places = spread(
-    middles,
-    middles.map(() => FIGURE * 1.3),
+  column(
+    ink,
+    [x, middles],
+    stops.slice(1).map((stop, i) => showMark(stop - stops[i]!, system)),
   );
-  middles.forEach((middle, i) => {
-    const words = showMark(stops[i + 1]! - stops[i]!, system);
-    if (Math.abs(places[i]! - middle) > 0.5) ink.line([x + 0.6, middle], [x + 3.2, places[i]!], THIN);
-    ink.text([x + 4 + widthOf(words, FIGURE) / 2, places[i]!], words);
+}
+
+/** Right of everything, one below another, moved apart where they would meet and tied to their places by thin lines. */
+function column(ink: Ink, [from, at]: readonly [number, readonly number[]], words: readonly string[]): void {
+  const spaced = spread(
+    at,
+    at.map(() => FIGURE * 1.3),
+  );
+  const up = Math.min(0, spaced[0] ?? 0);
+  const x = Math.max(from, ink.box.right) + 3;
+  words.forEach((label, i) => {
+    const y = spaced[i]! - up;
+    ink.line([from, at[i]!], [x - 0.6, y], THIN);
+    ink.text([x + widthOf(label, FIGURE) / 2, y], label, { bold: true });
   });
 }
 
@@ -146,29 +164,21 @@ const letterOf = (i: number): string => String.fromCharCode("A".charCodeAt(0) + 
 const bendLine = (ink: Ink, from: Point, to: Point, angle: number): void =>
   ink.line(from, to, THICK / 2, angle > 0 ? "4 1.4" : "0.4 1.2");
 
-/** Above their bend lines, moved apart where they would meet, each tied to its own by a thin line. */
+/** Above their bend lines, moved apart where they would meet, each tied to its own; upright where there are many. */
 function labels(ink: Ink, lines: readonly number[], words: readonly string[]): void {
-  const places = spread(
-    lines,
-    words.map((label) => widthOf(label, FIGURE) + 2),
-  );
-  const y = -OVER - LEADER - FIGURE * 0.7;
+  const widths = words.map((label) => widthOf(label, FIGURE) + 2);
+  const isUpright = widths.reduce((sum, width) => sum + width, 0) > MOST_LABELS;
+  const places = spread(lines, isUpright ? widths.map(() => FIGURE * 1.4) : widths);
   words.forEach((label, i) => {
-    const [from, to]: [Point, Point] = [
-      [lines[i]!, -OVER],
-      [places[i]!, -OVER - LEADER],
-    ];
+    const from: Point = [lines[i]!, -OVER];
+    const to: Point = [places[i]!, -OVER - LEADER];
     ink.line(from, to, THIN);
-    ink.text([places[i]!, y], label, { bold: true });
+    const up = isUpright ? widths[i]! / 2 : FIGURE * 0.7;
+    ink.text([to[0], to[1] - up], label, { bold: true, turn: isUpright ? -90 : 0 });
   });
 }
+const MOST_LABELS = 110; // mm of labels side by side
 const LEADER = 2;
-
-function crossLabel(ink: Ink, [right, y]: Point, words: string): void {
-  const half = words.length * FIGURE * 0.33 + 1.5;
-  const places = [0, 1, -1, 2, -2, 3, -3].map((row): Point => [right + half + Math.abs(row) * 2, y + row * FIGURE]);
-  ink.textNear(places, words, { bold: true });
-}
 
 /** Blocks against the edge that touches the gauge first. */
 function gaugeMark(ink: Ink, x: number, high: number, edge: number): void {
@@ -187,12 +197,13 @@ function gaugeMark(ink: Ink, x: number, high: number, edge: number): void {
       1,
     );
   }
-  const places = [8, 12, 16, 20].map((away): Point => [x + out * away, high / 2]);
-  ink.textNear(places, `edge ${edge}, gauge`, { size: NOTE, turn: -90 });
+  ink.text([x + out * 7, high / 2], `edge ${edge}`, { size: NOTE, turn: -90 });
 }
 
-/** Right of the figures below the blank, where nothing is in its way. */
-function grainArrow(ink: Ink, [x, top]: Point, grain: "across" | "along"): void {
+/** Right of the figures below the blank where there is room, else below everything. */
+function grainArrow(ink: Ink, beside: Point, grain: "across" | "along"): void {
+  const isRoom = [0, 5, 10].every((down) => ink.isFree([beside[0], beside[1] + down], "grain", { size: FIGURE }));
+  const [x, top] = isRoom ? beside : [ink.box.left + 8, ink.box.bottom + NOTE];
   ink.text([x, top], "grain", { size: NOTE });
   const y = top + NOTE + 1.5;
   const [a, b]: [Point, Point] =

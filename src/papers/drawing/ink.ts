@@ -15,11 +15,10 @@ export const THICK = 0.6;
 export const THIN = 0.2;
 
 const LETTER_WIDTH = 0.66; // of its height, the widest of usual sans-serif digits (measured on DejaVu Sans: 0.64)
-const STEP = 0.9; // mm between the spots that a line takes
 const LINE_TAKES = 0.25; // mm to either side
 
-/** A round place that is taken. */
-type Spot = readonly [x: number, y: number, radius: number];
+/** A place that is taken: a line with what it takes to either side; a letter is a line without length. */
+type Spot = readonly [x1: number, y1: number, x2: number, y2: number, radius: number];
 
 export interface Written {
   readonly size?: number;
@@ -76,21 +75,29 @@ export class Ink {
     this.#take(lettersAt(middle, words, written));
   }
 
-  /** The first of these places that is free, or else the last one. */
-  textNear(places: readonly Point[], words: string, written: Written = {}): Point {
-    const place = places.find((one) => this.isFree(one, words, written)) ?? places.at(-1)!;
-    this.text(place, words, written);
-    return place;
+  /** At the first of these places that is free; where none is, below the picture, tied to the first by a thin line. */
+  textNear(places: readonly Point[], words: string, written: Written = {}): void {
+    const free = places.find((one) => this.isFree(one, words, written));
+    if (free) {
+      this.text(free, words, written);
+      return;
+    }
+    const { size = FIGURE } = written;
+    const [x, y] = places[0]!;
+    const below: Point = [x, this.box.bottom + size * 1.2];
+    this.line([x, y], [x, below[1] - size * 0.8], THIN);
+    this.text(below, words, { ...written, turn: 0 });
   }
 
   get box(): Box {
-    const of = (pick: (spot: Spot) => number) => this.#spots.map(pick);
-    return {
-      left: Math.min(...of(([x, , r]) => x - r)),
-      top: Math.min(...of(([, y, r]) => y - r)),
-      right: Math.max(...of(([x, , r]) => x + r)),
-      bottom: Math.max(...of(([, y, r]) => y + r)),
-    };
+    const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+    for (const [x1, y1, x2, y2, r] of this.#spots) {
+      box.left = Math.min(box.left, x1 - r, x2 - r);
+      box.top = Math.min(box.top, y1 - r, y2 - r);
+      box.right = Math.max(box.right, x1 + r, x2 + r);
+      box.bottom = Math.max(box.bottom, y1 + r, y2 + r);
+    }
+    return box;
   }
   get width(): number {
     return this.box.right - this.box.left;
@@ -127,31 +134,48 @@ export class Ink {
     this.#spots.push(...spots);
   }
   #areFree(spots: readonly Spot[]): boolean {
-    return spots.every(([x, y, r]) => this.#spots.every(([u, v, s]) => (x - u) ** 2 + (y - v) ** 2 >= (r + s) ** 2));
+    return spots.every((spot) => this.#spots.every((taken) => areApart(spot, taken)));
   }
 }
 
 const round = (value: number): string => String(Number(value.toFixed(3)));
 
-function alongLine(from: Point, to: Point, radius: number): Spot[] {
-  const count = Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / STEP));
-  return Array.from({ length: count + 1 }, (_, i): Spot => {
-    const share = i / count;
-    return [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share, radius];
-  });
+const alongLine = ([x1, y1]: Point, [x2, y2]: Point, radius: number): Spot[] => [[x1, y1, x2, y2, radius]];
+
+/** Lines that cross are not apart; else the nearest pair of points has an end of one of them. */
+function areApart(a: Spot, b: Spot): boolean {
+  const reach = a[4] + b[4];
+  if (Math.max(a[0], a[2]) + reach < Math.min(b[0], b[2]) || Math.max(b[0], b[2]) + reach < Math.min(a[0], a[2]))
+    return true;
+  if (Math.max(a[1], a[3]) + reach < Math.min(b[1], b[3]) || Math.max(b[1], b[3]) + reach < Math.min(a[1], a[3]))
+    return true;
+  const near =
+    endTo(a[0], a[1], b) < reach ||
+    endTo(a[2], a[3], b) < reach ||
+    endTo(b[0], b[1], a) < reach ||
+    endTo(b[2], b[3], a) < reach;
+  return !near && !cross(a, b);
+}
+
+function endTo(x: number, y: number, [x1, y1, x2, y2]: Spot): number {
+  const [dx, dy] = [x2 - x1, y2 - y1];
+  const square = dx * dx + dy * dy;
+  const share = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - x1) * dx + (y - y1) * dy) / square));
+  return Math.hypot(x1 + dx * share - x, y1 + dy * share - y);
+}
+
+function cross(a: Spot, b: Spot): boolean {
+  const side = ([x1, y1, x2, y2]: Spot, x: number, y: number) => Math.sign((x2 - x1) * (y - y1) - (y2 - y1) * (x - x1));
+  return side(a, b[0], b[1]) * side(a, b[2], b[3]) < 0 && side(b, a[0], a[1]) * side(b, a[2], a[3]) < 0;
 }
 
 export const widthOf = (words: string, size: number): number => [...words].length * size * LETTER_WIDTH;
 
 function lettersAt([x, y]: Point, words: string, { size = FIGURE, turn = 0 }: Written): Spot[] {
-  const radius = size * 0.62; // the circle about a letter and its share of the gap above and below
+  const radius = size * 0.62; // the height of a letter and its share of the gap above and below
   const half = Math.max(0, widthOf(words, size) / 2 - radius);
-  const [c, s] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
-  const count = Math.max(1, Math.ceil((2 * half) / radius));
-  return Array.from({ length: count + 1 }, (_, i): Spot => {
-    const along = -half + (2 * half * i) / count;
-    return [x + c * along, y + s * along, radius];
-  });
+  const [c, s] = [half * Math.cos((turn * Math.PI) / 180), half * Math.sin((turn * Math.PI) / 180)];
+  return [[x - c, y - s, x + c, y + s, radius]];
 }
 
 export interface Frame {
