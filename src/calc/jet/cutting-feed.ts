@@ -25,7 +25,9 @@ export function cuttingFeed(
   const timed = timedFeed(material, cut, work);
   if (timed !== undefined) return timed;
   if (!material.machinability) throw untimed(material, cut);
-  const feed = jetFeed({ ...cut, machinability: material.machinability.value }, work);
+  const known = material.machinability;
+  const machinability = step(work, "Nm", "machinability number", known.value, "", cite(known));
+  const feed = jetFeed({ ...cut, machinability }, work);
   if (speedFactor === undefined) return feed;
   const own = (feed * speedFactor) as MillimetresPerMinute;
   return step(work, "u own", "the same times the machine's speed factor", own, "mm/min", "given");

@@ -12,8 +12,6 @@ export const GROOVER = "Groover, Fundamentals of Modern Manufacturing 5e, Tables
 export const GROOVER_CLEARANCE = "Groover, Fundamentals of Modern Manufacturing 5e, Table 19.1";
 export const KALPAKJIAN = "Kalpakjian & Schmid, Manufacturing Engineering and Technology, Table 2.3";
 export const KUTZ = "Kutz, Handbook of Materials Selection, Table 5, typical properties of wrought aluminum alloys";
-/** Another's copy of a table: it supports a figure from memory and does not make it read. */
-export const AISC = "AISC Steel Construction Manual weights, as carried by a public program";
 export const MILL = "usual mill values";
 export const SHOP_RULE = "shop rule of thumb, air-bent radius as a share of the opening";
 export const ZENG_KIM = "Zeng & Kim, 7th American Water Jet Conference 1993";

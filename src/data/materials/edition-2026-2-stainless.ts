@@ -1,7 +1,6 @@
 /** Edition 2026.2, stainless steels. */
 
 import {
-  AISC,
   GROOVER_CLEARANCE,
   ksi,
   MILL,
@@ -29,7 +28,7 @@ const hardening = {
 
 const stainless = {
   gaugeSeries: "stainless",
-  density: poundsPerCubicInch(0.29, "memory", `AISI stainless data; 0.289 in ${AISC}, 0.287 in a Korean standard`),
+  density: poundsPerCubicInch(0.29, "memory", "AISI stainless data"),
   modulus: ksi(28000, "memory", "AISI stainless data"),
   poisson: ratio(0.28, "read", PRODUCER),
   ratingCovers: ksi(75, "memory", `${PRESSURE_TABLE}: stainless`),
