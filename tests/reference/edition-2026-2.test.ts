@@ -35,6 +35,21 @@ describe("a shear's rating, by equal shearing force (capacity booklet of a guill
   });
 });
 
+describe("2026.1 keeps its default method", () => {
+  it.each<[name: string, call: Cell[], answer: number]>([
+    // Shop rule (memory), by hand: 0.158125 of 2 in; 2 tan 45 (R + t) - pi/2 (R + 0.42 t); the flat of 2 and 3 in.
+    ["AIR.RADIUS", ["A36", 0.25, 90, 2], 0.31625],
+    ["AIR.DEDUCTION", ["A36", 0.25, 90, 2], 0.470802047],
+    ["AIR.FLAT", ["A36", 0.25, "2; 3", 90, 2], 4.529197953],
+  ])("%s", (name, call, answer) => {
+    const record = RECORDS.find((each) => each.name === name)!;
+    const place = (key: string) => Object.keys(record.parameters).indexOf(key);
+    const given = [...call, ...Array.from({ length: place("data") - call.length }, () => null), "2026.1"];
+    expect(ask(name, ...given)).toBeCloseTo(answer, 8);
+    expect(ask(name, ...given.with(place("method"), "rule")), "what is left blank").toBeCloseTo(answer, 8);
+  });
+});
+
 describe("stainless gauges as tables print them (gauge chart, reprint)", () => {
   it.each([
     [26, 0.0187, 0.0188],
