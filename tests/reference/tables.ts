@@ -280,7 +280,21 @@ const properties = PROPERTIES.flatMap(([name, source, basis, ...values]) =>
   ),
 );
 
+/** 1100-O is in edition 2026.2 alone. */
+const SOFT = [0, 0, 0, 0, 0.5, 1, 1, 1.5];
+const softRadii = SOFT.map(
+  (multiple, i): Published => ({
+    id: `table: least radius of 1100-O in ${COLUMNS[i]} in`,
+    call: ["BEND.MINRADIUS", "1100-O", COLUMNS[i]!, null, "in", "2026.2"],
+    expected: multiple * COLUMNS[i]!,
+    tolerance: EXACT,
+    source: ALUMINUM_RADII,
+    basis: "read",
+  }),
+);
+
 export const tables: readonly Published[] = [
+  ...softRadii,
   ...gauges,
   ...aluminumRadii,
   ...dinRadii,
