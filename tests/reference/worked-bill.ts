@@ -25,8 +25,8 @@ const SECONDS = 60;
 const line = (number: number): number => WORKED_BRACKET[number - 1]!.value;
 
 /** One more line of arithmetic on the lines of the bracket. */
-const by = (what: string, name: string, column: string, expected: number): PublishedCell => ({
-  ...worked(name, column, 1),
+const by = (what: string, name: string, column: string, expected: number, row = 0): PublishedCell => ({
+  ...worked(name, column, 1, row),
   id: `worked bracket: ${what} (${name})`,
   expected,
 });
@@ -80,6 +80,13 @@ export const workedBill: readonly PublishedCell[] = [
   by("sheets for 22 blanks", "BILL.SHEETS", "Sheets", line(17)),
   by("their price", "BILL.SHEETS", "Price", 372 * line(17)),
   by("their price in the cut plan", "CUT.PLAN", "Price", 372 * line(17)),
+  by("20 blanks together", "BILL.SUMMARY", "Value", line(7) * line(15), 7),
+  by("price of the one line", "BILL.SUMMARY", "Value", line(38), 9),
+  by("shear set-up and run", "BILL.SUMMARY", "Value", (line(30) + line(21)) / 3600, 16),
+  by("brake set-up and run", "BILL.SUMMARY", "Value", (line(31) + line(27)) / 3600, 18),
+  by("shear set-up and run", "BILL.STATIONS", "Load", (line(30) + line(21)) / 3600),
+  by("brake set-up and run", "BILL.STATIONS", "Load", (line(31) + line(27)) / 3600, 2),
+  by("drill set-up and run", "BILL.STATIONS", "Load", (line(32) + line(29)) / 3600, 3),
   ...(["BILL.CHECK", "BILL.SETUPS"] as const).map((name) => force(name, "Force")),
   force("BILL.MACHINES", "Value"),
 ];

@@ -1,7 +1,7 @@
 /** The smallest machines that would do the bill, and how much of it each machine of the shop can do. */
 import { checkBend } from "../../calc/bend/check/check.ts";
 import type { Finding, Subject } from "../../calc/finding.ts";
-import { highShearStrength, lowShearStrength } from "../../calc/material/strength.ts";
+import { highShearStrength, ratedShearStrength } from "../../calc/material/strength.ts";
 import { checkShear } from "../../calc/shear/check.ts";
 import { neededRating } from "../../calc/shear/needed-rating.ts";
 import type { Material } from "../../data/materials/material.ts";
@@ -34,6 +34,7 @@ export function neededMachines(
   work?: Working,
 ): { readonly sizes: readonly NeededSize[]; readonly shares: readonly MachineShare[] } {
   const bent = plans.filter(({ tools }) => tools !== undefined);
+  const sheared = plans.filter(({ line }) => !line.material.cutOnly);
   const most = (
     question: string,
     quantity: QuantityKind,
@@ -53,8 +54,8 @@ export function neededMachines(
     most("Smallest brake force, expected", "force", bent, ({ force }) => force!.expected),
     most("Smallest brake force, worst case", "force", bent, ({ force }) => force!.worst),
     most("Shortest brake bed", "length", bent, ({ line }) => Math.max(...bendLines(line).map((b) => b.bendLength))),
-    most("Least shear rating, mild steel", "length", plans, rating),
-    most("Shortest shear", "length", plans, ({ blank }) => Math.max(blank.length, blank.width)),
+    most("Least shear rating, mild steel", "length", sheared, rating),
+    most("Shortest shear", "length", sheared, ({ blank }) => Math.max(blank.length, blank.width)),
   ];
   const force = sizes[0]!.most;
   if (force)
@@ -70,7 +71,7 @@ export function neededMachines(
     ...shop.shears.map((shear) =>
       share(
         `Lines that ${shear.name} cuts`,
-        plans,
+        sheared,
         ({ line, blank }) => !stops(checkShear(shearedBlank(line, blank), shear)),
       ),
     ),
@@ -91,4 +92,4 @@ const stops = (findings: readonly Finding[], about?: readonly Subject[], name?: 
 const ratingFor = (material: Material, rated: Material, thickness: Millimetres): Millimetres =>
   material.name === rated.name
     ? thickness
-    : neededRating(thickness, lowShearStrength(rated), highShearStrength(material));
+    : neededRating(thickness, ratedShearStrength(rated), highShearStrength(material));

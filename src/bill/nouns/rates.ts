@@ -1,4 +1,5 @@
-import { liftLimit } from "../../calc/handling/lift-limit.ts";
+import { type Lift, liftLimit } from "../../calc/handling/lift-limit.ts";
+import { placingLimit } from "../../calc/handling/placing-limit.ts";
 import type { HandlingRules } from "../../calc/time/handling.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import type { Coupling } from "../../data/niosh.ts";
@@ -24,6 +25,9 @@ export const RATE_NAMES = {
   liftHeight: "Lift height",
   liftTravel: "Lift travel",
   liftTwist: "Lift twist",
+  liftEndReach: "Lift end reach",
+  liftEndHeight: "Lift end height",
+  liftEndTwist: "Lift end twist",
   liftsPerMinute: "Lifts per minute",
   liftHours: "Lift hours",
   overhead: "Overhead",
@@ -86,7 +90,10 @@ export function handlingRules(rates: Rates): HandlingRules {
   };
 }
 
-/** LIFT.LIMIT for the posture of the rates, where it is given, and the shop's own limit, whichever is less. */
+/**
+ * LIFT.LIMIT for the posture of the rates, where it is given, and the shop's own limit, whichever is less. Where the
+ * rates say how a blank is put down, it must be placed with care and the limit is that of LIFT.PLACE.
+ */
 export function onePersonLimit(rates: Rates): Kilograms | undefined {
   const limits = [rates.find("onePersonLimit"), postureLimit(rates)].filter((limit) => limit !== undefined);
   return limits.length === 0 ? undefined : kilograms(Math.min(...limits));
@@ -97,13 +104,19 @@ function postureLimit(rates: Rates): number | undefined {
   if (reach === undefined) return undefined;
   if (rates.liftCoupling === undefined)
     throw noAnswer("rates", 'a table with a row "Lift coupling" where "Lift reach" is given', "none");
-  return liftLimit({
+  const lift: Omit<Lift, "travel"> = {
     horizontal: reach as Millimetres,
     vertical: rates.get("liftHeight") as Millimetres,
-    travel: rates.get("liftTravel") as Millimetres,
     asymmetry: rates.get("liftTwist") as Degrees,
     liftsPerMinute: rates.get("liftsPerMinute"),
     coupling: rates.liftCoupling,
     hours: hours(rates.get("liftHours")),
+  };
+  const endReach = rates.find("liftEndReach");
+  if (endReach === undefined) return liftLimit({ ...lift, travel: rates.get("liftTravel") as Millimetres });
+  return placingLimit(lift, {
+    horizontal: endReach as Millimetres,
+    vertical: rates.get("liftEndHeight") as Millimetres,
+    asymmetry: rates.get("liftEndTwist") as Degrees,
   });
 }

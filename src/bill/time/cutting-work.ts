@@ -1,11 +1,11 @@
 /** What cutting takes, on the shear or on the waterjet, and what a bench must add to it. */
-import { jetFeed } from "../../calc/jet/feed.ts";
+import { cuttingFeed } from "../../calc/jet/cutting-feed.ts";
 import { type Handling, handlePiece } from "../../calc/time/handling.ts";
 import { jetTime } from "../../calc/time/jet-time.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { type ShearPace, shearTime } from "../../calc/time/shear-time.ts";
 import { stationTime } from "../../calc/time/station-time.ts";
-import { type MillimetresPerMinute, mm } from "../../units/quantity.ts";
+import { mm } from "../../units/quantity.ts";
 import type { Working } from "../../units/working.ts";
 import { inside } from "../lines/blank.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -43,10 +43,10 @@ const sheared = (shear: Shear, handling: Handling, work?: Working): Seconds =>
  * that leaves out, and a thicker sheet, whose flat is shorter, never seems to be cut sooner.
  */
 function onJet({ line, blank }: LinePlan, jet: Waterjet, handling: Handling, work?: Working): Seconds {
-  const machinability = line.material.machinability!.value;
-  const feed = jetFeed({ ...jet.cut, machinability, thickness: line.thickness }, work) * (jet.speedFactor ?? 1);
+  const { material, thickness } = line;
+  const feed = cuttingFeed(material, { ...jet.cut, thickness }, jet.speedFactor, work);
   const path = mm(blank.outsideOutline + inside(line));
-  const cut = jetTime(path, blank.pierces, feed as MillimetresPerMinute, jet.highestFeed, jet.pierceTime, work);
+  const cut = jetTime(path, blank.pierces, feed, jet.highestFeed, jet.pierceTime, work);
   return seconds(cut + handling.time);
 }
 

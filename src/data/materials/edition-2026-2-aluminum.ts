@@ -1,7 +1,6 @@
 /** Edition 2026.2, aluminum alloys and tempers. */
 
 import {
-  AISC,
   GROOVER,
   GROOVER_CLEARANCE,
   KALPAKJIAN,
@@ -104,7 +103,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     tensileHighIs: "specification maximum",
     shearStrength: ksi(20, "read", KUTZ),
     ratingCovers: ksi(26.6, "derived", "0.7 x 38 ksi, the strongest sheet to plan with"),
-    density: poundsPerCubicInch(0.097, "read", AISC),
+    density: poundsPerCubicInch(0.097, "memory", "Aluminum Association, Aluminum Standards and Data"),
     modulus: ksi(10200, "read", KUTZ),
     ...aluminum,
     knifeGap: ratio(0.045, "read", GROOVER_CLEARANCE),
@@ -123,7 +122,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     tensileHighIs: "specification maximum",
     shearStrength: ksi(21, "read", KUTZ),
     ratingCovers: ksi(28.7, "derived", "0.7 x 41 ksi, the strongest sheet to plan with"),
-    density: poundsPerCubicInch(0.097, "read", AISC),
+    density: poundsPerCubicInch(0.097, "memory", "Aluminum Association, Aluminum Standards and Data"),
     modulus: ksi(10200, "read", KUTZ),
     ...aluminum,
     knifeGap: ratio(0.045, "read", GROOVER_CLEARANCE),
@@ -143,7 +142,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     tensileHighIs: "planning value",
     shearStrength: ksi(24, "memory", `${KUTZ}, remembered`),
     ratingCovers: ksi(28.0, "derived", "0.7 x 40 ksi, the strongest sheet to plan with"),
-    density: poundsPerCubicInch(0.098, "read", `${GROOVER}; 0.0975 for 6061 in ${AISC}`),
+    density: poundsPerCubicInch(0.098, "read", GROOVER),
     modulus: ksi(10000, "read", KUTZ),
     ...aluminum,
     knifeGap: ratio(0.06, "read", GROOVER_CLEARANCE),
@@ -162,7 +161,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     tensileHighIs: "planning value",
     shearStrength: ksi(30, "read", KUTZ),
     ratingCovers: ksi(33.6, "derived", "0.7 x 48 ksi, the strongest sheet to plan with"),
-    density: poundsPerCubicInch(0.098, "read", `${GROOVER}; 0.0975 for 6061 in ${AISC}`),
+    density: poundsPerCubicInch(0.098, "read", GROOVER),
     modulus: ksi(10000, "read", KUTZ),
     ...aluminum,
     knifeGap: ratio(0.06, "read", GROOVER_CLEARANCE),
@@ -190,7 +189,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     machinability: jetAsAlloy6061,
     radiusRule: { table: "aluminum", row: "2024-T3", mark: "read" },
     foldsRoundNose: true,
-    hardeningStrength: megapascals(690, "read", `${KALPAKJIAN}, 2024-T4, taken for T3 too`),
-    hardeningExponent: ratio(0.16, "read", `${KALPAKJIAN}, 2024-T4, taken for T3 too`),
+    hardeningStrength: megapascals(690, "memory", `${KALPAKJIAN}, as printed of 2024-T4`),
+    hardeningExponent: ratio(0.16, "memory", `${KALPAKJIAN}, as printed of 2024-T4`),
   },
 ];

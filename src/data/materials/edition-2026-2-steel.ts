@@ -1,7 +1,6 @@
 /** Edition 2026.2, carbon steels. */
 
 import {
-  AISC,
   GROOVER,
   GROOVER_CLEARANCE,
   ksi,
@@ -20,7 +19,7 @@ const MEASURED =
   "fitted to published measured bends of cold-rolled steel (Prototek Fabrication, deductions tested in its own shop)";
 
 const steel = {
-  density: poundsPerCubicInch(0.284, "read", `${GROOVER}; 0.2833 in ${AISC}`),
+  density: poundsPerCubicInch(0.284, "read", GROOVER),
   modulus: ksi(30000, "read", GROOVER),
   poisson: ratio(0.3, "memory", "textbook value for steel"),
   machinability: ratio(87.6, "memory", ZENG_KIM),

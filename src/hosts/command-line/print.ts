@@ -2,7 +2,6 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import { jobPlan } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { document } from "../../papers/page.ts";
@@ -72,7 +71,7 @@ function papersOf(from: string, context: CommandContext): Print | undefined {
   const about = {
     name: basename(from),
     version: context.version,
-    edition: CURRENT_EDITION.name,
+    edition: job.edition,
     date: new Date().toISOString().slice(0, 10),
     stale: kept + calculator.stale().size,
     missing: job.missing,

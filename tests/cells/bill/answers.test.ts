@@ -390,9 +390,9 @@ describe("one person lifts what the lifting equation allows", () => {
     ["Lift coupling", "good", null],
   ];
   // A flat plate of 1/4 in, 20 in wide: 1.42 lb an inch of length.
-  const people = (reach: number, pounds: number) => {
+  const people = (reach: number, pounds: number, end: CellMatrix = []) => {
     const plate = bracket({ Flanges: `${pounds / 1.42}`, "Bend angles": null, Width: 20, Quantity: 1, Holes: 0 });
-    return columnOf(answer("BILL.TIMES", [plate], { rates: posture(reach) }), "People")[0];
+    return columnOf(answer("BILL.TIMES", [plate], { rates: [...posture(reach), ...end] }), "People")[0];
   };
   it.each([
     [10, 50.9, 1],
@@ -401,6 +401,19 @@ describe("one person lifts what the lifting equation allows", () => {
     [20, 25.6, 2],
   ])("reach %d in, %d lb: %d", (reach, pounds, count) => {
     expect(people(reach, pounds)).toBe(count);
+  });
+
+  // Put down with care at a reach of 20 in, twice the best one: half the limit again, though it is taken up at 10 in.
+  it.each([
+    [25.4, 1],
+    [25.6, 2],
+  ])("placed with care 20 in away, %d lb: %d", (pounds, count) => {
+    const end = [
+      ["Lift end reach", 20, "in"],
+      ["Lift end height", 30, "in"],
+      ["Lift end twist", 0, "deg"],
+    ];
+    expect(people(10, pounds, end)).toBe(count);
   });
 });
 
