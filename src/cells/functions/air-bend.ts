@@ -72,7 +72,7 @@ export const airBend = defineFunction({
     { material, thickness, bendAngle, thicknessBand, strengthBand, hardeningBand, openingBand, ...tools },
     { system, work },
   ): CellMatrix => {
-    const { input, bend, nearest } = feasibleAirBend(material, thickness, bendAngle, tools, work);
+    const { input, bend, nearest } = feasibleAirBend({ material, thickness, bendAngle, tools }, work);
     const percent = {
       thickness: thicknessBand,
       strength: strengthBand,
