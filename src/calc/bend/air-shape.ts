@@ -81,15 +81,16 @@ export function airShape(asked: AskedBend, method: AirMethod, work?: Working): A
 /** The same where the tools can make it: #N/A past the faces of die or punch, whatever the method. */
 export function feasibleAirShape(asked: AskedBend, method: AirMethod, work?: Working): AirShape {
   const { tools } = asked;
-  const judged = tools.dieAngle !== undefined || tools.punchAngle !== undefined;
   // The rule solves nothing, but its bend has to fit the tools like any other.
-  const aside = method === "rule" && (judged || work) ? refusalOr(() => solvedAirBend(asked)) : undefined;
-  const shape = airShape(asked, method, work);
-  const solved = shape.solved ?? (aside instanceof Refusal ? undefined : aside);
-  const loaded = solved?.bend.loadedAngle ?? (method === "mechanics" ? undefined : estimatedLoadedAngle(asked));
-  if (loaded !== undefined) refusePastFaces(loaded, tools, work);
-  if (solved && !shape.solved) recordNearest(solved.nearest, work);
-  return shape;
+  const isJudged = method !== "rule" || tools.dieAngle !== undefined || tools.punchAngle !== undefined || work;
+  if (isJudged) {
+    const solved = refusalOr(() => solvedAirBend(asked));
+    const isUnsolved = solved instanceof Refusal;
+    const loaded = isUnsolved ? estimatedLoadedAngle(asked) : solved.bend.loadedAngle;
+    if (loaded !== undefined && !(isUnsolved && method === "mechanics")) refusePastFaces(loaded, tools, work);
+    if (method === "rule" && !isUnsolved) recordNearest(solved.nearest, work);
+  }
+  return airShape(asked, method, work);
 }
 
 function byMechanics(solved: SolvedAirBend, work?: Working): AirShape {
