@@ -20,7 +20,7 @@ export const airDepth = defineFunction({
   },
   long: true,
   result: { kind: "length" },
-  example: { formula: '=ROUND(SHOP.AIR.DEPTH("A36",0.25,90,2,0.0625),2)', answer: 0.79 },
+  example: { formula: '=ROUND(SHOP.AIR.DEPTH("A36",0.25,90,2,0.0625),2)', answer: 0.82 },
   source: MECHANICS,
   calculate: ({ material, thickness, bendAngle, correction, ...tools }, { work }) => {
     const { bend } = feasibleAirBend({ material: withStrips(material, correction), thickness, bendAngle, tools }, work);

@@ -37,7 +37,7 @@ export const airTonnage = defineFunction({
   },
   long: true,
   result: { kind: "force" },
-  example: { formula: '=ROUND(SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625),0)', answer: 165 },
+  example: { formula: '=ROUND(SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625),0)', answer: 167 },
   source: `${MECHANICS}; bottoming 3-5 times the air-bend force (common practice)`,
   calculate: ({ material, thickness, bendAngle, bendLength, correction, at, ...tools }, { work }) => {
     const asked = { material: withStrips(material, correction), thickness, bendAngle, tools };

@@ -94,11 +94,14 @@ export function underRule(name: string, args: readonly (CellMatrix | CellValue)[
   return [...args, ...Array.from({ length: data - args.length }, () => null), "2026.1"];
 }
 
-export function ask(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
-  const { value } = shopFunctions.call(name, underRule(name, args));
+/** As a workbook asks that names no edition. */
+export function askNow(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
+  const { value } = shopFunctions.call(name, args);
   if (isCellError(value)) throw new Error(value.message);
   return value as CellMatrix;
 }
+export const ask = (name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix =>
+  askNow(name, ...underRule(name, args));
 /** Of lines in a shop that may differ from the invented one. */
 export const answer = (name: string, lines: readonly Line[], changed: Tables = {}): CellMatrix =>
   ask(name, ...given(bill(...lines), { ...SHOP, ...changed }));
