@@ -10,7 +10,7 @@ import { usualOrder } from "../../calc/time/usual-order.ts";
 import { type Degrees, degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
-import { bentPart } from "./blank.ts";
+import { type BendNumbers, bentPart } from "./blank.ts";
 import type { Tools } from "./tools.ts";
 
 const SAME_OPENING_MM = 0.01; // chosen: far below any step between two dies
@@ -32,13 +32,13 @@ export function bendStrip(
   line: BillLine,
   strip: Strip,
   { die, punch }: Tools,
-  radius: Millimetres,
+  bend: BendNumbers,
   drawn: Press | undefined,
 ): BentStrip {
-  const part = bentPart(line, strip, radius);
+  const part = bentPart(line, strip, bend);
   // The outlines of the workbook are those of one die; over another they would be wrong.
   const fits = drawn !== undefined && Math.abs(drawn.dieOpening - die.opening) < SAME_OPENING_MM;
-  const press = fits ? drawn : plainPress(die, punch && { ...punch, nose: withinRound(punch.nose, radius) });
+  const press = fits ? drawn : plainPress(die, punch && { ...punch, nose: withinRound(punch.nose, bend.radius) });
   checkPress(press);
   const solved = strip.angles.map((angle) =>
     estimateAirBend(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose),

@@ -78,7 +78,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   const bend = chosen && bendNumbers(line, chosen, work);
   const bends = chosen ? bendLines(line) : [];
   const blank = blankOf(line, bend, work);
-  const strips = chosen && bend ? bentOrNot(line, chosen, bend.radius, shop) : [];
+  const strips = chosen && bend ? bentOrNot(line, chosen, bend, shop) : [];
   const sheets = hasTable(shop, "stock") ? (stock?.sheets ?? []) : undefined;
   const cutting = cuttingOf(line, blank, sheets, shop);
   const stack = judgeTolerance(line, shop.rates, work);
@@ -118,8 +118,8 @@ function atStock(line: BillLine, stock: SheetsToCut | undefined): BillLine {
   return { ...line, nominal: line.nominal, thickness: isMeasured ? line.thickness : stock.thickness };
 }
 
-const bentOrNot = (line: BillLine, tools: Tools, radius: Millimetres, { drawn }: LineShop): BentStrip[] | Refusal =>
-  refusalOr(() => bentStrips(line).map((strip) => bendStrip(line, strip, tools, radius, drawn)));
+const bentOrNot = (line: BillLine, tools: Tools, bend: BendNumbers, { drawn }: LineShop): BentStrip[] | Refusal =>
+  refusalOr(() => bentStrips(line).map((strip) => bendStrip(line, strip, tools, bend, drawn)));
 
 const cannotBe = ({ message }: Refusal): Finding => ({
   about: "bend order",

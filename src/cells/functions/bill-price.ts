@@ -12,7 +12,7 @@ export const billPrice = defineFunction({
   result: { kind: "table", columns: headers("BILL.PRICE") },
   example: {
     formula: `=INDEX(SHOP.BILL.PRICE(${EXAMPLE_SHOP}),2,9)`,
-    answer: 18.41,
+    answer: 18.42,
   },
   source:
     "metal by the sheets that are pulled, labor and set-up at the stations' rates, overhead, margin (by definition); all figures of the workbook",

@@ -27,7 +27,7 @@ export const shearCheck = defineFunction({
   example: {
     formula:
       '=INDEX(SHOP.SHEAR.CHECK("304",0.25,48,12,VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"Shear 1",0.3125,98})),1,1)',
-    answer: "stop",
+    answer: "check",
   },
   source:
     "SHEAR.MAXTHICKNESS against the plate's rating (derived); strips, hold-down and gap common practice; the plate decides",

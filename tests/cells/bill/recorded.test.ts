@@ -13,7 +13,7 @@ import { AREAS, featuresOf } from "../../../src/tools/sample/stage-job/bill/feat
 import { CUSTOMER, JOB as JOB_NAME, PARTS, QUOTE } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { PART_COLUMNS } from "../../../src/tools/sample/stage-job/sheets/parts-sheet.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
-import { ask, given, SHOP, type Tables } from "../example/tables.ts";
+import { askNow, given, SHOP, type Tables } from "../example/tables.ts";
 
 type Sheet = readonly (readonly (CellValue | undefined)[])[];
 const recorded = (name: string) =>
@@ -72,7 +72,7 @@ function compare(name: string, of: CellMatrix, tables: Tables): void {
   it("has spills to be held against", () => expect(found.length).toBeGreaterThan(0));
   it.each(found)("%s", (each, known) => {
     expect(known.length).toBeGreaterThan(2);
-    const answer = ask(each, ...given(of, tables));
+    const answer = askNow(each, ...given(of, tables));
     expect(answer).toHaveLength(known.length);
     expect(differences(answer, known)).toEqual([]);
   });
