@@ -4,12 +4,12 @@ import { bendDeduction } from "../../calc/bend/deduction.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
 import { flatLength } from "../../calc/flat/flat-length.ts";
 import { blankWeight } from "../../calc/flat/weight.ts";
+import { limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
 import { density } from "../../calc/material/strength.ts";
 import { K_DEFAULT } from "../../data/bend-rules.ts";
 import { PLATE_ALONG_FROM_IN } from "../../data/thresholds.ts";
 import { atLeast } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Kilograms, type Millimetres, mm } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Tools } from "./tools.ts";
@@ -50,7 +50,7 @@ export function bendNumbers({ material, thickness, main, cross }: BillLine, tool
   return { radius, deduction, method: "rule" };
 }
 
-export function blankOf(line: BillLine, bend: BendNumbers | undefined, work?: Working): Blank {
+export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: OwnThresholds, work?: Working): Blank {
   const flat = ({ flanges, angles }: Strip) =>
     bend === undefined || angles.length === 0
       ? flanges[0]!
@@ -73,7 +73,7 @@ export function blankOf(line: BillLine, bend: BendNumbers | undefined, work?: Wo
     weight,
     path,
     pierces: line.holes + 1,
-    grain: grainLock(line),
+    grain: grainLock(line, own),
     longest: mm(Math.max(...outside)),
     outsideOutline: mm(2 * sum(outside)),
   };
@@ -99,12 +99,12 @@ export const bentPart = (line: BillLine, strip: Strip, radius: Millimetres): Ben
  * grain is locked even where the bill says nothing. On plate and on a flat part what the bill states is kept; for
  * ductile sheet it is a wish that costs no metal (common practice).
  */
-function grainLock({ grain, main, cross, material, thickness }: BillLine): Blank["grain"] {
+function grainLock({ grain, main, cross, material, thickness }: BillLine, own?: OwnThresholds): Blank["grain"] {
   const stated = grain === undefined ? "" : grain === "across" ? "length" : "width";
   if (main.angles.length === 0 && (cross?.angles.length ?? 0) === 0) return stated;
   const cracks = material.usualRadius === undefined && material.radiusRule !== undefined;
   if (cracks) return stated || "length";
-  return atLeast(thickness, PLATE_ALONG_FROM_IN.value * MM_PER_INCH) ? stated : "";
+  return atLeast(thickness, limitOf(PLATE_ALONG_FROM_IN, own)) ? stated : "";
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -3,6 +3,7 @@ import { impossibleReasons } from "../../calc/cutting/impossible.ts";
 import type { BlankGrain, Blank as BlankToCut, Limits, Stock } from "../../calc/cutting/types.ts";
 import { type Finding, rankOf, statusOf } from "../../calc/finding.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
+import type { OwnThresholds } from "../../calc/limit-of.ts";
 import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
 import { JET_WEB_IN } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
@@ -73,7 +74,7 @@ function shearFor(line: BillLine, blank: Blank, sheets: readonly StockSheet[] | 
   if (needs) return { shear: undefined, findings: [], why: needs };
   const shears = line.shear === undefined ? shop.shears : [findMachine(line.shear, shop.shears, "shear")];
   const tried = shears
-    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear) }))
+    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear, shop.rates.own) }))
     .sort(
       (a, b) =>
         rankOf(worst(a.findings)) - rankOf(worst(b.findings)) ||
@@ -95,9 +96,10 @@ function shearFindings(
   blank: Blank,
   sheets: readonly StockSheet[] | undefined,
   shear: Shear,
+  own: OwnThresholds,
 ): Finding[] {
   const { length, width, grain } = blank;
-  const found = checkShear(shearedBlank({ material, thickness }, blank), shear);
+  const found = checkShear(shearedBlank({ material, thickness }, blank), shear, own);
   if (sheets === undefined || sheets.length === 0 || statusOf(found) === "stop") return found;
   const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), {
     ...shear.limits,

@@ -2,7 +2,6 @@ import type { Finding } from "../../calc/finding.ts";
 import { TWO_PEOPLE_FROM_IN, TWO_PEOPLE_SHARE } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
 import type { Kilograms, Millimetres } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
 import { onePersonLimit, type Rates } from "../nouns/rates.ts";
 
 export type Lift = "one person" | "two people" | "hoist" | "too heavy";
@@ -13,7 +12,7 @@ export function liftOf(weight: Kilograms, rates: Rates): Lift {
   const hoistAbove = rates.find("hoistAbove");
   if (hoistAbove !== undefined && !atMost(weight, hoistAbove)) return "hoist";
   if (alone === undefined || atMost(weight, alone)) return "one person";
-  const together = 2 * alone * TWO_PEOPLE_SHARE.value;
+  const together = 2 * alone * rates.limit(TWO_PEOPLE_SHARE);
   if (atMost(weight, together)) return "two people";
   return hoistAbove === undefined ? "too heavy" : "two people";
 }
@@ -35,7 +34,7 @@ export function liftingFinding(
   if (lift === "too heavy") return found("stop", "too heavy");
   if (lift === "hoist") return found("check", "hoist");
   if (lift === "two people") return found("note", "two people");
-  const long = bendLength !== undefined && !atMost(bendLength, TWO_PEOPLE_FROM_IN.value * MM_PER_INCH);
+  const long = bendLength !== undefined && !atMost(bendLength, rates.limit(TWO_PEOPLE_FROM_IN));
   return long
     ? { about: "lifting", status: "note", kind: "long bend", figure: bendLength, quantity: "length" }
     : undefined;

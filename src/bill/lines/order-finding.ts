@@ -1,7 +1,7 @@
 import { type Obstacle, obstacleInWords } from "../../calc/bend/order/watch.ts";
 import type { Finding } from "../../calc/finding.ts";
 import { ORDER_CLEARANCE_IN } from "../../data/thresholds.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
+import type { Rates } from "../nouns/rates.ts";
 import type { BentStrip } from "./bent-strip.ts";
 
 /** A flange that falls into the die, or a sheet that meets the tools' faces, is said already: one cause, one sentence. */
@@ -16,7 +16,11 @@ const isSaid = ({ tool, phase }: Obstacle, known: readonly Finding[]): boolean =
  * The bend order decides: none on real outlines stops, none on tools drawn from their tables asks for a look.
  * @param known what is found about the tools already.
  */
-export function orderFinding({ order, isPlain }: BentStrip, known: readonly Finding[]): Finding | undefined {
+export function orderFinding(
+  { order, isPlain }: BentStrip,
+  known: readonly Finding[],
+  rates: Rates,
+): Finding | undefined {
   if (!order.feasible) {
     const { bend, obstacle } = order.blocked[0]!;
     if (isSaid(obstacle, known)) return undefined;
@@ -30,7 +34,7 @@ export function orderFinding({ order, isPlain }: BentStrip, known: readonly Find
   }
   const gaps = order.hits.flatMap(({ gap }) => (gap === undefined ? [] : [gap]));
   const least = Math.min(...gaps);
-  const limit = ORDER_CLEARANCE_IN.value * MM_PER_INCH;
+  const limit = rates.limit(ORDER_CLEARANCE_IN);
   return isPlain && least < limit
     ? { about: "bend order", status: "note", kind: "tight", figure: least, limit, quantity: "length" }
     : undefined;

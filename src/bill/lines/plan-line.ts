@@ -77,16 +77,18 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   const line = atStock(given, stock);
   const bend = chosen && bendNumbers(line, chosen, work);
   const bends = chosen ? bendLines(line) : [];
-  const blank = blankOf(line, bend, work);
+  const blank = blankOf(line, bend, shop.rates.own, work);
   const strips = chosen && bend ? bentOrNot(line, chosen, bend.radius, shop) : [];
   const sheets = hasTable(shop, "stock") ? (stock?.sheets ?? []) : undefined;
   const cutting = cuttingOf(line, blank, sheets, shop);
   const stack = judgeTolerance(line, shop.rates, work);
   const ofStock = hasTable(shop, "stock") ? stockFindings(line, blank, stock) : [];
-  const ofTools = chosen ? toolFindings(line, chosen, shop.system, work) : [];
+  const ofTools = chosen ? toolFindings(line, { ...chosen, own: shop.rates.own }, shop.system, work) : [];
   const findings = [
     ...ofTools,
-    ...(strips instanceof Refusal ? [cannotBe(strips)] : strips.map((strip) => orderFinding(strip, ofTools))),
+    ...(strips instanceof Refusal
+      ? [cannotBe(strips)]
+      : strips.map((strip) => orderFinding(strip, ofTools, shop.rates))),
     ...ofStock,
     // A blank that no sheet holds need not be told that no machine cuts it.
     ...(ofStock.some(({ kind }) => kind === "larger") ? [] : cutting.found),
@@ -105,7 +107,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     force: forces.length === 0 ? undefined : forces.reduce((a, b) => (b.expected > a.expected ? b : a)),
     cutting,
     sheets,
-    acceptance: chosen && drawingRadius(line, chosen)?.verdict,
+    acceptance: chosen && drawingRadius(line, { ...chosen, own: shop.rates.own })?.verdict,
     stack,
     findings,
   };

@@ -6,7 +6,12 @@ export interface Brake {
   readonly ratedForce: Newtons;
   readonly bedLength: Millimetres;
   readonly betweenHousings: Millimetres;
+  /** undefined: hydraulic or servo, where a valve or the drive gives way. */
+  readonly drive?: Drive | undefined;
 }
+
+export const DRIVES = ["hydraulic", "servo", "mechanical"] as const;
+export type Drive = (typeof DRIVES)[number];
 
 export interface Die {
   readonly name: string;

@@ -1,5 +1,6 @@
 /** The shop's machines and tools: which columns each table has, and how a row becomes a machine or a tool. */
 import type { Brake, Die, Punch, Shear } from "../../bill/nouns/machines.ts";
+import { DRIVES, type Drive } from "../../calc/bend/tooling.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import {
   degrees,
@@ -10,7 +11,7 @@ import {
   type NewtonsPerMillimetre,
 } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
-import { between, type Columns, notNegative, positive, type Row, whole } from "../parameters/read-table.ts";
+import { between, type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { shopTable } from "../parameters/shop-table.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
@@ -22,6 +23,7 @@ export const BRAKE_COLUMNS = {
   ratedForce: { headers: ["Rated force"], kind: "force", rule: positive },
   bedLength: { headers: ["Bed length"], kind: "length", rule: positive },
   betweenHousings: { headers: ["Between housings"], kind: "length", rule: positive },
+  drive: { headers: ["Drive"], kind: "text", optional: true, rule: oneOf(...DRIVES) },
   openStroke: { headers: ["Open stroke"], kind: "length", optional: true, rule: positive },
   approachSpeed: { headers: ["Approach speed"], kind: "feed", optional: true, rule: positive },
   bendSpeed: { headers: ["Bend speed"], kind: "feed", optional: true, rule: positive },
@@ -76,6 +78,7 @@ const asBrake = (row: Row<typeof BRAKE_COLUMNS>): Brake => ({
   ratedForce: row.ratedForce as Newtons,
   bedLength: mm(row.bedLength),
   betweenHousings: mm(row.betweenHousings),
+  drive: row.drive?.toLowerCase() as Drive | undefined,
   motion: given({
     openStroke: optionalLength(row.openStroke),
     approachSpeed: optionalFeed(row.approachSpeed),

@@ -10,7 +10,7 @@ import { refusalOr } from "../../../src/units/remember.ts";
 import { bracket, lineOf, shopOf } from "../shop.ts";
 
 const SHOP = shopOf();
-const options = (line: BillLine, shop: Shop = SHOP) => toolOptions(line, shop).map(setKey);
+const options = (line: BillLine, shop: Shop = SHOP) => toolOptions(line, { ...shop, own: shop.rates.own }).map(setKey);
 
 /** The worst status and how many findings have it, of every set there is. */
 function tried(line: BillLine, shop: Shop) {

@@ -37,7 +37,7 @@ export function findingsOfBend(line: BendLine, setup: Setup): Finding[] {
   const { material, thickness } = line;
   const estimate = estimateAirBend(material, thickness, sharpest(line), setup.die, setup.punch?.nose);
   return [
-    radiusFinding(line, estimate),
+    radiusFinding(line, estimate, setup.own),
     ...loadedAngleFindings(line, setup, estimate),
     holeFinding(line, setup, estimate),
   ].filter(there);

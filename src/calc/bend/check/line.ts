@@ -1,6 +1,7 @@
 /** One line of a bill as the bending checks see it, and the set-up it is to be bent with. */
 import type { Material } from "../../../data/materials/material.ts";
 import { type Degrees, degrees, type Millimetres } from "../../../units/quantity.ts";
+import type { OwnThresholds } from "../../limit-of.ts";
 import type { Grain } from "../minimum-radius.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
 
@@ -23,6 +24,8 @@ export interface Setup {
   readonly die: Die;
   /** undefined: the punch, and so its nose, is not known. */
   readonly punch?: Punch | undefined;
+  /** What the shop has set for itself; undefined: common practice throughout. */
+  readonly own?: OwnThresholds | undefined;
 }
 
 /** The sharpest bend decides about flange, springback and faces. */

@@ -8,8 +8,8 @@ import {
 } from "../../../data/thresholds.ts";
 import { atLeast, atMost } from "../../../units/nearly.ts";
 import type { Degrees } from "../../../units/quantity.ts";
-import { MM_PER_INCH } from "../../../units/system.ts";
 import type { Finding } from "../../finding.ts";
+import { limitOf } from "../../limit-of.ts";
 import type { AirEstimate } from "../air-estimate.ts";
 import { forceCases } from "../force-cases.ts";
 import { type BendLine, type Setup, sharpest } from "./line.ts";
@@ -23,12 +23,13 @@ export function loadedAngleFindings(line: BendLine, setup: Setup, { springback }
   if (springback === undefined)
     return [{ about: "springback", status: "note", kind: "unknown", name: line.material.name }];
   const loaded = sharpest(line) + springback;
-  const band = Math.max(SPRINGBACK_LEAST_BAND.value, SPRINGBACK_BAND.value * springback);
+  const { die, punch, own } = setup;
+  const band = Math.max(limitOf(SPRINGBACK_LEAST_BAND, own), limitOf(SPRINGBACK_BAND, own) * springback);
   const against = (kind: "die" | "punch", name: string, angle: Degrees): Finding[] => {
     const room = 180 - angle - loaded;
     if (atLeast(room, band)) return [];
     const touches = atLeast(room, 0);
-    const bottoms = !touches && atLeast(room, -BOTTOM_WITHIN.value) && mayBottom(line, setup);
+    const bottoms = !touches && atLeast(room, -limitOf(BOTTOM_WITHIN, own)) && mayBottom(line, setup);
     return [
       {
         about: "loaded angle",
@@ -42,16 +43,14 @@ export function loadedAngleFindings(line: BendLine, setup: Setup, { springback }
       },
     ];
   };
-  const { die, punch } = setup;
   return [...against("die", die.name, die.angle), ...(punch ? against("punch", punch.name, punch.angle) : [])];
 }
 
 /** Thin enough, and 5 times the expected and 3 times the worst force fit every rating. */
-function mayBottom(line: BendLine, { brake, die, punch }: Setup): boolean {
+function mayBottom(line: BendLine, { brake, die, punch, own }: Setup): boolean {
   const { material, thickness, bendLength } = line;
   const stainless = material.gaugeSeries === "stainless";
-  const thickest = stainless ? BOTTOM_THICKEST_STAINLESS_IN.value : BOTTOM_THICKEST_IN.value;
-  if (!atMost(thickness, thickest * MM_PER_INCH)) return false;
+  if (!atMost(thickness, limitOf(stainless ? BOTTOM_THICKEST_STAINLESS_IN : BOTTOM_THICKEST_IN, own))) return false;
   const { expected, worst } = forceCases(material, thickness, bendLength, die.opening);
   const most = Math.max(BOTTOMING_HIGH.value * expected, BOTTOMING_LOW.value * worst);
   return (

@@ -2,12 +2,14 @@ import { LANGE_OPENING, OPENING_LEAST, OPENING_MOST } from "../../../data/bend-r
 import { OPENING_COUNTS_AS_LEAST } from "../../../data/thresholds.ts";
 import { atLeast, atMost } from "../../../units/nearly.ts";
 import type { Finding, Severity } from "../../finding.ts";
+import { limitOf } from "../../limit-of.ts";
 import type { BendLine, Setup } from "./line.ts";
 
 /** Does the opening suit the thickness? 6 to 12 thicknesses (common practice); the force formulas end at 5 and 20. */
-export function openingFinding({ thickness }: BendLine, { die }: Setup): Finding | undefined {
+export function openingFinding({ thickness }: BendLine, { die, own }: Setup): Finding | undefined {
   const openings = die.opening / thickness;
-  if (atLeast(openings, OPENING_COUNTS_AS_LEAST.value) && atMost(openings, OPENING_MOST.value)) return undefined;
+  if (atLeast(openings, limitOf(OPENING_COUNTS_AS_LEAST, own)) && atMost(openings, OPENING_MOST.value))
+    return undefined;
   const narrow = openings < OPENING_LEAST.value;
   const beyond = narrow ? !atLeast(openings, LANGE_OPENING.from) : !atMost(openings, LANGE_OPENING.to);
   const status: Severity = narrow ? (beyond ? "stop" : "check") : beyond ? "check" : "note";
