@@ -43,6 +43,25 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "loaded angle: bottoms punch": (f) => angleSays(f, "punch", "bottoms on", "3 to 5 times the force, which fits"),
   "loaded angle: passes die": (f) => angleSays(f, "die", "cannot be reached in", "take a sharper die"),
   "loaded angle: passes punch": (f) => angleSays(f, "punch", "cannot be reached with", "take a sharper punch"),
+  "loaded angle: no die": ({ figure, limit }) =>
+    `A bend of ${figure} is beyond every V die: bend it to ${limit} at most, then close it in a hem die, or send it out.`,
+  "off center: near side": ({ figure, limit, name }) =>
+    `Off center: the near side of ${name} takes ${figure} of ${limit}. Move it to the middle of the bed.`,
+  "room: throat": ({ figure, limit, name }) =>
+    `Longer than the housings and ${figure} deep behind: the throat of ${name} is ${limit}.`,
+  "room: throat not stated": ({ figure, limit, name }) =>
+    `Longer than the housings, ${figure} deep behind: throat of ${name} not stated, often ${limit}. Measure it.`,
+  "room: box, none listed": ({ beside, limit, name }) =>
+    `Between the flanges ${name} must be ${beside} to ${limit} long; its sections are not listed.`,
+  "room: box": ({ figure, beside, name }) =>
+    `The box is ${beside} inside; the sections of ${name} make ${figure} at best.`,
+  "room: daylight": ({ figure, name }) => `The daylight of ${name} is ${figure} too little for these tools.`,
+  "room: daylight, heights not stated": ({ figure, name, words }) =>
+    `The daylight of ${name} may be ${figure} too little: measure the height of ${words}.`,
+  "room: stroke": ({ figure, name }) =>
+    `The ram of ${name} ends ${figure} above the end of the bend: raise the die, or take a taller punch.`,
+  "room: stroke, heights not stated": ({ figure, name, words }) =>
+    `The ram of ${name} may end ${figure} too high: measure the height of ${words}.`,
   "springback: unknown": ({ name }) => `Springback of ${name} is not known: its strength or modulus is missing.`,
   "drawing radius: ask": ({ figure, limit }) =>
     `The drawing asks for radius ${limit}; these tools give about ${figure}: ask the customer.`,
@@ -66,6 +85,10 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "flange: falls in": ({ figure, limit, name }) => `A flange of ${figure} falls into die ${name}; it needs ${limit}.`,
   "flange: barely rests": ({ figure, limit, name }) =>
     `A flange of ${figure} barely rests on die ${name}; ${limit} is safe.`,
+  "flange: gauge nearer": ({ figure, limit, name, words }) =>
+    `Bend ${words}: the gauge of ${name} comes to ${limit}, not to ${figure}: set a block, or scribe the line.`,
+  "flange: gauge beyond": ({ figure, limit, name, words }) =>
+    `Bend ${words}: the gauge of ${name} goes to ${limit}, not to ${figure}: scribe the line.`,
   "hole: is pulled": ({ figure, limit }) =>
     `A hole ${figure} from the flange is pulled out of shape; it is safe from ${limit} on.`,
   "hole: goes oval": ({ figure, limit }) =>
@@ -79,6 +102,13 @@ const SENTENCES: Readonly<Record<string, Say>> = {
     `No order of the bends on these tools: at bend ${figure} ${words}.`,
   "bend order: none on plain tools": ({ words }, { figure }) =>
     `No bend order on tools drawn from their tables: at bend ${figure} ${words}. Try it by hand.`,
+  "bend order: none on a plain punch": ({ words }, { figure }) =>
+    `No bend order as drawn: at bend ${figure} ${words}. Give the punch its relief, body and height, or try it.`,
+  "bend order: near a size": ({ figure, words }) => `${figure} may be missing, on assumed sizes: measure ${words}.`,
+  "bend order: hangs on a size": ({ figure, words }) =>
+    `The bend order hangs on sizes that are assumed, by ${figure}: measure ${words}.`,
+  "bend order: slides off": ({ name }, { figure }) =>
+    `Bend ${figure} closes round punch ${name}: it comes off over the punch's end alone.`,
   "bend order: tight": ({ figure }) =>
     `Only ${figure} between sheet and tools drawn from their tables: try it by hand.`,
   "bend order: cannot be": ({ words }) => words,

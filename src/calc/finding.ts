@@ -15,6 +15,7 @@ export const SUBJECTS = [
   "punch",
   "die",
   "beam",
+  "off center",
   "room",
   "loaded angle",
   "springback",

@@ -93,6 +93,18 @@ export const HANDS_CHECK_IN = threshold("Small blank check", 2, "in", [1, 12]);
 /** A gap between sheet and tools drawn from their tables that is too little to rely on. */
 export const ORDER_CLEARANCE_IN = threshold("Order clearance", 1 / 16, "in", [0, 1]);
 
+/** The sharpest V that shops bend over: what must be folded further is closed in another tool. */
+export const SHARPEST_DIE = threshold("Sharpest die", 30, "deg", [20, 90]);
+/** What passes the housings needs this much play between them. */
+export const HOUSINGS_LESS_IN = threshold("Housings less", 1, "in", [0, 12]);
+/** A throat that nobody stated. */
+export const THROAT_IN = threshold("Throat where not stated", 8, "in", [0, 40]);
+/** Tools between two flanges that stand at the ends of a bend: this much shorter at least, and at most. */
+export const BOX_CLEAR_IN = threshold("Box tools clear", 1 / 16, "in", [0, 1]);
+export const BOX_SHORT_IN = threshold("Box tools short", 1 / 2, "in", [0, 3]);
+/** Of half the brake's rating, by what the nearer side takes of a bend off its middle. */
+export const OFF_CENTER_CHECK = threshold("Off center check", 0.8, "", [0.3, 1]);
+
 /** Metal left between two blanks on the waterjet's table, and along a sheet's edge, where the shop states none. */
 export const JET_WEB_IN = fact(0.25, "in", "common practice", SHOP);
 

@@ -63,6 +63,14 @@ const LINES: readonly (readonly CellValue[])[] = [
 ];
 
 const { job: _, ...SHOP_WITHOUT_JOB } = SHOP;
+const STOCK = SHOP.stock as readonly (readonly CellValue[])[];
+/** What such a shop has on its rack beside the sheets of the invented one. */
+const PLATE = STOCK[0]!.map(
+  (title) =>
+    ({ Stock: "Plate 1/8", Material: "A36", Thickness: "1/8", "Length (in)": 120, "Width (in)": 48, Price: 190 })[
+      String(title)
+    ] ?? null,
+);
 
 export const oneDieBill: RandomBill = {
   bill: [
@@ -75,6 +83,7 @@ export const oneDieBill: RandomBill = {
   ],
   tables: {
     ...SHOP_WITHOUT_JOB,
+    stock: [...STOCK, PLATE],
     dies: [
       ["Die", "Opening (in)", "Angle (deg)", "Length (in)"],
       ["V 2", 2, 85, 120],

@@ -15,7 +15,7 @@ import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Tools } from "./tools.ts";
 
 /** How a radius and a deduction were found. */
-export const METHODS = ["rule"] as const;
+export const METHODS = ["rule", "bottoming"] as const;
 export type Method = (typeof METHODS)[number];
 
 export interface Blank {

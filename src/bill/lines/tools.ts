@@ -40,6 +40,7 @@ export function bendLines(line: BillLine): BendLine[] {
       bendAngles: strip.angles,
       grain: isMain ? line.grain : turned,
       holeDistance: isMain ? line.holeDistance : undefined,
+      offCenter: line.offCenter,
     };
   });
 }
@@ -108,7 +109,7 @@ function bestSets(
       ];
       const found = scoreOf(worstOfEach(all));
       if (found < score) [score, sets] = [found, [tools]];
-      else if (found === score && sets.length > 0) sets.push(tools);
+      else if (found === score) sets.push(tools);
     }
   return { score: sets.length > 0 ? score : Infinity, sets };
 }

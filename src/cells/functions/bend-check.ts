@@ -79,6 +79,7 @@ const PLAIN = {
   ...BESIDE_BENDS,
   row: 2,
   cross: undefined,
+  offCenter: undefined,
   radius: undefined,
   radiusTolerance: undefined,
   tolerance: undefined,

@@ -73,7 +73,11 @@ function rowsOf(found: BendOrder, system: UnitSystem): CellValue[][] {
     `${hit.datum.on} of flange ${hit.datum.flange}`,
     hit.verdict,
     hit.gap === undefined ? "" : length(hit.gap),
-    hit.nearest ? `flange ${hit.nearest.leg} passes ${hit.nearest.tool} (${hit.nearest.phase})` : "",
+    hit.slidesOff
+      ? "comes off over the end of the punch"
+      : hit.nearest
+        ? `flange ${hit.nearest.leg} passes ${hit.nearest.tool} (${hit.nearest.phase})`
+        : "",
   ];
   if (found.feasible) return found.hits.map(made);
   return [

@@ -28,6 +28,7 @@ export const BILL_COLUMNS = {
   holes: { headers: ["Holes"], kind: "number", optional: true, rule: whole(0, 10_000) },
   holeDiameter: { headers: ["Hole diameter"], kind: "length", optional: true, rule: positive },
   holeDistance: { headers: ["Hole distance"], kind: "length", optional: true, rule: notNegative },
+  offCenter: { headers: ["Off center"], kind: "length", optional: true, rule: notNegative },
   notches: { headers: ["Notches"], kind: "number", optional: true, rule: whole(0, 10_000) },
   notchPath: { headers: ["Notch path"], kind: "length", optional: true, rule: positive },
   die: { headers: ["Die"], kind: "text", optional: true },

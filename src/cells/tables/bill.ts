@@ -83,6 +83,7 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     holes,
     holeDiameter: optional(row.holeDiameter),
     holeDistance: optional(row.holeDistance),
+    offCenter: optional(row.offCenter),
     notches,
     notchPath: optional(row.notchPath),
     die: row.die,

@@ -11,8 +11,12 @@ import type { BendLine, Setup } from "./line.ts";
 /** The force of the bend against what brake, beam, punch and die are rated for; two figures, expected and worst. */
 export function forceFindings(line: BendLine, setup: Setup, work?: Working): Finding[] {
   const { material, thickness, bendLength } = line;
+  return forceFindingsOf(forceCases(material, thickness, bendLength, setup.die.opening, work), line, setup, work);
+}
+
+/** The same of a force that is known: a bend that is bottomed takes several times its force in air. */
+export function forceFindingsOf(force: ForceCases, { bendLength }: BendLine, setup: Setup, work?: Working): Finding[] {
   const { brake, die, punch, own } = setup;
-  const force = forceCases(material, thickness, bendLength, die.opening, work);
   const per = (length: number): ForceCases =>
     ({ expected: force.expected / length, worst: force.worst / length }) as unknown as ForceCases;
   const beam = per(Math.max(bendLength, limitOf(BEAM_LEAST_IN, own)));

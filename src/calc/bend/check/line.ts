@@ -17,6 +17,8 @@ export interface BendLine {
   readonly grain?: Grain | undefined;
   /** From the inside face of the other flange to the nearest hole's edge; undefined: no hole, or drilled after. */
   readonly holeDistance?: Millimetres | undefined;
+  /** Of the middle of the bend from the middle of the bed; undefined: none. */
+  readonly offCenter?: Millimetres | undefined;
 }
 
 export interface Setup {

@@ -1,8 +1,10 @@
 import { BOTTOMING_HIGH, BOTTOMING_LOW } from "../../../data/bend-rules.ts";
 import {
+  BEAM_LEAST_IN,
   BOTTOM_THICKEST_IN,
   BOTTOM_THICKEST_STAINLESS_IN,
   BOTTOM_WITHIN,
+  SHARPEST_DIE,
   SPRINGBACK_BAND,
   SPRINGBACK_LEAST_BAND,
 } from "../../../data/thresholds.ts";
@@ -12,6 +14,7 @@ import type { Finding } from "../../finding.ts";
 import { limitOf } from "../../limit-of.ts";
 import type { AirEstimate } from "../air-estimate.ts";
 import { forceCases } from "../force-cases.ts";
+import { lineLoadLimit } from "../line-load.ts";
 import { type BendLine, type Setup, sharpest } from "./line.ts";
 
 /**
@@ -22,9 +25,16 @@ import { type BendLine, type Setup, sharpest } from "./line.ts";
 export function loadedAngleFindings(line: BendLine, setup: Setup, { springback }: AirEstimate): Finding[] {
   if (springback === undefined)
     return [{ about: "springback", status: "note", kind: "unknown", name: line.material.name }];
-  const loaded = sharpest(line) + springback;
+  const wanted = sharpest(line);
+  const loaded = wanted + springback;
   const { die, punch, own } = setup;
   const band = Math.max(limitOf(SPRINGBACK_LEAST_BAND, own), limitOf(SPRINGBACK_BAND, own) * springback);
+  const least = limitOf(SHARPEST_DIE, own);
+  // Far past every V the estimate of the springback means nothing: what is left is how else to close it.
+  if (!atLeast(180 - wanted, least) || loaded >= 180)
+    return [
+      { about: "loaded angle", status: "stop", kind: "no die", figure: wanted, limit: 180 - least, quantity: "angle" },
+    ];
   const against = (kind: "die" | "punch", name: string, angle: Degrees): Finding[] => {
     const room = 180 - angle - loaded;
     if (atLeast(room, band)) return [];
@@ -46,6 +56,12 @@ export function loadedAngleFindings(line: BendLine, setup: Setup, { springback }
   return [...against("die", die.name, die.angle), ...(punch ? against("punch", punch.name, punch.angle) : [])];
 }
 
+/** Whether the bend is made by bottoming: no face is passed too far for it, and one is met. */
+export const bottoms = (line: BendLine, setup: Setup, estimate: AirEstimate): boolean => {
+  const found = loadedAngleFindings(line, setup, estimate);
+  return found.some(({ kind }) => kind.startsWith("bottoms")) && !found.some(({ status }) => status === "stop");
+};
+
 /** Thin enough, and 5 times the expected and 3 times the worst force fit every rating. */
 function mayBottom(line: BendLine, { brake, die, punch, own }: Setup): boolean {
   const { material, thickness, bendLength } = line;
@@ -53,8 +69,11 @@ function mayBottom(line: BendLine, { brake, die, punch, own }: Setup): boolean {
   if (!atMost(thickness, limitOf(stainless ? BOTTOM_THICKEST_STAINLESS_IN : BOTTOM_THICKEST_IN, own))) return false;
   const { expected, worst } = forceCases(material, thickness, bendLength, die.opening);
   const most = Math.max(BOTTOMING_HIGH.value * expected, BOTTOMING_LOW.value * worst);
+  const onBeam = most / Math.max(bendLength, limitOf(BEAM_LEAST_IN, own));
+  const perLength = most / bendLength;
   return (
     most <= brake.ratedForce &&
-    [die.rating, punch?.rating].every((rating) => rating === undefined || most / bendLength <= rating)
+    onBeam <= lineLoadLimit(brake) &&
+    [die.rating, punch?.rating].every((rating) => rating === undefined || perLength <= rating)
   );
 }
