@@ -37,6 +37,9 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: punch": ({ figure, limit, name }) => `The bend is ${figure} long; punch ${name} is ${limit}.`,
   "room: nose": ({ figure, limit, name, words }) =>
     `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
+  "loaded angle: is near die": (f) => angleSays(f, "die", "is near the faces of", "a springy coil bottoms, which fits"),
+  "loaded angle: is near punch": (f) =>
+    angleSays(f, "punch", "is near the faces of", "a springy coil bottoms, which fits"),
   "loaded angle: touches die": (f) => angleSays(f, "die", "may touch the faces of", "bend a test piece"),
   "loaded angle: touches punch": (f) => angleSays(f, "punch", "may touch the faces of", "bend a test piece"),
   "loaded angle: bottoms die": (f) => angleSays(f, "die", "bottoms in", "3 to 5 times the force, which fits"),
@@ -52,7 +55,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: throat not stated": ({ figure, limit, name }) =>
     `Longer than the housings, ${figure} deep behind: throat of ${name} not stated, often ${limit}. Measure it.`,
   "room: box, none listed": ({ beside, limit, name }) =>
-    `Between the flanges ${name} must be ${beside} to ${limit} long; its sections are not listed.`,
+    `A tool of ${beside} to ${limit} goes into this box; the sections of ${name} are not listed.`,
   "room: box": ({ figure, beside, name }) =>
     `The box is ${beside} inside; the sections of ${name} make ${figure} at best.`,
   "room: daylight": ({ figure, name }) => `The daylight of ${name} is ${figure} too little for these tools.`,
@@ -85,10 +88,10 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "flange: falls in": ({ figure, limit, name }) => `A flange of ${figure} falls into die ${name}; it needs ${limit}.`,
   "flange: barely rests": ({ figure, limit, name }) =>
     `A flange of ${figure} barely rests on die ${name}; ${limit} is safe.`,
-  "flange: gauge nearer": ({ figure, limit, name, words }) =>
-    `Bend ${words}: the gauge of ${name} comes to ${limit}, not to ${figure}: set a block, or scribe the line.`,
-  "flange: gauge beyond": ({ figure, limit, name, words }) =>
-    `Bend ${words}: the gauge of ${name} goes to ${limit}, not to ${figure}: scribe the line.`,
+  "flange: gauge nearer": ({ figure, limit, name }) =>
+    `The gauge of ${name} comes to ${limit}, a bend needs ${figure}: set a block, or scribe the line.`,
+  "flange: gauge beyond": ({ figure, limit, name }) =>
+    `The gauge of ${name} goes to ${limit}, a bend needs ${figure}: scribe the line.`,
   "hole: is pulled": ({ figure, limit }) =>
     `A hole ${figure} from the flange is pulled out of shape; it is safe from ${limit} on.`,
   "hole: goes oval": ({ figure, limit }) =>

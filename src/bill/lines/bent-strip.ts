@@ -52,7 +52,7 @@ export interface Scribed {
   readonly bend: number;
   readonly stop: Millimetres;
   readonly limit: Millimetres;
-  readonly kind: "nearer" | "beyond";
+  readonly kind: "gauge nearer" | "gauge beyond";
 }
 
 /** Throws a Refusal on a part that no sheet can be. */
@@ -114,8 +114,9 @@ function scribedOf(
   { nearest, furthest }: { readonly nearest: Millimetres | undefined; readonly furthest: Millimetres | undefined },
 ): Scribed[] {
   return hits.flatMap(({ bend, stop }): Scribed[] => {
-    if (nearest !== undefined && !atLeast(stop, nearest)) return [{ bend, stop, limit: nearest, kind: "nearer" }];
-    if (furthest !== undefined && !atMost(stop, furthest)) return [{ bend, stop, limit: furthest, kind: "beyond" }];
+    if (nearest !== undefined && !atLeast(stop, nearest)) return [{ bend, stop, limit: nearest, kind: "gauge nearer" }];
+    if (furthest !== undefined && !atMost(stop, furthest))
+      return [{ bend, stop, limit: furthest, kind: "gauge beyond" }];
     return [];
   });
 }

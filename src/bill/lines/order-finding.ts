@@ -1,4 +1,5 @@
-import { type Obstacle, obstacleInWords } from "../../calc/bend/order/watch.ts";
+import type { BlockedHit } from "../../calc/bend/order/order.ts";
+import { obstacleInWords } from "../../calc/bend/order/watch.ts";
 import type { Finding } from "../../calc/finding.ts";
 import { limitOf } from "../../calc/limit-of.ts";
 import { ORDER_CLEARANCE_IN } from "../../data/thresholds.ts";
@@ -6,13 +7,13 @@ import type { Rates } from "../nouns/rates.ts";
 import type { BentStrip } from "./bent-strip.ts";
 import type { Tools } from "./tools.ts";
 
-/** A flange that falls into the die, or a sheet that meets the tools' faces, is said already: one cause, one sentence. */
-const isSaid = ({ tool, phase }: Obstacle, known: readonly Finding[]): boolean =>
+/** A flange that falls into the die, or a bend that no face lets through, is said already: one cause, one sentence. */
+const isSaid = ({ bend, obstacle: { tool, leg, phase } }: BlockedHit, known: readonly Finding[]): boolean =>
   known.some(
-    ({ about, status }) =>
+    ({ about, status, kind }) =>
       (about === "flange" && tool === "die opening") ||
-      // What no die reaches is not asked for its order.
-      (about === "loaded angle" && (status === "stop" || (phase === "bend" && (tool === "die" || tool === "punch")))),
+      (about === "loaded angle" &&
+        (status === "stop" || (phase === "bend" && kind.endsWith(tool) && (leg === bend || leg === bend + 1)))),
   );
 
 /** Whether a line asks for other tools of the same worth: it has no order on these, or they do not go into its box. */
@@ -37,8 +38,9 @@ export function orderFindings(strip: BentStrip, tools: Tools, known: readonly Fi
 
 function noOrder({ order, isPlain, assumed }: BentStrip, tools: Tools, known: readonly Finding[]): Finding[] {
   if (order.feasible) return [];
-  const { bend, obstacle } = order.blocked[0]!;
-  if (isSaid(obstacle, known)) return [];
+  const [blocked] = order.blocked;
+  if (!blocked || isSaid(blocked, known)) return [];
+  const { bend, obstacle } = blocked;
   if (isPlain && (obstacle.tool === "open height" || obstacle.tool === "ram travel")) {
     const kind = obstacle.tool === "open height" ? "daylight" : "stroke";
     const measure = [assumed.punch.includes("height") ? "punch" : "", assumed.die.includes("block height") ? "die" : ""]
@@ -97,13 +99,12 @@ function foundOrder({ order, isPlain, inTheWay, assumed }: BentStrip, tools: Too
 
 /** A line the gauge cannot be set for is scribed on the sheet: said, and no more. */
 const gaugeFindings = ({ scribed }: BentStrip, { brake }: Tools): Finding[] =>
-  scribed.slice(0, 1).map(({ bend, stop, limit, kind }) => ({
+  scribed.slice(0, 1).map(({ stop, limit, kind }) => ({
     about: "flange",
     status: "note",
-    kind: `gauge ${kind}`,
+    kind,
     figure: stop,
     limit,
     quantity: "length",
     name: brake.name,
-    words: String(bend),
   }));

@@ -27,7 +27,7 @@ describe("tools of a bill", () => {
     // The deep channel closes on a straight punch as drawn from its table; a line that names its tools keeps them.
     const deep = bracket({ Part: "U", Thickness: 0.125, Flanges: "4; 1.5; 4", Holes: 0, Die: "V 1", Punch: "Plain" });
     const [line] = planned([deep]).lines;
-    expect(kindsOf(line!)).toContain("bend order: check none on plain tools");
+    expect(kindsOf(line!)).toContain("bend order: check none on a plain punch");
   });
 });
 

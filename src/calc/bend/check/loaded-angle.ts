@@ -18,9 +18,9 @@ import { lineLoadLimit } from "../line-load.ts";
 import { type BendLine, type Setup, sharpest } from "./line.ts";
 
 /**
- * The sheet must be bent further than wanted by its springback. Where that band meets the faces of die or punch it may
- * bottom: within a few degrees thin sheet still comes to its angle, at several times the force; beyond it never does
- * (common practice).
+ * The sheet must be bent further than wanted by its springback. Where that meets the faces of die or punch it bottoms:
+ * within a few degrees thin sheet still comes to its angle, at several times the force; beyond it never does. Where only
+ * the band of the springback meets them it may bottom, which matters where that force does not fit (common practice).
  */
 export function loadedAngleFindings(line: BendLine, setup: Setup, { springback }: AirEstimate): Finding[] {
   if (springback === undefined)
@@ -39,12 +39,14 @@ export function loadedAngleFindings(line: BendLine, setup: Setup, { springback }
     const room = 180 - angle - loaded;
     if (atLeast(room, band)) return [];
     const touches = atLeast(room, 0);
-    const bottoms = !touches && atLeast(room, -limitOf(BOTTOM_WITHIN, own)) && mayBottom(line, setup);
+    const fits = mayBottom(line, setup);
+    const bottoms = !touches && fits && atLeast(room, -limitOf(BOTTOM_WITHIN, own));
     return [
       {
         about: "loaded angle",
-        status: touches || bottoms ? "check" : "stop",
-        kind: `${touches ? "touches" : bottoms ? "bottoms" : "passes"} ${kind}`,
+        // A springy coil of thin sheet that meets the faces is pressed on, and comes to its angle: nobody asks before cutting.
+        status: touches && fits ? "note" : touches || bottoms ? "check" : "stop",
+        kind: `${touches ? (fits ? "is near" : "touches") : bottoms ? "bottoms" : "passes"} ${kind}`,
         figure: 180 - loaded,
         limit: angle,
         beside: springback,

@@ -166,18 +166,16 @@ describe("The order found", () => {
     expect(order(narrow, { ...press, punch: neck }).feasible).toBe(true);
     // The leg stands in the throat as the ram rises: the U hangs on the punch and slides off the way its legs point.
     expect(order(square([34, 34, 34], [90, 90]), { ...press, punch: neck }).feasible).toBe(true);
-    // A lip on one leg hooks the neck, whichever bend is the last.
-    const lipped = square([12, 34, 34, 34], [90, 90, 90]);
-    const slim: Press = {
-      ...press,
-      punch: outline([0, 0], [3, 8], [3, 120], [-3, 120], [-3, 8]),
-      ram: outline([-3, 120], [3, 120], [3, 600], [-3, 600]),
-    };
-    const hooked = order(square([24, 34, 44, 34, 24], [90, 90, 90, 90]), slim);
-    expect(order(lipped, slim).feasible).toBe(true);
-    expect(!hooked.feasible && hooked.blocked[0]!.obstacle).toMatchObject({ phase: "lift-off", tool: "punch" });
-    const over = order(square([24, 34, 44, 34, 24], [90, 90, 90, 90]), { ...slim, offTheEnd: true });
+    // Lips 28 apart let a neck of 4 in, but not the foot of 32 out between them: only over the end of the punch.
+    const foot = outline([0, 0], [16, 20], [16, 26], [2, 30], [2, 120], [-2, 120], [-2, 30], [-16, 26], [-16, 20]);
+    const lipped = square([18, 36, 64, 36, 18], [90, 90, 90, 90]);
+    const hooked = order(lipped, { ...press, punch: foot });
+    expect(!hooked.feasible && hooked.blocked.map(({ obstacle }) => `${obstacle.phase} ${obstacle.tool}`)).toContain(
+      "lift-off punch",
+    );
+    const over = order(lipped, { ...press, punch: foot, offTheEnd: true });
     expect(over.feasible && over.hits.map(({ slidesOff }) => slidesOff === true)).toEqual([false, false, false, true]);
+    expect(over.feasible && over.hits.at(-1)!.verdict).toBe("tight");
   });
 
   test("below the clearance asked for a hit is tight and says where", () => {
