@@ -1,11 +1,12 @@
 /** The settings of the back gauge, one a hit, in the order of the bends. */
+import { drawnSays } from "../bill/drawn-says.ts";
 import { type BentStrip, hitsOf, type StripHit } from "../bill/lines/bent-strip.ts";
 import { showNumber, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { BOX, table } from "./page.ts";
+import { BOX, paragraph, table } from "./page.ts";
 
 export function backGauge(strip: BentStrip, direction: number, system: UnitSystem): string {
-  const { part, order, isPlain, depths } = strip;
+  const { part, order, isPlain, depths, scribed } = strip;
   const rows = hitsOf(strip).map((hit, i) => {
     const { angle } = part.bends[hit.bend - 1]!;
     return [
@@ -13,7 +14,7 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
       `${hit.bend}`,
       `${showNumber(Math.abs(angle))}°${angle < 0 ? " down" : ""}`,
       showReading(hit.stop, system),
-      gaugedOff(hit),
+      scribed.some(({ bend }) => bend === hit.bend) ? "scribe the line" : gaugedOff(hit),
       moves(hit),
       showReading(depths[hit.bend - 1]!, system),
       { markup: BOX },
@@ -31,13 +32,19 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
   ];
   const title = direction === 0 ? "Back gauge" : "Back gauge, second direction";
   const proposal = isPlain
-    ? "<p>Order and settings are a proposal: the tools are known only by their tables. Try the order by hand against the real punch, ram and die.</p>"
+    ? paragraph(
+        `Order and settings are a proposal: ${drawnSays(strip)}. Try the order by hand against the real punch, ram and die.`,
+      )
     : "";
+  const off = order.feasible && order.hits.some(({ slidesOff }) => slidesOff) ? SLIDES_OFF : "";
   const unknown = order.feasible
     ? proposal
     : "<p><strong>No order of the bends was found on these tools.</strong> This is the usual one, from the ends inward: try it by hand, motor off.</p>";
-  return `<h2>${title}</h2>${table(columns, rows, "stops")}${unknown}`;
+  return `<h2>${title}</h2>${table(columns, rows, "stops")}${unknown}${off}`;
 }
+
+const SLIDES_OFF =
+  "<p><strong>The piece closes round the punch:</strong> it is drawn off over the punch's end, which must be free.</p>";
 
 /** "edge 1", "flange 2". */
 function gaugedOff({ datum, gaugedEnd }: StripHit): string {

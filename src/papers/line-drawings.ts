@@ -1,4 +1,5 @@
 /** The pictures of a line: bent, flat, and the tools at the end of its bends. */
+import { drawnSays } from "../bill/drawn-says.ts";
 import { type BentStrip, hitsOf } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
@@ -47,11 +48,12 @@ function flat({ line, blank, strips }: LinePlan, system: UnitSystem): string {
 
 /** The end of every bend in its order; where there is none, the bend that fails and what it meets. */
 function hitPictures(strip: BentStrip, name: string, system: UnitSystem): Picture[] {
-  const { part, press, isPlain, order } = strip;
+  const { part, press, order } = strip;
+  const drawn = drawnSays(strip);
   const draw = (hit: Hit, finished: readonly Hit[], obstacle: string | undefined) => {
     const springback = strip.springback[hit.bend - 1] ?? degrees(0);
     const made = finished.map(({ bend }) => bend);
-    return drawEndOfBend({ part, press, finished: made, hit, springback, name, isPlain, obstacle }, system);
+    return drawEndOfBend({ part, press, finished: made, hit, springback, name, drawn, obstacle }, system);
   };
   if (order.feasible)
     return order.hits.map((hit, i) => ({

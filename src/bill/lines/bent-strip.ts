@@ -24,8 +24,7 @@ import { remember } from "../../units/remember.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Brake, Die, Punch } from "../nouns/machines.ts";
 import { bentPart } from "./blank.ts";
-import { bottomsIn } from "./bottoming.ts";
-import type { Tools } from "./tools.ts";
+import { bottomsIn, type Tools } from "./tools.ts";
 
 const SAME_OPENING_MM = 0.01; // chosen: far below any step between two dies
 

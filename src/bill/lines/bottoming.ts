@@ -7,11 +7,7 @@ import { K_DEFAULT } from "../../data/bend-rules.ts";
 import { degrees } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
 import type { BendNumbers } from "./blank.ts";
-import { bendLines } from "./tools.ts";
-
-/** A line is bent one way: where its sharpest bend is bottomed all its bends are. */
-export const bottomsIn = (line: BillLine, tools: Setup): boolean =>
-  bendLines(line).some((bend) => bendOutcome(bend, tools).bottoms);
+import { bendLines, bottomsIn } from "./tools.ts";
 
 /** A bottomed bend takes the radius of the nose, and its flat is made with that. */
 export function bottomedNumbers(numbers: BendNumbers, line: BillLine, tools: Setup): BendNumbers {

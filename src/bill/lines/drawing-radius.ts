@@ -13,9 +13,12 @@ import type { BillLine } from "../nouns/line.ts";
 export function drawingRadius(
   { material, thickness, radius, radiusTolerance }: BillLine,
   { die, punch, own }: Pick<Setup, "die" | "punch" | "own">,
+  bottoms: boolean,
 ): { readonly verdict: Acceptance; readonly finding: Finding | undefined } | undefined {
   if (radius === undefined) return undefined;
-  const gives = airRadiusByRule(material, die.opening, punch?.nose);
+  const nose = punch?.nose;
+  const inAir = airRadiusByRule(material, die.opening, nose);
+  const gives = bottoms && nose !== undefined ? { low: nose, expected: nose, high: nose } : inAir;
   const near = mm(Math.max(limitOf(RADIUS_NEAR_IN, own), limitOf(RADIUS_NEAR_THICKNESSES, own) * thickness));
   const { verdict } = acceptRadius(radius, radiusTolerance ?? near, gives, gives.expected / die.opening, "in");
   const off = Math.abs(gives.expected - radius);
@@ -32,7 +35,11 @@ export function drawingRadius(
   return { verdict, finding: radiusTolerance === undefined && !isExact ? finding("note", "near") : undefined };
 }
 
-export const drawingRadiusFinding = (line: BillLine, tools: Pick<Setup, "die" | "punch" | "own">): Finding[] => {
-  const found = drawingRadius(line, tools)?.finding;
+export const drawingRadiusFinding = (
+  line: BillLine,
+  tools: Pick<Setup, "die" | "punch" | "own">,
+  bottoms: boolean,
+): Finding[] => {
+  const found = drawingRadius(line, tools, bottoms)?.finding;
   return found ? [found] : [];
 };

@@ -24,7 +24,7 @@ import { liftingFinding } from "./lifting.ts";
 import { orderFindings } from "./order-finding.ts";
 import { stockFindings } from "./stock-finding.ts";
 import { judgeTolerance, type ToleranceStack } from "./tolerance.ts";
-import { type Tools, toolFindings } from "./tools.ts";
+import { bottomsIn, type Tools, toolFindings } from "./tools.ts";
 
 /** The tables that a line by itself is worked out from. */
 export type LineShop = Pick<
@@ -109,7 +109,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     force: setup && forceOf(line, setup),
     cutting,
     sheets,
-    acceptance: setup && drawingRadius(line, setup)?.verdict,
+    acceptance: setup && drawingRadius(line, setup, bottomsIn(line, setup))?.verdict,
     stack,
     findings,
   };

@@ -1,4 +1,5 @@
 /** What a line is bent with, and all that may be said against it. */
+import { bendOutcome } from "../../calc/bend/check/bottoming.ts";
 import { checkBend, findingsOfBend, findingsOfTools } from "../../calc/bend/check/check.ts";
 import type { BendLine, Setup } from "../../calc/bend/check/line.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
@@ -45,11 +46,15 @@ export function bendLines(line: BillLine): BendLine[] {
   });
 }
 
+/** Whether thin sheet comes to its angle by bottoming alone. A line is bent one way: one bend decides for all. */
+export const bottomsIn = (line: BillLine, tools: Setup): boolean =>
+  bendLines(line).some((bend) => bendOutcome(bend, tools).bottoms);
+
 /** Everything that bends, tools and the drawing's radius say; of both directions of a tray the worse. */
 export const toolFindings = (line: BillLine, tools: Setup, system: UnitSystem, work?: Working): Finding[] =>
   worstOfEach([
     ...bendLines(line).flatMap((bend) => checkBend(bend, tools, system, work)),
-    ...drawingRadiusFinding(line, tools),
+    ...drawingRadiusFinding(line, tools, line.radius !== undefined && bottomsIn(line, tools)),
   ]);
 
 /**
@@ -105,7 +110,7 @@ function bestSets(
       const all = [
         ...cheap,
         ...bends.flatMap((bend) => findingsOfBend(bend, setup)),
-        ...drawingRadiusFinding(line, setup),
+        ...drawingRadiusFinding(line, setup, line.radius !== undefined && bottomsIn(line, setup)),
       ];
       const found = scoreOf(worstOfEach(all));
       if (found < score) [score, sets] = [found, [tools]];

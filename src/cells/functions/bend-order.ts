@@ -15,6 +15,8 @@ import { outlines, pressSettings } from "../tables/press-tables.ts";
 
 const COLUMNS = ["Hit", "Bend", "Gauged end", "Handling", "Stop", "Datum", "Verdict", "Gap", "What"] as const;
 const NO_OVERBEND = degrees(0);
+/** A flat plate is cut only. */
+const NO_BENDS: CellValue[] = ["", "", "", "", "", "", "no bends", "", "cut only"];
 
 export const bendOrder = defineFunction({
   name: "BEND.ORDER",
@@ -52,6 +54,7 @@ export const bendOrder = defineFunction({
       insideRadius: radius,
       deduction: bendDeduction(thickness, radius, degrees(Math.abs(angle)), k, "outside"),
     }));
+    if (bends.length === 0) return [[...COLUMNS], NO_BENDS];
     const found = findOrder(
       { thickness, flanges, bends },
       bends.map(() => springback),

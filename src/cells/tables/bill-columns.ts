@@ -2,7 +2,8 @@
 import { CUTTERS } from "../../bill/nouns/line.ts";
 import { between, type Columns, notNegative, oneOf, positive, whole } from "../parameters/read-table.ts";
 
-const ANGLE = between(-179.9, 179.9, " degrees");
+/** A closed hem is read as an angle, to be told what to do instead of a bend. */
+const ANGLE = between(-180, 180, " degrees");
 
 export const BILL_COLUMNS = {
   part: { headers: ["Part", "Line", "Mark", "Item", "Blank"], kind: "text" },

@@ -14,8 +14,8 @@ export interface EndOfBend {
   /** Overbend under load, degrees. */
   readonly springback: Degrees;
   readonly name: string;
-  /** Tools drawn from the tables' figures, not from real outlines. */
-  readonly isPlain: boolean;
+  /** How the tools are known, in words; "" by their real outlines. */
+  readonly drawn: string;
   /** What the plan found in the way; undefined where the hit can be made. */
   readonly obstacle: string | undefined;
 }
@@ -25,7 +25,7 @@ const LETTER = 1 / 17;
 
 /** Throws Refusal on an impossible part, tools or bend numbers. */
 export function drawEndOfBend(
-  { part, press, finished, hit, springback, name, isPlain, obstacle }: EndOfBend,
+  { part, press, finished, hit, springback, name, drawn, obstacle }: EndOfBend,
   system: UnitSystem,
 ): string {
   const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "loaded");
@@ -44,7 +44,7 @@ export function drawEndOfBend(
   const words = [
     `bend ${hit.bend} to ${showNumber(Math.abs(angle))}°, under load ${showNumber(Math.abs(angle) + springback, 3)}°`,
     obstacle ?? (least ? `least gap above the sheet ${length(least.gap)}` : "nothing rises beside the punch"),
-    ...(isPlain ? ["tools drawn plain from their tables"] : []),
+    ...drawn.split("; ").filter((words) => words !== ""),
   ];
   const box = {
     left: around.left,

@@ -21,7 +21,8 @@ export function boxFinding({ inside, name, length, sections }: Between, own?: Ow
   const most = mm(inside - limitOf(BOX_CLEAR_IN, own));
   const least = mm(inside - limitOf(BOX_SHORT_IN, own));
   const best = sections === undefined ? undefined : longestUpTo(sections, most);
-  if ([best, length].some((made) => made !== undefined && made >= least && made <= most)) return undefined;
+  if ([best, length].some((made) => made !== undefined && made >= least - GRID && made <= most + GRID))
+    return undefined;
   const found = { about: "room", status: "check", limit: most, quantity: "length", name } as const;
   return best === undefined
     ? { ...found, kind: "box, none listed", figure: inside, beside: least }
@@ -29,15 +30,19 @@ export function boxFinding({ inside, name, length, sections }: Between, own?: Ow
 }
 
 const GRID = 0.01; // mm, chosen: finer than any section is ground to
+const MOST_REMEMBERED = 256; // chosen: a list of sections and a box each
 
 /** The longest that some of the pieces make together within a length: subset sums on a grid. */
-export const longestUpTo = remember(256, (pieces: readonly Millimetres[], most: Millimetres): Millimetres => {
-  if (!(most > 0)) return mm(0);
-  const made = new Uint8Array(Math.floor(most / GRID + 1e-6) + 1);
-  made[0] = 1;
-  for (const piece of pieces) {
-    const step = Math.round(piece / GRID);
-    for (let i = made.length - 1; i >= step; i--) if (made[i - step]) made[i] = 1;
-  }
-  return mm(made.lastIndexOf(1) * GRID);
-});
+export const longestUpTo = remember(
+  MOST_REMEMBERED,
+  (pieces: readonly Millimetres[], most: Millimetres): Millimetres => {
+    if (!(most > 0)) return mm(0);
+    const made = new Uint8Array(Math.round(most / GRID) + 1);
+    made[0] = 1;
+    for (const piece of pieces) {
+      const step = Math.round(piece / GRID);
+      for (let i = made.length - 1; i >= step; i--) if (made[i - step]) made[i] = 1;
+    }
+    return mm(made.lastIndexOf(1) * GRID);
+  },
+);
