@@ -18,8 +18,8 @@ const LIP = 6;
 
 /**
  * Tip at (0, 0), the throat to the front (x below 0): where the sheet is turned instead of the punch it comes to the
- * same. Relief depth counts from the tip's line back to the throat, relief width up the throat's mouth; its ends slope
- * at 45 degrees, and behind it the neck is as thick as the body (chosen).
+ * same. Relief depth counts from the tip's line back to the throat, relief width up the throat's mouth; it begins
+ * along the flank and ends at 45 degrees, and behind it the neck is as thick as the body (chosen).
  */
 export function punchOutline(punch: Punch | undefined, assumed: PunchSizes): Outline {
   const half = radians(punch?.angle ?? degrees(60)) / 2;
@@ -43,11 +43,12 @@ export function punchOutline(punch: Punch | undefined, assumed: PunchSizes): Out
   const back = Math.max(wide, depth + body);
   const [, from] = flankAt(lip);
   const [, shoulder] = flankAt(back);
-  const mouth = punch?.reliefWidth ?? 3 * depth + 2 * lip;
+  const mouth = punch?.reliefWidth ?? 4 * depth + 3 * lip;
   const top = Math.max(punch?.height ?? Math.max(assumed.punchHeight, from + mouth + wide), shoulder + 2);
   const until = Math.min(from + mouth, top - 1);
   // A mouth too low for its slopes is cut less deep.
-  const deep = Math.min(depth, (until - from - lip - wide) / 2);
+  const rise = 1 / Math.tan(half);
+  const deep = Math.min(depth, (until - from - lip * rise - wide) / (1 + rise));
   return outline([
     ...right,
     flankAt(back),
@@ -55,7 +56,7 @@ export function punchOutline(punch: Punch | undefined, assumed: PunchSizes): Out
     [wide, top],
     [-wide, top],
     [-wide, until],
-    ...(deep > -lip ? [[deep, until - (deep + wide)] as Corner, [deep, from + (deep + lip)] as Corner] : []),
+    ...(deep > -lip ? [[deep, until - (deep + wide)] as Corner, [deep, from + (deep + lip) * rise] as Corner] : []),
     [-lip, from],
     ...left,
   ]);
