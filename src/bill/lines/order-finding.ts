@@ -1,5 +1,6 @@
 import type { BlockedHit } from "../../calc/bend/order/order.ts";
-import { obstacleInWords } from "../../calc/bend/order/watch.ts";
+import type { Unstated } from "../../calc/bend/order/plain-press.ts";
+import { type Obstacle, obstacleInWords } from "../../calc/bend/order/watch.ts";
 import type { Finding } from "../../calc/finding.ts";
 import { limitOf } from "../../calc/limit-of.ts";
 import { ORDER_CLEARANCE_IN } from "../../data/thresholds.ts";
@@ -41,16 +42,7 @@ function noOrder({ order, isPlain, assumed }: BentStrip, tools: Tools, known: re
   const [blocked] = order.blocked;
   if (!blocked || isSaid(blocked, known)) return [];
   const { bend, obstacle } = blocked;
-  if (isPlain && (obstacle.tool === "open height" || obstacle.tool === "ram travel")) {
-    const kind = obstacle.tool === "open height" ? "daylight" : "stroke";
-    const measure = [assumed.punch.includes("height") ? "punch" : "", assumed.die.includes("block height") ? "die" : ""]
-      .filter((word) => word !== "")
-      .join(" and ");
-    const of = { about: "room", figure: obstacle.by, quantity: "length", name: tools.brake.name } as const;
-    return measure === ""
-      ? [{ ...of, status: "stop", kind }]
-      : [{ ...of, status: "check", kind: `${kind}, heights not stated`, words: measure }];
-  }
+  if (isPlain && isOfRam(obstacle)) return [ramFinding(obstacle, tools, assumed)];
   const words = obstacleInWords(obstacle);
   if (!isPlain) return [{ about: "bend order", status: "stop", kind: "none on outlines", figure: bend, words }];
   const relief = (obstacle.tool === "punch" || obstacle.tool === "ram") && tools.punch?.reliefDepth === undefined;
@@ -65,12 +57,27 @@ function noOrder({ order, isPlain, assumed }: BentStrip, tools: Tools, known: re
   ];
 }
 
+/** What is short is the brake, not a shape: its ram does not come up, or down, far enough for these tools. */
+const isOfRam = ({ tool }: Obstacle): boolean => tool === "open height" || tool === "ram travel";
+
+function ramFinding({ tool, by }: Obstacle, { brake }: Tools, assumed: Unstated): Finding {
+  const kind = tool === "open height" ? "daylight" : "stroke";
+  const words = [assumed.punch.includes("height") ? "punch" : "", assumed.die.includes("block height") ? "die" : ""]
+    .filter((word) => word !== "")
+    .join(" and ");
+  const of = { about: "room", figure: by, quantity: "length", name: brake.name } as const;
+  return words === ""
+    ? { ...of, status: "stop", kind }
+    : { ...of, status: "check", kind: `${kind}, heights not stated`, words };
+}
+
 function foundOrder({ order, isPlain, inTheWay, assumed }: BentStrip, tools: Tools, limit: number): Finding[] {
   if (!order.feasible) return [];
   const slides = order.hits.find(({ slidesOff }) => slidesOff);
   const off: Finding[] = slides
     ? [{ about: "bend order", status: "check", kind: "slides off", figure: slides.bend, name: tools.punch?.name }]
     : [];
+  if (inTheWay && isOfRam(inTheWay)) return [...off, ramFinding(inTheWay, tools, assumed)];
   if (inTheWay) {
     const ofPunch = inTheWay.tool === "punch" || inTheWay.tool === "ram";
     const [tool, sizes] = ofPunch
