@@ -2,6 +2,7 @@
  * The one plan of a bill. Lines, route, cut, times, dates and money are worked out here, each stage from those before it
  * and remembered by what it is made from; whatever shows a bill (cell, sheet, paper, screen, command) shows this.
  */
+import { withStrips } from "../calc/bend/strip-correction.ts";
 import type { LinePrice } from "../calc/cost/line-price.ts";
 import type { Finding } from "../calc/finding.ts";
 import { Refusal } from "../units/refusal.ts";
@@ -15,7 +16,7 @@ import { isPlanned, type LinePlan, type LineShop } from "./lines/plan-line.ts";
 import { planLines, planLinesAnew } from "./lines/plan-lines.ts";
 import { type LoadedLine, planLoad } from "./load/plan-load.ts";
 import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
-import type { BillRow } from "./nouns/line.ts";
+import { type BillRow, isLine } from "./nouns/line.ts";
 import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
 import { planNumber } from "./plan-number.ts";
 import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
@@ -33,11 +34,16 @@ export interface LineWork {
 }
 
 export class BillPlan {
+  /** Each line's sheet as the shop's own test strips found it. */
+  readonly rows: readonly BillRow[];
+
   constructor(
     readonly shop: Shop,
-    readonly rows: readonly BillRow[],
+    rows: readonly BillRow[],
     private readonly work?: Working,
-  ) {}
+  ) {
+    this.rows = measured(rows, shop.corrections);
+  }
 
   /** The bill's lines in its own order. */
   get lines(): readonly LineAnswer[] {
@@ -235,7 +241,12 @@ interface Settled {
 }
 
 /** Tables that a plan does without and nothing is missed. */
-const OPTIONAL: readonly TableName[] = ["outlines", "press", "job"];
+const OPTIONAL: readonly TableName[] = ["outlines", "press", "job", "corrections"];
+
+const measured = (rows: readonly BillRow[], corrections: Shop["corrections"]): readonly BillRow[] =>
+  corrections.length === 0
+    ? rows
+    : rows.map((row) => (isLine(row) ? { ...row, material: withStrips(row.material, corrections) } : row));
 
 /** Two calls about the same bill in the same shop share the plan; it fills as its stages are asked for. */
 export const planBill = remember(6, (shop: Shop, rows: readonly BillRow[]): BillPlan => new BillPlan(shop, rows));

@@ -75,7 +75,7 @@ const PROPERTIES: readonly Row[] = [
   ["air radius low", SHOPS, "memory", ["A36", 5 / 32], ["304", 0.2], ["5052-H32", 0.12], ["C110 half hard", 0.12]],
   ["air radius high", SHOPS, "memory", ["A36", 0.16], ["304", 0.22], ["C110 half hard", 0.16]],
   ["air radius high", "The Fabricator, Predicting an air-formed sheet metal inside bend radius", "read", ["5052-H32", 0.15]],
-  ["usual radius", SHOPS, "memory", ["A36", 1], ["1018 CR", 1.5], ["304", 1], ["1100-O", 0], ["1100-H14", 0], ["3003-H14", 0.5], ["5052-H32", 1], ["5052-H34", 1.5]],
+  ["usual radius", SHOPS, "memory", ["A36", 0.8], ["1018 CR", 1.5], ["304", 1], ["1100-O", 0], ["1100-H14", 0], ["3003-H14", 0.5], ["5052-H32", 0.7], ["5052-H34", 1.5]],
 ];
 
 const strengths: readonly Published[] = [

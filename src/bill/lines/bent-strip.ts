@@ -23,7 +23,7 @@ import { type Degrees, degrees, type Millimetres, mm } from "../../units/quantit
 import { remember } from "../../units/remember.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Brake, Die, Punch } from "../nouns/machines.ts";
-import { bentPart } from "./blank.ts";
+import { type BendNumbers, bentPart } from "./blank.ts";
 import { bottomsIn, type Tools } from "./tools.ts";
 
 const SAME_OPENING_MM = 0.01; // chosen: far below any step between two dies
@@ -59,15 +59,15 @@ export function bendStrip(
   line: BillLine,
   strip: Strip,
   tools: Tools & Setup,
-  radius: Millimetres,
+  bend: BendNumbers,
   drawn: Press | undefined,
 ): BentStrip {
   const { brake, die, punch } = tools;
-  const part = bentPart(line, strip, radius);
+  const part = bentPart(line, strip, bend);
   // The outlines of the workbook are those of one die; over another they would be wrong.
   const fits = drawn !== undefined && Math.abs(drawn.dieOpening - die.opening) < SAME_OPENING_MM;
   if (fits) checkPress(drawn);
-  const nosed = punch && { ...punch, nose: withinRound(punch.nose, radius) };
+  const nosed = punch && { ...punch, nose: withinRound(punch.nose, bend.radius) };
   const plain = (assumed?: Assumed) => plainPress(shapeOf(die), nosed && shapeOf(nosed), travelOf(brake), assumed);
   const bottoms = bottomsIn(line, tools);
   const solved = strip.angles.map((angle) =>

@@ -4,18 +4,24 @@ import type { Setup } from "../../calc/bend/check/line.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import type { ForceCases } from "../../calc/bend/force-cases.ts";
 import { K_DEFAULT } from "../../data/bend-rules.ts";
-import { degrees } from "../../units/quantity.ts";
+import type { Degrees } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
-import type { BendNumbers } from "./blank.ts";
+import type { BendNumber, BendNumbers } from "./blank.ts";
 import { bendLines, bottomsIn } from "./tools.ts";
 
 /** A bottomed bend takes the radius of the nose, and its flat is made with that. */
 export function bottomedNumbers(numbers: BendNumbers, line: BillLine, tools: Setup): BendNumbers {
   const nose = tools.punch?.nose;
   if (nose === undefined || !bottomsIn(line, tools)) return numbers;
-  const sharpest = degrees(Math.max(...bendLines(line).flatMap(({ bendAngles }) => bendAngles.map(Math.abs))));
-  const deduction = bendDeduction(line.thickness, nose, sharpest, K_DEFAULT.value, "outside");
-  return { radius: nose, deduction, method: "bottoming" };
+  const at = new Map(
+    [...numbers.at.keys()].map((angle): [Degrees, BendNumber] => [
+      angle,
+      { radius: nose, deduction: bendDeduction(line.thickness, nose, angle, K_DEFAULT.value, "outside") },
+    ]),
+  );
+  // The sharpest stands first, as among the numbers of a bend in air.
+  const [sharpest] = at.values();
+  return { ...sharpest!, method: "bottoming", at };
 }
 
 /** Of the bend that needs the most; undefined for a flat part. */

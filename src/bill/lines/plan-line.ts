@@ -81,7 +81,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   const setup = chosen && { ...chosen, own: shop.rates.own };
   const bend = setup && bottomedNumbers(bendNumbers(line, setup, work), line, setup);
   const blank = blankOf(line, bend, shop.rates.own, work);
-  const strips = setup && bend ? bentOrNot(line, setup, bend.radius, shop) : [];
+  const strips = setup && bend ? bentOrNot(line, setup, bend, shop) : [];
   const sheets = hasTable(shop, "stock") ? (stock?.sheets ?? []) : undefined;
   const cutting = cuttingOf(line, blank, sheets, shop);
   const stack = judgeTolerance(line, shop.rates, work);
@@ -125,10 +125,10 @@ function atStock(line: BillLine, stock: SheetsToCut | undefined): BillLine {
 const bentOrNot = (
   line: BillLine,
   tools: Tools & Setup,
-  radius: Millimetres,
+  bend: BendNumbers,
   { drawn }: LineShop,
 ): BentStrip[] | Refusal =>
-  refusalOr(() => bentStrips(line).map((strip) => bendStrip(line, strip, tools, radius, drawn)));
+  refusalOr(() => bentStrips(line).map((strip) => bendStrip(line, strip, tools, bend, drawn)));
 
 const cannotBe = ({ message }: Refusal): Finding => ({
   about: "bend order",

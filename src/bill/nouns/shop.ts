@@ -2,7 +2,7 @@
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { ProfitBasis } from "../../calc/cost/price-for-margin.ts";
 import type { Instant } from "../../calc/schedule/calendar.ts";
-import type { Material } from "../../data/materials/material.ts";
+import type { Material, StripCorrection } from "../../data/materials/material.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { CalendarRow } from "./calendar.ts";
 import type { Brake, Die, Punch, Shear, Waterjet } from "./machines.ts";
@@ -24,6 +24,7 @@ export const TABLES = [
   "job",
   "outlines",
   "press",
+  "corrections",
 ] as const;
 export type TableName = (typeof TABLES)[number];
 
@@ -56,6 +57,8 @@ export interface Shop {
   readonly stock: readonly StockSheet[];
   readonly calendar: readonly CalendarRow[];
   readonly job: Job;
+  /** What the shop's own test strips found, row by row. */
+  readonly corrections: readonly StripCorrection[];
   /** The steel a rating is stated in where the table does not say. */
   readonly ratedIn: Material;
   /** What plain numbers mean, such as a die named by its opening. */
@@ -90,6 +93,7 @@ export const emptyShop = (ratedIn: Material, system: UnitSystem): Shop => ({
   stock: [],
   calendar: [],
   job: NO_JOB,
+  corrections: [],
   ratedIn,
   system,
   given: [],

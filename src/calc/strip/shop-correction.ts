@@ -1,9 +1,8 @@
+import type { Regime } from "../../data/materials/material.ts";
 import { type Millimetres, mm, type Ratio } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
-
-/** How the sheet lies on the punch: at a point, or wrapped round its nose. An offset of one says nothing of the other. */
-export type Regime = "point" | "wrapped";
+import { correctedFraction } from "../bend/strip-correction.ts";
 
 export interface StripRecord {
   readonly material: string;
@@ -81,13 +80,6 @@ export function shopCorrections(records: readonly StripRecord[], work?: Working)
   });
   return [...groups.values()].map((group) => correctionOf(group, work));
 }
-
-/** K as corrected for a bend of this ratio of radius to thickness. */
-export const correctedFraction = (
-  predicted: Ratio,
-  { offset, slope }: Pick<ShopCorrection, "offset" | "slope">,
-  ratio: Ratio,
-): Ratio => predicted + offset + (slope ? slope.perDecade * Math.log10(ratio / slope.about) : 0);
 
 type Placed = StripRecord & { readonly place: number; readonly residual: Ratio };
 

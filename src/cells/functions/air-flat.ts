@@ -1,14 +1,15 @@
+import { radiusAndAxis } from "../../calc/bend/air-axis.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
+import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
-import { radiusAndAxis } from "../../calc/strip/corrected-bend.ts";
 import { airNeutralAxis, airSheet, airTools, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { lengths, signedBendAngles, turnPerBend } from "../parameters/list.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { corrections } from "../strip/correction-table.ts";
+import { corrections } from "../tables/corrections.ts";
 
 export const airFlat = defineFunction({
   name: "AIR.FLAT",
@@ -33,8 +34,10 @@ export const airFlat = defineFunction({
   source: "sum of flanges less bend deductions at the radius the die gives (derived; radius by mechanics or rule)",
   calculate: ({ material, thickness, flanges, bendAngles, method, k, legs, correction, ...tools }, { work }) => {
     const angles = turnPerBend(flanges, bendAngles);
-    const sheet = { material, thickness, tools, corrections: correction };
-    const bends = new Map([...new Set(angles)].map((angle) => [angle, radiusAndAxis(sheet, angle, method, k, work)]));
+    const sheet = { material: withStrips(material, correction), thickness, tools };
+    const bends = new Map(
+      [...new Set(angles)].map((bendAngle) => [bendAngle, radiusAndAxis({ ...sheet, bendAngle }, method, k, work)]),
+    );
     refuseOverlap(
       flanges,
       angles.map((angle) => beyondTangent(thickness, bends.get(angle)!.radius, angle, legs)),

@@ -76,6 +76,7 @@ function readOverrides(given: CellMatrix, name: string, system: UnitSystem, edit
     }
     const leastRadius = own["leastRadius"] as number | undefined;
     return {
+      ...(edition.airMethod ? { airMethod: edition.airMethod } : {}),
       ...known,
       ...facts,
       name: known?.name ?? own.name,

@@ -14,6 +14,7 @@ import { units } from "../parameters/units.ts";
 import type { Call, ReadContext, TableParameter } from "../record/record.ts";
 import { readBill } from "./bill.ts";
 import { calendar } from "./calendar.ts";
+import { corrections } from "./corrections.ts";
 import { readJob } from "./job.ts";
 import { drawnPress, outlines, pressSettings } from "./press-tables.ts";
 import { rates } from "./rates.ts";
@@ -46,10 +47,11 @@ const DESCRIPTIONS: Readonly<Record<TableName, string>> = {
   job: "The job: Job, Entry",
   outlines: "Outlines of drawn tools",
   press: "Travels of the press that is drawn",
+  corrections: "What the shop's own test strips found, as STRIP.TABLE answers it",
 };
 
 /** Places for tables that a later release adds. */
-const SPARE = ["more1", "more2", "more3", "more4"] as const;
+const SPARE = ["more1", "more2", "more3"] as const;
 
 export const billArguments = () => ({
   bill: range(
@@ -137,6 +139,7 @@ export function readShop(
     stock: read("stock", stock()) ?? none.stock,
     calendar: read("calendar", calendar()) ?? none.calendar,
     job: read("job", { read: readJob }) ?? none.job,
+    corrections: read("corrections", corrections()) ?? none.corrections,
     given: TABLES.filter((name) => tables[name] !== undefined),
   };
 }

@@ -110,7 +110,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     knifeGap: ratio(0.045, "read", GROOVER_CLEARANCE),
     machinability: jetAsAlloy6061,
     radiusRule: { table: "aluminum", row: "5052-H32", mark: "read" },
-    usualRadius: ratio(1, "memory", "usual on a brake"),
+    usualRadius: ratio(0.7, "memory", "what the usual die of 8 thicknesses leaves"),
   },
   {
     name: "5052-H34",
