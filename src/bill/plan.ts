@@ -15,7 +15,7 @@ import { isPlanned, type LinePlan, type LineShop } from "./lines/plan-line.ts";
 import { planLines, planLinesAnew } from "./lines/plan-lines.ts";
 import { type LoadedLine, planLoad } from "./load/plan-load.ts";
 import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
-import type { BillRow } from "./nouns/line.ts";
+import { type BillRow, isLine } from "./nouns/line.ts";
 import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
 import { planNumber } from "./plan-number.ts";
 import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
@@ -64,7 +64,16 @@ export class BillPlan {
 
   /** The least change that betters a line; undefined where it is clear, or nothing that was tried betters it. */
   fix(line: LineAnswer): Fix | undefined {
-    return line.status === "clear" || !line.plan ? undefined : fixOf(line.plan, this.#lineShop);
+    const at = this.lines.indexOf(line);
+    const row = this.rows[at];
+    if (line.status === "clear" || !line.plan || !row || !isLine(row)) return undefined;
+    const { plan, status } = line;
+    return this.#once(`fix ${at}`, () =>
+      fixOf(row, plan, status, this.#lineShop, (changed) => {
+        const rows = this.rows.map((each, i) => (i === at ? changed : each));
+        return new BillPlan(this.shop, rows).lines[at]!.status;
+      }),
+    );
   }
 
   /** Throws the Refusal of a figure that the tables lack. */

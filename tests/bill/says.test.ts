@@ -1,7 +1,7 @@
 /** Every finding has a sentence of its own, short enough to be read, whatever its figures and names are. */
 import { describe, expect, it } from "vitest";
+import { fixSays } from "../../src/bill/fix-says.ts";
 import {
-  fixSays,
   LONGEST_SENTENCE,
   noQuoteSays,
   notesSay,

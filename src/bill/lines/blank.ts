@@ -1,5 +1,6 @@
 /** The blank of a line: flat sizes, cut path, weight, and which way the grain must run. */
 import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
+import { cracks } from "../../calc/bend/cracks.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
 import { flatLength } from "../../calc/flat/flat-length.ts";
@@ -102,8 +103,7 @@ export const bentPart = (line: BillLine, strip: Strip, radius: Millimetres): Ben
 function grainLock({ grain, main, cross, material, thickness }: BillLine, own?: OwnThresholds): Blank["grain"] {
   const stated = grain === undefined ? "" : grain === "across" ? "length" : "width";
   if (main.angles.length === 0 && (cross?.angles.length ?? 0) === 0) return stated;
-  const cracks = material.usualRadius === undefined && material.radiusRule !== undefined;
-  if (cracks) return stated || "length";
+  if (cracks(material)) return stated || "length";
   return atLeast(thickness, limitOf(PLATE_ALONG_FROM_IN, own)) ? stated : "";
 }
 

@@ -1,7 +1,9 @@
 /** A plan in words, at most 100 columns wide: what the job comes to, then one line a problem, or with `all` every line. */
+
+import { mendSays, mendSentence, NO_FIX } from "../../bill/fix-says.ts";
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
 import { problemsOf } from "../../bill/problems.ts";
-import { mendSays, mendSentence, NO_FIX, notesSay, problemsSay } from "../../bill/says.ts";
+import { notesSay, problemsSay } from "../../bill/says.ts";
 import { nameOf } from "../../cells/bill/rows.ts";
 import { totalsWords } from "./totals-words.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";
