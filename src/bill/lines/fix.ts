@@ -122,9 +122,13 @@ export function withChange(row: BillLine, change: Change): BillLine {
       const crossFlanges = cross && (cross.angles.length > 0 ? longer(cross.flanges) : cross.flanges);
       return {
         ...row,
-        // The bend lines of a tray run along the other direction's base.
-        main: { ...main, flanges, bendLength: crossFlanges ? mm(Math.max(...crossFlanges)) : main.bendLength },
-        cross: cross && { ...cross, flanges: crossFlanges!, bendLength: mm(Math.max(...flanges)) },
+        // The bend lines of a tray run along the other direction's base, unless the bill says otherwise.
+        main: { ...main, flanges, bendLength: along(main.bendLength, cross?.flanges, crossFlanges) },
+        cross: cross && {
+          ...cross,
+          flanges: crossFlanges!,
+          bendLength: along(cross.bendLength, main.flanges, flanges),
+        },
       };
     }
     case "pieces":
@@ -138,6 +142,12 @@ export function withChange(row: BillLine, change: Change): BillLine {
       return { ...row, nominal: change.thickness, thickness: change.thickness };
   }
 }
+
+const along = (
+  bendLength: Millimetres,
+  before: readonly Millimetres[] | undefined,
+  after: readonly Millimetres[] | undefined,
+): Millimetres => (before && after && bendLength === Math.max(...before) ? mm(Math.max(...after)) : bendLength);
 
 /** The least first: what costs the shop nothing, then work, then what somebody has to agree to. */
 function* changes(row: BillLine, plan: LinePlan, shop: LineShop): Generator<Change> {
