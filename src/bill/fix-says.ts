@@ -20,7 +20,7 @@ function changeSays(change: Change, system: UnitSystem): string {
         .filter((text) => text !== "")
         .join(", ");
     case "grain":
-      return "turn the blank: bend line across the grain";
+      return `turn the blank: bend line ${change.grain} the grain`;
     case "deburr":
       return `${change.station.toLowerCase()} the bend ends`;
     case "hole after":

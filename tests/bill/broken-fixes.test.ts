@@ -7,7 +7,9 @@ import { brokenIn, fixesTyped } from "./typed-fixes.ts";
 vi.mock("../../src/bill/lines/fix.ts", async (original) => ({
   ...(await original<typeof fixes>()),
   fixOf: (...[row, , now]: Parameters<typeof fixes.fixOf>): fixes.Fix | undefined =>
-    now === "clear" || row.grain === "across" ? undefined : { changes: [{ kind: "grain" }], reaches: "clear" },
+    now === "clear" || row.grain === "across"
+      ? undefined
+      : { changes: [{ kind: "grain", grain: "across" }], reaches: "clear" },
 }));
 
 it("a fixer that proves nothing breaks its promises, and the test of fixes says so", { timeout: 300_000 }, () => {

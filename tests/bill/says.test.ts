@@ -163,7 +163,7 @@ describe("a fix in words", () => {
   it.each([
     [{ kind: "tools", die: "V 2" }, "die V 2"],
     [{ kind: "tools", die: "V 2", punch: "Plain", brake: "Brake 1" }, "die V 2, punch Plain, Brake 1"],
-    [{ kind: "grain" }, "turn the blank: bend line across the grain"],
+    [{ kind: "grain", grain: "across" }, "turn the blank: bend line across the grain"],
     [{ kind: "hole after" }, "drill the hole after bending"],
     [{ kind: "waterjet" }, "cut it on the waterjet"],
     [{ kind: "deburr", station: "Deburr" }, "deburr the bend ends"],

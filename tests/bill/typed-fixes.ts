@@ -102,7 +102,8 @@ function typedAs(fix: string, cells: Cells): Record<string, CellValue> {
 }
 
 function typedPart(part: string, cells: Cells): Record<string, CellValue> {
-  if (part.startsWith("turn the blank")) return { Grain: "across" };
+  const grain = /^turn the blank: bend line (across|along) the grain$/.exec(part);
+  if (grain) return { Grain: grain[1]! };
   if (part === "drill the hole after bending") return { "Hole distance": null };
   if (part === "cut it on the waterjet") return { Route: "waterjet" };
   if (part === "deburr the bend ends")

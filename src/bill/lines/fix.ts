@@ -4,6 +4,7 @@
  */
 import { leastFlange } from "../../calc/bend/check/flange.ts";
 import { cracks } from "../../calc/bend/cracks.ts";
+import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import { type Finding, STATUSES, type Status, statusOf } from "../../calc/finding.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -17,7 +18,7 @@ import { bendLines } from "./tools.ts";
 
 export type Change =
   | { readonly kind: "tools"; readonly die?: string; readonly punch?: string; readonly brake?: string }
-  | { readonly kind: "grain" }
+  | { readonly kind: "grain"; readonly grain: Grain }
   | { readonly kind: "deburr"; readonly station: string }
   | { readonly kind: "hole after" }
   | { readonly kind: "waterjet" }
@@ -108,7 +109,7 @@ export function withChange(row: BillLine, change: Change): BillLine {
       return { ...row, ...tools };
     }
     case "grain":
-      return { ...row, grain: "across" };
+      return { ...row, grain: change.grain };
     case "deburr":
       return { ...row, operations: [...row.operations, { station: change.station, amount: undefined }] };
     case "hole after":
@@ -153,7 +154,7 @@ const along = (
 function* changes(row: BillLine, plan: LinePlan, shop: LineShop): Generator<Change> {
   if (plan.tools) {
     yield* otherTools(row, plan.tools, shop);
-    if (row.grain !== "across") yield { kind: "grain" };
+    yield { kind: "grain", grain: row.grain === "across" ? "along" : "across" };
     const deburr = shop.stations.find(({ name }) => name.toLowerCase().includes("deburr"));
     if (deburr && cracks(row.material) && !asksFor(row, "deburr")) yield { kind: "deburr", station: deburr.name };
     if (row.holeDistance !== undefined) yield { kind: "hole after" };

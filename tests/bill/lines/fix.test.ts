@@ -58,7 +58,7 @@ describe("a fix", () => {
     const line = bracket({ Flanges: "1; 3" });
     const fix = fixed(line)!;
     expect(keepsItsWord(line, fix)).toBe(true);
-    expect(keepsItsWord(line, { changes: [{ kind: "grain" }], reaches: "clear" })).toBe(false);
+    expect(keepsItsWord(line, { changes: [{ kind: "grain", grain: "along" }], reaches: "clear" })).toBe(false);
     expect(keepsItsWord(line, { ...fix, reaches: "check" })).toBe(false);
   });
 
