@@ -1,7 +1,8 @@
 /** How a fix is said: as it is offered, and as a sentence beside the finding it mends. */
 import type { Finding, Subject } from "../calc/finding.ts";
 import type { UnitSystem } from "../units/system.ts";
-import type { Change, Fix } from "./lines/fix.ts";
+import type { Change } from "./lines/changes.ts";
+import type { Fix } from "./lines/fix.ts";
 import { figureSays } from "./says.ts";
 
 /** A fix as it is offered: "die V 2". What it reaches stands beside it. */

@@ -1,6 +1,7 @@
 /** A fix as cells of the bill: what is typed where, so that the workbook reaches what was promised. */
 import { fixSays } from "../bill/fix-says.ts";
-import { type Change, type Fix, withChange } from "../bill/lines/fix.ts";
+import { type Change, withChange } from "../bill/lines/changes.ts";
+import type { Fix } from "../bill/lines/fix.ts";
 import { type BillLine, isLine } from "../bill/nouns/line.ts";
 import type { LineAnswer } from "../bill/plan.ts";
 import type { Status } from "../bill/problems.ts";

@@ -1,7 +1,8 @@
 /** A fix is proved: the bill with it in, planned anew, reaches what it promises, and that is better. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Fix, withChange } from "../../../src/bill/lines/fix.ts";
+import { withChange } from "../../../src/bill/lines/changes.ts";
+import type { Fix } from "../../../src/bill/lines/fix.ts";
 import { bentStrips } from "../../../src/bill/nouns/line.ts";
 import { BillPlan } from "../../../src/bill/plan.ts";
 import { STATUSES, type Status } from "../../../src/calc/finding.ts";
