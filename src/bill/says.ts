@@ -1,10 +1,9 @@
 /**
- * How findings and fixes are said: one sentence each, of at most 120 characters, in the order a person thinks: what is
- * wrong, by how much, what to do. This is the one file that words them.
+ * How findings are said: one sentence each, of at most 120 characters, in the order a person thinks: what is
+ * wrong, by how much, what to do. This is the one file that words them; fix-says words what mends them.
  */
-import { type Finding, type Subject, worstFirst } from "../calc/finding.ts";
+import { type Finding, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
-import type { Change, Fix } from "./lines/fix.ts";
 import type { Station } from "./nouns/station.ts";
 import { problemsOf } from "./problems.ts";
 
@@ -76,6 +75,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
     `Radius about ${figure}; ${limit} is published, across the grain: keep the bend line across.`,
   "radius: cracks": ({ figure, limit, name }) =>
     `${name} cracks: radius about ${figure}, published least ${limit} across the grain.`,
+  "radius: along": ({ name }) => `${name} cracks with its bend line along the grain, and this one cannot lie across.`,
   "radius: plate along": ({ figure, limit }) =>
     `Plate along the grain needs a radius of ${limit}; this gives about ${figure}: turn the blank.`,
   "radius: tighter than usual": ({ figure, limit }) =>
@@ -145,6 +145,21 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "lifting: long bend": ({ figure }) => `A bend of ${figure} takes two people.`,
   "lifting: hoist": ({ figure }) => `A blank of ${figure} goes on the hoist.`,
   "lifting: too heavy": ({ figure }) => `A blank of ${figure} is too heavy for two people, and there is no hoist.`,
+  "lifting: over hoist": ({ figure }) => `A blank of ${figure} is more than the hoist lifts.`,
+  "lifting: sheet too heavy": ({ figure, name }) =>
+    `${name} is ${figure} a sheet, too heavy for two people, and there is no hoist.`,
+  "lifting: sheet over hoist": ({ figure, name }) => `${name} is ${figure} a sheet, more than the hoist lifts.`,
+  "swing: swings": ({ figure }) => `${figure} in front of the die swings up: keep clear, follow it by hand.`,
+  "swing: sags": ({ figure }) =>
+    `${figure} in front of the die swings up and sags: sheet follower, or a second person.`,
+  "swing: heavy": ({ figure }) => `${figure} in front of the die swings up and is heavy: sheet follower.`,
+  "hands: one side": ({ figure, beside }) =>
+    `Blank side ${figure}: hold it by the ${beside}, fingers clear of the die.`,
+  "hands: neither side": ({ figure, beside }) =>
+    `Blank ${figure} x ${beside}: use a holding tool, or bend it long and cut after.`,
+  "edges: plate": () => "Deburr the outside corners at the bend ends before bending.",
+  "edges: cracking temper": ({ name }) => `${name} tears from a burr at the bend ends: deburr before bending.`,
+  "galvanized: welded": ({ name }) => `${name} is galvanized: grind the zinc off where it is welded, extract the fume.`,
   "stock: not there": ({ figure, name }) => `${name} ${figure} is not in Stock: buy.`,
   "stock: thicker": ({ figure, limit, name }) =>
     `Stock has no ${name} of ${figure}: planned throughout at ${limit}, the next thicker.`,
@@ -179,7 +194,7 @@ export function says(finding: Finding, system: UnitSystem): string {
 }
 
 /** What the shop reads to: thousandths of an inch, tenths of a degree, two figures of a force. */
-function figureSays(value: number, quantity: Finding["quantity"], system: UnitSystem, more = 0): string {
+export function figureSays(value: number, quantity: Finding["quantity"], system: UnitSystem, more = 0): string {
   if (quantity === undefined) return String(Math.round(value));
   const shown = fromInternal(value, quantity, system);
   const two = Number(shown.toPrecision(2 + more));
@@ -214,48 +229,6 @@ export const problemsSay = (findings: readonly Finding[], system: UnitSystem): s
 
 export const notesSay = (findings: readonly Finding[], system: UnitSystem): string[] =>
   findings.filter(({ status }) => status === "note").map((finding) => says(finding, system));
-
-/** A fix as it is offered: "die V 2". What it reaches stands beside it. */
-export const fixSays = ({ change }: Fix, system: UnitSystem): string => changeSays(change, system);
-
-function changeSays(change: Change, system: UnitSystem): string {
-  switch (change.kind) {
-    case "tools":
-      return [
-        change.die === undefined ? "" : `die ${change.die}`,
-        change.punch === undefined ? "" : `punch ${change.punch}`,
-        change.brake === undefined ? "" : change.brake,
-      ]
-        .filter((text) => text !== "")
-        .join(", ");
-    case "grain":
-      return "turn the blank: bend line across the grain";
-    case "hole after":
-      return "drill the hole after bending";
-    case "waterjet":
-      return "cut it on the waterjet";
-    case "trim after":
-      return `make the short flange ${figureSays(change.flange, "length", system)} and trim it after bending`;
-  }
-}
-
-/** Said once of a line that stops at the machines and that no change betters. */
-export const NO_FIX = "none of your tools can do it";
-/** What no tool could mend: it is asked for, bought or typed otherwise, as the sentence says. */
-const NOT_OF_TOOLS: readonly Subject[] = ["input", "tolerance", "stock"];
-
-/** What would mend a line; "" where it only wants a look, or another order. */
-export function mendSays(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
-  if (fix) return fixSays(fix, system);
-  const stops = findings.some(({ about, status }) => status === "stop" && !NOT_OF_TOOLS.includes(about));
-  return stops ? NO_FIX : "";
-}
-
-/** The same as a sentence: "Fix: die V 2, then clear.". */
-export function mendSentence(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
-  const mends = mendSays(findings, fix, system);
-  return mends === "" ? "" : `Fix: ${mends}${fix ? `, then ${fix.reaches}` : ""}.`;
-}
 
 /** Why a line is not quoted: the worst that is found about it. */
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>

@@ -31,6 +31,10 @@ export const SUBJECTS = [
   "blade gap",
   "narrow strip",
   "lifting",
+  "swing",
+  "hands",
+  "edges",
+  "galvanized",
   "stock",
 ] as const;
 export type Subject = (typeof SUBJECTS)[number];

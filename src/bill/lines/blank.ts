@@ -1,6 +1,7 @@
 /** The blank of a line: flat sizes, cut path, weight, and which way the grain must run. */
 import { askedOver } from "../../calc/bend/air-estimate.ts";
 import { type AirShape, airShape } from "../../calc/bend/air-shape.ts";
+import { cracks } from "../../calc/bend/cracks.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
@@ -134,8 +135,7 @@ export const bentPart = (line: BillLine, strip: Strip, bend: BendNumbers): BentP
 function grainLock({ grain, main, cross, material, thickness }: BillLine, own?: OwnThresholds): Blank["grain"] {
   const stated = grain === undefined ? "" : grain === "across" ? "length" : "width";
   if (main.angles.length === 0 && (cross?.angles.length ?? 0) === 0) return stated;
-  const cracks = material.usualRadius === undefined && material.radiusRule !== undefined;
-  if (cracks) return stated || "length";
+  if (cracks(material)) return stated || "length";
   return atLeast(thickness, limitOf(PLATE_ALONG_FROM_IN, own)) ? stated : "";
 }
 

@@ -78,7 +78,8 @@ function shearFor(line: BillLine, blank: Blank, sheets: readonly StockSheet[] | 
     .sort(
       (a, b) =>
         rankOf(worst(a.findings)) - rankOf(worst(b.findings)) ||
-        a.shear.ratedThickness - b.shear.ratedThickness ||
+        // Where none can the largest says by how little it fails.
+        (rankOf(worst(a.findings)) < rankOf("stop") ? 1 : -1) * (a.shear.ratedThickness - b.shear.ratedThickness) ||
         (a.shear.name < b.shear.name ? -1 : 1),
     );
   const { shear, findings } = tried[0]!;

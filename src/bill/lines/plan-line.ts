@@ -20,9 +20,13 @@ import { bottomedNumbers, forceOf } from "./bottoming.ts";
 import { boxFindings } from "./box.ts";
 import { type Cutting, cuttingOf } from "./cutting.ts";
 import { drawingRadius } from "./drawing-radius.ts";
-import { liftingFinding } from "./lifting.ts";
+import { edgeFinding } from "./edges.ts";
+import { galvanizedFinding } from "./galvanized.ts";
+import { handsFinding } from "./hands.ts";
+import { liftingFinding, sheetLiftingFinding } from "./lifting.ts";
 import { orderFindings } from "./order-finding.ts";
 import { stockFindings } from "./stock-finding.ts";
+import { swingFinding } from "./swing.ts";
 import { judgeTolerance, type ToleranceStack } from "./tolerance.ts";
 import { bottomsIn, type Tools, toolFindings } from "./tools.ts";
 
@@ -96,7 +100,10 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     // A blank that no sheet holds need not be told that no machine cuts it.
     ...(ofStock.some(({ kind }) => kind === "larger") ? [] : cutting.found),
     stack?.finding,
-    liftingFinding(blank.weight, longestBend(line), shop.rates),
+    ...(strips instanceof Refusal
+      ? []
+      : strips.map((strip, i) => swingFinding(strip, line, bentStrips(line)[i]!.bendLength, shop.rates))),
+    ...handlingFindings(line, blank, sheets ?? [], shop),
   ].filter((finding) => finding !== undefined);
   step(work, "status", `${line.part}: worst of all checks`, statusOf(findings), "", "clear: no problem found");
   return {
@@ -113,6 +120,23 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     stack,
     findings,
   };
+}
+
+/** What lifts it, what holds it, and the work that its edges and its welds ask for. */
+function handlingFindings(
+  line: BillLine,
+  blank: Blank,
+  sheets: readonly StockSheet[],
+  { rates, given }: LineShop,
+): (Finding | undefined)[] {
+  const isBent = bentStrips(line).length > 0;
+  return [
+    liftingFinding(blank.weight, longestBend(line), rates),
+    sheetLiftingFinding(sheets, blank, rates),
+    isBent ? handsFinding(blank, rates) : undefined,
+    // Who deburrs and who welds stands in the table of stations: without it nothing is known of the work beside the bends.
+    ...(hasTable({ given }, "stations") ? [edgeFinding(line, rates), galvanizedFinding(line)] : []),
+  ];
 }
 
 /** Planned throughout at the thickness of the sheet it is cut from, unless it was measured. */

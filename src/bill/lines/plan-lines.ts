@@ -24,6 +24,16 @@ export const planLines = remember(4, (rows: readonly BillRow[], shop: LineShop):
 /** A line as if it were the whole bill: how a change is tried. */
 export const planAlone = remember(4096, (line: BillLine, shop: LineShop): PlannedLine => plan([line], shop).lines[0]!);
 
+/** The line on every set of tools that a bill may choose for it, whatever else stands in that bill. */
+export function planOnEach(line: BillLine, shop: LineShop): readonly PlannedLine[] {
+  const options = refusalOr(() => optionsOf(atSheet(line, shop), shop));
+  if (options instanceof Refusal) return [unreadPlan({ ...line, refusal: options })];
+  return (options.length === 0 ? [undefined] : options).map((tools) => {
+    const found = refusalOr(() => lineKnown(line, tools, shop));
+    return found instanceof Refusal ? unreadPlan({ ...line, refusal: found }) : found;
+  });
+}
+
 /** With the steps of its working recorded; nothing of it comes from memory. */
 export const planLinesAnew = (rows: readonly BillRow[], shop: LineShop, work: Working): LinesPlan =>
   plan(rows, shop, work);

@@ -2,6 +2,7 @@
 import { bendOutcome } from "../../calc/bend/check/bottoming.ts";
 import { checkBend, findingsOfBend, findingsOfTools } from "../../calc/bend/check/check.ts";
 import type { BendLine, Setup } from "../../calc/bend/check/line.ts";
+import { cracks } from "../../calc/bend/cracks.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import { fromUsual } from "../../calc/bend/tools/die-choice.ts";
 import { type Finding, rankOf, statusOf, worstOfEach } from "../../calc/finding.ts";
@@ -30,8 +31,11 @@ export const setKey = ({ brake, die, punch }: Tools): string => `${brake.name} |
 
 /** Strips with bends; the bill's grain is that of the main strip's bend lines, the cross strip's lie the other way. */
 export function bendLines(line: BillLine): BendLine[] {
-  const turned: Grain | undefined = line.grain === undefined ? undefined : line.grain === "across" ? "along" : "across";
-  return bentStrips(line).map((strip) => {
+  const strips = bentStrips(line);
+  // A temper that cracks cannot lie across for both directions of a tray, however it is turned.
+  const grain = line.grain ?? (strips.length > 1 && cracks(line.material) ? "across" : undefined);
+  const turned: Grain | undefined = grain === undefined ? undefined : grain === "across" ? "along" : "across";
+  return strips.map((strip) => {
     const isMain = strip === line.main;
     return {
       material: line.material,
@@ -39,7 +43,7 @@ export function bendLines(line: BillLine): BendLine[] {
       bendLength: strip.bendLength,
       flanges: strip.flanges,
       bendAngles: strip.angles,
-      grain: isMain ? line.grain : turned,
+      grain: isMain ? grain : turned,
       holeDistance: isMain ? line.holeDistance : undefined,
       offCenter: line.offCenter,
     };
