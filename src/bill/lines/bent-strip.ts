@@ -67,8 +67,8 @@ export function bendStrip(
   // The outlines of the workbook are those of one die; over another they would be wrong.
   const fits = drawn !== undefined && Math.abs(drawn.dieOpening - die.opening) < SAME_OPENING_MM;
   if (fits) checkPress(drawn);
-  const nosed = punch && { ...punch, nose: withinRound(punch.nose, bend.radius) };
-  const plain = (assumed?: Assumed) => plainPress(shapeOf(die), nosed && shapeOf(nosed), travelOf(brake), assumed);
+  const nosed = punch && drawnPunch(punch, withinRound(punch.nose, bend.radius));
+  const plain = (assumed?: Assumed) => plainPress(drawnDie(die), nosed, travelOf(brake), assumed);
   const bottoms = bottomsIn(line, tools);
   const solved = strip.angles.map((angle) =>
     estimateAirBend(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose),
@@ -77,7 +77,7 @@ export function bendStrip(
   // A bend that no die reaches is said so elsewhere: here it only has to stay a bend.
   const overbends = springback.map((angle, i) => degrees(Math.min(angle ?? 0, SHARPEST - Math.abs(strip.angles[i]!))));
   const assumed = fits ? NOTHING_ASSUMED : unstated(die, punch);
-  let press = fits ? { ...drawn, nearestStop: mm(0), furthestStop: mm(ANY_STOP) } : plain();
+  let press = fits ? anyStop(drawn) : plain();
   let order = orderKnown(part, overbends, press);
   let inTheWay: Obstacle | undefined;
   if (!order.feasible && assumed.punch.length + assumed.die.length > 0) {
@@ -97,13 +97,35 @@ export function bendStrip(
   return { ...strips, scribed: scribedOf(hitsOf(strips), travel) };
 }
 
+/** A press whose gauge goes everywhere: what it does not reach is scribed. One object, so that its outlines are laid out once. */
+const anyStop = remember(
+  16,
+  (drawn: Press): Press => ({
+    ...drawn,
+    nearestStop: mm(0),
+    furthestStop: mm(ANY_STOP),
+  }),
+);
 const NOTHING_ASSUMED: Unstated = { punch: [], die: [] };
 const SHARPEST = 179.5; // chosen: a round of more would meet itself
 
 /** What of a tool is drawn: a change of its rating or name draws nothing anew. */
-const shapeOf = <T extends Die | Punch>({ rating: _, length: __, sections: ___, plate: ____, ...shape }: T) => ({
-  ...shape,
+const drawnDie = ({ opening, angle, shoulder, blockWidth, blockHeight }: Die) => ({
   name: "",
+  opening,
+  angle,
+  shoulder,
+  blockWidth,
+  blockHeight,
+});
+const drawnPunch = ({ angle, height, bodyWidth, reliefDepth, reliefWidth }: Punch, nose: Millimetres | undefined) => ({
+  name: "",
+  nose,
+  angle,
+  height,
+  bodyWidth,
+  reliefDepth,
+  reliefWidth,
 });
 const travelOf = ({ daylight, shutHeight, stroke }: Brake): DrawnBrake => ({ daylight, shutHeight, stroke });
 
