@@ -70,7 +70,16 @@ export class BillPlan {
 
   /** The least change that betters a line; undefined where it is clear, or nothing that was tried betters it. */
   fix(line: LineAnswer): Fix | undefined {
-    return line.status === "clear" || !line.plan ? undefined : fixOf(line.plan, this.#lineShop);
+    const at = this.lines.indexOf(line);
+    const row = this.rows[at];
+    if (line.status === "clear" || !line.plan || !row || !isLine(row)) return undefined;
+    const { plan, status } = line;
+    return this.#once(`fix ${at}`, () =>
+      fixOf(row, plan, status, this.#lineShop, (changed) => {
+        const rows = this.rows.map((each, i) => (i === at ? changed : each));
+        return new BillPlan(this.shop, rows).lines[at]!.status;
+      }),
+    );
   }
 
   /** Throws the Refusal of a figure that the tables lack. */

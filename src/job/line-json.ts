@@ -1,9 +1,11 @@
 /** One line of a plan as `bill --json` and `check --json` write it. Nothing is decided here. */
+
+import { fixSays } from "../bill/fix-says.ts";
 import type { BentStrip } from "../bill/lines/bent-strip.ts";
 import { isLine } from "../bill/nouns/line.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { type Finding, problemsOf } from "../bill/problems.ts";
-import { fixSays, notesSay, says } from "../bill/says.ts";
+import { notesSay, says } from "../bill/says.ts";
 import { timeOf } from "../bill/time/station-work.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";

@@ -1,4 +1,5 @@
 /** The pictures of a line: bent, flat, and the tools at its bends. */
+import { drawnSays } from "../bill/drawn-says.ts";
 import { type BentStrip, hitsOf } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
@@ -84,17 +85,17 @@ function picturedHits(strip: BentStrip, name: string): PicturedHit[] {
 }
 
 const pictured = (
-  { part, press, isPlain, springback }: BentStrip,
+  strip: BentStrip,
   name: string,
   hit: Hit,
   { finished, ...rest }: Pick<PicturedHit, "obstacle" | "stop"> & { readonly finished: readonly Hit[] },
 ): PicturedHit => ({
-  part,
-  press,
-  isPlain,
+  part: strip.part,
+  press: strip.press,
+  drawn: drawnSays(strip),
   name,
   hit,
-  springback: springback[hit.bend - 1] ?? degrees(0),
+  springback: strip.springback[hit.bend - 1] ?? degrees(0),
   finished: finished.map(({ bend }) => bend),
   ...rest,
 });

@@ -1,22 +1,23 @@
 /** The blank of a line: flat sizes, cut path, weight, and which way the grain must run. */
 import { askedOver } from "../../calc/bend/air-estimate.ts";
 import { type AirShape, airShape } from "../../calc/bend/air-shape.ts";
+import { cracks } from "../../calc/bend/cracks.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
 import { blankWeight } from "../../calc/flat/weight.ts";
+import { limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
 import { density } from "../../calc/material/strength.ts";
 import { PLATE_ALONG_FROM_IN } from "../../data/thresholds.ts";
 import { atLeast } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Kilograms, type Millimetres, mm } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Tools } from "./tools.ts";
 
 /** How a radius and a deduction were found. "test strips": the mechanics with what the shop's own strips found. */
-export const METHODS = ["rule", "mechanics", "mechanics and rule", "test strips"] as const;
+export const METHODS = ["rule", "mechanics", "mechanics and rule", "test strips", "bottoming"] as const;
 export type Method = (typeof METHODS)[number];
 
 export interface Blank {
@@ -74,7 +75,7 @@ const methodOf = ({ solved, mechanicsShare }: AirShape): Method =>
 /** Of a bend of this angle, whichever way it turns. */
 export const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => at.get(square(angle))!;
 
-export function blankOf(line: BillLine, bend: BendNumbers | undefined, work?: Working): Blank {
+export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: OwnThresholds, work?: Working): Blank {
   const flat = ({ flanges, angles }: Strip) => {
     if (bend === undefined || angles.length === 0) return flanges[0]!;
     const bends = angles.map((angle) => numberAt(bend, angle));
@@ -106,7 +107,7 @@ export function blankOf(line: BillLine, bend: BendNumbers | undefined, work?: Wo
     weight,
     path,
     pierces: line.holes + 1,
-    grain: grainLock(line),
+    grain: grainLock(line, own),
     longest: mm(Math.max(...outside)),
     outsideOutline: mm(2 * sum(outside)),
   };
@@ -131,12 +132,11 @@ export const bentPart = (line: BillLine, strip: Strip, bend: BendNumbers): BentP
  * grain is locked even where the bill says nothing. On plate and on a flat part what the bill states is kept; for
  * ductile sheet it is a wish that costs no metal (common practice).
  */
-function grainLock({ grain, main, cross, material, thickness }: BillLine): Blank["grain"] {
+function grainLock({ grain, main, cross, material, thickness }: BillLine, own?: OwnThresholds): Blank["grain"] {
   const stated = grain === undefined ? "" : grain === "across" ? "length" : "width";
   if (main.angles.length === 0 && (cross?.angles.length ?? 0) === 0) return stated;
-  const cracks = material.usualRadius === undefined && material.radiusRule !== undefined;
-  if (cracks) return stated || "length";
-  return atLeast(thickness, PLATE_ALONG_FROM_IN.value * MM_PER_INCH) ? stated : "";
+  if (cracks(material)) return stated || "length";
+  return atLeast(thickness, limitOf(PLATE_ALONG_FROM_IN, own)) ? stated : "";
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

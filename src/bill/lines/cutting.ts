@@ -4,6 +4,7 @@ import type { BlankGrain, Blank as BlankToCut, Limits, Stock } from "../../calc/
 import { type Finding, rankOf, statusOf } from "../../calc/finding.ts";
 import { cuttingFeed, timedFeed } from "../../calc/jet/cutting-feed.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
+import type { OwnThresholds } from "../../calc/limit-of.ts";
 import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
 import { THIN_MM } from "../../data/jet-rules.ts";
 import { JET_WEB_IN } from "../../data/thresholds.ts";
@@ -90,11 +91,12 @@ function shearFor(line: BillLine, blank: Blank, sheets: readonly StockSheet[] | 
   if (needs) return never(needs);
   const shears = line.shear === undefined ? shop.shears : [findMachine(line.shear, shop.shears, "shear")];
   const tried = shears
-    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear) }))
+    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear, shop.rates.own) }))
     .sort(
       (a, b) =>
         rankOf(worst(a.findings)) - rankOf(worst(b.findings)) ||
-        a.shear.ratedThickness - b.shear.ratedThickness ||
+        // Where none can the largest says by how little it fails.
+        (rankOf(worst(a.findings)) < rankOf("stop") ? 1 : -1) * (a.shear.ratedThickness - b.shear.ratedThickness) ||
         (a.shear.name < b.shear.name ? -1 : 1),
     );
   const { shear, findings } = tried[0]!;
@@ -112,9 +114,10 @@ function shearFindings(
   blank: Blank,
   sheets: readonly StockSheet[] | undefined,
   shear: Shear,
+  own: OwnThresholds,
 ): Finding[] {
   const { length, width, grain } = blank;
-  const found = checkShear(shearedBlank({ material, thickness }, blank), shear);
+  const found = checkShear(shearedBlank({ material, thickness }, blank), shear, own);
   if (sheets === undefined || sheets.length === 0 || statusOf(found) === "stop") return found;
   const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), {
     ...shear.limits,

@@ -30,7 +30,7 @@ export interface MachineShare {
 
 export function neededMachines(
   plans: readonly LinePlan[],
-  shop: Pick<Shop, "brakes" | "shears" | "ratedIn" | "system">,
+  shop: Pick<Shop, "brakes" | "shears" | "ratedIn" | "rates" | "system">,
   work?: Working,
 ): { readonly sizes: readonly NeededSize[]; readonly shares: readonly MachineShare[] } {
   const bent = plans.filter(({ tools }) => tools !== undefined);
@@ -64,7 +64,8 @@ export function neededMachines(
     ...shop.brakes.map((brake) =>
       share(`Lines that ${brake.name} bends`, bent, ({ line, tools }) =>
         bendLines(line).every(
-          (bend) => !stops(checkBend(bend, { ...tools!, brake }, shop.system), OF_THE_BRAKE, brake.name),
+          (bend) =>
+            !stops(checkBend(bend, { ...tools!, brake, own: shop.rates.own }, shop.system), OF_THE_BRAKE, brake.name),
         ),
       ),
     ),
@@ -72,7 +73,7 @@ export function neededMachines(
       share(
         `Lines that ${shear.name} cuts`,
         sheared,
-        ({ line, blank }) => !stops(checkShear(shearedBlank(line, blank), shear)),
+        ({ line, blank }) => !stops(checkShear(shearedBlank(line, blank), shear, shop.rates.own)),
       ),
     ),
   ];

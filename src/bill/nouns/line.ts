@@ -46,6 +46,8 @@ export interface BillLine {
   readonly holes: number;
   readonly holeDiameter: Millimetres | undefined;
   readonly holeDistance: Millimetres | undefined;
+  /** Of the middle of the bend from the middle of the bed, as on staged tools; undefined: in the middle. */
+  readonly offCenter: Millimetres | undefined;
   readonly notches: number;
   readonly notchPath: Millimetres | undefined;
   /** Named tools and machines; blank: the plan chooses. */

@@ -1,8 +1,10 @@
 import { type Lift, liftLimit } from "../../calc/handling/lift-limit.ts";
 import { placingLimit } from "../../calc/handling/placing-limit.ts";
+import { COMMON_PRACTICE, limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
 import type { HandlingRules } from "../../calc/time/handling.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import type { Coupling } from "../../data/niosh.ts";
+import type { Threshold } from "../../data/thresholds.ts";
 import { type Degrees, hours, type Kilograms, kilograms, type Millimetres } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 
@@ -19,6 +21,7 @@ export const RATE_NAMES = {
   onePersonLimit: "One-person limit",
   hoistAbove: "Hoist above",
   hoistTime: "Hoist time",
+  hoistLimit: "Hoist limit",
   pileLimit: "Pile limit",
   secondPerson: "Second person",
   liftReach: "Lift reach",
@@ -52,6 +55,8 @@ export class Rates {
     /** By the name of the row. */
     private readonly values: ReadonlyMap<string, number>,
     readonly liftCoupling: Coupling | undefined,
+    /** Thresholds of findings that the shop has set for itself. */
+    readonly own: OwnThresholds = COMMON_PRACTICE,
   ) {}
 
   find(key: RateKey): number | undefined {
@@ -64,10 +69,15 @@ export class Rates {
     return found;
   }
 
+  /** What a finding is held against, in internal units. */
+  limit(threshold: Threshold): number {
+    return limitOf(threshold, this.own);
+  }
+
   /** All rows, sorted by name. */
   entries(): readonly (readonly [string, number | string])[] {
     const coupling = this.liftCoupling === undefined ? [] : [["Lift coupling", this.liftCoupling] as const];
-    return [...[...this.values].sort(([a], [b]) => (a < b ? -1 : 1)), ...coupling];
+    return [...[...this.values, ...this.own].sort(([a], [b]) => (a < b ? -1 : 1)), ...coupling];
   }
 
   seconds(key: RateKey): Seconds {

@@ -4,7 +4,6 @@ import { runTime, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { TWO_PEOPLE_FROM_IN } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
 import { degrees } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { hitsOf } from "../lines/bent-strip.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -43,7 +42,7 @@ export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: 
         "tools once a set, shared by brake minutes (common practice)",
       );
       const { people, how } = handlingOf(plan, shop);
-      const long = !atMost(longestBend(plan), TWO_PEOPLE_FROM_IN.value * MM_PER_INCH);
+      const long = !atMost(longestBend(plan), shop.rates.limit(TWO_PEOPLE_FROM_IN));
       return [
         plan,
         stationWork({

@@ -38,6 +38,10 @@ const holdsFor = (
   (thicknessFrom === undefined || atLeast(thickness, thicknessFrom)) &&
   (thicknessTo === undefined || atMost(thickness, thicknessTo));
 
+/** Whether the shop has bent a strip of this sheet over this die: what is scattered elsewhere is measured here. */
+export const hasStrip = ({ strips = [] }: Material, over: Omit<BentOver, "regime">): boolean =>
+  strips.some((row) => holdsFor(row, over));
+
 /** "A36, point contact, 0.225 in to 0.275 in over 2 in": how a working names the row. */
 export function stripWords({ material, regime, opening, thicknessFrom, thicknessTo }: StripCorrection): string {
   const length = (value: Millimetres) => show(value, "length", "in", 3);

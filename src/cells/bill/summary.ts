@@ -1,4 +1,5 @@
 /** BILL.SUMMARY: the job in some twenty figures, and what of it is not quoted. */
+import { causeSays, questionSays, sharedCauses } from "../../bill/causes.ts";
 import type { Job } from "../../bill/nouns/shop.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { COST_UNITS } from "../../bill/route/plan-route.ts";
@@ -41,6 +42,7 @@ export function billSummary(plan: BillPlan): CellMatrix {
         : row("Price", money.charges.total, "money", withoutSays(unpriced)),
       row("Not confirmed from the plate", plan.notFromPlate.length, "count", plan.notFromPlate.join(", ")),
       ...routeRows(plan),
+      ...causeRows(plan),
       ...unquotedRows(plan),
     ],
     system,
@@ -83,6 +85,17 @@ function routeRows(plan: BillPlan): SpillRow[] {
     ),
     row("All on the waterjet: cost", allOnWaterjet.cost / COST_UNITS, "money"),
     row("Saved against all on the waterjet", (allOnWaterjet.cost - best.cost) / COST_UNITS, "money"),
+  ];
+}
+
+/** What several lines have in common, and what the customer is asked once. */
+function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
+  const question = questionSays(lines, system);
+  return [
+    ...(question === "" ? [] : [row("Ask the customer", "", "text", question)]),
+    ...sharedCauses(lines).map((cause) =>
+      row(`Same ${cause.finding.status}`, cause.lines.length, "count", causeSays(cause, system)),
+    ),
   ];
 }
 

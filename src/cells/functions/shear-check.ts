@@ -44,7 +44,7 @@ export const shearCheck = defineFunction({
         shears.map(({ name }) => `"${name}"`).join(" or "),
       );
     const blank = { material, thickness, cutLength, stripWidth };
-    const found = checkShear(blank, shear, work);
+    const found = checkShear(blank, shear, undefined, work);
     const status = statusOf(found);
     if (status !== "stop")
       return [status, [...problemsSay(found, system), ...(status === "clear" ? [CLEAR] : [])].join(" ")];

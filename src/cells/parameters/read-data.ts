@@ -101,7 +101,7 @@ function readOverrides(rows: readonly OwnRow[], table: string, base: MaterialTab
     }
     const leastRadius = own["leastRadius"] as number | undefined;
     return {
-      ...(edition.airMethod ? { airMethod: edition.airMethod } : {}),
+      ...(base.edition.airMethod ? { airMethod: base.edition.airMethod } : {}),
       ...known,
       ...facts,
       name: known?.name ?? name,

@@ -1,5 +1,7 @@
 /** The shop's own figures that belong to no machine, by name: what each is, and what it may be. */
 import { RATE_NAMES, type RateKey } from "../../bill/nouns/rates.ts";
+import { inInternal, kindOf } from "../../calc/limit-of.ts";
+import { THRESHOLDS } from "../../data/threshold-rows.ts";
 import type { QuantityKind } from "../../units/system.ts";
 import type { NumberRule } from "../parameters/number.ts";
 
@@ -31,6 +33,7 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   onePersonLimit: item("mass", { from: 0, above: true }),
   hoistAbove: item("mass", { from: 0, above: true }),
   hoistTime: item("seconds"),
+  hoistLimit: item("mass", { from: 0, above: true }),
   pileLimit: item("mass", { from: 0, above: true }),
   secondPerson: item("number"),
   liftReach: item("length"),
@@ -62,3 +65,10 @@ export const RATE_ITEMS: readonly RateItem[] = (Object.keys(ITEMS) as RateKey[])
   ...ITEMS[key],
 }));
 export const COUPLING = "Lift coupling";
+
+/** Thresholds of findings, by name; a share may be written as one, or in percent. */
+export const THRESHOLD_ITEMS: readonly RateItem[] = THRESHOLDS.map((threshold) => ({
+  name: threshold.row,
+  kind: kindOf(threshold) ?? (threshold.to <= 1 ? "share" : "number"),
+  rule: { from: inInternal(threshold, threshold.from), to: inInternal(threshold, threshold.to) },
+}));

@@ -5,8 +5,9 @@
 import { Rates } from "../../bill/nouns/rates.ts";
 import { COUPLINGS, type Coupling } from "../../data/niosh.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
+import { nearest } from "../../units/nearest.ts";
 import { parseNumber } from "../../units/parse-number.ts";
-import { wrong } from "../../units/refusal.ts";
+import { type Refusal, wrong } from "../../units/refusal.ts";
 import { type QuantityKind, toInternal, type UnitSystem } from "../../units/system.ts";
 import { unitSize, unitWords } from "../../units/unit-words.ts";
 import { readChoice } from "../parameters/choice.ts";
@@ -16,7 +17,7 @@ import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
 import type { TableParameter } from "../record/record.ts";
-import { COUPLING, RATE_ITEMS, type RateItem, type RateKind } from "./rate-items.ts";
+import { COUPLING, RATE_ITEMS, type RateItem, type RateKind, THRESHOLD_ITEMS } from "./rate-items.ts";
 
 export const RATE_COLUMNS = {
   name: { headers: ["Rate", "Item", "Name"], kind: "text" },
@@ -25,19 +26,32 @@ export const RATE_COLUMNS = {
 } as const satisfies Columns;
 
 const fold = (text: string): string => text.toLowerCase().replace(/[\s\-_]+/g, "");
-const byName = new Map(RATE_ITEMS.map((known) => [fold(known.name), known]));
+const byName = new Map([...RATE_ITEMS, ...THRESHOLD_ITEMS].map((known) => [fold(known.name), known]));
+const isThreshold = new Set(THRESHOLD_ITEMS);
 
 function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
   const values = new Map<string, number>();
+  const own = new Map<string, number>();
   let coupling: Coupling | undefined;
   for (const row of isEmptyRange(given) ? [] : readTable(given, RATE_COLUMNS, name, system)) {
     if (isBlank(row.value)) continue;
     const label = `${name} row ${row.row} "${row.name}"`;
-    if (fold(row.name) === fold(COUPLING)) coupling = readChoice(row.value as CellValue, label, COUPLINGS);
+    if (fold(row.name) === fold(COUPLING)) {
+      coupling = readChoice(row.value as CellValue, label, COUPLINGS);
+      continue;
+    }
     const known = byName.get(fold(row.name));
-    if (known) values.set(known.name, readRate(row.value as CellValue, row.unit, known, label, system));
+    if (!known) throw unknown(row.name, `${name} row ${row.row}`);
+    const kept = isThreshold.has(known) ? own : values;
+    kept.set(known.name, readRate(row.value as CellValue, row.unit, known, label, system));
   }
-  return new Rates(name, values, coupling);
+  return new Rates(name, values, coupling, own);
+}
+
+/** A misspelt row would leave the shop's own figure out unseen. */
+function unknown(given: string, label: string): Refusal {
+  const names = [...[...byName.values()].map((known) => known.name), COUPLING];
+  return wrong(label, "a rate or a threshold by its name", given, `nearest is "${nearest(given, names)}"`);
 }
 
 function readRate(
@@ -50,8 +64,15 @@ function readRate(
   const plain = typeof given === "string" ? parseNumber(given.replace(/\s*%$/, "")) : given;
   if (typeof plain !== "number" || !Number.isFinite(plain)) throw wrong(label, ruleInWords(rule, "number"), given);
   const percent = typeof given === "string" && /%\s*$/.test(given) ? "%" : undefined;
-  const value = plain * sizeOf(kind, percent ?? unit, plain, label, system);
-  if (!keepsRule(value, rule)) throw wrong(label, ruleInWords(rule, kind === "share" ? "share" : "number"), given);
+  const size = sizeOf(kind, percent ?? unit, plain, label, system);
+  const value = plain * size;
+  if (!keepsRule(value, rule)) {
+    // In the unit that was written, which is how the reader counts.
+    const [from, to] = [rule.from / size, rule.to === undefined ? undefined : rule.to / size];
+    const written = { ...rule, from, ...(to === undefined ? {} : { to }) };
+    const noun = kind === "share" && size === 1 ? "share" : "number";
+    throw wrong(label, ruleInWords(written, noun, kind === "share" && size !== 1 ? " %" : ""), given);
+  }
   return value;
 }
 
@@ -94,7 +115,7 @@ const NAMES = [...RATE_ITEMS.map(({ name }) => name), COUPLING].join(", ");
 export const rates = (): TableParameter<Rates> => ({
   shape: "table",
   type: "rate table",
-  description: `The shop's own figures, one a row (Rate, Value, Unit); what is needed is asked for: ${NAMES}`,
+  description: `The shop's own figures, one a row (Rate, Value, Unit); what is needed is asked for: ${NAMES}. Thresholds of findings too, by their names`,
   optional: false,
   default: null,
   read: remembered((given, name, { system }) => {

@@ -16,8 +16,8 @@ export interface PicturedHit {
   /** Overbend under load, degrees. */
   readonly springback: Degrees;
   readonly name: string;
-  /** Tools drawn from the tables' figures, not from real outlines. */
-  readonly isPlain: boolean;
+  /** How the tools are known, in words; "" by their real outlines. */
+  readonly drawn: string;
   /** What the plan found in the way; undefined where the hit can be made. */
   readonly obstacle: string | undefined;
   /** Where the back gauge stands; undefined where the plan sets none. */
@@ -53,7 +53,7 @@ export function drawAtGauge(pictured: PicturedHit, system: UnitSystem, frame = F
 
 /** At the bottom of the stroke, with the least gap between the sheet and what is above it. Throws as the other one. */
 export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame = FRAME): HitPicture {
-  const { part, press, finished, hit, springback, name, isPlain, obstacle } = pictured;
+  const { part, press, finished, hit, springback, name, drawn, obstacle } = pictured;
   const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "loaded");
   const tip = Math.min(...tools.punch.map(([, y]) => y));
   const least = leastGap(sheet, [tools.punch, tools.ram], tip, part.thickness);
@@ -68,9 +68,9 @@ export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame =
     `to ${showNumber(Math.abs(angle))}°, under load ${showNumber(Math.abs(angle) + springback, 3)}°`,
     obstacle ?? (least ? `least gap ${show(least.gap, "length", system, 3)}` : "nothing rises beside the punch"),
   ];
-  const drawn = isPlain ? " The tools are drawn plain from their tables." : "";
+  const known = drawn === "" ? "" : `; ${drawn}`;
   return {
-    svg: ink.svg(`${name}: end of bend ${hit.bend}`, `${SEEN} Bend ${hit.bend} ${words.join("; ")}.${drawn}`),
+    svg: ink.svg(`${name}: end of bend ${hit.bend}`, `${SEEN} Bend ${hit.bend} ${words.join("; ")}${known}.`),
     words,
   };
 }

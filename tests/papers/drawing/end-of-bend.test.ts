@@ -12,7 +12,7 @@ const part = (second = 40) => ({
   // r 2.5, t 2: setback 4.5, allowance (2.5 + 0.42 t) pi / 2 = 5.247; deduction 9 - 5.247.
   bends: [{ angle: degrees(90), insideRadius: mm(2.5), deduction: mm(9 - (2.5 + 0.84) * (Math.PI / 2)) }],
 });
-const drawn = (second?: number, isPlain = true, springback = 2, obstacle?: string) =>
+const drawn = (second?: number, words = "tools drawn from their tables", springback = 2, obstacle?: string) =>
   drawEndOfBend(
     {
       part: part(second),
@@ -21,7 +21,7 @@ const drawn = (second?: number, isPlain = true, springback = 2, obstacle?: strin
       hit: { bend: 1, gaugedEnd: "first" },
       springback: degrees(springback),
       name: "X",
-      isPlain,
+      drawn: words,
       obstacle,
       stop: undefined,
     },
@@ -76,12 +76,12 @@ describe("the end of a bend", () => {
   it("says angle, load and least gap in words too", () => {
     const description = /<desc>(.*?)<\/desc>/.exec(drawn())![1]!;
     expect(description).toMatch(/Bend 1 to 90°, under load 92°; least gap [\d.]+ mm/);
-    expect(description).toContain("tools are drawn plain");
-    expect(drawn(40, false)).not.toContain("tools are drawn plain");
+    expect(description).toContain("tools drawn from their tables");
+    expect(drawn(40, "")).not.toContain("tools drawn from their tables");
   });
 
   it("says what the plan found in the way, and then no gap", () => {
-    const description = /<desc>(.*?)<\/desc>/.exec(drawn(40, true, 2, "flange 1 meets the punch"))![1]!;
+    const description = /<desc>(.*?)<\/desc>/.exec(drawn(40, undefined, 2, "flange 1 meets the punch"))![1]!;
     expect(description).toContain("flange 1 meets the punch");
     expect(description).not.toContain("least gap");
   });

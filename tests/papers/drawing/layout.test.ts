@@ -92,7 +92,7 @@ const PRESS = plainPress(
 function pictures(part: BentPart, cross: BentPart | undefined, side: number, grain: "across" | "along" | undefined) {
   try {
     const hit = { bend: 1, gaugedEnd: "first" } as const;
-    const base = { part, press: PRESS, finished: [], hit, springback: degrees(2), name: "X", isPlain: true };
+    const base = { part, press: PRESS, finished: [], hit, springback: degrees(2), name: "X", drawn: "" };
     return [
       drawFlat(part, mm(side), "in", { grain, cross }),
       drawBentProfile(part, "in"),
