@@ -1,0 +1,31 @@
+/** The six lines hold before any of our functions is asked: in ordinary worksheet formulas. */
+import { describe, expect, it } from "vitest";
+import { noCustomFunctions } from "../../src/sheet/evaluate/custom-functions.ts";
+import { Calculator } from "../../src/sheet/graph/calculator.ts";
+import { type Given, valueAt, workbookOf } from "../sheet/evaluate-on-grid.ts";
+import { cellOfRow, SIX_LINES, TOTAL_CELLS, WORKED_ROWS, workedSheets } from "./worked-six.ts";
+
+const { Six, Shop } = workedSheets();
+const workbook = workbookOf({ Six: Six as Record<string, Given>, Shop: Shop as Record<string, Given> });
+new Calculator(workbook, { functions: noCustomFunctions }).calculateAll();
+const at = (cell: string) => valueAt(workbook, cell) as number;
+
+describe("six lines in ordinary formulas", () => {
+  it("every row is a number", () => {
+    for (const { name } of WORKED_ROWS)
+      SIX_LINES.forEach((line, i) => {
+        expect(at(cellOfRow(name, i)), `${name} of ${line}`).toBeTypeOf("number");
+      });
+  });
+  it("prices each to the cent; tax on all of it", () => {
+    expect(SIX_LINES.map((_, i) => at(cellOfRow("unitPrice", i)))).toEqual([
+      105.86, 28.45, 43.37, 165.96, 21.85, 5.36, 4.95,
+    ]);
+    expect(Object.values(TOTAL_CELLS).map((cell) => at(cell).toFixed(2))).toEqual(["2146.28", "137.78", "2434.06"]);
+  });
+  it("a small stainless foot is believed: 20 to 45 each, though a sheet of 800 is pulled for eight", () => {
+    const foot = at(cellOfRow("unitPrice", 1));
+    expect(foot).toBeGreaterThanOrEqual(20);
+    expect(foot).toBeLessThanOrEqual(45);
+  });
+});
