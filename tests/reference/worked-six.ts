@@ -4,8 +4,8 @@
  * one column a row of the bill, so that any spreadsheet works them out without our functions: [name] is a row of the same
  * column, {name} a figure of the shop. Ledger and channel are coated in one color and leave together.
  *
- * The sheets are laid out by hand: each material and thickness is pulled once, what is left over is one rectangle of the
- * sheet's full width or length. Shop, prices and times are invented, in the range of common practice (25 min a change of
+ * The sheets are laid out by hand: each material and thickness is pulled once, in strips of the sheet's full width or
+ * length, and what is left over is one rectangle. No other layout has them on one sheet and leaves as much. Shop, prices and times are invented, in the range of common practice (25 min a change of
  * 10 ft tools, 75 to 110 an hour, a 50-minute hour).
  */
 import type { CellValue } from "../../src/units/cell.ts";
@@ -13,7 +13,7 @@ import type { CellValue } from "../../src/units/cell.ts";
 /** The shop's figures, as they stand in its tables. */
 export const SHOP_FIGURES = {
   allowance: 1.2,
-  scrap: 0.02,
+  scrap: 0.03,
   firstPieces: 1,
   lineSetUp: 4.5, // min
   setUpPerBend: 3, // min, every bend after the first
@@ -81,8 +81,8 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
   row("thickness", each("3/16", "1/4", "5.625/41.82", 0.157, "1/4", "5/41.82", "5/41.82"), "in", "plate by the inch; 10 and 11 gauge by the Manufacturers' Standard Gauge (read)"),
   row("flanges", each(5, 6, 7, 40, 10, 4, 4), "in", "2; 3 / 2; 4 / 1.5; 4; 1.5 / 40 / 10 / 2; 2, outside"),
   row("bends", each(1, 1, 2, 0, 0, 1, 1), "count", "square ones"),
-  row("width", each(120, 4, 48, 46, 12, 6, 6), "in", "bend length"),
-  row("ordered", each(6, 8, 10, 2, 12, 20, 30), "count"),
+  row("width", each(120, 4, 120, 46, 48, 48, 48), "in", "bend length"),
+  row("ordered", each(6, 8, 5, 2, 9, 10, 17), "count"),
   row("opening", each(1.5, 2, 1, 0, 0, 1, 1), "in", "8 thicknesses, next die"),
   row("radius", each("(5/32+0.16)/2*[opening]", "(0.2+0.22)/2*[opening]", "(5/32+0.16)/2*[opening]", 0, 0, "(5/32+0.16)/2*[opening]", "(5/32+0.16)/2*[opening]"), "in", "share of the opening, shop rule of thumb (memory); over the punch nose of 1/16"),
   row("deduction", "2*TAN(RADIANS(45))*([radius]+[thickness])-RADIANS(90)*([radius]+0.42*[thickness])", "in", "two setbacks less the allowance, K 0.42: FAA-H-8083-31 (read), Groover 5e eq. 19.6 (read)"),
@@ -101,15 +101,15 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
   row("left", each(
     "120*(48-[blanks]*[length])", // strips along the sheet
     "48*(96-4)", // one strip of 4 in across the sheet holds 8 of 5.4
-    "48*(120-[blanks]*[length])", // across the sheet, of its full width
+    "120*(48-[blanks]*[length])", // strips along the sheet
     "48*(96-2*40-3*{web})", // two side by side, a web round each
-    "48*(120-3*10)", // three strips of 10 in, four a strip
-    "48*(120-7*[length])", // 51 of both deliveries: seven strips, eight a strip
-    "48*(120-7*[length])",
+    "48*(120-[blanks]*[length])", // across the sheet, of its full width
+    "48*(120-(G[blanks]+H[blanks])*[length])", // both deliveries, across the sheet
+    "48*(120-(G[blanks]+H[blanks])*[length])",
   ), "in2", "the rectangle that goes back to the rack"),
   row("leftShare", "[left]/([sheetLength]*48)"),
   row("credit", "[sheetPrice]*[leftShare]*[worth]^(1-[leftShare])", "money", "the nearer to a whole sheet, the nearer to its full price"),
-  row("groupArea", each("[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "51*[length]*[width]", "51*[length]*[width]"), "in2"),
+  row("groupArea", each("[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "[blanks]*[length]*[width]", "(G[blanks]+H[blanks])*[length]*[width]", "(G[blanks]+H[blanks])*[length]*[width]"), "in2"),
   row("material", "([sheetPrice]-[credit])*[blanks]*[length]*[width]/[groupArea]*[share]*(1+{materialMarkUp})", "money"),
   // Cutting, seconds
   row("loading", "{sheetLoading}*[length]*[width]/([sheetLength]*48)", "s", "the blank's share of a sheet"),
@@ -121,7 +121,7 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
   row("cutSetUp", each(...SIX_LINES.map((name) => `ROUNDUP(ROUND({allowance}*60*${name === "Panel" ? "{jetSetUp}" : "{shearSetUp}"},6),0)`)), "s"),
   row("cutRate", each(...SIX_LINES.map((name) => (name === "Panel" ? "{jetRate}" : "{shearRate}"))), "an hour"),
   // Bench
-  row("deburrRun", each(0, 0, 0, 0, "ROUNDUP(ROUND([blanks]*{allowance}*60*{deburrPerFoot}*2*(10+12)/12,6),0)", 0, 0), "s", "the plate alone, all round"),
+  row("deburrRun", each(0, 0, 0, 0, "ROUNDUP(ROUND([blanks]*{allowance}*60*{deburrPerFoot}*2*(10+48)/12,6),0)", 0, 0), "s", "the plate alone, all round"),
   // Brake
   row("travel", "[opening]/2*TAN(RADIANS(45))", "in"),
   row("ram", "60*({openStroke}/{approach}+[travel]/{bend}+({openStroke}+[travel])/{back})", "s", "distance over speed"),
@@ -130,7 +130,7 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
   row("setRun", each("ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", 0, 0, "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)"), "s"),
   row("ofSet", each(1, 1, "[setRun]/(D[setRun]+G[setRun]+H[setRun])", 0, 0, "[setRun]/(D[setRun]+G[setRun]+H[setRun])", "[setRun]/(D[setRun]+G[setRun]+H[setRun])"), "", "the 1 in die serves channel and clip"),
   row("bendSetUp", "IF([bends]=0,0,ROUNDUP(ROUND(60*{allowance}*({lineSetUp}+{setUpPerBend}*([bends]-1)+{setUpPerFoot}*[width]/12+{toolChange}*[ofSet]),6),0))", "s"),
-  row("bendRate", each("{brakeRate}+{secondPerson}", "{brakeRate}", "{brakeRate}", "{brakeRate}", "{brakeRate}", "{brakeRate}", "{brakeRate}"), "an hour", "a bend over 6 ft takes two"),
+  row("bendRate", each("{brakeRate}+{secondPerson}", "{brakeRate}", "{brakeRate}+{secondPerson}", "{brakeRate}", "{brakeRate}", "{brakeRate}", "{brakeRate}"), "an hour", "a bend over 6 ft takes two"),
   // Money
   row("labor", "([cutRun]*[cutRate]+[deburrRun]*{deburrRate}+[bendRun]*[bendRate])/3600*[share]", "money"),
   row("setUp", "([cutSetUp]*[cutRate]+[bendSetUp]*[bendRate])/3600", "money"),
