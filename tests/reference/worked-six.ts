@@ -31,6 +31,7 @@ export const SHOP_FIGURES = {
   approach: 280, // in/min
   bend: 22,
   back: 240,
+  gauge: 500,
   shearRate: 78,
   shearSetUp: 4, // min
   jetRate: 105,
@@ -125,7 +126,8 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
   // Brake
   row("travel", "[opening]/2*TAN(RADIANS(45))", "in"),
   row("ram", "60*({openStroke}/{approach}+[travel]/{bend}+({openStroke}+[travel])/{back})", "s", "distance over speed"),
-  row("bendEach", "IF([bends]=0,0,[bends]*[ram]+[handling]*(1+([bends]-1)*{nextBends}))", "s", "the gauge stands still: one bend, or two of the same flange"),
+  row("gauging", each(0, 0, "60*2*(4-1.5)/{gauge}", 0, 0, 0, 0), "s", "from flange to web and back; one bend needs none"),
+  row("bendEach", "IF([bends]=0,0,[bends]*[ram]+[gauging]+[handling]*(1+([bends]-1)*{nextBends}))", "s"),
   row("bendRun", "ROUNDUP(ROUND([blanks]*{allowance}*[bendEach],6),0)", "s"),
   row("setRun", each("ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", 0, 0, "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)"), "s"),
   row("ofSet", each(1, 1, "[setRun]/(D[setRun]+G[setRun]+H[setRun])", 0, 0, "[setRun]/(D[setRun]+G[setRun]+H[setRun])", "[setRun]/(D[setRun]+G[setRun]+H[setRun])"), "", "the 1 in die serves channel and clip"),
