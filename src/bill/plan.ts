@@ -222,8 +222,8 @@ export class BillPlan {
   }
 
   get #routeShop() {
-    const { stations, rates, calendar, job, given } = this.shop;
-    return { stations, rates, calendar, job, given };
+    const { stations, rates, calendar, job, finished, given } = this.shop;
+    return { stations, rates, calendar, job, finished, given };
   }
 }
 
@@ -235,7 +235,7 @@ interface Settled {
 }
 
 /** Tables that a plan does without and nothing is missed. */
-const OPTIONAL: readonly TableName[] = ["outlines", "press", "job"];
+const OPTIONAL: readonly TableName[] = ["outlines", "press", "job", "finished"];
 
 /** Two calls about the same bill in the same shop share the plan; it fills as its stages are asked for. */
 export const planBill = remember(6, (shop: Shop, rows: readonly BillRow[]): BillPlan => new BillPlan(shop, rows));

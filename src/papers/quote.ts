@@ -32,7 +32,7 @@ export function quotePage(plan: BillPlan, date: string): string {
   const left = priced.flatMap(({ line, answer }) =>
     typeof answer === "string" ? [[lineName(line), line.plan?.line.description ?? "", answer]] : [],
   );
-  const { minimum, rush, total } = money.charges;
+  const { minimum, rush, crate, truck, tax, total } = money.charges;
   const sum = (words: string, amount: number, note = ""): Cell[] => [words, note, "", "", moneySays(amount)];
   return [
     head,
@@ -49,6 +49,9 @@ export function quotePage(plan: BillPlan, date: string): string {
       [
         ...(minimum > 0 ? [sum("Minimum charge", minimum)] : []),
         ...(rush > 0 ? [sum("Rush", rush)] : []),
+        ...(crate > 0 ? [sum("Crate", crate)] : []),
+        ...(truck > 0 ? [sum("Truck", truck)] : []),
+        ...(tax > 0 ? [sum("Tax", tax)] : []),
         sum("Total", total, withoutSays(plan.totals.unpriced)),
       ],
     ),

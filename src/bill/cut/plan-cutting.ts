@@ -13,6 +13,7 @@ import type { Cutter } from "../nouns/line.ts";
 import type { Shear } from "../nouns/machines.ts";
 import type { Rates } from "../nouns/rates.ts";
 import type { StockSheet } from "../nouns/stock.ts";
+import { jetRemnants } from "./jet-remnants.ts";
 
 /** Sheets of one size that a group pulls, and what comes of them. */
 export interface SheetUse {
@@ -159,8 +160,9 @@ function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<s
     const sheets = plan.sheets.filter(({ stock: from }) => from === id);
     const count = sheets.reduce((sum, { repeats }) => sum + repeats, 0);
     const pieces = sheets.flatMap(({ placed, repeats }) => placed.map(({ blank }) => [blank, repeats] as const));
+    const remnants = sheets.flatMap((sheet) => jetRemnants(sheet, rates));
     const use = useOf(about.sheetOf.get(id)!, count);
-    return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants: [] }];
+    return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants }];
   });
   const short = shortOf(plan.leftOut, about);
   return { ...about, cutter, shear: undefined, uses, plan: undefined, short };

@@ -1,7 +1,6 @@
 /** One line worked out: its blank, its tools, how it is bent, what can cut it, and everything that is found about it. */
 import { type ForceCases, forceCases } from "../../calc/bend/force-cases.ts";
 import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
-import { blanksNeeded } from "../../calc/cost/blanks-needed.ts";
 import { type Finding, statusOf } from "../../calc/finding.ts";
 import type { Millimetres } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -9,12 +8,12 @@ import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type BillLine, bentStrips, type UnreadLine } from "../nouns/line.ts";
 import { operationsOf } from "../nouns/operations.ts";
-import type { Rates } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { hasTable } from "../nouns/shop.ts";
 import { type SheetsToCut, type StockSheet, sheetsToCut } from "../nouns/stock.ts";
 import { type BentStrip, bendStrip } from "./bent-strip.ts";
 import { type BendNumbers, type Blank, bendNumbers, blankOf } from "./blank.ts";
+import { blanksToCut } from "./blanks-to-cut.ts";
 import { type Cutting, cuttingOf } from "./cutting.ts";
 import { drawingRadius } from "./drawing-radius.ts";
 import { liftingFinding } from "./lifting.ts";
@@ -98,7 +97,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   return {
     line,
     blank,
-    blanks: blanksToCut(line.quantity, shop.rates),
+    blanks: blanksToCut(line, shop.rates),
     tools: chosen,
     bend,
     strips: strips instanceof Refusal ? [] : strips,
@@ -132,7 +131,3 @@ const longestBend = (line: BillLine): Millimetres | undefined => {
   const lengths = bentStrips(line).map(({ bendLength }) => bendLength);
   return lengths.length === 0 ? undefined : (Math.max(...lengths) as Millimetres);
 };
-
-/** A shop that states no allowances cuts what is ordered. */
-const blanksToCut = (quantity: number, rates: Rates): number =>
-  blanksNeeded(quantity, rates.find("scrapAllowance") ?? 0, rates.find("firstPieces") ?? 0);

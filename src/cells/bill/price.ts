@@ -22,6 +22,7 @@ export function billPrice(plan: BillPlan): CellMatrix {
       Price: price.price,
       Note: noteOf(line, plan),
       Description: line.plan.line.description,
+      Extras: price.extras,
     };
   });
   const rows: SpillRow[] = [
@@ -32,6 +33,9 @@ export function billPrice(plan: BillPlan): CellMatrix {
       Price: charges.rush,
       Note: plan.shop.job.isRush ? "on the lines and the minimum" : "not asked for",
     },
+    { Part: "Crate", Price: charges.crate },
+    { Part: "Truck", Price: charges.truck },
+    { Part: "Tax", Price: charges.tax, Note: "on everything above" },
     { Part: "Total", Price: charges.total, Note: withoutSays(plan.totals.unpriced) },
   ];
   return spill("BILL.PRICE", rows, plan.shop.system);

@@ -51,6 +51,25 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   angleSpread: item("angle", { from: 0, to: 45 }),
   cutEffort: item("number", { from: 0, above: true, to: 100 }),
   jetWeb: item("length"),
+  allowance: item("number", { from: 1, to: 5 }),
+  setUpPerBend: item("seconds"),
+  setUpPerLength: item("seconds per length"),
+  nextBends: item("share", { from: 0, to: 1 }),
+  shearHandling: item("seconds"),
+  shearHandlingPerLength: item("seconds per length"),
+  sheetLoading: item("seconds"),
+  leastRemnant: item("length", { from: 0, above: true }),
+  wholeSheets: item("number", { from: 0, to: 1, whole: true }), // 1: yes
+  materialMarkUp: item("share", SHARE),
+  outsideMarkUp: item("share", SHARE),
+  lineMinimum: item("number"),
+  engineering: item("number"),
+  firstArticle: item("number"),
+  certificate: item("number"),
+  crate: item("number"),
+  truck: item("number"),
+  tax: item("share", SHARE),
+  secondShift: item("hours", { from: 0, above: true, to: 16 }),
 };
 
 /** Every item by name, for people who fill in the table. */

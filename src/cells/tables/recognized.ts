@@ -40,6 +40,7 @@ export const HEADER_WORDS: Readonly<Record<TableName | "bill", HeaderWords>> = {
   },
   outlines: { has: [["Tool"], ["X"], ["Y"]] },
   press: { has: [["Opening"], ["Open height"], ["Stroke"], ["Clearance"]] },
+  finished: { has: [["Station"], ["Estimated"], ["Recorded"]] },
 };
 
 /** Materials of the workbook's own are told by any property. */

@@ -190,7 +190,7 @@ export const whatIfSheet = (): SheetModel =>
       block(
         "BILL.WHATIF",
         { Part: 8, Note: 20, Message: 34 },
-        { emphasis: { column: "Verdict", stop: ["breaks it"], check: ["overtime", "outside"] } },
+        { emphasis: { column: "Verdict", stop: ["breaks it"], check: ["overtime", "second shift", "outside"] } },
       ),
       block("BILL.STATIONS", { Note: 20 }),
     ],
