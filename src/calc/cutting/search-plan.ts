@@ -55,6 +55,7 @@ export function searchPlan(
     ({ uses }) => {
       options.onBetter?.(uses.reduce((sum, { repeats }) => sum + repeats, 0));
     },
+    (options.perMinute ?? 0) > 0,
   );
   if (pieceArea > 0) search.run();
   const inOrder = (list: readonly Use[]) => [...list].sort(byDue(asked));
