@@ -1,6 +1,6 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
 import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
-import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
+import { DEFAULT_UNITS, patternIdOf, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
@@ -13,6 +13,8 @@ import type { Cutter } from "../nouns/line.ts";
 import type { Shear } from "../nouns/machines.ts";
 import type { StockSheet } from "../nouns/stock.ts";
 import { BETWEEN_EQUALS, type CutAim, type CutShop, cutAim } from "./cut-aim.ts";
+
+export { patternIdOf };
 
 /** Sheets of one size that a group pulls, and what comes of them. */
 export interface SheetUse {
@@ -151,7 +153,7 @@ function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<str
     );
     const names = new Set(patterns.map((pattern) => pattern.id));
     const remnants = plan.remnants
-      .filter(({ piece }) => names.has(patternOf(piece)))
+      .filter(({ piece }) => names.has(patternIdOf(piece)))
       .flatMap(({ w, h, count: copies }) => Array.from({ length: copies }, () => ({ length: w, width: h })));
     return { ...useOf(about.sheetOf.get(id)!, count), pieces: byLine(pieces, about.lineOf), remnants };
   });
@@ -203,9 +205,6 @@ function byLine(
   }
   return sums;
 }
-
-/** Pieces are named after their pattern: "3", "3d1", "3d1.2". */
-export const patternOf = (piece: string): string => /^\d+/.exec(piece)?.[0] ?? piece;
 
 /** Each line a name of its own: its part, numbered where a part stands in the bill twice. */
 function namesOf(lines: readonly LinePlan[]): string[] {

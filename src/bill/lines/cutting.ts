@@ -164,6 +164,7 @@ export const asStock =
     trim,
     remnant: sheet.isRemnant,
     edgesSheared: sheet.edgesSheared,
+    remnantWorth: sheet.remnantWorth,
   });
 export const stockId = ({ name }: StockSheet, index: number): string => `${index + 1} ${name}`;
 

@@ -9,13 +9,15 @@ import type { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionMoves } from "./insertion-moves.ts";
 import { keptSheets } from "./kept-sheets.ts";
 import { boundOfBars, roundedUp } from "./lower-bound.ts";
+import type { CutPattern, Use } from "./pattern.ts";
 import { PatternProgram } from "./pattern-program.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
+import { netCost } from "./remnants.ts";
 import { reseat } from "./reseat.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
-import { isBetter, type Solution, solutionOf, type Use } from "./solution.ts";
+import { isBetter, type Solution, solutionOf } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
 import { tightMix } from "./tight-mix.ts";
 import { correctedValues } from "./value-correction.ts";
@@ -95,7 +97,7 @@ export class PlanSearch {
         ? null
         : (layout) => layoutCanBeSheared(problem, layout);
     const cheapest = Math.min(...problem.sheets.map(({ cost }) => cost));
-    this.thrift = problem.rule.reach < Infinity && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
+    this.thrift = (timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
     this.moves = new InsertionMoves(problem, budget, this.random, this.allowed);
@@ -103,7 +105,13 @@ export class PlanSearch {
 
   private offer(uses: readonly Use[]): boolean {
     this.budget.spend(OFFER_WORK);
-    const solution = solutionOf(this.problem, reseat(this.problem, uses), this.thrift > 0);
+    const counted = this.timed ? "seconds" : this.thrift > 0 ? "gauges" : "patterns";
+    const seated = (counts: (pattern: CutPattern) => number) =>
+      solutionOf(this.problem, reseat(this.problem, uses, counts), counted);
+    const solution = seated(({ sheet }) => this.problem.sheets[sheet]!.cost);
+    // The search goes by the sheets; where left-overs are worth something a larger one may be the cheaper in the end.
+    if (solution.missing === 0 && this.problem.sheets.some(({ remnantWorth }) => remnantWorth > 0))
+      this.keepNear(seated((pattern) => netCost(this.problem, pattern)));
     if (solution.missing === 0) this.keepNear(solution);
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
@@ -115,8 +123,9 @@ export class PlanSearch {
   near: Solution[] = [];
 
   private keepNear(solution: Solution): void {
+    if (this.near.some(({ net, effort }) => net === solution.net && effort() === solution.effort())) return;
     this.near.push(solution);
-    this.near.sort((a, b) => a.net - b.net || a.uses.length - b.uses.length);
+    this.near.sort((a, b) => a.net - b.net || a.effort() - b.effort());
     const least = this.near[0]!.net;
     this.near = this.near.filter(({ net }, k) => k < MOST_NEAR && net <= least * (1 + NEAR));
   }
@@ -196,7 +205,8 @@ export class PlanSearch {
     const cell = cellOf(problem, CELLS);
     const mostStacked = problem.stages > 2 ? MOST_STACKED : 1;
     const plain = [1, mostStacked].map(
-      (most) => new StripPatterns(problem, part, cell, this.allowed, { mostStacked: most, sized: false, keepToDemand: true }),
+      (most) =>
+        new StripPatterns(problem, part, cell, this.allowed, { mostStacked: most, sized: false, keepToDemand: true }),
     );
     const weights = new Float64Array(problem.items.length).fill(1);
     let last: Use[] = [];

@@ -3,9 +3,9 @@ import { Budget } from "./budget.ts";
 import { buildProblem, costOf, moneyRate } from "./build-problem.ts";
 import { impossibleReasons } from "./impossible.ts";
 import { areaBound } from "./lower-bound.ts";
+import type { Use } from "./pattern.ts";
 import { PlanSearch } from "./plan-search.ts";
 import type { Problem } from "./problem.ts";
-import type { Use } from "./solution.ts";
 import type { Blank, LeftOut, Limits, Plan, PlanOptions, Stock } from "./types.ts";
 
 /** About a second of work on a small machine (fitted on generated shop bills). */
@@ -23,6 +23,7 @@ export interface SearchedPlan {
   /** Area of the pieces planned, in square grid units. */
   readonly planned: number;
   /** What a list of patterns counts, without time. */
+  readonly costOf: (sheet: number) => number;
   readonly countOf: (uses: readonly Use[]) => number;
   readonly bound: number;
   readonly stopReason: Plan["stopReason"];
@@ -59,7 +60,7 @@ export function searchPlan(
   );
   if (pieceArea > 0) search.run();
   const inOrder = (list: readonly Use[]) => [...list].sort(byDue(asked));
-  const uses = inOrder(search.best?.uses ?? []);
+  const uses = inOrder((search.best?.missing === 0 ? search.near[0] : search.best)?.uses ?? []);
   const short = problem.items.map(({ quantity }) => quantity);
   for (const { pattern, repeats } of uses) {
     for (let k = 0; k < pattern.items.length; k++) short[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
@@ -69,11 +70,9 @@ export function searchPlan(
   });
   const planned = areaOf((i) => problem.items[i]!.quantity - short[i]!);
   const money = moneyRate(priced, options);
+  const costOfSheet = (sheet: number) => (options.least === "sheets" ? 1 : costOf(priced[sheet]!, money));
   const countOf = (list: readonly Use[]) =>
-    list.reduce((sum, { pattern, repeats }) => {
-      const each = options.least === "sheets" ? 1 : costOf(priced[pattern.sheet]!, money);
-      return sum + repeats * each;
-    }, 0);
+    list.reduce((sum, { pattern, repeats }) => sum + repeats * costOfSheet(pattern.sheet), 0);
   const searched = short.some((count) => count > 0) ? areaBound(problem, planned) : search.bound;
   return {
     problem,
@@ -82,6 +81,7 @@ export function searchPlan(
     near: search.best?.missing === 0 ? search.near.map((solution) => inOrder(solution.uses)) : [],
     leftOut,
     planned,
+    costOf: costOfSheet,
     countOf,
     bound: options.least === "sheets" ? searched : boundOf(searched, problem, priced, money),
     stopReason: search.proved || pieceArea === 0 ? "bound" : budget.ended === "time" ? "time" : "units",

@@ -71,7 +71,6 @@ export const SHEAR_COLUMNS = {
   longStacks: { headers: ["Long stacks"], kind: "number", optional: true, rule: whole(0, 100) },
   trim: { headers: ["Edge trim"], kind: "length", optional: true, rule: notNegative },
   leastRemnant: { headers: ["Least remnant"], kind: "length", optional: true, rule: notNegative },
-  remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   stages: { headers: ["Stages"], kind: "number", optional: true, rule: whole(2, 6) },
   plate: PLATE,
 } as const satisfies Columns;
@@ -137,7 +136,7 @@ const asShear = (row: Row<typeof SHEAR_COLUMNS>, name: string, { materials }: Re
     leastDrop: mm(row.leastDrop ?? 0),
     leastHold: mm(row.leastHold ?? 0),
     leastRemnant: mm(row.leastRemnant ?? 0),
-    remnantWorth: row.remnantWorth ?? 0,
+    remnantWorth: 0, // every row of Stock has its own
     stages: row.stages ?? STAGES,
     ...given({
       frontReach: optionalLength(row.frontReach),
