@@ -49,7 +49,7 @@ export class BillPlan {
   /** Sheets by material, thickness and machine, of quoted lines alone. */
   get groups(): readonly CutGroup[] {
     if (!hasTable(this.shop, "stock")) return [];
-    return this.#once("groups", () => planCutting(this.#settled.cut, this.shop.rates));
+    return this.#once("groups", () => planCutting(this.#settled.cut, this.shop));
   }
   get route(): RoutePlan {
     return this.#settled.route;
@@ -211,7 +211,7 @@ export class BillPlan {
         const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
         const cut = routed.map((plan, i): CutLine => ({ plan, cutter: route.cutters[i]! }));
         const counted = cut.filter(({ plan }) => plan.sheets?.some(({ count }) => count !== undefined));
-        const left = planCutting(counted, this.shop.rates).flatMap((group) => [...group.short]);
+        const left = planCutting(counted, this.shop).flatMap((group) => [...group.short]);
         for (const [plan, { count, reason }] of left) short.set(plan, shortFinding(plan, count, reason));
         if (left.length > 0) continue;
         const cutterOf = new Map(cut.map(({ plan, cutter }) => [plan, cutter]));

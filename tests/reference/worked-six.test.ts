@@ -19,9 +19,9 @@ describe("six lines in ordinary formulas", () => {
   });
   it("prices each to the cent; tax on all of it", () => {
     expect(SIX_LINES.map((_, i) => at(cellOfRow("unitPrice", i)))).toEqual([
-      104.76, 28.57, 105.71, 167.46, 64.71, 17.8, 16.55,
+      105.98, 28.82, 108.04, 170.47, 72.76, 94.18, 43.16,
     ]);
-    expect(Object.values(TOTAL_CELLS).map((cell) => at(cell).toFixed(2))).toEqual(["2762.33", "174.74", "3087.07"]);
+    expect(Object.values(TOTAL_CELLS).map((cell) => at(cell).toFixed(2))).toEqual(["2928.20", "184.69", "3262.89"]);
   });
   it("a small stainless foot is believed: 20 to 45 each, though a sheet of 800 is pulled for eight", () => {
     const foot = at(cellOfRow("unitPrice", 1));

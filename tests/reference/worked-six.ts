@@ -13,7 +13,7 @@ import type { CellValue } from "../../src/units/cell.ts";
 /** The shop's figures, as they stand in its tables. */
 export const SHOP_FIGURES = {
   allowance: 1.2,
-  scrap: 0.03,
+  scrap: 0.05,
   firstPieces: 1,
   lineSetUp: 4.5, // min
   setUpPerBend: 3, // min, every bend after the first
@@ -80,10 +80,10 @@ const each = (...values: readonly (number | string)[]): string[] => values.map(S
 // biome-ignore format: a table
 export const WORKED_ROWS: readonly WorkedRow[] = [
   row("thickness", each("3/16", "1/4", "5.625/41.82", 0.157, "1/4", "5/41.82", "5/41.82"), "in", "plate by the inch; 10 and 11 gauge by the Manufacturers' Standard Gauge (read)"),
-  row("flanges", each(5, 6, 7, 40, 10, 4, 4), "in", "2; 3 / 2; 4 / 1.5; 4; 1.5 / 40 / 10 / 2; 2, outside"),
+  row("flanges", each(5, 6, 7, 40, 12, 4, 4), "in", "2; 3 / 2; 4 / 1.5; 4; 1.5 / 40 / 12 / 2; 2, outside"),
   row("bends", each(1, 1, 2, 0, 0, 1, 1), "count", "square ones"),
-  row("width", each(120, 4, 120, 46, 48, 48, 48), "in", "bend length"),
-  row("ordered", each(6, 8, 5, 2, 9, 10, 17), "count"),
+  row("width", each(120, 4, 120, 46, 48, 120, 120), "in", "bend length"),
+  row("ordered", each(6, 8, 5, 2, 9, 1, 10), "count"),
   row("opening", each(1.5, 2, 1, 0, 0, 1, 1), "in", "8 thicknesses, next die"),
   row("radius", each("(5/32+0.16)/2*[opening]", "(0.2+0.22)/2*[opening]", "(5/32+0.16)/2*[opening]", 0, 0, "(5/32+0.16)/2*[opening]", "(5/32+0.16)/2*[opening]"), "in", "share of the opening, shop rule of thumb (memory); over the punch nose of 1/16"),
   row("deduction", "2*TAN(RADIANS(45))*([radius]+[thickness])-RADIANS(90)*([radius]+0.42*[thickness])", "in", "two setbacks less the allowance, K 0.42: FAA-H-8083-31 (read), Groover 5e eq. 19.6 (read)"),
@@ -105,8 +105,8 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
     "120*(48-[blanks]*[length])", // strips along the sheet
     "48*(96-2*40-3*{web})", // two side by side, a web round each
     "48*(120-[blanks]*[length])", // across the sheet, of its full width
-    "48*(120-(G[blanks]+H[blanks])*[length])", // both deliveries, across the sheet
-    "48*(120-(G[blanks]+H[blanks])*[length])",
+    0, // both deliveries, along the sheet: 2.7 in are left, which is scrap
+    0,
   ), "in2", "the rectangle that goes back to the rack"),
   row("leftShare", "[left]/([sheetLength]*48)"),
   row("credit", "[sheetPrice]*[leftShare]*[worth]^(1-[leftShare])", "money", "the nearer to a whole sheet, the nearer to its full price"),
@@ -122,7 +122,7 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
   row("cutSetUp", each(...SIX_LINES.map((name) => `ROUNDUP(ROUND({allowance}*60*${name === "Panel" ? "{jetSetUp}" : "{shearSetUp}"},6),0)`)), "s"),
   row("cutRate", each(...SIX_LINES.map((name) => (name === "Panel" ? "{jetRate}" : "{shearRate}"))), "an hour"),
   // Bench
-  row("deburrRun", each(0, 0, 0, 0, "ROUNDUP(ROUND([blanks]*{allowance}*60*{deburrPerFoot}*2*(10+48)/12,6),0)", 0, 0), "s", "the plate alone, all round"),
+  row("deburrRun", each(0, 0, 0, 0, "ROUNDUP(ROUND([blanks]*{allowance}*60*{deburrPerFoot}*2*(12+48)/12,6),0)", 0, 0), "s", "the plate alone, all round"),
   // Brake
   row("travel", "[opening]/2*TAN(RADIANS(45))", "in"),
   row("ram", "60*({openStroke}/{approach}+[travel]/{bend}+({openStroke}+[travel])/{back})", "s", "distance over speed"),
@@ -132,7 +132,7 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
   row("setRun", each("ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", 0, 0, "ROUNDUP(ROUND([blanks]*[bendEach],6),0)", "ROUNDUP(ROUND([blanks]*[bendEach],6),0)"), "s"),
   row("ofSet", each(1, 1, "[setRun]/(D[setRun]+G[setRun]+H[setRun])", 0, 0, "[setRun]/(D[setRun]+G[setRun]+H[setRun])", "[setRun]/(D[setRun]+G[setRun]+H[setRun])"), "", "the 1 in die serves channel and clip"),
   row("bendSetUp", "IF([bends]=0,0,ROUNDUP(ROUND(60*{allowance}*({lineSetUp}+{setUpPerBend}*([bends]-1)+{setUpPerFoot}*[width]/12+{toolChange}*[ofSet]),6),0))", "s"),
-  row("bendRate", each("{brakeRate}+{secondPerson}", "{brakeRate}", "{brakeRate}+{secondPerson}", "{brakeRate}", "{brakeRate}", "{brakeRate}", "{brakeRate}"), "an hour", "a bend over 6 ft takes two"),
+  row("bendRate", each("{brakeRate}+{secondPerson}", "{brakeRate}", "{brakeRate}+{secondPerson}", "{brakeRate}", "{brakeRate}", "{brakeRate}+{secondPerson}", "{brakeRate}+{secondPerson}"), "an hour", "a bend over 6 ft takes two"),
   // Money
   row("labor", "([cutRun]*[cutRate]+[deburrRun]*{deburrRate}+[bendRun]*[bendRate])/3600*[share]", "money"),
   row("setUp", "([cutSetUp]*[cutRate]+[bendSetUp]*[bendRate])/3600", "money"),

@@ -37,6 +37,10 @@ export const RATE_NAMES = {
   deductionSpread: "Deduction spread",
   angleSpread: "Angle spread",
   cutEffort: "Cut effort",
+  gaugeSetting: "Gauge setting",
+  shearStroke: "Shear stroke",
+  shearTurn: "Shear turn",
+  scribeLine: "Scribe line",
   jetWeb: "Waterjet web",
   allowance: "Allowance",
   setUpPerBend: "Set-up per further bend",
@@ -60,14 +64,35 @@ export const RATE_NAMES = {
 } as const;
 export type RateKey = keyof typeof RATE_NAMES;
 
+/** The rows whose value is a word, as they are called in the table. */
+export const RATE_WORDS = { liftCoupling: "Lift coupling", cutFor: "Cut plan" } as const;
+
+/** What the cut plan keeps low: sheets and minutes in money, the number of sheets, or the minutes at the shear. */
+export const CUT_FOR = ["money", "fewest sheets", "least time"] as const;
+export type CutFor = (typeof CUT_FOR)[number];
+
+/** Rows whose value is a word. */
+export interface RateWords {
+  readonly liftCoupling?: Coupling;
+  readonly cutFor?: CutFor;
+}
+
 /** Nothing here has a default; what a question needs and does not find is asked for by its name. */
 export class Rates {
   constructor(
     private readonly parameter: string,
     /** By the name of the row. */
     private readonly values: ReadonlyMap<string, number>,
-    readonly liftCoupling: Coupling | undefined,
+    private readonly words: RateWords = {},
   ) {}
+
+  get liftCoupling(): Coupling | undefined {
+    return this.words.liftCoupling;
+  }
+
+  get cutFor(): CutFor {
+    return this.words.cutFor ?? "money";
+  }
 
   find(key: RateKey): number | undefined {
     return this.values.get(RATE_NAMES[key]);
@@ -81,8 +106,11 @@ export class Rates {
 
   /** All rows, sorted by name. */
   entries(): readonly (readonly [string, number | string])[] {
-    const coupling = this.liftCoupling === undefined ? [] : [["Lift coupling", this.liftCoupling] as const];
-    return [...[...this.values].sort(([a], [b]) => (a < b ? -1 : 1)), ...coupling];
+    const words = Object.keys(this.words).sort() as (keyof RateWords)[];
+    return [
+      ...[...this.values].sort(([a], [b]) => (a < b ? -1 : 1)),
+      ...words.map((word) => [RATE_WORDS[word], this.words[word] as string] as const),
+    ];
   }
 
   seconds(key: RateKey): Seconds {
@@ -90,7 +118,7 @@ export class Rates {
   }
 }
 
-export const NO_RATES = new Rates("rates", new Map(), undefined);
+export const NO_RATES = new Rates("rates", new Map());
 
 /** The shop's handling: times as stated; one person lifts what the lifting equation and the shop's own limit allow. */
 export function handlingRules(rates: Rates): HandlingRules {

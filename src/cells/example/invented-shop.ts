@@ -74,10 +74,16 @@ export const SHEARS: ShopTable = {
     "Strokes per minute",
     "Cuts per blank",
     "Least remnant (in)",
+    "Gauge reach (in)",
+    "Nearest gauge (in)",
+    "Front stop reach (in)",
+    "Cut to mark",
+    "Stacks",
+    "Long stacks",
   ],
   rows: [
-    ["Shear 1", 0.3125, "A36", 98, 1.5, 0.012, 18, 2.5, 10],
-    ["Shear 2", 0.1345, "A1011 CS", 122, 1, 0.004, 24, 2.5, 10],
+    ["Shear 1", 0.3125, "A36", 98, 1.5, 0.012, 18, 2.5, 10, 42, 0.5, 60, "yes", 4, 2],
+    ["Shear 2", 0.1345, "A1011 CS", 122, 1, 0.004, 24, 2.5, 10, 36, 0.375, 96, "yes", 4, 2],
   ],
 };
 
@@ -196,7 +202,12 @@ export const RATES: ShopTable = {
     ["Waterjet edge", 0.01, "in"],
     ["Deduction spread", 0.012, "in"],
     ["Angle spread", 0.75, "deg"],
+    ["Cut plan", "money", null],
     ["Cut effort", 1, null],
+    ["Gauge setting", 15, "s"],
+    ["Shear stroke", 7, "s"],
+    ["Shear turn", 5, "s"],
+    ["Scribe line", 40, "s"],
     ["Waterjet web", 0.25, "in"],
   ],
 };

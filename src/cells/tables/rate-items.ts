@@ -50,6 +50,10 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   deductionSpread: item("length"),
   angleSpread: item("angle", { from: 0, to: 45 }),
   cutEffort: item("number", { from: 0, above: true, to: 100 }),
+  gaugeSetting: item("seconds"),
+  shearStroke: item("seconds"),
+  shearTurn: item("seconds"),
+  scribeLine: item("seconds"),
   jetWeb: item("length"),
   allowance: item("number", { from: 1, to: 5 }),
   setUpPerBend: item("seconds"),
@@ -77,4 +81,3 @@ export const RATE_ITEMS: readonly RateItem[] = (Object.keys(ITEMS) as RateKey[])
   name: RATE_NAMES[key],
   ...ITEMS[key],
 }));
-export const COUPLING = "Lift coupling";

@@ -2,8 +2,8 @@
  * The shop's own figures that belong to no machine: one row each, by name, value and unit. Nothing here has a default in
  * the code; what a question needs and does not find is asked for by its name.
  */
-import { Rates } from "../../bill/nouns/rates.ts";
-import { COUPLINGS, type Coupling } from "../../data/niosh.ts";
+import { CUT_FOR, RATE_WORDS, Rates, type RateWords } from "../../bill/nouns/rates.ts";
+import { COUPLINGS } from "../../data/niosh.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { wrong } from "../../units/refusal.ts";
@@ -16,7 +16,7 @@ import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
 import type { TableParameter } from "../record/record.ts";
-import { COUPLING, RATE_ITEMS, type RateItem, type RateKind } from "./rate-items.ts";
+import { RATE_ITEMS, type RateItem, type RateKind } from "./rate-items.ts";
 
 export const RATE_COLUMNS = {
   name: { headers: ["Rate", "Item", "Name"], kind: "text" },
@@ -25,19 +25,22 @@ export const RATE_COLUMNS = {
 } as const satisfies Columns;
 
 const fold = (text: string): string => text.toLowerCase().replace(/[\s\-_]+/g, "");
+const isRow = (name: string, word: keyof RateWords): boolean => fold(name) === fold(RATE_WORDS[word]);
 const byName = new Map(RATE_ITEMS.map((known) => [fold(known.name), known]));
 
 function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
   const values = new Map<string, number>();
-  let coupling: Coupling | undefined;
+  let words: RateWords = {};
   for (const row of isEmptyRange(given) ? [] : readTable(given, RATE_COLUMNS, name, system)) {
     if (isBlank(row.value)) continue;
     const label = `${name} row ${row.row} "${row.name}"`;
-    if (fold(row.name) === fold(COUPLING)) coupling = readChoice(row.value as CellValue, label, COUPLINGS);
+    const value = row.value as CellValue;
+    if (isRow(row.name, "liftCoupling")) words = { ...words, liftCoupling: readChoice(value, label, COUPLINGS) };
+    if (isRow(row.name, "cutFor")) words = { ...words, cutFor: readChoice(value, label, CUT_FOR) };
     const known = byName.get(fold(row.name));
-    if (known) values.set(known.name, readRate(row.value as CellValue, row.unit, known, label, system));
+    if (known) values.set(known.name, readRate(value, row.unit, known, label, system));
   }
-  return new Rates(name, values, coupling);
+  return new Rates(name, values, words);
 }
 
 function readRate(
@@ -89,7 +92,7 @@ function sizeOf(kind: RateKind, unit: string | undefined, value: number, label: 
   }
 }
 
-const NAMES = [...RATE_ITEMS.map(({ name }) => name), COUPLING].join(", ");
+const NAMES = [...RATE_ITEMS.map(({ name }) => name), ...Object.values(RATE_WORDS)].join(", ");
 
 export const rates = (): TableParameter<Rates> => ({
   shape: "table",

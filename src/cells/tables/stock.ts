@@ -1,4 +1,4 @@
-/** Sheets that can be bought or lie in the rack. The rolling direction runs the long way. */
+/** Sheets that can be bought or lie in the rack. */
 
 import type { StockSheet } from "../../bill/nouns/stock.ts";
 import { density } from "../../calc/material/strength.ts";
@@ -26,6 +26,8 @@ const STOCK_COLUMNS = {
   leadDays: { headers: ["Lead days"], kind: "number", optional: true, rule: whole(0, 1000) },
   remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   remnant: { headers: ["Remnant"], kind: "text", optional: true, rule: oneOf("yes", "no") },
+  grain: { headers: ["Grain"], kind: "text", optional: true, rule: oneOf("length", "width") },
+  edges: { headers: ["Edges sheared"], kind: "text", optional: true, rule: oneOf("yes", "no") },
 } as const satisfies Columns;
 
 function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadContext): StockSheet {
@@ -49,8 +51,14 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     leadDays: row.leadDays,
     remnantWorth: row.remnantWorth ?? 0,
     isRemnant: row.remnant?.toLowerCase() === "yes",
+    grain: grainOf(row),
+    edgesSheared: row.edges?.toLowerCase() === "yes",
   };
 }
+
+/** A sheet was rolled along its long side; an offcut says along which of its two. */
+const grainOf = ({ grain, length, width }: Row<typeof STOCK_COLUMNS>): StockSheet["grain"] =>
+  grain === undefined || length === width || (grain.toLowerCase() === "length") === length > width ? "long" : "short";
 
 /** A thickness cell that has been read: millimetres already, or a gauge that the material makes a thickness. */
 export function thicknessOf(

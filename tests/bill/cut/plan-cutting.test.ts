@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { CutGroup } from "../../../src/bill/cut/plan-cutting.ts";
-import { patternOf } from "../../../src/bill/cut/plan-cutting.ts";
+import { patternIdOf } from "../../../src/bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../../src/bill/plan.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 import { type Line, rates, SHOP, withCell } from "../../cells/example/tables.ts";
@@ -133,5 +133,5 @@ describe("remnants and names", () => {
     ["3", "3"],
     ["3d1", "3"],
     ["12d1.2", "12"],
-  ])("piece %s is of pattern %s", (piece, pattern) => expect(patternOf(piece)).toBe(pattern));
+  ])("piece %s is of pattern %s", (piece, pattern) => expect(patternIdOf(piece)).toBe(pattern));
 });

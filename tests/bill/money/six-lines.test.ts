@@ -114,16 +114,16 @@ const PARTS = bill(
     Grain: "across",
   },
   {
-    ...{ Part: "Plate", Material: "A36", Thickness: "1/4", Quantity: 9, Width: 48, Flanges: "10", Route: "shear" },
+    ...{ Part: "Plate", Material: "A36", Thickness: "1/4", Quantity: 9, Width: 48, Flanges: "12", Route: "shear" },
     Operations: "Deburr",
   },
   ...(
     [
-      ["Clip, first", 10, null],
-      ["Clip, second", 17, "second"],
+      ["Clip, first", 1, null],
+      ["Clip, second", 10, "second"],
     ] as const
   ).map(([Part, Quantity, Area]) => ({
-    ...{ ...BENT, Part, Material: "A1011 CS", Thickness: "11 ga", Quantity, Width: 48, Flanges: "2; 2" },
+    ...{ ...BENT, Part, Material: "A1011 CS", Thickness: "11 ga", Quantity, Width: 120, Flanges: "2; 2" },
     ...{ "Bend angles": 90, Die: "V 1", Area },
   })),
 );

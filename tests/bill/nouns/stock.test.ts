@@ -15,6 +15,8 @@ const sheet = (name: string, thickness: number, changed: Partial<StockSheet> = {
   count: undefined,
   leadDays: undefined,
   isRemnant: false,
+  grain: "long",
+  edgesSheared: false,
   remnantWorth: 0,
   ...changed,
 });
