@@ -90,12 +90,17 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "cutting: no shear": () => "There is no shear in the tables.",
   "cutting: no station": ({ words }) => `A shear makes no ${words}, and no station of the table does.`,
   "cutting: not on waterjet": ({ words }) => `Pinned to the waterjet, which cannot cut it: ${words}.`,
+  "cutting: not sheared": ({ words }) => `${words} is cut on a waterjet, not on a shear.`,
+  "cutting: waterjet only": ({ name, words }) => `${name} is cut on a waterjet only, and ${words}.`,
+  "cutting: thin on waterjet": ({ figure }) =>
+    `The waterjet's formula is too fast in sheet of ${figure}: time a cut of your own.`,
   "cutting: no machine": ({ name, words }) => `No machine cuts it: too much for ${name}, and ${words}.`,
   "cutting: waterjet: over rating": ({ figure, limit, name, words }) =>
     `${name} takes ${limit} of ${words}, this is ${figure}: waterjet.`,
   "cutting: waterjet: too long": ({ figure, limit, name }) => `The cut is ${figure}, ${name} cuts ${limit}: waterjet.`,
   "cutting: waterjet: no layout": ({ words, name }) => `Not on ${name}: ${words}; waterjet.`,
   "cutting: waterjet: no shear": () => "No shear in the tables: waterjet.",
+  "cutting: waterjet: not sheared": ({ words }) => `${words} is not sheared: waterjet.`,
   "cutting: waterjet: no station": ({ words }) => `No station makes ${words} after the shear: waterjet.`,
   "narrow strip: twists": ({ figure, limit }) => `A strip of ${figure} twists and bows; it lies flat from ${limit} on.`,
   "narrow strip: waterjet: twists": ({ figure }) => `A sheared strip of ${figure} twists too much: waterjet.`,

@@ -96,7 +96,7 @@ describe("goods that are cut only", () => {
       ["BEND.TONNAGE", name, 0.25, 12, 2, null, null, "in", "2026.2"],
     ] as const)
       expect(ask(...(call as unknown as [string, ...Cell[]])), call[0]).toMatch(
-        /^material must be one that is bent on a brake; got .+; it is cut only/,
+        /^material must be a metal that is bent or sheared; got .+; it is cut only/,
       );
     expect(ask("JET.FEED", name, 0.25, 3, 50, 0.014, 0.75, 0.04, "in", "2026.2")).toMatch(/time a cut of your own/);
   });

@@ -1,11 +1,11 @@
 /** What cutting takes, on the shear or on the waterjet, and what a bench must add to it. */
-import { jetFeed } from "../../calc/jet/feed.ts";
+import { cuttingFeed } from "../../calc/jet/cutting-feed.ts";
 import { type Handling, handlePiece } from "../../calc/time/handling.ts";
 import { jetTime } from "../../calc/time/jet-time.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { type ShearPace, shearTime } from "../../calc/time/shear-time.ts";
 import { stationTime } from "../../calc/time/station-time.ts";
-import { type MillimetresPerMinute, mm } from "../../units/quantity.ts";
+import { mm } from "../../units/quantity.ts";
 import type { Working } from "../../units/working.ts";
 import { inside } from "../lines/blank.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -26,13 +26,12 @@ export const handlingOf = ({ blank }: LinePlan, { rates }: WorkShop, work?: Work
 
 /** Throws the Refusal of a figure that the tables lack. */
 export function cuttingWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?: Working): StationWork {
-  const handling = handlingOf(plan, shop, work);
+  const { people, how } = handlingOf(plan, shop, work);
   const each =
     cutter === "shear"
       ? sheared(plan, plan.cutting.shear!, shop, work)
       : onJet(plan, plan.cutting.waterjet!, shop, work);
   const station = stationNamed(cutter === "shear" ? "Shear" : "Waterjet", shop.stations);
-  const { people, how } = handling;
   const pace = paceOf(station.name, shop, work);
   return stationWork({ station, setUp: station.setUp, each, pace, pieces: plan.blanks, people, note: how });
 }
@@ -43,7 +42,7 @@ function sheared(plan: LinePlan, shear: Shear, shop: WorkShop, work?: Working): 
   const perCut = rates.find("shearHandling");
   const handling =
     perCut === undefined
-      ? handlingOf(plan, shop, work).time
+      ? handlingOf(plan, shop).time
       : seconds(perCut + (rates.find("shearHandlingPerLength") ?? 0) * plan.blank.longest);
   return shearTime(complete<ShearPace>(shear.pace, PACE, "shears", shear.name), handling, loading(plan, rates), work);
 }
@@ -61,10 +60,9 @@ function loading({ blank, sheets }: LinePlan, rates: Shop["rates"]): Seconds {
  */
 function onJet(plan: LinePlan, jet: Waterjet, shop: WorkShop, work?: Working): Seconds {
   const { line, blank } = plan;
-  const machinability = line.material.machinability!.value;
-  const feed = jetFeed({ ...jet.cut, machinability, thickness: line.thickness }, work) * (jet.speedFactor ?? 1);
+  const feed = cuttingFeed(line.material, { ...jet.cut, thickness: line.thickness }, jet.speedFactor, work);
   const path = mm(blank.outsideOutline + inside(line));
-  const cut = jetTime(path, blank.pierces, feed as MillimetresPerMinute, jet.highestFeed, jet.pierceTime, work);
+  const cut = jetTime(path, blank.pierces, feed, jet.highestFeed, jet.pierceTime, work);
   return seconds(cut + handlingOf(plan, shop).time + loading(plan, shop.rates));
 }
 

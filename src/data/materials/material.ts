@@ -48,6 +48,10 @@ export interface Material {
   readonly knifeGap?: Fact;
   /** Machinability number of the abrasive-waterjet formula. */
   readonly machinability?: Fact;
+  /** A waterjet cut the shop has timed in it: the feed, and the thickness and quality it was cut at. */
+  readonly timedFeed?: Fact;
+  readonly timedThickness?: Fact;
+  readonly timedQuality?: Fact;
   /** Air-bent inside radius as a share of the die opening, low and high. */
   readonly airRadiusLow?: Fact;
   readonly airRadiusHigh?: Fact;
