@@ -2,6 +2,7 @@
  * The shop of the sample: machines, tools, sheets, people's pay and hours that exist nowhere, in sizes chosen so that
  * the bill meets every limit. Real figures come from the plates, papers and clocks of the shop's own.
  */
+import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import type { CellValue } from "../../units/cell.ts";
 
 /** One Excel Table: its header row and its rows. */
@@ -244,6 +245,37 @@ export const CALENDAR: ShopTable = {
   ],
 };
 
+/** One row adds a material. The edition holds the built-in ones as they are when a later release has others. */
+export const MATERIALS: ShopTable = {
+  name: "Materials",
+  title: "Materials of our own (over the edition named in the first row; figures from the mill's paper)",
+  headers: [
+    "Name",
+    "Materials edition",
+    "Gauge series",
+    "Density (lb/in3)",
+    "Yield minimum (ksi)",
+    "Tensile minimum (ksi)",
+    "Tensile typical (ksi)",
+    "Tensile high (ksi)",
+    "Shear strength (ksi)",
+    "Air radius low",
+    "Air radius high",
+    "Least radius",
+    "Machinability",
+    "Timed feed (in/min)",
+    "Timed thickness (in)",
+    "Source",
+  ],
+  rows: [
+    [null, CURRENT_EDITION.name, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    [
+      ...["3003-H14", null, "aluminum", 0.0986, 17, 20, 22, 26, 14, 0.12, 0.15, 0, 213],
+      ...[null, null, "handbook figures, from memory: type the paper's own"],
+    ],
+  ],
+};
+
 export const SHOP_TABLES: readonly ShopTable[] = [
   BRAKES,
   DIES,
@@ -254,4 +286,5 @@ export const SHOP_TABLES: readonly ShopTable[] = [
   RATES,
   CALENDAR,
   STOCK,
+  MATERIALS,
 ];
