@@ -256,3 +256,6 @@ export function vendorSays({ name, vendorDays, coat }: Station, holes: number, s
   const closes = coat !== undefined && holes > 0 ? `, holes close by ${figureSays(2 * coat, "length", system)}` : "";
   return `${name} outside${days}${closes}`;
 }
+
+/** Of a line that pays what is left of its sheet. */
+export const REST_SAYS = "pays what is left of its sheet too: Stock gives no Remnant worth";

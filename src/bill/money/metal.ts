@@ -20,6 +20,14 @@ export function metalShares(groups: readonly CutGroup[], wholeSheets: boolean): 
   return shares;
 }
 
+/** Lines of which what is left is worth keeping and counts for nothing, because Stock does not say what it is worth. */
+export const payingForTheRest = (groups: readonly CutGroup[]): ReadonlySet<LinePlan> =>
+  new Set(
+    groups.flatMap(({ uses, lines }) =>
+      uses.some(({ sheet, remnants }) => remnants.length > 0 && sheet.remnantWorth === 0) ? lines : [],
+    ),
+  );
+
 const creditOf = ({ sheet, remnants }: SheetUse): number =>
   remnants.reduce(
     (sum, { length, width }) =>

@@ -13,7 +13,7 @@ import type { Shop } from "../nouns/shop.ts";
 import type { OutsideWork, StationWork } from "../time/station-work.ts";
 import { extrasOf } from "./extras.ts";
 import { outsideShares } from "./finish-lots.ts";
-import { metalShares } from "./metal.ts";
+import { metalShares, payingForTheRest } from "./metal.ts";
 
 export interface WorkedLine {
   readonly plan: LinePlan;
@@ -25,6 +25,8 @@ export interface MoneyPlan {
   /** A Refusal where a line's own figures are missing; the others have theirs. */
   readonly lines: ReadonlyMap<LinePlan, LinePrice | Refusal>;
   readonly charges: Charges;
+  /** Lines that pay what is left of their sheet, though the shop charges shares. */
+  readonly payForTheRest: ReadonlySet<LinePlan>;
 }
 
 /** Throws the Refusal of a rate that every line needs. */
@@ -40,7 +42,8 @@ export function planMoney(
     profit: { share: rates.get(job.profit === "margin" ? "margin" : "markup"), basis: job.profit },
     minimum: money(rates.find("lineMinimum") ?? 0),
   };
-  const metal = metalShares(groups, rates.find("wholeSheets") === 1);
+  const wholeSheets = rates.find("wholeSheets") === 1;
+  const metal = metalShares(groups, wholeSheets);
   const outside = outsideShares(lines, job);
   const onMetal = 1 + (rates.find("materialMarkUp") ?? 0);
   const onOutside = 1 + (rates.find("outsideMarkUp") ?? 0);
@@ -86,7 +89,8 @@ export function planMoney(
     truck: money(rates.find("truck") ?? 0),
     tax: rates.find("tax") ?? 0,
   };
-  return { lines: priced, charges: charges(prices, order, work) };
+  const payForTheRest = wholeSheets ? new Set<LinePlan>() : payingForTheRest(groups);
+  return { lines: priced, charges: charges(prices, order, work), payForTheRest };
 }
 
 /** A second person's rate is asked for only where one is needed. */

@@ -33,7 +33,7 @@ export interface OwnFactor {
 export const LEAST_JOBS = 3;
 /** Before anything is recorded: shops differ from the estimate by about a fifth, one job from the next by a third (chosen). */
 const PRIOR: Measured = { value: 0, deviation: 0.2 };
-const JOB_DEVIATION = 0.35;
+const JOB_DEVIATION = 0.35; // chosen, see above
 
 type Job = Measured & { readonly place: number; readonly work: FinishedWork };
 
