@@ -6,7 +6,7 @@
 import { describe, expect, it } from "vitest";
 import type { BillPlan } from "../../../src/bill/plan.ts";
 import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
-import { type Line, SHOP, withCell } from "../../cells/example/tables.ts";
+import { type Line, rates, SHOP, withCell } from "../../cells/example/tables.ts";
 import { planned, quotedOf, shopOf } from "../shop.ts";
 
 const lineOf = (part: string): Line => {
@@ -58,4 +58,76 @@ describe("minutes within a quarter of what a shop believes", () => {
     expect(change).toBeGreaterThanOrEqual(20);
     expect(change).toBeLessThanOrEqual(30);
   });
+});
+
+/** Seconds of a hit by the length of its bend: under 2 ft, 2 to 4, 4 to 8, 10 ft. Without the allowance, as a watch has it. */
+describe("seconds of a hit", () => {
+  const sheets = withCell(SHOP.stock, "Sheet 10 ga long", "Sheets", null);
+  const long = shopOf({ brakes: withCell(SHOP.brakes, "Brake 1", "Between housings", 126), stock: sheets });
+  const seconds = (Width: number, Flanges: string) => {
+    const line = { Part: "A", Material: "A1011 CS", Thickness: "10 ga", Quantity: 10, Width, Flanges };
+    const made = planned([{ ...line, "Bend angles": 90, Die: "V 1", Punch: "Plain", Brake: "Brake 1" }], long);
+    const brake = made.workOf(quotedOf(made, "A")).works.find(({ station }) => station.name === "Brake")!;
+    return brake.each / 1.2;
+  };
+  it.each([
+    [12, 10, 8],
+    [36, 18, 12],
+    [72, 28, 20],
+    [120, 50, 35],
+  ])("%d in: first %d, next %d", (width, first, next) => {
+    const one = seconds(width, "2; 3");
+    near(one, first);
+    near(seconds(width, "1.5; 2; 1.5") - one, next);
+  });
+});
+
+describe("seconds of a cut at the shear, the allowance counted", () => {
+  const each = (Width: number) => {
+    const flat = {
+      Part: "A",
+      Material: "A1011 CS",
+      Thickness: "10 ga",
+      Quantity: 10,
+      Width,
+      Flanges: "6",
+      Shear: "Shear 2",
+    };
+    const made = planned([{ ...flat, Route: "shear" }], shopOf({ rates: rates({ "Sheet loading": 0 }) }));
+    return made.workOf(quotedOf(made, "A")).works[0]!.each / 2.5;
+  };
+  it.each([
+    [6, 7],
+    [48, 12],
+    [120, 35],
+  ])("%d in: %d", (width, typical) => {
+    near(each(width), typical);
+  });
+});
+
+/**
+ * T = 2 (1 + Nb) + 0.05 (2 + Nb) (L + W) s, L and W in cm: the press brake cycle of Boothroyd, Dewhurst & Knight, Product
+ * Design for Manufacture and Assembly, ch. 9, after Ostwald (memory, unverified; every hit positioned, no walking). A job
+ * shop is slower on small parts, so that half to double of it is what can be asked.
+ */
+describe("the textbook's cycle", () => {
+  it.each([
+    ["DF-01", 4.65, 24, 1],
+    ["DF-04", 6.5, 46, 2],
+    ["WW-04", 8.06, 4, 2],
+    ["LC-05", 10.99, 12, 4],
+  ] as const)("%s", (part, length, width, bends) => {
+    const cycle = 2 * (1 + bends) + 0.05 * (2 + bends) * (length + width) * 2.54;
+    const found = workOf(part, "Brake").each / 1.2;
+    expect(found).toBeGreaterThan(cycle / 2);
+    expect(found).toBeLessThan(cycle * 2);
+  });
+});
+
+it("deburring takes 0.15 to 0.2 minutes a foot", () => {
+  const made = planned([{ ...lineOf("DF-01"), Operations: "Deburr" }]);
+  const { each } = made.workOf(quotedOf(made, "DF-01")).works.find(({ station }) => station.name === "Deburr")!;
+  const feet = (2 * (4.647 + 24)) / 12;
+  expect(each / 60 / 1.2 / feet).toBeGreaterThanOrEqual(0.15);
+  expect(each / 60 / 1.2 / feet).toBeLessThanOrEqual(0.2);
 });
