@@ -257,5 +257,5 @@ export function vendorSays({ name, vendorDays, coat }: Station, holes: number, s
   return `${name} outside${days}${closes}`;
 }
 
-/** Of a line that pays what is left of its sheet. */
-export const REST_SAYS = "pays what is left of its sheet too: Stock gives no Remnant worth";
+/** Of a line that is credited with what is left of its sheet. */
+export const COMMON_WORTH_SAYS = "remnants at half their worth, common practice: Stock gives no Remnant worth";

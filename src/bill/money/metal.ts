@@ -20,11 +20,11 @@ export function metalShares(groups: readonly CutGroup[], wholeSheets: boolean): 
   return shares;
 }
 
-/** Lines of which what is left is worth keeping and counts for nothing, because Stock does not say what it is worth. */
-export const payingForTheRest = (groups: readonly CutGroup[]): ReadonlySet<LinePlan> =>
+/** Lines that are credited with what is left at common practice's worth, because Stock does not say another. */
+export const atCommonWorth = (groups: readonly CutGroup[]): ReadonlySet<LinePlan> =>
   new Set(
     groups.flatMap(({ uses, lines }) =>
-      uses.some(({ sheet, remnants }) => remnants.length > 0 && sheet.remnantWorth === 0) ? lines : [],
+      uses.some(({ sheet, remnants }) => remnants.length > 0 && !sheet.saysRemnantWorth) ? lines : [],
     ),
   );
 

@@ -13,7 +13,7 @@ import type { Shop } from "../nouns/shop.ts";
 import type { OutsideWork, StationWork } from "../time/station-work.ts";
 import { extrasOf } from "./extras.ts";
 import { outsideShares } from "./finish-lots.ts";
-import { metalShares, payingForTheRest } from "./metal.ts";
+import { atCommonWorth, metalShares } from "./metal.ts";
 
 export interface WorkedLine {
   readonly plan: LinePlan;
@@ -25,8 +25,8 @@ export interface MoneyPlan {
   /** A Refusal where a line's own figures are missing; the others have theirs. */
   readonly lines: ReadonlyMap<LinePlan, LinePrice | Refusal>;
   readonly charges: Charges;
-  /** Lines that pay what is left of their sheet, though the shop charges shares. */
-  readonly payForTheRest: ReadonlySet<LinePlan>;
+  /** Lines whose remnants count what is common practice: Stock does not say. */
+  readonly commonWorth: ReadonlySet<LinePlan>;
 }
 
 /** Throws the Refusal of a rate that every line needs. */
@@ -89,8 +89,8 @@ export function planMoney(
     truck: money(rates.find("truck") ?? 0),
     tax: rates.find("tax") ?? 0,
   };
-  const payForTheRest = wholeSheets ? new Set<LinePlan>() : payingForTheRest(groups);
-  return { lines: priced, charges: charges(prices, order, work), payForTheRest };
+  const commonWorth = wholeSheets ? new Set<LinePlan>() : atCommonWorth(groups);
+  return { lines: priced, charges: charges(prices, order, work), commonWorth };
 }
 
 /** A second person's rate is asked for only where one is needed. */

@@ -1,6 +1,6 @@
 /** BILL.PRICE: what to ask for every line, and for the order. */
 import type { BillPlan, QuotedLine } from "../../bill/plan.ts";
-import { REST_SAYS, vendorSays, withoutSays } from "../../bill/says.ts";
+import { COMMON_WORTH_SAYS, vendorSays, withoutSays } from "../../bill/says.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { quotedRows } from "./rows.ts";
@@ -44,6 +44,6 @@ export function billPrice(plan: BillPlan): CellMatrix {
 const noteOf = (line: QuotedLine, plan: BillPlan): string =>
   [
     `cut on the ${line.cutter}`,
-    ...(plan.money.payForTheRest.has(line.plan) ? [REST_SAYS] : []),
+    ...(plan.money.commonWorth.has(line.plan) ? [COMMON_WORTH_SAYS] : []),
     ...plan.workOf(line).outside.map(({ station }) => vendorSays(station, line.plan.line.holes, plan.shop.system)),
   ].join("; ");

@@ -1,5 +1,6 @@
 /** The shop's machines and tools: which columns each table has, and how a row becomes a machine or a tool. */
 import type { Brake, Die, Punch, Shear } from "../../bill/nouns/machines.ts";
+import { LEAST_REMNANT_IN } from "../../data/remnants.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import {
   degrees,
@@ -10,6 +11,7 @@ import {
   type NewtonsPerMillimetre,
 } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { shopTable } from "../parameters/shop-table.ts";
@@ -135,7 +137,7 @@ const asShear = (row: Row<typeof SHEAR_COLUMNS>, name: string, { materials }: Re
     nearestGauge: mm(row.nearestGauge ?? 0),
     leastDrop: mm(row.leastDrop ?? 0),
     leastHold: mm(row.leastHold ?? 0),
-    leastRemnant: mm(row.leastRemnant ?? 0),
+    leastRemnant: mm(row.leastRemnant ?? LEAST_REMNANT_IN.value * MM_PER_INCH),
     remnantWorth: 0, // every row of Stock has its own
     stages: row.stages ?? STAGES,
     ...given({

@@ -92,11 +92,14 @@ describe("eight small feet of 1/4 stainless, for which a sheet of 800 is pulled"
     expect(priceOf(route, worth)).toBeGreaterThanOrEqual(20);
     expect(priceOf(route, worth)).toBeLessThanOrEqual(45);
   });
-  it("a shop that says nothing of remnants charges the sheet, and the price says so", () => {
-    expect(priceOf("shear", null)).toBeGreaterThan(100);
+  it("a sheet that is bought for this job is charged whole", () => {
+    expect(priceOf("shear", 0)).toBeGreaterThan(100);
+  });
+  it("a shop that says nothing of remnants has what is common practice, and the price says so", () => {
+    expect(priceOf("shear", null)).toBe(priceOf("shear", 0.5));
     const plan = planned([foot], shopOf({ stock: withCell(SHOP.stock, "Stainless 1/4", "Remnant worth", null) }));
-    expect([...plan.money.payForTheRest].map(({ line }) => line.part)).toEqual(["HB1"]);
-    expect(planned([foot]).money.payForTheRest.size).toBe(0);
+    expect([...plan.money.commonWorth].map(({ line }) => line.part)).toEqual(["HB1"]);
+    expect(planned([foot]).money.commonWorth.size).toBe(0);
   });
   it("whole sheets are the shop's choice", () => {
     const whole = planned([foot], shopOf({ rates: rates({ "Charge whole sheets": 1 }) }));

@@ -1,4 +1,4 @@
-import type { CellValue } from "../../../../units/cell.ts";
+import type { CellMatrix, CellValue } from "../../../../units/cell.ts";
 import { tableCells, value } from "../../building/cells.ts";
 import { shop } from "../../building/formulas.ts";
 import type { SheetModel, SheetTable } from "../../xlsx/model.ts";
@@ -18,6 +18,7 @@ const ROWS: readonly (readonly CellValue[])[] = [
   ["Gate hinge plate", "Deburr", 22, 25, null],
   ["Bench foot", "Deburr", 15, 19, null],
 ];
+export const FINISHED: CellMatrix = [[...HEADERS], ...ROWS.map((row) => [...row])];
 const GAP = 2;
 const ANSWER: readonly (readonly [width: number, style: StyleName])[] = [
   [11, "label"],

@@ -5,7 +5,7 @@ import type { StyleName } from "../../xlsx/styles.ts";
 import { AREAS } from "../bill/features.ts";
 import { CUSTOMER, JOB, QUOTE } from "../bill/job.ts";
 
-const TOWER_DUE = QUOTE.due - 1; // the day before
+export const TOWER_DUE = QUOTE.due - 1; // the day before
 
 const HEADER_ROW = 4;
 const FIRST = HEADER_ROW + 1;
