@@ -55,7 +55,7 @@ export class BillPlan {
   /** Sheets by material, thickness and machine, of quoted lines alone. */
   get groups(): readonly CutGroup[] {
     if (!hasTable(this.shop, "stock")) return [];
-    return this.#once("groups", () => planCutting(this.#settled.cut, this.shop.rates));
+    return this.#once("groups", () => planCutting(this.#settled.cut, this.shop));
   }
   get route(): RoutePlan {
     return this.#settled.route;
@@ -226,7 +226,7 @@ export class BillPlan {
         const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
         const cut = routed.map((plan, i): CutLine => ({ plan, cutter: route.cutters[i]! }));
         const counted = cut.filter(({ plan }) => plan.sheets?.some(({ count }) => count !== undefined));
-        const left = planCutting(counted, this.shop.rates).flatMap((group) => [...group.short]);
+        const left = planCutting(counted, this.shop).flatMap((group) => [...group.short]);
         for (const [plan, { count, reason }] of left) short.set(plan, shortFinding(plan, count, reason));
         if (left.length > 0) continue;
         const cutterOf = new Map(cut.map(({ plan, cutter }) => [plan, cutter]));
@@ -237,8 +237,8 @@ export class BillPlan {
   }
 
   get #routeShop() {
-    const { stations, rates, calendar, job, given } = this.shop;
-    return { stations, rates, calendar, job, given };
+    const { stations, rates, calendar, job, finished, given } = this.shop;
+    return { stations, rates, calendar, job, finished, given };
   }
 }
 
@@ -250,7 +250,7 @@ interface Settled {
 }
 
 /** Tables that a plan does without and nothing is missed. */
-const OPTIONAL: readonly TableName[] = ["outlines", "press", "job", "corrections"];
+const OPTIONAL: readonly TableName[] = ["outlines", "press", "job", "corrections", "finished"];
 
 const measured = (rows: readonly BillRow[], corrections: Shop["corrections"]): readonly BillRow[] =>
   corrections.length === 0

@@ -262,3 +262,6 @@ export function vendorSays({ name, vendorDays, coat }: Station, holes: number, s
   const closes = coat !== undefined && holes > 0 ? `, holes close by ${figureSays(2 * coat, "length", system)}` : "";
   return `${name} outside${days}${closes}`;
 }
+
+/** Of a line that is credited with what is left of its sheet. */
+export const COMMON_WORTH_SAYS = "remnants at half their worth, common practice: Stock gives no Remnant worth";

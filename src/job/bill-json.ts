@@ -70,6 +70,9 @@ function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"
     late: found ? found.filter(({ verdict }) => verdict === "breaks it").length : null,
     minimum: charges ? plain(charges.minimum) : null,
     rush: charges ? plain(charges.rush) : null,
+    crate: charges ? plain(charges.crate) : null,
+    truck: charges ? plain(charges.truck) : null,
+    tax: charges ? plain(charges.tax) : null,
     order: charges ? plain(charges.total) : null,
   };
 }

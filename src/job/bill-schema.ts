@@ -108,6 +108,9 @@ const TOTALS = z.strictObject({
   late: number,
   minimum: number,
   rush: number,
+  crate: number,
+  truck: number,
+  tax: number,
   order: number,
 });
 

@@ -1,5 +1,6 @@
 /** One line of a plan as `bill --json` and `check --json` write it. Nothing is decided here. */
 
+import { dueOf } from "../bill/dates/due.ts";
 import { fixSays } from "../bill/fix-says.ts";
 import type { BentStrip } from "../bill/lines/bent-strip.ts";
 import { isLine } from "../bill/nouns/line.ts";
@@ -23,7 +24,7 @@ export function lineJson(plan: BillPlan, index: number): LineJson {
   const length = (value: number | undefined) => (value === undefined ? null : figure(value, "length"));
   const row = plan.rows[index]!;
   const ordered = isLine(row) ? row : undefined;
-  const due = ordered && (ordered.due ?? job.due);
+  const due = ordered && dueOf(ordered, job);
   const { plan: planned, status, findings, cutter } = answer;
   const tools = planned?.tools;
   return {

@@ -34,7 +34,7 @@ export function quotePage(plan: BillPlan, date: string): string {
     typeof answer === "string" ? [[lineName(line), line.plan?.line.description ?? "", answer]] : [],
   );
   const question = questionSays(plan.lines, plan.shop.system);
-  const { minimum, rush, total } = money.charges;
+  const { minimum, rush, crate, truck, tax, total } = money.charges;
   const sum = (words: string, amount: number, note = ""): Cell[] => [words, note, "", "", moneySays(amount)];
   return [
     head,
@@ -51,6 +51,9 @@ export function quotePage(plan: BillPlan, date: string): string {
       [
         ...(minimum > 0 ? [sum("Minimum charge", minimum)] : []),
         ...(rush > 0 ? [sum("Rush", rush)] : []),
+        ...(crate > 0 ? [sum("Crate", crate)] : []),
+        ...(truck > 0 ? [sum("Truck", truck)] : []),
+        ...(tax > 0 ? [sum("Tax", tax)] : []),
         sum("Total", total, withoutSays(plan.totals.unpriced)),
       ],
     ),

@@ -1,6 +1,6 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
 import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
-import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
+import { DEFAULT_UNITS, patternIdOf, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
@@ -11,8 +11,11 @@ import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
 import type { Shear } from "../nouns/machines.ts";
-import type { Rates } from "../nouns/rates.ts";
 import type { StockSheet } from "../nouns/stock.ts";
+import { BETWEEN_EQUALS, type CutAim, type CutShop, cutAim } from "./cut-aim.ts";
+import { jetRemnants } from "./jet-remnants.ts";
+
+export { patternIdOf };
 
 /** Sheets of one size that a group pulls, and what comes of them. */
 export interface SheetUse {
@@ -53,7 +56,7 @@ const DEFAULT_EFFORT = 1; // a row of the rates table asks for more; the same on
 const UNITS_PER_EFFORT = DEFAULT_UNITS / 10; // effort 10 is what the planner takes for about a second
 
 /** Lines of which Stock has sheets; the others need none. */
-export function planCutting(lines: readonly CutLine[], rates: Rates): CutGroup[] {
+export function planCutting(lines: readonly CutLine[], shop: CutShop): CutGroup[] {
   const groups = new Map<string, CutLine[]>();
   for (const line of [...lines].sort((a, b) => (lineKey(a.plan.line) < lineKey(b.plan.line) ? -1 : 1))) {
     const key = groupKey(line);
@@ -65,7 +68,7 @@ export function planCutting(lines: readonly CutLine[], rates: Rates): CutGroup[]
   return [...groups]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, group]) => {
-      const found = group[0]!.cutter === "shear" ? onShear(group, rates, used) : onWaterjet(group, rates, used);
+      const found = group[0]!.cutter === "shear" ? onShear(group, shop, used) : onWaterjet(group, shop, used);
       const { sheets } = group[0]!.plan;
       for (const { sheet, count } of found.uses) {
         const key = sheetKey(sheet, sheets!.indexOf(sheet));
@@ -93,32 +96,38 @@ function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>
 const sheetKey = ({ material, thickness }: StockSheet, index: number): string =>
   `${material.name} ${thickness} ${index}`;
 
-/** Money counts where every sheet has a price. */
-const searchOf = (stock: readonly Stock[], units: number): PlanOptions => ({
-  units,
-  least: stock.every(({ price }) => price !== null) ? "money" : "metal",
-});
+/** Money counts where every new sheet has a price; a minute's price beside square millimetres only between equals. */
+function searchOf(stock: readonly Stock[], { isSheets, perMinute, pace }: CutAim, units: number): PlanOptions {
+  const isMoney = stock.every(({ price, remnant }) => price !== null || remnant);
+  return {
+    units,
+    least: isSheets ? "sheets" : isMoney ? "money" : "metal",
+    perMinute: isMoney || perMinute === Infinity ? perMinute : Math.min(perMinute, BETWEEN_EQUALS),
+    ...(pace ? { pace } : {}),
+  };
+}
 /** The same blanks from the same sheets have the same plan: after an edit the other groups keep theirs. */
 const cutsKnown = remember(
   64,
-  (blanks: readonly BlankToCut[], stock: readonly Stock[], limits: Limits, units: number, weightPerArea: number) =>
-    planCuts(blanks, stock, limits, { ...searchOf(stock, units), weightPerArea }),
+  (blanks: readonly BlankToCut[], stock: readonly Stock[], limits: Limits, options: PlanOptions) =>
+    planCuts(blanks, stock, limits, options),
 );
 const jetKnown = remember(
   64,
-  (blanks: readonly BlankToCut[], stock: readonly Stock[], web: Millimetres, units: number) =>
-    planJetSheets(blanks, stock, { web, margin: web }, searchOf(stock, units)),
+  (blanks: readonly BlankToCut[], stock: readonly Stock[], web: Millimetres, options: PlanOptions) =>
+    planJetSheets(blanks, stock, { web, margin: web }, options),
 );
 
 /** What both machines are asked: the blanks under names of their own, the sheets that are left, and how long to search. */
-function asked(group: readonly CutLine[], trim: Millimetres, rates: Rates, used: ReadonlyMap<string, number>) {
+function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used: ReadonlyMap<string, number>) {
   const lines = group.map(({ plan }) => plan);
   const own = lines[0]!.sheets!;
   const ids = namesOf(lines);
+  const stock = leftOf(own, used).map(asStock(trim));
   return {
     blanks: lines.map((plan, i) => asBlank(ids[i]!, plan.blank, plan.blanks)),
-    stock: leftOf(own, used).map(asStock(trim)),
-    units: (rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT,
+    stock,
+    options: searchOf(stock, cutAim(shop), (shop.rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT),
     about: {
       material: lines[0]!.line.material,
       thickness: own[0]!.thickness,
@@ -129,12 +138,14 @@ function asked(group: readonly CutLine[], trim: Millimetres, rates: Rates, used:
   };
 }
 
-function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
+function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
   const shear = group[0]!.plan.cutting.shear!;
-  const { blanks, stock, units, about } = asked(group, shear.trim, rates, used);
+  const { blanks, stock, options, about } = asked(group, shear.trim, shop, used);
   const { thickness, weight, length, width } = group[0]!.plan.sheets![0]!;
   const limits = { ...shear.limits, thickness };
-  const plan = refusalOr(() => cutsKnown(blanks, stock, limits, units, weight / (length * width)));
+  const plan = refusalOr(() =>
+    cutsKnown(blanks, stock, limits, { ...options, weightPerArea: weight / (length * width) }),
+  );
   if (plan instanceof Refusal) return { ...about, ...noneOf(about.lines, plan), cutter: "shear", shear };
   const uses = plan.sheets.map(({ stock: id, count }): SheetUse => {
     const patterns = plan.patterns.filter((pattern) => pattern.stock === id);
@@ -143,24 +154,25 @@ function onShear(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<stri
     );
     const names = new Set(patterns.map((pattern) => pattern.id));
     const remnants = plan.remnants
-      .filter(({ piece }) => names.has(patternOf(piece)))
+      .filter(({ piece }) => names.has(patternIdOf(piece)))
       .flatMap(({ w, h, count: copies }) => Array.from({ length: copies }, () => ({ length: w, width: h })));
     return { ...useOf(about.sheetOf.get(id)!, count), pieces: byLine(pieces, about.lineOf), remnants };
   });
   return { ...about, cutter: "shear", shear, uses, plan, short: shortOf(plan.leftOut, about) };
 }
 
-function onWaterjet(group: readonly CutLine[], rates: Rates, used: ReadonlyMap<string, number>): CutGroup {
-  const { blanks, stock, units, about } = asked(group, mm(0), rates, used);
-  const plan = refusalOr(() => jetKnown(blanks, stock, webOf(rates), units));
+function onWaterjet(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
+  const { blanks, stock, options, about } = asked(group, mm(0), shop, used);
+  const plan = refusalOr(() => jetKnown(blanks, stock, webOf(shop.rates), options));
   const cutter = "waterjet";
   if (plan instanceof Refusal) return { ...about, ...noneOf(about.lines, plan), cutter, shear: undefined };
   const uses = stock.flatMap(({ id }): SheetUse[] => {
     const sheets = plan.sheets.filter(({ stock: from }) => from === id);
     const count = sheets.reduce((sum, { repeats }) => sum + repeats, 0);
     const pieces = sheets.flatMap(({ placed, repeats }) => placed.map(({ blank }) => [blank, repeats] as const));
+    const remnants = sheets.flatMap((sheet) => jetRemnants(sheet, shop.rates));
     const use = useOf(about.sheetOf.get(id)!, count);
-    return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants: [] }];
+    return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants }];
   });
   const short = shortOf(plan.leftOut, about);
   return { ...about, cutter, shear: undefined, uses, plan: undefined, short };
@@ -195,9 +207,6 @@ function byLine(
   }
   return sums;
 }
-
-/** Pieces are named after their pattern: "3", "3d1", "3d1.2". */
-export const patternOf = (piece: string): string => /^\d+/.exec(piece)?.[0] ?? piece;
 
 /** Each line a name of its own: its part, numbered where a part stands in the bill twice. */
 function namesOf(lines: readonly LinePlan[]): string[] {

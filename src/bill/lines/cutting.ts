@@ -181,9 +181,11 @@ export const asStock =
     h: sheet.width,
     quantity: sheet.count ?? Number.POSITIVE_INFINITY,
     price: sheet.price ?? null,
-    grain: "w",
+    grain: sheet.grain === "long" ? "w" : "h",
     trim,
     remnant: sheet.isRemnant,
+    edgesSheared: sheet.edgesSheared,
+    remnantWorth: sheet.remnantWorth,
   });
 export const stockId = ({ name }: StockSheet, index: number): string => `${index + 1} ${name}`;
 

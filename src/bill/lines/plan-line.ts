@@ -2,7 +2,6 @@
 import type { Setup } from "../../calc/bend/check/line.ts";
 import type { ForceCases } from "../../calc/bend/force-cases.ts";
 import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
-import { blanksNeeded } from "../../calc/cost/blanks-needed.ts";
 import { type Finding, statusOf } from "../../calc/finding.ts";
 import type { Millimetres } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -10,12 +9,12 @@ import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type BillLine, bentStrips, type UnreadLine } from "../nouns/line.ts";
 import { operationsOf } from "../nouns/operations.ts";
-import type { Rates } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { hasTable } from "../nouns/shop.ts";
 import { type SheetsToCut, type StockSheet, sheetsToCut } from "../nouns/stock.ts";
 import { type BentStrip, bendStrip } from "./bent-strip.ts";
 import { type BendNumbers, type Blank, bendNumbers, blankOf } from "./blank.ts";
+import { blanksToCut } from "./blanks-to-cut.ts";
 import { bottomedNumbers, forceOf } from "./bottoming.ts";
 import { boxFindings } from "./box.ts";
 import { type Cutting, cuttingOf } from "./cutting.ts";
@@ -109,7 +108,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   return {
     line,
     blank,
-    blanks: blanksToCut(line.quantity, shop.rates),
+    blanks: blanksToCut(line, shop.rates),
     tools: chosen,
     bend,
     strips: strips instanceof Refusal ? [] : strips,
@@ -165,7 +164,3 @@ const longestBend = (line: BillLine): Millimetres | undefined => {
   const lengths = bentStrips(line).map(({ bendLength }) => bendLength);
   return lengths.length === 0 ? undefined : (Math.max(...lengths) as Millimetres);
 };
-
-/** A shop that states no allowances cuts what is ordered. */
-const blanksToCut = (quantity: number, rates: Rates): number =>
-  blanksNeeded(quantity, rates.find("scrapAllowance") ?? 0, rates.find("firstPieces") ?? 0);

@@ -62,6 +62,9 @@ export interface BillLine {
   readonly area: string;
   readonly due: Instant | undefined;
   readonly wantsCertificate: boolean;
+  /** The shop has never made it. */
+  readonly isNew: boolean;
+  readonly wantsFirstArticle: boolean;
   /** Who accepted its checks, and when; "" where nobody did. */
   readonly accepted: string;
 }
@@ -97,5 +100,7 @@ export const BESIDE_BENDS = {
   area: "",
   due: undefined,
   wantsCertificate: false,
+  isNew: false,
+  wantsFirstArticle: false,
   accepted: "",
 } as const satisfies Partial<BillLine>;

@@ -44,9 +44,45 @@ export const RATE_NAMES = {
   deductionSpread: "Deduction spread",
   angleSpread: "Angle spread",
   cutEffort: "Cut effort",
+  gaugeSetting: "Gauge setting",
+  shearStroke: "Shear stroke",
+  shearTurn: "Shear turn",
+  scribeLine: "Scribe line",
   jetWeb: "Waterjet web",
+  allowance: "Allowance",
+  setUpPerBend: "Set-up per further bend",
+  setUpPerLength: "Set-up by bend length",
+  nextBends: "Handling at next bends",
+  shearHandling: "Shear handling per cut",
+  shearHandlingPerLength: "Shear handling by length",
+  sheetLoading: "Sheet loading",
+  leastRemnant: "Least remnant",
+  wholeSheets: "Charge whole sheets",
+  materialMarkUp: "Material mark-up",
+  outsideMarkUp: "Outside mark-up",
+  lineMinimum: "Line minimum",
+  engineering: "Engineering per new part",
+  firstArticle: "First article",
+  certificate: "Certificate",
+  crate: "Crate",
+  truck: "Truck",
+  tax: "Tax",
+  secondShift: "Second shift",
 } as const;
 export type RateKey = keyof typeof RATE_NAMES;
+
+/** The rows whose value is a word, as they are called in the table. */
+export const RATE_WORDS = { liftCoupling: "Lift coupling", cutFor: "Cut plan" } as const;
+
+/** What the cut plan keeps low: sheets and minutes in money, the number of sheets, or the minutes at the shear. */
+export const CUT_FOR = ["money", "fewest sheets", "least time"] as const;
+export type CutFor = (typeof CUT_FOR)[number];
+
+/** Rows whose value is a word. */
+export interface RateWords {
+  readonly liftCoupling?: Coupling;
+  readonly cutFor?: CutFor;
+}
 
 /** Nothing here has a default; what a question needs and does not find is asked for by its name. */
 export class Rates {
@@ -54,10 +90,18 @@ export class Rates {
     private readonly parameter: string,
     /** By the name of the row. */
     private readonly values: ReadonlyMap<string, number>,
-    readonly liftCoupling: Coupling | undefined,
+    private readonly words: RateWords = {},
     /** Thresholds of findings that the shop has set for itself. */
     readonly own: OwnThresholds = COMMON_PRACTICE,
   ) {}
+
+  get liftCoupling(): Coupling | undefined {
+    return this.words.liftCoupling;
+  }
+
+  get cutFor(): CutFor {
+    return this.words.cutFor ?? "money";
+  }
 
   find(key: RateKey): number | undefined {
     return this.values.get(RATE_NAMES[key]);
@@ -76,8 +120,11 @@ export class Rates {
 
   /** All rows, sorted by name. */
   entries(): readonly (readonly [string, number | string])[] {
-    const coupling = this.liftCoupling === undefined ? [] : [["Lift coupling", this.liftCoupling] as const];
-    return [...[...this.values, ...this.own].sort(([a], [b]) => (a < b ? -1 : 1)), ...coupling];
+    const words = Object.keys(this.words).sort() as (keyof RateWords)[];
+    return [
+      ...[...this.values, ...this.own].sort(([a], [b]) => (a < b ? -1 : 1)),
+      ...words.map((word) => [RATE_WORDS[word], this.words[word] as string] as const),
+    ];
   }
 
   seconds(key: RateKey): Seconds {
@@ -85,7 +132,7 @@ export class Rates {
   }
 }
 
-export const NO_RATES = new Rates("rates", new Map(), undefined);
+export const NO_RATES = new Rates("rates", new Map());
 
 /** The shop's handling: times as stated; one person lifts what the lifting equation and the shop's own limit allow. */
 export function handlingRules(rates: Rates): HandlingRules {

@@ -2,6 +2,7 @@
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { ProfitBasis } from "../../calc/cost/price-for-margin.ts";
 import type { Instant } from "../../calc/schedule/calendar.ts";
+import type { FinishedWork } from "../../calc/time/own-factor.ts";
 import type { Material, StripCorrection } from "../../data/materials/material.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { CalendarRow } from "./calendar.ts";
@@ -25,6 +26,7 @@ export const TABLES = [
   "outlines",
   "press",
   "corrections",
+  "finished",
 ] as const;
 export type TableName = (typeof TABLES)[number];
 
@@ -38,6 +40,8 @@ export interface Job {
   readonly goodUntil: Instant | undefined;
   readonly start: Instant | undefined;
   readonly due: Instant | undefined;
+  /** Areas that must leave by a time of their own. */
+  readonly areaDues: readonly { readonly area: string; readonly due: Instant }[];
   /** Areas of the site in the order in which they are needed. */
   readonly areas: readonly string[];
   readonly isRush: boolean;
@@ -59,6 +63,8 @@ export interface Shop {
   readonly job: Job;
   /** What the shop's own test strips found, row by row. */
   readonly corrections: readonly StripCorrection[];
+  /** Finished jobs, by which the shop's times are corrected. */
+  readonly finished: readonly FinishedWork[];
   /** The steel a rating is stated in where the table does not say. */
   readonly ratedIn: Material;
   /** What plain numbers mean, such as a die named by its opening. */
@@ -75,6 +81,7 @@ export const NO_JOB: Job = {
   goodUntil: undefined,
   start: undefined,
   due: undefined,
+  areaDues: [],
   areas: [],
   isRush: false,
   profit: "margin",
@@ -94,6 +101,7 @@ export const emptyShop = (ratedIn: Material, system: UnitSystem): Shop => ({
   calendar: [],
   job: NO_JOB,
   corrections: [],
+  finished: [],
   ratedIn,
   system,
   given: [],

@@ -2,12 +2,12 @@ import type { Material } from "../../data/materials/material.ts";
 import { atMost } from "../../units/nearly.ts";
 import type { Kilograms, Millimetres, Money } from "../../units/quantity.ts";
 
-/** Sheets that can be bought or lie in the rack. The rolling direction runs the long way. */
+/** Sheets that can be bought or lie in the rack. */
 export interface StockSheet {
   readonly name: string;
   readonly material: Material;
   readonly thickness: Millimetres;
-  /** The long side, along which the sheet was rolled. */
+  /** The long side. */
   readonly length: Millimetres;
   readonly width: Millimetres;
   readonly weight: Kilograms;
@@ -17,8 +17,14 @@ export interface StockSheet {
   readonly count: number | undefined;
   readonly leadDays: number | undefined;
   readonly isRemnant: boolean;
+  /** The side along which it was rolled. */
+  readonly grain: "long" | "short";
+  /** Its edges are sheared already, so that no trim comes off. */
+  readonly edgesSheared: boolean;
   /** What a remnant of it that is kept counts, from 0 to 1 of the same area of a new sheet. */
   readonly remnantWorth: number;
+  /** Whether Stock says so; else it is common practice, and the price bears a note. */
+  readonly saysRemnantWorth: boolean;
 }
 
 /** Two ways to write one thickness: far below the step between two gauges. */

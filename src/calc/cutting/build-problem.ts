@@ -26,7 +26,6 @@ export function buildProblem(
     stages: limits.stages,
     rule,
     leastRemnant: gridUp(limits.leastRemnant),
-    remnantWorth: limits.remnantWorth,
   };
 }
 
@@ -116,6 +115,7 @@ function sheetKind(stock: Stock, rule: GaugeRule, money: MoneyRate, limits: Limi
     w: usableW,
     h: usableH,
     available: stock.quantity,
+    remnantWorth: stock.remnantWorth ?? limits.remnantWorth,
     cost: options.least === "sheets" ? 1 : searchCost(stock, money),
     roots,
     trimPartLimit: tooLongToTrim ? rule.longestCut : Infinity,

@@ -3,10 +3,10 @@
  * and the rest is priced again, until nothing is left (diving: Wolsey, Integer Programming, 1998; memory, unverified).
  */
 import type { Budget } from "./budget.ts";
+import type { Use } from "./pattern.ts";
 import { type CutPattern, mostRepeats } from "./pattern.ts";
 import type { PatternProgram } from "./pattern-program.ts";
 import type { Random } from "./random.ts";
-import type { Use } from "./solution.ts";
 import type { StripPatterns } from "./strip-patterns.ts";
 
 /** Rounds of pricing after a pattern was fixed; how far amounts are disturbed so that dives differ: fitted. */

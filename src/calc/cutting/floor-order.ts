@@ -4,10 +4,10 @@
  * the gauge's present one. What is heavy is not set down before its parallel cuts are done; what is light and stands in
  * many copies is cut one setting after another. Rules of a shop floor (common practice), the choice between them by time.
  */
-import type { Part, Task } from "./cut-tasks.ts";
+import { type Group, type Part, type Task, withSize } from "./cut-tasks.ts";
 import { areaFromGrid } from "./grid.ts";
 import type { Bench, Open } from "./shear-bench.ts";
-import { type Count, countStacks, peakOf, type StackLimit, standingKey } from "./stacks.ts";
+import { type Count, countStacks, isLong, peakOf, type StackLimit, standingKey } from "./stacks.ts";
 import type { FloorPace, PlannedPattern } from "./types.ts";
 
 export interface Standing {
@@ -44,12 +44,28 @@ export class FloorOrder {
     return { stacks: this.most.all, longStacks: this.most.long, leastHeavyLifts: this.leastHeavy };
   }
 
-  /** Heavy pieces that must be taken up at least once: those that fall and are cut further, and the sheet. */
+  /** Heavy pieces that must be taken up at least once: the sheet, those that fall and are cut further, and what a front stop lets fall. */
   private heavyIn({ task, size }: Part, lifted: boolean): number {
     if (!task) return 0;
-    const own = lifted && this.isHeavy(size) ? 1 : 0;
     const falls = task.groups.flatMap((group) => group.falls);
+    const own = (lifted && this.isHeavy(size) ? 1 : 0) + this.heavyBehindStop(task);
     return own + this.heavyIn(task.front, false) + falls.reduce((sum, part) => sum + this.heavyIn(part, true), 0);
+  }
+
+  /** However small the rest has become by then. */
+  private heavyBehindStop(task: Task): number {
+    const { axis, size, front } = task;
+    let rest = front.size[axis];
+    let heavy = 0;
+    for (const { by, falls } of task.groups) {
+      if (by !== "front stop") continue;
+      falls.forEach(({ task: more, blank, size: off }, k) => {
+        const isPart = more !== null || blank !== null;
+        if (isPart && (k > 0 || front.task !== null) && this.isHeavy(withSize(size, axis, rest))) heavy++;
+        rest += off[axis];
+      });
+    }
+    return heavy;
   }
 
   private isHeavy([w, h]: readonly [number, number]): boolean {
@@ -58,7 +74,7 @@ export class FloorOrder {
 
   private beginsAt(task: Task | null): boolean {
     for (let at = task; at; at = at.stage === "trim" ? at.front.task : null) {
-      if (at.groups.some(({ gauge }) => gauge !== null && gauge === this.bench.at)) return true;
+      if (at.groups.some((group) => this.bench.stands(group))) return true;
     }
     return false;
   }
@@ -89,20 +105,28 @@ export class FloorOrder {
     return this.bench.open.filter((other) => standingKey(other).key !== key);
   }
 
-  private atGauge(one: Open): number {
-    return one.task.groups.findIndex(({ gauge }, g) => !one.done[g] && gauge !== null && gauge === this.bench.at);
-  }
-
   /** Groups still to be cut: the one at the gauge's present setting first; what is trimmed off the last part last. */
   private leftGroups(one: Open): number[] {
     const left = one.task.groups.flatMap((_, g) => (one.done[g] ? [] : [g]));
-    const set = this.atGauge(one);
     // Long parts first: what falls behind the front stop is then wide enough.
     const long = left.filter((g) => one.task.groups[g]!.by !== "gauge" && !this.isWaste(one, g));
     const waste = left.filter((g) => this.isWaste(one, g));
     const rest = left.filter((g) => !long.includes(g) && !waste.includes(g));
-    const now = rest.filter((g) => set >= 0 && one.task.groups[g]!.gauge === this.bench.at);
-    return [...long, ...now, ...rest.filter((g) => !now.includes(g)), ...waste];
+    const now = rest.filter((g) => this.bench.stands(one.task.groups[g]!));
+    const later = rest.filter((g) => !now.includes(g));
+    // What the next stack needs as well is left for the end: the gauge stands there then.
+    const shared = later.filter((g) => this.isWanted(one, one.task.groups[g]!));
+    return [...long, ...now, ...later.filter((g) => !shared.includes(g)), ...shared, ...waste];
+  }
+
+  private isWanted(one: Open, { gauge }: Group): boolean {
+    const { key } = standingKey(one);
+    return this.bench.open.some(
+      (other) =>
+        other.task.level >= one.task.level &&
+        other.task.groups.some((group, g) => !other.done[g] && group.gauge === gauge) &&
+        standingKey(other).key !== key,
+    );
   }
 
   private isWaste(one: Open, g: number): boolean {
@@ -114,10 +138,13 @@ export class FloorOrder {
   private stageBySetting(alike: readonly Open[]): boolean {
     if (alike[0]!.task.stage === "trim") return false;
     const parts = alike[0]!.task.groups.flatMap(({ falls }) => falls).concat(alike[0]!.task.front);
-    if (parts.some(({ task }) => task !== null)) return false;
-    // Between two settings the pieces cut so far stand beside those to come.
-    const others = countStacks(this.besides(alike[0]!), this.limit.over);
-    if (others.all + 2 > this.limit.all || others.long + 2 > this.limit.long) return false;
+    // Between two settings the pieces cut so far stand beside those to come, and what is cut further beside both.
+    const others = this.besides(alike[0]!);
+    const fresh = parts.flatMap((part) => asOpen(part, 1));
+    const standing = countStacks([...others, ...fresh], this.limit.over);
+    const own = isLong(standingKey(alike[0]!).size, this.limit.over) ? 2 : 0;
+    if (standing.all + 2 > this.limit.all || standing.long + own > this.limit.long) return false;
+    if (!this.inTurn(others, fresh)) return false;
     for (const g of this.leftGroups(alike[0]!)) {
       for (const one of alike) {
         this.count(one, alike);
@@ -128,7 +155,6 @@ export class FloorOrder {
     return true;
   }
 
-  /** What stands while the next piece is on the table. */
   /** What stands besides the stack in work. */
   private count(taken: Open, inWork: readonly Open[]): void {
     const now = countStacks(

@@ -23,11 +23,12 @@ export function floorTime(cuts: readonly Cut[], weightPerArea: number, pace: Flo
   let seconds = 0;
   let settings = 0;
   let heavyLifts = 0;
-  let gauge = Number.NaN;
+  /** Where back gauge and front stop stand. */
+  const stands = { gauge: Number.NaN, "front stop": Number.NaN };
   let visit = 0;
   let onTable = "";
   /** Settings of the present visit, of which every copy but the first needs all but one. */
-  let inVisit = new Set<number>();
+  let inVisit = new Set<string>();
   for (const cut of cuts) {
     const { copies, stays } = cut;
     if (cut.visit !== visit) {
@@ -41,10 +42,11 @@ export function floorTime(cuts: readonly Cut[], weightPerArea: number, pace: Flo
     }
     if (cut.by === "mark") seconds += copies * cut.falls.length * pace.mark;
     else {
-      const again = inVisit.size > 0 && !inVisit.has(cut.measure) ? copies - 1 : 0;
-      const moved = (cut.measure === gauge ? 0 : 1) + again;
-      inVisit.add(cut.measure);
-      gauge = cut.measure;
+      const key = `${cut.by} ${cut.measure}`;
+      const again = inVisit.size > 0 && !inVisit.has(key) ? copies - 1 : 0;
+      const moved = (cut.measure === stands[cut.by] ? 0 : 1) + again;
+      inVisit.add(key);
+      stands[cut.by] = cut.measure;
       settings += moved;
       seconds += moved * pace.setting;
     }

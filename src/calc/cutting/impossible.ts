@@ -14,6 +14,9 @@ const LIFTED: readonly { name: string; lift: Partial<Limits> }[] = [
   { name: "gauge reach", lift: { reach: mm(Infinity), cutToMark: true } },
   { name: "least drop", lift: { leastDrop: mm(0), nearestGauge: mm(0) } },
   { name: "least hold-down", lift: { leastHold: mm(0) } },
+  { name: "least trim", lift: { leastTrim: mm(0), thickness: mm(0) } },
+  { name: "twist limit", lift: { twistWidth: 0, twistLength: 0 } },
+  { name: "heaviest lift", lift: { heaviestLift: Infinity } },
 ];
 const NO_SHEAR = Object.assign({}, ...LIFTED.map(({ lift }) => lift)) as Partial<Limits>;
 

@@ -3,10 +3,10 @@ import type { Budget } from "./budget.ts";
 import { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionSearch } from "./insertion.ts";
 import { layoutOf, patternFrom } from "./layout-tree.ts";
+import type { Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
 import { cheaperSwaps, type Swap } from "./sheet-swaps.ts";
-import type { Use } from "./solution.ts";
 
 // The figures below are fitted on generated shop bills and on published cutting-stock and bin-packing instances.
 /** Rounds of one run, sheets taken together (up to twice as many), and how often all are. */

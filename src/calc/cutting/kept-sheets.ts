@@ -1,8 +1,7 @@
 /** Which sheets of a plan to keep when the rest is planned anew: some of them, the well filled ones rather than others. */
-import type { CutPattern } from "./pattern.ts";
+import type { CutPattern, Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
-import type { Use } from "./solution.ts";
 
 /** Share of the sheets kept, and how far filling is disturbed: fitted on generated shop bills. */
 const LEAST_KEPT = 0.3;

@@ -9,6 +9,12 @@ export interface CutPattern {
   readonly counts: Float64Array;
 }
 
+/** A pattern and on how many sheets it is cut. */
+export interface Use {
+  readonly pattern: CutPattern;
+  readonly repeats: number;
+}
+
 export function patternOf(sheet: number, root: PartsNode): CutPattern {
   const counts = new Map<number, number>();
   eachPiece(root, ({ item }) => counts.set(item, (counts.get(item) ?? 0) + 1));

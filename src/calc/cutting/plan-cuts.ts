@@ -9,9 +9,9 @@ import { costOf } from "./build-problem.ts";
 import { checkInput } from "./check-input.ts";
 import { type OrderedCuts, orderCuts } from "./cut-order.ts";
 import { areaFromGrid } from "./grid.ts";
+import type { Use } from "./pattern.ts";
 import { replay } from "./replay.ts";
 import { searchPlan } from "./search-plan.ts";
-import type { Use } from "./solution.ts";
 import { stackLimit } from "./stacks.ts";
 import type { Blank, Limits, Plan, PlannedPattern, PlanOptions, Stock } from "./types.ts";
 
@@ -26,10 +26,21 @@ export function planCuts(
   checkInput(blanks, stock, limits);
   const found = searchPlan(blanks, stock, limits, options);
   const { problem, asked, leftOut, planned, bound, stopReason } = found;
+  /** What the left-overs that are kept count: nothing where sheets are only counted. */
+  const creditOf = (patterns: readonly PlannedPattern[], remnants: Plan["remnants"]): number =>
+    options.least === "sheets"
+      ? 0
+      : remnants.reduce((sum, { piece, w, h, count }) => {
+          const pattern = patterns.find(({ id }) => id === patternIdOf(piece))!;
+          const sheet = stock.findIndex(({ id }) => id === pattern.stock);
+          const worth = stock[sheet]!.remnantWorth ?? limits.remnantWorth;
+          return sum + (count * worth * w * h * found.costOf(sheet)) / (pattern.w * pattern.h);
+        }, 0);
   const listed = (uses: readonly Use[]) => {
     const patterns = uses.map((use, p) => plannedPattern(use, p, asked, stock));
     const ordered = orderCuts(patterns, problem, asked, stock, limits, options.weightPerArea, options.pace);
-    return { uses, patterns, ordered, value: found.countOf(uses) };
+    const remnants = remnantsOf(ordered.cuts);
+    return { uses, patterns, ordered, remnants, value: found.countOf(uses), credit: creditOf(patterns, remnants) };
   };
   // With the time counted in a plan of little more metal may be the better one; and so where the floor is too full for it.
   const perMinute = options.perMinute ?? 0;
@@ -38,16 +49,15 @@ export function planCuts(
   const others = perMinute > 0 || isCrowded(best) ? found.near.map(listed) : [];
   const roomy = [best, ...others].filter((choice) => !isCrowded(choice));
   const choices = roomy.length > 0 ? roomy : [best, ...others];
-  const all = ({ value, ordered }: typeof best) =>
-    perMinute === Infinity ? ordered.minutes : value + perMinute * ordered.minutes;
-  const { uses, patterns, ordered, value } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
+  const all = ({ value, credit, ordered }: typeof best) =>
+    perMinute === Infinity ? ordered.minutes : value - credit + perMinute * ordered.minutes;
+  const { uses, patterns, ordered, remnants, value, credit } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
   const sheets = stock
     .map(({ id }, s) => ({
       stock: id,
       count: uses.reduce((sum, { pattern, repeats }) => sum + (pattern.sheet === s ? repeats : 0), 0),
     }))
     .filter(({ count }) => count > 0);
-  const remnants = remnantsOf(ordered.cuts);
   const plan: Plan = {
     patterns,
     ...ordered,
@@ -58,6 +68,7 @@ export function planCuts(
     sheetArea: uses.reduce((sum, { pattern, repeats }) => sum + repeats * costOf(stock[pattern.sheet]!, null), 0),
     remnantArea: remnants.reduce((sum, { w, h, count }) => sum + w * h * count, 0),
     value,
+    credit,
     bound,
     gap: bound > 0 ? value / bound - 1 : 0,
     stopReason,
@@ -75,6 +86,9 @@ export function planCuts(
   if (faults.length > 0) throw new Refusal("#N/A", `cut plan must pass its replay; got ${faults[0]}`);
   return plan;
 }
+
+/** Pieces are named after their pattern: "3", "3d1", "3d1.2". */
+export const patternIdOf = (piece: string): string => /^\d+/.exec(piece)?.[0] ?? piece;
 
 function plannedPattern(
   { pattern, repeats }: Use,

@@ -9,13 +9,15 @@ import type { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionMoves } from "./insertion-moves.ts";
 import { keptSheets } from "./kept-sheets.ts";
 import { boundOfBars, roundedUp } from "./lower-bound.ts";
+import type { CutPattern, Use } from "./pattern.ts";
 import { PatternProgram } from "./pattern-program.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
+import { netCost } from "./remnants.ts";
 import { reseat } from "./reseat.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
-import { isBetter, type Solution, solutionOf, type Use } from "./solution.ts";
+import { isBetter, type Solution, solutionOf } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
 import { tightMix } from "./tight-mix.ts";
 import { correctedValues } from "./value-correction.ts";
@@ -57,6 +59,10 @@ const MOST_BOUND_WORK = 12_000_000;
 const LAST_SHEETS = [6, 10, 16] as const;
 const DIVE_SHARE = 0.5;
 
+/** Share of the budget for plans that are simple to cut, and how many of them: chosen. */
+const SIMPLER_SHARE = 0.2;
+const SIMPLER_PLANS = 8;
+
 /** Plans kept beside the best one, and how much more they may count: chosen. */
 const MOST_NEAR = 8;
 const NEAR = 0.02;
@@ -82,6 +88,8 @@ export class PlanSearch {
     public bound: number,
     seed: number,
     private readonly found: (solution: Solution) => void = () => {},
+    /** Whether time at the shear counts between the plans kept. */
+    private readonly timed = false,
   ) {
     this.random = new Random(seed);
     this.allowed =
@@ -89,7 +97,7 @@ export class PlanSearch {
         ? null
         : (layout) => layoutCanBeSheared(problem, layout);
     const cheapest = Math.min(...problem.sheets.map(({ cost }) => cost));
-    this.thrift = problem.rule.reach < Infinity && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
+    this.thrift = (timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
     this.moves = new InsertionMoves(problem, budget, this.random, this.allowed);
@@ -97,7 +105,13 @@ export class PlanSearch {
 
   private offer(uses: readonly Use[]): boolean {
     this.budget.spend(OFFER_WORK);
-    const solution = solutionOf(this.problem, reseat(this.problem, uses), this.thrift > 0);
+    const counted = this.timed ? "seconds" : this.thrift > 0 ? "gauges" : "patterns";
+    const seated = (counts: (pattern: CutPattern) => number) =>
+      solutionOf(this.problem, reseat(this.problem, uses, counts), counted);
+    const solution = seated(({ sheet }) => this.problem.sheets[sheet]!.cost);
+    // The search goes by the sheets; where left-overs are worth something a larger one may be the cheaper in the end.
+    if (solution.missing === 0 && this.problem.sheets.some(({ remnantWorth }) => remnantWorth > 0))
+      this.keepNear(seated((pattern) => netCost(this.problem, pattern)));
     if (solution.missing === 0) this.keepNear(solution);
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
@@ -109,8 +123,9 @@ export class PlanSearch {
   near: Solution[] = [];
 
   private keepNear(solution: Solution): void {
+    if (this.near.some(({ net, effort }) => net === solution.net && effort() === solution.effort())) return;
     this.near.push(solution);
-    this.near.sort((a, b) => a.net - b.net || a.uses.length - b.uses.length);
+    this.near.sort((a, b) => a.net - b.net || a.effort() - b.effort());
     const least = this.near[0]!.net;
     this.near = this.near.filter(({ net }, k) => k < MOST_NEAR && net <= least * (1 + NEAR));
   }
@@ -130,14 +145,13 @@ export class PlanSearch {
     const stacked = problem.stages > 2 ? MOST_STACKED : 1;
     // The first plan is made on a coarse grid and to the end, whatever the budget: it is the one there always is.
     const whole = new Budget(Number.POSITIVE_INFINITY);
-    const coarse = new StripPatterns(problem, whole, cellOf(problem, FIRST_CELLS), this.allowed, 1);
+    const coarse = new StripPatterns(problem, whole, cellOf(problem, FIRST_CELLS), this.allowed);
     const pricing = new StripPatterns(
       problem,
       budget,
       cellOf(problem, mixed ? CELLS_MIXED : CELLS),
       this.allowed,
-      stacked,
-      mixed, // fitted: better with several kinds of sheet, a little worse with one
+      { mostStacked: stacked, keepToDemand: mixed }, // fitted: better with several kinds of sheet, a little worse with one
     );
     const weights = new Float64Array(problem.items.length).fill(1);
     const worth = Float64Array.from(problem.items, ({ value }) => value);
@@ -172,6 +186,7 @@ export class PlanSearch {
       else correct(FIRST_WORK, FULL_PLANS);
     }
     if (program && !this.done) this.diveFrom(program, [], false);
+    if (this.timed) this.simplerPlans();
     while (!this.done) {
       const { missing, uses } = this.best!;
       const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);
@@ -181,6 +196,28 @@ export class PlanSearch {
       }
       correct(LATER_WORK, this.random.below(2));
     }
+  }
+
+  /** Plans of strips of their pieces' own width, which need no sizing cut, for a share of the budget: see near. */
+  private simplerPlans(): void {
+    const { problem, demand, supply, random } = this;
+    const part = this.budget.share(this.budget.units * SIMPLER_SHARE);
+    const cell = cellOf(problem, CELLS);
+    const mostStacked = problem.stages > 2 ? MOST_STACKED : 1;
+    const plain = [1, mostStacked].map(
+      (most) =>
+        new StripPatterns(problem, part, cell, this.allowed, { mostStacked: most, sized: false, keepToDemand: true }),
+    );
+    const weights = new Float64Array(problem.items.length).fill(1);
+    let last: Use[] = [];
+    for (let n = 0; n < SIMPLER_PLANS && !part.over(); n++) {
+      const worth = Float64Array.from(problem.items, ({ value }) => value);
+      const values = n < plain.length ? worth : correctedValues(problem, last, weights, random);
+      const costs = Float64Array.from(problem.sheets, ({ cost }) => cost);
+      last = sequentialPlan(problem, plain[n % 2]!, demand.slice(), supply.slice(), values, costs, part, THRIFT);
+      this.offer(last);
+    }
+    this.budget.spend(part.used);
   }
 
   private boundByBars(): void {
@@ -195,14 +232,14 @@ export class PlanSearch {
     const part = budget.share(budget.units * ROOT_SHARE);
     const program = new PatternProgram(problem, part, this.demand, this.supply);
     for (const { pattern } of this.best!.uses) program.add(pattern);
-    const pricing = new StripPatterns(problem, part, cellOf(problem, CELLS_EXACT), this.allowed, 1);
+    const pricing = new StripPatterns(problem, part, cellOf(problem, CELLS_EXACT), this.allowed);
     // Once the bound is reached; otherwise good columns are worth more than the time.
     const enough = (low: number) => this.best!.missing === 0 && this.best!.cost <= roundedUp(problem, low) * (1 + 1e-9);
     const { bound } = program.generate(pricing, this.demand, this.supply, Infinity, enough);
     this.bound = Math.max(this.bound, roundedUp(problem, bound));
     budget.spend(part.used);
     program.spendFrom(budget);
-    return { program, pricing: new StripPatterns(problem, budget, cellOf(problem, CELLS_EXACT), this.allowed, 1) };
+    return { program, pricing: new StripPatterns(problem, budget, cellOf(problem, CELLS_EXACT), this.allowed) };
   }
 
   /** Dives for what `kept` leaves over; what is left at the end goes one pattern after another. */

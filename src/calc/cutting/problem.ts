@@ -17,6 +17,8 @@ export interface SheetKind {
   readonly available: number;
   /** What one sheet counts in the objective: money or area. */
   readonly cost: number;
+  /** What a usable left-over counts, as a share of the same area of the sheet. */
+  readonly remnantWorth: number;
   /** Directions in which the sheet's own parts may lie, i.e. which first cuts the blade can make. */
   readonly roots: readonly Direction[];
   /** Longest first part whose long edge the blade can still trim, where the sheet's own is too long; else Infinity. */
@@ -42,6 +44,4 @@ export interface Problem {
   readonly rule: GaugeRule;
   /** Shortest side of a usable left-over; 0: none is kept. */
   readonly leastRemnant: number;
-  /** What a usable left-over counts, as a share of the same area of a new sheet. */
-  readonly remnantWorth: number;
 }

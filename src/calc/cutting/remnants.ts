@@ -6,9 +6,9 @@ import { sizeOf } from "./shear-check.ts";
 
 /** Cost of one sheet of the pattern less what its usable left-overs are worth. */
 export function netCost(problem: Problem, pattern: CutPattern): number {
-  const { w, h, cost } = problem.sheets[pattern.sheet]!;
-  if (problem.remnantWorth === 0) return cost;
-  return cost * (1 - (problem.remnantWorth * usableArea(problem, pattern.root, [w, h])) / (w * h));
+  const { w, h, cost, remnantWorth } = problem.sheets[pattern.sheet]!;
+  if (remnantWorth === 0) return cost;
+  return cost * (1 - (remnantWorth * usableArea(problem, pattern.root, [w, h])) / (w * h));
 }
 
 /** Area of the left-overs, none of them with a side below the least, in square grid units. */

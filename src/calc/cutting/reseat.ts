@@ -3,23 +3,21 @@
  * larger one whose left-over goes back on the rack.
  */
 import { eachPiece } from "./cut-tree.ts";
-import type { CutPattern } from "./pattern.ts";
+import type { CutPattern, Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
-import { netCost } from "./remnants.ts";
 import { canBeSheared, sizeOf } from "./shear-check.ts";
-import type { Use } from "./solution.ts";
 
-export function reseat(problem: Problem, uses: readonly Use[]): Use[] {
+export function reseat(problem: Problem, uses: readonly Use[], counts: (pattern: CutPattern) => number): Use[] {
   const left = Float64Array.from(problem.sheets, ({ available }) => available);
   for (const { pattern, repeats } of uses) left[pattern.sheet]! -= repeats;
   return uses.map((use) => {
     const { pattern, repeats } = use;
     let best = pattern;
-    let least = netCost(problem, pattern);
+    let least = counts(pattern);
     for (let sheet = 0; sheet < problem.sheets.length; sheet++) {
       if (sheet === pattern.sheet || left[sheet]! < repeats || !fits(problem, pattern, sheet)) continue;
       const other = { ...pattern, sheet };
-      const cost = netCost(problem, other);
+      const cost = counts(other);
       if (cost >= least * (1 - 1e-9) || !canBeSheared(problem, other)) continue;
       best = other;
       least = cost;

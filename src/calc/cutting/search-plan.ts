@@ -3,9 +3,10 @@ import { Budget } from "./budget.ts";
 import { buildProblem, costOf, moneyRate } from "./build-problem.ts";
 import { impossibleReasons } from "./impossible.ts";
 import { areaBound } from "./lower-bound.ts";
+import type { Use } from "./pattern.ts";
 import { PlanSearch } from "./plan-search.ts";
 import type { Problem } from "./problem.ts";
-import type { Use } from "./solution.ts";
+import type { Solution } from "./solution.ts";
 import type { Blank, LeftOut, Limits, Plan, PlanOptions, Stock } from "./types.ts";
 
 /** About a second of work on a small machine (fitted on generated shop bills). */
@@ -17,12 +18,13 @@ export interface SearchedPlan {
   /** One line a part; `item` of a pattern counts these. */
   readonly asked: readonly Blank[];
   readonly uses: readonly Use[];
-  /** Complete plans near the best one, it among them; none where something is left out. */
+  /** Other complete plans near the best one, what seems the best of them first; none where something is left out. */
   readonly near: readonly (readonly Use[])[];
   readonly leftOut: LeftOut[];
   /** Area of the pieces planned, in square grid units. */
   readonly planned: number;
   /** What a list of patterns counts, without time. */
+  readonly costOf: (sheet: number) => number;
   readonly countOf: (uses: readonly Use[]) => number;
   readonly bound: number;
   readonly stopReason: Plan["stopReason"];
@@ -55,10 +57,11 @@ export function searchPlan(
     ({ uses }) => {
       options.onBetter?.(uses.reduce((sum, { repeats }) => sum + repeats, 0));
     },
+    (options.perMinute ?? 0) > 0,
   );
   if (pieceArea > 0) search.run();
   const inOrder = (list: readonly Use[]) => [...list].sort(byDue(asked));
-  const uses = inOrder(search.best?.uses ?? []);
+  const uses = inOrder((search.best?.missing === 0 ? search.near[0] : search.best)?.uses ?? []);
   const short = problem.items.map(({ quantity }) => quantity);
   for (const { pattern, repeats } of uses) {
     for (let k = 0; k < pattern.items.length; k++) short[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
@@ -68,23 +71,35 @@ export function searchPlan(
   });
   const planned = areaOf((i) => problem.items[i]!.quantity - short[i]!);
   const money = moneyRate(priced, options);
+  const costOfSheet = (sheet: number) => (options.least === "sheets" ? 1 : costOf(priced[sheet]!, money));
   const countOf = (list: readonly Use[]) =>
-    list.reduce((sum, { pattern, repeats }) => {
-      const each = options.least === "sheets" ? 1 : costOf(priced[pattern.sheet]!, money);
-      return sum + repeats * each;
-    }, 0);
+    list.reduce((sum, { pattern, repeats }) => sum + repeats * costOfSheet(pattern.sheet), 0);
   const searched = short.some((count) => count > 0) ? areaBound(problem, planned) : search.bound;
   return {
     problem,
     asked,
     uses,
-    near: search.best?.missing === 0 ? search.near.map((solution) => inOrder(solution.uses)) : [],
+    near: search.best?.missing === 0 ? likeliest(search.near, options.perMinute ?? 0).map(inOrder) : [],
     leftOut,
     planned,
+    costOf: costOfSheet,
     countOf,
     bound: options.least === "sheets" ? searched : boundOf(searched, problem, priced, money),
     stopReason: search.proved || pieceArea === 0 ? "bound" : budget.ended === "time" ? "time" : "units",
   };
+}
+
+/** Putting cuts in order takes time: only the plans that seem to be the best with it are tried. */
+const MOST_TRIED = 4;
+const SECONDS_PER_MINUTE = 60; // by definition
+
+function likeliest([, ...others]: readonly Solution[], perMinute: number): (readonly Use[])[] {
+  const all = ({ net, effort }: Solution) =>
+    perMinute === Infinity ? effort() : net + (perMinute * effort()) / SECONDS_PER_MINUTE;
+  return others
+    .sort((a, b) => all(a) - all(b))
+    .slice(0, MOST_TRIED)
+    .map(({ uses }) => uses);
 }
 
 /** Sheets with the earliest parts first, then those of one stock line together, the most repeated first. */

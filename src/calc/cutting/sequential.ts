@@ -4,10 +4,10 @@
  */
 import type { Budget } from "./budget.ts";
 import { gaugesOf } from "./gauges.ts";
+import type { Use } from "./pattern.ts";
 import { type CutPattern, mostRepeats } from "./pattern.ts";
 import { patternAlone } from "./pattern-alone.ts";
 import type { Problem } from "./problem.ts";
-import type { Use } from "./solution.ts";
 import type { StripPatterns } from "./strip-patterns.ts";
 
 /** One remaining piece alone on the cheapest sheet that takes it, for what no strip can be made of. */

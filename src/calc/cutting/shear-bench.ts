@@ -1,5 +1,5 @@
 /** The shear's table while a plan is cut: what lies on it, where the gauge stands, and the cuts made so far. */
-import { type Axis, type Part, type Size, type Task, withSize } from "./cut-tasks.ts";
+import { type Axis, type Group, type Part, type Size, type Task, withSize } from "./cut-tasks.ts";
 import { fromGrid } from "./grid.ts";
 import type { Cut, PieceKind, PieceOut, PlannedPattern } from "./types.ts";
 
@@ -23,6 +23,7 @@ export class Bench {
   setting = 0;
   visit = 0;
   private gauge: number | null = null;
+  private frontStop: number | null = null;
   /** Pieces half cut. */
   readonly open: Open[] = [];
 
@@ -36,9 +37,9 @@ export class Bench {
     this.open.push({ task, name, copies, piece: name, rest, falls: 0, left: done.length, done, lastAxis, known: null });
   }
 
-  /** Where the back gauge stands. */
-  get at(): number | null {
-    return this.gauge;
+  /** Whether the back gauge, or the front stop, stands where these cuts need it. */
+  stands({ by, measure }: Group): boolean {
+    return measure === (by === "gauge" ? this.gauge : by === "front stop" ? this.frontStop : Number.NaN);
   }
 
   cut(open: Open, g: number): void {
@@ -51,6 +52,7 @@ export class Bench {
       this.setting++;
       this.gauge = gauge;
     }
+    if (by === "front stop") this.frontStop = measure;
     const outs = falls.map((part) => {
       open.falls++;
       open.rest -= part.size[task.axis];

@@ -1,14 +1,10 @@
 /** A set of patterns with repeats, and what it leaves out. Solutions are compared here and nowhere else. */
 import { type CutNode, isPiece } from "./cut-tree.ts";
 import { gaugesOf } from "./gauges.ts";
-import type { CutPattern } from "./pattern.ts";
+import type { Use } from "./pattern.ts";
+import { workOf } from "./pattern-work.ts";
 import type { Problem } from "./problem.ts";
 import { netCost } from "./remnants.ts";
-
-export interface Use {
-  readonly pattern: CutPattern;
-  readonly repeats: number;
-}
 
 export interface Solution {
   readonly uses: readonly Use[];
@@ -19,15 +15,17 @@ export interface Solution {
   readonly missing: number;
   /** Area on the sheet with the least on it, in twentieths of that sheet: a small one leaves the largest remnant. */
   readonly emptiest: number;
-  /** Distinct gauges, worked out when asked for; 0 where they do not count. */
-  readonly gauges: () => number;
+  /** What tells equal plans apart, the least first, worked out when asked for: see Effort. */
+  readonly effort: () => number;
 }
 
 /** Steps of filling that are told apart: chosen, so that a hair's breadth of remnant does not count. */
 const FILL_STEPS = 20;
 
-/** With `thrifty` the gauges count where all else is equal. */
-export function solutionOf(problem: Problem, uses: readonly Use[], thrifty = false): Solution {
+/** Patterns alone, patterns and their gauges, or about how many seconds they take at the shear. */
+export type Effort = "patterns" | "gauges" | "seconds";
+
+export function solutionOf(problem: Problem, uses: readonly Use[], counted: Effort = "patterns"): Solution {
   const remaining = Float64Array.from(problem.items, ({ quantity }) => quantity);
   let cost = 0;
   let net = 0;
@@ -52,17 +50,17 @@ export function solutionOf(problem: Problem, uses: readonly Use[], thrifty = fal
   }
   const merged = mergeEqual(uses);
   let known = -1;
-  const gauges = () => {
-    if (known < 0)
-      known = thrifty
-        ? gaugesOf(
-            problem,
-            merged.map(({ pattern }) => pattern),
-          ).size
-        : 0;
+  const effort = () => {
+    if (known < 0) known = effortOf(problem, merged, counted);
     return known;
   };
-  return { uses: merged, cost, net, missing, emptiest, gauges };
+  return { uses: merged, cost, net, missing, emptiest, effort };
+}
+
+function effortOf(problem: Problem, uses: readonly Use[], counted: Effort): number {
+  if (counted === "seconds") return workOf(problem, uses);
+  const patterns = uses.map(({ pattern }) => pattern);
+  return uses.length + (counted === "gauges" ? gaugesOf(problem, patterns).size : 0);
 }
 
 /** Equal layouts become one pattern with more repeats. */
@@ -82,11 +80,11 @@ function nodeKey(node: CutNode): string {
   return `${node.direction === 0 ? "x" : "y"}(${node.parts.map(nodeKey).sort().join()})`;
 }
 
-/** Fewer pieces left out, then less metal net of usable left-overs, then the larger remnant, then fewer patterns and gauges. */
+/** Fewer pieces left out, then cheaper sheets, then the larger remnant, then less effort. */
 export function isBetter(a: Solution, b: Solution | null): boolean {
   if (!b) return true;
   if (Math.abs(a.missing - b.missing) > 1e-6) return a.missing < b.missing;
-  if (Math.abs(a.net - b.net) > 1e-6) return a.net < b.net;
+  if (Math.abs(a.cost - b.cost) > 1e-6) return a.cost < b.cost;
   if (a.emptiest !== b.emptiest) return a.emptiest < b.emptiest;
-  return a.uses.length + a.gauges() < b.uses.length + b.gauges();
+  return a.effort() < b.effort();
 }

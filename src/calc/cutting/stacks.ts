@@ -30,7 +30,7 @@ export interface Count {
   readonly long: number;
 }
 
-const isLong = ([w, h]: readonly [number, number], over: number): boolean => Math.max(w, h) > over;
+export const isLong = ([w, h]: readonly [number, number], over: number): boolean => Math.max(w, h) > over;
 
 /** Of an open piece as it is by now. */
 export function standingKey(open: Open): { readonly key: string; readonly size: Size } {

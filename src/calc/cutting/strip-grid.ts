@@ -8,6 +8,8 @@ export class StripGrid {
   constructor(
     readonly rule: GaugeRule,
     private readonly cell: number,
+    /** Whether a strip takes pieces narrower than itself, each sized by one more cut. */
+    readonly sized = true,
   ) {
     this.limited = !isUnlimited(rule);
   }

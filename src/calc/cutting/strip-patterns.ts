@@ -27,11 +27,21 @@ const MOST_TRIES = 1;
 /** Numerical: a pattern that saves less of its cost does not count. */
 const LEAST_SAVING = 1e-9;
 
+export interface StripRules {
+  /** Pieces of one item stacked across a strip. */
+  readonly mostStacked?: number;
+  /** Whether a strip is laid no oftener than the demand for its pieces lasts; else patterns are cut back afterwards. */
+  readonly keepToDemand?: boolean;
+  /** Whether a strip takes pieces narrower than itself, each sized by one more cut. */
+  readonly sized?: boolean;
+}
+
 export class StripPatterns {
   private readonly groups: ViewGroup[];
   private readonly grid: StripGrid;
   private readonly along = new Knapsack();
   private readonly across = new Knapsack();
+  private readonly keepToDemand: boolean;
   private favour: (extent: number) => number = () => 1;
 
   constructor(
@@ -41,12 +51,11 @@ export class StripPatterns {
     cell: number,
     /** Last word on a finished pattern where the shear has limits. */
     private readonly allowed: ((layout: GuillotineLayout) => boolean) | null,
-    mostStacked = 1,
-    /** Whether a strip is laid no oftener than the demand for its pieces lasts; else patterns are cut back afterwards. */
-    private readonly keepToDemand = false,
+    { mostStacked = 1, keepToDemand = false, sized = true }: StripRules = {},
   ) {
     this.groups = viewGroups(problem, mostStacked);
-    this.grid = new StripGrid(problem.rule, cell);
+    this.grid = new StripGrid(problem.rule, cell, sized);
+    this.keepToDemand = keepToDemand;
   }
 
   /**

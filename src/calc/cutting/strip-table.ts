@@ -48,8 +48,8 @@ export class StripTable {
     );
     knapsack.reset(grid.room(longest));
     const { rule } = grid;
-    const sized = !isUnlimited(rule) && this.usable.some(({ across }) => leastSizing(across, rule) > 0);
-    if (sized) this.sweepSized();
+    const apart = !isUnlimited(rule) && this.usable.some(({ across }) => leastSizing(across, rule) > 0);
+    if (apart || !grid.sized) this.sweepSized();
     else this.sweep();
   }
 
@@ -99,7 +99,8 @@ export class StripTable {
   /** A piece is in the strips of exactly its width, and again from the width on from which it can be sized. */
   private sweepSized(): void {
     const { usable, knapsack } = this;
-    const entry = usable.map(({ across }) => across + leastSizing(across, this.grid.rule));
+    const { sized, rule } = this.grid;
+    const entry = usable.map(({ across }) => across + (sized ? leastSizing(across, rule) : Infinity));
     const byEntry = usable.map((_, o) => o).sort((a, b) => entry[a]! - entry[b]! || a - b);
     const fronts: number[] = [];
     let entered = 0;

@@ -2,10 +2,11 @@
  * Sheets for the pieces not yet on any, with less room than the best plan has: a plan that fits on them is the better one.
  * Left to itself the search picks the sheet it can fill best each time and often ends on one it hardly uses.
  */
+
+import type { Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
 import { cheapestMix } from "./sheet-mix.ts";
-import type { Use } from "./solution.ts";
 
 /** Share of the best plan's spare room that is left: fitted on generated shop bills. */
 const LEAST_ROOM = 0.6;

@@ -32,6 +32,8 @@ export interface Stock {
   readonly remnant: boolean;
   /** Its edges are sheared already: nothing is trimmed, whatever `trim` says. */
   readonly edgesSheared?: boolean;
+  /** What a left-over of it that is kept counts, from 0 to 1 of the same area; that of the limits where not given. */
+  readonly remnantWorth?: number;
 }
 
 export interface Limits {
@@ -168,7 +170,7 @@ export interface LeftOut {
 export interface Plan {
   readonly patterns: readonly PlannedPattern[];
   readonly cuts: readonly Cut[];
-  /** Gauges that differ: no order of the cuts has fewer settings. */
+  /** Measures of back gauge and front stop that differ: no order of the cuts has fewer settings. */
   readonly gauges: number;
   /** Time at the shear with the pace given, lifts of heavy pieces and the least of them, stacks standing at most. */
   readonly minutes: number;
@@ -192,6 +194,8 @@ export interface Plan {
   readonly blankArea: number;
   readonly sheetArea: number;
   readonly remnantArea: number;
+  /** What the left-overs that are kept are worth, in the same. */
+  readonly credit: number;
   /** What the plan counts (area or money), the least any plan can count, and the gap as a share of the bound. */
   readonly value: number;
   readonly bound: number;

@@ -2,9 +2,10 @@
  * Piece values for the next plan: pieces that came out on badly filled sheets are worth more than their area, so that
  * they are placed while there is still choice (sequential value correction: Mukhacheva and others; memory, unverified).
  */
+
+import type { Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
-import type { Use } from "./solution.ts";
 
 /** Blend of old and new weight, how far large pieces are favoured, and the largest weight: tuned on generated bills. */
 const LEAST_BLEND = 0.3;

@@ -4,11 +4,12 @@ import type { Millimetres } from "../../units/quantity.ts";
 /** Does one blank lie on the sheet, the web round it? `grain`: which of its sizes lies along the sheet. */
 export function liesOnSheet(
   blank: { readonly length: Millimetres; readonly width: Millimetres; readonly grain: "along" | "across" | "free" },
-  sheet: { readonly length: Millimetres; readonly width: Millimetres },
+  sheet: { readonly length: Millimetres; readonly width: Millimetres; readonly grain?: "long" | "short" },
   web: Millimetres,
 ): boolean {
   const { length, width, grain } = blank;
   const lies = (along: number, up: number) =>
     atMost(along + 2 * web, sheet.length) && atMost(up + 2 * web, sheet.width);
-  return (grain !== "across" && lies(length, width)) || (grain !== "along" && lies(width, length));
+  const [first, second] = sheet.grain === "short" ? ["across", "along"] : ["along", "across"];
+  return (grain !== second && lies(length, width)) || (grain !== first && lies(width, length));
 }

@@ -1,7 +1,7 @@
 /** CUT.LIST: every cut at the shear in order. */
 
 import { cutNote, cutsInOrder } from "../../bill/cut/cuts-in-order.ts";
-import { patternOf } from "../../bill/cut/plan-cutting.ts";
+import { patternIdOf } from "../../bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
@@ -11,7 +11,7 @@ export function cutListRows(plan: BillPlan): CellMatrix {
     cutsInOrder(group).map(
       (cut): SpillRow => ({
         Cut: cut.seq,
-        Pattern: patternOf(cut.piece),
+        Pattern: patternIdOf(cut.piece),
         Material: group.material.name,
         Thickness: group.thickness,
         Shear: group.shear?.name,

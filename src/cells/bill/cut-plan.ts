@@ -1,5 +1,5 @@
 /** CUT.PLAN: which sheets are pulled and what is cut from each; the shear's patterns, and the waterjet's sheets by count. */
-import { type CutGroup, patternOf } from "../../bill/cut/plan-cutting.ts";
+import { type CutGroup, patternIdOf } from "../../bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { show } from "../../units/show.ts";
@@ -29,7 +29,7 @@ function patternRows(group: CutGroup, system: UnitSystem): SpillRow[] {
       const { length, width } = lineOf.get(blank)!.blank;
       return sum + count * length * width;
     }, 0);
-    const remnants = plan!.remnants.filter(({ piece }) => patternOf(piece) === pattern.id);
+    const remnants = plan!.remnants.filter(({ piece }) => patternIdOf(piece) === pattern.id);
     return {
       ...commonOf(group),
       Pattern: pattern.id,

@@ -1,5 +1,7 @@
 /** BILL.SUMMARY: the job in some twenty figures, and what of it is not quoted. */
 import { causeSays, questionSays, sharedCauses } from "../../bill/causes.ts";
+import { unusedAreas } from "../../bill/dates/due.ts";
+import { isLine } from "../../bill/nouns/line.ts";
 import type { Job } from "../../bill/nouns/shop.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { COST_UNITS } from "../../bill/route/plan-route.ts";
@@ -41,6 +43,7 @@ export function billSummary(plan: BillPlan): CellMatrix {
         ? row("Price", "", "money", money.message)
         : row("Price", money.charges.total, "money", withoutSays(unpriced)),
       row("Not confirmed from the plate", plan.notFromPlate.length, "count", plan.notFromPlate.join(", ")),
+      ...lateRows(plan),
       ...routeRows(plan),
       ...causeRows(plan),
       ...unquotedRows(plan),
@@ -96,6 +99,24 @@ function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
     ...sharedCauses(lines).map((cause) =>
       row(`Same ${cause.finding.status}`, cause.lines.length, "count", causeSays(cause, system)),
     ),
+  ];
+}
+
+/** Lines that break their time by name, with their hours, and times for areas that no line is for. */
+function lateRows(plan: BillPlan): SpillRow[] {
+  const dates = refusalOr(() => plan.dates);
+  if (dates instanceof Refusal) return [];
+  const late = plan.quoted.flatMap((line): SpillRow[] => {
+    const found = dates.lines.get(line.plan);
+    return found?.verdict === "breaks it"
+      ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}`)]
+      : [];
+  });
+  const unused = unusedAreas(plan.rows.filter(isLine), plan.shop.job);
+  return [
+    row("Lines that are late", late.length, "count"),
+    ...late,
+    ...unused.map(({ area, due }) => row("Due of an area without lines", asSerial(due), "date", area)),
   ];
 }
 

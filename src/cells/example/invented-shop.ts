@@ -2,6 +2,7 @@
  * The shop of the sample: machines, tools, sheets, people's pay and hours that exist nowhere, in sizes chosen so that
  * the bill meets every limit. Real figures come from the plates, papers and clocks of the shop's own.
  */
+import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import type { CellValue } from "../../units/cell.ts";
 
 /** One Excel Table: its header row and its rows. */
@@ -96,10 +97,16 @@ export const SHEARS: ShopTable = {
     "Strokes per minute",
     "Cuts per blank",
     "Least remnant (in)",
+    "Gauge reach (in)",
+    "Nearest gauge (in)",
+    "Front stop reach (in)",
+    "Cut to mark",
+    "Stacks",
+    "Long stacks",
   ],
   rows: [
-    ["Shear 1", 0.3125, "A36", 98, 1.5, 0.012, 18, 2.5, 10],
-    ["Shear 2", 0.1345, "A1011 CS", 122, 1, 0.004, 24, 2.5, 10],
+    ["Shear 1", 0.3125, "A36", 98, 1.5, 0.012, 18, 2.5, 10, 42, 0.5, 60, "yes", 4, 2],
+    ["Shear 2", 0.1345, "A1011 CS", 122, 1, 0.004, 24, 2.5, 10, 36, 0.375, 96, "yes", 4, 2],
   ],
 };
 
@@ -178,12 +185,12 @@ export const STATIONS: ShopTable = {
     "Coat (in)",
   ],
   rows: [
-    ["Shear", "machine", 4, null, 62, 2, null, null, null, null],
-    ["Waterjet", "machine", 7, null, 94, 5, 4, 3.5, 60, null],
-    ["Brake", "machine", 11, null, 78, 6, null, null, null, null],
+    ["Shear", "machine", 4, null, 78, 2, null, null, null, null],
+    ["Waterjet", "machine", 7, null, 105, 5, 4, 3.5, 60, null],
+    ["Brake", "machine", 25, null, 95, 6, null, null, null, null],
     ["Drill", "hole", 3, 0.35, 54, 1, null, null, null, null],
     ["Tap", "count", 4, 0.45, 54, 0, null, null, null, null],
-    ["Deburr", "ft", 0, 0.12, 46, 0, null, null, null, null],
+    ["Deburr", "ft", 0, 0.16, 75, 0, null, null, null, null],
     ["Weld", "count", 6, 2.5, 68, 3, null, null, null, null],
     ["Coating", "ft2", null, null, 0, null, 5, 1.35, 85, 0.003],
     ["Pack", "piece", 2, 0.3, 40, 0, null, null, null, null],
@@ -199,26 +206,49 @@ export const RATES: ShopTable = {
     ["Scrap allowance", 0.02, null],
     ["First-piece blanks", 1, null],
     ["First job factor", 1.4, null],
-    ["Brake line set-up", 5, "min"],
+    ["Allowance", 1.2, null],
+    ["Brake line set-up", 4.5, "min"],
+    ["Set-up per further bend", 3, "min"],
+    ["Set-up by bend length", 0.6, "min/ft"],
     ["Handling per piece", 5, "s"],
-    ["Handling by weight", 0.4, "s/lb"],
-    ["Handling by length", 0.9, "s/ft"],
+    ["Handling by weight", 0.3, "s/lb"],
+    ["Handling by length", 2.7, "s/ft"],
+    ["Handling at next bends", 0.7, null],
+    ["Shear handling per cut", 1.7, "s"],
+    ["Shear handling by length", 1.8, "s/ft"],
+    ["Sheet loading", 2, "min"],
     ["One-person limit", 45, "lb"],
     ["Hoist above", 95, "lb"],
     ["Hoist time", 80, "s"],
     ["Second person", 36, null],
     ["Pile limit", 600, "lb"],
+    ["Material mark-up", 0.1, null],
+    ["Outside mark-up", 0.1, null],
     ["Overhead", 0.22, null],
     ["Margin", 0.28, null],
     ["Mark-up", 0.4, null],
+    ["Line minimum", 35, null],
     ["Minimum charge", 250, null],
+    ["Engineering per new part", 0, null],
+    ["First article", 0, null],
+    ["Certificate", 12, null],
+    ["Crate", 0, null],
+    ["Truck", 0, null],
+    ["Tax", 0, null],
+    ["Charge whole sheets", 0, null],
     ["Rush", 0.2, null],
     ["Overtime per day", 2, "h"],
+    ["Second shift", 8, "h"],
     ["Sheared edge", 0.03125, "in"],
     ["Waterjet edge", 0.01, "in"],
     ["Deduction spread", 0.012, "in"],
     ["Angle spread", 0.75, "deg"],
+    ["Cut plan", "money", null],
     ["Cut effort", 1, null],
+    ["Gauge setting", 15, "s"],
+    ["Shear stroke", 7, "s"],
+    ["Shear turn", 5, "s"],
+    ["Scribe line", 40, "s"],
     ["Waterjet web", 0.25, "in"],
   ],
 };
@@ -237,6 +267,37 @@ export const CALENDAR: ShopTable = {
   ],
 };
 
+/** One row adds a material. The edition holds the built-in ones as they are when a later release has others. */
+export const MATERIALS: ShopTable = {
+  name: "Materials",
+  title: "Materials of our own (over the edition named in the first row; figures from the mill's paper)",
+  headers: [
+    "Name",
+    "Materials edition",
+    "Gauge series",
+    "Density (lb/in3)",
+    "Yield minimum (ksi)",
+    "Tensile minimum (ksi)",
+    "Tensile typical (ksi)",
+    "Tensile high (ksi)",
+    "Shear strength (ksi)",
+    "Air radius low",
+    "Air radius high",
+    "Least radius",
+    "Machinability",
+    "Timed feed (in/min)",
+    "Timed thickness (in)",
+    "Source",
+  ],
+  rows: [
+    [null, CURRENT_EDITION.name, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    [
+      ...["3003-H14", null, "aluminum", 0.0986, 17, 20, 22, 26, 14, 0.12, 0.15, 0, 213],
+      ...[null, null, "handbook figures, from memory: type the paper's own"],
+    ],
+  ],
+};
+
 export const SHOP_TABLES: readonly ShopTable[] = [
   BRAKES,
   DIES,
@@ -247,4 +308,5 @@ export const SHOP_TABLES: readonly ShopTable[] = [
   RATES,
   CALENDAR,
   STOCK,
+  MATERIALS,
 ];

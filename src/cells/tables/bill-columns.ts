@@ -43,5 +43,7 @@ export const BILL_COLUMNS = {
   area: { headers: ["Area"], kind: "text", optional: true },
   due: { headers: ["Due"], kind: "cell", optional: true },
   certificate: { headers: ["Certificate"], kind: "text", optional: true, rule: oneOf("yes", "no") },
+  newPart: { headers: ["New part"], kind: "text", optional: true, rule: oneOf("yes", "no") },
+  firstArticle: { headers: ["First article"], kind: "text", optional: true, rule: oneOf("yes", "no") },
   accepted: { headers: ["Accepted"], kind: "text", optional: true },
 } as const satisfies Columns;

@@ -97,6 +97,8 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     area: row.area ?? "",
     due: isBlank(row.due) ? undefined : readInstant(row.due!, label("Due")),
     wantsCertificate: row.certificate?.toLowerCase() === "yes",
+    isNew: row.newPart?.toLowerCase() === "yes",
+    wantsFirstArticle: row.firstArticle?.toLowerCase() === "yes",
     accepted: row.accepted ?? "",
   };
 }

@@ -56,7 +56,30 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   deductionSpread: item("length"),
   angleSpread: item("angle", { from: 0, to: 45 }),
   cutEffort: item("number", { from: 0, above: true, to: 100 }),
+  gaugeSetting: item("seconds"),
+  shearStroke: item("seconds"),
+  shearTurn: item("seconds"),
+  scribeLine: item("seconds"),
   jetWeb: item("length"),
+  allowance: item("number", { from: 1, to: 5 }),
+  setUpPerBend: item("seconds"),
+  setUpPerLength: item("seconds per length"),
+  nextBends: item("share", { from: 0, to: 1 }),
+  shearHandling: item("seconds"),
+  shearHandlingPerLength: item("seconds per length"),
+  sheetLoading: item("seconds"),
+  leastRemnant: item("length", { from: 0, above: true }),
+  wholeSheets: item("number", { from: 0, to: 1, whole: true }), // 1: yes
+  materialMarkUp: item("share", SHARE),
+  outsideMarkUp: item("share", SHARE),
+  lineMinimum: item("number"),
+  engineering: item("number"),
+  firstArticle: item("number"),
+  certificate: item("number"),
+  crate: item("number"),
+  truck: item("number"),
+  tax: item("share", SHARE),
+  secondShift: item("hours", { from: 0, above: true, to: 16 }),
 };
 
 /** Every item by name, for people who fill in the table. */
@@ -64,7 +87,6 @@ export const RATE_ITEMS: readonly RateItem[] = (Object.keys(ITEMS) as RateKey[])
   name: RATE_NAMES[key],
   ...ITEMS[key],
 }));
-export const COUPLING = "Lift coupling";
 
 /** Thresholds of findings, by name; a share may be written as one, or in percent. */
 export const THRESHOLD_ITEMS: readonly RateItem[] = THRESHOLDS.map((threshold) => ({

@@ -2,8 +2,8 @@
  * The shop's own figures that belong to no machine: one row each, by name, value and unit. Nothing here has a default in
  * the code; what a question needs and does not find is asked for by its name.
  */
-import { Rates } from "../../bill/nouns/rates.ts";
-import { COUPLINGS, type Coupling } from "../../data/niosh.ts";
+import { CUT_FOR, RATE_WORDS, Rates, type RateWords } from "../../bill/nouns/rates.ts";
+import { COUPLINGS } from "../../data/niosh.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
 import { parseNumber } from "../../units/parse-number.ts";
@@ -17,7 +17,7 @@ import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
 import type { TableParameter } from "../record/record.ts";
-import { COUPLING, RATE_ITEMS, type RateItem, type RateKind, THRESHOLD_ITEMS } from "./rate-items.ts";
+import { RATE_ITEMS, type RateItem, type RateKind, THRESHOLD_ITEMS } from "./rate-items.ts";
 
 export const RATE_COLUMNS = {
   name: { headers: ["Rate", "Item", "Name"], kind: "text" },
@@ -28,29 +28,31 @@ export const RATE_COLUMNS = {
 const fold = (text: string): string => text.toLowerCase().replace(/[\s\-_]+/g, "");
 const byName = new Map([...RATE_ITEMS, ...THRESHOLD_ITEMS].map((known) => [fold(known.name), known]));
 const isThreshold = new Set(THRESHOLD_ITEMS);
+const isRow = (name: string, word: keyof RateWords): boolean => fold(name) === fold(RATE_WORDS[word]);
 
 function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
   const values = new Map<string, number>();
   const own = new Map<string, number>();
-  let coupling: Coupling | undefined;
+  let words: RateWords = {};
   for (const row of isEmptyRange(given) ? [] : readTable(given, RATE_COLUMNS, name, system)) {
     if (isBlank(row.value)) continue;
     const label = `${name} row ${row.row} "${row.name}"`;
-    if (fold(row.name) === fold(COUPLING)) {
-      coupling = readChoice(row.value as CellValue, label, COUPLINGS);
-      continue;
+    const value = row.value as CellValue;
+    if (isRow(row.name, "liftCoupling")) words = { ...words, liftCoupling: readChoice(value, label, COUPLINGS) };
+    else if (isRow(row.name, "cutFor")) words = { ...words, cutFor: readChoice(value, label, CUT_FOR) };
+    else {
+      const known = byName.get(fold(row.name));
+      if (!known) throw unknown(row.name, `${name} row ${row.row}`);
+      const kept = isThreshold.has(known) ? own : values;
+      kept.set(known.name, readRate(value, row.unit, known, label, system));
     }
-    const known = byName.get(fold(row.name));
-    if (!known) throw unknown(row.name, `${name} row ${row.row}`);
-    const kept = isThreshold.has(known) ? own : values;
-    kept.set(known.name, readRate(row.value as CellValue, row.unit, known, label, system));
   }
-  return new Rates(name, values, coupling, own);
+  return new Rates(name, values, words, own);
 }
 
 /** A misspelt row would leave the shop's own figure out unseen. */
 function unknown(given: string, label: string): Refusal {
-  const names = [...[...byName.values()].map((known) => known.name), COUPLING];
+  const names = [...[...byName.values()].map((known) => known.name), ...Object.values(RATE_WORDS)];
   return wrong(label, "a rate or a threshold by its name", given, `nearest is "${nearest(given, names)}"`);
 }
 
@@ -110,7 +112,7 @@ function sizeOf(kind: RateKind, unit: string | undefined, value: number, label: 
   }
 }
 
-const NAMES = [...RATE_ITEMS.map(({ name }) => name), COUPLING].join(", ");
+const NAMES = [...RATE_ITEMS.map(({ name }) => name), ...Object.values(RATE_WORDS)].join(", ");
 
 export const rates = (): TableParameter<Rates> => ({
   shape: "table",

@@ -1,6 +1,7 @@
 /** The shop's machines and tools: which columns each table has, and how a row becomes a machine or a tool. */
 import type { Brake, Die, Punch, Shear } from "../../bill/nouns/machines.ts";
 import { DRIVES, type Drive } from "../../calc/bend/tooling.ts";
+import { LEAST_REMNANT_IN } from "../../data/remnants.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import {
   degrees,
@@ -11,6 +12,7 @@ import {
   type NewtonsPerMillimetre,
 } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { shopTable } from "../parameters/shop-table.ts";
@@ -79,10 +81,17 @@ export const SHEAR_COLUMNS = {
   cutsPerBlank: { headers: ["Cuts per blank"], kind: "number", optional: true, rule: positive },
   reach: { headers: ["Gauge reach"], kind: "length", optional: true, rule: positive },
   nearestGauge: { headers: ["Nearest gauge"], kind: "length", optional: true, rule: notNegative },
+  frontReach: { headers: ["Front stop reach"], kind: "length", optional: true, rule: notNegative },
+  cutToMark: { headers: ["Cut to mark"], kind: "text", optional: true, rule: oneOf("yes", "no") },
   leastDrop: { headers: ["Least drop"], kind: "length", optional: true, rule: notNegative },
+  leastTrim: { headers: ["Least trim"], kind: "length", optional: true, rule: notNegative },
+  twistWidth: { headers: ["Twist width"], kind: "number", optional: true, rule: notNegative },
+  twistLength: { headers: ["Twist length"], kind: "number", optional: true, rule: notNegative },
+  heaviestLift: { headers: ["Heaviest lift"], kind: "mass", optional: true, rule: positive },
+  stacks: { headers: ["Stacks"], kind: "number", optional: true, rule: whole(1, 100) },
+  longStacks: { headers: ["Long stacks"], kind: "number", optional: true, rule: whole(0, 100) },
   trim: { headers: ["Edge trim"], kind: "length", optional: true, rule: notNegative },
   leastRemnant: { headers: ["Least remnant"], kind: "length", optional: true, rule: notNegative },
-  remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   stages: { headers: ["Stages"], kind: "number", optional: true, rule: whole(2, 6) },
   plate: PLATE,
 } as const satisfies Columns;
@@ -162,9 +171,19 @@ const asShear = (row: Row<typeof SHEAR_COLUMNS>, name: string, { materials }: Re
     nearestGauge: mm(row.nearestGauge ?? 0),
     leastDrop: mm(row.leastDrop ?? 0),
     leastHold: mm(row.leastHold ?? 0),
-    leastRemnant: mm(row.leastRemnant ?? 0),
-    remnantWorth: row.remnantWorth ?? 0,
+    leastRemnant: mm(row.leastRemnant ?? LEAST_REMNANT_IN.value * MM_PER_INCH),
+    remnantWorth: 0, // every row of Stock has its own
     stages: row.stages ?? STAGES,
+    ...given({
+      frontReach: optionalLength(row.frontReach),
+      cutToMark: row.cutToMark === undefined ? undefined : row.cutToMark.toLowerCase() === "yes",
+      leastTrim: optionalLength(row.leastTrim),
+      twistWidth: row.twistWidth,
+      twistLength: row.twistLength,
+      heaviestLift: row.heaviestLift,
+      stacks: row.stacks,
+      longStacks: row.longStacks,
+    }),
   },
   trim: mm(row.trim ?? 0),
   plate: row.plate ?? "",

@@ -1,8 +1,9 @@
-/** Sheets that can be bought or lie in the rack. The rolling direction runs the long way. */
+/** Sheets that can be bought or lie in the rack. */
 
 import type { StockSheet } from "../../bill/nouns/stock.ts";
 import { density } from "../../calc/material/strength.ts";
 import type { Material } from "../../data/materials/material.ts";
+import { COMMON_REMNANT_WORTH } from "../../data/remnants.ts";
 import { kilograms, type Millimetres, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
@@ -26,6 +27,8 @@ const STOCK_COLUMNS = {
   leadDays: { headers: ["Lead days"], kind: "number", optional: true, rule: whole(0, 1000) },
   remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   remnant: { headers: ["Remnant"], kind: "text", optional: true, rule: oneOf("yes", "no") },
+  grain: { headers: ["Grain"], kind: "text", optional: true, rule: oneOf("length", "width") },
+  edges: { headers: ["Edges sheared"], kind: "text", optional: true, rule: oneOf("yes", "no") },
 } as const satisfies Columns;
 
 function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadContext): StockSheet {
@@ -47,10 +50,17 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     price: price === undefined ? undefined : money(price),
     count: row.count,
     leadDays: row.leadDays,
-    remnantWorth: row.remnantWorth ?? 0,
+    remnantWorth: row.remnantWorth ?? COMMON_REMNANT_WORTH.value,
+    saysRemnantWorth: row.remnantWorth !== undefined,
     isRemnant: row.remnant?.toLowerCase() === "yes",
+    grain: grainOf(row),
+    edgesSheared: row.edges?.toLowerCase() === "yes",
   };
 }
+
+/** A sheet was rolled along its long side; an offcut says along which of its two. */
+const grainOf = ({ grain, length, width }: Row<typeof STOCK_COLUMNS>): StockSheet["grain"] =>
+  grain === undefined || length === width || (grain.toLowerCase() === "length") === length > width ? "long" : "short";
 
 /** A thickness cell that has been read: millimetres already, or a gauge that the material makes a thickness. */
 export function thicknessOf(

@@ -4,7 +4,7 @@ import { liftingFinding, liftOf } from "../../../src/bill/lines/lifting.ts";
 import { Rates } from "../../../src/bill/nouns/rates.ts";
 import { kilograms, mm } from "../../../src/units/quantity.ts";
 
-const rates = (values: Record<string, number>) => new Rates("rates", new Map(Object.entries(values)), undefined);
+const rates = (values: Record<string, number>) => new Rates("rates", new Map(Object.entries(values)));
 const ONE = { "One-person limit": 20 };
 const HOIST = { ...ONE, "Hoist above": 40 };
 

@@ -60,7 +60,7 @@ describe("stacks", () => {
     ).toBe(34); // 45 lb
   });
   it("no limit at all is asked for", () => {
-    expect(() => planLoad([], new Rates("rates", new Map(), undefined), [])).toThrow(
+    expect(() => planLoad([], new Rates("rates", new Map()), [])).toThrow(
       expect.objectContaining({ message: expect.stringMatching(/^rates must be a table with a row "Pile limit", /) }),
     );
   });

@@ -6,7 +6,17 @@ import { ALONG_X, ALONG_Y, type Problem } from "../../../src/calc/cutting/proble
 
 const item = (w: number, h: number) => ({ w, h, quantity: 9, value: w * h });
 const problem: Problem = {
-  sheets: [{ w: 100, h: 50, available: Infinity, cost: 5000, roots: [ALONG_X, ALONG_Y], trimPartLimit: Infinity }],
+  sheets: [
+    {
+      w: 100,
+      h: 50,
+      available: Infinity,
+      cost: 5000,
+      roots: [ALONG_X, ALONG_Y],
+      trimPartLimit: Infinity,
+      remnantWorth: 0,
+    },
+  ],
   items: [item(40, 20), item(30, 20), item(30, 15)],
   plain: [new Uint8Array(3).fill(1)],
   turned: [new Uint8Array(3)],
@@ -16,7 +26,6 @@ const problem: Problem = {
     ...{ leastWaste: 0, twistWidth: 0, twistLength: 0 },
   },
   leastRemnant: 0,
-  remnantWorth: 0,
 };
 const piece = (index: number) => ({ item: index, turned: false });
 const strip = (...items: number[]): PartsNode => ({ direction: ALONG_X, parts: items.map(piece) });

@@ -222,9 +222,9 @@ describe("rates", () => {
       );
       return isCellError(value) ? value.message : columnOf(value as CellMatrix, "Unit price")[0];
     };
-    expect(price(0.28, null)).toBe(18.54);
-    expect(price(28, "%")).toBe(18.54);
-    expect(price("28%", null)).toBe(18.54);
+    expect(price(0.28, null)).toBe(11.28);
+    expect(price(28, "%")).toBe(11.28);
+    expect(price("28%", null)).toBe(11.28);
     expect(price(0.28, "%")).toContain("must be clear");
     expect(price(28, null)).toContain("must be a share");
   });
