@@ -49,7 +49,7 @@ export function orderCuts(
     minutes,
     settings,
     heavyLifts,
-    gauges: new Set(bench.cuts.flatMap(({ gauge }) => (gauge === null ? [] : [gauge]))).size,
+    gauges: new Set(bench.cuts.flatMap(({ by, measure }) => (by === "mark" ? [] : [`${by} ${measure}`]))).size,
     settingsSheetBySheet: settingsOf(sheets, patterns, stripsFirst),
     settingsStripByStrip: settingsOf(sheets, patterns, stripByStrip),
   };

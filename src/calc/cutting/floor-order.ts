@@ -4,7 +4,7 @@
  * the gauge's present one. What is heavy is not set down before its parallel cuts are done; what is light and stands in
  * many copies is cut one setting after another. Rules of a shop floor (common practice), the choice between them by time.
  */
-import type { Group, Part, Task } from "./cut-tasks.ts";
+import { type Group, type Part, type Task, withSize } from "./cut-tasks.ts";
 import { areaFromGrid } from "./grid.ts";
 import type { Bench, Open } from "./shear-bench.ts";
 import { type Count, countStacks, isLong, peakOf, type StackLimit, standingKey } from "./stacks.ts";
@@ -44,12 +44,28 @@ export class FloorOrder {
     return { stacks: this.most.all, longStacks: this.most.long, leastHeavyLifts: this.leastHeavy };
   }
 
-  /** Heavy pieces that must be taken up at least once: those that fall and are cut further, and the sheet. */
+  /** Heavy pieces that must be taken up at least once: the sheet, those that fall and are cut further, and what a front stop lets fall. */
   private heavyIn({ task, size }: Part, lifted: boolean): number {
     if (!task) return 0;
-    const own = lifted && this.isHeavy(size) ? 1 : 0;
     const falls = task.groups.flatMap((group) => group.falls);
+    const own = (lifted && this.isHeavy(size) ? 1 : 0) + this.heavyBehindStop(task);
     return own + this.heavyIn(task.front, false) + falls.reduce((sum, part) => sum + this.heavyIn(part, true), 0);
+  }
+
+  /** However small the rest has become by then. */
+  private heavyBehindStop(task: Task): number {
+    const { axis, size, front } = task;
+    let rest = front.size[axis];
+    let heavy = 0;
+    for (const { by, falls } of task.groups) {
+      if (by !== "front stop") continue;
+      falls.forEach(({ task: more, blank, size: off }, k) => {
+        const isPart = more !== null || blank !== null;
+        if (isPart && (k > 0 || front.task !== null) && this.isHeavy(withSize(size, axis, rest))) heavy++;
+        rest += off[axis];
+      });
+    }
+    return heavy;
   }
 
   private isHeavy([w, h]: readonly [number, number]): boolean {

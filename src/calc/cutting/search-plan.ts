@@ -5,6 +5,7 @@ import { impossibleReasons } from "./impossible.ts";
 import { areaBound } from "./lower-bound.ts";
 import type { Use } from "./pattern.ts";
 import { PlanSearch } from "./plan-search.ts";
+import type { Solution } from "./solution.ts";
 import type { Problem } from "./problem.ts";
 import type { Blank, LeftOut, Limits, Plan, PlanOptions, Stock } from "./types.ts";
 
@@ -17,7 +18,7 @@ export interface SearchedPlan {
   /** One line a part; `item` of a pattern counts these. */
   readonly asked: readonly Blank[];
   readonly uses: readonly Use[];
-  /** Complete plans near the best one, it among them; none where something is left out. */
+  /** Other complete plans near the best one, what seems the best of them first; none where something is left out. */
   readonly near: readonly (readonly Use[])[];
   readonly leftOut: LeftOut[];
   /** Area of the pieces planned, in square grid units. */
@@ -78,7 +79,7 @@ export function searchPlan(
     problem,
     asked,
     uses,
-    near: search.best?.missing === 0 ? search.near.map((solution) => inOrder(solution.uses)) : [],
+    near: search.best?.missing === 0 ? likeliest(search.near, options.perMinute ?? 0).map(inOrder) : [],
     leftOut,
     planned,
     costOf: costOfSheet,
@@ -86,6 +87,19 @@ export function searchPlan(
     bound: options.least === "sheets" ? searched : boundOf(searched, problem, priced, money),
     stopReason: search.proved || pieceArea === 0 ? "bound" : budget.ended === "time" ? "time" : "units",
   };
+}
+
+/** Putting cuts in order takes time: only the plans that seem to be the best with it are tried. */
+const MOST_TRIED = 4;
+const SECONDS_PER_MINUTE = 60; // by definition
+
+function likeliest([, ...others]: readonly Solution[], perMinute: number): (readonly Use[])[] {
+  const all = ({ net, effort }: Solution) =>
+    perMinute === Infinity ? effort() : net + (perMinute * effort()) / SECONDS_PER_MINUTE;
+  return others
+    .sort((a, b) => all(a) - all(b))
+    .slice(0, MOST_TRIED)
+    .map(({ uses }) => uses);
 }
 
 /** Sheets with the earliest parts first, then those of one stock line together, the most repeated first. */

@@ -170,7 +170,7 @@ export interface LeftOut {
 export interface Plan {
   readonly patterns: readonly PlannedPattern[];
   readonly cuts: readonly Cut[];
-  /** Gauges that differ: no order of the cuts has fewer settings. */
+  /** Measures of back gauge and front stop that differ: no order of the cuts has fewer settings. */
   readonly gauges: number;
   /** Time at the shear with the pace given, lifts of heavy pieces and the least of them, stacks standing at most. */
   readonly minutes: number;

@@ -1,6 +1,7 @@
 /** Plans one instance with a clock beside it, and checks the plan by replay. */
 import { type Blank, type Limits, NO_LIMITS, planCuts, replay, type Stock } from "../../../calc/cutting/index.ts";
 import { mm } from "../../../units/quantity.ts";
+import { processorTime } from "./clock.ts";
 import type { Instance } from "./instances.ts";
 
 export interface Row {
@@ -56,17 +57,17 @@ export function runInstance(instance: Instance, published: number | null, second
   ];
   const strips = problem === "csp" || problem === "large";
   const limits: Limits = { ...NO_LIMITS, stages: problem === "csp" ? stages : strips ? 2 : ANY_STAGES };
-  const start = performance.now();
+  const start = processorTime();
   let first: number | null = null;
   const plan = planCuts(blanks, stock, limits, {
     units: seconds * MOST_UNITS_A_SECOND,
     firstCut: problem === "csp" ? "along w" : "any",
-    stop: () => performance.now() - start > seconds * 1000 * SEARCH_SHARE,
+    stop: () => processorTime() - start > seconds * 1000 * SEARCH_SHARE,
     onBetter: () => {
-      first ??= performance.now() - start;
+      first ??= processorTime() - start;
     },
   });
-  const took = (performance.now() - start) / 1000;
+  const took = (processorTime() - start) / 1000;
   const sheets = plan.sheets.reduce((sum, { count }) => sum + count, 0);
   const made = new Map<string, number>();
   for (const { repeats, yields } of plan.patterns) {

@@ -1,7 +1,7 @@
 /** Bills as a small shop sees them, generated from a seed, and random bills with random limits for the replay. */
 import type { Blank, Limits, Stock } from "../../../calc/cutting/index.ts";
 import { NO_LIMITS } from "../../../calc/cutting/index.ts";
-import { mm } from "../../../units/quantity.ts";
+import { mm, money } from "../../../units/quantity.ts";
 
 const INCH = 25.4;
 const inches = (value: number) => mm(value * INCH);
@@ -24,6 +24,9 @@ const sixteenth = (value: number): number => Math.round(value * 16) / 16;
 
 /** Kilograms per cubic millimetre (common practice: 7.85 g/cm3), and thicknesses in inches: 16 ga to 1/4. */
 const STEEL = 7.85e-6;
+/** Money per kilogram of sheet and per minute at the shear: common practice, about 0.90 a pound and 60 an hour. */
+const PRICE_PER_KG = 2;
+export const PER_MINUTE = 1;
 const THICKNESSES = [0.0598, 0.1046, 0.1875, 0.25];
 
 export interface Bill {
@@ -46,6 +49,9 @@ export function shopBill(seed: number): Bill {
     const grain = unit() < 0.3 ? "along" : "free";
     return { id: `P${k + 1}`, w: inches(longFirst), h: inches(shortSecond), quantity, grain };
   });
+  // By the seed alone, so that the blanks of a seed stay what they were.
+  const thickness = THICKNESSES[seed % THICKNESSES.length]!;
+  const weightPerArea = STEEL * inches(thickness);
   const stock = [
     [48, 96],
     [48, 120],
@@ -56,14 +62,12 @@ export function shopBill(seed: number): Bill {
       w: inches(w!),
       h: inches(h!),
       quantity: Infinity,
-      price: null,
+      price: money(inches(w!) * inches(h!) * weightPerArea * PRICE_PER_KG),
       grain: "w",
       trim: inches(0.25),
       remnant: false,
     }),
   );
-  // By the seed alone, so that the blanks of a seed stay what they were.
-  const thickness = THICKNESSES[seed % THICKNESSES.length]!;
   const limits: Limits = {
     ...NO_LIMITS,
     longestCut: inches(120),
@@ -73,7 +77,7 @@ export function shopBill(seed: number): Bill {
     thickness: inches(thickness),
     frontReach: inches(60),
   };
-  return { blanks, stock, limits, weightPerArea: STEEL * inches(thickness) };
+  return { blanks, stock, limits, weightPerArea };
 }
 
 /** A small bill on random stock and a random shear; some blanks will be impossible. */
