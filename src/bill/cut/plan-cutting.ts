@@ -1,6 +1,7 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
 import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
-import { DEFAULT_UNITS, patternIdOf, planCuts } from "../../calc/cutting/plan-cuts.ts";
+import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
+import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";

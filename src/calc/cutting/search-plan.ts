@@ -5,8 +5,8 @@ import { impossibleReasons } from "./impossible.ts";
 import { areaBound } from "./lower-bound.ts";
 import type { Use } from "./pattern.ts";
 import { PlanSearch } from "./plan-search.ts";
-import type { Solution } from "./solution.ts";
 import type { Problem } from "./problem.ts";
+import type { Solution } from "./solution.ts";
 import type { Blank, LeftOut, Limits, Plan, PlanOptions, Stock } from "./types.ts";
 
 /** About a second of work on a small machine (fitted on generated shop bills). */

@@ -39,6 +39,8 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
   const byWeight =
     row.pricePerKilogram ?? (row.pricePerPound === undefined ? undefined : row.pricePerPound / KG_PER_POUND);
   const price = row.price ?? (byWeight === undefined ? undefined : byWeight * weight);
+  // An offcut without a price is paid for already.
+  const isRemnant = row.remnant?.toLowerCase() === "yes";
   return {
     name: row.name ?? `${material.name} ${showBoth(thickness, "length")}`,
     material,
@@ -46,11 +48,11 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     length,
     width,
     weight,
-    price: price === undefined ? undefined : money(price),
+    price: price === undefined ? (isRemnant ? money(0) : undefined) : money(price),
     count: row.count,
     leadDays: row.leadDays,
     remnantWorth: row.remnantWorth ?? 0,
-    isRemnant: row.remnant?.toLowerCase() === "yes",
+    isRemnant,
     grain: grainOf(row),
     edgesSheared: row.edges?.toLowerCase() === "yes",
   };
