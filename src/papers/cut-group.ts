@@ -9,7 +9,7 @@ import { releaseOf } from "../bill/release.ts";
 import { says } from "../bill/says.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { BOX, heading, list, table } from "./page.ts";
+import { BOX, list, table, text } from "./page.ts";
 
 const AT_THE_CUT: readonly Subject[] = ["cutting", "hold-down", "blade gap", "narrow strip", "stock"];
 
@@ -20,7 +20,7 @@ export function groupHead(group: CutGroup, plan: BillPlan, offcuts: readonly Off
   const lines = plan.lines.filter((line) => line.plan !== undefined && group.lines.includes(line.plan));
   const count = uses.reduce((sum, use) => sum + use.count, 0);
   return [
-    heading(`Cut list: ${title}, ${shear?.name ?? cutter}`),
+    `<h2>${text(`${title}, ${shear?.name ?? cutter}`)}</h2>`,
     `<p>Pull <strong>${count}</strong> ${count === 1 ? "sheet" : "sheets"}.${yieldOf(group)}</p>`,
     sheets(group, plan, offcuts),
     list(mind(lines, system), "findings"),

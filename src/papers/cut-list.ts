@@ -12,10 +12,9 @@ import { shearPages } from "./shear-cuts.ts";
 /** What is pulled for a material, thickness and machine, then its sheets one after another; the groups are the plan's, nothing is planned here. */
 export function cutListPages(plan: BillPlan): string[] {
   const offcuts = offcutsOf(plan.groups);
-  const pages = plan.groups.flatMap((group) => [
-    [groupHead(group, plan, offcuts), group.plan ? "" : AT_THE_JET].join("\n"),
-    ...(group.plan ? shearPages(group, plan, offcuts) : []),
-  ]);
+  const heads = plan.groups.map((group) => groupHead(group, plan, offcuts) + (group.plan ? "" : AT_THE_JET));
+  const sheets = plan.groups.flatMap((group) => (group.plan ? shearPages(group, plan, offcuts) : []));
+  const pages = heads.length === 0 ? [] : [[heading("Pull list"), ...heads].join("\n"), ...sheets];
   const left = plan.lines.filter((line) => !isQuoted(line));
   const noStock = hasTable(plan.shop, "stock") ? "" : notCheckedSays(["stock"]);
   if (pages.length > 0 && left.length === 0) return pages;

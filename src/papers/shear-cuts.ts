@@ -9,27 +9,16 @@ import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
 import { BOX, heading, list, table, text } from "./page.ts";
 
-/** Two sheets share a page where both are as short as this: drawing, table and tags stay together. */
-const FEW_ROWS = 6;
-
-/** One sheet a page, or two short ones. */
+/** One sheet a page: a second drawing would make the letters of both too small to be read at the machine. */
 export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
   const { patterns, warnings } = group.plan!;
   const all = cutsInOrder(group, plan.shop, offcuts);
-  const sheets = patterns.map((pattern, i) => {
+  return patterns.map((pattern, i) => {
     const rows = all.filter(({ row }) => row.pattern === pattern.id);
-    return {
-      rows,
-      markup: onePattern(pattern, `Sheet ${i + 1} of ${patterns.length}`, { group, plan, offcuts, rows }),
-    };
+    const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
+    const markup = onePattern(pattern, `Sheet ${i + 1} of ${patterns.length}`, { group, plan, own, rows });
+    return [markup, i === 0 ? list(warnings) : "", FOOT].join("\n");
   });
-  const pages: { rows: number; markup: string[] }[] = [];
-  for (const { rows, markup } of sheets) {
-    const last = pages.at(-1);
-    if (last && last.markup.length === 1 && last.rows <= FEW_ROWS && rows.length <= FEW_ROWS) last.markup.push(markup);
-    else pages.push({ rows: rows.length, markup: [markup] });
-  }
-  return pages.map(({ markup }, i) => [...markup, i === 0 ? list(warnings) : "", FOOT].join("\n"));
 }
 
 const FOOT =
@@ -38,14 +27,13 @@ const FOOT =
 interface OnPage {
   readonly group: CutGroup;
   readonly plan: BillPlan;
-  readonly offcuts: readonly Offcut[];
+  readonly own: readonly Offcut[];
   readonly rows: readonly CutInWords[];
 }
 
-function onePattern(pattern: PlannedPattern, title: string, { group, plan, offcuts, rows }: OnPage): string {
+function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, rows }: OnPage): string {
   const { system } = plan.shop;
   const sheet = group.sheetOf.get(pattern.stock)!;
-  const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
   const keys = new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)]));
   const drawn = {
     name: sheet.name,
@@ -92,7 +80,7 @@ const cutTable = (rows: readonly CutInWords[], system: UnitSystem): string =>
       String(row.seq),
       fixed(row.measure, system),
       onTape,
-      row.by === "gauge" ? "gauge" : `${row.by}: ${row.measured === "drops" ? "drops" : "on table"}`,
+      row.by === "mark" ? `mark: ${row.measured === "drops" ? "drops" : "on table"}` : row.by,
       piece,
       drops,
       onTable,

@@ -34,12 +34,14 @@ export function cutsInOrder(
   const tags = new Map(own.map(({ piece, tag }) => [piece, tag]));
   const { weight, length, width } = uses[0]!.sheet;
   const weightPerArea = weight / (length * width);
+  const words = (yields: readonly Yield[], part: string) =>
+    yields.map((each) => called(each, part, tags, system)).join(", ");
   return cutList(plan).map((row) => ({
     row,
     piece: counted(row.count, `${nounOf(row)} ${sizeOf(row, system)}`),
     onTape: system === "in" ? showOnTape(row.measure) : "",
-    drops: row.falls.map((fall) => called(fall, FALLS[row.stage], tags, system)).join(", "),
-    onTable: row.stays.map((stay) => called(stay, STAYS[row.stage], tags, system)).join(", "),
+    drops: words(row.drops, row.drops === row.falls ? FALLS[row.stage] : STAYS[row.stage]),
+    onTable: words(row.onTable, row.drops === row.falls ? STAYS[row.stage] : FALLS[row.stage]),
     lift: row.isTakenUp ? liftSays(row.w * row.h * weightPerArea, rates, system) : "",
     note: noteOf(row),
   }));

@@ -32,8 +32,12 @@ export interface CutListRow {
   readonly isWhole: boolean;
   readonly isTakenUp: boolean;
   readonly strokes: number;
+  /** What comes off stroke by stroke, and what is left. */
   readonly falls: readonly Yield[];
   readonly stays: readonly Yield[];
+  /** The same as they lie: a part against the front stop stays on the table, and the rest of the piece drops. */
+  readonly drops: readonly Yield[];
+  readonly onTable: readonly Yield[];
   readonly turn: boolean;
   readonly cuts: readonly Cut[];
 }
@@ -66,7 +70,10 @@ const kindKey = ({ kind, blank, w, h }: PieceOut): string => `${kind} ${blank ??
 
 function rowOf(cuts: readonly Cut[], seq: number, before: Cut | undefined): CutListRow {
   const first = cuts[0]!;
-  const { piece, setting, stage, axis, by, measure, length, turn, falls, stays, copies } = first;
+  const { piece, setting, stage, axis, by, measure, length, turn, falls, stays } = first;
+  const off = yieldsOf(cuts.flatMap((cut) => cut.falls.map((fall) => [fall, cut.copies] as const)));
+  const left = yieldsOf(cuts.map((cut) => [cut.stays, cut.copies] as const));
+  const isInFront = by === "front stop" && stage !== "trim" && falls.some(isPart);
   const along = falls.reduce((sum, fall) => sum + fall[axis], stays[axis] as number);
   return {
     seq,
@@ -76,20 +83,28 @@ function rowOf(cuts: readonly Cut[], seq: number, before: Cut | undefined): CutL
     axis,
     by,
     measure,
-    measured: stage === "trim" || falls.some(isPart) ? "drops" : "stays",
+    measured: stage === "trim" || (falls.some(isPart) && !isInFront) ? "drops" : "stays",
     length,
     count: cuts.reduce((sum, cut) => sum + cut.copies, 0),
     w: axis === "w" ? along : length,
     h: axis === "w" ? length : along,
     isWhole: piece === patternIdOf(piece),
-    isTakenUp: cuts.length > 1 || before?.stays.id !== piece || (before.visit !== first.visit && copies > 1),
+    isTakenUp: cuts.length > 1 || !before || !liesThere(first, before),
     strokes: cuts.reduce((sum, cut) => sum + cut.strokes, 0),
-    falls: yieldsOf(cuts.flatMap((cut) => cut.falls.map((fall) => [fall, cut.copies] as const))),
-    stays: yieldsOf(cuts.map((cut) => [cut.stays, cut.copies] as const)),
+    falls: off,
+    stays: left,
+    drops: isInFront ? left : off,
+    onTable: isInFront ? off : left,
     turn,
     cuts,
   };
 }
+
+/** On the table since the cut before, unless that let it fall behind a front stop. */
+const liesThere = ({ piece, visit, copies }: Cut, before: Cut): boolean =>
+  before.stays.id === piece &&
+  (before.visit === visit || copies === 1) &&
+  !(before.by === "front stop" && before.stays.kind === "part" && before.falls.some(isPart));
 
 /** Waste is never what is measured, but for an edge trim. */
 const isPart = ({ kind }: PieceOut): boolean => kind === "blank" || kind === "part";

@@ -60,16 +60,23 @@ function label(words: readonly string[], x: number, y: number, size: number, upr
       "dominant-baseline": "central",
     }),
   );
-  return {
-    box: { left: x - dx, right: x + dx, top: y - dy, bottom: y + dy },
-    markup: upright ? element("g", { transform: `rotate(-90 ${rounded(x)} ${rounded(y)})` }, ...lines) : lines.join(""),
-  };
+  const box: Box = { left: x - dx, right: x + dx, top: y - dy, bottom: y + dy };
+  // No line runs through the words.
+  const ground = element("rect", { x: box.left, y: box.top, width: 2 * dx, height: 2 * dy, ...GROUND });
+  const written = upright
+    ? element("g", { transform: `rotate(-90 ${rounded(x)} ${rounded(y)})` }, ...lines)
+    : lines.join("");
+  return { box, markup: ground + written };
 }
+
+const GROUND = { class: "paper", fill: "Canvas", stroke: "none" } as const;
 
 const rounded = (value: number): number => Math.round(value * 10) / 10;
 
 /** Places along a cut where its number may stand, the middle first. */
-const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97];
+const PLACES = [
+  0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.45, 0.55, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.03, 0.97,
+];
 /** A number hidden by another cannot be read; a name still can with a number on it. */
 const OVER_A_NUMBER = 100;
 
