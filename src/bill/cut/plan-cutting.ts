@@ -125,7 +125,10 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
   const ids = namesOf(lines);
   const stock = leftOf(own, used).map(asStock(trim));
   return {
-    blanks: lines.map((plan, i) => asBlank(ids[i]!, plan.blank, plan.blanks)),
+    blanks: lines.map((plan, i): BlankToCut => {
+      const { due } = plan.line;
+      return { ...asBlank(ids[i]!, plan.blank, plan.blanks), ...(due === undefined ? {} : { due }) };
+    }),
     stock,
     options: searchOf(stock, cutAim(shop), (shop.rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT),
     about: {

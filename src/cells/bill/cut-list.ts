@@ -24,7 +24,7 @@ export function cutListRows({ groups, shop }: BillPlan): CellMatrix {
         "On table": onTable,
         Turn: row.turn ? "turn" : "",
         "Set by": row.by,
-        "Nearest 1/64": onTape,
+        "On tape": onTape,
         Lift: lift,
         Note: note,
       }),

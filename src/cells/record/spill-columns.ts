@@ -216,7 +216,7 @@ export const SPILLS = {
     column("On table", "text"),
     column("Turn", "text"),
     column("Set by", "text"), // gauge, front stop, mark
-    column("Nearest 1/64", "text"), // of an inch tape, 1/32 over 24 in
+    column("On tape", "text"), // of an inch tape, 1/32 over 24 in
     column("Lift", "text"), // weight of the piece taken up, and who lifts it where one person does not
     column("Note", "text"),
     MESSAGE,

@@ -142,6 +142,19 @@ describe("the rack", () => {
   });
 });
 
+it("lines that are due first come off the first sheets", () => {
+  const lines = [11, 13, 17, 19, 23].map((width, i) =>
+    plate({ Part: `P${i}`, Flanges: "30", Width: width, Quantity: 12 + 7 * i, Due: `2026-06-${10 - i}` }),
+  );
+  const { plan, lineOf } = planned(lines, shopOf({ rates: rates({ "Cut effort": 0.1 }) })).groups[0]!;
+  const earliest = plan!.patterns.map(({ yields }) =>
+    Math.min(...yields.map(({ blank }) => lineOf.get(blank)!.line.due!)),
+  );
+  expect(earliest.length).toBeGreaterThan(2);
+  expect(new Set(earliest).size).toBeGreaterThan(1);
+  expect(earliest).toEqual([...earliest].sort((a, b) => a - b));
+});
+
 describe("what a cut plan keeps low", () => {
   const aim = (changed: Parameters<typeof rates>[0]) => cutAim(shopOf({ rates: rates(changed) }));
   it("money: a minute counts what the shear's station costs, 62 an hour in the sample", () => {
