@@ -144,7 +144,7 @@ describe("the rack", () => {
 
 it("lines that are due first come off the first sheets", () => {
   const lines = [11, 13, 17, 19, 23].map((width, i) =>
-    plate({ Part: `P${i}`, Flanges: "30", Width: width, Quantity: 12 + 7 * i, Due: `2026-06-${10 - i}` }),
+    plate({ Part: `P${i}`, Flanges: "30", Width: width, Quantity: 12 + 7 * i, Due: `2026-06-${19 - i}` }),
   );
   const { plan, lineOf } = planned(lines, shopOf({ rates: rates({ "Cut effort": 0.1 }) })).groups[0]!;
   const earliest = plan!.patterns.map(({ yields }) =>
