@@ -34,6 +34,7 @@ import { billTimes } from "./functions/bill-times.ts";
 import { billWhatif } from "./functions/bill-whatif.ts";
 import { blankWeight } from "./functions/blank-weight.ts";
 import { cutList } from "./functions/cut-list.ts";
+import { cutOffcuts } from "./functions/cut-offcuts.ts";
 import { cutPlan } from "./functions/cut-plan.ts";
 import { dateFinish } from "./functions/date-finish.ts";
 import { dateLateststart } from "./functions/date-lateststart.ts";
@@ -101,6 +102,7 @@ export const RECORDS: readonly AnyRecord[] = [
   billWhatif,
   blankWeight,
   cutList,
+  cutOffcuts,
   cutPlan,
   dateFinish,
   dateLateststart,

@@ -1,26 +1,28 @@
 /** What is pulled for one material and thickness, what comes of it, and what to mind at the machine. */
+import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { lineName } from "../bill/line-name.ts";
+import { liftOf } from "../bill/lines/lifting.ts";
 import type { Subject } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { says } from "../bill/says.ts";
-import { show, showNumber, showReading } from "../units/show.ts";
+import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { BOX, heading, list, table } from "./page.ts";
+import { BOX, list, table, text } from "./page.ts";
 
 const AT_THE_CUT: readonly Subject[] = ["cutting", "hold-down", "blade gap", "narrow strip", "stock"];
 
-export function groupHead(group: CutGroup, plan: BillPlan): string {
+export function groupHead(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string {
   const { system } = plan.shop;
   const { material, thickness, shear, cutter, uses } = group;
   const title = `${material.name} ${show(thickness, "length", system, 4)}`;
   const lines = plan.lines.filter((line) => line.plan !== undefined && group.lines.includes(line.plan));
   const count = uses.reduce((sum, use) => sum + use.count, 0);
   return [
-    heading(`Cut list: ${title}, ${shear?.name ?? cutter}`),
+    `<h2>${text(`${title}, ${shear?.name ?? cutter}`)}</h2>`,
     `<p>Pull <strong>${count}</strong> ${count === 1 ? "sheet" : "sheets"}.${yieldOf(group)}</p>`,
-    sheets(group, system),
+    sheets(group, plan, offcuts),
     list(mind(lines, system), "findings"),
     pieces(group, lines, system),
   ].join("\n");
@@ -31,24 +33,29 @@ const yieldOf = ({ plan }: CutGroup): string =>
     ? ` ${showNumber((100 * plan.blankArea) / plan.sheetArea, 3)} % of the metal is blanks.`
     : "";
 
-const sheets = ({ uses }: CutGroup, system: UnitSystem): string =>
+const sheets = (group: CutGroup, { shop: { system, rates } }: BillPlan, offcuts: readonly Offcut[]): string =>
   table(
     [
       { title: "Sheet" },
       { title: "Size" },
       { title: "Pull", number: true },
       { title: "Each", number: true },
+      { title: "Lift" },
       { title: "Together", number: true },
       { title: "Worth keeping, with a tag" },
       { title: "Pulled" },
     ],
-    uses.map(({ sheet, count, weight, remnants }) => [
+    group.uses.map(({ sheet, count, weight }) => [
       sheet.name,
       `${showReading(sheet.length, system)} x ${showReading(sheet.width, system)}`,
       showNumber(count, 7),
       show(sheet.weight, "mass", system, 4),
+      liftOf(sheet.weight, rates),
       show(weight, "mass", system, 4),
-      remnants.map(({ length, width }) => `${showReading(length, system)} x ${showReading(width, system)}`).join("; "),
+      offcuts
+        .filter((offcut) => offcut.group === group && offcut.sheet === sheet)
+        .map(({ tag, length, width }) => `${tag}: ${showPlain(width, system)} x ${showReading(length, system)}`)
+        .join("; "),
       { markup: BOX },
     ]),
   );

@@ -86,8 +86,6 @@ td.short, th.short { white-space: nowrap; }
 .cuts td { padding: 0.3mm 1mm; }
 .cuts th { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
-.cuts td:nth-child(6) { width: 42%; }
-.cuts td:nth-child(7) { width: 16%; }
 td .blank { min-width: 15mm; }
 .strips .blank { min-width: 12mm; }
 .cuts .box { width: 3.4mm; height: 3.4mm; vertical-align: -0.5mm; }
@@ -100,6 +98,7 @@ tfoot { display: table-row-group; }
 tfoot td { border-top: 1px solid #000; font-weight: 700; }
 .foot { font-size: 9pt; margin-top: 3mm; }
 .foot-line { display: flex; justify-content: space-between; gap: 6mm; border-top: 0.5px solid #000; font-size: 8pt; margin-top: 2mm; padding-top: 0.5mm; }
+.tag { border: 1.5px solid #000; padding: 1mm 2mm; font-size: 10pt; break-inside: avoid; }
 `;
 
 /** @param foot stands below every sheet that is printed, however many a page takes. */

@@ -1,49 +1,135 @@
-/** The shear's patterns drawn, and its cuts in the order they are made. */
-import { cutNote, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
+/** The shear's sheets, one pattern after another as they are cut: drawing, cuts in order, what comes off, tags of the offcuts. */
+import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
+import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
-import { showNumber, showReading } from "../units/show.ts";
+import type { PlannedPattern } from "../bill/pictures.ts";
+import type { BillPlan } from "../bill/plan.ts";
+import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
-import { BOX, list, table, text } from "./page.ts";
+import { BOX, heading, list, table, text } from "./page.ts";
 
-export function shearCuts(group: CutGroup, system: UnitSystem): string {
-  const { patterns, cuts, warnings } = group.plan!;
+/** One sheet a page: a second drawing would make the letters of both too small to be read at the machine. */
+export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
+  const { patterns, warnings } = group.plan!;
+  const all = cutsInOrder(group, plan.shop, offcuts);
+  return patterns.map((pattern, i) => {
+    const rows = all.filter(({ row }) => row.pattern === pattern.id);
+    const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
+    const markup = onePattern(pattern, `Sheet ${i + 1} of ${patterns.length}`, { group, plan, own, rows });
+    return [markup, i === 0 ? list(warnings) : "", FOOT].join("\n");
+  });
+}
+
+const FOOT =
+  '<p class="foot">Shear guards in place; hands and the drop clear; nobody behind the blade. First piece: check it square, both diagonals.</p>';
+
+interface OnPage {
+  readonly group: CutGroup;
+  readonly plan: BillPlan;
+  readonly own: readonly Offcut[];
+  readonly rows: readonly CutInWords[];
+}
+
+function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, rows }: OnPage): string {
+  const { system } = plan.shop;
+  const sheet = group.sheetOf.get(pattern.stock)!;
+  const keys = new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)]));
+  const drawn = {
+    name: sheet.name,
+    grain: sheet.grain === "long" ? ("w" as const) : ("h" as const),
+    keys,
+    tags: new Map(own.map(({ piece, tag }) => [piece, tag])),
+  };
+  const cuts = rows.map(({ row }) => row);
+  const thickness = show(group.thickness, "length", system, 4);
+  const weight = show(sheet.weight, "mass", system, 4);
+  const size = `${showPlain(sheet.width, system)} x ${showReading(sheet.length, system)}`;
   return [
-    ...patterns.map((pattern) => {
-      const sheet = group.sheetOf.get(pattern.stock)!.name;
-      return `<figure class="plan"><figcaption>${text(patternTitle(pattern, sheet))}</figcaption>${drawPattern(pattern, cuts, sheet, system)}</figure>`;
-    }),
-    cutTable(group, system),
-    list(warnings),
-    '<p class="foot">Shear guards in place; hands and the drop clear; nobody behind the blade.</p>',
+    heading(`${title}: ${group.material.name} ${thickness}`),
+    `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; ${group.shear!.name}`)}</p>`,
+    `<figure class="plan">${drawPattern(pattern, cuts, drawn, system)}</figure>`,
+    cutTable(rows, system),
+    piecesTable(pattern, group, keys, system),
+    ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
 }
 
-const cutTable = (group: CutGroup, system: UnitSystem): string =>
+/** A to Z, then AA and so on. */
+const letterOf = (i: number): string =>
+  i < ALPHABET.length
+    ? ALPHABET[i]!
+    : `${letterOf(Math.floor(i / ALPHABET.length) - 1)}${ALPHABET[i % ALPHABET.length]}`;
+const ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+
+const cutTable = (rows: readonly CutInWords[], system: UnitSystem): string =>
   table(
     [
       { title: "Cut", number: true },
-      { title: "Piece", short: true },
-      { title: "Gauge", number: true },
-      { title: "Cut length", number: true },
-      { title: "Strokes", number: true },
+      { title: system === "in" ? "Set (in)" : "Set (mm)", number: true },
+      { title: system === "in" ? "1/64" : "", short: true },
+      { title: "By", short: true },
+      { title: "Piece" },
       { title: "Drops" },
       { title: "On table" },
-      { title: "Turn", short: true },
-      { title: "Note" },
+      { title: "Strokes", number: true },
+      { title: "Turn, lift" },
       { title: "Done" },
     ],
-    cutsInOrder(group).map((cut) => [
-      String(cut.seq),
-      cut.copies > 1 ? `${cut.piece} (${cut.copies} of them)` : cut.piece,
-      cut.gauge === null ? "" : showReading(cut.gauge, system),
-      showReading(cut.length, system),
-      showNumber(cut.strokes, 7),
-      cut.falls,
-      cut.stays,
-      cut.turn ? "turn" : "",
-      cutNote(cut, system),
+    rows.map(({ row, piece, onTape, drops, onTable, lift }) => [
+      String(row.seq),
+      fixed(row.measure, system),
+      onTape,
+      row.by === "mark" ? `mark: ${row.measured === "drops" ? "drops" : "on table"}` : row.by,
+      piece,
+      drops,
+      onTable,
+      showNumber(row.strokes, 7),
+      [row.turn ? "turn" : "", lift].filter((word) => word !== "").join("; "),
       { markup: BOX },
     ]),
     "cuts",
   );
+
+/** Decimals a gauge is set to, all of them printed so that they stand below each other. */
+const fixed = (value: number, system: UnitSystem): string => {
+  const [whole = "", part = ""] = showPlain(value, system).split(".");
+  return `${whole}.${part.padEnd(system === "in" ? 3 : 2, "0")}`;
+};
+
+const piecesTable = (
+  { yields, repeats }: PlannedPattern,
+  { lineOf }: CutGroup,
+  keys: ReadonlyMap<string, string>,
+  system: UnitSystem,
+): string =>
+  table(
+    [
+      { title: "Key", short: true },
+      { title: "Off this sheet" },
+      { title: repeats === 1 ? "Count" : "Count, all sheets", number: true },
+      { title: "Size", number: true },
+      { title: "Each", number: true },
+    ],
+    yields.map(({ blank, count }) => {
+      const { length, width, weight } = lineOf.get(blank)!.blank;
+      return [
+        keys.get(blank)!,
+        blank,
+        showNumber(count * repeats, 7),
+        `${showPlain(length, system)} x ${showReading(width, system)}`,
+        show(weight, "mass", system, 3),
+      ];
+    }),
+    "cuts",
+  );
+
+/** What is written on the metal before it goes back. */
+function tagOf({ tag, count, length, width, grain, sheet }: Offcut, plan: BillPlan, system: UnitSystem): string {
+  const along = showPlain(grain === "length" ? length : width, system);
+  const size = `${showPlain(width, system)} x ${showReading(length, system)}`;
+  const copies = count === 1 ? "Tag for the rack" : `${count} tags for the rack`;
+  return `<p class="tag"><strong>${copies}: ${tag}</strong> ${text(
+    `${sheet.material.name} ${show(sheet.thickness, "length", system, 4)}, ${size}, grain along ${along}, from plan ${plan.number}`,
+  )}</p>`;
+}

@@ -21,10 +21,28 @@ export const show = (value: number, kind: QuantityKind, system: UnitSystem, digi
 const READ_TO: Record<UnitSystem, number> = { in: 3, mm: 2 };
 
 /** A calculated length as the floor reads it: thousandths of an inch, hundredths of a millimetre. */
-export function showReading(value: number, system: UnitSystem): string {
+export const showReading = (value: number, system: UnitSystem): string =>
+  `${showPlain(value, system)} ${unitName("length", system)}`;
+
+/** The same without its unit, for sizes such as 8 x 48. */
+export function showPlain(value: number, system: UnitSystem): string {
   const decimals = READ_TO[system];
-  const reading = Math.round(fromInternal(value, "length", system) * 10 ** decimals) / 10 ** decimals;
-  return `${showNumber(reading, 15)} ${unitName("length", system)}`;
+  return showNumber(Math.round(fromInternal(value, "length", system) * 10 ** decimals) / 10 ** decimals, 15);
+}
+
+/** Divisions of an inch that a tape is read to: 1/64, and 1/32 over 24 in (common practice). */
+const [TAPE, LONG_TAPE, LONG_IN] = [64, 32, 24];
+
+/** The nearest mark of an inch tape, as it is read: "4 41/64", "3/8", "12". */
+export function showOnTape(value: number): string {
+  const inches = fromInternal(value, "length", "in");
+  const divisions = inches > LONG_IN ? LONG_TAPE : TAPE;
+  let [top, bottom] = [Math.round(inches * divisions), divisions];
+  const whole = Math.floor(top / bottom);
+  top -= whole * bottom;
+  while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+  if (top === 0) return String(whole);
+  return `${whole > 0 ? `${whole} ` : ""}${top}/${bottom}`;
 }
 
 /** Halves to 64ths of an inch, as a rule is marked. */

@@ -74,9 +74,20 @@ export function contradictions(view: Views, { lines, hasStock }: { lines: number
     const onShear = new Set(quoted.filter((row) => row["Cut on"] === "shear").map((row) => String(row["Part"])));
     for (const [part] of cutPieces(plan.filter((row) => row["Cut on"] !== "waterjet")))
       if (!onShear.has(part)) said.push(`${part} is sheared and not on the shear`);
-    for (const row of rows(view["CUT.LIST"]))
-      for (const [, part] of String(row["Drops"]).matchAll(/blank (\S+)/g))
-        if (!onShear.has(part!)) said.push(`${part} is on the cut list and not on the shear`);
+    // And the list cuts as many of each as the plan says.
+    const listed = rows(view["CUT.LIST"])
+      .flatMap((row) => [row["Drops"], row["On table"]].join(", ").split(", "))
+      .map((words) => words.replace(/ \(\d+\)$/, ""));
+    for (const [part, count] of cutPieces(plan.filter((row) => row["Cut on"] !== "waterjet"))) {
+      const cut = listed.filter((words) => words.endsWith(` x ${part}`)).map((words) => Number(words.split(" x ")[0]));
+      // A blank that is the whole sheet needs no cut.
+      if (cut.length > 0)
+        near(
+          `${part} on the cut list`,
+          cut.reduce((all, one) => all + one, 0),
+          count,
+        );
+    }
     // What is bought is what is planned.
     const patterns = plan.filter((row) => row["Pattern"] !== "Total");
     const bought = figured(view["BILL.SHEETS"], "Sheets");

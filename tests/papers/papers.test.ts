@@ -1,8 +1,11 @@
 /** What the papers of a bill with every kind of line say, held against its plan: they decide nothing. */
+
 import { beforeAll, describe, expect, it } from "vitest";
+import { offcutsOf } from "../../src/bill/cut/offcuts.ts";
 import { hitsOf } from "../../src/bill/lines/bent-strip.ts";
 import type { BillPlan } from "../../src/bill/plan.ts";
 import { problemsSay } from "../../src/bill/says.ts";
+import { cutList } from "../../src/calc/cutting/cut-list.ts";
 import { SHOP_TABLES } from "../../src/cells/example/invented-shop.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
@@ -170,11 +173,25 @@ describe("the cut list", () => {
 
   it("pulls the sheets of the plan and draws its patterns", () => {
     const pages = made.papers.find(({ file }) => file === "cutlist.html")!.pages;
-    plan.groups.forEach((group, i) => {
-      const pulled = group.uses.reduce((sum, { count }) => sum + count, 0);
-      expect(pages[i]).toContain(`Pull <strong>${pulled}</strong>`);
-      expect(pages[i]!.match(/<figure class="plan">/g)?.length ?? 0).toBe(group.plan?.patterns.length ?? 0);
-      expect(rowsIn(pages[i]!).filter((row) => row.length === 10)).toHaveLength(group.plan?.cuts.length ?? 0);
+    const pulled = [...pages[0]!.matchAll(/Pull <strong>(\d+)</g)].map(([, count]) => Number(count));
+    expect(pulled).toEqual(plan.groups.map(({ uses }) => uses.reduce((sum, { count }) => sum + count, 0)));
+    const patterns = plan.groups.flatMap((group) =>
+      (group.plan?.patterns ?? []).map((pattern) => ({ group, pattern })),
+    );
+    expect(patterns.length).toBeGreaterThan(1);
+    patterns.forEach(({ group, pattern }, i) => {
+      const page = pages[i + 1]!;
+      expect(page.match(/<figure class="plan">/g)).toHaveLength(1);
+      expect(page).toContain(`Pattern ${pattern.id}: cut ${pattern.repeats} `);
+      const cuts = cutList(group.plan!).filter((row) => row.pattern === pattern.id);
+      expect(rowsIn(page).filter((row) => row.length === 10)).toHaveLength(cuts.length);
+      for (const { blank, count } of pattern.yields)
+        expect(rowsIn(page).find((row) => row.length === 5 && row[1] === blank)![2]).toBe(`${count * pattern.repeats}`);
+      // A tag for every offcut of the sheet, on its page alone.
+      const own = offcutsOf(plan.groups).filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
+      expect([...page.matchAll(/<p class="tag"><strong>[^:]*: (R\d+)</g)].map(([, tag]) => tag)).toEqual(
+        own.map(({ tag }) => tag),
+      );
     });
     expect(pages.some((page) => page.includes("waterjet") && page.includes("THICK"))).toBe(true);
   });

@@ -1,14 +1,93 @@
-import { type CutListRow, cutList } from "../../calc/cutting/cut-list.ts";
-import { showReading } from "../../units/show.ts";
+/** The shear's cuts of a group as a person follows them, in words. */
+import { type CutListRow, cutList, type Yield } from "../../calc/cutting/cut-list.ts";
+import { kilograms } from "../../units/quantity.ts";
+import { show, showOnTape, showPlain } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
+import { liftOf } from "../lines/lifting.ts";
+import type { Rates } from "../nouns/rates.ts";
+import type { Offcut } from "./offcuts.ts";
 import type { CutGroup } from "./plan-cutting.ts";
 
-/** The shear's cuts of a group as a person follows them; none for the waterjet. */
-export const cutsInOrder = ({ plan }: CutGroup): readonly CutListRow[] => (plan ? cutList(plan) : []);
+export interface CutInWords {
+  readonly row: CutListRow;
+  /** "5 x strip 8 x 48". */
+  readonly piece: string;
+  /** The nearest mark of an inch tape; "" in millimetres. */
+  readonly onTape: string;
+  /** "45 x DF-05", "5 x piece 3 x 8", "offcut R2 16 x 48", "scrap 0.5 x 48". */
+  readonly drops: string;
+  readonly onTable: string;
+  /** What is taken up for the cut and by whom: "307 lb, hoist"; "" where it lies on the table still. */
+  readonly lift: string;
+  readonly note: string;
+}
 
-/** "strip, setting 3", "trim, to a mark: 0.25 in drops", "cross, front stop: 36 in on table". */
-export function cutNote({ stage, setting, by, measure, measured }: CutListRow, system: UnitSystem): string {
-  if (by === "gauge") return `${stage}, setting ${setting}`;
-  const size = `${showReading(measure, system)} ${measured === "drops" ? "drops" : "on table"}`;
-  return `${stage}, ${by === "mark" ? "to a mark" : "front stop"}: ${size}`;
+/** None for the waterjet. */
+export function cutsInOrder(
+  group: CutGroup,
+  { system, rates }: { readonly system: UnitSystem; readonly rates: Rates },
+  offcuts: readonly Offcut[],
+): CutInWords[] {
+  const { plan, uses } = group;
+  if (!plan) return [];
+  const own = offcuts.filter((offcut) => offcut.group === group);
+  const tags = new Map(own.map(({ piece, tag }) => [piece, tag]));
+  const { weight, length, width } = uses[0]!.sheet;
+  const weightPerArea = weight / (length * width);
+  const words = (yields: readonly Yield[], part: string) =>
+    yields.map((each) => called(each, part, tags, system)).join(", ");
+  return cutList(plan).map((row) => ({
+    row,
+    piece: counted(row.count, `${nounOf(row)} ${sizeOf(row, system)}`),
+    onTape: system === "in" ? showOnTape(row.measure) : "",
+    drops: words(row.drops, row.drops === row.falls ? FALLS[row.stage] : STAYS[row.stage]),
+    onTable: words(row.onTable, row.drops === row.falls ? STAYS[row.stage] : FALLS[row.stage]),
+    lift: row.isTakenUp ? liftSays(row.w * row.h * weightPerArea, rates, system) : "",
+    note: noteOf(row),
+  }));
+}
+
+const counted = (count: number, words: string): string => (count === 1 ? words : `${count} x ${words}`);
+
+/** The short side first, as strips are spoken of. */
+const sizeOf = ({ w, h }: Pick<Yield, "w" | "h">, system: UnitSystem): string =>
+  `${showPlain(Math.min(w, h), system)} x ${showPlain(Math.max(w, h), system)}`;
+
+function nounOf({ isWhole, stage, cuts }: CutListRow): string {
+  if (isWhole) return "sheet";
+  if (stage === "trim") return "sheet";
+  const isRest = /r\d+$/.test(cuts[0]!.piece);
+  if (stage === "strip") return isRest ? "rest of sheet" : "sheet";
+  return isRest ? "rest" : stage === "cross" ? "strip" : "piece";
+}
+
+function called(
+  { kind, blank, count, pieces, ...size }: Yield,
+  part: string,
+  tags: ReadonlyMap<string, string>,
+  system: UnitSystem,
+): string {
+  if (kind === "blank") return `${count} x ${blank}`;
+  const measures = sizeOf(size, system);
+  if (kind === "scrap") return counted(count, `scrap ${measures}`);
+  if (kind === "remnant")
+    return counted(count, `offcut ${pieces.map((piece) => tags.get(piece)).join(", ")}, ${measures}`);
+  return counted(count, `${part} ${measures}`);
+}
+
+/** What a part is called that drops, and one that stays on the table, to be cut on. */
+const FALLS = { trim: "edge", strip: "strip", cross: "piece", size: "piece" } as const;
+const STAYS = { trim: "sheet", strip: "rest of sheet", cross: "rest", size: "rest" } as const;
+
+function liftSays(weight: number, rates: Rates, system: UnitSystem): string {
+  const lift = liftOf(kilograms(weight), rates);
+  const words = show(weight, "mass", system, 2);
+  return lift === "one person" ? words : `${words}, ${lift}`;
+}
+
+/** How it is measured, and on which side of the blade what is measured lies. */
+function noteOf({ stage, by, measured, setting }: CutListRow): string {
+  const what = { trim: "trim the edge", strip: "strip", cross: "crosscut", size: "to size" }[stage];
+  if (by === "gauge") return `${what}, setting ${setting}`;
+  return measured === "drops" ? `${what}, measure what drops` : `${what}, measure what stays on the table`;
 }

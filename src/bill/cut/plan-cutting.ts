@@ -1,6 +1,7 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
 import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
-import { DEFAULT_UNITS, patternIdOf, planCuts } from "../../calc/cutting/plan-cuts.ts";
+import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
+import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
@@ -125,7 +126,10 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
   const ids = namesOf(lines);
   const stock = leftOf(own, used).map(asStock(trim));
   return {
-    blanks: lines.map((plan, i) => asBlank(ids[i]!, plan.blank, plan.blanks)),
+    blanks: lines.map((plan, i): BlankToCut => {
+      const { due } = plan.line;
+      return { ...asBlank(ids[i]!, plan.blank, plan.blanks), ...(due === undefined ? {} : { due }) };
+    }),
     stock,
     options: searchOf(stock, cutAim(shop), (shop.rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT),
     about: {

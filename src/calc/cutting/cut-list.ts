@@ -1,46 +1,121 @@
-/** The cut list as a person at the shear follows it, one row a cut. Lengths in millimetres. */
-import type { Cut, PieceOut, Plan } from "./types.ts";
+/** The cut list as a person at the shear follows it: equal cuts on alike pieces, one after another, are one row. Millimetres. */
+import { patternIdOf } from "./pattern-id.ts";
+import type { Cut, PieceKind, PieceOut, Plan } from "./types.ts";
+
+/** Alike pieces that a row of the list leaves, over all that it cuts. */
+export interface Yield {
+  readonly kind: PieceKind;
+  readonly blank: string | undefined;
+  readonly w: number;
+  readonly h: number;
+  readonly count: number;
+  /** As the plan names them, one name for all copies of a pattern. */
+  readonly pieces: readonly string[];
+}
 
 export interface CutListRow {
   readonly seq: number;
-  /** Gauge setting the cut belongs to; 0 where the back gauge measures nothing: an edge trim, a front stop, a mark. */
+  readonly pattern: string;
+  /** Gauge setting the row belongs to; 0 where the back gauge measures nothing: an edge trim, a front stop, a mark. */
   readonly setting: number;
   readonly stage: Cut["stage"];
-  readonly piece: string;
-  readonly copies: number;
-  readonly gauge: number | null;
+  readonly axis: Cut["axis"];
   readonly by: Cut["by"];
   readonly measure: number;
   /** Whether what is measured drops or lies on the table in front. */
   readonly measured: "drops" | "stays";
   readonly length: number;
+  /** Alike pieces that go in, how large each is, and whether they are taken up for it or lie on the table still. */
+  readonly count: number;
+  readonly w: number;
+  readonly h: number;
+  readonly isWhole: boolean;
+  readonly isTakenUp: boolean;
   readonly strokes: number;
-  readonly falls: string;
-  readonly stays: string;
+  /** What comes off stroke by stroke, and what is left. */
+  readonly falls: readonly Yield[];
+  readonly stays: readonly Yield[];
+  /** The same as they lie: a part against the front stop stays on the table, and the rest of the piece drops. */
+  readonly drops: readonly Yield[];
+  readonly onTable: readonly Yield[];
   readonly turn: boolean;
+  readonly cuts: readonly Cut[];
 }
 
-export const cutList = (plan: Pick<Plan, "cuts">): CutListRow[] =>
-  plan.cuts.map(({ seq, setting, stage, piece, copies, gauge, by, measure, length, strokes, falls, stays, turn }) => ({
+export function cutList({ cuts }: Pick<Plan, "cuts">): CutListRow[] {
+  const groups: Cut[][] = [];
+  cuts.forEach((cut, k) => {
+    const last = groups.at(-1);
+    if (last && k > 0 && isSameWork(cut, cuts[k - 1]!)) last.push(cut);
+    else groups.push([cut]);
+  });
+  let before: Cut | undefined;
+  return groups.map((group, k) => {
+    const row = rowOf(group, k + 1, before);
+    before = group.at(-1);
+    return row;
+  });
+}
+
+/** Another piece of the same pattern and size, cut to the same measure with the same yield. */
+const isSameWork = (a: Cut, b: Cut): boolean => a.piece !== b.stays.id && workKey(a) === workKey(b);
+
+const workKey = (cut: Cut): string => {
+  const { piece, stage, axis, by, measure, length, turn, copies, falls, stays } = cut;
+  const outs = [...falls.map(kindKey).sort(), kindKey(stays)].join();
+  return [patternIdOf(piece), stage, axis, by, measure, length, turn, copies, outs].join(" ");
+};
+
+const kindKey = ({ kind, blank, w, h }: PieceOut): string => `${kind} ${blank ?? ""} ${w.toFixed(3)} ${h.toFixed(3)}`;
+
+function rowOf(cuts: readonly Cut[], seq: number, before: Cut | undefined): CutListRow {
+  const first = cuts[0]!;
+  const { piece, setting, stage, axis, by, measure, length, turn, falls, stays } = first;
+  const off = yieldsOf(cuts.flatMap((cut) => cut.falls.map((fall) => [fall, cut.copies] as const)));
+  const left = yieldsOf(cuts.map((cut) => [cut.stays, cut.copies] as const));
+  const isInFront = by === "front stop" && stage !== "trim" && falls.some(isPart);
+  const along = falls.reduce((sum, fall) => sum + fall[axis], stays[axis] as number);
+  return {
     seq,
+    pattern: patternIdOf(piece),
     setting,
     stage,
-    piece,
-    copies,
-    gauge,
+    axis,
     by,
     measure,
-    measured: stage === "trim" || falls.some(isPart) ? "drops" : "stays",
+    measured: stage === "trim" || (falls.some(isPart) && !isInFront) ? "drops" : "stays",
     length,
-    strokes,
-    falls: falls.map(called).join(", "),
-    stays: called(stays),
+    count: cuts.reduce((sum, cut) => sum + cut.copies, 0),
+    w: axis === "w" ? along : length,
+    h: axis === "w" ? length : along,
+    isWhole: piece === patternIdOf(piece),
+    isTakenUp: cuts.length > 1 || !before || !liesThere(first, before),
+    strokes: cuts.reduce((sum, cut) => sum + cut.strokes, 0),
+    falls: off,
+    stays: left,
+    drops: isInFront ? left : off,
+    onTable: isInFront ? off : left,
     turn,
-  }));
+    cuts,
+  };
+}
+
+/** On the table since the cut before, unless that let it fall behind a front stop. */
+const liesThere = ({ piece, visit, copies }: Cut, before: Cut): boolean =>
+  before.stays.id === piece &&
+  (before.visit === visit || copies === 1) &&
+  !(before.by === "front stop" && before.stays.kind === "part" && before.falls.some(isPart));
 
 /** Waste is never what is measured, but for an edge trim. */
 const isPart = ({ kind }: PieceOut): boolean => kind === "blank" || kind === "part";
 
-/** "blank B7 as 2.1.1", "part 2.1", "remnant 2.3", "scrap 2t1". */
-const called = ({ id, kind, blank }: PieceOut): string =>
-  kind === "blank" ? `blank ${blank} as ${id}` : `${kind} ${id}`;
+function yieldsOf(outs: readonly (readonly [PieceOut, number])[]): Yield[] {
+  const found = new Map<string, Yield>();
+  for (const [out, copies] of outs) {
+    const key = kindKey(out);
+    const { count = 0, pieces = [] } = found.get(key) ?? {};
+    const { kind, blank, w, h, id } = out;
+    found.set(key, { kind, blank, w, h, count: count + copies, pieces: [...pieces, id] });
+  }
+  return [...found.values()];
+}

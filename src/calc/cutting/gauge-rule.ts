@@ -63,6 +63,8 @@ export function frontPart(extents: ArrayLike<number>, count: number, waste: numb
   }
   // A part against the front stop lets the rest fall, which must be wide enough for it.
   const mayFall = (extent: number) => long === 0 || extent >= rule.leastDrop;
+  // Of parts that no back gauge reaches the widest stays where it lies, and the waste drops: nothing heavy is taken up again.
+  if (forced < 0 && waste > 0 && long > 0 && (extents[widest] as number) >= rule.leastHold) return widest;
   if (forced < 0 && waste > 0 && waste >= rule.leastHold && mayFall(waste)) return WASTE_IN_FRONT;
   const front = forced >= 0 ? forced : widest;
   const own = extents[front] as number;

@@ -170,7 +170,8 @@ export class InsertionSearch {
       if (this.waiting.kinds.length === 0) return true;
       if (this.budget.over()) return false;
       const before = this.waiting.kinds.slice();
-      const waitedBefore = before.length;
+      // At first nothing has been refused by any sheet: one put there just now is empty.
+      const waitedBefore = this.round === 0 ? 0 : before.length;
       this.ruin(take);
       this.lookAtFew();
       this.waiting.sort(waitedBefore);

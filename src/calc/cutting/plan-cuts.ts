@@ -10,6 +10,7 @@ import { checkInput } from "./check-input.ts";
 import { type OrderedCuts, orderCuts } from "./cut-order.ts";
 import { areaFromGrid } from "./grid.ts";
 import type { Use } from "./pattern.ts";
+import { patternIdOf } from "./pattern-id.ts";
 import { replay } from "./replay.ts";
 import { searchPlan } from "./search-plan.ts";
 import { stackLimit } from "./stacks.ts";
@@ -86,9 +87,6 @@ export function planCuts(
   if (faults.length > 0) throw new Refusal("#N/A", `cut plan must pass its replay; got ${faults[0]}`);
   return plan;
 }
-
-/** Pieces are named after their pattern: "3", "3d1", "3d1.2". */
-export const patternIdOf = (piece: string): string => /^\d+/.exec(piece)?.[0] ?? piece;
 
 function plannedPattern(
   { pattern, repeats }: Use,

@@ -17,6 +17,7 @@ import { netCost } from "./remnants.ts";
 import { reseat } from "./reseat.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
+import { simplePlans } from "./simple-plans.ts";
 import { isBetter, type Solution, solutionOf } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
 import { tightMix } from "./tight-mix.ts";
@@ -39,7 +40,7 @@ const COST_NOISE = 0.02;
  * How much more a strip or a crosscut counts where its back gauge is set already, and up to how many sheets: a small bill needs
  * many gauges for few cuts, a large one is better served with the metal.
  */
-const THRIFT = 0.01;
+const THRIFT = 0.03;
 const THRIFT_SHEETS = 18;
 /** Pieces of one item stacked across a strip where a third stage is allowed. */
 const MOST_STACKED = 3;
@@ -58,10 +59,6 @@ const MOST_BOUND_WORK = 12_000_000;
 /** Last sheets of a dive that are looked at again together. */
 const LAST_SHEETS = [6, 10, 16] as const;
 const DIVE_SHARE = 0.5;
-
-/** Share of the budget for plans that are simple to cut, and how many of them: chosen. */
-const SIMPLER_SHARE = 0.2;
-const SIMPLER_PLANS = 8;
 
 /** Plans kept beside the best one, and how much more they may count: chosen. */
 const MOST_NEAR = 8;
@@ -186,7 +183,12 @@ export class PlanSearch {
       else correct(FIRST_WORK, FULL_PLANS);
     }
     if (program && !this.done) this.diveFrom(program, [], false);
-    if (this.timed) this.simplerPlans();
+    if (this.timed) {
+      const { problem, budget, allowed, demand, supply, random } = this;
+      const stock = { demand, supply };
+      const given = { problem, budget, allowed, random, cell: cellOf(problem, CELLS), mostStacked: stacked, ...stock };
+      for (const uses of simplePlans(given)) this.offer(uses);
+    }
     while (!this.done) {
       const { missing, uses } = this.best!;
       const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);
@@ -196,28 +198,6 @@ export class PlanSearch {
       }
       correct(LATER_WORK, this.random.below(2));
     }
-  }
-
-  /** Plans of strips of their pieces' own width, which need no sizing cut, for a share of the budget: see near. */
-  private simplerPlans(): void {
-    const { problem, demand, supply, random } = this;
-    const part = this.budget.share(this.budget.units * SIMPLER_SHARE);
-    const cell = cellOf(problem, CELLS);
-    const mostStacked = problem.stages > 2 ? MOST_STACKED : 1;
-    const plain = [1, mostStacked].map(
-      (most) =>
-        new StripPatterns(problem, part, cell, this.allowed, { mostStacked: most, sized: false, keepToDemand: true }),
-    );
-    const weights = new Float64Array(problem.items.length).fill(1);
-    let last: Use[] = [];
-    for (let n = 0; n < SIMPLER_PLANS && !part.over(); n++) {
-      const worth = Float64Array.from(problem.items, ({ value }) => value);
-      const values = n < plain.length ? worth : correctedValues(problem, last, weights, random);
-      const costs = Float64Array.from(problem.sheets, ({ cost }) => cost);
-      last = sequentialPlan(problem, plain[n % 2]!, demand.slice(), supply.slice(), values, costs, part, THRIFT);
-      this.offer(last);
-    }
-    this.budget.spend(part.used);
   }
 
   private boundByBars(): void {

@@ -1,30 +1,34 @@
-/** CUT.LIST: every cut at the shear in order. */
+/** CUT.LIST: every cut at the shear in order, equal cuts on alike pieces as one row. */
 
-import { cutNote, cutsInOrder } from "../../bill/cut/cuts-in-order.ts";
-import { patternIdOf } from "../../bill/cut/plan-cutting.ts";
+import { cutsInOrder } from "../../bill/cut/cuts-in-order.ts";
+import { offcutsOf } from "../../bill/cut/offcuts.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 
-export function cutListRows(plan: BillPlan): CellMatrix {
-  const rows = plan.groups.flatMap((group) =>
-    cutsInOrder(group).map(
-      (cut): SpillRow => ({
-        Cut: cut.seq,
-        Pattern: patternIdOf(cut.piece),
+export function cutListRows({ groups, shop }: BillPlan): CellMatrix {
+  const offcuts = offcutsOf(groups);
+  const rows = groups.flatMap((group) =>
+    cutsInOrder(group, shop, offcuts).map(
+      ({ row, piece, onTape, drops, onTable, lift, note }): SpillRow => ({
+        Cut: row.seq,
+        Pattern: row.pattern,
         Material: group.material.name,
         Thickness: group.thickness,
         Shear: group.shear?.name,
-        Piece: cut.copies > 1 ? `${cut.piece} (${cut.copies} of them)` : cut.piece,
-        Gauge: cut.gauge ?? undefined,
-        "Cut length": cut.length,
-        Strokes: cut.strokes,
-        Drops: cut.falls,
-        "On table": cut.stays,
-        Turn: cut.turn ? "turn" : "",
-        Note: cutNote(cut, plan.shop.system),
+        Piece: piece,
+        Gauge: row.measure,
+        "Cut length": row.length,
+        Strokes: row.strokes,
+        Drops: drops,
+        "On table": onTable,
+        Turn: row.turn ? "turn" : "",
+        "Set by": row.by,
+        "On tape": onTape,
+        Lift: lift,
+        Note: note,
       }),
     ),
   );
-  return spill("CUT.LIST", rows, plan.shop.system);
+  return spill("CUT.LIST", rows, shop.system);
 }

@@ -213,15 +213,32 @@ export const SPILLS = {
     column("Material", "text"),
     column("Thickness", "length"),
     column("Shear", "text"),
-    column("Piece", "text"), // goes in
-    column("Gauge", "length"),
+    column("Piece", "text"), // goes in: "5 x strip 8 x 48"
+    column("Gauge", "length"), // back gauge, front stop or mark, see "Set by"
     column("Cut length", "length"),
     column("Strokes", "count"),
-    column("Drops", "text"),
+    column("Drops", "text"), // "45 x DF-05"
     column("On table", "text"),
     column("Turn", "text"),
+    column("Set by", "text"), // gauge, front stop, mark
+    column("On tape", "text"), // of an inch tape, 1/32 over 24 in
+    column("Lift", "text"), // weight of the piece taken up, and who lifts it where one person does not
     column("Note", "text"),
     MESSAGE,
+  ],
+  // Columns of the table of sheets, so that the rows are pasted below it.
+  "CUT.OFFCUTS": [
+    column("Stock", "text"), // tag and number of the plan
+    column("Material", "text"),
+    column("Thickness", "length"),
+    column("Length", "length"),
+    column("Width", "length"),
+    column("Sheets", "count"),
+    column("Price", "money"), // what this job is credited for one
+    column("Remnant worth", "share"),
+    column("Remnant", "text"),
+    column("Grain", "text"), // along its "length" or its "width"
+    column("Edges sheared", "text"),
   ],
 } as const satisfies Record<string, SpillColumns>;
 export type SpillName = keyof typeof SPILLS;

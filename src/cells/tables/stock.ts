@@ -40,6 +40,8 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
   const byWeight =
     row.pricePerKilogram ?? (row.pricePerPound === undefined ? undefined : row.pricePerPound / KG_PER_POUND);
   const price = row.price ?? (byWeight === undefined ? undefined : byWeight * weight);
+  // An offcut without a price is paid for already.
+  const isRemnant = row.remnant?.toLowerCase() === "yes";
   return {
     name: row.name ?? `${material.name} ${showBoth(thickness, "length")}`,
     material,
@@ -47,12 +49,12 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     length,
     width,
     weight,
-    price: price === undefined ? undefined : money(price),
+    price: price === undefined ? (isRemnant ? money(0) : undefined) : money(price),
     count: row.count,
     leadDays: row.leadDays,
     remnantWorth: row.remnantWorth ?? COMMON_REMNANT_WORTH.value,
     saysRemnantWorth: row.remnantWorth !== undefined,
-    isRemnant: row.remnant?.toLowerCase() === "yes",
+    isRemnant,
     grain: grainOf(row),
     edgesSheared: row.edges?.toLowerCase() === "yes",
   };

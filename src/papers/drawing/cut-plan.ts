@@ -1,115 +1,75 @@
 /**
- * One pattern of a cut plan: the sheet to scale, blanks with their names, remnants hatched, trims and scrap grey, every cut
- * a numbered line. Drawn from the cuts alone, so what is seen is what is cut. Datum edges at the left and at the bottom.
+ * One pattern of a cut plan: the sheet to scale, blanks with their names and sizes, offcuts hatched, trims and scrap grey,
+ * every row of the list a numbered line with what is set. Drawn from the cuts alone, so what is seen is what is cut. Datum
+ * edges at the left and at the bottom.
  */
-import type { Cut, PieceOut, PlannedPattern } from "../../bill/pictures.ts";
+import type { CutListRow, PieceOut, PlannedPattern } from "../../bill/pictures.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
+import { cutLabel, fewestPlaces, pieceLabel } from "./cut-labels.ts";
+import { type Ends, followCuts, type Region } from "./cut-regions.ts";
 import { type Box, drawing, element, LETTERS, line, type Point, path, text } from "./svg.ts";
 
-/** A part of the sheet; y upwards from the datum edge. */
-interface Region {
-  readonly x: number;
-  readonly y: number;
-  readonly w: number;
-  readonly h: number;
+export interface SheetDrawn {
+  /** What the sheet is called in Stock, and along which of its sides in the drawing it was rolled. */
+  readonly name: string;
+  readonly grain: "w" | "h";
+  /** A blank's letter in the table beside the drawing, and the tag of an offcut by its piece. */
+  readonly keys: ReadonlyMap<string, string>;
+  readonly tags: ReadonlyMap<string, string>;
 }
 
-type Ends = readonly [Point, Point];
+/** Letters of 8 pt and more where the drawing is as wide as its page, 190 mm. */
+const LETTERS_ALONG = 58;
+/** Room below the sheet for datum and grain, in letters. */
+const MARGIN = 2;
 
-interface CutLine {
-  readonly seq: number;
-  /** Of each stroke. */
-  readonly ends: readonly Ends[];
-}
-
-/** @param sheet what the sheet is called in Stock. */
-export function drawPattern(pattern: PlannedPattern, cuts: readonly Cut[], sheet: string, system: UnitSystem): string {
+export function drawPattern(
+  pattern: PlannedPattern,
+  rows: readonly CutListRow[],
+  sheet: SheetDrawn,
+  system: UnitSystem,
+): string {
   const { w, h, yields } = pattern;
-  const letter = Math.max(w, h) / 75;
-  const { pieces, lines } = followCuts(pattern, cuts);
-  const flip = ({ x, y, w: width, h: height }: Region): Region => ({ x, y: h - y - height, w: width, h: height });
-  const labels = pieces.flatMap(({ out, region }) => labelOf(nameOf(out), flip(region), letter));
+  const letter = Math.max(w, h) / LETTERS_ALONG;
+  const { pieces, lines } = followCuts(pattern, rows);
+  const flip = (region: Region): Region => ({ ...region, y: h - region.y - region.h });
+  const labels = pieces.flatMap((laid) => {
+    const words = { key: sheet.keys.get(laid.out.blank ?? "") ?? "", tag: sheet.tags.get(laid.out.id) ?? "" };
+    return pieceLabel(laid, flip(laid.region), words, letter, system);
+  });
   const names = labels.map(({ box }) => box);
   const numbers: Box[] = [];
   const write = (value: number) => show(value, "length", system, 5);
   return drawing(
     {
-      title: `${patternTitle(pattern, sheet)}, ${write(w)} x ${write(h)}`,
-      description: `Each sheet gives ${yields.map(({ blank, count }) => `${count} x ${blank}`).join(", ")} in ${lines.length} cuts, numbered as in the cut list.`,
+      title: `${patternTitle(pattern, sheet.name)}, ${write(w)} x ${write(h)}`,
+      description: `Each sheet gives ${yields.map(({ blank, count }) => `${count} x ${blank}`).join(", ")} in ${rows.length} rows of the cut list, numbered as there.`,
       box: { left: 0, top: 0, right: w, bottom: h },
-      margin: letter,
+      margin: letter * MARGIN,
       letter,
     },
-    ...pieces.map(({ out, region }) => pieceShape(out, flip(region), letter)),
+    ...pieces.flatMap(({ out, each }) => each.map((region) => pieceShape(out, flip(region), letter))),
     ...lines.flatMap(({ ends }) => ends.map(([[x1, y1], [x2, y2]]) => line([x1, h - y1], [x2, h - y2]))),
     element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
     ...labels.map(({ markup }) => markup),
-    ...[...lines].sort(fewestPlaces).map(({ seq, ends }) => {
-      const onPaper = ends.map(
+    ...[...lines].sort(fewestPlaces).map((cut) => {
+      const onPaper = cut.ends.map(
         ([[x1, y1], [x2, y2]]): Ends => [
           [x1, h - y1],
           [x2, h - y2],
         ],
       );
-      return cutNumber(String(seq), onPaper.reverse(), letter, names, numbers);
+      return cutLabel(cut, onPaper.reverse(), { letter, system }, names, numbers);
     }),
+    datumCorner(h, letter),
+    grainArrow(w, h, sheet.grain, letter),
   );
 }
 
 /** "Pattern 3: cut 2 sheets of Plate 3/16". */
 export const patternTitle = ({ id, repeats }: PlannedPattern, sheet: string): string =>
   `Pattern ${id}: cut ${repeats} ${repeats === 1 ? "sheet" : "sheets"} of ${sheet}`;
-
-const nameOf = ({ kind, blank, id }: PieceOut): string =>
-  kind === "blank" ? (blank ?? "") : kind === "remnant" ? `remnant ${id}` : "";
-
-/** Cuts the sheet on paper: what drops lies at the datum side, what stays on the table beyond it. */
-function followCuts(pattern: PlannedPattern, cuts: readonly Cut[]) {
-  const whole: Region = { x: 0, y: 0, w: pattern.w, h: pattern.h };
-  const regions = new Map<string, Region>([[pattern.id, whole]]);
-  const outs = new Map<string, PieceOut>();
-  const lines: CutLine[] = [];
-  for (const cut of cuts) {
-    const region = regions.get(cut.piece);
-    if (!region) continue;
-    regions.delete(cut.piece);
-    let rest = region;
-    const ends = cut.falls.map((fall): Ends => {
-      const [off, left] = split(rest, cut.axis, fall[cut.axis]);
-      regions.set(fall.id, off);
-      outs.set(fall.id, fall);
-      rest = left;
-      const end: Point = cut.axis === "w" ? [left.x, left.y + left.h] : [left.x + left.w, left.y];
-      return [[left.x, left.y], end];
-    });
-    regions.set(cut.stays.id, rest);
-    outs.set(cut.stays.id, cut.stays);
-    lines.push({ seq: cut.seq, ends });
-  }
-  // A blank that is the whole sheet needs no cut.
-  const uncut: PieceOut = {
-    id: pattern.id,
-    kind: "blank",
-    w: pattern.w,
-    h: pattern.h,
-    blank: pattern.yields[0]?.blank ?? "",
-  };
-  const pieces = [...regions].map(([id, region]) => ({ out: outs.get(id) ?? uncut, region }));
-  return { pieces, lines };
-}
-
-function split({ x, y, w, h }: Region, axis: "w" | "h", extent: number): [Region, Region] {
-  return axis === "w"
-    ? [
-        { x, y, w: extent, h },
-        { x: x + extent, y, w: w - extent, h },
-      ]
-    : [
-        { x, y, w, h: extent },
-        { x, y: y + extent, w, h: h - extent },
-      ];
-}
 
 function pieceShape({ kind }: PieceOut, { x, y, w, h }: Region, letter: number): string {
   const scrap = kind !== "blank" && kind !== "remnant";
@@ -138,86 +98,26 @@ function hatch({ x, y, w, h }: Region, gap: number): string {
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-/** A letter is about this wide for its height. */
-const LETTER_WIDTH = 0.6;
-/** Smaller letters than this share of the drawing's are not drawn. */
-const LEAST_LETTER = 0.45;
+/** The corner from which everything is measured. */
+const datumCorner = (h: number, letter: number): string =>
+  path(`M0 ${round(h - 2 * letter)}V${round(h)}H${round(2 * letter)}`, { "stroke-width": letter / 1.5 }) +
+  text([0, h + 1.3 * letter], "datum corner", { ...LETTERS, "font-size": letter, "text-anchor": "start" });
 
-/** The name in the middle of a piece, turned upright where that gives more room, left out where it cannot be read. */
-function labelOf(words: string, { x, y, w, h }: Region, letter: number): { markup: string; box: Box }[] {
-  if (words === "") return [];
-  const upright = h > w && w < words.length * letter * LETTER_WIDTH;
-  const [along, across] = upright ? [h, w] : [w, h];
-  const size = Math.min(letter, (0.9 * along) / (words.length * LETTER_WIDTH), 0.8 * across);
-  if (size < LEAST_LETTER * letter) return [];
-  const middle: Point = [x + w / 2, y + h / 2];
-  const half: Point = [(words.length * LETTER_WIDTH * size) / 2, size / 2];
-  const [dx, dy] = upright ? [half[1], half[0]] : half;
-  return [
-    {
-      box: { left: middle[0] - dx, right: middle[0] + dx, top: middle[1] - dy, bottom: middle[1] + dy },
-      markup: text(middle, words, {
-        ...LETTERS,
-        "font-size": size,
-        "dominant-baseline": "central",
-        transform: upright ? `rotate(-90 ${round(middle[0])} ${round(middle[1])})` : undefined,
-      }),
-    },
-  ];
-}
-
-/** Places along a cut where its number may stand, the middle first. */
-const PLACES = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.03, 0.97];
-
-/** A number hidden by another cannot be read; a name still can with a number on it. */
-const OVER_A_NUMBER = 100;
-
-/** What has the least room along its strokes is numbered first. */
-const fewestPlaces = (a: CutLine, b: CutLine): number => roomOf(a) - roomOf(b) || a.seq - b.seq;
-const roomOf = ({ ends }: CutLine): number =>
-  ends.reduce((sum, [[x1, y1], [x2, y2]]) => sum + Math.abs(x2 - x1) + Math.abs(y2 - y1), 0);
-
-/** A cut's number in a small box on one of its strokes, the last if all are free: where it covers least of what stands there. */
-function cutNumber(
-  words: string,
-  ends: readonly Ends[],
-  letter: number,
-  names: readonly Box[],
-  numbers: Box[],
-): string {
-  const size = letter * 0.7;
-  const half: Point = [(words.length * LETTER_WIDTH * size) / 2 + size * 0.2, size * 0.6];
-  const boxes = ends.flatMap(([from, to]) =>
-    PLACES.map((share): Box => {
-      const [x, y] = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
-      return { left: x - half[0], right: x + half[0], top: y - half[1], bottom: y + half[1] };
-    }),
-  );
-  const overlaps = (box: Box, others: readonly Box[]) => others.reduce((sum, other) => sum + overlap(box, other), 0);
-  const covered = boxes.map((box) => overlaps(box, names) + OVER_A_NUMBER * overlaps(box, numbers));
-  const { left, right, top, bottom } = boxes[covered.indexOf(Math.min(...covered))]!;
-  numbers.push({ left, right, top, bottom });
+function grainArrow(w: number, h: number, grain: "w" | "h", letter: number): string {
+  const y = h + 1.1 * letter;
+  const words = `grain ${grain === "w" ? "this way" : "up and down"}`;
+  const [x1, x2] = [w - 6 * letter, w];
+  const [top, bottom] = [h - letter, h + 1.7 * letter];
+  const arrow =
+    grain === "w"
+      ? `M${x1} ${y}H${x2}M${x1 + letter / 2} ${y - letter / 3}L${x1} ${y}L${x1 + letter / 2} ${y + letter / 3}M${x2 - letter / 2} ${y - letter / 3}L${x2} ${y}L${x2 - letter / 2} ${y + letter / 3}`
+      : `M${x2} ${top}V${bottom}M${x2 - letter / 3} ${top + letter / 2}L${x2} ${top}L${x2 + letter / 3} ${top + letter / 2}M${x2 - letter / 3} ${bottom - letter / 2}L${x2} ${bottom}L${x2 + letter / 3} ${bottom - letter / 2}`;
   return (
-    element("rect", {
-      x: left,
-      y: top,
-      width: right - left,
-      height: bottom - top,
-      rx: size / 5,
-      class: "paper",
-      fill: "Canvas",
-      "stroke-width": letter / 24,
-    }) +
-    text([(left + right) / 2, (top + bottom) / 2], words, {
+    path(arrow, { "stroke-width": letter / 8 }) +
+    text([(grain === "w" ? x1 : x2) - letter / 2, h + 1.3 * letter], words, {
       ...LETTERS,
-      "font-size": size,
-      "dominant-baseline": "central",
+      "font-size": letter,
+      "text-anchor": "end",
     })
   );
-}
-
-function overlap(a: Box, b: Box): number {
-  const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
-  const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-  return across > 0 && down > 0 ? across * down : 0;
 }

@@ -51,13 +51,42 @@ describe("the cut list can be followed at the machine", () => {
   });
 
   test("cuts of one setting have one gauge and stand together", () => {
-    const gauged = LIST.filter(({ setting }) => setting > 0);
+    const gauged = PLAN.cuts.filter(({ setting }) => setting > 0);
     for (let k = 1; k < gauged.length; k++) {
       const [before, now] = [gauged[k - 1]!, gauged[k]!];
       expect(now.setting - before.setting).toBe(now.gauge === before.gauge ? 0 : 1);
     }
     expect(PLAN.settings).toBeGreaterThanOrEqual(gauged.at(-1)!.setting);
-    expect(PLAN.gauges).toBe(new Set(gauged.map(({ gauge }) => gauge)).size);
+    const stops = PLAN.cuts.filter(({ by }) => by !== "mark").map(({ by, measure }) => `${by} ${measure}`);
+    expect(PLAN.gauges).toBe(new Set(stops).size);
     expect(PLAN.settingsSheetBySheet).toBeLessThan(PLAN.settingsStripByStrip);
+  });
+});
+
+describe("rows of the list", () => {
+  test("hold every cut of the plan once, in its order, and leave what the cuts leave", () => {
+    expect(LIST.flatMap(({ cuts }) => cuts)).toEqual(PLAN.cuts);
+    expect(LIST.map(({ seq }) => seq)).toEqual(LIST.map((_, i) => i + 1));
+    expect(LIST.length).toBeLessThan(PLAN.cuts.length);
+    for (const { cuts, strokes, falls, count } of LIST) {
+      expect(strokes).toBe(cuts.reduce((sum, cut) => sum + cut.strokes, 0));
+      expect(falls.reduce((sum, fall) => sum + fall.count, 0)).toBe(strokes);
+      expect(count).toBe(cuts.reduce((sum, { copies }) => sum + copies, 0));
+    }
+  });
+
+  test("by hand: five strips of 100 x 1000 cut into 3 of 300 are one row, 15 x b", () => {
+    const plan = planCuts([blank("b", 300, 100, 15, "along")], [sheet("s", 1000, 500)], limits(), { units: 100_000 });
+    const rows = cutList(plan).map(({ count, measure, strokes, falls, stays }) => ({
+      count,
+      measure: Math.round(measure),
+      strokes,
+      falls: falls.map(({ kind, blank: of, count: each }) => `${each} ${of ?? kind}`),
+      stays: stays.map(({ kind, count: each }) => `${each} ${kind}`),
+    }));
+    expect(rows).toEqual([
+      { count: 1, measure: 100, strokes: 4, falls: ["4 part"], stays: ["1 part"] },
+      { count: 5, measure: 300, strokes: 15, falls: ["15 b"], stays: ["5 scrap"] },
+    ]);
   });
 });

@@ -27,13 +27,13 @@ describe("the part left in front of the blade", () => {
     ["waste thinner than can be sheared off", MARK, [10, 20], 0.2, NO_FRONT],
     ["one part beyond the reach stays in front where nothing is over", RULE, [20, 60], 0, 1],
     ["one part beyond the reach cannot be cut off the waste", RULE, [20, 60], 4, NO_FRONT],
-    ["it can with a front stop", FRONT_STOP, [20, 60], 4, WASTE_IN_FRONT],
+    ["it can with a front stop: the waste drops", FRONT_STOP, [20, 60], 4, 1],
     ["two parts beyond the reach cannot be parted", RULE, [50, 60], 4, NO_FRONT],
-    ["they can with a front stop", FRONT_STOP, [50, 60], 4, WASTE_IN_FRONT],
+    ["they can with a front stop, the wider last", FRONT_STOP, [50, 60], 4, 1],
     ["one beyond the front stop too is the last, with nothing over", FRONT_STOP, [50, 80], 0, 1],
     ["what falls behind the front stop must not be too narrow", { ...FRONT_STOP, leastDrop: 5 }, [50, 60], 4, 1],
     ["two beyond every stop only to a mark", FRONT_STOP, [80, 90], 4, NO_FRONT],
-    ["and so they can", MARK, [80, 90], 4, WASTE_IN_FRONT],
+    ["and so they can", MARK, [80, 90], 4, 1],
     ["a part too narrow to drop or to hold", RULE, [0.8, 20], 5, NO_FRONT],
   ] as const)("%s", (_, rule, extents, waste, front) => {
     expect(frontPart(extents, extents.length, waste, rule)).toBe(front);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { planCuts } from "../../../src/calc/cutting/index.ts";
+import { cutList, planCuts } from "../../../src/calc/cutting/index.ts";
 import { drawPattern } from "../../../src/papers/drawing/cut-plan.ts";
 import { shopBill } from "../../../src/tools/bench/cutting/shop-bills.ts";
 import { mm } from "../../../src/units/quantity.ts";
@@ -7,7 +7,12 @@ import { blank, limits, sheet } from "../../calc/cutting/bills.ts";
 
 const { blanks, stock, limits: shear } = shopBill(5);
 const PLAN = planCuts(blanks, stock, shear, { units: 5_000_000 });
-const DRAWN = PLAN.patterns.map((pattern) => ({ pattern, svg: drawPattern(pattern, PLAN.cuts, pattern.stock, "in") }));
+const LIST = cutList(PLAN);
+const drawn = (name: string) => ({ name, grain: "w" as const, keys: new Map(), tags: new Map() });
+const DRAWN = PLAN.patterns.map((pattern) => ({
+  pattern,
+  svg: drawPattern(pattern, LIST, drawn(pattern.stock), "in"),
+}));
 
 const numbers = (svg: string, name: string) =>
   [...svg.matchAll(new RegExp(`<${name} ([^>]*)`, "g"))].map(([, attributes]) =>
@@ -21,7 +26,7 @@ describe("a pattern of the cut plan", () => {
     limits({ leastRemnant: 100 }),
     { units: 1_000_000 },
   );
-  const svg = drawPattern(plan.patterns[0]!, plan.cuts, "s<1>", "mm");
+  const svg = drawPattern(plan.patterns[0]!, cutList(plan), drawn("s<1>"), "mm");
 
   test("escapes what people typed", () => {
     expect(svg).toContain("&lt;b &amp; &quot;c&quot;&gt;");
@@ -40,13 +45,15 @@ describe("a pattern of the cut plan", () => {
 
   test("numbers every cut, in no colour but the page's own", () => {
     const all = DRAWN.map(({ svg }) => svg).join("");
-    for (const { seq } of PLAN.cuts) expect(all).toContain(`>${seq}</text>`);
+    for (const { seq } of LIST) expect(all).toMatch(new RegExp(`>${seq}(?:: [\\d.]+)?</text>`));
     expect(all).not.toMatch(/#[0-9a-f]{3,6}\b|\bNaN\b|Infinity|undefined/);
   });
 
   test("pieces fill the sheet and do not overlap", () => {
     for (const { pattern, svg } of DRAWN) {
-      const thin = numbers(svg, "rect").filter((rect) => rect.rx === undefined && rect["fill"] !== undefined);
+      const thin = numbers(svg, "rect").filter(
+        (rect) => rect.rx === undefined && rect["fill"] !== undefined && rect["stroke"] !== "none",
+      );
       const whole = pattern.w * pattern.h;
       const areas = thin.map(({ width, height }) => Number(width) * Number(height));
       // The sheet's own outline is one of them.

@@ -1,0 +1,155 @@
+/** Words on the drawing of a cut sheet: what a piece is, and the number and measure of a cut where they cover least. */
+import { showPlain } from "../../units/show.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import type { CutLine, Ends, LaidPieces, Region } from "./cut-regions.ts";
+import { type Box, element, LETTERS, text } from "./svg.ts";
+
+/** A letter is about this wide for its height. */
+const LETTER_WIDTH = 0.6;
+const LINE_HEIGHT = 1.2;
+/** Smaller letters cannot be read at the machine: the drawing's are 8 pt or a little more. */
+const LEAST_LETTER = 0.94;
+
+const widthOf = (words: string, size: number): number => words.length * LETTER_WIDTH * size;
+
+export interface Label {
+  readonly markup: string;
+  readonly box: Box;
+}
+
+/** "10 x DF-01" and the size below it, in the middle of the pieces; the name alone, or its key, where there is less room. */
+export function pieceLabel(
+  { out, count }: LaidPieces,
+  { x, y, w, h }: Region,
+  { key, tag }: { readonly key: string; readonly tag: string },
+  letter: number,
+  system: UnitSystem,
+): Label[] {
+  if (out.kind !== "blank" && out.kind !== "remnant") return [];
+  const name = out.kind === "blank" ? (out.blank ?? "") : `offcut ${tag}`;
+  const first = count > 1 ? `${count} x ${name}` : name;
+  const second = `${showPlain(out.w, system)} x ${showPlain(out.h, system)}`;
+  const tries = [[first, second], [first], [count > 1 ? `${count}${key}` : key], [key]].filter(
+    ([words]) => words !== "",
+  );
+  for (const words of tries)
+    for (const upright of h > w ? [true, false] : [false, true]) {
+      const [along, across] = upright ? [h, w] : [w, h];
+      const longest = Math.max(...words.map((one) => widthOf(one, 1)));
+      const size = Math.min(letter, (ROOM * along) / longest, (ROOM * across) / (words.length * LINE_HEIGHT));
+      if (size >= LEAST_LETTER * letter || words[0] === key) {
+        const kept = Math.max(size, LEAST_LETTER * letter);
+        return [label(words, x + w / 2, y + h / 2, kept, upright)];
+      }
+    }
+  return [];
+}
+
+const ROOM = 0.94; // of a piece: chosen, so that no letter touches a cut
+
+function label(words: readonly string[], x: number, y: number, size: number, upright: boolean): Label {
+  const half: readonly [number, number] = [
+    Math.max(...words.map((one) => widthOf(one, size))) / 2,
+    (words.length * LINE_HEIGHT * size) / 2,
+  ];
+  const [dx, dy] = upright ? [half[1], half[0]] : half;
+  const lines = words.map((one, i) =>
+    text([x, y + (i - (words.length - 1) / 2) * LINE_HEIGHT * size], one, {
+      ...LETTERS,
+      "font-size": size,
+      "dominant-baseline": "central",
+    }),
+  );
+  const box: Box = { left: x - dx, right: x + dx, top: y - dy, bottom: y + dy };
+  // No line runs through the words.
+  const ground = element("rect", { x: box.left, y: box.top, width: 2 * dx, height: 2 * dy, ...GROUND });
+  const written = upright
+    ? element("g", { transform: `rotate(-90 ${rounded(x)} ${rounded(y)})` }, ...lines)
+    : lines.join("");
+  return { box, markup: ground + written };
+}
+
+const GROUND = { class: "paper", fill: "Canvas", stroke: "none" } as const;
+
+const rounded = (value: number): number => Math.round(value * 10) / 10;
+
+/** Places along a cut where its number may stand, the middle first. */
+const PLACES = [
+  0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.45, 0.55, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.03, 0.97,
+];
+/** A number hidden by another cannot be read; a name still can with a number on it. */
+const OVER_A_NUMBER = 100;
+
+/** What has the least room along its strokes is numbered first. */
+export const fewestPlaces = (a: CutLine, b: CutLine): number => roomOf(a) - roomOf(b) || a.row.seq - b.row.seq;
+const roomOf = ({ ends }: CutLine): number => ends.reduce((sum, stroke) => sum + lengthOf(stroke), 0);
+const lengthOf = ([[x1, y1], [x2, y2]]: Ends): number => Math.abs(x2 - x1) + Math.abs(y2 - y1);
+
+/** A cut's number, with what is set where there is room, in a small box on one of its strokes: where it covers least. */
+export function cutLabel(
+  { row, isFirst }: CutLine,
+  ends: readonly Ends[],
+  { letter, system }: { readonly letter: number; readonly system: UnitSystem },
+  names: readonly Box[],
+  numbers: Box[],
+): string {
+  const measured = `${row.seq}: ${showPlain(row.measure, system)}`;
+  const hasRoom = (words: string, stroke: Ends) =>
+    (stroke[0][1] === stroke[1][1] ? widthOf(words, letter) : letter * LINE_HEIGHT) < lengthOf(stroke);
+  const choices =
+    isFirst && ends.some((stroke) => hasRoom(measured, stroke)) ? [measured, String(row.seq)] : [String(row.seq)];
+  let best: { words: string; box: Box; cost: number } | undefined;
+  for (const words of choices) {
+    const found = bestPlace(words, ends, letter, names, numbers);
+    if (!best || found.cost < best.cost) best = { words, ...found };
+    if (best.cost === 0) break;
+  }
+  const { words, box, cost } = best!;
+  // The same cut on the next alike piece is told by the first of them.
+  if (!isFirst && cost > 0) return "";
+  numbers.push(box);
+  const { left, right, top, bottom } = box;
+  return (
+    element("rect", {
+      x: left,
+      y: top,
+      width: right - left,
+      height: bottom - top,
+      rx: letter / 5,
+      class: "paper",
+      fill: "Canvas",
+      "stroke-width": letter / 24,
+    }) +
+    text([(left + right) / 2, (top + bottom) / 2], words, {
+      ...LETTERS,
+      "font-size": LEAST_LETTER * letter,
+      "dominant-baseline": "central",
+    })
+  );
+}
+
+function bestPlace(
+  words: string,
+  ends: readonly Ends[],
+  letter: number,
+  names: readonly Box[],
+  numbers: readonly Box[],
+) {
+  const half = [widthOf(words, LEAST_LETTER * letter) / 2 + letter * 0.15, letter * 0.55] as const;
+  const boxes = ends.flatMap(([from, to]) =>
+    PLACES.map((share): Box => {
+      const [x, y] = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
+      return { left: x - half[0], right: x + half[0], top: y - half[1], bottom: y + half[1] };
+    }),
+  );
+  const overlaps = (box: Box, others: readonly Box[]) => others.reduce((sum, other) => sum + overlap(box, other), 0);
+  const costs = boxes.map((box) => overlaps(box, names) + OVER_A_NUMBER * overlaps(box, numbers));
+  const cost = Math.min(...costs);
+  return { box: boxes[costs.indexOf(cost)]!, cost };
+}
+
+function overlap(a: Box, b: Box): number {
+  const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+  const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+  return across > 0 && down > 0 ? across * down : 0;
+}
