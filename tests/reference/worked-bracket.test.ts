@@ -6,11 +6,11 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
+import { writeWorkbookModel } from "../../src/job/xlsx/write.ts";
 import { noCustomFunctions } from "../../src/sheet/evaluate/custom-functions.ts";
 import { evaluateFormula } from "../../src/sheet/recalculate/calculate-one.ts";
 import { recalculateBytes } from "../../src/sheet/recalculate/recalculate-bytes.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
-import { writeWorkbookModel } from "../../src/tools/sample/xlsx/write.ts";
 import { WORKED_BRACKET } from "./worked-bracket.ts";
 
 const ORDINARY = { functions: noCustomFunctions, now: undefined, verify: false, in: "worked", out: "worked" };

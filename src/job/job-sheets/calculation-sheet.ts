@@ -1,8 +1,11 @@
-import { value } from "../../building/cells.ts";
-import { lookUp, working } from "../../building/formulas.ts";
-import type { SheetCell, SheetModel, Validation } from "../../xlsx/model.ts";
-import { cellName } from "../../xlsx/xml.ts";
-import { PARTS } from "../bill/job.ts";
+import { value } from "../building/cells.ts";
+import { lookUp, working } from "../building/formulas.ts";
+import { spillColumn } from "../building/spill-block.ts";
+import type { SheetCell, SheetModel, Validation } from "../xlsx/model.ts";
+import { cellName } from "../xlsx/xml.ts";
+import { hasTable, type JobContents } from "./contents.ts";
+import { CHECKS } from "./spill-sheets.ts";
+import { inSystem } from "./units.ts";
 
 /** Rows of one calculation: what it starts from, its steps, and room for a part with more bends. One page each. */
 const BLOCK = 56;
@@ -10,7 +13,10 @@ const FIRST_BLOCK = 4;
 
 interface Chosen {
   readonly title: string;
-  readonly part: string;
+  /** Which of the lines it shows. */
+  readonly part: keyof JobContents["shown"];
+  /** Tables of the sheet Shop that it reads. */
+  readonly tables: readonly string[];
   /** What it starts from, and where that stands. {part} is the chosen part's cell. */
   readonly inputs: readonly (readonly [name: string, formula: string])[];
   readonly function: string;
@@ -22,19 +28,25 @@ const ofPart = (column: string): readonly [string, string] => [
   column,
   lookUp("{part}", "Parts[Part]", `Parts[${column}]`),
 ];
+/** What the plan has chosen for the part, where the bill leaves it open. */
+const ofPlan = (column: string): readonly [string, string] => {
+  const among = (header: string) => `INDEX(${CHECKS},0,${spillColumn("BILL.CHECK", header)})`;
+  return [column, lookUp("{part}", among("Part"), among(column))];
+};
 const OPENING = ["Die opening (in)", lookUp("{Die}", "Dies[Die]", "Dies[Opening (in)]")] as const;
 
 const CHOSEN: readonly Chosen[] = [
   {
     title: "Flat length over the die",
-    part: "DF-08",
+    part: "flat",
+    tables: ["Dies", "Punches"],
     inputs: [
       ofPart("Material"),
       ofPart("Thickness"),
       ofPart("Flanges"),
       ofPart("Bend angles"),
-      ofPart("Die"),
-      ofPart("Punch"),
+      ofPlan("Die"),
+      ofPlan("Punch"),
       OPENING,
       ["Punch nose (in)", lookUp("{Punch}", "Punches[Punch]", "Punches[Nose radius (in)]")],
     ],
@@ -50,8 +62,9 @@ const CHOSEN: readonly Chosen[] = [
   },
   {
     title: "Force of the bend",
-    part: "DF-09",
-    inputs: [ofPart("Material"), ofPart("Thickness"), ofPart("Bend length"), ofPart("Die"), OPENING],
+    part: "force",
+    tables: ["Dies"],
+    inputs: [ofPart("Material"), ofPart("Thickness"), ofPart("Bend length"), ofPlan("Die"), OPENING],
     function: "BEND.TONNAGE",
     uses: {
       material: "Material",
@@ -62,7 +75,8 @@ const CHOSEN: readonly Chosen[] = [
   },
   {
     title: "Thickest sheet of this material on the first shear",
-    part: "WW-05",
+    part: "shear",
+    tables: ["Shears"],
     inputs: [
       ofPart("Material"),
       ["Rated thickness (in)", "INDEX(Shears[Rated thickness (in)],1)"],
@@ -75,7 +89,11 @@ const CHOSEN: readonly Chosen[] = [
 
 const partRow = (block: number): number => FIRST_BLOCK + block * BLOCK + 1;
 
-function blockCells({ title, part, inputs, function: name, uses }: Chosen, block: number): SheetCell[] {
+function blockCells(
+  { title, part, inputs, function: name, uses }: Chosen,
+  block: number,
+  { shown, system }: JobContents,
+): SheetCell[] {
   const top = FIRST_BLOCK + block * BLOCK;
   const cellOf = (input: string): string =>
     cellName(partRow(block) + 1 + inputs.findIndex(([found]) => found === input), 2);
@@ -84,14 +102,17 @@ function blockCells({ title, part, inputs, function: name, uses }: Chosen, block
       input === "part" ? cellName(partRow(block), 2) : cellOf(input),
     );
   const steps = partRow(block) + inputs.length + 2;
-  const given = Object.fromEntries(Object.entries(uses).map(([argument, input]) => [argument, cellOf(input)]));
+  const given: Record<string, string> = Object.fromEntries(
+    Object.entries(uses).map(([argument, input]) => [argument, cellOf(input)]),
+  );
+  if (system === "mm") given["units"] = '"mm"';
   return [
     value(top, 1, "heading", title),
     value(partRow(block), 1, "label", "Part"),
-    value(partRow(block), 2, "inputText", part),
+    value(partRow(block), 2, "inputText", shown[part]!),
     ...inputs.flatMap(([input, formula], i): SheetCell[] => [
-      value(partRow(block) + 1 + i, 1, "label", input),
-      { row: partRow(block) + 1 + i, column: 2, style: "wrapped", formula: linked(formula) },
+      value(partRow(block) + 1 + i, 1, "label", inSystem(input, system)),
+      { row: partRow(block) + 1 + i, column: 2, style: "wrapped", formula: inSystem(linked(formula), system) },
     ]),
     {
       row: steps,
@@ -103,12 +124,15 @@ function blockCells({ title, part, inputs, function: name, uses }: Chosen, block
   ];
 }
 
-export function calculationSheet(): SheetModel {
-  const validations = CHOSEN.map(
+export function calculationSheet(job: JobContents): SheetModel {
+  const chosen = CHOSEN.filter(
+    ({ part, tables }) => job.shown[part] !== undefined && tables.every((name) => hasTable(job, name)),
+  );
+  const validations = chosen.map(
     (_, block): Validation => ({
       area: cellName(partRow(block), 2),
       type: "list",
-      formula: `Parts!$A$5:$A$${4 + PARTS.length}`,
+      formula: `Parts!$A$5:$A$${4 + job.parts.length}`,
       prompt: "A part of the bill",
     }),
   );
@@ -121,9 +145,9 @@ export function calculationSheet(): SheetModel {
         2,
         1,
         "note",
-        "Three answers step by step, recorded by the calculation itself. Choose another part in a shaded cell; the last step is the answer.",
+        "Answers step by step, recorded by the calculation itself. Choose another part in a shaded cell; the last step is the answer.",
       ),
-      ...CHOSEN.flatMap(blockCells),
+      ...chosen.flatMap((each, block) => blockCells(each, block, job)),
     ],
     validations,
     merges: ["A2:E2"],
@@ -131,7 +155,7 @@ export function calculationSheet(): SheetModel {
       landscape: true,
       scale: 80,
       titleRows: "1:3",
-      breaksBefore: CHOSEN.slice(1).map((_, i) => FIRST_BLOCK + (i + 1) * BLOCK),
+      breaksBefore: chosen.slice(1).map((_, i) => FIRST_BLOCK + (i + 1) * BLOCK),
     },
   };
 }

@@ -1,5 +1,5 @@
 /** A workbook to be written, as plain data. Rows and columns count from 1, as they are shown. */
-import type { CellValue } from "../../../units/cell.ts";
+import type { CellValue } from "../../units/cell.ts";
 import type { StyleName } from "./styles.ts";
 
 export interface SheetCell {

@@ -1,5 +1,5 @@
 /** One worksheet part. The elements stand in the order the schema wants. */
-import { CellError, type CellValue } from "../../../units/cell.ts";
+import { CellError, type CellValue } from "../../units/cell.ts";
 import type { SheetModel, Validation } from "./model.ts";
 import type { Placed, PlacedCell } from "./place.ts";
 import { rowHeight } from "./row-height.ts";

@@ -1,6 +1,6 @@
 /** Formulas as the file stores them. */
-import { findRecord, NAMESPACE } from "../../../cells/catalogue.ts";
-import { publicName } from "../../../cells/record/record.ts";
+import { findRecord, NAMESPACE } from "../../cells/catalogue.ts";
+import { publicName } from "../../cells/record/record.ts";
 
 /** A call with its arguments by name, in the record's own order; an argument left out in between stays blank. */
 export function shop(name: string, given: Readonly<Record<string, string>> = {}): string {

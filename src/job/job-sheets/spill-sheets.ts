@@ -1,34 +1,43 @@
 /** One question about the bill a sheet, each answered by one formula; all of them take the same tables. */
-import { SPILLS, type SpillName } from "../../../../cells/record/spill-columns.ts";
-import { ofJob } from "../../building/bill-arguments.ts";
-import { value } from "../../building/cells.ts";
-import { lookUp, shop, spillOf } from "../../building/formulas.ts";
-import { spillColumn } from "../../building/spill-block.ts";
-import { type Block, HEADER_ROW, spillSheet } from "../../building/spill-sheet.ts";
-import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
-import type { StyleName } from "../../xlsx/styles.ts";
-import { cellName } from "../../xlsx/xml.ts";
+import { SPILLS, type SpillName } from "../../cells/record/spill-columns.ts";
+import { ofTables } from "../building/bill-arguments.ts";
+import { value } from "../building/cells.ts";
+import { lookUp, shop, spillOf } from "../building/formulas.ts";
+import { spillColumn } from "../building/spill-block.ts";
+import { type Block, HEADER_ROW, spillSheet } from "../building/spill-sheet.ts";
+import type { SheetCell, SheetModel } from "../xlsx/model.ts";
+import type { StyleName } from "../xlsx/styles.ts";
+import { cellName } from "../xlsx/xml.ts";
+import { hasTable, type JobContents } from "./contents.ts";
 import { jobCell } from "./job-sheet.ts";
 
 const anchor = `A${HEADER_ROW}`;
 export const CHECKS = spillOf(`Checks!${anchor}`);
 const MESSAGE = 40;
 
-/** A spill of the plan by its name, with what its columns need. */
-const block = (spill: SpillName, widths: Block["widths"], more: Partial<Block> = {}): Block => ({
-  spill,
-  formula: shop(spill, ofJob),
-  ...(widths ? { widths } : {}),
-  ...more,
+/** The tables that every function about the bill is given, and the unit of plain numbers where it is not the usual one. */
+export const givenIn = ({ shop: tables, system }: JobContents): Readonly<Record<string, string>> => ({
+  ...ofTables(tables.map(({ name }) => name)),
+  ...(system === "mm" ? { units: '"mm"' } : {}),
 });
 
-export const checkSheet = (): SheetModel =>
+/** A spill of the plan by its name, with what its columns need. */
+const blockOf =
+  (job: JobContents) =>
+  (spill: SpillName, widths: Block["widths"], more: Partial<Block> = {}): Block => ({
+    spill,
+    formula: shop(spill, givenIn(job)),
+    ...(widths ? { widths } : {}),
+    ...more,
+  });
+
+export const checkSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Checks",
     pagesWide: 3,
     note: "What is found about every line on the machines, tools and sheets of the sheet Shop, and the least change that betters it, tried. A clear line has no sentence; notes inform. Worst spread: edge, spread of the deduction and of the angle, added up.",
     blocks: [
-      block(
+      blockOf(job)(
         "BILL.CHECK",
         {
           Part: 8,
@@ -50,19 +59,19 @@ export const checkSheet = (): SheetModel =>
     ],
   });
 
-export const blanksSheet = (): SheetModel =>
+export const blanksSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Blanks",
     note: "Every flat blank of the quoted lines with what is cut beyond the order: scrap allowance and first pieces. Grain says along which side of the blank the sheet must have been rolled. Weights are those of the blank.",
-    blocks: [block("BILL.BLANKS", { Message: MESSAGE })],
+    blocks: [blockOf(job)("BILL.BLANKS", { Message: MESSAGE })],
   });
 
-export const cutPlanSheet = (): SheetModel =>
+export const cutPlanSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Cut plan",
     note: "Which sheets are pulled and what is cut from each, by material, thickness and machine; only quoted lines. The lower bound says how little the best plan could need. More effort (sheet Shop, Rates) may save a sheet. The waterjet's sheets are counted, not laid out cut by cut.",
     blocks: [
-      block("CUT.PLAN", {
+      blockOf(job)("CUT.PLAN", {
         Pattern: 9,
         Stock: 19,
         "Cut on": 10,
@@ -75,12 +84,12 @@ export const cutPlanSheet = (): SheetModel =>
     ],
   });
 
-export const cutListSheet = (): SheetModel =>
+export const cutListSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Cut list",
     note: "Every cut of the shear in order. Keep hands out of the hold-downs; nobody stands behind the shear where the strip drops.",
     blocks: [
-      block("CUT.LIST", {
+      blockOf(job)("CUT.LIST", {
         Cut: 6,
         Pattern: 9,
         Piece: 12,
@@ -94,55 +103,55 @@ export const cutListSheet = (): SheetModel =>
     ],
   });
 
-export const buyingSheet = (): SheetModel =>
+export const buyingSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Buying",
     note: "The sheets of the cut plan as an order: prices of the sheet Shop, weights of sheet and bundle, who or what lifts them.",
-    blocks: [block("BILL.SHEETS", { Stock: 18, "Cut on": 10, Certificate: 11, Handling: 14, Message: 44 })],
+    blocks: [blockOf(job)("BILL.SHEETS", { Stock: 18, "Cut on": 10, Certificate: 11, Handling: 14, Message: 44 })],
   });
 
-export const routeSheet = (): SheetModel =>
+export const routeSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Route",
     note: "Which machine cuts which line: the cheapest that is done by the time the truck leaves (sheet Job). Lines that the shear cannot cut need the waterjet; a line can be pinned on the sheet Parts.",
-    blocks: [block("BILL.ROUTE", { Part: 8, Route: 10, Why: 20, Message: 44 })],
+    blocks: [blockOf(job)("BILL.ROUTE", { Part: 8, Route: 10, Why: 20, Message: 44 })],
   });
 
-export const summarySheet = (): SheetModel =>
+export const summarySheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Summary",
     note: "The job in figures: lines, pieces, weight, sheets, price, what the route saves, and which lines are not quoted.",
     landscape: false,
-    blocks: [block("BILL.SUMMARY", { Item: 32, Value: 17, Note: 60 }, { days: "Unit" })],
+    blocks: [blockOf(job)("BILL.SUMMARY", { Item: 32, Value: 17, Note: 60 }, { days: "Unit" })],
   });
 
-export const timesSheet = (): SheetModel =>
+export const timesSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Times",
     note: "Minutes of every quoted line at every station. A set of tools is set up once, and its lines share that by their minutes at the brake. People: who must handle it.",
     landscape: false,
-    blocks: [block("BILL.TIMES", { Part: 8, Note: 30, Message: 34 })],
+    blocks: [blockOf(job)("BILL.TIMES", { Part: 8, Note: 30, Message: 34 })],
   });
 
-export const setUpsSheet = (): SheetModel =>
+export const setUpsSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Set-ups",
     note: "The fewest sets of tools for the whole job, in the order that changes least. Depth is a first setting: go short on the first hit, measure, correct. Order and stops are tried on plain tools drawn from the tables; walk the part through on the real ones before the run.",
-    blocks: [block("BILL.SETUPS", { Run: 5, "Set-up": 7, Part: 8, "Order from": 11, Caution: 50, Message: 30 })],
+    blocks: [blockOf(job)("BILL.SETUPS", { Run: 5, "Set-up": 7, Part: 8, "Order from": 11, Caution: 50, Message: 30 })],
   });
 
-export const machinesSheet = (): SheetModel =>
+export const machinesSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Machines",
     note: "The smallest machines that would do this bill, which line decides, and how much of it each of ours can do.",
-    blocks: [block("BILL.MACHINES", { Question: 44, Unit: 9 })],
+    blocks: [blockOf(job)("BILL.MACHINES", { Question: 44, Unit: 9 })],
   });
 
-export const priceSheet = (): SheetModel =>
+export const priceSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Price",
     note: "Cost and price of every quoted line, in the money of the sheet Shop: metal by the sheets that are pulled, work at the stations' rates, set-up, overhead, margin. For the shop; the customer's page is the sheet Quote.",
-    blocks: [block("BILL.PRICE", { Part: 15, Note: 34, Description: 24, Message: MESSAGE })],
+    blocks: [blockOf(job)("BILL.PRICE", { Part: 15, Note: 34, Description: 24, Message: MESSAGE })],
   });
 
 /** Rows of the answers about one date above the lines. */
@@ -151,12 +160,13 @@ const WHATIF_ROW = DATES_ROW + 6;
 const DATES_COLUMN = spillColumn("BILL.WHATIF", "Finish"); // wide enough for a day and an hour
 
 /** The brake alone against the calendar: what the three date functions say of its hours. */
-function dateRows(): SheetCell[] {
+function dateRows(job: JobContents): SheetCell[] {
+  if (!hasTable(job, "Calendar") || !hasTable(job, "Stations")) return [];
   const stations = SPILLS["BILL.WHATIF"].length + 2;
   const all = spillOf(cellName(WHATIF_ROW, stations));
   const at = (header: string) => `INDEX(${all},0,${spillColumn("BILL.STATIONS", header)})`;
   const hours = cellName(DATES_ROW, DATES_COLUMN);
-  const given = { hours, calendar: ofJob.calendar, station: '"Brake"' };
+  const given = { hours, calendar: givenIn(job)["calendar"]!, station: '"Brake"' };
   const [start, due] = [jobCell("start"), jobCell("due")];
   const rows: readonly (readonly [string, string, StyleName])[] = [
     [
@@ -180,25 +190,27 @@ function dateRows(): SheetCell[] {
   ]);
 }
 
-export const whatIfSheet = (): SheetModel =>
+export const whatIfSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "What-if",
     note: "If it must leave by the time on the sheet Job: which lines are in time, which need overtime, go outside, or break it. Lines are taken in the order in which they are due. Right: the hours of every station.",
     headerRow: WHATIF_ROW,
-    others: dateRows(),
+    others: dateRows(job),
     blocks: [
-      block(
+      blockOf(job)(
         "BILL.WHATIF",
         { Part: 8, Note: 20, Message: 34 },
         { emphasis: { column: "Verdict", stop: ["breaks it"], check: ["overtime", "outside"] } },
       ),
-      block("BILL.STATIONS", { Note: 20 }),
+      blockOf(job)("BILL.STATIONS", { Note: 20 }),
     ],
   });
 
-export const loadInSheet = (): SheetModel =>
+export const loadInSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Load-in",
     note: "In which order the parts go onto the truck, in which stacks, and what stands on the labels; only quoted lines. Weights are sheet weights; who may lift is for the site to decide.",
-    blocks: [block("BILL.LOADIN", { Order: 7, Area: 16, Stacks: 7, Part: 8, Handling: 30, Label: 46, Message: 34 })],
+    blocks: [
+      blockOf(job)("BILL.LOADIN", { Order: 7, Area: 16, Stacks: 7, Part: 8, Handling: 30, Label: 46, Message: 34 }),
+    ],
   });

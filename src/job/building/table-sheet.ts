@@ -1,5 +1,5 @@
 /** A sheet of inputs: one Excel Table under its title, to be typed over and added to. */
-import type { CellValue } from "../../../units/cell.ts";
+import type { CellValue } from "../../units/cell.ts";
 import type { SheetModel, SheetTable } from "../xlsx/model.ts";
 import { columnName } from "../xlsx/xml.ts";
 import { tableCells, value } from "./cells.ts";

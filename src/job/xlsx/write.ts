@@ -1,6 +1,6 @@
 /** Writes a workbook model as the bytes of an .xlsx file. The same model gives the same bytes, on every day. */
 import { strToU8, zipSync } from "fflate";
-import type { CellMatrix } from "../../../units/cell.ts";
+import type { CellMatrix } from "../../units/cell.ts";
 import { metadataXml } from "./metadata-xml.ts";
 import type { SheetCell, SheetModel, WorkbookModel } from "./model.ts";
 import { placeCells } from "./place.ts";

@@ -1,5 +1,5 @@
 /** The few pieces of XML text that every part needs. */
-import { columnLetters } from "../../../sheet/formula/address.ts";
+import { columnLetters } from "../../sheet/formula/address.ts";
 
 export const XML = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 export const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";

@@ -1,5 +1,5 @@
 /** A spill about a bill as a block of a sheet: its columns get look and width from what they hold. */
-import { headers, SPILLS, type SpillKind, type SpillName } from "../../../cells/record/spill-columns.ts";
+import { headers, SPILLS, type SpillKind, type SpillName } from "../../cells/record/spill-columns.ts";
 import type { SheetCell } from "../xlsx/model.ts";
 import { isRightAligned, type StyleName } from "../xlsx/styles.ts";
 

@@ -1,8 +1,8 @@
 /** Functions that no other sheet shows: each with its own example, as text and calculated. */
-import { RECORDS } from "../../../cells/catalogue.ts";
-import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
-import { value } from "./cells.ts";
-import { calledIn, storedFormula } from "./formulas.ts";
+import { RECORDS } from "../../../../cells/catalogue.ts";
+import { value } from "../../../../job/building/cells.ts";
+import { calledIn, storedFormula } from "../../../../job/building/formulas.ts";
+import type { SheetCell, SheetModel, WorkbookModel } from "../../../../job/xlsx/model.ts";
 
 const HEADER_ROW = 4;
 

@@ -1,6 +1,6 @@
-import { type Lines, readMeSheet } from "../../building/read-me.ts";
-import type { SheetModel } from "../../xlsx/model.ts";
-import { JOB } from "../bill/job.ts";
+import { type Lines, readMeSheet } from "../building/read-me.ts";
+import type { SheetModel } from "../xlsx/model.ts";
+import type { JobContents } from "./contents.ts";
 
 const CONTENTS: Lines = [
   [
@@ -33,11 +33,13 @@ const CONTENTS: Lines = [
   ["Functions", "Every function with its question, arguments, an example and its source."],
 ];
 
-export const readMe = (): SheetModel =>
+export const readMe = ({ subject, about, system }: JobContents): SheetModel =>
   readMeSheet({
     title: "Bracket bill",
-    subject: JOB,
-    about:
-      "An invented job in an invented shop: no machine, firm or event of these names is meant. It shows what the functions answer.",
-    contents: CONTENTS,
+    subject,
+    about,
+    contents: CONTENTS.map(([name, words]) => [
+      name,
+      system === "in" ? words : words.replace("Plain numbers are inches", "Plain numbers are millimeters"),
+    ]),
   });

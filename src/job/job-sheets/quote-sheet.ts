@@ -1,17 +1,17 @@
-import type { SpillName } from "../../../../cells/record/spill-columns.ts";
-import { value } from "../../building/cells.ts";
-import { spillOf } from "../../building/formulas.ts";
-import { STATE } from "../../building/read-me.ts";
-import { spillColumn } from "../../building/spill-block.ts";
-import { HEADER_ROW as SPILL_ROW } from "../../building/spill-sheet.ts";
-import { onlyWhenRunning } from "../../building/state.ts";
-import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
-import type { StyleName } from "../../xlsx/styles.ts";
+import type { SpillName } from "../../cells/record/spill-columns.ts";
+import { value } from "../building/cells.ts";
+import { spillOf } from "../building/formulas.ts";
+import { STATE } from "../building/read-me.ts";
+import { spillColumn } from "../building/spill-block.ts";
+import { HEADER_ROW as SPILL_ROW } from "../building/spill-sheet.ts";
+import { onlyWhenRunning } from "../building/state.ts";
+import type { SheetCell, SheetModel } from "../xlsx/model.ts";
+import type { StyleName } from "../xlsx/styles.ts";
+import type { JobContents } from "./contents.ts";
 import { jobCell } from "./job-sheet.ts";
 
 const HEADER_ROW = 16;
 const FIRST = HEADER_ROW + 1;
-const SHOP_NAME = "Tinker's Yard Sheet Works (an invented shop)";
 
 const PRICE: SpillName = "BILL.PRICE";
 const all = spillOf(`Price!A${SPILL_ROW}`);
@@ -60,12 +60,12 @@ const NOTES = [
   "What a bracket may carry is not part of this quote: that is a licensed engineer's work.",
 ];
 
-export const quoteSheet = (): SheetModel => ({
+export const quoteSheet = ({ shopName, quoteFoot }: JobContents): SheetModel => ({
   name: "Quote",
   widths: COLUMNS.map(([, , width]) => width),
   cells: [
     value(1, 1, "title", "Quote"),
-    value(2, 1, "heading", SHOP_NAME),
+    value(2, 1, "heading", shopName),
     ...HEAD.flatMap(([label, formula, style], i): SheetCell[] => [
       value(4 + i, 1, "strongLine", label),
       { row: 4 + i, column: 2, style, formula },
@@ -82,5 +82,5 @@ export const quoteSheet = (): SheetModel => ({
   ],
   merges: NOTES.map((_, i) => `A${13 + i}:F${13 + i}`),
   frozen: { rows: HEADER_ROW, columns: 0 },
-  print: { landscape: false, titleRows: `${HEADER_ROW}:${HEADER_ROW}`, foot: "Invented shop, job and prices." },
+  print: { landscape: false, titleRows: `${HEADER_ROW}:${HEADER_ROW}`, foot: quoteFoot },
 });

@@ -1,3 +1,4 @@
+import { SCHEMA, SCHEMA_LABEL } from "../schema.ts";
 import type { SheetCell, SheetModel } from "../xlsx/model.ts";
 import { value } from "./cells.ts";
 import { shop } from "./formulas.ts";
@@ -45,8 +46,10 @@ export function readMeSheet({
     { row: 5, column: 2, style: "wrapped", formula: shop("VERSION"), spills: ["wrapped"] },
     value(6, 1, "label", "State"),
     stateCell(6, 2, "B5", NEVER_FILLED),
+    value(7, 1, "label", SCHEMA_LABEL),
+    value(7, 2, "text", SCHEMA),
   ];
-  let row = 8;
+  let row = 9;
   const section = (heading: string, lines: Lines) => {
     cells.push(value(row++, 1, "heading", heading));
     for (const [name, words] of lines) cells.push(value(row, 1, "label", name), value(row++, 2, "wrapped", words));

@@ -1,5 +1,5 @@
 /** A sheet of one or several spills side by side, each under its header. */
-import { SPILLS, type SpillName } from "../../../cells/record/spill-columns.ts";
+import { SPILLS, type SpillName } from "../../cells/record/spill-columns.ts";
 import type { Emphasis, SheetCell, SheetModel } from "../xlsx/model.ts";
 import { areaName, columnName } from "../xlsx/xml.ts";
 import { value } from "./cells.ts";

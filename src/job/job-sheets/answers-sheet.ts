@@ -1,12 +1,13 @@
-import { value } from "../../building/cells.ts";
-import { spillOf } from "../../building/formulas.ts";
-import { STATE } from "../../building/read-me.ts";
-import { spillColumn } from "../../building/spill-block.ts";
-import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
-import type { StyleName } from "../../xlsx/styles.ts";
-import { cellName, columnName } from "../../xlsx/xml.ts";
-import { JOB } from "../bill/job.ts";
+import { value } from "../building/cells.ts";
+import { spillOf } from "../building/formulas.ts";
+import { STATE } from "../building/read-me.ts";
+import { spillColumn } from "../building/spill-block.ts";
+import type { SheetCell, SheetModel } from "../xlsx/model.ts";
+import type { StyleName } from "../xlsx/styles.ts";
+import { cellName, columnName } from "../xlsx/xml.ts";
+import type { JobContents } from "./contents.ts";
 import { CHECKS } from "./spill-sheets.ts";
+import { inSystem } from "./units.ts";
 
 const HEADER_ROW = 8;
 const FIRST = HEADER_ROW + 1;
@@ -46,7 +47,7 @@ const TOTALS: readonly (readonly [label: string, formula: string, style: StyleNa
 ];
 const WORDS = ["stop", "check", "clear"] as const;
 
-export function answersSheet(): SheetModel {
+export function answersSheet({ subject, system }: JobContents): SheetModel {
   const total = (row: number, at: number, label: string, formula: string, style: StyleName): SheetCell[] => [
     value(row, at, "totalLabel", label),
     { row, column: at + 1, style, formula },
@@ -58,7 +59,7 @@ export function answersSheet(): SheetModel {
     widths: COLUMNS.map(([, , width]) => width),
     cells: [
       value(1, 1, "title", "Answers"),
-      value(1, columnOf("Sentence"), "heading", JOB),
+      value(1, columnOf("Sentence"), "heading", subject),
       { row: 2, column: 1, style: "plain", formula: STATE },
       ...TOTALS.flatMap(([label, formula, style], i) => total(3 + i, 2, label, formula, style)),
       ...WORDS.flatMap((word, i) =>
@@ -69,7 +70,7 @@ export function answersSheet(): SheetModel {
           HEADER_ROW,
           i + 1,
           style === "label" || style === "text" || style === "wrapped" || style === "status" ? "header" : "headerRight",
-          title,
+          inSystem(title, system),
         ),
       ),
       { row: FIRST, column: 1, formula: ALL, spills: COLUMNS.map(([, , , style]) => style) },

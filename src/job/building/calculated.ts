@@ -2,8 +2,8 @@ import { shopFunctions } from "../../cells/catalogue.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import type { WorkbookModel } from "./xlsx/model.ts";
-import { type WorkbookAnswers, writeWorkbookModel } from "./xlsx/write.ts";
+import type { WorkbookModel } from "../xlsx/model.ts";
+import { type WorkbookAnswers, writeWorkbookModel } from "../xlsx/write.ts";
 
 /**
  * The bytes of a workbook with the answer of every formula in its cell: written without answers, calculated by the

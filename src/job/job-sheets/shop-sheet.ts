@@ -1,24 +1,16 @@
-import { SHOP_TABLES } from "../../../cells/example/invented-shop.ts";
 import { tableCells, value } from "../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
+import type { JobContents } from "./contents.ts";
 
 const FIRST_ROW = 4;
 /** Free rows below a table, for tools to come. */
 const ROOM = 3;
 
-export function shopSheet(name = "Shop"): SheetModel {
-  const cells: SheetCell[] = [
-    value(1, 1, "title", name),
-    value(
-      2,
-      1,
-      "note",
-      "Invented machines, tools, prices, pay and times. Type your own over them, from plates, papers and clocks; the unit of a column stands in its header. Angles are included angles of the tool. Nothing of this sheet is built into the functions.",
-    ),
-  ];
+export function shopSheet({ shop, shopNote }: Pick<JobContents, "shop" | "shopNote">, name = "Shop"): SheetModel {
+  const cells: SheetCell[] = [value(1, 1, "title", name), value(2, 1, "note", shopNote)];
   const tables: SheetTable[] = [];
   let row = FIRST_ROW;
-  for (const { name: tableName, title, headers, rows } of SHOP_TABLES) {
+  for (const { name: tableName, title, headers, rows } of shop) {
     cells.push(value(row, 1, "heading", title));
     const table: SheetTable = { name: tableName, row: row + 1, column: 1, headers, rows: rows.length };
     const styles = headers.map((_, i) =>
@@ -42,7 +34,7 @@ export function shopSheet(name = "Shop"): SheetModel {
 }
 
 /** Of the sheet "Shop": where a table's first column stands, for a list to choose from: "Shop!$A$18:$A$25". */
-export function namesOf(tableName: string): string {
-  const table = shopSheet().tables!.find(({ name }) => name === tableName)!;
-  return `Shop!$A$${table.row + 1}:$A$${table.row + table.rows}`;
+export function namesOf(contents: Pick<JobContents, "shop" | "shopNote">, tableName: string): string | undefined {
+  const table = shopSheet(contents).tables!.find(({ name }) => name === tableName);
+  return table && `Shop!$A$${table.row + 1}:$A$${table.row + table.rows}`;
 }

@@ -1,5 +1,5 @@
 /** Small builders, so that a sheet's file reads like the sheet. */
-import type { CellValue } from "../../../units/cell.ts";
+import type { CellValue } from "../../units/cell.ts";
 import type { SheetCell, SheetTable } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 

@@ -1,10 +1,10 @@
 /** The State cell of a sample: running, not running, and an Excel that passes blanks as 0. */
 import { describe, expect, it } from "vitest";
-import { shopFunctions } from "../../../../src/cells/catalogue.ts";
-import { RUNNING } from "../../../../src/job/state-words.ts";
-import type { CustomFunctions } from "../../../../src/sheet/evaluate/custom-functions.ts";
-import { evaluateFormula } from "../../../../src/sheet/recalculate/calculate-one.ts";
-import { onlyWhenRunning, stateCell, stateFormula } from "../../../../src/tools/sample/building/state.ts";
+import { shopFunctions } from "../../../src/cells/catalogue.ts";
+import { onlyWhenRunning, stateCell, stateFormula } from "../../../src/job/building/state.ts";
+import { RUNNING } from "../../../src/job/state-words.ts";
+import type { CustomFunctions } from "../../../src/sheet/evaluate/custom-functions.ts";
+import { evaluateFormula } from "../../../src/sheet/recalculate/calculate-one.ts";
 
 /** C1:C2 of a workbook without cells is blank. */
 const state = (version: string, functions: CustomFunctions = shopFunctions) =>

@@ -1,5 +1,5 @@
 /** Spreads a sheet's model over its cells: where every value, formula and spilled value stands. */
-import type { CellMatrix, CellValue } from "../../../units/cell.ts";
+import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import type { SheetCell, SheetModel } from "./model.ts";
 import type { StyleName } from "./styles.ts";
 import { areaName } from "./xml.ts";

@@ -2,7 +2,7 @@
  * What a sample's State cell says: whether the functions run here, and whether this Excel hands blank cells over as blank.
  * Where either fails nothing may be quoted.
  */
-import { DEAD, RUNNING, ZEROS } from "../../../job/state-words.ts";
+import { DEAD, RUNNING, ZEROS } from "../state-words.ts";
 import type { SheetCell } from "../xlsx/model.ts";
 import { shop } from "./formulas.ts";
 
