@@ -103,7 +103,7 @@ function noteUnread(file: string, bill: CellMatrix, note: CommandContext["note"]
 }
 
 /** Without a table, or with a wrong one left out, every answer would be another one. */
-function refuseMissing(workbook: string, missing: readonly string[]): void {
+export function refuseMissing(workbook: string, missing: readonly string[]): void {
   if (missing.length > 0) throw new FileRefusal("unreadable", missing.map((each) => `${workbook}: ${each}`).join("\n"));
 }
 

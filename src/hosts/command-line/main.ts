@@ -9,6 +9,7 @@ import { UsageError } from "./usage.ts";
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   calc: async () => (await import("./calc.ts")).calc,
   recalc: async () => (await import("./recalc.ts")).recalc,
+  start: async () => (await import("./start.ts")).start,
   bill: async () => (await import("./bill.ts")).bill,
   check: async () => (await import("./check.ts")).check,
   functions: async () => (await import("./catalogue.ts")).functions,
