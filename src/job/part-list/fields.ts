@@ -3,7 +3,7 @@ import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { MappedColumn } from "./column-map.ts";
-import { type BillKey, foldTitle, meaningOf, PLATE_LENGTH, titleOf } from "./heading-words.ts";
+import { type BillKey, foldTitle, legOf, meaningOf, PLATE_LENGTH, titleOf } from "./heading-words.ts";
 
 /** One column of the bill and where its cells stand in the list. */
 export interface Field {
@@ -21,7 +21,11 @@ export const isFigure = ({ key }: Field): boolean => FIGURES.includes(BILL_COLUM
 const NEEDED: readonly BillKey[] = ["part", "material", "thickness", "quantity", "flanges"];
 
 export function fieldsOf(columns: readonly MappedColumn[], every: readonly (readonly [string, string])[]): Field[] {
-  const legs = columns.filter(({ read }) => read?.key === "legs");
+  const legs = columns
+    .filter(({ read }) => read?.key === "legs")
+    .sort((a, b) => (legOf(a.title) < legOf(b.title) ? -1 : 1));
+  const other = legs.find(({ read }) => read!.unit !== legs[0]!.read!.unit);
+  if (other) throw wrong("legs", "columns in one unit", `"${legs[0]!.title}" and "${other.title}"`);
   const single = columns.flatMap((column): Field[] => {
     const { read, index, letter, title } = column;
     if (!read || read.key === "legs") return [];
@@ -77,9 +81,13 @@ export const isEmpty = (cell: CellValue | undefined): boolean =>
 export const givenOf = (row: readonly CellValue[], { from, constant }: Field): CellValue => {
   if (constant !== undefined) return constant;
   if (from.length === 1) return row[from[0]!] ?? null;
-  const legs = from.map((index) => row[index]).filter((cell) => !isEmpty(cell));
-  return legs.length === 0 ? null : legs.join("; ");
+  const legs = from.map((index) => row[index] ?? null);
+  while (legs.length > 0 && isEmpty(legs.at(-1))) legs.pop();
+  // A gap between two legs stays one, and is asked about.
+  return legs.length === 0 ? null : legs.map((cell) => (isEmpty(cell) ? "" : cell)).join("; ");
 };
+
+const SUM = /^(?:sub|grand)?\s*(?:total|sum)\b/i;
 
 /** Why a row is no part, in words; undefined where it is one. */
 export function notAPart(
@@ -105,7 +113,8 @@ export function notAPart(
     .join(", ")
     .slice(0, 60);
   const has = (key: BillKey) => read.some((field) => field.key === key);
+  const isSum = SUM.test(filled[0]!.text);
   const isBare = !has("material") && !has("thickness") && !has("flanges");
-  if (isBare && (read.length < 2 || /^(?:sub\s*)?(?:total|sum)/i.test(filled[0]!.text))) return words;
+  if ((isSum && filled.length <= 3) || (isBare && (isSum || read.length < 2))) return words;
   return undefined;
 }

@@ -69,6 +69,9 @@ const OWN_WORDS: Partial<Record<PartKey, readonly string[]>> = {
 };
 /** "Leg A", "Leg 1", "Flange 2", "Leg3": numbered in the order they stand. */
 const LEG = /^(?:leg|flange|flg)([a-h1-9])$/;
+/** Legs are in the order of their letters or numbers, wherever their columns stand. */
+export const legOf = (title: string): string =>
+  LEG.exec(foldTitle(title.replace(/[([,].*$/, "").replace(/\s+(?:mm|cm|m|in|inch|inches)\.?$/i, "")))?.[1] ?? "";
 /** Headings of a flat plate's second side: one flange, never a list of them. */
 export const PLATE_LENGTH = ["length", "l", "len"];
 /** One that lists use for something else as often: it is taken only where no other column has the name. */

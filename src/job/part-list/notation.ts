@@ -9,6 +9,8 @@ export type DecimalSign = "." | ",";
 export interface Notation {
   /** undefined where no cell tells, or where some say one thing and some the other. */
   readonly decimal: DecimalSign | undefined;
+  /** Some cell shows the sign itself; else fractions, inches and gauges speak for a point. */
+  readonly isSeen: boolean;
   /** Said by the person: it decides where cells could be read in two ways. */
   readonly isStated: boolean;
 }
@@ -21,10 +23,10 @@ const UNIT = /\s*(?:mm|cm|m|in|inch|inches|ft|"|″|”|'|deg|°)\.?$/i;
 /** Fractions, feet, inches and gauges are written where decimals have a point (common practice). */
 const US_WORDS = /\d\s*\/\s*\d|\d\s*(?:"|″|”|'|in\b|inch|ft\b)/i;
 
-/** @param texts every cell of a column of figures, lists taken apart. */
+/** @param texts every cell of a column of lengths or angles, lists taken apart: counts have no decimals to tell by. */
 export function notationOf(texts: Iterable<string>, stated: DecimalSign | undefined): Notation {
-  if (stated) return { decimal: stated, isStated: true };
-  let [points, commas, american] = [false, false, false];
+  if (stated) return { decimal: stated, isSeen: true, isStated: true };
+  let [points, commas, american, open] = [false, false, false, false];
   for (const text of texts) {
     const plain = text.trim().slice(0, LONGEST).replace(UNIT, "");
     const sign = [CLEAR_DECIMAL.exec(plain), BOTH_SIGNS.exec(plain)]
@@ -32,10 +34,11 @@ export function notationOf(texts: Iterable<string>, stated: DecimalSign | undefi
       .find(Boolean);
     if (sign === ".") points = true;
     if (sign === ",") commas = true;
+    if (twoReadings(plain)?.sign === ",") open = true;
     if (namesGauge(text) || US_WORDS.test(text.slice(0, LONGEST))) american = true;
   }
-  const decimal = commas ? (points ? undefined : ",") : points || american ? "." : undefined;
-  return { decimal, isStated: false };
+  const decimal = commas ? (points ? undefined : ",") : points || (american && !open) ? "." : undefined;
+  return { decimal, isSeen: points || commas, isStated: false };
 }
 const LONGEST = 60;
 

@@ -6,6 +6,7 @@
 import type { BillRow } from "../../bill/nouns/line.ts";
 import type { ReadContext } from "../../cells/record/record.ts";
 import { readBill } from "../../cells/tables/bill.ts";
+import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
 import { message, Refusal, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
@@ -75,11 +76,13 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
     body.flatMap((row) => field.from.map((index) => row[index])).filter((cell) => !isBlank(cell));
   const figures = fields.filter(isFigure);
   const notation = notationOf(
-    figures.flatMap((field) =>
-      texts(field)
-        .filter((cell) => typeof cell === "string")
-        .flatMap((cell) => itemsOf(cell as string)),
-    ),
+    figures
+      .filter(({ key }) => BILL_COLUMNS[key].kind !== "number")
+      .flatMap((field) =>
+        texts(field)
+          .filter((cell) => typeof cell === "string")
+          .flatMap((cell) => itemsOf(cell as string)),
+      ),
     options.decimal,
   );
   const plainUnit = options.units ?? context.system;

@@ -85,9 +85,10 @@ function countOf(given: string | number | boolean, notation: Notation): number {
   }
   // 1.25 pieces are nobody's: 1250.
   if (!Number.isInteger(two.asDecimal)) return two.asThousands;
-  const { decimal, isStated } = notation;
+  const { decimal, isSeen, isStated } = notation;
   if (isStated) return two.sign === decimal ? two.asDecimal : two.asThousands;
-  if (decimal === ".") return two.sign === "." ? two.asDecimal : two.asThousands;
+  if (decimal === "." && two.sign === ",") return two.asThousands;
+  if (decimal === "." && isSeen) return two.asDecimal;
   throw new Doubt("figure in doubt", `${two.asDecimal} or ${two.asThousands}? Write it without a sign for thousands`);
 }
 const COUNTED = /\s*(?:ea|each|pcs?|pieces|nos?|off|x)\.?$/i;
