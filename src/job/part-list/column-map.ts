@@ -33,7 +33,9 @@ export function mapColumns(heading: Heading, stated: readonly (readonly [string,
   const columns = heading.columns.map((column): MappedColumn => {
     const letter = columnLetters(column.index);
     if (own.has(column.index)) return { ...column, letter, read: own.get(column.index) };
-    return { ...column, letter, read: column.meaning && !taken.has(column.meaning.key) ? column.meaning : undefined };
+    const { meaning } = column;
+    if (!meaning || !taken.has(meaning.key)) return { ...column, letter, read: meaning };
+    return { ...column, letter, read: undefined, why: `another is read as ${titleOf(meaning.key)}` };
   });
   return columns.map((column) => {
     if (own.has(column.index) || !column.read) return column;

@@ -37,7 +37,7 @@ export function fieldsOf(columns: readonly MappedColumn[], every: readonly (read
     single.push({
       key: "flanges",
       title: legs.map(({ title }) => title).join(", "),
-      letter: legs.length === 1 ? first.letter : `${first.letter} to ${legs.at(-1)!.letter}`,
+      letter: legs.map((leg) => leg.letter).join(", "),
       unit: first.read!.unit,
       from: legs.map(({ index }) => index),
       mayList: true,
@@ -61,9 +61,11 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
   ];
   if (missing.length === 0) return;
   const names = missing.map((key) => `"${titleOf(key)}"`).join(", ");
-  const unread = columns
-    .filter(({ read, title }) => !read && title !== "")
-    .map(({ letter, title }) => `${letter} "${title}"`);
+  const unread = columns.filter(({ read, title }) => !read && title !== "");
+  // Beside the legs of a bracket a "Length" is most often the bend's.
+  const likely = missing.includes("width") ? unread.find(({ meaning }) => meaning?.key === "flanges") : undefined;
+  const wanted = titleOf(likely ? "width" : missing[0]!);
+  const notRead = unread.map(({ letter, title }) => `${letter} "${title}"`).join(", ");
   throw wrong(
     "parts",
     `a range whose heading has a column ${names}`,
@@ -71,7 +73,7 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
       .map(({ title }) => title)
       .filter((title) => title !== "")
       .join(", ") || null,
-    `${unread.length > 0 ? `not read: ${unread.join(", ")}; ` : ""}say which it is: --columns "HEADING=${titleOf(missing[0]!)}", or of every line: --every "${titleOf(missing[0]!)}=..."`,
+    `${notRead === "" ? "" : `not read: ${notRead}; `}say which it is: --columns "${(likely ?? unread[0])?.letter ?? "C"}=${wanted}", or of every line: --every "${wanted}=..."`,
   );
 }
 

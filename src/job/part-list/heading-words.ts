@@ -151,7 +151,7 @@ function plainMeaning(text: string): Meaning | undefined {
 }
 
 /** A unit makes sense on a figure alone: "Part (mm)" is no column. */
-function withUnit(meaning: Meaning, unit: string): Meaning | undefined {
+export function withUnit(meaning: Meaning, unit: string): Meaning | undefined {
   const kind = meaning.key === "legs" ? "lengths" : BILL_COLUMNS[meaning.key].kind;
   if (kind === "angles") return unit === "deg" ? { ...meaning, unit: undefined } : undefined;
   if (unit === "ga") return kind === "thickness" ? { ...meaning, unit } : undefined;

@@ -1,6 +1,6 @@
 /** Finds the heading of a part list among titles, addresses and blank lines: one row, two of them, and a row of units. */
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
-import { foldTitle, type Meaning, meaningOf, unitWord } from "./heading-words.ts";
+import { foldTitle, type Meaning, meaningOf, unitWord, withUnit } from "./heading-words.ts";
 
 export interface HeadingColumn {
   /** From 0, the first column of the file. */
@@ -83,8 +83,8 @@ function withUnits(rows: CellMatrix, heading: Heading): Heading {
     columns: heading.columns.map((column) => {
       const unit = units[column.index];
       if (unit === undefined || column.meaning?.unit !== undefined) return column;
-      const title = `${column.title} (${unit})`;
-      return { ...column, title, meaning: meaningOf(title) };
+      const meaning = column.meaning && withUnit(column.meaning, unit);
+      return { ...column, title: `${column.title} (${unit})`, meaning };
     }),
   };
 }

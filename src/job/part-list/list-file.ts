@@ -1,6 +1,7 @@
 /** The rows of a part list's file, whatever kind it is: CSV parted by any sign, or the sheet of a workbook. */
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { Refusal } from "../../units/refusal.ts";
 import { bookOf } from "../workbook-book.ts";
 import { csvText, parseCsv, SEPARATORS } from "./csv.ts";
 import { findHeading, known } from "./heading.ts";
@@ -17,19 +18,24 @@ const ZIP = [0x50, 0x4b];
 export function rowsOfFile(bytes: Uint8Array): ListRows {
   if (ZIP.every((byte, i) => bytes[i] === byte)) return ofWorkbook(bytes);
   const { text, separator } = csvText(bytes);
-  const parted = (separator === undefined ? SEPARATORS : [separator]).flatMap((by) => partedBy(text, by));
+  const faults: Refusal[] = [];
+  const parted = (separator === undefined ? SEPARATORS : [separator]).flatMap((by) => partedBy(text, by, faults));
   // The sign under which the heading tells most; without a heading the one that parts most.
   const [best] = parted.sort((a, b) => b.told - a.told || b.parts - a.parts);
-  if (!best) return { rows: parseCsv(text, separator ?? ","), from: "commas" }; // refused there, by its row
+  // A quote that ends nowhere may be why the others tell nothing.
+  if (faults[0] && !best?.told) throw faults[0];
+  if (!best) return { rows: [], from: "commas" };
   return { rows: best.rows, from: NAMES[best.by] ?? `"${best.by}"` };
 }
 
-function partedBy(text: string, by: string) {
+function partedBy(text: string, by: string, faults: Refusal[]) {
   let rows: CellMatrix;
   try {
     rows = parseCsv(text, by);
-  } catch {
-    return []; // a quote that ends nowhere under this sign
+  } catch (problem) {
+    if (!(problem instanceof Refusal)) throw problem;
+    faults.push(problem);
+    return [];
   }
   const heading = findHeading(rows);
   return [{ by, rows, told: heading ? known(heading) : 0, parts: rows.reduce((sum, row) => sum + row.length, 0) }];

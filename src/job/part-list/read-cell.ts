@@ -133,6 +133,11 @@ function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
 /** "cell must be a number from 1 to 3; got 7; write ..." -> "must be a number from 1 to 3; write ...". */
 export function sentenceOf({ message }: Refusal): string {
   const [rule = "", ...rest] = message.replace(/^.*? must be /s, "must be ").split("; got ");
-  const hint = rest.join("; got ").split("; ").slice(1).join("; ");
+  const given = rest.join("; got ");
+  const hint = given
+    .replace(/^"[^"]*"/, "")
+    .split("; ")
+    .slice(1)
+    .join("; ");
   return hint === "" ? rule : `${rule}; ${hint}`;
 }
