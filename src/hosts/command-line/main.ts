@@ -12,6 +12,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   start: async () => (await import("./start.ts")).start,
   bill: async () => (await import("./bill.ts")).bill,
   check: async () => (await import("./check.ts")).check,
+  compare: async () => (await import("./compare.ts")).compare,
   functions: async () => (await import("./catalogue.ts")).functions,
   freeze: async () => (await import("./freeze.ts")).freeze,
   print: async () => (await import("./print.ts")).print,
@@ -32,7 +33,7 @@ async function standardInput(): Promise<string> {
 const faultyPath = (error: unknown): string => (error as NodeJS.ErrnoException | undefined)?.path ?? "file";
 
 /** recalc only hands out work, its threads load the functions themselves; a plan is made from the tables alone. */
-const WITHOUT_FUNCTIONS = ["recalc", "bill", "check"];
+const WITHOUT_FUNCTIONS = ["recalc", "bill", "check", "compare"];
 const functionsFor = async (command: string): Promise<CustomFunctions> =>
   WITHOUT_FUNCTIONS.includes(command) ? noCustomFunctions : (await import("../../cells/catalogue.ts")).shopFunctions;
 
