@@ -16,6 +16,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   functions: async () => (await import("./catalogue.ts")).functions,
   freeze: async () => (await import("./freeze.ts")).freeze,
   print: async () => (await import("./print.ts")).print,
+  upgrade: async () => (await import("./upgrade.ts")).upgrade,
 };
 
 /** A file that cannot be read or written. */
