@@ -60,8 +60,10 @@ const NOTES = [
   "What a bracket may carry is not part of this quote: that is a licensed engineer's work.",
 ];
 
-export const quoteSheet = ({ shopName, quoteFoot }: JobContents): SheetModel => ({
-  name: "Quote",
+export const QUOTE = "Quote";
+
+export const quoteSheet = ({ shopName, quoteFoot }: Pick<JobContents, "shopName" | "quoteFoot">): SheetModel => ({
+  name: QUOTE,
   widths: COLUMNS.map(([, , width]) => width),
   cells: [
     value(1, 1, "title", "Quote"),
