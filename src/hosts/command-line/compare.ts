@@ -47,11 +47,15 @@ function words({ lines, job }: BillChanges, system: UnitSystem): string[] {
   const count = (kind: string) => lines.filter(({ change }) => change === kind).length;
   if (lines.length === 0 && job.length === 0) return ["Nothing has changed."];
   return [
-    `${count("added")} lines added, ${count("gone")} gone, ${count("changed")} changed`,
+    `${count("added")} ${count("added") === 1 ? "line" : "lines"} added, ${count("gone")} gone, ${count("changed")} changed`,
     ...lines.flatMap(({ part, change, differences }) => {
       const head = `${part.padEnd(PART_WIDTH)}${change.padEnd(CHANGE_WIDTH)}`;
       return wrapped(
-        head + differences.map((each) => said(each, system, change)).join(", "),
+        head +
+          differences
+            .filter(isTold)
+            .map((each) => said(each, system, change))
+            .join(", "),
         WIDTH,
         PART_WIDTH + CHANGE_WIDTH,
       );
@@ -63,6 +67,21 @@ function words({ lines, job }: BillChanges, system: UnitSystem): string[] {
     ),
   ];
 }
+
+/** Of a line that comes, goes or could not be read before, a person wants these. */
+const FIRST = [
+  "Quantity",
+  "Material",
+  "Thickness",
+  "Status",
+  "Flat length",
+  "Flat width",
+  "Price each",
+  "Price",
+  "Done",
+];
+const isTold = ({ what, before, after }: Difference): boolean =>
+  (before.value !== undefined && after.value !== undefined) || FIRST.includes(what);
 
 /** "Quantity 10 -> 20", of a line that comes or goes its one side alone. */
 function said({ what, before, after }: Difference, system: UnitSystem, change: string): string {

@@ -93,7 +93,7 @@ export const HELP: Readonly<Record<string, Help>> = {
   },
 };
 const WIDTH = 14;
-const CALL = "npm run -s shop --";
+const CALL = "node shop";
 
 /** Of one command, or of all. */
 export function helpText(command?: string): string {
@@ -102,6 +102,7 @@ export function helpText(command?: string): string {
     return [
       `${CALL} COMMAND ...`,
       "",
+      `${"view".padEnd(WIDTH)}A workbook, or the sample, as a page in your browser.`,
       ...Object.entries(HELP).map(([name, { says }]) => `${name.padEnd(WIDTH)}${says}`),
       "",
       `${CALL} COMMAND --help   says what it takes.`,

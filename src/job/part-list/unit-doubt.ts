@@ -26,20 +26,20 @@ export function unitDoubt(cells: readonly LengthCell[], shop: UnitSystem): strin
   );
   if (plain.length === 0) return undefined;
   const thick = cells.filter(({ isThickness }) => isThickness);
-  const american = thick.some(
+  const americans = thick.filter(
     ({ text, unit }) => namesGauge(text) || INCHES.test(text) || unit === "ga" || isInch(unit),
-  );
-  const metric = thick.some(
+  ).length;
+  const metrics = thick.filter(
     ({ text, unit }) => METRIC.test(text) || (unit !== undefined && unit !== "ga" && !isInch(unit)),
-  );
+  ).length;
+  const [american, metric] = [americans > 0, metrics > 0];
   const values = plain.filter(({ isThickness }) => isThickness).map(({ text }) => parseNumber(text) as number);
   const ask = (why: string) =>
     `${why}: plain numbers are not taken for ${unitName("length", shop)}; write the unit in the heading or say --units in or --units mm`;
   if (shop === "in") {
     const thickOnes = values.filter((value) => value >= THICK_INCH);
-    const inchCells = thick.length - thickOnes.length;
     // A few bare gauges among inches are asked about by themselves; nothing else is in doubt for them.
-    const areGauges = american && !metric && thickOnes.every(isGauge) && inchCells >= thickOnes.length;
+    const areGauges = thickOnes.every(isGauge) && americans > thickOnes.length + metrics;
     if (thickOnes.length > 0 && !areGauges) return ask("no unit in the heading, and a thickness of 1 or more");
     if (plain.some(({ isSide, text }) => isSide && (parseNumber(text) as number) > LONG_INCHES))
       return ask(`no unit in the heading, and a length over ${LONG_INCHES}`);
