@@ -1,7 +1,7 @@
 import { readFileSync, realpathSync } from "node:fs";
 import { basename } from "node:path";
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
-import { customerCopy } from "../../job/customer-copy.ts";
+import { customerCopy } from "../../job/copies/customer-copy.ts";
 import { freezeNotice } from "../../job/freeze-notice.ts";
 import { DEAD, FROZEN, RUNNING, ZEROS } from "../../job/state-words.ts";
 import { bookOf } from "../../job/workbook-book.ts";

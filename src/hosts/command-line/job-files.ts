@@ -1,5 +1,6 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
 import { readFileSync } from "node:fs";
+import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
@@ -11,6 +12,7 @@ import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { nearest } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { callerPath } from "./caller.ts";
 import type { CommandContext } from "./command.ts";
@@ -94,7 +96,21 @@ export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, 
     throw refusal("unreadable", workbook, `a workbook with a bill, whose header has ${headerSays("bill")}`, "none");
   refuseMissing(workbook, job.missing);
   noteUnread(workbook, job.table.matrix, note);
+  for (const words of unknownAreas(job.plan)) note(`${workbook}: ${words}\n`);
   return job.plan;
+}
+
+/** Areas of lines that the job does not name: they would be loaded as if nobody needed them first. */
+function unknownAreas({ rows, shop }: BillPlan): string[] {
+  const { areas } = shop.job;
+  const known = new Set(areas.map((area) => area.toLowerCase()));
+  return rows.flatMap((row) =>
+    !isLine(row) || areas.length === 0 || row.area === "" || known.has(row.area.toLowerCase())
+      ? []
+      : [
+          `line ${row.row - 1}: area "${row.area}" is none of the job's (${areas.join("; ")}); nearest is "${nearest(row.area, areas)}"`,
+        ],
+  );
 }
 
 /** Columns of the bill that nothing reads are named on standard error; the answer stands. */

@@ -1,7 +1,8 @@
 /** `shop upgrade IN.xlsx OUT.xlsx`: a job's workbook of an earlier release with the tables and formulas of this one. */
 import { existsSync, writeFileSync } from "node:fs";
 import { calculatedBytes } from "../../job/building/calculated.ts";
-import { upgraded } from "../../job/upgrade/upgraded.ts";
+import { SCHEMA } from "../../job/schema.ts";
+import { schemaOf, upgraded } from "../../job/upgrade/upgraded.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
@@ -20,12 +21,13 @@ export const upgrade: Command = async (args, context) => {
     if (existsSync(to))
       throw refusal("unwritable", out, "a file that does not exist yet", "one that does", "nothing was changed");
     const workbook = readWorkbook(bytesOf(from));
-    const formulas = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet.formulas.map(({ text }) => text)]));
-    const { model, changes } = upgraded(bookOf(workbook), (name) => formulas.get(name) ?? []);
-    if (changes.length === 0) {
+    const book = bookOf(workbook);
+    if (schemaOf(book) === SCHEMA) {
       context.out(`${from} is up to date; nothing was written\n`);
       return 0;
     }
+    const formulas = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet.formulas.map(({ text }) => text)]));
+    const { model, changes } = upgraded(book, (name) => formulas.get(name) ?? []);
     context.note("calculating ...\n");
     writeFileSync(to, calculatedBytes(model), { flag: "wx" });
     context.out(`${changes.join("\n")}\n${out} is written; ${from} is as it was\n`);

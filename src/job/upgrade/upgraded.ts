@@ -38,7 +38,7 @@ export function upgraded(book: Book, formulasOf: FormulasOf): Upgraded {
     throw wrong("schema", `at most ${SCHEMA}`, from, "the workbook is of a later release: take that one");
   const bill = findTable(book, "bill");
   if (!bill) throw wrong("workbook", "a job's, with a table of parts", null);
-  const changes: string[] = from === SCHEMA ? [] : [`schema ${from} is now ${SCHEMA}`];
+  const changes: string[] = [`schema ${from} is now ${SCHEMA}`];
   const shop = shopTablesOf(book).map((table) => currentColumns(table, changes));
   const { partColumns, parts } = partsOf(bill.matrix);
   const { job, areTable } = jobOf(book);

@@ -2,13 +2,13 @@
  * The quote alone, as a workbook of its own: nothing of the shop's rates, costs, machines or times is in the file, not
  * even where nobody looks. It is written anew from the values of the quote, never cut out of the job's workbook.
  */
-import { type CellValue, isBlank, isCellError } from "../units/cell.ts";
-import { wrong } from "../units/refusal.ts";
-import { type Book, cellAt } from "./book.ts";
-import { value } from "./building/cells.ts";
-import { QUOTE, quoteSheet } from "./job-sheets/quote-sheet.ts";
-import type { SheetCell, SheetModel, WorkbookModel } from "./xlsx/model.ts";
-import type { StyleName } from "./xlsx/styles.ts";
+import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
+import { wrong } from "../../units/refusal.ts";
+import { type Book, cellAt } from "../book.ts";
+import { value } from "../building/cells.ts";
+import { QUOTE, quoteSheet } from "../job-sheets/quote-sheet.ts";
+import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
+import type { StyleName } from "../xlsx/styles.ts";
 
 const NO_QUOTE = /^no quote/i;
 
