@@ -1,4 +1,6 @@
 import { planChanges } from "../../bill/changes/plan-changes.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { billChanges as answer } from "../bill/changes.ts";
 import { BILL_EXAMPLE, EXAMPLE_SHOP } from "../example/example-bill.ts";
 import { defineFunction } from "../record/record.ts";
@@ -19,5 +21,12 @@ export const billChanges = defineFunction({
   },
   source: "differences between two plans of one shop (derived)",
   calculate: ({ before, units: _, data: __, ...tables }, call) =>
-    answer(planChanges(planOf({ ...tables, bill: before }, call), planOf(tables, call)), call.system),
+    answer(planChanges(planBefore({ ...tables, bill: before }, call), planOf(tables, call)), call.system),
 });
+
+/** What is wrong with the earlier bill is said of its own argument. */
+function planBefore(...given: Parameters<typeof planOf>): ReturnType<typeof planOf> {
+  const found = refusalOr(() => planOf(...given));
+  if (!(found instanceof Refusal)) return found;
+  throw new Refusal(found.code, found.message.replace(/^bill\b/, "before"));
+}

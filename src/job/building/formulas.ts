@@ -37,6 +37,16 @@ export const storedFormula = (typed: string): string =>
     .replace(new RegExp(`\\b${NAMESPACE}\\.([A-Z.]+)\\(`, "g"), (_, name: string) => `${prefixed(name)}(`)
     .replace(LATER, "_xlfn.$1(");
 
+/** The other way round: a stored formula as it is typed into Excel. */
+export const calledTyped = (formula: string): string =>
+  `=${formula
+    .replace(
+      new RegExp(`_xldudf_${NAMESPACE}_([A-Z_]+)\\(`, "g"),
+      (_, name: string) => `${NAMESPACE}.${name.replaceAll("_", ".")}(`,
+    )
+    .replace(/_xlfn\.ANCHORARRAY\(([^()]*)\)/g, "$1#")
+    .replace(/_xlfn\.(?:_xlws\.)?/g, "")}`;
+
 /** Functions of the catalogue that a stored formula calls. */
 export const calledIn = (formula: string): string[] =>
   [...formula.matchAll(new RegExp(`_xldudf_${NAMESPACE}_([A-Z_]+)\\(`, "g"))].map(([, name]) =>

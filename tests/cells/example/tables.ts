@@ -88,7 +88,8 @@ export const given = (of: CellMatrix, tables: Tables = SHOP): (CellMatrix | Cell
 ];
 
 export function ask(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
-  const { value } = shopFunctions.call(name, args);
+  // The one function of two bills is asked about one and the same.
+  const { value } = shopFunctions.call(name, name === "BILL.CHANGES" ? [args[0]!, ...args] : args);
   if (isCellError(value)) throw new Error(value.message);
   return value as CellMatrix;
 }
