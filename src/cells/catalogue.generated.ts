@@ -21,6 +21,7 @@ import { bendSetback } from "./functions/bend-setback.ts";
 import { bendStops } from "./functions/bend-stops.ts";
 import { bendTonnage } from "./functions/bend-tonnage.ts";
 import { billBlanks } from "./functions/bill-blanks.ts";
+import { billChanges } from "./functions/bill-changes.ts";
 import { billCheck } from "./functions/bill-check.ts";
 import { billLoadin } from "./functions/bill-loadin.ts";
 import { billMachines } from "./functions/bill-machines.ts";
@@ -89,6 +90,7 @@ export const RECORDS: readonly AnyRecord[] = [
   bendStops,
   bendTonnage,
   billBlanks,
+  billChanges,
   billCheck,
   billLoadin,
   billMachines,

@@ -27,9 +27,9 @@ export const billJson = (plan: BillPlan): BillJson => {
   });
 };
 
-/** The same of each part by itself, with its row. */
-export const partsJson = (plan: BillPlan): PartJson[] =>
-  plan.lines.map(({ row }, i) => PART_JSON.parse({ row, ...lineJson(plan, i) }));
+/** The same of each part by itself, with its row. @param above rows of its file above the heading. */
+export const partsJson = (plan: BillPlan, above = 0): PartJson[] =>
+  plan.lines.map(({ row }, i) => PART_JSON.parse({ row: row + above, ...lineJson(plan, i) }));
 
 /** One row a size of Stock that a material and thickness pulls for one machine. */
 function sheetsJson({ groups, shop }: BillPlan): BillJson["sheets"] {

@@ -9,12 +9,17 @@ export interface FreezeFacts {
   readonly kept: number;
 }
 
-export const freezeNotice = ({ version, edition, date, from, kept }: FreezeFacts): string[] => [
+const COLLEAGUE = [
+  "It was made for reading without the add-in: what is typed into it changes no answer. Ask for the workbook itself to go on.",
+];
+
+export const freezeNotice = ({ version, edition, date, from, kept }: FreezeFacts, forColleague = false): string[] => [
   "Values only: nothing in this workbook is calculated any more.",
   `Made by Bracket Bill ${version}, materials of edition ${edition}, on ${date}`,
   `From ${from}`,
   kept === 0
     ? "Every formula was calculated for this copy."
     : `${kept} cells were not calculated for this copy: they hold the value the file had, or depend on one.`,
+  ...(forColleague ? COLLEAGUE : []),
   "The machine's plate, local codes and licensed practice decide.",
 ];

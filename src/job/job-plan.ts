@@ -88,8 +88,7 @@ export function jobPlan(book: Book): JobPlan | undefined {
 }
 
 /** A bill that stands in no workbook, such as a part list, in the shop of one. */
-export const planIn = ({ shop, context }: BookShop, bill: CellMatrix, name: string): BillPlan =>
-  planBill(shop, readBill(bill, name, { ...context, headerRow: 1 }));
+export const planIn = ({ shop }: BookShop, lines: readonly BillRow[]): BillPlan => planBill(shop, lines);
 
 function materialsOf(book: Book, system: UnitSystem): MaterialTable {
   const found = findTableWhere(book, isMaterials);

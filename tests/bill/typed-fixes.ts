@@ -5,16 +5,16 @@
 import fc from "fast-check";
 import { STATUSES, type Status } from "../../src/calc/finding.ts";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
+import { shop } from "../../src/job/building/formulas.ts";
 import { fixCells } from "../../src/job/fix-cells.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
+import type { SheetModel } from "../../src/job/xlsx/model.ts";
+import { writeWorkbookModel } from "../../src/job/xlsx/write.ts";
+import { areaName } from "../../src/job/xlsx/xml.ts";
 import { Calculator } from "../../src/sheet/graph/calculator.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 import type { Workbook } from "../../src/sheet/workbook/workbook.ts";
-import { shop } from "../../src/tools/sample/building/formulas.ts";
-import type { SheetModel } from "../../src/tools/sample/xlsx/model.ts";
-import { writeWorkbookModel } from "../../src/tools/sample/xlsx/write.ts";
-import { areaName } from "../../src/tools/sample/xlsx/xml.ts";
 import type { CellMatrix, CellValue } from "../../src/units/cell.ts";
 import { billArbitrary, type RandomBill, shopArbitrary } from "./random-bill.ts";
 

@@ -18,11 +18,11 @@ import { UsageError } from "../../src/hosts/command-line/usage.ts";
 import { Session } from "../../src/hosts/view/session.ts";
 import { trade } from "../../src/hosts/view/trade.ts";
 import { billJson } from "../../src/job/bill-json.ts";
+import { calculatedBytes } from "../../src/job/building/calculated.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 import { longBill } from "../../src/tools/bench/view-bill.ts";
-import { calculatedBytes } from "../../src/tools/sample/calculated.ts";
 import { PARTS } from "../../src/tools/sample/stage-job/bill/job.ts";
 
 const SAMPLE = "sample-workbooks/stage-job.xlsx";

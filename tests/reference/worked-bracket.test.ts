@@ -1,11 +1,11 @@
 /** The worked bracket holds before any of our functions is asked: in an ordinary spreadsheet, line by line. */
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
+import { writeWorkbookModel } from "../../src/job/xlsx/write.ts";
 import { noCustomFunctions } from "../../src/sheet/evaluate/custom-functions.ts";
 import { evaluateFormula } from "../../src/sheet/recalculate/calculate-one.ts";
 import { recalculateBytes } from "../../src/sheet/recalculate/recalculate-bytes.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
-import { writeWorkbookModel } from "../../src/tools/sample/xlsx/write.ts";
 import { cellsInLibreOffice, HAS_LIBREOFFICE } from "./in-libreoffice.ts";
 import { WORKED_BRACKET } from "./worked-bracket.ts";
 

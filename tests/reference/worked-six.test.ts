@@ -1,9 +1,9 @@
 /** The six lines hold before any of our functions is asked: in ordinary worksheet formulas. */
 import { describe, expect, it } from "vitest";
+import { writeWorkbookModel } from "../../src/job/xlsx/write.ts";
 import { noCustomFunctions } from "../../src/sheet/evaluate/custom-functions.ts";
 import { parseCell } from "../../src/sheet/formula/address.ts";
 import { Calculator } from "../../src/sheet/graph/calculator.ts";
-import { writeWorkbookModel } from "../../src/tools/sample/xlsx/write.ts";
 import type { CellValue } from "../../src/units/cell.ts";
 import { type Given, valueAt, workbookOf } from "../sheet/evaluate-on-grid.ts";
 import { cellsInLibreOffice, HAS_LIBREOFFICE } from "./in-libreoffice.ts";

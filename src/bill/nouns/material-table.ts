@@ -73,6 +73,9 @@ const SERIES: Record<string, GaugeSeries> = Object.assign(Object.create(null), {
   aluminium: "aluminum",
 });
 
+const HOT_ROLLED = 'name the grade: hot-rolled sheet is "A1011 CS", plate "A36"';
+const COLD_ROLLED = 'name the grade: cold-rolled sheet is "A1008 CS"';
+const GALVANIZED = 'name the grade: galvanized sheet is "A653 CS"';
 /** Family names leave the strength open: say which grades there are. */
 const GENERIC: Record<string, string> = Object.assign(Object.create(null), {
   steel: 'name the grade: plate is "A36", hot-rolled sheet "A1011 CS", cold-rolled sheet "A1008 CS"',
@@ -81,6 +84,29 @@ const GENERIC: Record<string, string> = Object.assign(Object.create(null), {
   stainlesssteel: 'name the grade: "304" or "316"',
   aluminum: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
   aluminium: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
+  hrs: HOT_ROLLED,
+  hr: HOT_ROLLED,
+  hotrolled: HOT_ROLLED,
+  hotrolledsteel: HOT_ROLLED,
+  hrpo: HOT_ROLLED,
+  ms: 'name the grade: plate is "A36", hot-rolled sheet "A1011 CS", cold-rolled sheet "A1008 CS"',
+  crs: COLD_ROLLED,
+  cr: COLD_ROLLED,
+  coldrolled: COLD_ROLLED,
+  coldrolledsteel: COLD_ROLLED,
+  galv: GALVANIZED,
+  galvanized: GALVANIZED,
+  galvanizedsteel: GALVANIZED,
+  ss: 'name the grade: "304" or "316"',
+  sst: 'name the grade: "304" or "316"',
+  "304l":
+    'the table has "304"; its low-carbon kin 304L is a row of your own in a data range, or 304 if the drawing lets you',
+  ss304l:
+    'the table has "304"; its low-carbon kin 304L is a row of your own in a data range, or 304 if the drawing lets you',
+  "316l":
+    'the table has "316"; its low-carbon kin 316L is a row of your own in a data range, or 316 if the drawing lets you',
+  al: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
+  alum: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
   copper: 'name the alloy: "C110 half hard"',
   brass: 'name the alloy: "C260 half hard"',
 });

@@ -12,7 +12,7 @@ function some({ headers, rows }: shop.ShopTable, ...names: readonly string[]): s
   return `VSTACK(${[headers, ...found].map(row).join(",")})`;
 }
 
-const BILL =
+export const BILL_EXAMPLE =
   'VSTACK({"Part","Material","Thickness (in)","Quantity","Width (in)","Flanges (in)","Bend angles","Holes","Hole diameter (in)"},{"HB1","A36",0.25,20,4,"2; 3",90,2,0.5})';
 const WEEK = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday"].map((day) => row([day, "7:00", "15:30"]));
 export const EXAMPLE_CALENDAR = `VSTACK(${[row(["Day", "Start", "End"]), ...WEEK].join(",")})`;
@@ -29,7 +29,7 @@ const RATES = some(
 );
 const JOB = 'VSTACK({"Job","Entry"},{"Start","2026-03-02 07:00"},{"Due","2026-03-04 12:00"})';
 
-const BENDERS = [BILL, some(shop.BRAKES, "Brake 1"), some(shop.DIES, "V 2"), some(shop.PUNCHES, "Plain")];
+const BENDERS = [BILL_EXAMPLE, some(shop.BRAKES, "Brake 1"), some(shop.DIES, "V 2"), some(shop.PUNCHES, "Plain")];
 const CUTTERS = [...BENDERS, some(shop.SHEARS, "Shear 1")];
 
 /** A shop that cuts as well, with its sheets. */

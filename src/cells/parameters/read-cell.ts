@@ -7,7 +7,7 @@ import type { Millimetres } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import type { QuantityKind, UnitSystem } from "../../units/system.ts";
-import { toInternal } from "../../units/system.ts";
+import { MM_PER_INCH, toInternal } from "../../units/system.ts";
 import { type Column, quantityOf } from "./column.ts";
 import { DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length.ts";
 
@@ -80,6 +80,13 @@ function lengthUpTo(
   system: UnitSystem,
 ): number {
   const value = figure(cell, "length", size, column, label, system);
+  if (noun === "thickness" && isBareGauge(cell, value))
+    throw wrong(
+      label,
+      "a thickness with its unit",
+      cell,
+      `write "${cell} ga" for the gauge, "${cell} in" or "${cell} mm"`,
+    );
   if (value > longest || (noun === "thickness" && value <= 0))
     throw wrong(
       label,
@@ -89,6 +96,13 @@ function lengthUpTo(
     );
   return value;
 }
+
+/** A bare 10 in a column of inches is a gauge more often than a plate of 10 in. */
+const isBareGauge = (cell: CellValue, value: number): boolean => {
+  const plain = typeof cell === "string" ? parseNumber(cell) : cell;
+  const isInches = typeof plain === "number" && Math.abs(value - plain * MM_PER_INCH) < 1e-6;
+  return isInches && Number.isInteger(plain) && plain >= 7 && plain <= 30;
+};
 
 type FigureKind = "number" | "seconds" | QuantityKind;
 

@@ -97,6 +97,15 @@ export const SPILLS = {
     MESSAGE,
   ],
   "BILL.SUMMARY": SUMMARY,
+  "BILL.CHANGES": [
+    column("Part", "text"), // "(job)" for what is of the job as a whole
+    column("Change", "text"), // added, gone, changed
+    column("What", "text"),
+    column("Before", "number"), // in the unit beside it; "date" is a day number
+    column("After", "number"),
+    column("Unit", "text"),
+    MESSAGE,
+  ],
   "BILL.SETUPS": [
     column("Run", "count"), // in this order
     column("Set-up", "count"), // lines with the same number share die and punch

@@ -33,10 +33,13 @@ type JobItem = keyof typeof JOB_ITEMS;
 /** "Due Deck" or "Must leave by: Deck": an area that leaves at a time of its own. */
 const AREA_DUE = new RegExp(`^\\s*(?:${JOB_ITEMS.due.join("|")})\\b[\\s:,]*(.*?)\\s*$`, "i");
 
+/** The area an item gives a time of its own; "" where it is no such item. */
+export const areaOfItem = (item: string): string => AREA_DUE.exec(item)?.[1] ?? "";
+
 function areaDues(rows: readonly { row: number; item: string; value: unknown }[], name: string): Job["areaDues"] {
   const found = new Map<string, { area: string; due: Instant }>();
   for (const { row, item, value } of rows) {
-    const area = AREA_DUE.exec(item)?.[1] ?? "";
+    const area = areaOfItem(item);
     if (area === "" || isBlank(value as CellValue)) continue;
     const label = `${name} row ${row} "${item}"`;
     if (found.has(area.toLowerCase())) throw wrong(label, "one time for each area", item);

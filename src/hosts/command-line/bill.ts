@@ -5,7 +5,7 @@
 import { billJson } from "../../job/bill-json.ts";
 import { billWords } from "./bill-words.ts";
 import type { Command } from "./command.ts";
-import { orRefused, planOfParts, planOfWorkbook } from "./job-files.ts";
+import { LIST_OPTIONS, listOptions, orRefused, planOfParts, planOfWorkbook } from "./job-files.ts";
 import { readArguments, UsageError } from "./usage.ts";
 
 const STOPPED = 1;
@@ -15,12 +15,16 @@ export const bill: Command = async (args, context) => {
     json: { type: "boolean" },
     all: { type: "boolean" },
     shop: { type: "string" },
+    ...LIST_OPTIONS,
   });
   const [file] = positionals;
   if (file === undefined || positionals.length > 1)
     throw new UsageError("bill takes WORKBOOK.xlsx, or PARTS.csv --shop WORKBOOK.xlsx");
   return orRefused(context, () => {
-    const plan = values.shop === undefined ? planOfWorkbook(file, context) : planOfParts(file, values.shop, context);
+    const plan =
+      values.shop === undefined
+        ? planOfWorkbook(file, context)
+        : planOfParts(file, values.shop, context, listOptions(values)).plan;
     context.out(`${values.json ? JSON.stringify(billJson(plan)) : billWords(plan, values.all === true)}\n`);
     return plan.lines.some(({ status }) => status === "stop") ? STOPPED : 0;
   });

@@ -6,3 +6,4 @@ export const callerPath = (path: string): string => resolve(process.env["INIT_CW
 
 export const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 export const isFile = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;
+export const isWorkbook = (path: string): boolean => /\.xls[xm]$/i.test(path);

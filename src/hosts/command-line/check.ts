@@ -1,4 +1,7 @@
-/** `shop check PARTS.csv --shop WORKBOOK.xlsx [--json]`: every part of a list in the shop of a workbook. Exits as `bill` does. */
+/**
+ * `shop check PARTS.csv --shop WORKBOOK.xlsx [--json]`: every part of a list in the shop of a workbook; `shop check
+ * WORKBOOK.xlsx`: every part of its own bill. Exits as `bill` does.
+ */
 
 import { mendSentence } from "../../bill/fix-says.ts";
 import type { BillPlan } from "../../bill/plan.ts";
@@ -6,27 +9,36 @@ import { STATUSES } from "../../bill/problems.ts";
 import { problemsSay } from "../../bill/says.ts";
 import { partsJson } from "../../job/bill-json.ts";
 import { fromInternal } from "../../units/system.ts";
+import { isWorkbook } from "./caller.ts";
 import type { Command } from "./command.ts";
-import { orRefused, planOfParts } from "./job-files.ts";
+import { LIST_OPTIONS, listOptions, orRefused, planOfParts, planOfWorkbook } from "./job-files.ts";
 import { readArguments, UsageError } from "./usage.ts";
 import { writeCsv } from "./write-csv.ts";
 
 const STOPPED = 1;
 
 export const check: Command = async (args, context) => {
-  const { values, positionals } = readArguments(args, { json: { type: "boolean" }, shop: { type: "string" } });
+  const { values, positionals } = readArguments(args, {
+    json: { type: "boolean" },
+    shop: { type: "string" },
+    ...LIST_OPTIONS,
+  });
   const [file] = positionals;
   const { shop } = values;
-  if (file === undefined || positionals.length > 1 || shop === undefined)
-    throw new UsageError("check takes PARTS.csv --shop WORKBOOK.xlsx");
+  if (file === undefined || positionals.length > 1 || (shop === undefined && !isWorkbook(file)))
+    throw new UsageError("check takes PARTS.csv --shop WORKBOOK.xlsx, or a WORKBOOK.xlsx with a bill of its own");
   return orRefused(context, () => {
-    const plan = planOfParts(file, shop, context);
+    const { plan, list } =
+      shop === undefined
+        ? { plan: planOfWorkbook(file, context), list: undefined }
+        : planOfParts(file, shop, context, listOptions(values));
+    const above = (list?.headingRow ?? 1) - 1;
     const counts = STATUSES.map((name) => [name, plan.lines.filter(({ status }) => status === name).length] as const);
     if (values.json) {
-      for (const part of partsJson(plan)) context.out(`${JSON.stringify(part)}\n`);
+      for (const part of partsJson(plan, above)) context.out(`${JSON.stringify(part)}\n`);
       context.out(`${JSON.stringify({ summary: { parts: plan.lines.length, ...Object.fromEntries(counts) } })}\n`);
     } else {
-      context.out(writeCsv([HEADER, ...rowsOf(plan)]));
+      context.out(writeCsv([HEADER, ...rowsOf(plan, above)]));
       context.note(`${plan.lines.length} parts: ${counts.map(([name, count]) => `${count} ${name}`).join(", ")}\n`);
     }
     return plan.lines.some(({ status }) => status === "stop") ? STOPPED : 0;
@@ -36,7 +48,8 @@ export const check: Command = async (args, context) => {
 /** flat is its length in the shop's unit, tons are of 2,000 lb in any shop. */
 const HEADER = ["part", "row", "flat", "tons", "status", "reason"];
 
-const rowsOf = (plan: BillPlan) =>
+/** @param above rows of the file above the heading: a line is known by the row it stands in. */
+const rowsOf = (plan: BillPlan, above: number) =>
   plan.lines.map((line) => {
     const { system } = plan.shop;
     const [worst = ""] = problemsSay(line.findings, system);
@@ -44,7 +57,7 @@ const rowsOf = (plan: BillPlan) =>
     const { blank, force } = line.plan ?? {};
     return [
       line.part,
-      line.row,
+      line.row + above,
       blank && rounded(fromInternal(blank.length, "length", system), 4),
       force && rounded(fromInternal(force.expected, "force", "in"), 1),
       line.status,

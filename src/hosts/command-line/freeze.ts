@@ -1,11 +1,17 @@
 import { readFileSync, realpathSync } from "node:fs";
 import { basename } from "node:path";
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
+import { customerCopy } from "../../job/copies/customer-copy.ts";
 import { freezeNotice } from "../../job/freeze-notice.ts";
+import { DEAD, FROZEN, RUNNING, ZEROS } from "../../job/state-words.ts";
+import { bookOf } from "../../job/workbook-book.ts";
+import { writeWorkbookModel } from "../../job/xlsx/write.ts";
 import { serialNow } from "../../sheet/formula/serial-now.ts";
 import { frozenBytes } from "../../sheet/freeze/frozen-bytes.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import { Refusal } from "../../units/refusal.ts";
 import { callerPath, isFile, isFolder } from "./caller.ts";
 import type { Command } from "./command.ts";
 import { replaceFile } from "./replace-file.ts";
@@ -14,9 +20,16 @@ import { readArguments, UsageError } from "./usage.ts";
 const STALE = 1;
 const REFUSED = 2;
 
-/** `shop freeze IN.xlsx OUT.xlsx`: a copy that holds values only. Exit 1 where some could not be calculated, 2 refused. */
+/**
+ * `shop freeze IN.xlsx OUT.xlsx [--for customer|colleague]`: a copy that holds values only; for the customer the quote
+ * alone, for a colleague without the add-in with a first sheet that says so. Exit 1 where some could
+ * not be calculated, 2 refused.
+ */
 export const freeze: Command = async (args, context) => {
-  const { positionals } = readArguments(args, {});
+  const { positionals, values } = readArguments(args, { for: { type: "string" } });
+  const whom = values.for;
+  if (whom !== undefined && whom !== "customer" && whom !== "colleague")
+    throw new UsageError(`--for must be customer or colleague; got ${whom}`);
   const [from, to] = positionals;
   if (from === undefined || to === undefined || positionals.length > 2)
     throw new UsageError("freeze takes IN.xlsx and OUT.xlsx");
@@ -34,19 +47,36 @@ export const freeze: Command = async (args, context) => {
     return REFUSED;
   }
   const left = kept.length + stale.length;
-  const notice = freezeNotice({
+  const facts = {
     version: context.version,
     edition: CURRENT_EDITION.name,
     date: new Date().toISOString(),
     from: basename(from),
     kept: left,
-  });
+  };
   try {
-    const frozen = frozenBytes(output, notice);
+    if (whom === "customer") {
+      const copy = customerCopy(bookOf(readWorkbook(output)), freezeNotice(facts));
+      replaceFile(
+        target,
+        writeWorkbookModel(copy, () => undefined),
+      );
+      context.note(`${to} holds the quote alone, without the shop's rates and costs\n`);
+      return left > 0 ? STALE : 0;
+    }
+    const options = {
+      first: whom === "colleague",
+      instead: new Map([
+        [RUNNING, FROZEN],
+        [DEAD, FROZEN],
+        [ZEROS, FROZEN],
+      ]),
+    };
+    const frozen = frozenBytes(output, freezeNotice(facts, whom === "colleague"), options);
     replaceFile(target, frozen.bytes);
     context.note(`${frozen.cells} formulas became values; ${left} of them were not calculated\n`);
   } catch (problem) {
-    if (!(problem instanceof FileRefusal)) throw problem;
+    if (!(problem instanceof FileRefusal) && !(problem instanceof Refusal)) throw problem;
     context.note(`${from}: ${problem.message}\n`);
     return REFUSED;
   }

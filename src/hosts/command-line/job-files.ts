@@ -1,17 +1,22 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
 import { readFileSync } from "node:fs";
+import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
-import { headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
+import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
+import { rowsOfFile } from "../../job/part-list/list-file.ts";
+import { faultWords, mapWords } from "../../job/part-list/list-words.ts";
+import { type PartList, type PartListOptions, partRows, readPartList } from "../../job/part-list/part-list.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { nearest } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { callerPath } from "./caller.ts";
 import type { CommandContext } from "./command.ts";
-import { partsOf } from "./parts-file.ts";
+import { UsageError } from "./usage.ts";
 
 const REFUSED = 2;
 
@@ -26,14 +31,63 @@ export function orRefused(context: CommandContext, action: () => number): number
   }
 }
 
+/** How a part list is to be read, as options of every command that takes one. */
+export const LIST_OPTIONS = {
+  columns: { type: "string" },
+  every: { type: "string" },
+  materials: { type: "string" },
+  decimal: { type: "string" },
+  units: { type: "string" },
+  heading: { type: "string" },
+} as const;
+type Typed = { readonly [K in keyof typeof LIST_OPTIONS]?: string | undefined };
+
+export function listOptions({ columns, every, materials, decimal, units, heading }: Typed): PartListOptions {
+  const sign = { point: ".", comma: "," }[decimal ?? "point"];
+  if (sign === undefined) throw new UsageError(`--decimal must be point or comma; got ${decimal}`);
+  if (units !== undefined && units !== "in" && units !== "mm")
+    throw new UsageError(`--units must be in or mm; got ${units}`);
+  const row = heading === undefined ? undefined : Number(heading);
+  if (row !== undefined && !(Number.isInteger(row) && row >= 0))
+    throw new UsageError(`--heading must be the row of the heading, or 0 where there is none; got ${heading}`);
+  return {
+    columns,
+    every,
+    materials,
+    decimal: decimal === undefined ? undefined : (sign as "." | ","),
+    units,
+    heading: row,
+  };
+}
+
+export interface PartsPlan {
+  readonly plan: BillPlan;
+  readonly list: PartList;
+}
+
 /** A part list in the shop of a workbook. */
-export function planOfParts(parts: string, workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
+export function planOfParts(
+  parts: string,
+  workbook: string,
+  { note }: Pick<CommandContext, "note">,
+  options: PartListOptions = {},
+): PartsPlan {
+  const shop = shopIn(workbook);
+  const list = listOf(parts, shop, { ...options, areas: shop.shop.job.areas });
+  for (const words of mapWords(list, false)) note(`${parts}: ${words.trim()}\n`);
+  for (const words of faultWords(list.faults)) note(`${words}\n`);
+  return { plan: planIn(shop, partRows(list, shop.context)), list };
+}
+
+/** The shop of a workbook, without its bill; refused where a table is missing or wrong. */
+export function shopIn(workbook: string): BookShop {
   const shop = shopOf(bookIn(workbook));
   refuseMissing(workbook, shop.missing);
-  const cells = partsOf(bytesOf(parts));
-  noteUnread(parts, cells, note);
-  return planIn(shop, cells, "parts");
+  return shop;
 }
+
+export const listOf = (file: string, { context }: Pick<BookShop, "context">, options: PartListOptions): PartList =>
+  readPartList(rowsOfFile(bytesOf(file)).rows, options, context);
 
 /** The bill and the shop of one workbook. */
 export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
@@ -42,7 +96,21 @@ export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, 
     throw refusal("unreadable", workbook, `a workbook with a bill, whose header has ${headerSays("bill")}`, "none");
   refuseMissing(workbook, job.missing);
   noteUnread(workbook, job.table.matrix, note);
+  for (const words of unknownAreas(job.plan)) note(`${workbook}: ${words}\n`);
   return job.plan;
+}
+
+/** Areas of lines that the job does not name: they would be loaded as if nobody needed them first. */
+function unknownAreas({ rows, shop }: BillPlan): string[] {
+  const { areas } = shop.job;
+  const known = new Set(areas.map((area) => area.toLowerCase()));
+  return rows.flatMap((row) =>
+    !isLine(row) || areas.length === 0 || row.area === "" || known.has(row.area.toLowerCase())
+      ? []
+      : [
+          `line ${row.row - 1}: area "${row.area}" is none of the job's (${areas.join("; ")}); nearest is "${nearest(row.area, areas)}"`,
+        ],
+  );
 }
 
 /** Columns of the bill that nothing reads are named on standard error; the answer stands. */
@@ -51,11 +119,11 @@ function noteUnread(file: string, bill: CellMatrix, note: CommandContext["note"]
 }
 
 /** Without a table, or with a wrong one left out, every answer would be another one. */
-function refuseMissing(workbook: string, missing: readonly string[]): void {
+export function refuseMissing(workbook: string, missing: readonly string[]): void {
   if (missing.length > 0) throw new FileRefusal("unreadable", missing.map((each) => `${workbook}: ${each}`).join("\n"));
 }
 
-const bookIn = (file: string): Book => {
+export const bookIn = (file: string): Book => {
   try {
     return bookOf(readWorkbook(bytesOf(file)));
   } catch (problem) {
@@ -64,7 +132,7 @@ const bookIn = (file: string): Book => {
   }
 };
 
-function bytesOf(file: string): Uint8Array {
+export function bytesOf(file: string): Uint8Array {
   try {
     return new Uint8Array(readFileSync(callerPath(file)));
   } catch (error) {

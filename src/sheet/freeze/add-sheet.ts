@@ -9,15 +9,21 @@ const STRICT_RELATIONS = "http://purl.oclc.org/ooxml/officeDocument/relationship
 /** Puts a part's text into the package to be. */
 export type Put = (name: string, text: string) => void;
 
-/** `lines` are escaped already. What was put before is read again from `parts`. */
-export function addSheet(
-  opened: Package,
-  main: string,
-  parts: ReadonlyMap<string, Uint8Array>,
-  put: Put,
-  name: string,
-  lines: readonly string[],
-): void {
+export interface AddedSheet {
+  readonly opened: Package;
+  /** The workbook's own part. */
+  readonly main: string;
+  /** What was put before is read again from these. */
+  readonly parts: ReadonlyMap<string, Uint8Array>;
+  readonly put: Put;
+  readonly name: string;
+  /** Escaped already. */
+  readonly lines: readonly string[];
+  /** Before all others; else behind them. */
+  readonly first: boolean;
+}
+
+export function addSheet({ opened, main, parts, put, name, lines, first }: AddedSheet): void {
   const slash = main.lastIndexOf("/") + 1;
   const relations = `${main.slice(0, slash)}_rels/${main.slice(slash)}.rels`;
   const text = (part: string): string => new TextDecoder().decode(parts.get(opened.entry(part)?.name ?? part));
@@ -48,15 +54,21 @@ export function addSheet(
     ),
   );
   const ids = [...book.matchAll(/\ssheetId\s*=\s*["'](\d+)["']/g)].map((match) => Number(match[1]));
-  put(
-    main,
-    before(
-      book,
-      /<\/(?:[\w.-]+:)?sheets\s*>/,
-      (prefix) =>
-        `<${prefix}sheet xmlns:rel="${kinds}" name="${name}" sheetId="${Math.max(0, ...ids) + 1}" rel:id="${id}"/>`,
-    ),
-  );
+  const made = (prefix: string) =>
+    `<${prefix}sheet xmlns:rel="${kinds}" name="${name}" sheetId="${Math.max(0, ...ids) + 1}" rel:id="${id}"/>`;
+  put(main, first ? inFront(book, made) : before(book, /<\/(?:[\w.-]+:)?sheets\s*>/, made));
+}
+
+/** Names and views count sheets by their place: each moves up by one. */
+function inFront(book: string, made: (prefix: string) => string): string {
+  const opening = /<([\w.-]+:)?sheets(?:\s[^>]*)?>/.exec(book);
+  if (!opening) throw new Error("no sheets in a part of the workbook");
+  const at = opening.index + opening[0].length;
+  const moved = (text: string): string =>
+    text
+      .replace(/\slocalSheetId\s*=\s*["'](\d+)["']/g, (_, place: string) => ` localSheetId="${Number(place) + 1}"`)
+      .replace(/\s(?:activeTab|firstSheet)\s*=\s*["']\d+["']/g, "");
+  return moved(book.slice(0, at)) + made(opening[1] ?? "") + moved(book.slice(at));
 }
 
 function freeId(relations: string): string {

@@ -16,8 +16,19 @@ export interface Frozen {
   readonly cells: number;
 }
 
+export interface FreezeOptions {
+  /** The sheet that is added comes before all others and is the one that shows. */
+  readonly first?: boolean;
+  /** Values that would be untrue of a copy, and what stands in their place. */
+  readonly instead?: ReadonlyMap<string, string>;
+}
+
 /** `lines` stand on the sheet that is added. Throws FileRefusal on bytes that are no workbook. */
-export function frozenBytes(calculated: Uint8Array, lines: readonly string[]): Frozen {
+export function frozenBytes(
+  calculated: Uint8Array,
+  lines: readonly string[],
+  { first = false, instead = new Map() }: FreezeOptions = {},
+): Frozen {
   const workbook = readWorkbook(calculated);
   const { package: opened } = workbook;
   const parts = new Map(opened.entries.map((entry) => [entry.name, readPart(opened.bytes, entry)]));
@@ -27,15 +38,23 @@ export function frozenBytes(calculated: Uint8Array, lines: readonly string[]): F
   for (const sheet of workbook.sheets) {
     const xml = workbook.sheetText.get(sheet.part);
     if (xml === undefined) continue;
-    put(sheet.part, valuesOnly(xml, sheet));
+    const values = replaced(valuesOnly(xml, sheet), instead);
+    put(sheet.part, first ? values.replace(SELECTED, "") : values);
     for (const { type, target } of opened.relationships(sheet.part))
       if (type === "table") put(target, withoutFilling(opened.text(target) ?? ""));
   }
   dropChain(workbook, main, parts, put);
-  addSheet(opened, main, parts, put, freeName(workbook), lines.map(xmlText));
+  addSheet({ opened, main, parts, put, name: freeName(workbook), lines: lines.map(xmlText), first });
   const bytes = zipSync(Object.fromEntries(parts), { level: 6 });
   return { bytes, cells: workbook.sheets.reduce((sum, { formulas }) => sum + formulas.length, 0) };
 }
+
+/** Of the sheet that was chosen when the workbook was saved: two of them would be edited together. */
+const SELECTED = /\stabSelected\s*=\s*["'](?:1|true)["']/;
+
+/** What a formula answered in words stands in its cell. */
+const replaced = (xml: string, instead: ReadonlyMap<string, string>): string =>
+  [...instead].reduce((text, [old, now]) => text.replaceAll(`>${xmlText(old)}<`, `>${xmlText(now)}<`), xml);
 
 /** Each cell's formula taken out of its XML, its value left as it is. */
 function valuesOnly(xml: string, { layout }: Sheet): string {

@@ -1,6 +1,7 @@
 /** The sample's workbook with a bill as long as wanted: its lines over and over, each part under a name of its own. */
+
+import type { WorkbookModel } from "../../job/xlsx/model.ts";
 import { sampleModel } from "../sample/stage-job/workbook.ts";
-import type { WorkbookModel } from "../sample/xlsx/model.ts";
 
 /** Up to the checks and their working; routes, cut plans and prices are no question of the page. */
 const ANSWERED = 5;

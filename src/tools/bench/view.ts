@@ -5,7 +5,7 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { gzipSync } from "node:zlib";
-import { calculatedBytes } from "../sample/calculated.ts";
+import { calculatedBytes } from "../../job/building/calculated.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
 import { PARTS } from "../sample/stage-job/bill/job.ts";
 import { pageFiles } from "../view/page-files.ts";

@@ -1,8 +1,8 @@
 /** Reads one random file as the command line would, and judges what comes of it. */
 import { shopFunctions } from "../../cells/catalogue.ts";
 import { currentMaterials } from "../../cells/parameters/read-data.ts";
-import { readBill } from "../../cells/tables/bill.ts";
-import { partsOf } from "../../hosts/command-line/parts-file.ts";
+import { rowsOfFile } from "../../job/part-list/list-file.ts";
+import { partRows, readPartList } from "../../job/part-list/part-list.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -42,7 +42,8 @@ const recalculated = (bytes: Uint8Array) =>
 
 function tryParts(bytes: Uint8Array): Trial {
   try {
-    readBill(partsOf(bytes), "parts", { system: "in", materials: currentMaterials(), material: undefined });
+    const context = { system: "in", materials: currentMaterials(), material: undefined } as const;
+    partRows(readPartList(rowsOfFile(bytes).rows, {}, context), context);
     return { outcome: "csv read" };
   } catch (problem) {
     if (problem instanceof Refusal || problem instanceof FileRefusal)

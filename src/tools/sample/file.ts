@@ -1,10 +1,10 @@
 /** The sample workbooks as generated files. */
-import { calculatedBytes } from "./calculated.ts";
+import { calculatedBytes } from "../../job/building/calculated.ts";
+import type { WorkbookModel } from "../../job/xlsx/model.ts";
 import { firstRunModel } from "./first-run/workbook.ts";
 import { partListModel } from "./part-list/workbook.ts";
 import { pricingModel } from "./pricing/workbook.ts";
 import { sampleModel } from "./stage-job/workbook.ts";
-import type { WorkbookModel } from "./xlsx/model.ts";
 
 export interface Sample {
   readonly file: string;

@@ -1,4 +1,4 @@
-/** `npm run view [WORKBOOK] [-- --port N]`: serves a workbook, or else the sample, as a page on this computer. */
+/** `node shop view [WORKBOOK] [--port N] [--no-open]`: serves a workbook, or else the sample, as a page on this computer. */
 import { existsSync, readFileSync } from "node:fs";
 import { basename, resolve } from "node:path";
 import { parseArgs } from "node:util";
@@ -6,6 +6,7 @@ import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
 import { copySaver } from "./copy-file.ts";
+import { openPage } from "./open-page.ts";
 import { pageFiles } from "./page-files.ts";
 import { servePage } from "./serve.ts";
 
@@ -14,16 +15,20 @@ const REFUSED = 2;
 
 async function main(args: string[]): Promise<number> {
   const root = process.env["PROJECT_ROOT"] ?? process.cwd();
-  let given: { values: { port?: string }; positionals: string[] };
+  let given: { values: { port?: string; "no-open"?: boolean }; positionals: string[] };
   try {
-    given = parseArgs({ args, allowPositionals: true, options: { port: { type: "string" } } });
+    given = parseArgs({
+      args,
+      allowPositionals: true,
+      options: { port: { type: "string" }, "no-open": { type: "boolean" } },
+    });
   } catch (problem) {
     console.error((problem as Error).message);
     return WRONG_USE;
   }
   const port = Number(given.values.port ?? 0);
   if (given.positionals.length > 1 || !(Number.isInteger(port) && port >= 0 && port < 65_536)) {
-    console.error("view takes at most one WORKBOOK and --port with a number from 0 to 65535");
+    console.error("view takes at most one WORKBOOK, --port with a number from 0 to 65535 and --no-open");
     return WRONG_USE;
   }
   const sample = given.positionals.length === 0;
@@ -38,7 +43,9 @@ async function main(args: string[]): Promise<number> {
   const save = copySaver(sample ? resolve(basename(file)) : file);
   const { url } = await servePage(await pageFiles(root), { name: basename(file), bytes, save }, port);
   process.stdout.write(`${url}\n`);
-  console.error("Open this address in a browser on this computer; Ctrl+C ends it.");
+  console.error("The page opens in your browser; if it does not, open this address. Ctrl+C ends it.");
+  // A run that nobody looks at, such as a test's, opens nothing.
+  if (process.stdout.isTTY && given.values["no-open"] !== true) openPage(url);
   return 0;
 }
 

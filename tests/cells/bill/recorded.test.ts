@@ -7,13 +7,13 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { RECORDS } from "../../../src/cells/catalogue.ts";
 import { headers, type SpillName } from "../../../src/cells/record/spill-columns.ts";
+import { PART_COLUMNS } from "../../../src/job/job-sheets/parts-sheet.ts";
 import { plantedLines } from "../../../src/tools/sample/part-list/parts.ts";
 import { LIST_COLUMNS } from "../../../src/tools/sample/part-list/workbook.ts";
-import { AREAS, featuresOf } from "../../../src/tools/sample/stage-job/bill/features.ts";
-import { CUSTOMER, JOB as JOB_NAME, PARTS, QUOTE } from "../../../src/tools/sample/stage-job/bill/job.ts";
-import { FINISHED } from "../../../src/tools/sample/stage-job/sheets/finished-sheet.ts";
-import { TOWER_DUE } from "../../../src/tools/sample/stage-job/sheets/job-sheet.ts";
-import { PART_COLUMNS } from "../../../src/tools/sample/stage-job/sheets/parts-sheet.ts";
+import { AREAS } from "../../../src/tools/sample/stage-job/bill/features.ts";
+import { FINISHED } from "../../../src/tools/sample/stage-job/bill/finished.ts";
+import { CUSTOMER, JOB as JOB_NAME, QUOTE, TOWER_DUE } from "../../../src/tools/sample/stage-job/bill/job.ts";
+import { PART_ROWS } from "../../../src/tools/sample/stage-job/bill/part-rows.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 import { askNow, given, SHOP, type Tables } from "../example/tables.ts";
 
@@ -82,10 +82,7 @@ function compare(name: string, of: CellMatrix, tables: Tables): void {
 }
 
 describe("the recorded answers about the stage job", () => {
-  const bill: CellMatrix = [
-    PART_COLUMNS.map(({ header }) => header),
-    ...PARTS.map((part) => PART_COLUMNS.map(({ of }) => of({ ...part, ...featuresOf(part.part) }))),
-  ];
+  const bill: CellMatrix = [PART_COLUMNS.map(({ header }) => header), ...PART_ROWS];
   compare("stage-job", bill, { ...SHOP, job: JOB, finished: FINISHED });
 });
 

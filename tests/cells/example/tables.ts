@@ -96,7 +96,8 @@ export function underRule(name: string, args: readonly (CellMatrix | CellValue)[
 
 /** As a workbook asks that names no edition. */
 export function askNow(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
-  const { value } = shopFunctions.call(name, args);
+  // The one function of two bills is asked about one and the same.
+  const { value } = shopFunctions.call(name, name === "BILL.CHANGES" ? [args[0]!, ...args] : args);
   if (isCellError(value)) throw new Error(value.message);
   return value as CellMatrix;
 }

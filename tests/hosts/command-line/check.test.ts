@@ -2,9 +2,9 @@ import { strToU8 } from "fflate";
 import { describe, expect, it } from "vitest";
 import * as invented from "../../../src/cells/example/invented-shop.ts";
 import { check } from "../../../src/hosts/command-line/check.ts";
-import { readCsv } from "../../../src/hosts/command-line/csv.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { PART_JSON } from "../../../src/job/bill-schema.ts";
+import { readCsv } from "../../../src/job/part-list/csv.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 import { matrixOf, run, some, testFolder, workbook } from "./shop-book.ts";
 
@@ -59,7 +59,9 @@ describe("shop check", () => {
     expect(bed).toMatchObject({ about: "room", status: "stop", figure: 130, limit: 120, unit: "in" });
     expect(found[2]!.findings).toHaveLength(1);
     expect(found[2]!.findings[0]).toMatchObject({ about: "input", status: "stop", fix: null });
-    expect(found[2]!.findings[0]!.says).toMatch(/^line 4 \(sheet row 5\) column "Thickness" must be .*; got "x"/);
+    expect(found[2]!.findings[0]!.says).toMatch(
+      /^line 4 \(sheet row 5\) columns "Material", "Thickness" must be right; got "cheese", "x"/,
+    );
     expect(summary).toEqual({ parts: 3, clear: 1, check: 0, stop: 2 });
     expect(exit).toBe(1);
   });

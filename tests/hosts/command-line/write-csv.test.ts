@@ -1,7 +1,7 @@
 import { strToU8 } from "fflate";
 import { describe, expect, it } from "vitest";
-import { readCsv } from "../../../src/hosts/command-line/csv.ts";
 import { writeCsv } from "../../../src/hosts/command-line/write-csv.ts";
+import { readCsv } from "../../../src/job/part-list/csv.ts";
 
 describe("a field of CSV", () => {
   it.each([

@@ -4,8 +4,8 @@ import { describe, expect, it } from "vitest";
 import { NAMESPACE, RECORDS } from "../../../src/cells/catalogue.ts";
 import { publicName } from "../../../src/cells/record/record.ts";
 import { functionMetadata, functionsJson } from "../../../src/hosts/excel/metadata.ts";
+import { storedFormula } from "../../../src/job/building/formulas.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
-import { storedFormula } from "../../../src/tools/sample/building/formulas.ts";
 import { SAMPLES } from "../../../src/tools/sample/file.ts";
 
 const GUIDE = "https://localhost:3000/taskpane.html";

@@ -5,14 +5,14 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
+import type { WorkbookModel } from "../../../src/job/xlsx/model.ts";
+import { writeWorkbookModel } from "../../../src/job/xlsx/write.ts";
 import { cellName } from "../../../src/sheet/formula/address.ts";
 import { Calculator } from "../../../src/sheet/graph/calculator.ts";
 import { coverage } from "../../../src/sheet/graph/dependants.ts";
 import type { FormulaCell } from "../../../src/sheet/workbook/formula-cell.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { SAMPLES } from "../../../src/tools/sample/file.ts";
-import type { WorkbookModel } from "../../../src/tools/sample/xlsx/model.ts";
-import { writeWorkbookModel } from "../../../src/tools/sample/xlsx/write.ts";
 
 const MOST_LEVELS = 4;
 const SHOP_CALL = /_xldudf_SHOP_\w+\(|[()"]/g;

@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
+import { calledIn } from "../../../src/job/building/formulas.ts";
 import { cellName } from "../../../src/sheet/formula/address.ts";
 import { Calculator } from "../../../src/sheet/graph/calculator.ts";
 import { DONE, type FormulaCell } from "../../../src/sheet/workbook/formula-cell.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import type { Sheet } from "../../../src/sheet/workbook/sheet.ts";
 import { RELEASED } from "../../../src/tools/generate/recorded-release.ts";
-import { calledIn } from "../../../src/tools/sample/building/formulas.ts";
 import { type CellValue, isCellError } from "../../../src/units/cell.ts";
 
 const LONG = 120_000;

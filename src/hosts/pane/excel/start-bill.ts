@@ -1,90 +1,112 @@
-/** Adds the sheets a bill needs, their headers from the functions' own columns. No sheet that is there is touched. */
-
-import type { Columns } from "../../../cells/parameters/read-table.ts";
-import { BILL_COLUMNS } from "../../../cells/tables/bill-columns.ts";
-import { BRAKE_COLUMNS, DIE_COLUMNS, PUNCH_COLUMNS, SHEAR_COLUMNS } from "../../../cells/tables/shop-tables.ts";
+/**
+ * Adds the sheets of a job to the open workbook: the same sheets, tables and formulas as `shop start` writes, with the
+ * parts of a list where one is chosen. No sheet that is there is touched.
+ */
+import { calledTyped } from "../../../job/building/formulas.ts";
+import { shopOf } from "../../../job/job-plan.ts";
+import { jobWorkbook } from "../../../job/job-sheets/job-workbook.ts";
+import { rowsOfFile } from "../../../job/part-list/list-file.ts";
+import { faultWords, mapWords } from "../../../job/part-list/list-words.ts";
+import { type PartList, readPartList } from "../../../job/part-list/part-list.ts";
+import { bookOfTables, exampleShop } from "../../../job/start/shop-tables.ts";
+import { startedContents } from "../../../job/start/started.ts";
+import type { SheetCell, SheetModel } from "../../../job/xlsx/model.ts";
+import type { StyleName } from "../../../job/xlsx/styles.ts";
+import type { CellValue } from "../../../units/cell.ts";
+import { readBook } from "./read-book.ts";
 import type { Task } from "./task.ts";
 
-const PARTS = "Parts";
-const SHOP = "Shop";
-/** Inches, as the functions take plain numbers. */
-const UNITS: Readonly<Record<string, string>> = {
-  length: "in",
-  lengths: "in",
-  force: "US ton",
-  angle: "deg",
-  angles: "deg",
-  lineLoad: "US ton/ft",
-  feed: "in/min",
-};
-/** A bill to begin with; the other columns may be added by their names. */
-const BILL_START = [
-  "part",
-  "material",
-  "thickness",
-  "quantity",
-  "width",
-  "flanges",
-  "bendAngles",
-  "grain",
-  "die",
-  "punch",
-];
-/** 3/16 typed into a plain cell becomes a day in March. */
-const TEXT_COLUMNS = ["thickness", "flanges", "bendAngles"];
+/** A part list as a file that the person has chosen. */
+export interface ListFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
 
-const header = (columns: Columns, keys = Object.keys(columns)): string[] =>
-  keys.map((key) => {
-    const { headers, kind } = columns[key]!;
-    const unit = UNITS[kind];
-    return unit ? `${headers[0]} (${unit})` : headers[0]!;
-  });
+/** Formulas point at the tables of these three: they are added where all of them are ours. */
+const TABLES = ["Shop", "Parts", "Job"];
+/** Sheets that a job needs to be planned at all. */
+const NEEDED = ["Parts", "Shop"];
 
-const SHOP_TABLES: readonly (readonly [title: string, columns: Columns])[] = [
-  ["Press brakes, from their plates", BRAKE_COLUMNS],
-  ["Dies", DIE_COLUMNS],
-  ["Punches", PUNCH_COLUMNS],
-  ["Shears", SHEAR_COLUMNS],
-];
-const ROWS_BETWEEN = 10; // room to type a table's rows
-
-export async function startBill(task: Task): Promise<string> {
+/** @param today day of the worksheet. Throws Refusal for a list that cannot be read. */
+export async function startBill(task: Task, file: ListFile | undefined, today: number): Promise<string> {
   return Excel.run(async (context) => {
     const { worksheets } = context.workbook;
     worksheets.load("items/name");
     await context.sync();
-    const taken = worksheets.items.map(({ name }) => name.toLowerCase());
-    const wanted = [PARTS, SHOP].filter((name) => !taken.includes(name.toLowerCase()));
-    if (wanted.length === 0) return `The sheets ${PARTS} and ${SHOP} are here already; nothing was changed.`;
-    for (const name of wanted) {
-      task.step(`Adding ${name}`);
-      const sheet = worksheets.add(name);
-      if (name === PARTS) fillParts(sheet);
-      else fillShop(sheet);
+    const taken = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
+    const isFree = (name: string): boolean => !taken.has(name.toLowerCase());
+    if (!NEEDED.some(isFree)) return `The sheets ${NEEDED.join(" and ")} are here already; nothing was changed.`;
+    const tables = exampleShop();
+    // A shop that is here already says what plain numbers mean, and which materials there are.
+    const shop = shopOf(isFree("Shop") ? bookOfTables(tables) : await readBook(context));
+    const list = file && readPartList(rowsOfFile(file.bytes).rows, {}, shop.context);
+    const facts = {
+      name: file ? file.name.replace(/\.[^.]*$/, "") : "Job",
+      today,
+      partsFile: file?.name,
+      shopFile: undefined,
+    };
+    const { sheets } = jobWorkbook(startedContents(facts, tables, shop, list));
+    const all = TABLES.every(isFree);
+    const wanted = sheets.filter(({ name }) => isFree(name) && (all || NEEDED.includes(name)));
+    // Tables first: a formula that names none is refused as it is typed.
+    for (const model of [...wanted].sort((a, b) => rank(a) - rank(b))) {
+      task.step(`Adding ${model.name}`);
+      write(worksheets.add(model.name), model);
       await context.sync();
     }
-    return `Added ${wanted.join(" and ")}. Type the shop's tools from their plates, then one part a row.`;
+    return [`Added ${wanted.map(({ name }) => name).join(", ")}.`, ...(list ? said(list) : [NEXT])].join("\n");
   });
 }
 
-function write(sheet: Excel.Worksheet, row: number, cells: readonly string[], bold: boolean): void {
-  const range = sheet.getRangeByIndexes(row, 0, 1, cells.length);
-  range.values = [[...cells]];
-  range.format.font.bold = bold;
-}
+const NEXT = "Type the shop's tools over the examples, from their plates, then one part a row.";
+const said = (list: PartList): string[] => [
+  `${list.lines} lines read.`,
+  ...mapWords(list, false),
+  ...faultWords(list.faults),
+];
+const rank = ({ name }: SheetModel): number => (TABLES.includes(name) ? 0 : 1);
 
-function fillParts(sheet: Excel.Worksheet): void {
-  write(sheet, 0, ["Parts: one a row; plain numbers are inches; lists as 2; 3.5; 2"], false);
-  write(sheet, 1, header(BILL_COLUMNS, BILL_START), true);
-  for (const key of TEXT_COLUMNS) {
-    const below = sheet.getRangeByIndexes(2, BILL_START.indexOf(key), 200, 1);
-    below.numberFormat = Array.from({ length: 200 }, () => ["@"]);
+const BOLD: readonly StyleName[] = ["title", "heading", "header", "headerRight", "label"];
+const DAYS: Partial<Record<StyleName, string>> = {
+  inputDay: "yyyy-mm-dd",
+  inputMoment: "yyyy-mm-dd hh:mm",
+  dayLeft: "yyyy-mm-dd",
+};
+const TEXT_ROWS = 200; // below the parts there are: 3/16 typed into a plain cell becomes a day in March
+
+function write(sheet: Excel.Worksheet, { cells, tables = [], columnStyles = [] }: SheetModel): void {
+  const at = ({ row, column }: SheetCell) => sheet.getRangeByIndexes(row - 1, column - 1, 1, 1);
+  const [held, formulas] = [
+    cells.filter(({ formula }) => formula === undefined),
+    cells.filter(({ formula }) => formula !== undefined),
+  ];
+  const rows = Math.max(1, ...held.map(({ row }) => row));
+  const columns = Math.max(1, ...held.map(({ column }) => column));
+  columnStyles.forEach((style, column) => {
+    if (style !== "textColumn") return;
+    const below = sheet.getRangeByIndexes(rows, column, TEXT_ROWS, 1);
+    below.numberFormat = Array.from({ length: TEXT_ROWS }, () => ["@"]);
+  });
+  const values: (string | number | boolean)[][] = Array.from({ length: rows }, () =>
+    Array.from({ length: columns }, () => ""),
+  );
+  for (const { row, column, value } of held) values[row - 1]![column - 1] = asTyped(value ?? null);
+  sheet.getRangeByIndexes(0, 0, rows, columns).values = values;
+  for (const cell of cells) {
+    if (cell.style && BOLD.includes(cell.style)) at(cell).format.font.bold = true;
+    const day = cell.style && DAYS[cell.style];
+    if (day) at(cell).numberFormat = [[day]];
   }
+  for (const { name, row, column, headers, rows: length } of tables)
+    sheet.tables.add(sheet.getRangeByIndexes(row - 1, column - 1, length + 1, headers.length), true).name = name;
+  for (const cell of formulas) at(cell).formulas = [[calledTyped(cell.formula!)]];
 }
 
-function fillShop(sheet: Excel.Worksheet): void {
-  SHOP_TABLES.forEach(([title, columns], i) => {
-    write(sheet, i * ROWS_BETWEEN, [title], true);
-    write(sheet, i * ROWS_BETWEEN + 1, header(columns), true);
-  });
-}
+/** Excel takes text for what it looks like, 1/4 for a day, unless an apostrophe says text. */
+const asTyped = (value: CellValue): string | number | boolean =>
+  typeof value === "number" || typeof value === "boolean"
+    ? value
+    : value === null || typeof value === "object" || value === ""
+      ? ""
+      : `'${value}`;

@@ -1,6 +1,7 @@
 /** What the pane adds where a workbook is open in Excel: the selected line, and what it does to a workbook. */
 import type { FixOffer } from "../../../job/fix-cells.ts";
 import type { JobPlan } from "../../../job/job-plan.ts";
+import { serialNow } from "../../../sheet/formula/serial-now.ts";
 import { element } from "../dom/element.ts";
 import { lineView } from "../line/line-view.ts";
 import { checkExcel } from "./check-excel.ts";
@@ -10,7 +11,6 @@ import { insertHere } from "./insert.ts";
 import { readBook } from "./read-book.ts";
 import { recalculateAll } from "./recalculate.ts";
 import { repairFormulas } from "./repair.ts";
-import { startBill } from "./start-bill.ts";
 import { type Task, TaskBar } from "./task.ts";
 import { warnings } from "./warnings.ts";
 
@@ -18,6 +18,7 @@ export class WorkbookPane {
   readonly element: HTMLElement;
   readonly #bar = new TaskBar();
   readonly #undo = element("button", { type: "button", hidden: "" }, "Undo the fix");
+  readonly #list = element("input", { type: "file", accept: ".csv,.txt,.tsv,.xlsx,.xlsm" }) as HTMLInputElement;
   readonly #line = element("div", { class: "selected" });
   readonly #warning = element("p", { class: "warning", role: "alert" });
 
@@ -29,12 +30,18 @@ export class WorkbookPane {
       element(
         "div",
         { class: "actions" },
-        this.#button("Start a bill", startBill),
+        this.#button("Start a bill", (task) => this.#startBill(task)),
         this.#button("Repair formulas", repairFormulas),
         this.#button("Freeze", (task) => freezeWorkbook(task, new Date())),
         this.#button("Explain this cell", explainCell),
         this.#button("Check this Excel", checkExcel),
         this.#button("Stuck? Recalculate all", recalculateAll),
+      ),
+      element(
+        "label",
+        { class: "list" },
+        "Part list for Start a bill, if you have one (CSV or a workbook): ",
+        this.#list,
       ),
       this.#bar.element,
       this.#undo,
@@ -84,6 +91,14 @@ export class WorkbookPane {
         });
       return words;
     });
+  }
+
+  /** The job's sheets are loaded when they are asked for. */
+  async #startBill(task: Task): Promise<string> {
+    const { startBill } = await import(/* webpackChunkName: "start" */ "./start-bill.ts");
+    const [file] = this.#list.files ?? [];
+    const list = file && { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
+    return startBill(task, list, Math.floor(serialNow(new Date())));
   }
 
   #button(words: string, action: (task: Task) => Promise<string>): HTMLButtonElement {

@@ -2,8 +2,8 @@
 import { findRecord, RECORDS } from "../../../cells/catalogue.ts";
 import { PRODUCT_VERSION } from "../../../cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
+import { storedFormula } from "../../../job/building/formulas.ts";
 import type { CellValue } from "../../../units/cell.ts";
-import { storedFormula } from "../building/formulas.ts";
 import { BLANKS, DATE, ERROR_SPILL, SPILL, TABLE, WORD } from "./trial-cells.ts";
 
 export interface Check {

@@ -1,9 +1,9 @@
 /** The cells that the checks read: to the right of the list, so that it prints without them. */
 
-import { tableCells, value } from "../building/cells.ts";
-import { storedFormula } from "../building/formulas.ts";
-import type { SheetCell, SheetTable } from "../xlsx/model.ts";
-import { areaName, cellName } from "../xlsx/xml.ts";
+import { tableCells, value } from "../../../job/building/cells.ts";
+import { storedFormula } from "../../../job/building/formulas.ts";
+import type { SheetCell, SheetTable } from "../../../job/xlsx/model.ts";
+import { areaName, cellName } from "../../../job/xlsx/xml.ts";
 
 const LEFT = 8;
 const TOP = 6;

@@ -2,8 +2,8 @@
  * The workbook for the first user in a real Excel: a row for each point that nobody could confirm without one, and what
  * to send back. Nothing is answered before an x is typed, so that no answer can be an old one out of the file.
  */
-import { value } from "../building/cells.ts";
-import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
+import { value } from "../../../job/building/cells.ts";
+import type { SheetCell, SheetModel, WorkbookModel } from "../../../job/xlsx/model.ts";
 import { CHECKS, type Check, stored, TRIALS } from "./checks.ts";
 import { TRIAL_TABLE, trialCells } from "./trial-cells.ts";
 

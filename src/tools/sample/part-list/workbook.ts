@@ -1,12 +1,14 @@
-import { ofShop } from "../building/bill-arguments.ts";
-import { across, value } from "../building/cells.ts";
-import { shop, spillOf } from "../building/formulas.ts";
-import { readMeSheet } from "../building/read-me.ts";
-import { spillColumn } from "../building/spill-block.ts";
-import { HEADER_ROW, spillSheet } from "../building/spill-sheet.ts";
-import { type InputColumn, tableSheet } from "../building/table-sheet.ts";
-import { shopSheet } from "../shop/shop-sheet.ts";
-import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
+import { SHOP_TABLES } from "../../../cells/example/invented-shop.ts";
+import { ofShop } from "../../../job/building/bill-arguments.ts";
+import { across, value } from "../../../job/building/cells.ts";
+import { shop, spillOf } from "../../../job/building/formulas.ts";
+import { readMeSheet } from "../../../job/building/read-me.ts";
+import { spillColumn } from "../../../job/building/spill-block.ts";
+import { HEADER_ROW, spillSheet } from "../../../job/building/spill-sheet.ts";
+import { type InputColumn, tableSheet } from "../../../job/building/table-sheet.ts";
+import { shopSheet } from "../../../job/job-sheets/shop-sheet.ts";
+import type { SheetCell, SheetModel, WorkbookModel } from "../../../job/xlsx/model.ts";
+import { SHOP_NOTE } from "../stage-job/workbook.ts";
 import { KINDS } from "./kinds.ts";
 import { plantedLines } from "./parts.ts";
 
@@ -137,5 +139,11 @@ const readMe = (): SheetModel =>
 /** The engineer's workbook. */
 export const partListModel = (): WorkbookModel => ({
   title: "Bracket bill: part-list check of an invented shop",
-  sheets: [readMe(), summarySheet(), partsSheet(), checksSheet(), shopSheet()],
+  sheets: [
+    readMe(),
+    summarySheet(),
+    partsSheet(),
+    checksSheet(),
+    shopSheet({ shop: SHOP_TABLES, shopNote: SHOP_NOTE }),
+  ],
 });

@@ -1,8 +1,9 @@
-import { everyFunctionSheet, functionsIn } from "../building/every-function-sheet.ts";
-import { readMeSheet } from "../building/read-me.ts";
-import { tableSheet } from "../building/table-sheet.ts";
-import { shopSheet } from "../shop/shop-sheet.ts";
-import type { SheetModel, WorkbookModel } from "../xlsx/model.ts";
+import { SHOP_TABLES } from "../../../cells/example/invented-shop.ts";
+import { readMeSheet } from "../../../job/building/read-me.ts";
+import { tableSheet } from "../../../job/building/table-sheet.ts";
+import { shopSheet } from "../../../job/job-sheets/shop-sheet.ts";
+import type { SheetModel, WorkbookModel } from "../../../job/xlsx/model.ts";
+import { SHOP_NOTE } from "../stage-job/workbook.ts";
 import {
   BED,
   BED_COLUMNS,
@@ -14,6 +15,7 @@ import {
   STRIPS,
 } from "./bill/catalogue-parts.ts";
 import { airBendsSheet, oneBendSheet } from "./sheets/air-sheets.ts";
+import { everyFunctionSheet, functionsIn } from "./sheets/every-function-sheet.ts";
 import { materialsSheet } from "./sheets/materials-sheet.ts";
 import { breaksSheet, priceSheet } from "./sheets/price-sheets.ts";
 import { correctionSheet, evennessSheet, stripCheckSheet } from "./sheets/strip-sheets.ts";
@@ -83,7 +85,7 @@ const inputs = (): SheetModel[] => [
 
 /** The shop lead's workbook; `others`: the workbooks whose functions need not be shown again. */
 export function pricingModel(others: readonly WorkbookModel[]): WorkbookModel {
-  const sheets = [readMe(), shopSheet("Rates and machines"), ...inputs()];
+  const sheets = [readMe(), shopSheet({ shop: SHOP_TABLES, shopNote: SHOP_NOTE }, "Rates and machines"), ...inputs()];
   return {
     title: "Bracket bill: rates, prices and bends of an invented shop",
     sheets: [...sheets, everyFunctionSheet(functionsIn({ sheets }, ...others))],

@@ -1,55 +1,45 @@
-import { functionsSheet } from "../building/functions-sheet.ts";
-import { shopSheet } from "../shop/shop-sheet.ts";
-import type { WorkbookModel } from "../xlsx/model.ts";
-import { JOB } from "./bill/job.ts";
-import { answersSheet } from "./sheets/answers-sheet.ts";
-import { calculationSheet } from "./sheets/calculation-sheet.ts";
-import { finishedSheet } from "./sheets/finished-sheet.ts";
-import { jobSheet } from "./sheets/job-sheet.ts";
-import { partsSheet } from "./sheets/parts-sheet.ts";
-import { quoteSheet } from "./sheets/quote-sheet.ts";
-import { readMe } from "./sheets/read-me.ts";
-import {
-  blanksSheet,
-  buyingSheet,
-  checkSheet,
-  cutListSheet,
-  cutPlanSheet,
-  loadInSheet,
-  machinesSheet,
-  priceSheet,
-  routeSheet,
-  setUpsSheet,
-  summarySheet,
-  timesSheet,
-  whatIfSheet,
-} from "./sheets/spill-sheets.ts";
+import { SHOP_TABLES } from "../../../cells/example/invented-shop.ts";
+import type { JobContents } from "../../../job/job-sheets/contents.ts";
+import { jobWorkbook } from "../../../job/job-sheets/job-workbook.ts";
+import { PART_COLUMNS } from "../../../job/job-sheets/parts-sheet.ts";
+import type { WorkbookModel } from "../../../job/xlsx/model.ts";
+import { AREAS } from "./bill/features.ts";
+import { FINISHED_ROWS } from "./bill/finished.ts";
+import { CUSTOMER, JOB, QUOTE, TOWER_DUE } from "./bill/job.ts";
+import { PART_ROWS } from "./bill/part-rows.ts";
+
+export const SHOP_NOTE =
+  "Invented machines, tools, prices, pay and times. Type your own over them, from plates, papers and clocks; the unit of a column stands in its header. Angles are included angles of the tool. Nothing of this sheet is built into the functions.";
+
+const CONTENTS: JobContents = {
+  system: "in",
+  subject: JOB,
+  about:
+    "An invented job in an invented shop: no machine, firm or event of these names is meant. It shows what the functions answer.",
+  shop: SHOP_TABLES,
+  shopNote: SHOP_NOTE,
+  shopName: "Tinker's Yard Sheet Works (an invented shop)",
+  quoteFoot: "Invented shop, job and prices.",
+  jobNote: "Who asks, and by when. All invented. Every function about the bill reads this table.",
+  job: {
+    job: JOB,
+    customer: CUSTOMER,
+    number: QUOTE.number,
+    day: QUOTE.day,
+    valid: QUOTE.validDays,
+    start: QUOTE.start,
+    due: QUOTE.due,
+    areas: Object.values(AREAS).join("; "),
+    pace: "normal",
+    profit: "margin",
+  },
+  partColumns: PART_COLUMNS,
+  parts: PART_ROWS,
+  areaDues: [["Tower", TOWER_DUE]],
+  finished: FINISHED_ROWS,
+  finishedNote: " Invented.",
+  shown: { flat: "DF-08", force: "DF-09", shear: "WW-05" },
+};
 
 /** The estimator's workbook, from the bill to the customer's page; nothing calculated yet. */
-export const sampleModel = (): WorkbookModel => ({
-  title: `Bracket bill: ${JOB}`,
-  sheets: [
-    readMe(),
-    shopSheet(),
-    partsSheet(),
-    jobSheet(),
-    answersSheet(),
-    calculationSheet(),
-    checkSheet(),
-    blanksSheet(),
-    cutPlanSheet(),
-    cutListSheet(),
-    buyingSheet(),
-    summarySheet(),
-    routeSheet(),
-    timesSheet(),
-    finishedSheet(),
-    setUpsSheet(),
-    machinesSheet(),
-    priceSheet(),
-    whatIfSheet(),
-    loadInSheet(),
-    quoteSheet(),
-    functionsSheet(),
-  ],
-});
+export const sampleModel = (): WorkbookModel => jobWorkbook(CONTENTS);

@@ -26,6 +26,8 @@ const LONGEST_NAME = 31;
 
 export class FakeWorkbook {
   readonly sheets: FakeSheet[] = [];
+  /** Names of the tables that were added. */
+  readonly tables: string[] = [];
   active: { sheet: string; row: number; column: number };
   readonly listeners = { selection: [] as (() => unknown)[], changed: [] as (() => unknown)[] };
   /** Trips to Excel so far. */
@@ -266,6 +268,23 @@ function sheetObject(context: Context, book: FakeWorkbook, sheet: () => FakeShee
             context.queue(() => {
               if (sheet().hasPassword) throw new Error("AccessDenied: the sheet is protected by a password");
               sheet().isProtected = false;
+            }),
+        },
+      }),
+      tables: context.object({
+        kind: "tables",
+        read: {},
+        call: {
+          add: () =>
+            context.object({
+              kind: "table",
+              read: {},
+              write: {
+                name: ((name: string) => {
+                  if (book.tables.includes(name)) throw new Error(`InvalidArgument: a second table ${name}`);
+                  book.tables.push(name);
+                }) as never,
+              },
             }),
         },
       }),

@@ -57,32 +57,33 @@ describe("insert here", () => {
 });
 
 describe("start a bill", () => {
-  it("adds sheets whose headers the functions themselves can read", async () => {
+  const TODAY = 46_100;
+  it("adds the sheets that shop start writes: examples that plan, tables that its formulas name", async () => {
     const book = open({ Sheet1: [] });
-    expect(await startBill(task)).toContain("Added Parts and Shop");
-    // One part and one tool of each kind, typed below the headers.
-    const headers = (sheet: string, row: number) =>
-      Array.from({ length: 20 }, (_, c) => String(book.at(sheet, row, c).value)).filter(Boolean);
-    const type = (sheet: string, row: number, values: readonly Held[]) =>
-      values.forEach((value, c) => {
-        book.enter(book.sheet(sheet), row, c, value);
-      });
-    expect(headers("Parts", 1)).toContain("Flanges (in)");
-    type("Parts", 2, ["A-1", "A36", "1/4", 10, 4, "2; 3", "90", "across", "V 2", "Plain"]);
-    type("Shop", 2, ["Brake 1", 150, 144, 126]);
-    type("Shop", 12, ["V 2", 2, 80]);
-    type("Shop", 22, ["Plain", 0.0625, 75]);
+    expect(await startBill(task, undefined, TODAY)).toContain("Added Read me, Shop, Parts, Job, Answers");
     const [job] = await Excel.run(async (context) => [jobPlan(await readBook(context))]);
-    expect(job!.plan.lines).toHaveLength(1);
     expect(job!.missing).toEqual([]);
-    expect(job!.plan.shop.dies[0]!.opening).toBeCloseTo(50.8, 9);
+    expect(job!.plan.lines.map(({ part, status }) => [part, status])).toEqual([["EXAMPLE", "clear"]]);
+    expect(book.at("Checks", 3, 0).formula).toMatch(/^=SHOP\.BILL\.CHECK\(Parts\[#All\],Brakes\[#All\]/);
+    expect(book.tables).toEqual(expect.arrayContaining(["Parts", "Brakes", "Dies", "Punches", "Stock", "Job"]));
+  });
+
+  it("fills the parts of a list, as text where Excel would make a day of it, and says what it did not understand", async () => {
+    const book = open({ Sheet1: [] });
+    const text = "Item No.,Qty,Matl,Thk (in),Width (in),Length (in)\nA-1,4,A36,3/16,6,8\nA-2,4,HRS,10 ga,6,8\n";
+    const words = await startBill(task, { name: "list.csv", bytes: new TextEncoder().encode(text) }, TODAY);
+    expect(words).toContain('row 3, C Matl "HRS": must be a material of the table');
+    const [job] = await Excel.run(async (context) => [jobPlan(await readBook(context))]);
+    expect(job!.plan.lines.map(({ part }) => part)).toEqual(["A-1", "A-2"]);
+    expect(job!.plan.lines[1]!.status).toBe("stop");
+    expect(book.at("Parts", 5, 4).value).toBe("10 ga");
   });
 
   it("touches no sheet that is there", async () => {
     const book = open({ parts: [["my own"]] });
-    expect(await startBill(task)).toContain("Added Shop.");
+    expect(await startBill(task, undefined, TODAY)).toContain("Added Shop.");
     expect(book.at("parts", 0, 0).value).toBe("my own");
-    expect(await startBill(task)).toContain("nothing was changed");
+    expect(await startBill(task, undefined, TODAY)).toContain("nothing was changed");
   });
 });
 

@@ -1,6 +1,7 @@
 /** What an invented shop makes again and again, test strips it has bent, and bends it wants to know. */
+
+import type { InputColumn } from "../../../../job/building/table-sheet.ts";
 import type { CellValue } from "../../../../units/cell.ts";
-import type { InputColumn } from "../../building/table-sheet.ts";
 
 type Rows = readonly (readonly CellValue[])[];
 

@@ -1,9 +1,9 @@
 /** What comes out of the bends of the sheet Bends, with the shop's own correction. */
-import { value } from "../../building/cells.ts";
-import { lookUp, shop, spillOf } from "../../building/formulas.ts";
-import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
-import type { StyleName } from "../../xlsx/styles.ts";
-import { cellName } from "../../xlsx/xml.ts";
+import { value } from "../../../../job/building/cells.ts";
+import { lookUp, shop, spillOf } from "../../../../job/building/formulas.ts";
+import type { SheetCell, SheetModel } from "../../../../job/xlsx/model.ts";
+import type { StyleName } from "../../../../job/xlsx/styles.ts";
+import { cellName } from "../../../../job/xlsx/xml.ts";
 import { BENDS } from "../bill/catalogue-parts.ts";
 import { CORRECTION } from "./strip-sheets.ts";
 

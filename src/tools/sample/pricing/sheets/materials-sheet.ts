@@ -1,6 +1,6 @@
-import { value } from "../../building/cells.ts";
-import { shop } from "../../building/formulas.ts";
-import type { SheetModel } from "../../xlsx/model.ts";
+import { value } from "../../../../job/building/cells.ts";
+import { shop } from "../../../../job/building/formulas.ts";
+import type { SheetModel } from "../../../../job/xlsx/model.ts";
 
 const HEADER_ROW = 8;
 

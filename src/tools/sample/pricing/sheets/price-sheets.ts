@@ -1,11 +1,11 @@
 /** Prices of the shop's own parts, and what quantity and margin do to one of them. */
-import { ofShop } from "../../building/bill-arguments.ts";
-import { value } from "../../building/cells.ts";
-import { lookUp, shop, spillOf } from "../../building/formulas.ts";
-import { spillColumn } from "../../building/spill-block.ts";
-import { HEADER_ROW, spillSheet } from "../../building/spill-sheet.ts";
-import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
-import type { StyleName } from "../../xlsx/styles.ts";
+import { ofShop } from "../../../../job/building/bill-arguments.ts";
+import { value } from "../../../../job/building/cells.ts";
+import { lookUp, shop, spillOf } from "../../../../job/building/formulas.ts";
+import { spillColumn } from "../../../../job/building/spill-block.ts";
+import { HEADER_ROW, spillSheet } from "../../../../job/building/spill-sheet.ts";
+import type { SheetCell, SheetModel } from "../../../../job/xlsx/model.ts";
+import type { StyleName } from "../../../../job/xlsx/styles.ts";
 import { PARTS } from "../bill/catalogue-parts.ts";
 import { CORRECTION } from "./strip-sheets.ts";
 

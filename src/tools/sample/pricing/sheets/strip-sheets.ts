@@ -1,8 +1,8 @@
 /** What the shop's own test strips and its bed say. */
-import { value } from "../../building/cells.ts";
-import { shop } from "../../building/formulas.ts";
-import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
-import type { StyleName } from "../../xlsx/styles.ts";
+import { value } from "../../../../job/building/cells.ts";
+import { shop } from "../../../../job/building/formulas.ts";
+import type { SheetCell, SheetModel } from "../../../../job/xlsx/model.ts";
+import type { StyleName } from "../../../../job/xlsx/styles.ts";
 
 const HEADER_ROW = 4;
 const of = (header: string): string => `Strips[${header}]`;

@@ -35,6 +35,9 @@ export const QUOTE = {
   due: 46170 + 9.5 / 24,
 } as const;
 
+/** One area of the site leaves the day before. */
+export const TOWER_DUE = QUOTE.due - 1;
+
 type Line = readonly [
   part: string,
   description: string,

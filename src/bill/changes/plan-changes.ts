@@ -1,0 +1,180 @@
+/** What a revision of a bill changes: lines that come, go or differ, and what of the job differs with them. */
+
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
+import type { QuantityKind } from "../../units/system.ts";
+import { lineName } from "../line-name.ts";
+import { type BillLine, isLine } from "../nouns/line.ts";
+import { type BillPlan, isQuoted, type LineAnswer } from "../plan.ts";
+import { timeOf } from "../time/station-work.ts";
+
+/** A figure or a word with what it is; undefined where there is none. */
+export interface Said {
+  readonly kind: "text" | "count" | "money" | "date" | "min" | Extract<QuantityKind, "length" | "mass" | "angle">;
+  readonly value: number | string | readonly number[] | undefined;
+}
+export interface Difference {
+  /** "Quantity", "Flat length", "Status". */
+  readonly what: string;
+  readonly before: Said;
+  readonly after: Said;
+}
+export interface LineChange {
+  readonly part: string;
+  readonly change: "added" | "gone" | "changed";
+  /** Of a line that comes or goes one side of each is undefined. */
+  readonly differences: readonly Difference[];
+}
+export interface BillChanges {
+  readonly lines: readonly LineChange[];
+  readonly job: readonly Difference[];
+}
+
+/** Lines are told by their part; of several of one part the first is held against the first. */
+export function planChanges(before: BillPlan, after: BillPlan): BillChanges {
+  const [old, now] = [keyed(before), keyed(after)];
+  const lines = [...new Set([...now.keys(), ...old.keys()])].flatMap((key): LineChange[] => {
+    const [was, is] = [old.get(key), now.get(key)];
+    const found = differencesOf(was && lineSaid(before, was), is && lineSaid(after, is));
+    const change = !was ? "added" : !is ? "gone" : "changed";
+    return change === "changed" && found.length === 0
+      ? []
+      : [{ part: lineName((is ?? was)!), change, differences: found }];
+  });
+  return { lines, job: differencesOf(jobSaid(before), jobSaid(after)) };
+}
+
+function keyed(plan: BillPlan): Map<string, LineAnswer> {
+  const seen = new Map<string, number>();
+  return new Map(
+    plan.lines.map((line) => {
+      const part = line.part.trim().toLowerCase();
+      const count = (seen.get(part) ?? 0) + 1;
+      seen.set(part, count);
+      return [`${part}\n${count}`, line];
+    }),
+  );
+}
+
+type AllSaid = ReadonlyMap<string, Said>;
+const NOTHING: AllSaid = new Map();
+
+function differencesOf(before: AllSaid = NOTHING, after: AllSaid = NOTHING): Difference[] {
+  return [...new Set([...after.keys(), ...before.keys()])].flatMap((what) => {
+    const known = (after.get(what) ?? before.get(what))!;
+    const none: Said = { kind: known.kind, value: undefined };
+    const pair = { what, before: before.get(what) ?? none, after: after.get(what) ?? none };
+    return isSame(pair.before.value, pair.after.value) ? [] : [pair];
+  });
+}
+
+/** Figures of two plans differ by less than this where only the order of their sums does. */
+const ROUNDING = 1e-9;
+const isSame = (a: Said["value"], b: Said["value"]): boolean =>
+  typeof a === "object" && typeof b === "object"
+    ? a.length === b.length && a.every((value, i) => isSame(value, b[i]))
+    : typeof a === "number" && typeof b === "number"
+      ? Math.abs(a - b) <= ROUNDING * Math.max(1, Math.abs(a))
+      : a === b;
+
+const text = (value: string | undefined): Said => ({ kind: "text", value: value === "" ? undefined : value });
+
+function lineSaid(plan: BillPlan, answer: LineAnswer): AllSaid {
+  const row = plan.rows.find((each) => each.row === answer.row);
+  const line = row && isLine(row) ? row : undefined;
+  const { plan: planned, status, cutter } = answer;
+  const said: [string, Said][] = [
+    ...(line ? orderedSaid(line) : []),
+    ["Status", text(status)],
+    ["Quoted", text(answer.isQuoted ? "yes" : "no")],
+    ["Flat length", { kind: "length", value: planned?.blank.length }],
+    ["Flat width", { kind: "length", value: planned?.blank.width }],
+    ["Blanks", { kind: "count", value: planned?.blanks }],
+    ["Cut on", text(cutter)],
+    ["Brake", text(planned?.tools?.brake.name)],
+    ["Die", text(planned?.tools?.die.name)],
+    ["Punch", text(planned?.tools?.punch?.name)],
+  ];
+  if (isQuoted(answer)) {
+    const price = refusalOr(() => plan.priceOf(answer));
+    const work = refusalOr(() => plan.workOf(answer));
+    const dates = refusalOr(() => plan.dates);
+    said.push(
+      ["Minutes", { kind: "min", value: work instanceof Refusal ? undefined : minutesOf(work.works) }],
+      ["Price each", { kind: "money", value: price instanceof Refusal ? undefined : price.unitPrice }],
+      ["Price", { kind: "money", value: price instanceof Refusal ? undefined : price.price }],
+      ["Done", { kind: "date", value: dates instanceof Refusal ? undefined : dates.lines.get(answer.plan)?.finish }],
+    );
+  }
+  return new Map(said.filter(([, { value }]) => value !== undefined));
+}
+
+/** What the bill itself says of a line. */
+function orderedSaid(line: BillLine): [string, Said][] {
+  return [
+    ["Quantity", { kind: "count", value: line.quantity }],
+    ["Extras", { kind: "count", value: line.spares }],
+    ["Material", text(line.material.name)],
+    ["Thickness", { kind: "length", value: line.nominal }],
+    ["Width", { kind: "length", value: line.width }],
+    ["Flanges", { kind: "length", value: line.main.flanges }],
+    ["Bend angles", { kind: "angle", value: line.main.angles }],
+    ["Cross flanges", { kind: "length", value: line.cross?.flanges }],
+    ["Finish", text(line.finish)],
+    [
+      "Operations",
+      text(
+        line.operations
+          .map(({ station, amount }) => (amount === undefined ? station : `${station} ${amount}`))
+          .join("; "),
+      ),
+    ],
+    ["Holes", { kind: "count", value: line.holes }],
+    ["Drawing radius", { kind: "length", value: line.radius }],
+    ["Area", text(line.area)],
+    ["Due", { kind: "date", value: line.due }],
+    ["Accepted", text(line.accepted)],
+  ];
+}
+
+const SECONDS = 60; // of a minute, by definition
+const minutesOf = (works: readonly Parameters<typeof timeOf>[0][]): number =>
+  works.reduce((sum, work) => sum + timeOf(work), 0) / SECONDS;
+
+function jobSaid(plan: BillPlan): AllSaid {
+  const { totals, shop } = plan;
+  const money = refusalOr(() => plan.money);
+  const dates = refusalOr(() => plan.dates);
+  const done = dates instanceof Refusal ? [] : [...dates.lines.values()].map(({ finish }) => finish);
+  const late =
+    dates instanceof Refusal
+      ? undefined
+      : [...dates.lines.values()].filter(({ verdict }) => verdict === "breaks it").length;
+  const said: [string, Said][] = [
+    ["Lines", { kind: "count", value: totals.lines }],
+    ...(["stop", "check", "clear"] as const).map((status): [string, Said] => [
+      `Lines: ${status}`,
+      { kind: "count", value: totals.of[status] },
+    ]),
+    ["Lines quoted", { kind: "count", value: totals.quoted }],
+    ["Pieces", { kind: "count", value: totals.pieces }],
+    ["Blanks to cut", { kind: "count", value: plan.quoted.reduce((sum, line) => sum + line.plan.blanks, 0) }],
+    ["Weight", { kind: "mass", value: totals.weight }],
+    ["Sheets to pull", { kind: "count", value: totals.sheets }],
+    ...shop.stations.map(({ name }): [string, Said] => [
+      `Minutes: ${name}`,
+      { kind: "min", value: stationMinutes(plan, name) },
+    ]),
+    ["Price", { kind: "money", value: money instanceof Refusal ? undefined : money.charges.total }],
+    ["Done", { kind: "date", value: done.length === 0 ? undefined : Math.max(...done) }],
+    ["Late lines", { kind: "count", value: late }],
+    ["Must leave by", { kind: "date", value: shop.job.due }],
+  ];
+  return new Map(said.filter(([, { value }]) => value !== undefined));
+}
+
+const stationMinutes = (plan: BillPlan, name: string): number =>
+  plan.quoted.reduce((sum, line) => {
+    const work = refusalOr(() => plan.workOf(line));
+    return work instanceof Refusal ? sum : sum + minutesOf(work.works.filter(({ station }) => station.name === name));
+  }, 0);

@@ -1,0 +1,85 @@
+/** Which column of a part list is read as what: by its heading, or as the person says. Nothing is read that is not shown. */
+import { columnLetters } from "../../sheet/formula/address.ts";
+import { nearest } from "../../units/nearest.ts";
+import { wrong } from "../../units/refusal.ts";
+import type { Heading, HeadingColumn } from "./heading.ts";
+import { BILL_KEYS, foldTitle, type Meaning, meaningOf, type PartKey, titleOf } from "./heading-words.ts";
+
+export interface MappedColumn extends HeadingColumn {
+  /** "C", as a spreadsheet calls it. */
+  readonly letter: string;
+  /** undefined: not read. */
+  readonly read: Meaning | undefined;
+  /** Why a column is not read although its heading says what it is. */
+  readonly why?: string;
+}
+
+/** What the person says of a list, as typed: "Matl=Material; Thk=Thickness (mm); Rev=". */
+export function statedColumns(text: string): [theirs: string, ours: string][] {
+  return text
+    .split(";")
+    .filter((each) => each.trim() !== "")
+    .map((each) => {
+      const at = each.lastIndexOf("=");
+      if (at < 1) throw wrong("columns", 'pairs such as "Matl=Material; Thk=Thickness (mm)"', each.trim());
+      return [each.slice(0, at).trim(), each.slice(at + 1).trim()];
+    });
+}
+
+export function mapColumns(heading: Heading, stated: readonly (readonly [string, string])[]): MappedColumn[] {
+  const own = new Map<number, Meaning | undefined>();
+  for (const [theirs, ours] of stated) own.set(columnOf(heading, theirs), ours === "" ? undefined : said(ours));
+  const taken = new Set([...own.values()].flatMap((meaning) => (meaning ? [meaning.key] : [])));
+  const columns = heading.columns.map((column): MappedColumn => {
+    const letter = columnLetters(column.index);
+    if (own.has(column.index)) return { ...column, letter, read: own.get(column.index) };
+    const { meaning } = column;
+    if (!meaning || !taken.has(meaning.key)) return { ...column, letter, read: meaning };
+    return { ...column, letter, read: undefined, why: `another is read as ${titleOf(meaning.key)}` };
+  });
+  return columns.map((column) => {
+    if (own.has(column.index) || !column.read) return column;
+    const { key, rank } = column.read;
+    const rivals = columns.filter(({ index, read }) => index !== column.index && isRival(key, read?.key));
+    const better = rivals.find(({ read }) => read!.key !== key || read!.rank < rank);
+    if (key === "legs") return column;
+    if (better) return { ...column, read: undefined, why: `"${better.title}" is read as ${titleOf(key)}` };
+    const same = rivals.find(({ read }) => read!.rank === rank);
+    if (!same) return column;
+    throw wrong(
+      `column for ${titleOf(key)}`,
+      "one of the list",
+      `${column.letter} "${column.title}" and ${same.letter} "${same.title}"`,
+      `say which: --columns "${column.letter}=${titleOf(key)}"`,
+    );
+  });
+}
+
+/** The legs of a bracket are its flanges: a "Length" beside them is something else. */
+const isRival = (key: PartKey, other: PartKey | undefined): boolean =>
+  other === key || (key === "flanges" && other === "legs");
+
+function said(ours: string): Meaning {
+  const meaning = meaningOf(ours);
+  if (meaning) return meaning;
+  const names = [...BILL_KEYS.map(titleOf), "Leg"];
+  throw wrong(
+    "columns",
+    `a column of a bill such as ${names.slice(0, 8).join(", ")}`,
+    ours,
+    `nearest is "${nearest(ours, names)}"`,
+  );
+}
+
+function columnOf({ columns }: Heading, theirs: string): number {
+  const byTitle = columns.filter(({ title }) => title !== "" && foldTitle(title) === foldTitle(theirs));
+  const found = byTitle[0] ?? columns.find(({ index }) => columnLetters(index) === theirs.trim().toUpperCase());
+  if (found) return found.index;
+  const titles = columns.map(({ title }) => title).filter((title) => title !== "");
+  throw wrong(
+    "columns",
+    "a heading of the list or the letter of a column",
+    theirs,
+    `nearest is "${nearest(theirs, titles)}"`,
+  );
+}

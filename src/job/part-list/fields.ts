@@ -1,0 +1,122 @@
+/** The columns of the bill that a list fills, and what of a row they hold. */
+import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
+import { type CellValue, isBlank } from "../../units/cell.ts";
+import { wrong } from "../../units/refusal.ts";
+import type { MappedColumn } from "./column-map.ts";
+import { type BillKey, foldTitle, legOf, meaningOf, PLATE_LENGTH, titleOf } from "./heading-words.ts";
+
+/** One column of the bill and where its cells stand in the list. */
+export interface Field {
+  readonly key: BillKey;
+  readonly title: string;
+  readonly letter: string;
+  readonly unit: string | undefined;
+  /** Columns of the list; several where the legs of a bracket stand beside each other. */
+  readonly from: readonly number[];
+  readonly constant?: string;
+  readonly mayList: boolean;
+}
+const FIGURES = ["number", "length", "lengths", "thickness", "angles"];
+export const isFigure = ({ key }: Field): boolean => FIGURES.includes(BILL_COLUMNS[key].kind);
+const NEEDED: readonly BillKey[] = ["part", "material", "thickness", "quantity", "flanges"];
+
+export function fieldsOf(columns: readonly MappedColumn[], every: readonly (readonly [string, string])[]): Field[] {
+  const legs = columns
+    .filter(({ read }) => read?.key === "legs")
+    .sort((a, b) => (legOf(a.title) < legOf(b.title) ? -1 : 1));
+  const other = legs.find(({ read }) => read!.unit !== legs[0]!.read!.unit);
+  if (other) throw wrong("legs", "columns in one unit", `"${legs[0]!.title}" and "${other.title}"`);
+  const single = columns.flatMap((column): Field[] => {
+    const { read, index, letter, title } = column;
+    if (!read || read.key === "legs") return [];
+    const mayList = !PLATE_LENGTH.includes(foldTitle(title.replace(/[([].*/, "")));
+    return [{ key: read.key, title, letter, unit: read.unit, from: [index], mayList }];
+  });
+  const first = legs[0];
+  if (first)
+    single.push({
+      key: "flanges",
+      title: legs.map(({ title }) => title).join(", "),
+      letter: legs.map((leg) => leg.letter).join(", "),
+      unit: first.read!.unit,
+      from: legs.map(({ index }) => index),
+      mayList: true,
+    });
+  for (const [title, value] of every) {
+    const meaning = meaningOf(title);
+    if (!meaning || meaning.key === "legs")
+      throw wrong("every", 'pairs such as "Material=A36; Quantity=1"', `${title}=${value}`);
+    if (single.some(({ key }) => key === meaning.key))
+      throw wrong("every", "a column that the list does not have", title, "map the list's own with --columns");
+    single.push({ key: meaning.key, title, letter: "", unit: meaning.unit, from: [], constant: value, mayList: true });
+  }
+  return single;
+}
+
+export function checkNeeded(fields: readonly Field[], columns: readonly MappedColumn[]): void {
+  const has = (key: BillKey) => fields.some((field) => field.key === key);
+  const missing = [
+    ...NEEDED.filter((key) => !has(key)),
+    ...(has("width") || has("crossFlanges") ? [] : (["width"] as const)),
+  ];
+  if (missing.length === 0) return;
+  const names = missing.map((key) => `"${titleOf(key)}"`).join(", ");
+  const unread = columns.filter(({ read, title }) => !read && title !== "");
+  // Beside the legs of a bracket a "Length" is most often the bend's.
+  const likely = missing.includes("width") ? unread.find(({ meaning }) => meaning?.key === "flanges") : undefined;
+  const wanted = titleOf(likely ? "width" : missing[0]!);
+  const notRead = unread.map(({ letter, title }) => `${letter} "${title}"`).join(", ");
+  throw wrong(
+    "parts",
+    `a range whose heading has a column ${names}`,
+    columns
+      .map(({ title }) => title)
+      .filter((title) => title !== "")
+      .join(", ") || null,
+    `${notRead === "" ? "" : `not read: ${notRead}; `}say which it is: --columns "${(likely ?? unread[0])?.letter ?? "C"}=${wanted}", or of every line: --every "${wanted}=..."`,
+  );
+}
+
+export const isEmpty = (cell: CellValue | undefined): boolean =>
+  isBlank(cell) || (typeof cell === "string" && cell.trim() === "");
+
+export const givenOf = (row: readonly CellValue[], { from, constant }: Field): CellValue => {
+  if (constant !== undefined) return constant;
+  if (from.length === 1) return row[from[0]!] ?? null;
+  const legs = from.map((index) => row[index] ?? null);
+  while (legs.length > 0 && isEmpty(legs.at(-1))) legs.pop();
+  // A gap between two legs stays one, and is asked about.
+  return legs.length === 0 ? null : legs.map((cell) => (isEmpty(cell) ? "" : cell)).join("; ");
+};
+
+const SUM = /^(?:sub|grand)?\s*(?:total|sum)\b/i;
+
+/** Why a row is no part, in words; undefined where it is one. */
+export function notAPart(
+  row: readonly CellValue[],
+  fields: readonly Field[],
+  columns: readonly MappedColumn[],
+): string | undefined {
+  const filled = row.flatMap((cell, index) =>
+    isEmpty(cell) ? [] : [{ index, text: String(cell).replace(/\s+/g, " ").trim() }],
+  );
+  const heads = filled.filter(({ index, text }) => {
+    const column = columns.find((each) => each.index === index);
+    return (
+      column !== undefined &&
+      foldTitle(column.title).includes(foldTitle(text)) &&
+      meaningOf(text)?.key === column.read?.key
+    );
+  });
+  if (heads.length >= 3 && heads.length * 2 > filled.length) return "the heading again";
+  const read = fields.filter(({ from }) => from.some((index) => filled.some((cell) => cell.index === index)));
+  const words = filled
+    .map(({ text }) => text)
+    .join(", ")
+    .slice(0, 60);
+  const has = (key: BillKey) => read.some((field) => field.key === key);
+  const isSum = SUM.test(filled[0]!.text);
+  const isBare = !has("material") && !has("thickness") && !has("flanges");
+  if ((isSum && filled.length <= 3) || (isBare && (isSum || read.length < 2))) return words;
+  return undefined;
+}

@@ -1,0 +1,174 @@
+/**
+ * What people write above the columns of a part list (common practice of the trade), and what such a heading means. Only
+ * these are taken; every other one is named and left for the person to map.
+ */
+import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
+import { unitSize } from "../../units/unit-words.ts";
+
+export type BillKey = keyof typeof BILL_COLUMNS;
+/** "legs": one flange of several in columns beside each other. */
+export type PartKey = BillKey | "legs";
+export const BILL_KEYS = Object.keys(BILL_COLUMNS) as BillKey[];
+
+/** In the order in which they are preferred where a list has two of them. */
+const OWN_WORDS: Partial<Record<PartKey, readonly string[]>> = {
+  part: [
+    "Part",
+    "Part number",
+    "Part no",
+    "Part #",
+    "Part name",
+    "Part ID",
+    "P/N",
+    "Mark",
+    "Piece mark",
+    "Mark no",
+    "Blank",
+    "Drawing number",
+    "Drawing no",
+    "Dwg no",
+    "Dwg",
+    "Item",
+    "Item no",
+    "Item number",
+    "Item #",
+    "Line",
+    "Line no",
+    "Pos",
+    "Position",
+    "No",
+    "#",
+  ],
+  description: ["Desc", "Title"],
+  material: ["Matl", "Mat'l", "Mat", "Material grade", "Grade", "Alloy", "Material spec"],
+  thickness: ["Thk", "Thick", "Th", "T", "Matl thk", "Material thickness", "Sheet thickness"],
+  quantity: [
+    "Total qty",
+    "Qty total",
+    "Total quantity",
+    "Qty req'd",
+    "Qty required",
+    "Qnty",
+    "Pcs",
+    "Pieces",
+    "No off",
+    "Required",
+    "Count",
+  ],
+  width: ["Bend len", "W", "Wd"],
+  flanges: ["Legs", "Outside flanges", "L", "Len"],
+  bendAngles: ["Bend angle", "Angle"],
+  radius: ["Inside radius", "Radius", "IR", "Bend radius"],
+  holes: ["No of holes", "Hole count"],
+  holeDiameter: ["Hole dia", "Hole size"],
+  finish: ["Coating", "Surface"],
+  area: ["Zone", "Location"],
+  due: ["Due date", "Need by", "Needed by"],
+  spares: ["Extras"],
+  legs: ["Leg", "Flange", "Flg"],
+};
+/** "Leg A", "Leg 1", "Flange 2", "Leg3": numbered in the order they stand. */
+const LEG = /^(?:leg|flange|flg)([a-h1-9])$/;
+/** Legs are in the order of their letters or numbers, wherever their columns stand. */
+export const legOf = (title: string): string =>
+  LEG.exec(foldTitle(title.replace(/[([,].*$/, "").replace(/\s+(?:mm|cm|m|in|inch|inches)\.?$/i, "")))?.[1] ?? "";
+/** Headings of a flat plate's second side: one flange, never a list of them. */
+export const PLATE_LENGTH = ["length", "l", "len"];
+/** One that lists use for something else as often: it is taken only where no other column has the name. */
+const GAUGE_WORDS = ["gauge", "ga", "gage"];
+
+/** A heading as it is compared: letters, digits and "#". */
+export const foldTitle = (text: string): string =>
+  text
+    .slice(0, LONGEST)
+    .toLowerCase()
+    .replace(/[^a-z0-9#]+/g, "");
+const LONGEST = 120;
+
+const RANKS = new Map<string, { readonly key: PartKey; readonly rank: number }>();
+// A part's own name comes before the number of its line, whichever of them the bill's table is called by.
+for (const key of BILL_KEYS)
+  [...(key === "part" ? [] : BILL_COLUMNS[key].headers), ...(OWN_WORDS[key] ?? [])].forEach((word, rank) => {
+    const folded = foldTitle(word);
+    if (!RANKS.has(folded)) RANKS.set(folded, { key, rank });
+  });
+
+export interface Meaning {
+  readonly key: PartKey;
+  /** The smaller, the more certain. */
+  readonly rank: number;
+  /** As written: "mm", "in"; "ga" where its plain numbers are gauges; undefined where it names none. */
+  readonly unit: string | undefined;
+}
+
+const BRACKETS = /^([^([]*)[([]([^)\]]*)[)\]]\s*[.:*]*$/;
+/** Said in brackets and changing nothing. */
+const HARMLESS = [
+  "ea",
+  "each",
+  "pc",
+  "pcs",
+  "nos",
+  "off",
+  "total",
+  "nom",
+  "nominal",
+  "outside",
+  "od",
+  "os",
+  "reqd",
+  "typ",
+  "pieces",
+];
+const LAST_WORD = /^(.+?)[\s,]+([a-z"°.]+)$/i;
+
+/** undefined where it is no heading of a part list. */
+export function meaningOf(title: string): Meaning | undefined {
+  const text = title.replace(/\s+/g, " ").trim().slice(0, LONGEST);
+  const bracketed = BRACKETS.exec(text);
+  if (bracketed) {
+    const found = plainMeaning(bracketed[1]!);
+    const inside = bracketed[2]!.trim();
+    const unit = unitWord(inside);
+    if (!found) return undefined;
+    if (unit !== undefined) return withUnit(found, unit);
+    return HARMLESS.includes(foldTitle(inside)) ? found : undefined;
+  }
+  const found = plainMeaning(text);
+  if (found) return found;
+  const [, before = "", last = ""] = LAST_WORD.exec(text) ?? [];
+  const unit = unitWord(last);
+  const short = unit === undefined ? undefined : plainMeaning(before);
+  return short && withUnit(short, unit!);
+}
+
+function plainMeaning(text: string): Meaning | undefined {
+  const word = foldTitle(text);
+  if (GAUGE_WORDS.includes(word)) return { key: "thickness", rank: OWN_WORDS.thickness!.length + 2, unit: "ga" };
+  if (LEG.test(word)) return { key: "legs", rank: 0, unit: undefined };
+  const found = RANKS.get(word);
+  return found && { ...found, unit: undefined };
+}
+
+/** A unit makes sense on a figure alone: "Part (mm)" is no column. */
+export function withUnit(meaning: Meaning, unit: string): Meaning | undefined {
+  const kind = meaning.key === "legs" ? "lengths" : BILL_COLUMNS[meaning.key].kind;
+  if (kind === "angles") return unit === "deg" ? { ...meaning, unit: undefined } : undefined;
+  if (unit === "ga") return kind === "thickness" ? { ...meaning, unit } : undefined;
+  const isLength = kind === "length" || kind === "lengths" || kind === "thickness";
+  return isLength && unitSize(unit, "length") !== undefined ? { ...meaning, unit } : undefined;
+}
+
+/** The unit that a word of a heading names. */
+export function unitWord(text: string): string | undefined {
+  const word = text.trim().toLowerCase().replace(/\.$/, "");
+  if (word === '"' || word === "ins") return "in";
+  if (word === "'") return "ft";
+  if (word === "millimeters" || word === "millimetres" || word === "mms") return "mm";
+  if (word === "°" || word === "degrees" || word === "degree" || word === "deg") return "deg";
+  if (GAUGE_WORDS.includes(word)) return "ga";
+  return unitSize(word, "length") === undefined ? undefined : word;
+}
+
+/** What the map calls a column. */
+export const titleOf = (key: PartKey): string => (key === "legs" ? "Flanges" : BILL_COLUMNS[key].headers[0]);

@@ -1,0 +1,143 @@
+/** One cell of a part list as the bill's table holds it, or the doubt that keeps it from being taken. */
+import type { MaterialTable } from "../../bill/nouns/material-table.ts";
+import { readCell } from "../../cells/parameters/read-cell.ts";
+import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
+import type { CellValue } from "../../units/cell.ts";
+import { isBlank, isCellError } from "../../units/cell.ts";
+import { parseNumber } from "../../units/parse-number.ts";
+import { Refusal } from "../../units/refusal.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import { Doubt } from "./doubt.ts";
+import type { BillKey } from "./heading-words.ts";
+import { groupedNumber, type Notation, twoReadings } from "./notation.ts";
+import { type LengthClass, readLengthCell } from "./read-length.ts";
+
+export interface CellContext {
+  readonly key: BillKey;
+  /** Of the heading, undefined where it names none. */
+  readonly unit: string | undefined;
+  readonly plainUnit: UnitSystem;
+  readonly unitDoubt: string | undefined;
+  /** A list of figures may stand in the cell. */
+  readonly mayList: boolean;
+  readonly notation: Notation;
+  readonly shop: UnitSystem;
+  readonly materials: MaterialTable;
+}
+
+const SIDES: readonly BillKey[] = ["width", "flanges", "crossFlanges", "holeDistance", "notchPath"];
+export const sizeOf = (key: BillKey): LengthClass =>
+  key === "thickness" || key === "actual" ? "thickness" : SIDES.includes(key) ? "side" : "detail";
+export const isLength = (key: BillKey): boolean => ["length", "lengths", "thickness"].includes(BILL_COLUMNS[key].kind);
+
+/** Throws Doubt. */
+export function readPartCell(given: CellValue, context: CellContext): CellValue {
+  const { key } = context;
+  const column = BILL_COLUMNS[key];
+  if (isCellError(given)) throw new Doubt("unreadable", `an error of the sheet: ${given.code}`);
+  if (isBlank(given) || (typeof given === "string" && given.trim() === "")) {
+    if (!("optional" in column))
+      throw new Doubt("missing", "nothing stands here; a blank does not repeat the line above");
+    return null;
+  }
+  const cell = written(given, context);
+  checked(cell, context);
+  return cell;
+}
+
+function written(given: string | number | boolean, context: CellContext): CellValue {
+  const { key } = context;
+  switch (BILL_COLUMNS[key].kind) {
+    case "number":
+      return countOf(given, context.notation);
+    case "thickness":
+    case "length":
+      return readLengthCell(asFigure(given), lengthContext(context));
+    case "lengths":
+      return listOf(given, context, (item) => readLengthCell(item, lengthContext(context)));
+    case "angles":
+      return listOf(given, context, (item) => (typeof item === "number" ? item : item.replace(DEGREES, "")));
+    default:
+      return typeof given === "number" ? given : String(given).replace(/\s+/g, " ").trim();
+  }
+}
+const DEGREES = /\s*(?:°|deg\.?|degrees?)$/i;
+
+const lengthContext = (context: CellContext) => ({ ...context, size: sizeOf(context.key) });
+
+function asFigure(given: string | number | boolean): string | number {
+  if (typeof given === "boolean") throw new Doubt("unreadable", "no figure");
+  return given;
+}
+
+/** "1,000", "12 ea", "12.0": how many. */
+function countOf(given: string | number | boolean, notation: Notation): number {
+  const cell = asFigure(given);
+  if (typeof cell === "number") return cell;
+  const text = cell.trim().replace(COUNTED, "");
+  const grouped = groupedNumber(text);
+  if (grouped !== undefined) return grouped;
+  const two = twoReadings(text);
+  if (!two) {
+    const value = /^[-+]?\d+(?:[.,]0+)?$/.test(text) ? parseNumber(text) : undefined;
+    if (typeof value !== "number") throw new Doubt("unreadable", "no whole number");
+    return value;
+  }
+  // 1.25 pieces are nobody's: 1250.
+  if (!Number.isInteger(two.asDecimal)) return two.asThousands;
+  const { decimal, isSeen, isStated } = notation;
+  if (isStated) return two.sign === decimal ? two.asDecimal : two.asThousands;
+  if (decimal === "." && two.sign === ",") return two.asThousands;
+  if (decimal === "." && isSeen) return two.asDecimal;
+  throw new Doubt("figure in doubt", `${two.asDecimal} or ${two.asThousands}? Write it without a sign for thousands`);
+}
+const COUNTED = /\s*(?:ea|each|pcs?|pieces|nos?|off|x)\.?$/i;
+
+/** Lists are parted by ";"; people also write "2 x 3", "2 + 3" and one below the other. "2,3" could be one figure. */
+function listOf(
+  given: string | number | boolean,
+  { mayList, notation }: CellContext,
+  read: (item: string | number) => string | number,
+): CellValue {
+  const cell = asFigure(given);
+  if (typeof cell === "number") return read(cell);
+  const text = cell.trim();
+  const items = partsOf(text);
+  if (items.length > 1 && !mayList) throw new Doubt("unreadable", "more than one figure in a column of single lengths");
+  if (items.length === 1) {
+    if (/,/.test(text) && notation.decimal !== ",")
+      throw new Doubt("figure in doubt", "one figure or a list? Write 2; 3 for a list, 2.3 for a figure");
+    return read(text);
+  }
+  return items.map((item) => read(item.replace(/,$/, ""))).join("; ");
+}
+
+function partsOf(text: string): string[] {
+  const by = [/;/, /\r?\n/, /\s*[x×*]\s*/i, /\s*\+\s*/, /,\s+/].find((sign) => sign.test(text));
+  const items = by ? text.split(by).map((item) => item.trim()) : [text];
+  while (items.length > 1 && items.at(-1) === "") items.pop();
+  return items;
+}
+
+/** The rules of the bill's own column, said without its grammar. */
+function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
+  try {
+    if (key === "material") materials.find(cell, "material");
+    else readCell(cell, { ...BILL_COLUMNS[key], optional: true }, undefined, "cell", shop);
+  } catch (problem) {
+    if (!(problem instanceof Refusal)) throw problem;
+    throw new Doubt(key === "material" ? "unknown material" : "not allowed", sentenceOf(problem));
+  }
+}
+
+/** "cell must be a number from 1 to 3; got 7; write ..." -> "must be a number from 1 to 3; write ...". */
+export function sentenceOf({ message }: Refusal): string {
+  const [rule = "", ...rest] = message.replace(/^.*? must be /s, "must be ").split("; got ");
+  const given = rest.join("; got ");
+  const hint = given
+    .replace(/^"[^"]*"/, "")
+    .split("; ")
+    .slice(1)
+    .join("; ");
+  return hint === "" ? rule : `${rule}; ${hint}`;
+}

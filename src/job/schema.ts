@@ -1,0 +1,9 @@
+/**
+ * The shape of a job's workbook: its sheets, its tables and the arguments of its formulas. It grows with every release
+ * that changes one of them; `shop upgrade` brings an earlier workbook to this one.
+ */
+export const SCHEMA = 2;
+/** Workbooks of release 0.1 name none. */
+export const FIRST_SCHEMA = 1;
+/** Beside this label, in the first sheet, stands its number. */
+export const SCHEMA_LABEL = "Schema";

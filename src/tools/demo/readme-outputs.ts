@@ -1,0 +1,59 @@
+/** What the commands of README.md print, run as they stand there: a folder of their own, the sample workbooks beside it. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Command } from "../../hosts/command-line/command.ts";
+import { compare } from "../../hosts/command-line/compare.ts";
+import { start } from "../../hosts/command-line/start.ts";
+import { noCustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
+import { demo } from "./demo.ts";
+
+const PARTS = "sample-workbooks/booth-parts.csv";
+const REVISED = "sample-workbooks/booth-parts-rev-b.csv";
+const SHOP = "sample-workbooks/stage-job.xlsx";
+/** So many rows of what npm start says: the totals and the first problems. */
+const SHOWN = 22;
+
+/** @param folder holds the sample workbooks, and what is written goes there. */
+export async function readmeOutputs(folder: string): Promise<ReadonlyMap<string, string>> {
+  const before = process.env["INIT_CWD"];
+  process.env["INIT_CWD"] = folder;
+  try {
+    const started = await printed(start, "booth.xlsx", "--parts", PARTS, "--shop", SHOP);
+    await printed(start, "booth-b.xlsx", "--parts", REVISED, "--shop", SHOP);
+    const compared = await printed(compare, "booth.xlsx", "booth-b.xlsx");
+    const whole = demo(readFileSync(join(folder, SHOP)), false, () => undefined).text.split("\n");
+    return new Map([
+      ["start", started],
+      ["compare", compared],
+      ["npm start", [...whole.slice(0, SHOWN), "..."].join("\n")],
+    ]);
+  } finally {
+    if (before === undefined) delete process.env["INIT_CWD"];
+    else process.env["INIT_CWD"] = before;
+  }
+}
+
+async function printed(command: Command, ...args: string[]): Promise<string> {
+  let text = "";
+  await command(args, {
+    functions: noCustomFunctions,
+    version: "",
+    interactive: false,
+    input: async () => "",
+    out: (words) => {
+      text += words;
+    },
+    note: () => undefined,
+  });
+  return text.trimEnd();
+}
+
+const BLOCK = /(<!-- true output: ([a-z ]+) -->\n```text\n)[\s\S]*?(```)/g;
+
+/** The page with every such block filled anew. */
+export const withOutputs = (page: string, outputs: ReadonlyMap<string, string>): string =>
+  page.replace(BLOCK, (_, head: string, name: string, end: string) => {
+    const output = outputs.get(name);
+    if (output === undefined) throw new Error(`output must be one of ${[...outputs.keys()].join(", ")}; got ${name}`);
+    return `${head}${output}\n${end}`;
+  });

@@ -1,0 +1,132 @@
+import { existsSync, readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { planChanges } from "../../../src/bill/changes/plan-changes.ts";
+import { bill } from "../../../src/hosts/command-line/bill.ts";
+import { compare } from "../../../src/hosts/command-line/compare.ts";
+import { start } from "../../../src/hosts/command-line/start.ts";
+import { UsageError } from "../../../src/hosts/command-line/usage.ts";
+import { jobPlan } from "../../../src/job/job-plan.ts";
+import { bookOf } from "../../../src/job/workbook-book.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
+import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
+import { isCellError } from "../../../src/units/cell.ts";
+import { LIST, ONE_DIE, run, testFolder, workbook } from "./shop-book.ts";
+
+const LONG = 120_000;
+const file = testFolder();
+const shop = file("shop.xlsx", workbook(...ONE_DIE));
+const beside = (name: string): string => join(dirname(shop), name);
+const bookIn = (path: string) => bookOf(readWorkbook(new Uint8Array(readFileSync(path))));
+const parts = file("parts.csv", LIST.replace("B1,A1011 CS,banana", "B1,A1011 CS,10"));
+
+describe("shop start", () => {
+  it("makes a workbook of the parts and the shop whose plan is that of the list in that shop", {
+    timeout: LONG,
+  }, async () => {
+    const out = beside("own.xlsx");
+    const { exit, text } = await run(start, out, "--parts", parts, "--shop", shop);
+    expect(exit).toBe(1);
+    expect(text).toContain('row 8, C Thickness "10": 10 in thick? Write its unit: 10 ga, 10 mm or 10 in');
+    expect(text).toContain('row 9, B Material "cheese": must be a material of the table');
+    const bytes = new Uint8Array(readFileSync(out));
+    expect(lintWorkbook(bytes)).toEqual([]);
+    const { plan, missing } = jobPlan(bookIn(out))!;
+    expect(missing).toEqual([]);
+    const given = JSON.parse((await run(bill, parts, "--shop", shop, "--json")).text);
+    expect(plan.lines.map(({ part, status }) => [part, status])).toEqual(
+      given.lines.map(({ part, status }: { part: string; status: string }) => [part, status]),
+    );
+    expect(plan.totals.weight).toBeCloseTo(given.totals.weight / 2.2046226218, 3);
+    // Only dates wait for what nobody has said yet.
+    const wrong = readWorkbook(bytes).sheets.filter(({ values }) => values.some((column) => column?.some(isCellError)));
+    expect(wrong.map(({ name }) => name)).toEqual(["What-if"]);
+    const answers = bookIn(out).find(({ name }) => name === "Answers")!;
+    expect(answers.rows.slice(8).filter(([part]) => part !== null)).toHaveLength(plan.lines.length);
+  });
+
+  it("without a list and a shop has one example of each, marked, and calculates", { timeout: LONG }, async () => {
+    const out = beside("empty.xlsx");
+    expect((await run(start, out)).exit).toBe(0);
+    const { plan, missing } = jobPlan(bookIn(out))!;
+    expect([missing, plan.lines.map(({ part, status }) => [part, status])]).toEqual([[], [["EXAMPLE", "clear"]]]);
+    const rows = bookIn(out).find(({ name }) => name === "Shop")!.rows;
+    const marked = rows.filter((row) => row.includes("example, not your shop")).map(([name]) => name);
+    for (const name of ["Brake 1", "V 1", "Plain", "Shear 1", "Jet 1", "Sheet 11 ga"]) expect(marked).toContain(name);
+    for (const name of ["Brake 2", "V 2", "Shear 2"]) expect(rows.map(([first]) => first)).not.toContain(name);
+  });
+
+  it("never writes over a file, and refuses what it cannot read", async () => {
+    const before = readFileSync(shop);
+    expect(await run(start, shop)).toMatchObject({ exit: 2, text: "" });
+    expect(readFileSync(shop).equals(before)).toBe(true);
+    const out = beside("none.xlsx");
+    const refused = await run(start, out, "--parts", file("x.csv", "a,b\n1,2\n"), "--shop", shop);
+    expect([refused.exit, refused.text, existsSync(out)]).toEqual([2, "", false]);
+    expect(refused.notes).toMatch(/^parts must be a list with a heading/);
+  });
+
+  it.each([
+    ["nothing", []],
+    ["no workbook", ["out.csv"]],
+    ["an unknown sign", ["out.xlsx", "--decimal", "dot"]],
+    ["an unknown unit", ["out.xlsx", "--units", "cm"]],
+    ["an unknown heading", ["out.xlsx", "--heading", "first"]],
+  ])("%s: exit 64 by the caller", async (_, args) => {
+    await expect(run(start, ...args)).rejects.toBeInstanceOf(UsageError);
+  });
+});
+
+describe("shop compare", () => {
+  const made = (name: string, change: (list: string) => string) =>
+    file(
+      name,
+      workbook(
+        ...ONE_DIE,
+        change(LIST)
+          .split("\n")
+          .map((row) =>
+            LIST.split("\n")[0]!
+              .split(",")
+              .map((_, i) => row.split(",")[i] || null),
+          ),
+      ),
+    );
+  const old = made("old.xlsx", (list) => list);
+
+  it("of a workbook with itself says that nothing has changed", async () => {
+    expect(await run(compare, old, old)).toMatchObject({ exit: 0, text: "Nothing has changed.\n" });
+  });
+
+  it("names lines that come, go and differ, with what follows for the job", async () => {
+    const now = made("now.xlsx", (list) =>
+      list
+        .replace("L1,A1011 CS,11 ga,20", "L1,A1011 CS,11 ga,40")
+        .replace(/Z1.*\n/, "")
+        .concat("\nN1,A1011 CS,11 ga,1,6,2; 3,90"),
+    );
+    const { exit, text } = await run(compare, old, now, "--json");
+    const { lines, job } = JSON.parse(text);
+    expect(exit).toBe(1);
+    expect(lines.map(({ part, change }: Record<string, string>) => [part, change])).toContainEqual(["N1", "added"]);
+    expect(lines.map(({ part, change }: Record<string, string>) => [part, change])).toContainEqual(["Z1", "gone"]);
+    const first = lines.find(({ part }: { part: string }) => part === "L1");
+    expect(first.differences).toContainEqual({ what: "Quantity", before: 20, after: 40, unit: "count" });
+    // 20 more of L1 and the one of N1, without the ten of Z1.
+    const pieces = job.find(({ what }: { what: string }) => what === "Pieces");
+    expect(pieces.after - pieces.before).toBe(20 + 1 - 10);
+  });
+
+  it("turned round says the opposite", () => {
+    const now = made("then.xlsx", (list) => list.replace("H1,A1011 CS,12 ga,8", "H1,A1011 CS,12 ga,9"));
+    const [before, after] = [jobPlan(bookIn(old))!.plan, jobPlan(bookIn(now))!.plan];
+    const turned = planChanges(after, before);
+    for (const { part, differences } of planChanges(before, after).lines)
+      for (const { what, before: was, after: is } of differences)
+        expect(turned.lines.find((line) => line.part === part)!.differences).toContainEqual({
+          what,
+          before: is,
+          after: was,
+        });
+  });
+});

@@ -1,0 +1,100 @@
+/** Part lists as they come in by mail: invented parts, true habits. */
+import type { PartListOptions } from "../../../src/job/part-list/part-list.ts";
+import { encoded } from "./mangled-list.ts";
+
+export interface UglyList {
+  readonly name: string;
+  readonly text: string | Uint8Array;
+  readonly options?: PartListOptions;
+}
+
+export const UGLY: readonly UglyList[] = [
+  {
+    name: "titles above, short headings, a sum below",
+    text: 'Booth 12, frames\nRev C,,,,,\n\nITEM NO.,QTY,Matl,Thk (in),Width (in),Length (in),Notes\n1,12 ea,A36,3/16,3,4-1/2,\n2,"1,000",A36,0.25,3.5,4,deburr\nTotal,1012\n',
+  },
+  {
+    name: "semicolons, decimal commas, millimeters in the heading",
+    text: "Part No;Qty;Material;Thickness [mm];Width [mm];Length [mm]\r\nA;4;A36;4,5;120,5;1200\r\nB;2;A36;3;1.200;80,25\r\n",
+  },
+  {
+    name: "UTF-16 with tabs, a note over two lines in quotes",
+    text: encoded(
+      'Mark\tQty\tMaterial\tThk\tWidth\tLength\tRemarks\nP1\t2\tA36\t1/4"\t6"\t2\' 6"\t"grind\nall edges"\nP2\t1\tA36\t10 ga\t6 in\t8 in\t\n',
+      "utf16",
+    ),
+  },
+  {
+    name: "headings over two rows and units in a third",
+    text: "Part,Qty,Material,Size,,\n,,,T,W,L\n,ea,,mm,mm,mm\nX1,5,A1011 CS,3,100,150\nX2,1,A1011 CS,2.5,80,90\n",
+  },
+  {
+    name: "legs beside each other in the wrong order, an angle, a bend length",
+    text: "Part,Qty,Material,Gauge,Leg B,Leg A,Bend length,Angle\nL1,8,A1011 CS,11,3 in,2 in,12 in,90 deg\nL2,8,A1011 CS,14 ga,1.5 in,,12 in,90\n",
+  },
+  {
+    name: "trade words for the material, a bare gauge, a blank for the line above",
+    text: "Part,Qty,Material,Thickness,Width,Length\nM1,1,HRS,10,4,5\nM2,1,,3/16,4,5\nM3,1,6061,1/8,4,5\nM4,1,304L,1/8,4,5\n",
+  },
+  {
+    name: "trade words for the material, said by the person",
+    text: "Part,Qty,Material,Thickness,Width,Length\nM1,1,HRS,10 ga,4,5\nM2,1,ss,1/8,4,5\n",
+    options: { materials: "HRS=A1011 CS; SS=304" },
+  },
+  {
+    name: "no unit anywhere and metric figures",
+    text: "Part,Qty,Material,Thickness,Width,Length\nU1,4,A36,3,100,150\nU2,4,A36,6,80,90\n",
+  },
+  {
+    name: "the same, with the unit said",
+    text: "Part,Qty,Material,Thickness,Width,Length\nU1,4,A36,3,100,150\nU2,4,A36,6,80,90\n",
+    options: { units: "mm" },
+  },
+  {
+    name: "two columns for the quantity",
+    text: "Part,Qty,Material,Thk (in),W (in),L (in),Qty\nQ1,1,A36,0.25,3,4,8\n",
+  },
+  {
+    name: "two columns for the quantity, one of them chosen by its letter",
+    text: "Part,Qty,Material,Thk (in),W (in),L (in),Qty\nQ1,1,A36,0.25,3,4,8\n",
+    options: { columns: "G=Quantity" },
+  },
+  {
+    name: "legs and a length that may be the bend's or the flat's",
+    text: "Part,Qty,Material,Thk (in),Leg A (in),Leg B (in),Length (in),Angle\nB1,1,A36,0.25,3,4,8,90\n",
+  },
+  {
+    name: "no heading at all",
+    text: "BR-1,4,A36,1/4,3,4\nBR-2,6,A36,1/4,3,6\n",
+  },
+  {
+    name: "no heading, the columns by their letters",
+    text: "BR-1,4,A36,1/4,3,4\nBR-2,6,A36,1/4,3,6\n",
+    options: { heading: 0, columns: "A=Part; B=Quantity; C=Material; D=Thickness (in); E=Width (in); F=Length (in)" },
+  },
+  {
+    name: "material and quantity in no column",
+    text: "Part,Thickness (in),Width (in),Length (in)\nT1,0.25,3,4\n",
+  },
+  {
+    name: "material and quantity in no column, said of every line",
+    text: "Part,Thickness (in),Width (in),Length (in)\nT1,0.25,3,4\n",
+    options: { every: "Material=A36; Quantity=1" },
+  },
+  {
+    name: "fractions that became dates, fractions under millimeters, a third of an inch",
+    text: "Part,Qty,Material,Thk (mm),Width (mm),Length (mm)\nD1,1,A36,1/4,100,100\nD2,1,A36,16-Mar,100,100\nD3,1,A36,5,4/3 in,100\nD4,1,A36,0.125,100,100\n",
+  },
+  {
+    name: "a quote that is never closed",
+    text: 'Part,Qty,Material,Thk,Width,Length\nA,1,A36,1/4,"6,8\nB,1,A36,1/4,6,8\n',
+  },
+  {
+    name: "headings again on every page, captions, blank lines",
+    text: "Part,Qty,Material,Thk (in),Width (in),Length (in)\nDeck frames,,,,,\nA,1,A36,0.25,3,4\n,,,,,\nPart,Qty,Material,Thk (in),Width (in),Length (in)\nB,1,A36,0.25,3,4\n",
+  },
+  {
+    name: "flanges written with x and +, one figure or two",
+    text: 'Part,Qty,Material,Thk (in),Width (in),Flanges (in),Bend angle\nF1,1,A36,0.25,12,2 x 3,90\nF2,1,A36,0.25,12,2 + 3.5 + 2,90\nF3,1,A36,0.25,12,"2,3",90\nF4,1,A36,0.25,12,2; 3; 2,90; 45; 30\n',
+  },
+];
