@@ -1,5 +1,4 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
-import { readFileSync } from "node:fs";
 import type { BillPlan } from "../../bill/plan.ts";
 import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
@@ -9,11 +8,13 @@ import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
-import { callerPath } from "./caller.ts";
 import type { CommandContext } from "./command.ts";
 import { partsOf } from "./parts-file.ts";
+import { bytesOf } from "./read-file.ts";
 
 const REFUSED = 2;
+/** A list of a million parts is no larger. */
+const MOST_PARTS_BYTES = 64 * 1024 * 1024;
 
 /** Runs what needs files: a refusal is said on standard error and is exit 2; nothing of it goes to standard output. */
 export function orRefused(context: CommandContext, action: () => number): number {
@@ -30,7 +31,7 @@ export function orRefused(context: CommandContext, action: () => number): number
 export function planOfParts(parts: string, workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
   const shop = shopOf(bookIn(workbook));
   refuseMissing(workbook, shop.missing);
-  const cells = partsOf(bytesOf(parts));
+  const cells = partsOf(bytesOf(parts, MOST_PARTS_BYTES));
   noteUnread(parts, cells, note);
   return planIn(shop, cells, "parts");
 }
@@ -63,16 +64,3 @@ const bookIn = (file: string): Book => {
     throw new FileRefusal(problem.reason, `${file}: ${problem.message}`);
   }
 };
-
-function bytesOf(file: string): Uint8Array {
-  try {
-    return new Uint8Array(readFileSync(callerPath(file)));
-  } catch (error) {
-    throw refusal(
-      "unreadable",
-      file,
-      "a file that can be read",
-      (error as NodeJS.ErrnoException).code ?? String(error),
-    );
-  }
-}

@@ -4,6 +4,7 @@ import { findColumn } from "../../cells/parameters/column.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { readCsv } from "./csv.ts";
+import { checkListSize } from "./part-list-limits.ts";
 
 /** Not "1,234", which could be either. */
 const DECIMAL_COMMA = /^[-+]?(?!\d{1,3},\d{3}$)\d+,\d+$/;
@@ -15,7 +16,8 @@ const THOUSANDS = /^([-+]?)([1-9]\d{0,2}(?:\.\d{3})+)(?:,(\d+))?$/;
  */
 export function partsOf(bytes: Uint8Array): CellMatrix {
   const { rows, separator } = readCsv(bytes);
-  const width = Math.max(0, ...rows.map((row) => row.length));
+  checkListSize(rows);
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
   const header = rows[0] ?? [];
   const figures = Object.values(BILL_COLUMNS)
     .filter(({ kind }) => kind !== "text")

@@ -154,6 +154,12 @@ describe("shop recalc", () => {
     });
   });
 
+  test("an input that is not there is refused", () => {
+    const { code, err } = shop(["recalc", "missing.xlsx", "out.xlsx"]);
+    expect(code).toBe(2);
+    expect(err).toBe("missing.xlsx must be a file or a folder; got nothing of that name\n");
+  });
+
   test("a report that cannot be written is a fault of the disk, not of the program", () => {
     const { code, err } = shop([
       "recalc",
@@ -175,7 +181,7 @@ describe("shop recalc", () => {
     expect(code).toBe(2);
     expect(files[0].refused).toEqual({
       reason: "time",
-      message: "file must be recalculated within 3 s; got no answer by then; give it more with --seconds",
+      message: "file must be done within 3 s; got no answer by then; give it more with --seconds",
     });
     expect(files[1].status).toBe("fresh");
   });
@@ -190,7 +196,6 @@ describe("shop recalc", () => {
   test.each([
     [["--wrong"]],
     [["in.xlsx", "out.xlsx", "more.xlsx"]],
-    [["missing.xlsx", "out.xlsx"]],
     [["in.xlsx", "out.xlsx", "--now", "yesterday"]],
     [["in.xlsx", "out.xlsx", "--jobs", "0"]],
   ])("%s is a usage error", (args) => {
