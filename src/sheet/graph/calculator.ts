@@ -9,6 +9,7 @@ import { ACTIVE, DONE, type FormulaCell, NEW } from "../workbook/formula-cell.ts
 import type { Workbook } from "../workbook/workbook.ts";
 import { coverage, Dependants } from "./dependants.ts";
 import { iterate } from "./iterate.ts";
+import { namedElsewhere } from "./named-elsewhere.ts";
 import { Pending, PendingCells } from "./pending.ts";
 import { precedentAreas } from "./precedent-areas.ts";
 import { presentable, presentableAll, single } from "./presentable.ts";
@@ -250,9 +251,10 @@ export class Calculator {
     const frame = new Frame(grid, cell.sheet, cell.row, cell.column, cell.literals);
     if (template.dynamic) grid.record(cell);
     try {
-      this.store(cell, template.code(frame), frame);
-      cell.kept = undefined;
+      const value = template.code(frame);
+      cell.kept = namedElsewhere(cell, value);
       cell.circular = false;
+      if (!cell.kept) this.store(cell, value, frame);
     } catch (error) {
       if (error instanceof Pending) return error.cell;
       if (error instanceof Keep) cell.kept = error;
