@@ -226,12 +226,9 @@ describe("what is refused", () => {
     expect(existsSync(folder)).toBe(false);
   });
 
-  it.each([[["a.xlsx"]], [[SAMPLE, "out", "more"]], [[SAMPLE, "out", "--colour"]], [["absent.xlsx", "out"]]])(
-    "%j is wrong use",
-    async (args) => {
-      await expect(run(...args)).rejects.toBeInstanceOf(UsageError);
-    },
-  );
+  it.each([[["a.xlsx"]], [[SAMPLE, "out", "more"]], [[SAMPLE, "out", "--colour"]]])("%j is wrong use", async (args) => {
+    await expect(run(...args)).rejects.toBeInstanceOf(UsageError);
+  });
 });
 
 describe("the pack", () => {

@@ -2,10 +2,12 @@ import { describe, expect, test } from "vitest";
 import { cellName } from "../../src/sheet/formula/address.ts";
 import { DEEPEST_NESTING } from "../../src/sheet/formula/depth.ts";
 import { Calculator } from "../../src/sheet/graph/calculator.ts";
+import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 import type { Workbook } from "../../src/sheet/workbook/workbook.ts";
 import { CellError } from "../../src/units/cell.ts";
 import { type Given, valueAt, workbookOf } from "./evaluate-on-grid.ts";
 import { fakeFunctions } from "./fake-functions.ts";
+import { packageOf } from "./make-package.ts";
 
 function calculated(cells: Record<string, Given>, kind: "normal" | "dynamic" = "normal", rest: Partial<Workbook> = {}) {
   const workbook = workbookOf({ Sheet1: cells }, kind, rest);
@@ -57,6 +59,36 @@ describe("circular references", () => {
     const { calculator, at } = calculated({ A1: "=IF(TRUE,1,B1)", B1: "=A1+1" });
     expect(calculator.circles).toEqual([]);
     expect(at("B1")).toBe(2);
+  });
+});
+
+describe("a workbook that asks for iteration", () => {
+  const iteration = { count: 100, delta: 0.001 };
+  const circle = { A1: 1000, B1: "=A1-C1", C1: "=B1*0.1", D1: "=ROUND(B1,0)" };
+
+  test("has its circles calculated to the end, and nothing is stale", () => {
+    // A bonus of 10 % of what is left after the bonus: B = A - 0.1 B, so that B = A / 1.1.
+    const { calculator, at } = calculated(circle, "normal", { iteration: { count: 100, delta: 1e-9 } });
+    expect(at("B1")).toBeCloseTo(1000 / 1.1, 6);
+    expect([at("D1"), calculator.circles, [...calculator.stale()]]).toEqual([909, [], []]);
+    calculator.change([{ sheet: 0, row: 0, column: 0, value: 2200 }]);
+    expect([at("B1"), at("D1")]).toEqual([expect.closeTo(2000, 6), 2000]);
+  });
+
+  test("counts on by as many rounds as it says", () => {
+    const { at } = calculated({ A1: "=A1+1", B1: "=A1*2" }, "normal", { iteration: { ...iteration, count: 7 } });
+    expect([at("A1"), at("B1")]).toEqual([7, 14]);
+  });
+
+  test("ends early where no number moves more than it says", () => {
+    // Newton's way to the root of 2 doubles the digits: far fewer than a million rounds.
+    const { at } = calculated({ A1: "=IF(A1=0,1,(A1+2/A1)/2)" }, "normal", { iteration: { count: 1e6, delta: 1e-12 } });
+    expect(at("A1")).toBeCloseTo(Math.SQRT2, 12);
+  });
+
+  test("keeps a circle that would take too long, and reports it", () => {
+    const { calculator } = calculated(circle, "normal", { iteration: { count: 1e8, delta: 0 } });
+    expect(calculator.circles.map(names)).toEqual([["B1", "C1"]]);
   });
 });
 
@@ -195,4 +227,17 @@ describe("nesting", () => {
   test("a long chain of terms is not deep", () => {
     expect(calculated({ A1: `=${new Array(4000).fill("1").join("+")}` }).at("A1")).toBe(4000);
   });
+});
+
+test("iteration is read from the workbook, with the standard's defaults", () => {
+  const sheets = { Sheet1: "<sheetData/>" };
+  const read = (workbook: string) => readWorkbook(packageOf({ sheets, workbook })).iteration;
+  // ECMA-376 part 1, 18.2.2: iterateCount 100 and iterateDelta 0.001 where nothing is said.
+  expect(read('<calcPr iterate="1"/>')).toEqual({ count: 100, delta: 0.001 });
+  expect(read('<calcPr iterate="true" iterateCount="7" iterateDelta="1E-4"/>')).toEqual({ count: 7, delta: 1e-4 });
+  expect([read('<calcPr calcId="1"/>'), read('<calcPr iterate="0"/>'), read("")]).toEqual([
+    undefined,
+    undefined,
+    undefined,
+  ]);
 });

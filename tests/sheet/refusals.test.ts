@@ -56,6 +56,11 @@ describe("a file that will not be read is refused by name", () => {
     ["an unknown packing method", patched(good, 0x02014b50, 10, 99, 2), "damaged"],
     ["a part larger than it says", patched(good, 0x02014b50, 24, 3, 4), "damaged"],
     ["a part that would unpack to gigabytes", patched(good, 0x02014b50, 24, 0x7fffffff, 4), "too-large"],
+    [
+      "elements nested deeper than any workbook's",
+      packageOf({ sheets: { Sheet1: `<sheetData>${"<row>".repeat(50_000)}</sheetData>` } }),
+      "too-large",
+    ],
     ["a ratio no sheet reaches", zipOf({ "a.xml": new Uint8Array(20_000_000) }), "too-large"],
     ["a part inside another", overlapping(), "damaged"],
     ["a header that names another part than the directory", patched(good, 0x04034b50, 26, 3, 2), "damaged"],

@@ -1,4 +1,5 @@
 import type { CustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
+import type { Limits } from "./limits.ts";
 
 /** Where a command writes: standard output for answers, standard error for everything else. */
 export interface Streams {
@@ -8,6 +9,10 @@ export interface Streams {
   readonly input: () => Promise<string>;
   /** Progress bars only where someone can see them. */
   readonly interactive: boolean;
+  /** While a command catches interrupts, it is asked to end and is not ended. Answers how to stop catching them. */
+  readonly onCancel?: (cancel: () => void) => () => void;
+  /** For a command that gives each of its files a thread; the usual ones where there are none. */
+  readonly limits?: Limits;
 }
 
 export interface CommandContext extends Streams {

@@ -6,6 +6,10 @@ const FAULTS: Readonly<Record<string, readonly [rule: string, got: string, remed
   EPERM: ["open to you", "no permission"],
   EROFS: ["on a disk that can be written", "a read-only one"],
   ENOENT: ["in a folder that exists", "none there", "make the folder first"],
+  EEXIST: ["a name that is free", "one that is taken", "give another name"],
+  EINVAL: ["a name the disk takes", "another one"],
+  ENXIO: ["a file", "a socket or a device"],
+  ENODEV: ["a file", "a device"],
   ENOTDIR: ["in a folder that exists", "a file in place of the folder"],
   EISDIR: ["a file", "a folder"],
   ENOSPC: ["on a disk with room for it", "a full one", "nothing was changed"],
@@ -20,9 +24,12 @@ const FAULTS: Readonly<Record<string, readonly [rule: string, got: string, remed
   EIO: ["on a sound disk", "an error of the disk"],
 };
 
+/** Of a file that is to be read, the folder may well exist. */
+const MISSING = ["a file that exists", "nothing of that name"] as const;
+
 /** An ordinary fault of reading or writing as a refusal; undefined for everything else, which is our own fault. */
 export function fileFault(path: string, error: unknown, reason: "unreadable" | "unwritable"): FileRefusal | undefined {
   const code = error instanceof Error ? (error as NodeJS.ErrnoException).code : undefined;
-  const fault = code === undefined ? undefined : FAULTS[code];
+  const fault = code === undefined ? undefined : reason === "unreadable" && code === "ENOENT" ? MISSING : FAULTS[code];
   return fault && refusal(reason, path, fault[0], fault[1], fault[2]);
 }

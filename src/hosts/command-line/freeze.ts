@@ -1,4 +1,4 @@
-import { readFileSync, realpathSync } from "node:fs";
+import { realpathSync } from "node:fs";
 import { basename } from "node:path";
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import { customerCopy } from "../../job/copies/customer-copy.ts";
@@ -8,12 +8,12 @@ import { bookOf } from "../../job/workbook-book.ts";
 import { writeWorkbookModel } from "../../job/xlsx/write.ts";
 import { serialNow } from "../../sheet/formula/serial-now.ts";
 import { frozenBytes } from "../../sheet/freeze/frozen-bytes.ts";
-import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { Refusal } from "../../units/refusal.ts";
-import { callerPath, isFile, isFolder } from "./caller.ts";
+import { callerPath, isFile } from "./caller.ts";
 import type { Command } from "./command.ts";
+import { bytesOf } from "./read-file.ts";
 import { replaceFile } from "./replace-file.ts";
 import { readArguments, UsageError } from "./usage.ts";
 
@@ -34,11 +34,9 @@ export const freeze: Command = async (args, context) => {
   if (from === undefined || to === undefined || positionals.length > 2)
     throw new UsageError("freeze takes IN.xlsx and OUT.xlsx");
   const [source, target] = [callerPath(from), callerPath(to)];
-  if (!isFile(source)) throw new UsageError(`${from} is not a file`);
-  if (isFolder(target)) throw new UsageError(`${to} is a folder`);
+  const bytes = bytesOf(from);
   if (isFile(target) && realpathSync(target) === realpathSync(source))
     throw new UsageError(`${to} is the input, which keeps its formulas`);
-  const bytes = new Uint8Array(readFileSync(source));
   const options = { functions: context.functions, now: serialNow(new Date()), verify: false, in: from, out: to };
   const { result, output } = recalculateBytes(bytes, options);
   const { refused, kept, stale } = result.report;
@@ -76,7 +74,7 @@ export const freeze: Command = async (args, context) => {
     replaceFile(target, frozen.bytes);
     context.note(`${frozen.cells} formulas became values; ${left} of them were not calculated\n`);
   } catch (problem) {
-    if (!(problem instanceof FileRefusal) && !(problem instanceof Refusal)) throw problem;
+    if (!(problem instanceof Refusal)) throw problem;
     context.note(`${from}: ${problem.message}\n`);
     return REFUSED;
   }

@@ -86,6 +86,11 @@ export const HELP: Readonly<Record<string, Help>> = {
     ],
     exit: "0 where all are fresh; 1 where some are stale or differ; 2 where a file is refused",
   },
+  report: {
+    usage: ["report FILE"],
+    says: "A text about a fault, for whoever mends it: versions, sizes and the refusal, no word of the file.",
+    exit: "0; 2 where it cannot be written",
+  },
   upgrade: {
     usage: ["upgrade IN.xlsx OUT.xlsx"],
     says: "A job's workbook of an earlier release with the tables and formulas of this one; every change is named.",
@@ -106,6 +111,7 @@ export function helpText(command?: string): string {
       ...Object.entries(HELP).map(([name, { says }]) => `${name.padEnd(WIDTH)}${says}`),
       "",
       `${CALL} COMMAND --help   says what it takes.`,
+      "Every command takes --seconds S (of processor time) and --memory MB, after which it ends.",
       "Exit 64: a command, an option or an argument that is not known; 70: a fault of our own.",
       "",
     ].join("\n");

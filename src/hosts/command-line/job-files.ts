@@ -1,5 +1,4 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
-import { readFileSync } from "node:fs";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { unreadColumns } from "../../cells/tables/unread-columns.ts";
@@ -14,11 +13,13 @@ import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
-import { callerPath } from "./caller.ts";
 import type { CommandContext } from "./command.ts";
+import { bytesOf } from "./read-file.ts";
 import { UsageError } from "./usage.ts";
 
 const REFUSED = 2;
+/** A list of a million parts is no larger. */
+const MOST_PARTS_BYTES = 64 * 1024 * 1024;
 
 /** Runs what needs files: a refusal is said on standard error and is exit 2; nothing of it goes to standard output. */
 export function orRefused(context: CommandContext, action: () => number): number {
@@ -87,7 +88,7 @@ export function shopIn(workbook: string): BookShop {
 }
 
 export const listOf = (file: string, { context }: Pick<BookShop, "context">, options: PartListOptions): PartList =>
-  readPartList(rowsOfFile(bytesOf(file)).rows, options, context);
+  readPartList(rowsOfFile(bytesOf(file, MOST_PARTS_BYTES)).rows, options, context);
 
 /** The bill and the shop of one workbook. */
 export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
@@ -131,16 +132,3 @@ export const bookIn = (file: string): Book => {
     throw new FileRefusal(problem.reason, `${file}: ${problem.message}`);
   }
 };
-
-export function bytesOf(file: string): Uint8Array {
-  try {
-    return new Uint8Array(readFileSync(callerPath(file)));
-  } catch (error) {
-    throw refusal(
-      "unreadable",
-      file,
-      "a file that can be read",
-      (error as NodeJS.ErrnoException).code ?? String(error),
-    );
-  }
-}

@@ -1,6 +1,8 @@
-import { readdirSync, realpathSync } from "node:fs";
+import { readdirSync, realpathSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
+import { refuse } from "../../sheet/package/file-refusal.ts";
 import { callerPath, isFile, isFolder } from "./caller.ts";
+import { kindOf } from "./file-kind.ts";
 import { UsageError } from "./usage.ts";
 
 export interface Job {
@@ -26,9 +28,14 @@ export function planJobs(
   const from = callerPath(source);
   const goal = mode.verify ? null : mode.inPlace ? source : target!;
   if (isFolder(from)) return folderJobs(source, from, goal, mode.inPlace);
-  if (!isFile(from)) throw new UsageError(`${source} is neither a file nor a folder`);
+  if (!isFile(from)) refuseInput(source, from);
   if (goal !== null && isFolder(callerPath(goal))) throw new UsageError(`${goal} is a folder, ${source} a file`);
   return [checked({ in: source, out: goal, from, to: goal === null ? null : callerPath(goal) }, mode.inPlace)];
+}
+
+function refuseInput(source: string, from: string): never {
+  const found = statSync(from, { throwIfNoEntry: false });
+  return refuse("unreadable", source, "a file or a folder", found ? kindOf(found) : "nothing of that name");
 }
 
 function folderJobs(source: string, from: string, goal: string | null, inPlace: boolean): Job[] {

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -10,14 +10,14 @@ import { serialNow } from "../../sheet/formula/serial-now.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
-import { callerPath, isFile } from "./caller.ts";
+import { callerPath } from "./caller.ts";
 import type { Command, CommandContext } from "./command.ts";
+import { CANCELLED, REFUSED } from "./guard.ts";
 import { findBrowser, printToPdf } from "./print/browser.ts";
-import { FolderRefusal, markFolder, readyFolder, writeInto } from "./print/output-folder.ts";
+import { markFolder, readyFolder, writeInto } from "./print/output-folder.ts";
+import { bytesOf } from "./read-file.ts";
 import { readArguments, UsageError } from "./usage.ts";
 
-const REFUSED = 2;
-const CANCELLED = 130; // 128 and the number of the interrupt, as shells count
 const PDF = "pack.pdf";
 
 /** `shop print WORKBOOK.xlsx OUT_DIR [--no-pdf] [--json]`: the papers for the floor. Exit 2 on a refused file or folder, 130 when interrupted. */
@@ -26,19 +26,18 @@ export const print: Command = async (args, context) => {
   const [given, out] = positionals;
   if (given === undefined || out === undefined || positionals.length > 2)
     throw new UsageError("print takes WORKBOOK.xlsx and OUT_DIR");
-  const [from, folder] = [callerPath(given), callerPath(out)];
-  if (!isFile(from)) throw new UsageError(`${given} is not a file`);
+  const folder = callerPath(out);
   const refuse = (words: string) => {
     context.note(`${words}\n`);
     return REFUSED;
   };
   try {
-    const made = papersOf(from, context);
+    const made = papersOf(given, context);
     if (!made)
       return refuse(
         `${given} must hold a bill: a range with the columns Part, Material, Thickness, Flanges, Quantity; got none`,
       );
-    readyFolder(folder);
+    readyFolder(folder, out);
     const { papers, outlines, foot } = made;
     const files = [...papers, ...outlines].map(({ file }) => file);
     markFolder(folder, [...files, PDF]);
@@ -55,21 +54,24 @@ export const print: Command = async (args, context) => {
     else context.out(`${files.length} files with ${pages} pages in ${out}${pdf ? `, all together in ${PDF}` : ""}\n`);
     return 0;
   } catch (problem) {
-    if (problem instanceof FileRefusal) return refuse(`${given}: ${problem.message}`);
-    if (problem instanceof FolderRefusal) return refuse(`${out} ${problem.message}`);
+    if (problem instanceof FileRefusal) return refuse(named(problem, given, out));
     throw problem;
   }
 };
 
-function papersOf(from: string, context: CommandContext): Print | undefined {
-  const workbook = readWorkbook(new Uint8Array(readFileSync(from)));
+/** What is wrong inside the workbook is said with its name; a path says it itself. */
+const named = ({ message }: FileRefusal, ...paths: readonly string[]): string =>
+  paths.some((path) => message.startsWith(path)) ? message : `${paths[0]}: ${message}`;
+
+function papersOf(given: string, context: CommandContext): Print | undefined {
+  const workbook = readWorkbook(bytesOf(given));
   const calculator = new Calculator(workbook, { functions: context.functions, now: serialNow(new Date()) });
   calculator.calculateAll();
   const kept = [...calculator.formulas()].filter((cell) => cell.kept || cell.circular).length;
   const job = jobPlan(bookOf(workbook));
   if (!job) return undefined;
   const about = {
-    name: basename(from),
+    name: basename(given),
     version: context.version,
     edition: job.edition,
     date: new Date().toISOString().slice(0, 10),
@@ -89,7 +91,7 @@ async function pack({ papers, foot }: Print, folder: string, context: CommandCon
   const work = mkdtempSync(join(tmpdir(), "bracket-bill-print-"));
   const cancelling = new AbortController();
   const cancel = () => cancelling.abort();
-  process.once("SIGINT", cancel);
+  const forget = context.onCancel?.(cancel);
   try {
     const page = join(work, "pack.html");
     mkdirSync(join(work, "profile"));
@@ -105,7 +107,7 @@ async function pack({ papers, foot }: Print, folder: string, context: CommandCon
     context.note(`${browser} did not print ${PDF}: ${(problem as Error).message}\n`);
     return false;
   } finally {
-    process.removeListener("SIGINT", cancel);
+    forget?.();
     removeProfile(work);
   }
 }

@@ -3,16 +3,13 @@ import { serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { exitCode, makeReport } from "../../sheet/report/report.ts";
 import { callerPath } from "./caller.ts";
 import type { Command } from "./command.ts";
+import { LIMITS, positive } from "./limits.ts";
 import { planJobs } from "./plan-jobs.ts";
 import { progressBar } from "./progress-bar.ts";
 import { replaceFile } from "./replace-file.ts";
 import { runJobs } from "./run-jobs.ts";
 import { summaryLine } from "./summary-line.ts";
 import { readArguments, UsageError } from "./usage.ts";
-
-/** Longest a file may take, and the most memory it may use, unless the options say otherwise. */
-const SECONDS = 10;
-const MEGABYTES = 1024;
 
 /** `shop recalc IN OUT [--report FILE] [--verify] [--in-place] [--now ISO] [--json] [--jobs N] [--seconds S] [--memory MB]` */
 export const recalc: Command = async (args, context) => {
@@ -23,8 +20,6 @@ export const recalc: Command = async (args, context) => {
     now: { type: "string" },
     json: { type: "boolean" },
     jobs: { type: "string" },
-    seconds: { type: "string" },
-    memory: { type: "string" },
   });
   const now = values.now === undefined ? undefined : serialOfIso(values.now);
   if (values.now !== undefined && now === undefined) {
@@ -32,8 +27,7 @@ export const recalc: Command = async (args, context) => {
   }
   const jobs = planJobs(positionals, { verify: values.verify === true, inPlace: values["in-place"] === true });
   const limits = {
-    seconds: positive("--seconds", values.seconds, SECONDS),
-    megabytes: positive("--memory", values.memory, MEGABYTES),
+    ...(context.limits ?? LIMITS),
     workers: Math.round(positive("--jobs", values.jobs, Math.max(1, availableParallelism()))),
   };
   const bar = progressBar(jobs.length, context);
@@ -49,11 +43,3 @@ export const recalc: Command = async (args, context) => {
   if (values.json) context.out(text);
   return exitCode(report);
 };
-
-function positive(option: string, given: string | undefined, otherwise: number): number {
-  if (given === undefined) return otherwise;
-  const value = Number(given);
-  if (!(value > 0) || !Number.isFinite(value))
-    throw new UsageError(`${option} must be a positive number; got ${given}`);
-  return value;
-}

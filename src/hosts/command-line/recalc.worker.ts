@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { dirname } from "node:path";
 import { parentPort } from "node:worker_threads";
 import { shopFunctions } from "../../cells/catalogue.ts";
@@ -8,13 +8,14 @@ import { refusedFile } from "../../sheet/report/refused-file.ts";
 import type { FileResult } from "../../sheet/report/report.ts";
 import { fileFault } from "./file-fault.ts";
 import type { Job } from "./plan-jobs.ts";
+import { bytesOf } from "./read-file.ts";
 import { replaceFile } from "./replace-file.ts";
 import type { RunOptions } from "./run-jobs.ts";
 
 function runJob(job: Job, options: RunOptions): FileResult {
   let writing = false;
   try {
-    const bytes = readFileSync(job.from);
+    const bytes = bytesOf(job.from);
     const { result, output } = recalculateBytes(bytes, {
       functions: shopFunctions,
       ...options,

@@ -12,12 +12,12 @@ import {
 import { basename, dirname, join } from "node:path";
 import { refuse } from "../../sheet/package/file-refusal.ts";
 import { fileFault } from "./file-fault.ts";
+import { kindOf } from "./file-kind.ts";
 
 /**
  * Writes beside the file and renames: whoever looks finds the old bytes or the new ones. A run that was killed in between
  * leaves its own file behind; the next one that writes here takes it away. A link stays, and what it leads to is written.
- * Whatever is no file, a file that nobody may
- * write and an ordinary fault of the disk are a FileRefusal.
+ * Whatever is no file, a file that nobody may write and an ordinary fault of the disk are a FileRefusal.
  */
 export function replaceFile(given: string, content: Uint8Array): void {
   const path = throughLinks(given);
@@ -50,12 +50,6 @@ function checkReplaceable(path: string, found: Stats): void {
   if ((found.mode & 0o222) === 0)
     refuse("unwritable", path, "a file that may be written", "a read-only one", "allow writing or give another name");
 }
-
-const kindOf = (found: Stats): string => {
-  if (found.isDirectory()) return "a folder";
-  if (found.isFIFO()) return "a pipe";
-  return found.isSocket() ? "a socket" : "a device";
-};
 
 /** What a process left that is no longer there. */
 function removeLeftovers(path: string): void {

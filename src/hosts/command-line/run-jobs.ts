@@ -1,7 +1,7 @@
 import { Worker } from "node:worker_threads";
-import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { refusedFile } from "../../sheet/report/refused-file.ts";
 import type { FileResult } from "../../sheet/report/report.ts";
+import { type Limits, memoryOf, watchThread } from "./limits.ts";
 import type { Job } from "./plan-jobs.ts";
 
 export interface RunOptions {
@@ -9,9 +9,7 @@ export interface RunOptions {
   readonly verify: boolean;
 }
 
-export interface RunLimits {
-  readonly seconds: number;
-  readonly megabytes: number;
+export interface RunLimits extends Limits {
   readonly workers: number;
 }
 
@@ -45,9 +43,7 @@ export async function runJobs(
 }
 
 function startWorker(limits: RunLimits): Worker {
-  return new Worker(new URL("./recalc.worker.js", import.meta.url), {
-    resourceLimits: { maxOldGenerationSizeMb: limits.megabytes },
-  });
+  return new Worker(new URL("./recalc.worker.js", import.meta.url), { resourceLimits: memoryOf(limits) });
 }
 
 function runOne(
@@ -58,36 +54,14 @@ function runOne(
 ): Promise<{ readonly result: FileResult; readonly lost: boolean }> {
   return new Promise((settle) => {
     const started = performance.now();
-    const seconds = (): number => Math.round(performance.now() - started) / 1000;
-    const finish = (result: FileResult, lost: boolean): void => {
-      clearTimeout(timer);
-      worker.removeAllListeners("message").removeAllListeners("error");
-      if (lost) void worker.terminate();
-      settle({ result, lost });
-    };
-    const timer = setTimeout(() => {
-      const ended = refusal(
-        "time",
-        "file",
-        `recalculated within ${limits.seconds} s`,
-        "no answer by then",
-        "give it more with --seconds",
-      );
-      finish(refusedFile(job.in, ended, seconds()), true);
-    }, limits.seconds * 1000);
-    worker.on("message", (result: FileResult) => finish(result, false));
-    worker.on("error", (error: Error & { code?: string }) => {
-      const memory = error.code === "ERR_WORKER_OUT_OF_MEMORY";
-      const ended = memory
-        ? refusal(
-            "memory",
-            "file",
-            `recalculated within ${limits.megabytes} MB`,
-            "no answer with that",
-            "give it more with --memory",
-          )
-        : new FileRefusal("internal", error.message);
-      finish(refusedFile(job.in, ended, seconds()), true);
+    const clock = watchThread(worker, limits, "file", (why) => {
+      worker.removeAllListeners("message");
+      void worker.terminate();
+      settle({ result: refusedFile(job.in, why, Math.round(performance.now() - started) / 1000), lost: true });
+    });
+    worker.once("message", (result: FileResult) => {
+      clock.stop();
+      settle({ result, lost: false });
     });
     worker.postMessage({ job, options });
   });

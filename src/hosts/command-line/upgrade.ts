@@ -8,7 +8,8 @@ import { refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { callerPath } from "./caller.ts";
 import type { Command } from "./command.ts";
-import { bytesOf, orRefused } from "./job-files.ts";
+import { orRefused } from "./job-files.ts";
+import { bytesOf } from "./read-file.ts";
 import { readArguments, UsageError } from "./usage.ts";
 
 export const upgrade: Command = async (args, context) => {

@@ -8,11 +8,15 @@ export class EngineRefusal extends Error {}
 /** Ended by the person. */
 export class Ended extends Error {}
 
+/** A browser tells no processor time; the sample takes a few seconds, and the person can end it sooner. */
+const LONGEST_MS = 300_000;
+
 export class Engine {
   #worker: Worker;
   #waiting: { resolve(answer: Answer): void; reject(problem: Error): void }[] = [];
   /** What has been accepted so far, to be done again after a calculation was ended. */
   readonly #edits: Edit[] = [];
+  #timer: ReturnType<typeof setTimeout> | undefined;
   /** The workbook, once it has been opened. */
   #opened: Uint8Array | undefined;
 
@@ -56,20 +60,32 @@ export class Engine {
   }
 
   /** Ends whatever is being calculated; what was accepted before stands again afterwards. */
-  async end(): Promise<Said<"opened"> | undefined> {
+  async end(why: Error = new Ended("ended")): Promise<Said<"opened"> | undefined> {
     this.#worker.terminate();
     const waiting = this.#waiting.splice(0);
+    this.#watch();
     this.busy(false);
-    for (const { reject } of waiting) reject(new Ended("ended"));
+    for (const { reject } of waiting) reject(why);
     this.#worker = this.#begin();
     if (!this.#opened) return undefined; // the opening itself was ended
     return this.#ask({ ask: "open", bytes: this.#opened, edits: this.#edits }, "opened");
+  }
+
+  /** Begins the time of the next answer, where one is waited for. */
+  #watch(): void {
+    clearTimeout(this.#timer);
+    if (this.#waiting.length === 0) return;
+    this.#timer = setTimeout(() => {
+      const why = `calculation must be done within ${LONGEST_MS / 1000} s; got no answer by then; nothing was changed`;
+      void this.end(new EngineRefusal(why));
+    }, LONGEST_MS);
   }
 
   #begin(): Worker {
     const worker = this.start();
     worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
       const next = this.#waiting.shift();
+      this.#watch();
       if (this.#waiting.length === 0) this.busy(false);
       if (data.said === "refused") next?.reject(new EngineRefusal(data.message));
       else next?.resolve(data);
@@ -84,6 +100,7 @@ export class Engine {
   async #ask<K extends Answer["said"]>(request: Request, expected: K): Promise<Said<K>> {
     const answer = await new Promise<Answer>((resolve, reject) => {
       this.#waiting.push({ resolve, reject });
+      if (this.#waiting.length === 1) this.#watch();
       this.busy(true);
       this.#worker.postMessage(request);
     });

@@ -47,7 +47,7 @@ export interface JobContents {
   readonly partColumns: readonly PartColumn[];
   readonly parts: readonly (readonly CellValue[])[];
   /** Times of areas that leave before the job does, by area. */
-  readonly areaDues?: readonly (readonly [area: string, due: CellValue])[];
+  readonly areaDues?: readonly (readonly [area: string, due: CellValue])[] | undefined;
   /** undefined: the workbook has no sheet of them. */
   readonly finished?: readonly FinishedRow[];
   /** Said behind the note of that sheet. */

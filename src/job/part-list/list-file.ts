@@ -5,6 +5,7 @@ import { Refusal } from "../../units/refusal.ts";
 import { bookOf } from "../workbook-book.ts";
 import { csvText, parseCsv, SEPARATORS } from "./csv.ts";
 import { findHeading, known } from "./heading.ts";
+import { checkListSize } from "./list-limits.ts";
 
 export interface ListRows {
   readonly rows: CellMatrix;
@@ -16,6 +17,12 @@ const NAMES: Readonly<Record<string, string>> = { ",": "commas", ";": "semicolon
 const ZIP = [0x50, 0x4b];
 
 export function rowsOfFile(bytes: Uint8Array): ListRows {
+  const found = rowsIn(bytes);
+  checkListSize(found.rows);
+  return found;
+}
+
+function rowsIn(bytes: Uint8Array): ListRows {
   if (ZIP.every((byte, i) => bytes[i] === byte)) return ofWorkbook(bytes);
   const { text, separator } = csvText(bytes);
   const faults: Refusal[] = [];

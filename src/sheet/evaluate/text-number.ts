@@ -10,7 +10,22 @@ export function textNumber(text: string): number | undefined {
     const plain = Number(trimmed);
     return Number.isFinite(plain) ? plain : undefined;
   }
-  if (!/\d/.test(trimmed) || trimmed.length > 64) return undefined;
-  const parsed = parseValue(trimmed);
-  return typeof parsed?.value === "number" && Number.isFinite(parsed.value) ? parsed.value : undefined;
+  return read(trimmed)?.value;
+}
+
+/** Built-in formats of dates and times (ECMA-376 part 1, 18.8.30). */
+const isMoment = (format: number | null | undefined): boolean =>
+  typeof format === "number" && ((format >= 14 && format <= 22) || (format >= 45 && format <= 47));
+
+/** The date or time that a text states; undefined for any other number. */
+export function textMoment(text: string): number | undefined {
+  const found = read(text.trim());
+  return found && isMoment(found.formatId) ? found.value : undefined;
+}
+
+function read(text: string): { readonly value: number; readonly formatId?: number | null | undefined } | undefined {
+  if (!/\d/.test(text) || text.length > 64) return undefined;
+  const parsed = parseValue(text);
+  if (typeof parsed?.value !== "number" || !Number.isFinite(parsed.value)) return undefined;
+  return { value: parsed.value, formatId: parsed.formatId };
 }

@@ -1,4 +1,5 @@
 /** Adds a sheet with lines of text to a workbook's parts: the part, its type, its relation, its name in the workbook. */
+import { refuse } from "../package/file-refusal.ts";
 import type { Package } from "../package/package.ts";
 import { MAIN, STRICT_MAIN } from "../workbook/names.ts";
 
@@ -80,7 +81,7 @@ function freeId(relations: string): string {
 /** In front of a closing tag, with the tag's own prefix. */
 function before(xml: string, closing: RegExp, made: (prefix: string) => string): string {
   const found = closing.exec(xml);
-  if (!found) throw new Error(`no ${closing.source} in a part of the workbook`);
+  if (!found) return refuse("damaged", "package", "one with whole lists of its parts", "one without");
   const prefix = /<\/([\w.-]+:)?/.exec(found[0])?.[1] ?? "";
   return xml.slice(0, found.index) + made(prefix) + xml.slice(found.index);
 }

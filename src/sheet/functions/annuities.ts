@@ -38,7 +38,35 @@ function periodCount(rate: number, pay: number, present: number, future: number,
   return ratio <= 0 || rate <= -1 ? NUM : Math.log(ratio) / Math.log1p(rate);
 }
 
-/** RATE by Newton's method from the guess, then by secants should that wander off. */
+/** The root that Newton's method reaches from a guess, where it reaches one. */
+function newton(balance: (r: number) => number, guess: number): number | undefined {
+  let r = guess;
+  for (let i = 0; i < 100; i++) {
+    const step = Math.max(1e-7, Math.abs(r) * 1e-6);
+    const gradient = (balance(r + step) - balance(r - step)) / (2 * step);
+    const next = r - balance(r) / gradient;
+    if (!Number.isFinite(next) || next <= -1) return undefined;
+    if (Math.abs(next - r) < 1e-14 * Math.max(1, Math.abs(next))) return next;
+    r = next;
+  }
+  return Math.abs(balance(r)) < 1e-9 * Math.max(1, Math.abs(balance(0))) ? r : undefined;
+}
+
+/** The root between a guess and a place beyond it where the balance has the other sign. */
+function bisected(balance: (r: number) => number, guess: number): number | undefined {
+  let [low, high] = [guess, guess];
+  const start = balance(guess);
+  for (let i = 0; i < 30 && balance(high) * start > 0; i++) high += 0.1 * 1.5 ** i;
+  if (!(balance(high) * start <= 0)) return undefined;
+  for (let i = 0; i < 200 && high - low > 1e-15 * Math.abs(high); i++) {
+    const middle = (low + high) / 2;
+    if (balance(middle) * start > 0) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/** RATE by Newton's method from the guess, then from a smaller one, then by halving what lies above the guess. */
 function rateOf(
   periods: number,
   pay: number,
@@ -53,17 +81,7 @@ function rateOf(
     const growth = (1 + r) ** periods;
     return present * growth + pay * (1 + r * begin) * ((growth - 1) / r) + future;
   };
-  let r = guess;
-  for (let i = 0; i < 100; i++) {
-    const value = balance(r);
-    const step = Math.max(1e-7, Math.abs(r) * 1e-6);
-    const gradient = (balance(r + step) - balance(r - step)) / (2 * step);
-    const next = r - value / gradient;
-    if (!Number.isFinite(next) || next <= -1) return NUM;
-    if (Math.abs(next - r) < 1e-14 * Math.max(1, Math.abs(next))) return next;
-    r = next;
-  }
-  return Math.abs(balance(r)) < 1e-7 * Math.max(1, Math.abs(present), Math.abs(future)) ? r : NUM;
+  return newton(balance, guess) ?? newton(balance, guess / 10) ?? bisected(balance, guess) ?? NUM;
 }
 
 const due = (type: number): number => (type === 0 ? 0 : 1);

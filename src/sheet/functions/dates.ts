@@ -11,7 +11,7 @@ import {
 } from "../evaluate/calendar.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { keep } from "../evaluate/keep.ts";
-import { textNumber } from "../evaluate/text-number.ts";
+import { textMoment, textNumber } from "../evaluate/text-number.ts";
 import { NUM, VALUE } from "../evaluate/value.ts";
 import { days360, yearFraction } from "./day-count.ts";
 import { define, defineIn, fail } from "./define.ts";
@@ -112,11 +112,11 @@ export const dates: readonly WorksheetFunction[] = [
   define("MINUTE", "n", (x) => clock(x).minute),
   define("SECOND", "n", (x) => clock(x).second),
   defineIn("DATEVALUE", "t", (frame, text) => {
-    const x = /^\s*[\d.]+\s*$/.test(text) ? undefined : textNumber(text);
-    return x === undefined || /%|\$/.test(text) ? VALUE : Math.floor(x) - (frame.grid.date1904 ? DAYS_1904 : 0);
+    const x = textMoment(text);
+    return x === undefined ? VALUE : Math.floor(x) - (frame.grid.date1904 ? DAYS_1904 : 0);
   }),
   define("TIMEVALUE", "t", (text) => {
-    const x = /[:/\- ]|[ap]m/i.test(text.trim()) ? textNumber(text) : undefined;
+    const x = textMoment(text);
     return x === undefined ? VALUE : x - Math.floor(x);
   }),
   defineIn("TODAY", "", (frame) => Math.floor(now(frame, "TODAY"))),

@@ -12,6 +12,7 @@ import databases from "./evidence/databases.json" with { type: "json" };
 import dates from "./evidence/dates.json" with { type: "json" };
 import depreciation from "./evidence/depreciation.json" with { type: "json" };
 import distributions from "./evidence/distributions.json" with { type: "json" };
+import grouping from "./evidence/grouping.json" with { type: "json" };
 import information from "./evidence/information.json" with { type: "json" };
 import lambdas from "./evidence/lambdas.json" with { type: "json" };
 import logical from "./evidence/logical.json" with { type: "json" };
@@ -58,6 +59,7 @@ const rows: readonly Evidence[] = [
   dates,
   depreciation,
   distributions,
+  grouping,
   information,
   lambdas,
   logical,

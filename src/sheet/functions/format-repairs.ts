@@ -34,15 +34,30 @@ function shifted(value: number, places: number): number {
 }
 
 const ZEROS = /\/(0{2,})(?![0-9#?])/;
+const FRACTION = /[0#?] *\/ *([0#?]+|\d+)/;
+
+/** A number so near to a whole one that no fraction of the pattern is nearer: the library would show 1 1/1 for 0.999. */
+function nearWhole(pattern: string, value: number): number {
+  const below = FRACTION.exec(pattern.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, ""))?.[1];
+  if (below === undefined) return value;
+  const most = /^[1-9]/.test(below) ? Number(below) : 10 ** below.length - 1;
+  const whole = Math.round(value);
+  return Math.abs(value - whole) < 1 / (2 * most) ? whole : value;
+}
 
 /**
  * "# 0/000": the zeros of a denominator stand before its digits (3/004), where the library puts them behind (3/400). It
  * is asked for blanks instead, which are then zeros on the right side.
  */
-export function fraction(pattern: string, show: (pattern: string) => string | CellError): string | CellError {
+export function fraction(
+  pattern: string,
+  value: number,
+  show: (pattern: string, value: number) => string | CellError,
+): string | CellError {
+  const shown = nearWhole(pattern, value);
   const width = ZEROS.exec(pattern)?.[1]?.length;
-  if (width === undefined) return show(pattern);
-  const text = show(pattern.replace(ZEROS, `/${"?".repeat(width)}`));
+  if (width === undefined) return show(pattern, shown);
+  const text = show(pattern.replace(ZEROS, `/${"?".repeat(width)}`), shown);
   if (text instanceof CellError) return text;
   return text.replace(
     /\/(\d*)( *)/,

@@ -34,7 +34,7 @@ export function formatted(value: CellValue, pattern: string, date1904: boolean):
   const elapsed = /\[[hms]+\]/i.test(pattern);
   if (!dated && !elapsed) {
     const plain = plainPattern(pattern, shown);
-    return fraction(plain.pattern, (simple) => shownBy(simple, plain.value));
+    return fraction(plain.pattern, plain.value, shownBy);
   }
   // Only the 1904 system has times before its beginning: they show as the same time with a minus.
   if (shown < 0) {

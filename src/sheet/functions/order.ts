@@ -37,7 +37,8 @@ export function sortRows(rows: CellMatrix, keys: readonly SortKey[]): CellMatrix
   return positions.map((i) => rows[i]!);
 }
 
-const keyOf = (row: readonly CellValue[]): string =>
+/** The same for rows that count as the same: letters by any case, an empty cell as 0. */
+export const keyOf = (row: readonly CellValue[]): string =>
   row
     .map((v) =>
       typeof v === "string"

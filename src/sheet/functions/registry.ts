@@ -13,6 +13,7 @@ import { databases } from "./databases.ts";
 import { dates } from "./dates.ts";
 import { depreciation } from "./depreciation.ts";
 import { distributions } from "./distributions.ts";
+import { grouping } from "./grouping.ts";
 import { information } from "./information.ts";
 import { lambdas } from "./lambdas.ts";
 import { logical } from "./logical.ts";
@@ -53,6 +54,7 @@ const families = (): Readonly<Record<string, readonly WorksheetFunction[]>> => (
   arrays,
   conditional,
   dates,
+  grouping,
   information,
   lambdas,
   logical,

@@ -203,6 +203,8 @@ export const statistics: readonly WorksheetFunction[] = [
   defineIn("PROB", "aan?n", (frame, x, p, low, high = low) => {
     const [values, chances] = [toMatrix(x, frame).flat(), toMatrix(p, frame).flat()];
     if (values.length !== chances.length) return NA;
+    const broken = chances.find((chance) => chance instanceof CellError);
+    if (broken instanceof CellError) return broken;
     const total = sumOf(chances.map(Number));
     if (chances.some((c) => Number(c) < 0 || Number(c) > 1) || Math.abs(total - 1) > 1e-7) return NUM;
     let sum = 0;

@@ -10,12 +10,23 @@ import { roundTo } from "./round-to.ts";
 
 const thousands = (digits: string): string => digits.replace(/\B(?=(\d{3})+(?!\d))/g, ",");
 
+/** With so many decimals; behind the 15 digits that Excel keeps stand zeros. */
+function withDigits(x: number, places: number): string {
+  const [mantissa = "0", exponent = "0"] = x.toExponential(14).split("e");
+  const digits = mantissa.replace(".", "");
+  const whole = Number(exponent) + 1; // digits before the point; fewer than one: zeros behind it
+  const padded = whole > 0 ? digits.padEnd(whole, "0") : "0".repeat(1 - whole) + digits;
+  const at = Math.max(1, whole);
+  const rest = padded.slice(at, at + places).padEnd(places, "0");
+  return places > 0 ? `${padded.slice(0, at)}.${rest}` : padded.slice(0, at);
+}
+
 /** Fixed decimals; a negative count rounds left of the point. */
 function fixed(x: number, decimals: number, separated: boolean): string {
   const places = Math.trunc(decimals);
   if (places > 127) fail(VALUE);
   const rounded = roundTo(x, places, Math.round);
-  const plain = Math.abs(rounded).toFixed(Math.min(100, Math.max(0, places)));
+  const plain = withDigits(Math.abs(rounded), Math.max(0, places));
   const [whole = "0", fraction] = plain.split(".");
   const text = (separated ? thousands(whole) : whole) + (fraction ? `.${fraction}` : "");
   return rounded < 0 ? `-${text}` : text;

@@ -1,15 +1,18 @@
-import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import type { CellValue } from "../../units/cell.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
 import { Frame } from "../evaluate/frame.ts";
 import { Keep } from "../evaluate/keep.ts";
-import { dereference, intersect } from "../evaluate/reference.ts";
-import { isMatrix, NUM, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
+import { dereference } from "../evaluate/reference.ts";
+import type { Value } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";
 import { ACTIVE, DONE, type FormulaCell, NEW } from "../workbook/formula-cell.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { coverage, Dependants } from "./dependants.ts";
+import { iterate } from "./iterate.ts";
+import { namedElsewhere } from "./named-elsewhere.ts";
 import { Pending, PendingCells } from "./pending.ts";
 import { precedentAreas } from "./precedent-areas.ts";
+import { presentable, presentableAll, single } from "./presentable.ts";
 import { claimStored, fillArray, spill } from "./spill.ts";
 import { Templates } from "./templates.ts";
 import { fillDataTable } from "./what-if.ts";
@@ -30,9 +33,6 @@ export interface CellChange {
   /** null empties the cell. */
   readonly value: CellValue;
 }
-
-/** Longest text a cell holds. */
-const LONGEST_TEXT = 32_767;
 
 /** How often spills may resize one another before we call it a draw. */
 const MOST_PASSES = 50;
@@ -87,7 +87,28 @@ export class Calculator {
     const formulas = cells.filter((cell) => cell.kind !== "data-table");
     formulas.sort((a, b) => Number(b.kind === "dynamic") - Number(a.kind === "dynamic"));
     this.run(formulas);
+    this.iterate();
     this.fillDataTables(this.dataTables);
+  }
+
+  /** Where the workbook asks for iteration, circles are no circles. Those with spills stay what they are. */
+  private iterate(): void {
+    const { iteration, sheets } = this.workbook;
+    if (!iteration || this.circles.length === 0) return;
+    const circle = this.circles.flat();
+    const readers = this.readers().all(circle.map((cell) => ({ sheet: cell.sheet, area: coverage(cell) })));
+    const cells = [...new Set([...circle, ...readers])];
+    if (cells.some((cell) => cell.kind !== "normal")) return;
+    const done = iterate(
+      cells,
+      iteration,
+      (cell) => {
+        this.grid.end(); // what was remembered may have changed
+        this.evaluate(cell);
+      },
+      (cell) => sheets[cell.sheet]!.values[cell.column]?.[cell.row],
+    );
+    if (done) this.circles.length = 0;
   }
 
   /** Data tables show other formulas under other inputs: they come after everything, then whoever reads them again. */
@@ -121,6 +142,7 @@ export class Calculator {
       return new Set(this.formulas());
     }
     this.run([...dirty]);
+    this.iterate();
     this.fillDataTables(this.dataTables);
     return dirty;
   }
@@ -229,9 +251,10 @@ export class Calculator {
     const frame = new Frame(grid, cell.sheet, cell.row, cell.column, cell.literals);
     if (template.dynamic) grid.record(cell);
     try {
-      this.store(cell, template.code(frame), frame);
-      cell.kept = undefined;
+      const value = template.code(frame);
+      cell.kept = namedElsewhere(cell, value);
       cell.circular = false;
+      if (!cell.kept) this.store(cell, value, frame);
     } catch (error) {
       if (error instanceof Pending) return error.cell;
       if (error instanceof Keep) cell.kept = error;
@@ -271,20 +294,3 @@ export class Calculator {
 }
 
 const isActive = (cell: FormulaCell): boolean => cell.state === ACTIVE;
-
-function single(result: Value, frame: Frame): CellValue {
-  if (result instanceof RangeRef || (typeof result === "object" && result !== null && !(result instanceof CellError))) {
-    const value = intersect(result, frame);
-    return isMatrix(value) ? value[0]![0]! : value;
-  }
-  return result === undefined ? null : result;
-}
-
-function presentable(value: CellValue): CellValue {
-  if (value === null) return 0;
-  if (typeof value === "number" && !Number.isFinite(value)) return NUM;
-  return typeof value === "string" && value.length > LONGEST_TEXT ? VALUE : value;
-}
-
-const presentableAll = (value: CellValue | CellMatrix): CellValue | CellMatrix =>
-  isMatrix(value) ? value.map((row) => row.map(presentable)) : presentable(value);

@@ -28,6 +28,9 @@ const transitional = (uri: string): string =>
         .replace(`${STRICT}officeDocument/`, "http://schemas.openxmlformats.org/officeDocument/2006/")
     : uri;
 
+/** No part of a workbook nests so deep; beyond, looking up a namespace through all of them takes minutes. */
+const DEEPEST = 256;
+
 /** Reads a part with a namespace-aware parser. A document type declaration is refused: entities are an attack here. */
 export function parseXml(text: string, handlers: XmlHandlers): void {
   const parser = new SaxesParser({ xmlns: true, position: false });
@@ -36,6 +39,10 @@ export function parseXml(text: string, handlers: XmlHandlers): void {
     refuse("external-entity", "part", "without a document type", "one", "entities are not read"),
   );
   const { open, text: seen, close } = handlers;
+  let depth = 0;
+  parser.on("opentagstart", () => {
+    if (++depth > DEEPEST) refuse("too-large", "part", `nested at most ${DEEPEST} elements deep`, "a deeper one");
+  });
   if (open) {
     parser.on("opentag", (tag) => {
       const attributes: Record<string, string> = {};
@@ -53,6 +60,9 @@ export function parseXml(text: string, handlers: XmlHandlers): void {
     parser.on("text", seen);
     parser.on("cdata", seen);
   }
-  if (close) parser.on("closetag", (tag) => close(tag.local, parser.position, transitional(tag.uri)));
+  parser.on("closetag", (tag) => {
+    depth--;
+    close?.(tag.local, parser.position, transitional(tag.uri));
+  });
   parser.write(text).close();
 }

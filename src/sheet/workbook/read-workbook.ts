@@ -9,12 +9,13 @@ import { readSheet } from "./read-sheet.ts";
 import { readSharedStrings } from "./read-strings.ts";
 import { readTable } from "./read-table.ts";
 import { Sheet } from "./sheet.ts";
-import type { DefinedName, Workbook } from "./workbook.ts";
+import type { DefinedName, Iteration, Workbook } from "./workbook.ts";
 
 interface WorkbookPart {
   readonly sheets: { readonly name: string; readonly id: string }[];
   readonly names: DefinedName[];
   date1904: boolean;
+  iteration: Iteration | undefined;
 }
 
 /** Reads a package into a workbook. Throws FileRefusal with a name for everything it will not read. */
@@ -50,11 +51,12 @@ export function readWorkbook(bytes: Uint8Array): Workbook {
     }
     return sheet;
   });
-  return { package: opened, sheets, names: part.names, tables, date1904: part.date1904, sheetText };
+  const { names, date1904, iteration } = part;
+  return { package: opened, sheets, names, tables, date1904, iteration, sheetText };
 }
 
 function readWorkbookPart(text: string): WorkbookPart {
-  const part: WorkbookPart = { sheets: [], names: [], date1904: false };
+  const part: WorkbookPart = { sheets: [], names: [], date1904: false, iteration: undefined };
   let name: Omit<DefinedName, "text"> | undefined;
   let body = "";
   let rootSeen = false;
@@ -67,7 +69,8 @@ function readWorkbookPart(text: string): WorkbookPart {
       if (uri !== MAIN) return;
       if (local === "sheet")
         part.sheets.push({ name: attributes["name"] ?? "", id: attributes[RELATIONSHIP_ID] ?? idOf(attributes) });
-      else if (local === "workbookPr") part.date1904 = /^(?:1|true)$/.test(attributes["date1904"] ?? "");
+      else if (local === "workbookPr") part.date1904 = isTrue(attributes["date1904"]);
+      else if (local === "calcPr") part.iteration = iterationOf(attributes);
       else if (local === "definedName") {
         const scope = attributes["localSheetId"];
         const macro = [attributes["function"], attributes["vbProcedure"], attributes["xlm"]].some(
@@ -89,6 +92,16 @@ function readWorkbookPart(text: string): WorkbookPart {
   return part;
 }
 
+type Attributes = Readonly<Record<string, string | undefined>>;
+
+const isTrue = (flag: string | undefined): boolean => flag === "1" || flag === "true";
+
+/** calcPr with the defaults of the standard (ECMA-376 part 1, 18.2.2); Excel offers at most 32767 rounds. */
+function iterationOf({ iterate, iterateCount = "100", iterateDelta = "0.001" }: Attributes): Iteration | undefined {
+  const [count, delta] = [Number(iterateCount), Number(iterateDelta)];
+  return isTrue(iterate) && count >= 1 && delta >= 0 ? { count: Math.min(count, 32_767), delta } : undefined;
+}
+
 /** The relationship id under whatever prefix the file binds to its namespace. */
-const idOf = (attributes: Readonly<Record<string, string | undefined>>): string =>
+const idOf = (attributes: Attributes): string =>
   Object.entries(attributes).find(([key]) => key.endsWith(":id"))?.[1] ?? "";

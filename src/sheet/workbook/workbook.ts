@@ -11,6 +11,14 @@ export interface DefinedName {
   readonly macro: boolean;
 }
 
+/** How circles are calculated, where the workbook asks for it. */
+export interface Iteration {
+  /** Most rounds. */
+  readonly count: number;
+  /** The change of a number that counts as none. */
+  readonly delta: number;
+}
+
 /** A workbook as read: nothing evaluated yet. */
 export interface Workbook {
   readonly package: Package;
@@ -18,6 +26,7 @@ export interface Workbook {
   readonly names: readonly DefinedName[];
   readonly tables: readonly Table[];
   readonly date1904: boolean;
+  readonly iteration?: Iteration | undefined;
   /** XML of each worksheet part by part name, for the writer. */
   readonly sheetText: ReadonlyMap<string, string>;
 }

@@ -2,7 +2,7 @@
  * A certificate for this computer's own https, made here. It is signed by an authority of its own whose key is thrown
  * away at once: nobody, we included, can sign anything else with what the computer is asked to trust.
  */
-import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { chmodSync, existsSync, lstatSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 const DAYS = 30;
@@ -22,6 +22,7 @@ const file = (folder: string, name: string) => join(folder, `localhost-${name}.p
 
 /** The one of an earlier run while it is valid; else a new one. `folder` is readable by its owner only. */
 export async function certificateIn(folder: string, now: Date): Promise<Certificate> {
+  refuseOthers(folder);
   const authority = file(folder, "authority");
   const made = readMade(folder);
   if (made && Date.parse(made.until) > now.getTime()) return { ...made, authority, isNew: false };
@@ -35,6 +36,20 @@ export async function certificateIn(folder: string, now: Date): Promise<Certific
   writeFileSync(file(folder, "key"), JSON.stringify({ key, cert, until }), { mode: 0o600 });
   chmodSync(file(folder, "key"), 0o600);
   return { key, cert, authority, isNew: true };
+}
+
+/** Whoever can write the folder could lay a key of theirs there, and this computer would be asked to trust it. */
+function refuseOthers(folder: string): void {
+  const found = lstatSync(folder, { throwIfNoEntry: false });
+  if (!found || process.platform === "win32") return; // a new one is its owner's alone; Windows keeps no such bits
+  const refuse = (got: string): never => {
+    throw new Error(
+      `${folder} must be a folder that only you can write; got ${got}; remove it or take the rights away`,
+    );
+  };
+  if (!found.isDirectory()) refuse("a file or a link");
+  if (found.uid !== process.getuid?.()) refuse("another user's");
+  if ((found.mode & 0o022) !== 0) refuse("one that others can write");
 }
 
 function readMade(folder: string): { key: string; cert: string; until: string } | undefined {

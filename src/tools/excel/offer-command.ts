@@ -1,6 +1,7 @@
 /** `npm run excel -- --offer-addin IN.xlsx OUT.xlsx`: the copy that a colleague without the add-in can open. */
-import { readFileSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { bytesOf } from "../../hosts/command-line/read-file.ts";
+import { replaceFile } from "../../hosts/command-line/replace-file.ts";
 import type { ProjectFile } from "../../hosts/excel/manifest/model.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { offerAddIn } from "./offer-add-in.ts";
@@ -12,7 +13,7 @@ export function offerCommand(paths: readonly string[], project: ProjectFile, fol
     throw new Error(`--offer-addin must be followed by a workbook and another file to write; got ${paths.join(" ")}`);
   try {
     const addIn = { id: project.bracketBill.addinId, version: `${project.version}.0`, runtime: "Taskpane.Url" };
-    writeFileSync(to, offerAddIn(new Uint8Array(readFileSync(from)), addIn));
+    replaceFile(to, offerAddIn(bytesOf(from), addIn));
   } catch (problem) {
     throw problem instanceof FileRefusal ? new Error(`${from}: ${problem.message}`) : problem;
   }

@@ -2,7 +2,8 @@
 import { strFromU8, strToU8, zipSync } from "fflate";
 import { randomFrom } from "../random/random.ts";
 import { BASE_CSV, BASE_PARTS } from "./base-files.ts";
-import { KEYS, pick, type Random, upTo } from "./values.ts";
+import { JOB_PARTS } from "./job-file.ts";
+import { cell, KEYS, pick, type Random, upTo } from "./values.ts";
 
 export interface RandomFile {
   readonly kind: "workbook" | "csv";
@@ -19,8 +20,9 @@ export function randomFile(seed: number, index: number): RandomFile {
     for (let i = 0; i < times; i++) text = damagedText(random, text);
     return { kind: "csv", bytes: random() < 0.3 ? damagedBytes(random, strToU8(text)) : strToU8(text) };
   }
-  const parts: Record<string, string> = { ...BASE_PARTS };
-  for (let i = 0; i < times; i++) pick(random, PART_DAMAGE)(random, parts);
+  const job = random() < 0.25;
+  const parts: Record<string, string> = job ? { ...JOB_PARTS } : { ...BASE_PARTS };
+  for (let i = 0; i < times; i++) (job && random() < 0.8 ? otherCell : pick(random, PART_DAMAGE))(random, parts);
   const bytes = zipSync(Object.fromEntries(Object.entries(parts).map(([name, text]) => [name, strToU8(text)])), {
     level: random() < 0.5 ? 0 : 6,
     mtime: new Date(2020, 0, 1),
@@ -95,6 +97,20 @@ const otherFormula = (random: Random, text: string): string => {
   return `${text.slice(0, at)}${given}${text.slice(at + inner!.length)}`;
 };
 const deep = (random: Random): number => pick(random, [50, 500, 5_000, 50_000]);
+
+/** One cell of a bill or of a shop's table by what somebody might type there. */
+const otherCell: Damage = (random, parts) => {
+  const name = random() < 0.5 ? SHEET : "xl/worksheets/sheet2.xml";
+  const text = parts[name] ?? "";
+  const all = [...text.matchAll(/<c(?: t="inlineStr")?>.*?<\/c>|<c\/>/g)];
+  if (all.length === 0) return;
+  const { index, 0: whole } = pick(random, all);
+  const given = cell(random);
+  const typed = typeof given === "number" || typeof given === "string" ? String(given) : "";
+  const escaped = typed.replace(/[&<]|\p{Cc}|\p{Cs}/gu, " ");
+  parts[name] =
+    `${text.slice(0, index)}<c t="inlineStr"><is><t>${escaped}</t></is></c>${text.slice(index + whole.length)}`;
+};
 
 const PART_DAMAGE: readonly Damage[] = [
   inPart(damagedText),

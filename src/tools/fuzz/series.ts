@@ -3,6 +3,7 @@
  * thread, never the series: it is noted, and the next thread begins behind it.
  */
 import { Worker } from "node:worker_threads";
+import { processorClock } from "../../hosts/command-line/processor-time.ts";
 
 export interface Stretch {
   readonly seed: number;
@@ -67,16 +68,19 @@ function runThread(
       workerData: { work, stretch, progress },
       resourceLimits: { maxOldGenerationSizeMb: megabytes },
     });
-    let [seen, since] = [LOADING, Date.now()];
+    let seen = LOADING;
+    const clock = processorClock();
     const finish = (problem?: string): void => {
       clearInterval(watch);
+      clock.stop();
       void worker.terminate();
       settle(problem === undefined ? undefined : { index: Math.max(stretch.from, Atomics.load(progress, 0)), problem });
     };
     const watch = setInterval(() => {
       const now = Atomics.load(progress, 0);
-      if (now !== seen) [seen, since] = [now, Date.now()];
-      else if (now !== LOADING && Date.now() - since > seconds * 1000) finish("time");
+      if (now !== seen) clock.restart();
+      else if (now !== LOADING && clock.seconds() > seconds) finish("time");
+      seen = now;
     }, 250);
     worker.on("message", (told: Told) => {
       if (told === "done") finish();

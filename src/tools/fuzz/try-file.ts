@@ -1,4 +1,5 @@
 /** Reads one random file as the command line would, and judges what comes of it. */
+import { strToU8, zipSync } from "fflate";
 import { shopFunctions } from "../../cells/catalogue.ts";
 import { currentMaterials } from "../../cells/parameters/read-data.ts";
 import { rowsOfFile } from "../../job/part-list/list-file.ts";
@@ -7,8 +8,12 @@ import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { GRAMMAR } from "./grammar.ts";
+import { JOB_PARTS } from "./job-file.ts";
 import { randomFile } from "./random-file.ts";
 import type { Trial } from "./try-call.ts";
+import { checkProblem, freezeProblem, planProblem } from "./try-job.ts";
+
+const SHOP = zipSync(Object.fromEntries(Object.entries(JOB_PARTS).map(([name, text]) => [name, strToU8(text)])));
 
 export function tryFile(seed: number, index: number): Trial {
   const { kind, bytes } = randomFile(seed, index);
@@ -30,10 +35,22 @@ function tryWorkbook(bytes: Uint8Array): Trial {
     };
   if (!output) return { outcome: status, problem: "neither refused nor written" };
   const again = recalculated(output).result.report;
+  if (again.refused)
+    return { outcome: status, problem: `its output is refused: ${again.refused.reason} ${again.refused.message}` };
   return {
     outcome: `recalculated: ${status}`,
-    problem: again.refused ? `its output is refused: ${again.refused.reason} ${again.refused.message}` : undefined,
+    problem: unlessRefused(() => freezeProblem(output)) ?? unlessRefused(() => planProblem(output)),
   };
+}
+
+/** A refusal is an answer where it keeps to the grammar. */
+function unlessRefused(find: () => string | undefined): string | undefined {
+  try {
+    return find();
+  } catch (problem) {
+    if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
+    return outside(problem.message);
+  }
 }
 
 const NOW = 46_083; // any day: a fixed clock makes the trial repeatable
@@ -44,7 +61,7 @@ function tryParts(bytes: Uint8Array): Trial {
   try {
     const context = { system: "in", materials: currentMaterials(), material: undefined } as const;
     partRows(readPartList(rowsOfFile(bytes).rows, {}, context), context);
-    return { outcome: "csv read" };
+    return { outcome: "csv read", problem: checkProblem(bytes, SHOP) };
   } catch (problem) {
     if (problem instanceof Refusal || problem instanceof FileRefusal)
       return { outcome: "csv refused", problem: outside(problem.message) };

@@ -5,10 +5,11 @@ import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { withLock } from "./lock.mjs";
 import { timed } from "./timed.mjs";
 
-export async function installWhenMissing(root) {
-  if (isInstalled(root)) return;
+/** `whole`: the task needs what developing needs too; else an install with --omit=dev will do. */
+export async function installWhenMissing(root, whole) {
+  if (isInstalled(root, whole)) return;
   await withLock(`${root}/.install-lock`, () => {
-    if (isInstalled(root)) return; // the run before us did it
+    if (isInstalled(root, whole)) return; // the run before us did it
     timed("install", () => install(root));
   });
 }
@@ -23,26 +24,26 @@ function wantedMark(root) {
   return `${hash} ${process.platform} ${process.arch}\n`;
 }
 
-function isInstalled(root) {
+function isInstalled(root, whole) {
   const mark = markFile(root);
   const packages = JSON.parse(readFileSync(`${root}/package-lock.json`, "utf8")).packages;
   // A time stamp alone would not notice a node_modules that somebody deleted halfway.
-  const direct = Object.keys({ ...packages[""].dependencies, ...packages[""].devDependencies });
+  const direct = Object.keys({ ...packages[""].dependencies, ...(whole ? packages[""].devDependencies : {}) });
   if (!direct.every((name) => existsSync(`${root}/node_modules/${name}/package.json`))) return false;
   if (existsSync(mark) && readFileSync(mark, "utf8") === wantedMark(root)) return true;
-  if (!npmAgrees(root, packages)) return false;
-  writeFileSync(mark, wantedMark(root));
+  if (!npmAgrees(root, packages, whole)) return false;
+  if (whole) writeFileSync(mark, wantedMark(root));
   return true;
 }
 
 /** Somebody may have run npm by hand: its own record then lists every package of our lock file. */
-function npmAgrees(root, wanted) {
+function npmAgrees(root, wanted, whole) {
   const file = `${root}/node_modules/.package-lock.json`;
   if (!existsSync(file)) return false;
   const found = JSON.parse(readFileSync(file, "utf8")).packages;
   return Object.entries(wanted).every(
-    ([path, { version, optional }]) =>
-      path === "" || optional || (found[path]?.version === version && existsSync(`${root}/${path}`)),
+    ([path, { version, optional, dev }]) =>
+      path === "" || optional || (dev && !whole) || (found[path]?.version === version && existsSync(`${root}/${path}`)),
   );
 }
 

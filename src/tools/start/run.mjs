@@ -21,7 +21,7 @@ export async function run([task = "", ...args]) {
     process.exitCode = WRONG_USE;
     return;
   }
-  await installWhenMissing(root);
+  await installWhenMissing(root, isCheck || !TASKS[task].alone);
   if (isCheck) process.exitCode = await runChecks(root, args);
   else await runBuilt(root, task, { args, folder: TASKS[task].inRoot ? root : callersFolder });
 }

@@ -1,7 +1,10 @@
-/** What can be run, and the source file it begins with. Paths are from src; the task runs in the caller's folder. */
+/**
+ * What can be run, and the source file it begins with. Paths are from src; the task runs in the caller's folder, or
+ * `inRoot`. `alone`: it needs no package but those that `npm ci --omit=dev` installs.
+ */
 export const TASKS = {
-  demo: { source: "tools/demo/main.ts" },
-  shop: { source: "hosts/command-line/main.ts" },
+  demo: { source: "tools/demo/main.ts", alone: true },
+  shop: { source: "hosts/command-line/main.ts", alone: true },
   generate: { source: "tools/generate/main.ts", inRoot: true },
   sample: { source: "tools/sample/main.ts", inRoot: true }, // run by generate, as its last step
   record: { source: "tools/generate/record.ts", inRoot: true },

@@ -1,5 +1,5 @@
 /** Where the page's "Save a copy" writes: beside the workbook, under a name that nothing has yet; never the workbook. */
-import { existsSync, writeFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { basename, dirname, extname, join } from "node:path";
 import { replaceFile } from "../../hosts/command-line/replace-file.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
@@ -9,10 +9,9 @@ export function copySaver(workbook: string): (bytes: Uint8Array) => string {
   let copy: string | undefined;
   return (bytes) => {
     readWorkbook(bytes);
-    if (copy === undefined) {
-      copy = freeName(workbook);
-      writeFileSync(copy, bytes, { flag: "wx" });
-    } else replaceFile(copy, bytes);
+    const name = copy ?? freeName(workbook);
+    replaceFile(name, bytes);
+    copy = name;
     return `Saved as ${copy}`;
   };
 }

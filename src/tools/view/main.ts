@@ -1,9 +1,10 @@
 /** `node shop view [WORKBOOK] [--port N] [--no-open]`: serves a workbook, or else the sample, as a page on this computer. */
-import { existsSync, readFileSync } from "node:fs";
 import { basename, resolve } from "node:path";
 import { parseArgs } from "node:util";
+import { guarded } from "../../hosts/command-line/guard.ts";
+import { LIMITS } from "../../hosts/command-line/limits.ts";
+import { bytesOf } from "../../hosts/command-line/read-file.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
-import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
 import { copySaver } from "./copy-file.ts";
 import { openPage } from "./open-page.ts";
@@ -12,6 +13,7 @@ import { servePage } from "./serve.ts";
 
 const WRONG_USE = 64; // EX_USAGE of sysexits.h
 const REFUSED = 2;
+const QUIET = { out: () => {}, input: async () => "", interactive: false };
 
 async function main(args: string[]): Promise<number> {
   const root = process.env["PROJECT_ROOT"] ?? process.cwd();
@@ -33,12 +35,10 @@ async function main(args: string[]): Promise<number> {
   }
   const sample = given.positionals.length === 0;
   const file = sample ? resolve(root, SAMPLE_FILE) : resolve(given.positionals[0]!);
-  if (!existsSync(file)) {
-    console.error(`WORKBOOK must be a file; got ${given.positionals[0]}`);
-    return REFUSED;
-  }
-  const bytes = new Uint8Array(readFileSync(file));
-  readWorkbook(bytes); // what cannot be read is refused here, not in the page
+  // What cannot be read is refused here, not in the page.
+  const opened = await guarded({ name: "open", args: [file], limits: LIMITS }, { ...QUIET, note: console.error });
+  if (opened !== 0) return opened;
+  const bytes = bytesOf(file);
   // The sample's copies land where the person stands, not among the project's files.
   const save = copySaver(sample ? resolve(basename(file)) : file);
   const { url } = await servePage(await pageFiles(root), { name: basename(file), bytes, save }, port);

@@ -7,7 +7,7 @@ import { build } from "esbuild";
 export async function builtCommand(home: string): Promise<string> {
   writeFileSync(join(home, "package.json"), '{"type":"module"}');
   await build({
-    entryPoints: ["main.ts", "recalc.worker.ts"].map((name) => `src/hosts/command-line/${name}`),
+    entryPoints: ["main.ts", "command.worker.ts", "recalc.worker.ts"].map((name) => `src/hosts/command-line/${name}`),
     bundle: true,
     platform: "node",
     format: "esm",

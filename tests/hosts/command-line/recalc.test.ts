@@ -154,6 +154,12 @@ describe("shop recalc", () => {
     });
   });
 
+  test("an input that is not there is refused", () => {
+    const { code, err } = shop(["recalc", "missing.xlsx", "out.xlsx"]);
+    expect(code).toBe(2);
+    expect(err).toBe("missing.xlsx must be a file or a folder; got nothing of that name\n");
+  });
+
   test("a report that cannot be written is a fault of the disk, not of the program", () => {
     const { code, err } = shop([
       "recalc",
@@ -175,7 +181,7 @@ describe("shop recalc", () => {
     expect(code).toBe(2);
     expect(files[0].refused).toEqual({
       reason: "time",
-      message: "file must be recalculated within 3 s; got no answer by then; give it more with --seconds",
+      message: "file must be done within 3 s; got no answer by then; give it more with --seconds",
     });
     expect(files[1].status).toBe("fresh");
   });
@@ -190,7 +196,6 @@ describe("shop recalc", () => {
   test.each([
     [["--wrong"]],
     [["in.xlsx", "out.xlsx", "more.xlsx"]],
-    [["missing.xlsx", "out.xlsx"]],
     [["in.xlsx", "out.xlsx", "--now", "yesterday"]],
     [["in.xlsx", "out.xlsx", "--jobs", "0"]],
   ])("%s is a usage error", (args) => {
@@ -235,4 +240,34 @@ describe("shop calc", () => {
     expect(shop(["calc", "=1/0"])).toMatchObject({ code: 1, out: "#DIV/0!\n", err: "division by zero\n" });
     expect(shop(["calc", "--nonsense", "1"]).code).toBe(64);
   });
+});
+
+test("a disk that takes no more keeps the old file whole, in one sentence", () => {
+  const padded = packageOf({
+    sheets: {
+      Sheet1: `<sheetData><row r="1"><c r="A1"><v>2</v></c><c r="B1"><f>A1*4</f><v>1</v></c></row></sheetData>`,
+    },
+    more: {
+      "xl/media/noise.bin": Array.from({ length: 9_000 }, (_, i) =>
+        (((i * 48_271) % 65_537) * 31_337).toString(36),
+      ).join(""),
+    },
+  });
+  put("in.xlsx", padded);
+  expect(padded.length).toBeGreaterThan(4 * 1024);
+  const { INIT_CWD: _, ...env } = process.env;
+  // The shell's limit on the size of a file, in blocks of 512 or 1024 bytes, stands for a full disk.
+  const run = spawnSync(
+    "sh",
+    ["-c", `ulimit -f 2; exec "$0" "$1" recalc in.xlsx --in-place`, process.execPath, bundle],
+    {
+      cwd: folder,
+      encoding: "utf8",
+      env,
+    },
+  );
+  expect(run.status).toBe(2);
+  expect(run.stderr).toContain("in.xlsx must be of a size the disk takes; got more than that; nothing was changed");
+  expect(readFileSync(join(folder, "in.xlsx")).equals(Buffer.from(padded))).toBe(true);
+  expect(readdirSync(folder)).toEqual(["in.xlsx"]);
 });

@@ -63,6 +63,24 @@ describe("the engine's thread", () => {
     expect(await ending).toEqual(opened);
   });
 
+  it("a calculation without an end is ended after five minutes, and the workbook stands as before", async () => {
+    vi.useFakeTimers();
+    const { engine, workers } = started();
+    const opening = engine.open(new Uint8Array([1]));
+    workers[0]!.answer(opened);
+    await opening;
+    const slow = expect(engine.edit(edit("2"))).rejects.toThrow(
+      "calculation must be done within 300 s; got no answer by then; nothing was changed",
+    );
+    await vi.advanceTimersByTimeAsync(299_000);
+    expect(workers).toHaveLength(1);
+    await vi.advanceTimersByTimeAsync(2_000);
+    await slow;
+    expect(workers[0]!.ended).toBe(true);
+    expect(workers[1]!.asked).toEqual([{ ask: "open", bytes: new Uint8Array([1]), edits: [] }]);
+    vi.useRealTimers();
+  });
+
   it("the first edit can be ended too, and the opening: a workbook never opened is not opened again", async () => {
     const { engine, workers } = started();
     const opening = engine.open(new Uint8Array([1]));

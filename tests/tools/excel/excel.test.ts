@@ -1,6 +1,16 @@
 /** Trying in Excel: the certificate, what would be run to trust it, and the server. */
 import { X509Certificate } from "node:crypto";
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import {
+  chmodSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { request } from "node:https";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -18,6 +28,18 @@ beforeAll(async () => {
 afterAll(() => rmSync(home, { recursive: true, force: true }));
 
 describe("the certificate", () => {
+  it("is not taken from or put into a folder that others can write, or that is a link", async () => {
+    const open = join(home, "open");
+    mkdirSync(open);
+    chmodSync(open, 0o777);
+    symlinkSync(open, join(home, "led"));
+    await expect(certificateIn(open, new Date())).rejects.toThrow(
+      "must be a folder that only you can write; got one that others can write",
+    );
+    await expect(certificateIn(join(home, "led"), new Date())).rejects.toThrow("got a file or a link");
+    expect(readdirSync(open)).toEqual([]);
+  });
+
   it("is for this computer alone, for a month, and cannot sign others", () => {
     const cert = new X509Certificate(made.cert);
     expect(cert.checkHost("localhost")).toBe("localhost");

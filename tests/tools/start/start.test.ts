@@ -51,7 +51,7 @@ beforeAll(() => {
   writeFileSync(join(root, "package.json"), '{"type":"module"}\n');
   // One package, already there: npm's own record agrees with the lock file, so nothing is fetched.
   const lock = {
-    packages: { "": { devDependencies: { esbuild: "*" } }, "node_modules/esbuild": { version: "1.2.3" } },
+    packages: { "": { dependencies: { esbuild: "*" } }, "node_modules/esbuild": { version: "1.2.3" } },
   };
   writeFileSync(join(root, "package-lock.json"), JSON.stringify(lock));
   mkdirSync(join(root, "node_modules"));

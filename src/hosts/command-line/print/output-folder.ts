@@ -4,29 +4,28 @@
  */
 import { lstatSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
+import { refusal } from "../../../sheet/package/file-refusal.ts";
 
 const MARK = ".bracket-bill-print.json";
 /** All names we ever write. */
 const OURS = /^(?:(?:setup|tools)\/[A-Za-z0-9_-]+\.html|outline\/[A-Za-z0-9_-]+\.svg|[a-z-]+\.html|pack\.pdf)$/;
 
-export class FolderRefusal {
-  constructor(readonly message: string) {}
-}
-
-/** Readies the folder, the papers of an earlier run removed. Throws FolderRefusal on a folder that is not ours. */
-export function readyFolder(folder: string): void {
+/** Readies the folder, which a person called `name`, the papers of an earlier run removed. One that is not ours is refused. */
+export function readyFolder(folder: string, name = folder): void {
+  const rule = "a folder that is new, empty or from an earlier print";
+  const refusalOf = (got: string) => refusal("unwritable", name, rule, got, "give another name");
   const stat = lstatSync(folder, { throwIfNoEntry: false });
   if (!stat) {
     mkdirSync(folder, { recursive: true });
     return;
   }
-  if (!stat.isDirectory()) throw new FolderRefusal("is not a folder");
+  if (!stat.isDirectory()) throw refusalOf("a file or a link");
   if (readdirSync(folder).length === 0) return;
   const earlier = earlierFiles(folder);
-  if (!earlier) throw new FolderRefusal("holds files that are not from an earlier print; name an empty folder");
-  for (const name of ["setup", "tools", "outline"])
-    if (lstatSync(join(folder, name), { throwIfNoEntry: false })?.isSymbolicLink())
-      throw new FolderRefusal(`has a link in place of its folder ${name}`);
+  if (!earlier) throw refusalOf("one with other files");
+  for (const inner of ["setup", "tools", "outline"])
+    if (lstatSync(join(folder, inner), { throwIfNoEntry: false })?.isSymbolicLink())
+      throw refusalOf(`one with a link in place of its folder ${inner}`);
   for (const file of earlier) rmSync(join(folder, file), { force: true });
 }
 
@@ -42,13 +41,18 @@ function earlierFiles(folder: string): readonly string[] | undefined {
   }
 }
 
-/** Writes one of our files; a link in its place is replaced, never followed. */
+/** Writes one of our files whole or not at all; a link in its place is replaced, never followed. */
 export function writeInto(folder: string, file: string, content: string | Uint8Array): void {
   if (!OURS.test(file)) throw new Error(`a paper's file must be one of our names; got ${file}`);
   const path = join(folder, file);
-  mkdirSync(dirname(path), { recursive: true });
-  if (lstatSync(path, { throwIfNoEntry: false })) rmSync(path, { force: true });
-  writeFileSync(path, content, { flag: "wx" });
+  try {
+    mkdirSync(dirname(path), { recursive: true });
+    rmSync(path, { force: true });
+    writeFileSync(path, content, { flag: "wx" });
+  } catch (error) {
+    rmSync(path, { force: true });
+    throw error;
+  }
 }
 
 export const markFolder = (folder: string, files: readonly string[]): void => {

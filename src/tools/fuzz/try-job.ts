@@ -1,0 +1,46 @@
+/** What the commands make of a workbook behind recalc: freeze, bill, print, and a part list checked in a shop. */
+import { CURRENT_EDITION } from "../../data/materials/editions.ts";
+import { billWords } from "../../hosts/command-line/bill-words.ts";
+import { billJson } from "../../job/bill-json.ts";
+import { freezeNotice } from "../../job/freeze-notice.ts";
+import { jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
+import { rowsOfFile } from "../../job/part-list/list-file.ts";
+import { partRows, readPartList } from "../../job/part-list/part-list.ts";
+import { bookOf } from "../../job/workbook-book.ts";
+import { document } from "../../papers/page.ts";
+import { printOf } from "../../papers/papers.ts";
+import { frozenBytes } from "../../sheet/freeze/frozen-bytes.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import { numberProblem } from "./number-problem.ts";
+
+const DAY = "2026-03-02";
+const ABOUT = { version: "0", edition: CURRENT_EDITION.name, date: DAY };
+
+/** What is wrong with the values-only copy of a calculated workbook. */
+export function freezeProblem(calculated: Uint8Array): string | undefined {
+  const { bytes } = frozenBytes(calculated, freezeNotice({ ...ABOUT, from: "in.xlsx", kept: 0 }));
+  const left = readWorkbook(bytes).sheets.flatMap(({ formulas }) => formulas);
+  return left.length > 0 ? `its frozen copy still has ${left.length} formulas` : undefined;
+}
+
+/** What is wrong with the bill of a workbook, in words, as JSON and on paper; undefined also where it holds none. */
+export function planProblem(calculated: Uint8Array): string | undefined {
+  const job = jobPlan(bookOf(readWorkbook(calculated)));
+  if (!job) return undefined;
+  const { papers } = printOf(job.plan, { ...ABOUT, name: "in.xlsx", stale: 0, missing: job.missing });
+  const texts = [billWords(job.plan, true), ...papers.map((paper) => document(paper))];
+  return numberProblem(billJson(job.plan)) ?? textProblem(texts);
+}
+
+/** What is wrong with a part list that is checked in a sound shop. */
+export function checkProblem(list: Uint8Array, shop: Uint8Array): string | undefined {
+  const read = shopOf(bookOf(readWorkbook(shop)));
+  const plan = planIn(read, partRows(readPartList(rowsOfFile(list).rows, {}, read.context), read.context));
+  return numberProblem(billJson(plan)) ?? textProblem([billWords(plan, true)]);
+}
+
+/** Words of a program that no person should read. What the list itself says stands between quotation marks. */
+function textProblem(texts: readonly string[]): string | undefined {
+  const found = texts.map((text) => /\b(?:NaN|Infinity|undefined|\[object \w+\])/.exec(text)?.[0]).find(Boolean);
+  return found && `${found} in what people read`;
+}
