@@ -6,6 +6,7 @@ import { type Finding, STATUSES, type Status, statusOf } from "../../calc/findin
 import { remember } from "../../units/remember.ts";
 import type { BillLine } from "../nouns/line.ts";
 import { type Change, canMend, changes, withChange } from "./changes.ts";
+import { cuttingOf } from "./cutting.ts";
 import type { LinePlan, LineShop } from "./plan-line.ts";
 import { planAlone, planOnEach } from "./plan-lines.ts";
 import type { Tools } from "./tools.ts";
@@ -82,7 +83,12 @@ function search(
       const next = withChange(line, change);
       const left = worstAlone(next, shop);
       if (isBetter(left.status, now)) {
-        const reaches = statusOnEach(next, shop) ?? inBill(next);
+        // Where the plan's choice of the other tools decides, they are named as well.
+        for (const each of change.kind === "tools" ? [change, allTools(next, shop)] : [change]) {
+          const reaches = statusOnEach(withChange(line, each), shop);
+          if (reaches && isBetter(reaches, now)) return { changes: [...made, each], reaches };
+        }
+        const reaches = inBill(next);
         if (isBetter(reaches, now)) return { changes: [...made, change], reaches };
       } else if (left.status === open.status && left.findings.length < open.findings.length)
         step ??= { change, line: next };
@@ -95,6 +101,18 @@ function search(
   return undefined;
 }
 const MOST_CHANGES = 3; // chosen: whoever has to change more draws another part
+
+/** The set that the line would be bent with alone. */
+function allTools(line: BillLine, shop: LineShop): Change {
+  const planned = planAlone(line, shop);
+  const { brake, die, punch } = ("blank" in planned && planned.tools) || {};
+  return {
+    kind: "tools",
+    ...(die ? { die: die.name } : {}),
+    ...(punch ? { punch: punch.name } : {}),
+    ...(brake ? { brake: brake.name } : {}),
+  };
+}
 
 /** The worst status, and what is found at it; nothing is where the line cannot be planned at all. */
 function worstAlone(
@@ -119,11 +137,19 @@ const findingsOf = ({ findings, cutting }: LinePlan): Finding[] => [
 function statusOnEach(line: BillLine, shop: LineShop): Status | undefined {
   const statuses = new Set<Status>();
   for (const plan of planOnEach(line, shop)) {
-    if (!("blank" in plan)) return undefined;
-    const { cutting, sheets } = plan;
-    if (sheets?.some(({ count }) => count !== undefined)) return undefined;
-    if (cutting.waterjet && statusOf(cutting.onShear) !== "clear") return undefined;
+    if (!("blank" in plan) || mayRunOut(plan, shop)) return undefined;
     statuses.add(statusOf(findingsOf(plan)));
+    // Where the waterjet can cut it too the route decides whether what is found on the shear counts.
+    if (plan.cutting.waterjet) statuses.add(statusOf(plan.findings));
   }
   return statuses.size === 1 ? [...statuses][0] : undefined;
+}
+
+/** Whether it needs a sheet of which there are only so many. */
+function mayRunOut({ line, blank, sheets, cutting }: LinePlan, shop: LineShop): boolean {
+  const free = sheets?.filter(({ count }) => count === undefined);
+  if (!free || free.length === sheets?.length) return false;
+  if (free.length === 0) return true;
+  const without = cuttingOf(line, blank, free, shop);
+  return without.shear !== cutting.shear || without.waterjet !== cutting.waterjet;
 }
