@@ -70,6 +70,8 @@ export class BillPlan {
     const { plan, status } = line;
     return this.#once(`fix ${at}`, () =>
       fixOf(row, plan, status, this.#lineShop, (changed) => {
+        // Of a longer bill nobody waits for a plan a fix: what the rest of it would decide is not offered.
+        if (this.rows.length > MOST_PLANNED_ANEW) return status;
         const rows = this.rows.map((each, i) => (i === at ? changed : each));
         return new BillPlan(this.shop, rows).lines[at]!.status;
       }),
@@ -235,6 +237,9 @@ export class BillPlan {
     return { stations, rates, calendar, job, given };
   }
 }
+
+/** Lines of an ordinary bill (chosen): so long it is planned anew for a fix whose status the rest of it decides. */
+const MOST_PLANNED_ANEW = 100;
 
 interface Settled {
   readonly lines: readonly LineAnswer[];

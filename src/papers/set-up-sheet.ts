@@ -7,7 +7,7 @@ import { releaseOf } from "../bill/release.ts";
 import { notCheckedSays, notesSay } from "../bill/says.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { backGauge } from "./back-gauge.ts";
-import { cautions } from "./cautions.ts";
+import { cautions, isCaution } from "./cautions.ts";
 import { lineDrawings } from "./line-drawings.ts";
 import { lineFigures } from "./line-figures.ts";
 import { lineProblems } from "./line-words.ts";
@@ -24,9 +24,8 @@ export function setUpSheet(line: LineAnswer, plan: BillPlan): string {
     WAITS[release],
   ];
   if (!line.plan) return head.join("\n");
-  // What is said of lifting has a box to tick below.
   const notes = notesSay(
-    line.findings.filter(({ about }) => about !== "lifting"),
+    line.findings.filter((finding) => !isCaution(finding)),
     system,
   );
   const isStopped = release === "STOP";
