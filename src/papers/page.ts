@@ -45,7 +45,7 @@ p { margin: 1mm 0; }
 .facts dd { margin: 0; font-size: 11pt; font-weight: 600; line-height: 1.15; }
 .drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
 .drawings.many { grid-template-columns: repeat(4, 1fr); gap: 2mm; }
-.drawings.many svg { max-height: 36mm; }
+.drawings.many svg { max-height: 30mm; }
 .drawings figure { margin: 0; border: 1px solid #000; padding: 1mm; }
 figcaption { font-size: 9pt; text-align: center; }
 svg { display: block; width: 100%; max-height: 52mm; }
