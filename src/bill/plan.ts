@@ -16,7 +16,7 @@ import { isPlanned, type LinePlan, type LineShop } from "./lines/plan-line.ts";
 import { planLines, planLinesAnew } from "./lines/plan-lines.ts";
 import { type LoadedLine, planLoad } from "./load/plan-load.ts";
 import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
-import { type BillRow, isLine } from "./nouns/line.ts";
+import { type BillLine, type BillRow, isLine } from "./nouns/line.ts";
 import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
 import { planNumber } from "./plan-number.ts";
 import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
@@ -74,12 +74,10 @@ export class BillPlan {
     const row = this.rows[at];
     if (line.status === "clear" || !line.plan || !row || !isLine(row)) return undefined;
     const { plan, status } = line;
-    return this.#once(`fix ${at}`, () =>
-      fixOf(row, plan, status, this.#lineShop, (changed) => {
-        const rows = this.rows.map((each, i) => (i === at ? changed : each));
-        return new BillPlan(this.shop, rows).lines[at]!.status;
-      }),
-    );
+    // Of a longer bill nobody waits for a plan a fix.
+    const isShort = this.rows.length <= MOST_PLANNED_ANEW;
+    const inBill = (changed: BillLine) => new BillPlan(this.shop, this.rows.with(at, changed)).lines[at]!.status;
+    return this.#once(`fix ${at}`, () => fixOf(row, plan, status, this.#lineShop, isShort ? inBill : undefined));
   }
 
   /** Throws the Refusal of a figure that the tables lack. */
@@ -241,6 +239,9 @@ export class BillPlan {
     return { stations, rates, calendar, job, finished, given };
   }
 }
+
+/** Lines of an ordinary bill (chosen): so long it is planned anew for a fix whose status the rest of it decides. */
+const MOST_PLANNED_ANEW = 100;
 
 interface Settled {
   readonly lines: readonly LineAnswer[];

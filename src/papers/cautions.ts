@@ -6,6 +6,7 @@ import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { onePersonLimit } from "../bill/nouns/rates.ts";
 import type { Shop } from "../bill/nouns/shop.ts";
 import type { LineAnswer } from "../bill/plan.ts";
+import type { Finding } from "../bill/problems.ts";
 import { says } from "../bill/says.ts";
 import { LOAD_CONSTANT } from "../data/niosh.ts";
 import { show } from "../units/show.ts";
@@ -19,19 +20,19 @@ export function cautionsOfLine({ line, blank, strips }: LinePlan, { findings }: 
   const length = (value: number) => show(value, "length", system, 3);
   const longest = Math.max(...strips.flatMap(({ part }) => part.flanges));
   const rises =
-    longest > LONG_RISE_MM
+    longest > LONG_RISE_MM && !findings.some(({ about }) => about === "swing")
       ? [
           `A flange of ${length(longest)} swings up as it is bent: stand beside it, follow the sheet, keep face and arms clear.`,
         ]
       : [];
   const shortest = Math.min(blank.length, blank.width);
   const small =
-    shortest < SMALL_MM
+    strips.length === 0 && shortest < SMALL_MM
       ? [
-          `The blank is only ${length(shortest)} across: hold it with a tool or a support, never with fingers at the ${strips.length === 0 ? "blade" : "die"}.`,
+          `The blank is only ${length(shortest)} across: hold it with a tool or a support, never with fingers at the blade.`,
         ]
       : [];
-  const lifting = findings.filter(({ about }) => about === "lifting").map((finding) => says(finding, system));
+  const handling = findings.filter(isCaution).map((finding) => says(finding, system));
   // A shop that states no limit of its own is told what the published one is.
   const most = LOAD_CONSTANT.value * KG_PER_POUND;
   const heavy =
@@ -40,8 +41,12 @@ export function cautionsOfLine({ line, blank, strips }: LinePlan, { findings }: 
           `A blank of ${line.part} weighs ${show(blank.weight, "mass", system, 3)}, more than ${show(most, "mass", system, 3)}: two people, or a hoist.`,
         ]
       : [];
-  return [...(strips.length > 0 ? [TRY] : []), ...rises, ...small, ...lifting, ...heavy];
+  return [...(strips.length > 0 ? [TRY] : []), ...rises, ...small, ...handling, ...heavy];
 }
+
+/** What a finding says of people is a box to tick on the sheet; a check or a stop stands at its head already. */
+export const isCaution = ({ about, status }: Finding): boolean =>
+  about === "lifting" || (status === "note" && (about === "hands" || about === "swing"));
 
 const TRY = "Guards tried, hands out of the bend, the force no higher than stated: the plates decide.";
 

@@ -8,7 +8,7 @@ import { notCheckedSays, notesSay } from "../bill/says.ts";
 import { show, showForce, showMark, showNumber } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { backGauge } from "./back-gauge.ts";
-import { cautionsOfLine } from "./cautions.ts";
+import { cautionsOfLine, isCaution } from "./cautions.ts";
 import type { Frame } from "./drawing/ink.ts";
 import { firstPiece } from "./first-piece.ts";
 import { bentDrawings, flatDrawing, gaugeDrawings, hitDrawings, type Picture } from "./line-drawings.ts";
@@ -230,9 +230,9 @@ function minding(line: LineAnswer, planned: LinePlan, plan: BillPlan): string {
   return [list(cautionsOfLine(planned, line, plan.shop), "cautions"), list(notes, "findings")].join("\n");
 }
 
-/** Without what is said of lifting, which has a box to tick. */
+/** Without what has a box to tick. */
 const notesOf = ({ findings }: LineAnswer, system: UnitSystem): string[] =>
   notesSay(
-    findings.filter(({ about }) => about !== "lifting"),
+    findings.filter((finding) => !isCaution(finding)),
     system,
   );

@@ -24,19 +24,19 @@ const isBetter = (status: Status, than: Status): boolean => STATUSES.indexOf(sta
  * undefined: none of the shop's tools can do it, nor any change of the part that is tried here.
  * @param row the line as the bill has it; `plan` is what has come of it, `now` its status.
  * @param inBill status of the line in the whole bill with another row in its place: asked where the line alone does not
- * tell, because sheets are counted, two machines may cut it, or its tools are chosen with those of other lines.
+ * tell, because sheets are counted, two machines may cut it, or its tools are chosen with those of other lines; undefined
+ * where that takes too long: what only the bill can tell is not offered then.
  */
 export function fixOf(
   row: BillLine,
   plan: LinePlan,
   now: Status,
   shop: LineShop,
-  inBill: (changed: BillLine) => Status,
+  inBill: ((changed: BillLine) => Status) | undefined,
 ): Fix | undefined {
   if (now === "clear") return undefined;
-  const alone = fixAlone({ ...row, ...BESIDE_FINDINGS }, plan.tools, now, shop);
-  if (alone !== "ask the bill") return alone;
-  return search(row, plan.tools, now, shop, inBill);
+  const { fix, isAsked } = fixAlone({ ...row, ...BESIDE_FINDINGS }, plan.tools, now, shop);
+  return isAsked && inBill ? search(row, plan.tools, now, shop, inBill) : fix;
 }
 
 /** What of a line no finding depends on, blank. */
@@ -56,13 +56,18 @@ const BESIDE_FINDINGS = {
 /** After an edit of one line the fixes of the others are known, where the rest of the bill has no say in them. */
 const fixAlone = remember(
   8192,
-  (bare: BillLine, tools: Tools | undefined, now: Status, shop: LineShop): Fix | undefined | "ask the bill" => {
+  (
+    bare: BillLine,
+    tools: Tools | undefined,
+    now: Status,
+    shop: LineShop,
+  ): { readonly fix: Fix | undefined; readonly isAsked: boolean } => {
     let isAsked = false;
-    const found = search(bare, tools, now, shop, () => {
+    const fix = search(bare, tools, now, shop, () => {
       isAsked = true;
       return now;
     });
-    return isAsked ? "ask the bill" : found;
+    return { fix, isAsked };
   },
 );
 

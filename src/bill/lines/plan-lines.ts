@@ -22,14 +22,17 @@ export interface LinesPlan {
 export const planLines = remember(4, (rows: readonly BillRow[], shop: LineShop): LinesPlan => plan(rows, shop));
 
 /** A line as if it were the whole bill: how a change is tried. */
-export const planAlone = remember(4096, (line: BillLine, shop: LineShop): PlannedLine => plan([line], shop).lines[0]!);
+export const planAlone = remember(
+  4096,
+  (line: BillLine, shop: LineShop): PlannedLine => plan([line], shop, undefined, trialKnown).lines[0]!,
+);
 
 /** The line on every set of tools that a bill may choose for it, whatever else stands in that bill. */
 export function planOnEach(line: BillLine, shop: LineShop): readonly PlannedLine[] {
   const options = refusalOr(() => optionsOf(atSheet(line, shop), shop));
   if (options instanceof Refusal) return [unreadPlan({ ...line, refusal: options })];
   return (options.length === 0 ? [undefined] : options).map((tools) => {
-    const found = refusalOr(() => lineKnown(line, tools, shop));
+    const found = refusalOr(() => trialKnown(line, tools, shop));
     return found instanceof Refusal ? unreadPlan({ ...line, refusal: found }) : found;
   });
 }
@@ -43,14 +46,19 @@ const lineKnown = remember(4096, (line: BillLine, tools: Tools | undefined, shop
   planLine(line, tools, shop),
 );
 
-function plan(rows: readonly BillRow[], shop: LineShop, work?: Working): LinesPlan {
+/** What is only tried has a memory of its own: it must not push out the lines of the bill. */
+const trialKnown = remember(4096, (line: BillLine, tools: Tools | undefined, shop: LineShop) =>
+  planLine(line, tools, shop),
+);
+
+function plan(rows: readonly BillRow[], shop: LineShop, work?: Working, memory = lineKnown): LinesPlan {
   const known = (line: BillLine, tools: Tools | undefined) =>
-    work ? planLine(line, tools, shop, work) : lineKnown(line, tools, shop);
+    work ? planLine(line, tools, shop, work) : memory(line, tools, shop);
   const planOf = (line: BillLine, tools: Tools | undefined): PlannedLine => {
     const found = refusalOr(() => known(line, tools));
     return found instanceof Refusal ? unreadPlan({ ...line, refusal: found }, placeOf(line)) : found;
   };
-  const { tools, proved } = chooseTools(rows.filter(isLine), shop, (line, set) => lineKnown(line, set, shop));
+  const { tools, proved } = chooseTools(rows.filter(isLine), shop, (line, set) => memory(line, set, shop));
   const lines = rows.map((row) => {
     if (!isLine(row)) return unreadPlan(row);
     const chosen = tools.get(row);

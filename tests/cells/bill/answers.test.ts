@@ -88,11 +88,13 @@ describe("BILL.CHECK", () => {
     expect(columnOf(spill, "Fix")).toEqual([
       "",
       "make the short flange 1.750 in and trim it after bending",
-      "", // no tool mends what Stock has not
+      "0.2500 in thick, which is in Stock", // as it is planned already: the bill says so from then on
     ]);
-    expect(columnOf(spill, "Then")).toEqual(["", "clear", ""]);
+    expect(columnOf(spill, "Then")).toEqual(["", "clear", "clear"]);
     expect(columnOf(spill, "Quoted")).toEqual(["yes", "no", "yes"]);
-    expect(columnOf(spill, "Notes")[0]).toMatch(/^Radius about 0\.\d+ in, published 0\.\d+ in; usual on this die\.$/);
+    expect(columnOf(spill, "Notes")[0]).toMatch(
+      /^Radius about 0\.\d+ in, published 0\.\d+ in; usual on this die\. Deburr/,
+    );
   });
   it("the radius and the deduction are those the flat is made with", () => {
     const spill = answer("BILL.CHECK", [bracket()]);
