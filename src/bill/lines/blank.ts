@@ -4,7 +4,7 @@ import { type AirShape, airShape } from "../../calc/bend/air-shape.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
-import { nearestWords } from "../../calc/bend/solved-air-bend.ts";
+import { TRY_FIRST } from "../../calc/bend/solved-air-bend.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
 import { blankWeight } from "../../calc/flat/weight.ts";
 import { density } from "../../calc/material/strength.ts";
@@ -43,7 +43,7 @@ export interface BendNumber {
 /** Of a line's sharpest bend, and of its bends by angle: what its flat is made with. */
 export interface BendNumbers extends BendNumber {
   readonly method: Method;
-  /** Where neither a compared bend nor a strip of the shop is like it: what to do, and how far the nearest is. */
+  /** What to do where neither a compared bend nor a strip of the shop is like it. */
   readonly tryFirst: string | undefined;
   /** By the angle without its sign. */
   readonly at: ReadonlyMap<Degrees, BendNumber>;
@@ -76,7 +76,7 @@ const methodOf = ({ solved, mechanicsShare }: AirShape): Method =>
         : "mechanics and rule";
 
 const tryFirst = ({ solved }: AirShape): string | undefined =>
-  solved && !solved.strip && !solved.nearest.inside ? nearestWords(solved.nearest) : undefined;
+  solved && !solved.strip && !solved.nearest.inside ? TRY_FIRST : undefined;
 
 /** Of a bend of this angle, whichever way it turns. */
 export const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => at.get(square(angle))!;
