@@ -35,7 +35,7 @@ body { margin: 0 auto; max-width: 190mm; padding: 4mm; background: #fff; color: 
 @media print { body { padding: 0; max-width: none; } .page + .page { margin-top: 0; border: 0; padding-top: 0; } }
 @media screen and (max-width: 600px) { .facts { grid-template-columns: 1fr 1fr !important; } .drawings { grid-template-columns: 1fr !important; } .page { overflow-x: auto; } }
 h1 { margin: 0; font-size: 22pt; line-height: 1.1; }
-h2 { margin: 4mm 0 1mm; font-size: 12pt; break-after: avoid; }
+h2 { margin: 3mm 0 1mm; font-size: 12pt; break-after: avoid; }
 p { margin: 1mm 0; }
 .head { display: flex; justify-content: space-between; align-items: baseline; gap: 6mm; border-bottom: 2px solid #000; padding-bottom: 1mm; }
 .head .status { font-size: 14pt; font-weight: 700; white-space: nowrap; }
@@ -43,7 +43,7 @@ p { margin: 1mm 0; }
 .facts { display: grid; grid-template-columns: repeat(5, 1fr); gap: 1mm 3mm; margin: 2mm 0; }
 .facts dt { font-size: 9pt; }
 .facts dd { margin: 0; font-size: 11pt; font-weight: 600; line-height: 1.15; }
-.drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
+.drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 1.5mm 0; }
 .drawings.many { grid-template-columns: repeat(4, 1fr); gap: 2mm; }
 .drawings.many svg { max-height: 36mm; }
 .drawings figure { margin: 0; border: 1px solid #000; padding: 1mm; }
@@ -80,8 +80,8 @@ ul { margin: 1mm 0; padding-left: 5mm; }
 .cautions li { list-style: none; margin-left: -5mm; }
 tfoot { display: table-row-group; }
 tfoot td { border-top: 1px solid #000; font-weight: 700; }
-.foot { font-size: 9pt; margin-top: 3mm; }
-.number-of-plan { font-size: 8pt; margin-top: 2mm; }
+.foot { font-size: 9pt; margin-top: 1.5mm; }
+.number-of-plan { font-size: 8pt; margin-top: 1mm; }
 `;
 
 export const document = ({ title, pages }: Pick<Paper, "title" | "pages">): string =>
