@@ -7,6 +7,7 @@ import { RECORDS, shopFunctions } from "../../src/cells/catalogue.ts";
 import { readData } from "../../src/cells/parameters/read-data.ts";
 import { readBill } from "../../src/cells/tables/bill.ts";
 import { readShop } from "../../src/cells/tables/shop-arguments.ts";
+import { lineFigures } from "../../src/papers/line-figures.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../src/units/cell.ts";
 import { bill, job, SHOP, type Tables } from "../cells/example/tables.ts";
 import { oneDieBill } from "./one-die-bill.ts";
@@ -77,6 +78,34 @@ describe.each(EDITIONS)("one bend, one answer, edition %s", (edition) => {
     const methods = new Set(lines.map(({ bend }) => bend!.method));
     if (edition === "2026.1") expect([...methods]).toEqual(["rule"]);
     else expect(methods).toContain("mechanics");
+  });
+});
+
+describe("a bend that is like none compared", () => {
+  const line = { Part: "wide", Material: "A36", Quantity: 1, Width: 6, Flanges: "8; 8", "Bend angles": 90, Die: "V 6" };
+  const dies: CellMatrix = [
+    ["Die", "Opening (in)", "Angle (deg)"],
+    ["V 6", 6, 80],
+  ];
+  const figures = (edition: string, thickness: number, corrections?: CellMatrix) => {
+    const tables = { ...SHOP, dies, ...(corrections ? { corrections } : {}) } as Tables;
+    const plan = planOf(edition, bill({ ...line, Thickness: thickness }), tables);
+    const [answer] = plan.lines;
+    return lineFigures(answer!.plan!, answer!, "in").find(([name]) => name === "Deduction")![1];
+  };
+
+  it("says on the setup sheet what to do first, under 2026.2", () => {
+    expect(figures("2026.2", 0.125)).toContain("; cut one, bend, measure");
+    expect(figures("2026.2", 0.75)).not.toContain("measure");
+    expect(figures("2026.1", 0.125)).not.toContain("measure");
+  });
+
+  it("not where the shop has bent strips of it", () => {
+    const own: CellMatrix = [
+      ["Material", "Contact", "K offset", "Opening"],
+      ["A36", "point", 0.01, 6],
+    ];
+    expect(figures("2026.2", 0.125, own)).toMatch(/by test strips$/);
   });
 });
 

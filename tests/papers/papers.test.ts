@@ -36,13 +36,14 @@ const BILL: CellMatrix = [
   ["ASKS", "asks for a radius", "A1011 CS", "11 ga", 10, 6, "2; 3", "90", null, null, 1.2, null, "Deck"],
   ["TOLD", "asked and accepted", "A1011 CS", "11 ga", 10, 6, "2; 3", "90", null, null, 1.2, "J. Poe, Mar 2", "Roof"],
   ["LONG", "longer than the bed", "A36", "1/4", 4, 130, "3; 3", "90", null, null, null, null, "Deck"],
-  ["THICK", "for the waterjet", "304", "1/4", 3, 8, "6", null, null, null, null, null, "Roof"],
+  ["THICK", "for the waterjet", "304", "3/8", 3, 8, "6", null, null, null, null, null, "Roof"],
   ["PLATE", "flat", "A1011 CS", "11 ga", 6, 5, "9", null, null, null, null, null, "Roof"],
   ["ZED", "", "A1011 CS", "11 ga", 6, 8, "2; 3; 2", "90; -90", null, null, null, null, "Roof"],
   ["TRAY", "", "A1011 CS", "14 ga", 4, null, "1.5; 8; 1.5", "90; 90", "1.5; 6; 1.5", "90; 90", null, null, "Roof"],
   ["WRONG", "", "steel", "1/4", 2, 8, "2; 3", "90", null, null, null, null, "Roof"],
   ["ABSENT", "", "A36", "2", 2, 8, "4", null, null, null, null, null, "Roof"],
 ];
+const PLATE_FOR_THE_WATERJET = ["Stainless 3/8", "304", "3/8", 96, 48, null, 1190, 5, 0.25];
 const JOB: CellMatrix = [
   ["Job", "Entry"],
   ["Job name", "Autumn tour"],
@@ -54,7 +55,10 @@ const JOB: CellMatrix = [
 const BOOK = [
   { name: "Parts", rows: BILL },
   { name: "Job", rows: JOB },
-  ...SHOP_TABLES.map(({ name, headers, rows }) => ({ name, rows: [[...headers], ...rows.map((row) => [...row])] })),
+  ...SHOP_TABLES.map(({ name, headers, rows }) => ({
+    name,
+    rows: [[...headers], ...rows.map((row) => [...row]), ...(headers[0] === "Stock" ? [PLATE_FOR_THE_WATERJET] : [])],
+  })),
 ];
 
 let plan: BillPlan;

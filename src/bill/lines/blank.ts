@@ -5,6 +5,7 @@ import { cracks } from "../../calc/bend/cracks.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
+import { TRY_FIRST } from "../../calc/bend/solved-air-bend.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
 import { blankWeight } from "../../calc/flat/weight.ts";
 import { limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
@@ -43,6 +44,8 @@ export interface BendNumber {
 /** Of a line's sharpest bend, and of its bends by angle: what its flat is made with. */
 export interface BendNumbers extends BendNumber {
   readonly method: Method;
+  /** What to do where neither a compared bend nor a strip of the shop is like it. */
+  readonly tryFirst: string | undefined;
   /** By the angle without its sign. */
   readonly at: ReadonlyMap<Degrees, BendNumber>;
 }
@@ -57,10 +60,11 @@ export function bendNumbers({ material, thickness, main, cross }: BillLine, tool
     const shape = airShape(askedOver(material, thickness, angle, die, punch?.nose), material.airMethod ?? "rule", work);
     const { radius, neutralAxis, axisSource } = shape;
     const deduction = bendDeduction(thickness, radius, angle, neutralAxis, "outside", work, axisSource);
-    return { angle, radius, deduction, method: methodOf(shape) };
+    return { angle, radius, deduction, method: methodOf(shape), tryFirst: tryFirst(shape) };
   });
+  const at = new Map(found.map(({ angle, radius, deduction }) => [angle, { radius, deduction }]));
   const [{ radius, deduction, method }] = found as [(typeof found)[number]];
-  return { radius, deduction, method, at: new Map(found.map(({ angle, ...number }) => [angle, number])) };
+  return { radius, deduction, method, tryFirst: found.find((each) => each.tryFirst)?.tryFirst, at };
 }
 
 const methodOf = ({ solved, mechanicsShare }: AirShape): Method =>
@@ -71,6 +75,9 @@ const methodOf = ({ solved, mechanicsShare }: AirShape): Method =>
       : mechanicsShare === 0
         ? "rule"
         : "mechanics and rule";
+
+const tryFirst = ({ solved }: AirShape): string | undefined =>
+  solved && !solved.strip && !solved.nearest.inside ? TRY_FIRST : undefined;
 
 /** Of a bend of this angle, whichever way it turns. */
 export const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => at.get(square(angle))!;
