@@ -44,7 +44,7 @@ export function answerOf(
   const runsOut = short.get(plan);
   const findings = worstOfEach([
     ...plan.findings,
-    ...(onShear ? plan.cutting.onShear : []),
+    ...(onShear ? plan.cutting.onShear : plan.cutting.onWaterjet),
     ...(runsOut ? [runsOut] : []),
   ]);
   const { row, part } = plan.line;

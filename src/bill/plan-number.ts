@@ -9,7 +9,16 @@ export function planNumber(shop: Shop, rows: readonly BillRow[]): string {
   const bare = rows.map((row) => (isLine(row) ? { ...row, row: 0 } : [row.part, saysWithoutPlace(row)]));
   const inputs = JSON.stringify([
     sorted(bare),
-    ...[shop.brakes, shop.dies, shop.punches, shop.shears, shop.waterjets, shop.stations, shop.stock].map(sorted),
+    ...[
+      shop.brakes,
+      shop.dies,
+      shop.punches,
+      shop.shears,
+      shop.waterjets,
+      shop.stations,
+      shop.stock,
+      shop.finished,
+    ].map(sorted),
     sorted(shop.calendar),
     shop.rates.entries(),
     // A quote may be dated anew without another plan.

@@ -2,6 +2,7 @@
  * The one plan of a bill. Lines, route, cut, times, dates and money are worked out here, each stage from those before it
  * and remembered by what it is made from; whatever shows a bill (cell, sheet, paper, screen, command) shows this.
  */
+import { withStrips } from "../calc/bend/strip-correction.ts";
 import type { LinePrice } from "../calc/cost/line-price.ts";
 import type { Finding } from "../calc/finding.ts";
 import { Refusal } from "../units/refusal.ts";
@@ -15,7 +16,7 @@ import { isPlanned, type LinePlan, type LineShop } from "./lines/plan-line.ts";
 import { planLines, planLinesAnew } from "./lines/plan-lines.ts";
 import { type LoadedLine, planLoad } from "./load/plan-load.ts";
 import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
-import type { BillRow } from "./nouns/line.ts";
+import { type BillRow, isLine } from "./nouns/line.ts";
 import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
 import { planNumber } from "./plan-number.ts";
 import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
@@ -33,11 +34,16 @@ export interface LineWork {
 }
 
 export class BillPlan {
+  /** Each line's sheet as the shop's own test strips found it. */
+  readonly rows: readonly BillRow[];
+
   constructor(
     readonly shop: Shop,
-    readonly rows: readonly BillRow[],
+    rows: readonly BillRow[],
     private readonly work?: Working,
-  ) {}
+  ) {
+    this.rows = measured(rows, shop.corrections);
+  }
 
   /** The bill's lines in its own order. */
   get lines(): readonly LineAnswer[] {
@@ -64,7 +70,16 @@ export class BillPlan {
 
   /** The least change that betters a line; undefined where it is clear, or nothing that was tried betters it. */
   fix(line: LineAnswer): Fix | undefined {
-    return line.status === "clear" || !line.plan ? undefined : fixOf(line.plan, this.#lineShop);
+    const at = this.lines.indexOf(line);
+    const row = this.rows[at];
+    if (line.status === "clear" || !line.plan || !row || !isLine(row)) return undefined;
+    const { plan, status } = line;
+    return this.#once(`fix ${at}`, () =>
+      fixOf(row, plan, status, this.#lineShop, (changed) => {
+        const rows = this.rows.map((each, i) => (i === at ? changed : each));
+        return new BillPlan(this.shop, rows).lines[at]!.status;
+      }),
+    );
   }
 
   /** Throws the Refusal of a figure that the tables lack. */
@@ -222,8 +237,8 @@ export class BillPlan {
   }
 
   get #routeShop() {
-    const { stations, rates, calendar, job, given } = this.shop;
-    return { stations, rates, calendar, job, given };
+    const { stations, rates, calendar, job, finished, given } = this.shop;
+    return { stations, rates, calendar, job, finished, given };
   }
 }
 
@@ -235,7 +250,12 @@ interface Settled {
 }
 
 /** Tables that a plan does without and nothing is missed. */
-const OPTIONAL: readonly TableName[] = ["outlines", "press", "job"];
+const OPTIONAL: readonly TableName[] = ["outlines", "press", "job", "corrections", "finished"];
+
+const measured = (rows: readonly BillRow[], corrections: Shop["corrections"]): readonly BillRow[] =>
+  corrections.length === 0
+    ? rows
+    : rows.map((row) => (isLine(row) ? { ...row, material: withStrips(row.material, corrections) } : row));
 
 /** Two calls about the same bill in the same shop share the plan; it fills as its stages are asked for. */
 export const planBill = remember(6, (shop: Shop, rows: readonly BillRow[]): BillPlan => new BillPlan(shop, rows));

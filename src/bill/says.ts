@@ -1,10 +1,9 @@
 /**
- * How findings and fixes are said: one sentence each, of at most 120 characters, in the order a person thinks: what is
- * wrong, by how much, what to do. This is the one file that words them.
+ * How findings are said: one sentence each, of at most 120 characters, in the order a person thinks: what is
+ * wrong, by how much, what to do. This is the one file that words them; fix-says words what mends them.
  */
-import { type Finding, type Subject, worstFirst } from "../calc/finding.ts";
+import { type Finding, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
-import type { Change, Fix } from "./lines/fix.ts";
 import type { Station } from "./nouns/station.ts";
 import { problemsOf } from "./problems.ts";
 
@@ -37,12 +36,34 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: punch": ({ figure, limit, name }) => `The bend is ${figure} long; punch ${name} is ${limit}.`,
   "room: nose": ({ figure, limit, name, words }) =>
     `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
+  "loaded angle: is near die": (f) => angleSays(f, "die", "is near the faces of", "a springy coil bottoms, which fits"),
+  "loaded angle: is near punch": (f) =>
+    angleSays(f, "punch", "is near the faces of", "a springy coil bottoms, which fits"),
   "loaded angle: touches die": (f) => angleSays(f, "die", "may touch the faces of", "bend a test piece"),
   "loaded angle: touches punch": (f) => angleSays(f, "punch", "may touch the faces of", "bend a test piece"),
   "loaded angle: bottoms die": (f) => angleSays(f, "die", "bottoms in", "3 to 5 times the force, which fits"),
   "loaded angle: bottoms punch": (f) => angleSays(f, "punch", "bottoms on", "3 to 5 times the force, which fits"),
   "loaded angle: passes die": (f) => angleSays(f, "die", "cannot be reached in", "take a sharper die"),
   "loaded angle: passes punch": (f) => angleSays(f, "punch", "cannot be reached with", "take a sharper punch"),
+  "loaded angle: no die": ({ figure, limit }) =>
+    `A bend of ${figure} is beyond every V die: bend it to ${limit} at most, then close it in a hem die, or send it out.`,
+  "off center: near side": ({ figure, limit, name }) =>
+    `Off center: the near side of ${name} takes ${figure} of ${limit}. Move it to the middle of the bed.`,
+  "room: throat": ({ figure, limit, name }) =>
+    `Longer than the housings and ${figure} deep behind: the throat of ${name} is ${limit}.`,
+  "room: throat not stated": ({ figure, limit, name }) =>
+    `Longer than the housings, ${figure} deep behind: throat of ${name} not stated, often ${limit}. Measure it.`,
+  "room: box, none listed": ({ beside, limit, name }) =>
+    `A tool of ${beside} to ${limit} goes into this box; the sections of ${name} are not listed.`,
+  "room: box": ({ figure, beside, name }) =>
+    `The box is ${beside} inside; the sections of ${name} make ${figure} at best.`,
+  "room: daylight": ({ figure, name }) => `The daylight of ${name} is ${figure} too little for these tools.`,
+  "room: daylight, heights not stated": ({ figure, name, words }) =>
+    `The daylight of ${name} may be ${figure} too little: measure the height of ${words}.`,
+  "room: stroke": ({ figure, name }) =>
+    `The ram of ${name} ends ${figure} above the end of the bend: raise the die, or take a taller punch.`,
+  "room: stroke, heights not stated": ({ figure, name, words }) =>
+    `The ram of ${name} may end ${figure} too high: measure the height of ${words}.`,
   "springback: unknown": ({ name }) => `Springback of ${name} is not known: its strength or modulus is missing.`,
   "drawing radius: ask": ({ figure, limit }) =>
     `The drawing asks for radius ${limit}; these tools give about ${figure}: ask the customer.`,
@@ -54,6 +75,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
     `Radius about ${figure}; ${limit} is published, across the grain: keep the bend line across.`,
   "radius: cracks": ({ figure, limit, name }) =>
     `${name} cracks: radius about ${figure}, published least ${limit} across the grain.`,
+  "radius: along": ({ name }) => `${name} cracks with its bend line along the grain, and this one cannot lie across.`,
   "radius: plate along": ({ figure, limit }) =>
     `Plate along the grain needs a radius of ${limit}; this gives about ${figure}: turn the blank.`,
   "radius: tighter than usual": ({ figure, limit }) =>
@@ -66,6 +88,10 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "flange: falls in": ({ figure, limit, name }) => `A flange of ${figure} falls into die ${name}; it needs ${limit}.`,
   "flange: barely rests": ({ figure, limit, name }) =>
     `A flange of ${figure} barely rests on die ${name}; ${limit} is safe.`,
+  "flange: gauge nearer": ({ figure, limit, name }) =>
+    `The gauge of ${name} comes to ${limit}, a bend needs ${figure}: set a block, or scribe the line.`,
+  "flange: gauge beyond": ({ figure, limit, name }) =>
+    `The gauge of ${name} goes to ${limit}, a bend needs ${figure}: scribe the line.`,
   "hole: is pulled": ({ figure, limit }) =>
     `A hole ${figure} from the flange is pulled out of shape; it is safe from ${limit} on.`,
   "hole: goes oval": ({ figure, limit }) =>
@@ -79,6 +105,13 @@ const SENTENCES: Readonly<Record<string, Say>> = {
     `No order of the bends on these tools: at bend ${figure} ${words}.`,
   "bend order: none on plain tools": ({ words }, { figure }) =>
     `No bend order on tools drawn from their tables: at bend ${figure} ${words}. Try it by hand.`,
+  "bend order: none on a plain punch": ({ words }, { figure }) =>
+    `No bend order as drawn: at bend ${figure} ${words}. A gooseneck whose relief is stated may do it.`,
+  "bend order: near a size": ({ figure, words }) => `${figure} may be missing, on assumed sizes: measure ${words}.`,
+  "bend order: hangs on a size": ({ figure, words }) =>
+    `The bend order hangs on sizes that are assumed, by ${figure}: measure ${words}.`,
+  "bend order: slides off": ({ name }, { figure }) =>
+    `Bend ${figure} closes round punch ${name}: it comes off over the punch's end alone.`,
   "bend order: tight": ({ figure }) =>
     `Only ${figure} between sheet and tools drawn from their tables: try it by hand.`,
   "bend order: cannot be": ({ words }) => words,
@@ -90,12 +123,17 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "cutting: no shear": () => "There is no shear in the tables.",
   "cutting: no station": ({ words }) => `A shear makes no ${words}, and no station of the table does.`,
   "cutting: not on waterjet": ({ words }) => `Pinned to the waterjet, which cannot cut it: ${words}.`,
+  "cutting: not sheared": ({ words }) => `${words} is cut on a waterjet, not on a shear.`,
+  "cutting: waterjet only": ({ name, words }) => `${name} is cut on a waterjet only, and ${words}.`,
+  "cutting: thin on waterjet": ({ figure }) =>
+    `The waterjet's formula is too fast in sheet of ${figure}: time a cut of your own.`,
   "cutting: no machine": ({ name, words }) => `No machine cuts it: too much for ${name}, and ${words}.`,
   "cutting: waterjet: over rating": ({ figure, limit, name, words }) =>
     `${name} takes ${limit} of ${words}, this is ${figure}: waterjet.`,
   "cutting: waterjet: too long": ({ figure, limit, name }) => `The cut is ${figure}, ${name} cuts ${limit}: waterjet.`,
   "cutting: waterjet: no layout": ({ words, name }) => `Not on ${name}: ${words}; waterjet.`,
   "cutting: waterjet: no shear": () => "No shear in the tables: waterjet.",
+  "cutting: waterjet: not sheared": ({ words }) => `${words} is not sheared: waterjet.`,
   "cutting: waterjet: no station": ({ words }) => `No station makes ${words} after the shear: waterjet.`,
   "narrow strip: twists": ({ figure, limit }) => `A strip of ${figure} twists and bows; it lies flat from ${limit} on.`,
   "narrow strip: waterjet: twists": ({ figure }) => `A sheared strip of ${figure} twists too much: waterjet.`,
@@ -112,6 +150,21 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "lifting: long bend": ({ figure }) => `A bend of ${figure} takes two people.`,
   "lifting: hoist": ({ figure }) => `A blank of ${figure} goes on the hoist.`,
   "lifting: too heavy": ({ figure }) => `A blank of ${figure} is too heavy for two people, and there is no hoist.`,
+  "lifting: over hoist": ({ figure }) => `A blank of ${figure} is more than the hoist lifts.`,
+  "lifting: sheet too heavy": ({ figure, name }) =>
+    `${name} is ${figure} a sheet, too heavy for two people, and there is no hoist.`,
+  "lifting: sheet over hoist": ({ figure, name }) => `${name} is ${figure} a sheet, more than the hoist lifts.`,
+  "swing: swings": ({ figure }) => `${figure} in front of the die swings up: keep clear, follow it by hand.`,
+  "swing: sags": ({ figure }) =>
+    `${figure} in front of the die swings up and sags: sheet follower, or a second person.`,
+  "swing: heavy": ({ figure }) => `${figure} in front of the die swings up and is heavy: sheet follower.`,
+  "hands: one side": ({ figure, beside }) =>
+    `Blank side ${figure}: hold it by the ${beside}, fingers clear of the die.`,
+  "hands: neither side": ({ figure, beside }) =>
+    `Blank ${figure} x ${beside}: use a holding tool, or bend it long and cut after.`,
+  "edges: plate": () => "Deburr the outside corners at the bend ends before bending.",
+  "edges: cracking temper": ({ name }) => `${name} tears from a burr at the bend ends: deburr before bending.`,
+  "galvanized: welded": ({ name }) => `${name} is galvanized: grind the zinc off where it is welded, extract the fume.`,
   "stock: not there": ({ figure, name }) => `${name} ${figure} is not in Stock: buy.`,
   "stock: thicker": ({ figure, limit, name }) =>
     `Stock has no ${name} of ${figure}: planned throughout at ${limit}, the next thicker.`,
@@ -146,7 +199,7 @@ export function says(finding: Finding, system: UnitSystem): string {
 }
 
 /** What the shop reads to: thousandths of an inch, tenths of a degree, two figures of a force. */
-function figureSays(value: number, quantity: Finding["quantity"], system: UnitSystem, more = 0): string {
+export function figureSays(value: number, quantity: Finding["quantity"], system: UnitSystem, more = 0): string {
   if (quantity === undefined) return String(Math.round(value));
   const shown = fromInternal(value, quantity, system);
   const two = Number(shown.toPrecision(2 + more));
@@ -182,48 +235,6 @@ export const problemsSay = (findings: readonly Finding[], system: UnitSystem): s
 export const notesSay = (findings: readonly Finding[], system: UnitSystem): string[] =>
   findings.filter(({ status }) => status === "note").map((finding) => says(finding, system));
 
-/** A fix as it is offered: "die V 2". What it reaches stands beside it. */
-export const fixSays = ({ change }: Fix, system: UnitSystem): string => changeSays(change, system);
-
-function changeSays(change: Change, system: UnitSystem): string {
-  switch (change.kind) {
-    case "tools":
-      return [
-        change.die === undefined ? "" : `die ${change.die}`,
-        change.punch === undefined ? "" : `punch ${change.punch}`,
-        change.brake === undefined ? "" : change.brake,
-      ]
-        .filter((text) => text !== "")
-        .join(", ");
-    case "grain":
-      return "turn the blank: bend line across the grain";
-    case "hole after":
-      return "drill the hole after bending";
-    case "waterjet":
-      return "cut it on the waterjet";
-    case "trim after":
-      return `make the short flange ${figureSays(change.flange, "length", system)} and trim it after bending`;
-  }
-}
-
-/** Said once of a line that stops at the machines and that no change betters. */
-export const NO_FIX = "none of your tools can do it";
-/** What no tool could mend: it is asked for, bought or typed otherwise, as the sentence says. */
-const NOT_OF_TOOLS: readonly Subject[] = ["input", "tolerance", "stock"];
-
-/** What would mend a line; "" where it only wants a look, or another order. */
-export function mendSays(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
-  if (fix) return fixSays(fix, system);
-  const stops = findings.some(({ about, status }) => status === "stop" && !NOT_OF_TOOLS.includes(about));
-  return stops ? NO_FIX : "";
-}
-
-/** The same as a sentence: "Fix: die V 2, then clear.". */
-export function mendSentence(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
-  const mends = mendSays(findings, fix, system);
-  return mends === "" ? "" : `Fix: ${mends}${fix ? `, then ${fix.reaches}` : ""}.`;
-}
-
 /** Why a line is not quoted: the worst that is found about it. */
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>
   `no quote: ${notMadeSays(findings, system)}`;
@@ -251,3 +262,6 @@ export function vendorSays({ name, vendorDays, coat }: Station, holes: number, s
   const closes = coat !== undefined && holes > 0 ? `, holes close by ${figureSays(2 * coat, "length", system)}` : "";
   return `${name} outside${days}${closes}`;
 }
+
+/** Of a line that is credited with what is left of its sheet. */
+export const COMMON_WORTH_SAYS = "remnants at half their worth, common practice: Stock gives no Remnant worth";

@@ -15,6 +15,7 @@ export const SUBJECTS = [
   "punch",
   "die",
   "beam",
+  "off center",
   "room",
   "loaded angle",
   "springback",
@@ -30,6 +31,10 @@ export const SUBJECTS = [
   "blade gap",
   "narrow strip",
   "lifting",
+  "swing",
+  "hands",
+  "edges",
+  "galvanized",
   "stock",
 ] as const;
 export type Subject = (typeof SUBJECTS)[number];

@@ -59,6 +59,7 @@ import { source } from "./functions/source.ts";
 import { stripDeduction } from "./functions/strip-deduction.ts";
 import { stripEvenness } from "./functions/strip-evenness.ts";
 import { stripTable } from "./functions/strip-table.ts";
+import { timeTable } from "./functions/time-table.ts";
 import { toleranceAngle } from "./functions/tolerance-angle.ts";
 import { toleranceLength } from "./functions/tolerance-length.ts";
 import { version } from "./functions/version.ts";
@@ -126,6 +127,7 @@ export const RECORDS: readonly AnyRecord[] = [
   stripDeduction,
   stripEvenness,
   stripTable,
+  timeTable,
   toleranceAngle,
   toleranceLength,
   version,

@@ -1,16 +1,20 @@
-/** ISO 2768-1 general tolerances. Class m linear and class m angular were read in a reprint; the others are memory. */
+/**
+ * ISO 2768-1 general tolerances. Lengths: f, m, v, and c above 6 mm, read in a reprint; c up to 6 mm from memory, since
+ * that reprint prints the 0.15 and 0.2 mm of DIN 7168 there. Angles: f and m read in a reprint, c and v memory. Another's
+ * program carries all of both tables as they stand here.
+ */
 export const TOLERANCE_CLASSES = ["f", "m", "c", "v"] as const;
 export type ToleranceClass = (typeof TOLERANCE_CLASSES)[number];
 
-export const LINEAR_SOURCE = "ISO 2768-1 Table 1 (class m read in a reprint; f, c, v memory, unverified)";
-export const ANGULAR_SOURCE = "ISO 2768-1 Table 3 (classes f and m read in a reprint; c, v memory, unverified)";
+export const LINEAR_SOURCE = "ISO 2768-1 Table 1 (read in a reprint; class c up to 6 mm memory)";
+export const ANGULAR_SOURCE = "ISO 2768-1 Table 3 (classes f and m read in a reprint; c, v memory)";
 
 /** The table begins at 0.5 mm: below it the drawing must say the tolerance itself. */
 export const LINEAR_FROM_MM = 0.5;
 
 /**
  * [over the row before, up to and including mm, plus-minus mm per class]; null where the standard gives none.
- * Class m read in a reprint; the others memory, unverified.
+ * Read in a reprint; class c up to 6 mm memory.
  */
 export const LINEAR: readonly { upTo: number; f: number | null; m: number; c: number; v: number | null }[] = [
   { upTo: 3, f: 0.05, m: 0.1, c: 0.2, v: null },
@@ -25,7 +29,7 @@ export const LINEAR: readonly { upTo: number; f: number | null; m: number; c: nu
 
 /**
  * By the shorter leg in mm: plus-minus minutes of arc. The last row has no upper end.
- * Classes f and m read in a reprint; c and v memory, unverified.
+ * Classes f and m read in a reprint; c and v memory.
  */
 export const ANGULAR: readonly { upTo: number; f: number; m: number; c: number; v: number }[] = [
   { upTo: 10, f: 60, m: 60, c: 90, v: 180 },

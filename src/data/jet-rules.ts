@@ -17,6 +17,8 @@ export const QUALITY_WORDS = [
   "smooth finish",
   "fine finish",
 ] as const;
+/** A timed cut speaks for sheet from half to double its thickness. */
+export const TIMED_HOLDS = fact(2, "", "common practice", "chosen: a cut says little about sheet twice as thick");
 /** Below this thickness the formula outruns what is published. */
 export const THIN_MM = fact(
   3,

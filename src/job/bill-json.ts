@@ -16,11 +16,11 @@ export const billJson = (plan: BillPlan): BillJson => {
     units: plan.shop.system,
     lines,
     sheets: sheetsJson(plan),
-    setups: planSetUps(plan.quoted.map((line) => line.plan)).map(({ tools, lines: set }) => ({
+    setups: planSetUps(plan.quoted).map(({ tools, lines: set }) => ({
       brake: tools.brake.name,
       die: tools.die.name,
       punch: orNull(tools.punch?.name),
-      lines: set.map(({ line }) => numberOf(line)),
+      lines: set.map(({ plan: { line } }) => numberOf(line)),
     })),
     totals: totalsJson(plan, lines),
     not_checked: [...plan.notChecked],
@@ -70,6 +70,9 @@ function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"
     late: found ? found.filter(({ verdict }) => verdict === "breaks it").length : null,
     minimum: charges ? plain(charges.minimum) : null,
     rush: charges ? plain(charges.rush) : null,
+    crate: charges ? plain(charges.crate) : null,
+    truck: charges ? plain(charges.truck) : null,
+    tax: charges ? plain(charges.tax) : null,
     order: charges ? plain(charges.total) : null,
   };
 }

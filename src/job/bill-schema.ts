@@ -1,5 +1,6 @@
 /** `bill --json` as a schema: what is written goes out through it, and what is read comes in through it. */
 import * as z from "zod/mini";
+import { METHODS } from "../bill/lines/blank.ts";
 import { CUTTERS } from "../bill/nouns/line.ts";
 import { TABLES } from "../bill/nouns/shop.ts";
 import { SEVERITIES, STATUSES, SUBJECTS } from "../bill/problems.ts";
@@ -61,7 +62,7 @@ export const LINE_JSON = z.strictObject({
   flat: z.nullable(flat),
   radius: number,
   deduction: number,
-  method: text,
+  method: z.nullable(z.enum(METHODS)),
   die: text,
   punch: text,
   brake: text,
@@ -107,6 +108,9 @@ const TOTALS = z.strictObject({
   late: number,
   minimum: number,
   rush: number,
+  crate: number,
+  truck: number,
+  tax: number,
   order: number,
 });
 

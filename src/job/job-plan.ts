@@ -23,6 +23,8 @@ export interface JobPlan {
   /** Tables that are missing or cannot be read, a sentence each. */
   readonly missing: readonly string[];
   readonly system: UnitSystem;
+  /** Of the materials it was planned with. */
+  readonly edition: string;
 }
 
 /** The shop of a workbook, without a bill. */
@@ -81,6 +83,7 @@ export function jobPlan(book: Book): JobPlan | undefined {
     table,
     missing: rows instanceof Refusal ? [...missing, rows.message] : missing,
     system: context.system,
+    edition: context.materials.edition.name,
   };
 }
 

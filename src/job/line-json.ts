@@ -1,9 +1,12 @@
 /** One line of a plan as `bill --json` and `check --json` write it. Nothing is decided here. */
+
+import { dueOf } from "../bill/dates/due.ts";
+import { fixSays } from "../bill/fix-says.ts";
 import type { BentStrip } from "../bill/lines/bent-strip.ts";
 import { isLine } from "../bill/nouns/line.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { type Finding, problemsOf } from "../bill/problems.ts";
-import { fixSays, notesSay, says } from "../bill/says.ts";
+import { notesSay, says } from "../bill/says.ts";
 import { timeOf } from "../bill/time/station-work.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
@@ -21,7 +24,7 @@ export function lineJson(plan: BillPlan, index: number): LineJson {
   const length = (value: number | undefined) => (value === undefined ? null : figure(value, "length"));
   const row = plan.rows[index]!;
   const ordered = isLine(row) ? row : undefined;
-  const due = ordered && (ordered.due ?? job.due);
+  const due = ordered && dueOf(ordered, job);
   const { plan: planned, status, findings, cutter } = answer;
   const tools = planned?.tools;
   return {

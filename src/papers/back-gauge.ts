@@ -1,21 +1,22 @@
 /** The settings of the back gauge, one a hit, in the order of the bends. */
+import { drawnSays } from "../bill/drawn-says.ts";
 import { type BentStrip, hitsOf, type StripHit } from "../bill/lines/bent-strip.ts";
-import { showNumber, showReading } from "../units/show.ts";
-import type { UnitSystem } from "../units/system.ts";
-import { BOX, table } from "./page.ts";
+import { showMark, showNumber, showReading } from "../units/show.ts";
+import { type UnitSystem, unitName } from "../units/system.ts";
+import { BOX, type Cell, paragraph, table, text } from "./page.ts";
 
 export function backGauge(strip: BentStrip, direction: number, system: UnitSystem): string {
-  const { part, order, isPlain, depths } = strip;
+  const { part, order, isPlain, depths, scribed } = strip;
   const rows = hitsOf(strip).map((hit, i) => {
     const { angle } = part.bends[hit.bend - 1]!;
     return [
       `${i + 1}`,
       `${hit.bend}`,
       `${showNumber(Math.abs(angle))}°${angle < 0 ? " down" : ""}`,
-      showReading(hit.stop, system),
-      gaugedOff(hit),
+      setting(hit.stop, system),
+      scribed.some(({ bend }) => bend === hit.bend) ? "scribe the line" : gaugedOff(hit),
       moves(hit),
-      showReading(depths[hit.bend - 1]!, system),
+      bare(depths[hit.bend - 1]!, system),
       { markup: BOX },
     ];
   });
@@ -23,21 +24,33 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
     { title: "Hit" },
     { title: "Bend" },
     { title: "Angle" },
-    { title: "Setting", number: true },
+    { title: `Back gauge, ${unitName("length", system)}`, number: true },
     { title: "Gauge off" },
     { title: "Blank" },
-    { title: "Punch below die's top", number: true },
+    { title: `Punch below die's top, ${unitName("length", system)}`, number: true },
     { title: "Done" },
   ];
-  const title = direction === 0 ? "Back gauge" : "Back gauge, second direction";
+  const title = direction === 0 ? "" : "<h2>Second direction</h2>";
   const proposal = isPlain
-    ? "<p>Order and settings are a proposal: the tools are known only by their tables. Try the order by hand against the real punch, ram and die.</p>"
+    ? paragraph(`A proposal: ${drawnSays(strip)}. Try the order by hand against the real punch, ram and die.`, "small")
     : "";
+  const off = order.feasible && order.hits.some(({ slidesOff }) => slidesOff) ? SLIDES_OFF : "";
   const unknown = order.feasible
     ? proposal
     : "<p><strong>No order of the bends was found on these tools.</strong> This is the usual one, from the ends inward: try it by hand, motor off.</p>";
-  return `<h2>${title}</h2>${table(columns, rows, "stops")}${unknown}`;
+  return `${title}${table(columns, rows, "stops")}${unknown}${off}`;
 }
+
+const bare = (value: number, system: UnitSystem): string => showReading(value, system).replace(/ \S+$/, "");
+
+/** What the display is set to in large figures, what a rule shows beside it. */
+function setting(stop: number, system: UnitSystem): Cell {
+  const [decimal = "", mark] = showMark(stop, system).split(" · ");
+  return mark === undefined ? decimal : { markup: `${text(decimal)} <small>${text(mark)}</small>` };
+}
+
+const SLIDES_OFF =
+  "<p><strong>The piece closes round the punch:</strong> it is drawn off over the punch's end, which must be free.</p>";
 
 /** "edge 1", "flange 2". */
 function gaugedOff({ datum, gaugedEnd }: StripHit): string {

@@ -1,5 +1,5 @@
 /**
- * What is said about hands and guards on a set-up sheet: the same for every part, and what its own sizes add. Common
+ * What is said about hands and guards: of a set-up the same for all its parts, of a part what its own sizes add. Common
  * practice of the trade; guarding 29 CFR 1910.212(a)(3)(ii) and ANSI B11.3, lockout 29 CFR 1910.147 (named, not quoted).
  */
 import type { LinePlan } from "../bill/lines/plan-line.ts";
@@ -14,10 +14,9 @@ import { KG_PER_POUND } from "../units/system.ts";
 const SMALL_MM = 100; // about a hand's width, common practice
 const LONG_RISE_MM = 300; // reaches a person's face or arms, common practice
 
-export function cautions({ line, blank, strips }: LinePlan, { findings }: LineAnswer, shop: Shop): string[] {
+export function cautionsOfLine({ line, blank, strips }: LinePlan, { findings }: LineAnswer, shop: Shop): string[] {
   const { system } = shop;
   const length = (value: number) => show(value, "length", system, 3);
-  const found = strips.length === 0 ? [] : AT_THE_BRAKE;
   const longest = Math.max(...strips.flatMap(({ part }) => part.flanges));
   const rises =
     longest > LONG_RISE_MM
@@ -41,12 +40,14 @@ export function cautions({ line, blank, strips }: LinePlan, { findings }: LineAn
           `A blank of ${line.part} weighs ${show(blank.weight, "mass", system, 3)}, more than ${show(most, "mass", system, 3)}: two people, or a hoist.`,
         ]
       : [];
-  return [...found, ...rises, ...small, ...lifting, ...heavy];
+  return [...(strips.length > 0 ? [TRY] : []), ...rises, ...small, ...lifting, ...heavy];
 }
 
-const AT_THE_BRAKE: readonly string[] = [
+const TRY = "Guards tried, hands out of the bend, the force no higher than stated: the plates decide.";
+
+export const cautionsOfSetUp: readonly string[] = [
   "Guards, light curtain or two-hand control in place and tried before the first stroke.",
   "To set tools: motor off, ram down on tools or blocks; lock out before reaching behind.",
   "Hands off the point of operation: nothing between punch and die, nothing between sheet and punch, no reaching past the bend line to the gauge.",
-  "Tonnage set no higher than the force above (tons of 2,000 lb); the plates of machine, punch and die decide.",
+  "Force set no higher than each line states (tons of 2,000 lb); the plates of machine, punch and die decide.",
 ];

@@ -28,7 +28,7 @@ export function lineReport(line: LineAnswer, plan: BillPlan): LineReport {
     sentences: lineProblems(line, plan),
     notes: [...lineNotes(line, plan), ...(notChecked === "" ? [] : [notChecked])],
     figures: line.plan ? [...lineFigures(line.plan, line, system), ...orderFigures(line.plan, system)] : [],
-    drawings: line.plan ? lineDrawings(line.plan, system, "last") : [],
+    drawings: line.plan ? lineDrawings(line.plan, system) : [],
     plan: plan.number,
   };
 }

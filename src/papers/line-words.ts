@@ -1,6 +1,8 @@
 /** What is said about a line wherever it is shown: what is wrong with what would mend it, and what only informs. */
+
+import { mendSentence } from "../bill/fix-says.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
-import { mendSentence, notesSay, problemsSay } from "../bill/says.ts";
+import { notesSay, problemsSay } from "../bill/says.ts";
 
 /** Checks and stops, the worst first, then the fix; none for a clear line. */
 export function lineProblems(line: LineAnswer, plan: BillPlan): string[] {

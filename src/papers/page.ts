@@ -26,32 +26,50 @@ export const GENERATOR = "Bracket Bill print";
 
 const STYLE = `
 :root { color-scheme: light; }
-@page { size: letter; margin: 12mm; }
+@page { size: letter; margin: 9mm 12mm 12mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, sans-serif; } @bottom-left { font: 8pt system-ui, sans-serif; text-align: left; width: 80%; } }
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 190mm; padding: 4mm; background: #fff; color: #000; font: 10.5pt/1.3 system-ui, sans-serif; overflow-wrap: anywhere; }
-.page { break-after: page; }
+.page { break-after: page; display: flow-root; }
 .page:last-of-type { break-after: auto; }
 .page + .page { margin-top: 12mm; border-top: 1px solid #000; padding-top: 4mm; }
 @media print { body { padding: 0; max-width: none; } .page + .page { margin-top: 0; border: 0; padding-top: 0; } }
-@media screen and (max-width: 600px) { .facts { grid-template-columns: 1fr 1fr !important; } .drawings { grid-template-columns: 1fr !important; } .page { overflow-x: auto; } }
+@media print { .foot-line { display: none !important; } }
+@media screen and (max-width: 600px) { .facts { grid-template-columns: 1fr 1fr !important; } .measures { grid-template-columns: 1fr 1fr !important; } .page { overflow-x: auto; } }
 h1 { margin: 0; font-size: 22pt; line-height: 1.1; }
-h2 { margin: 4mm 0 1mm; font-size: 12pt; break-after: avoid; }
+h2 { margin: 2mm 0 0.5mm; font-size: 12pt; break-after: avoid; }
 p { margin: 1mm 0; }
+.small { font-size: 9pt; }
 .head { display: flex; justify-content: space-between; align-items: baseline; gap: 6mm; border-bottom: 2px solid #000; padding-bottom: 1mm; }
 .head .status { font-size: 14pt; font-weight: 700; white-space: nowrap; }
 .stop .status, .hold .status { border: 2px solid #000; padding: 0 2mm; }
 .facts { display: grid; grid-template-columns: repeat(5, 1fr); gap: 1mm 3mm; margin: 2mm 0; }
 .facts dt { font-size: 9pt; }
 .facts dd { margin: 0; font-size: 11pt; font-weight: 600; line-height: 1.15; }
-.drawings { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 3mm; margin: 2mm 0; }
-.drawings.many { grid-template-columns: repeat(4, 1fr); gap: 2mm; }
-.drawings.many svg { max-height: 36mm; }
-.drawings figure { margin: 0; border: 1px solid #000; padding: 1mm; }
-figcaption { font-size: 9pt; text-align: center; }
-svg { display: block; width: 100%; max-height: 52mm; }
+.key { display: flex; border-top: 2px solid #000; border-bottom: 2px solid #000; margin: 2mm 0; padding: 0; }
+.key div { flex: 0 1 auto; padding: 1mm 3mm; border-left: 0.5px solid #000; }
+.key div:first-child { padding-left: 0; border-left: 0; }
+.key dt { font-size: 9pt; }
+.key dd { margin: 0; font-size: 16pt; font-weight: 700; line-height: 1.15; font-variant-numeric: tabular-nums; white-space: nowrap; }
+.key small { display: block; white-space: nowrap; }
+.key dd small, .stops small { font-size: 9.5pt; font-weight: 400; }
+.gallery { display: flex; flex-wrap: wrap; gap: 2mm; margin: 2mm 0; }
+.gallery figure { flex: 1 1 auto; margin: 0; border: 0.5px solid #000; border-radius: 1mm; padding: 2mm; break-inside: avoid; display: flex; flex-direction: column; justify-content: space-between; gap: 1mm; }
+.gallery.pairs { display: grid; grid-template-columns: 1fr 1fr; }
+.gallery svg { margin: 0 auto; max-width: 100%; height: auto; }
+figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
+.first-piece { border: 1.5px solid #000; border-radius: 1mm; padding: 1.5mm 3mm; margin: 2mm 0; break-inside: avoid; }
+.first-piece h2 { margin: 0 0 0.5mm; font-size: 10.5pt; }
+.first-piece p { margin: 1mm 0 0; font-size: 9pt; }
+.first-piece .box { width: 3.6mm; height: 3.6mm; vertical-align: -0.6mm; }
+.measures { display: grid; grid-template-columns: repeat(8, 1fr); gap: 1mm 2.5mm; }
+.measures div { display: flex; flex-direction: column; gap: 2.5mm; font-size: 9pt; line-height: 1.15; }
+.measures .blank { min-width: 0; line-height: 1; }
+.halt { font-size: 150pt; font-weight: 800; line-height: 1; letter-spacing: 2mm; margin: 6mm 0; }
+.reasons { font-size: 14pt; line-height: 1.3; }
+svg { display: block; }
 svg .paper { fill: #fff; }
 .plan { margin: 3mm 0; break-inside: avoid; }
-.plan svg { max-height: 110mm; }
+.plan svg { width: 100%; max-height: 110mm; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
@@ -61,7 +79,7 @@ th, td { overflow-wrap: normal; }
 td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; }
 td.number { white-space: nowrap; }
 td.short, th.short { white-space: nowrap; }
-.stops td { font-size: 14pt; }
+.stops td { font-size: 14pt; padding: 0.3mm 1.5mm; }
 .cautions { font-size: 9.5pt; line-height: 1.25; }
 .cautions .box { width: 4mm; height: 4mm; }
 .cuts, .strips { font-size: 8.5pt; line-height: 1.15; }
@@ -74,19 +92,27 @@ td .blank { min-width: 15mm; }
 .box { display: inline-block; width: 5mm; height: 5mm; border: 1.5px solid #000; vertical-align: -1mm; }
 .blank { display: inline-block; min-width: 22mm; border-bottom: 1px solid #000; }
 ul { margin: 1mm 0; padding-left: 5mm; }
-.findings { font-size: 9pt; line-height: 1.2; }
+.findings { font-size: 9pt; line-height: 1.15; margin: 0.5mm 0; }
 .cautions li { list-style: none; margin-left: -5mm; }
 tfoot { display: table-row-group; }
 tfoot td { border-top: 1px solid #000; font-weight: 700; }
 .foot { font-size: 9pt; margin-top: 3mm; }
 .tag { border: 1.5px solid #000; padding: 1mm 2mm; font-size: 10pt; break-inside: avoid; }
-.number-of-plan { font-size: 8pt; margin-top: 2mm; }
+.foot-line { display: flex; justify-content: space-between; gap: 6mm; border-top: 0.5px solid #000; font-size: 8pt; margin-top: 2mm; padding-top: 0.5mm; }
 `;
 
-export const document = ({ title, pages }: Pick<Paper, "title" | "pages">): string =>
+/** @param foot stands below every sheet that is printed, however many a page takes. */
+export const document = ({ title, pages }: Pick<Paper, "title" | "pages">, foot = ""): string =>
   `<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="generator" content="${GENERATOR}"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>${escapeMarkup(title)}</title><style>${STYLE}</style></head>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="generator" content="${GENERATOR}"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>${escapeMarkup(title)}</title><style>${STYLE}${footStyle(foot)}</style></head>
 <body>${pages.map((page) => `<section class="page">${page}</section>`).join("\n")}</body></html>
+`;
+
+/** A text in CSS: quotes, backslashes and what ends a style element are written as their numbers. */
+const footStyle = (foot: string): string =>
+  foot === ""
+    ? ""
+    : `@page { @bottom-left { content: "${foot.replace(/[^\w ,.;:()·#+-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `)}"; } }
 `;
 
 export const text = escapeMarkup;
@@ -118,6 +144,17 @@ export function table(
   const sums = foot.length > 0 ? `<tfoot>${body(foot)}</tfoot>` : "";
   return `<table class="${kind}"><thead><tr>${head}</tr></thead><tbody>${body(rows)}</tbody>${sums}</table>`;
 }
+
+export interface KeyFigure {
+  readonly name: string;
+  readonly value: string;
+  /** Small, behind the figure. */
+  readonly beside: string;
+}
+
+/** What is set by, in letters that are read at arm's length. */
+export const keyFigures = (figures: readonly KeyFigure[]): string =>
+  `<dl class="key">${figures.map(({ name, value, beside }) => `<div><dt>${text(name)}</dt><dd>${text(value)} <small>${text(beside)}</small></dd></div>`).join("")}</dl>`;
 
 export const facts = (rows: readonly (readonly [string, string])[]): string =>
   `<dl class="facts">${rows.map(([name, value]) => `<div><dt>${text(name)}</dt><dd>${text(value)}</dd></div>`).join("")}</dl>`;

@@ -1,20 +1,23 @@
 /** Everything that is printed for the plan of a bill, as documents with their pages. */
 import { lineName } from "../bill/line-name.ts";
-import { type BillPlan, isQuoted } from "../bill/plan.ts";
+import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
+import { planSetUps } from "../bill/setups/plan-setups.ts";
 import { cutListPages } from "./cut-list.ts";
 import { outlineTrueSize } from "./drawing/flat-blank.ts";
 import { fileNames } from "./file-names.ts";
-import { firstPiece } from "./first-piece.ts";
 import { indexPage } from "./index-page.ts";
 import { loadIn } from "./load-in.ts";
-import { type Paper, type PaperFacts, paragraph } from "./page.ts";
+import { type Paper, type PaperFacts, text } from "./page.ts";
 import { quotePage } from "./quote.ts";
-import { setUpSheet } from "./set-up-sheet.ts";
+import { setUpPage } from "./set-up-page.ts";
+import { setUpSheets } from "./set-up-sheet.ts";
 import { testStrips } from "./test-strip.ts";
 
 export interface Print {
   /** The first is the index. */
   readonly papers: readonly Paper[];
+  /** Whose job, which plan, what from: below every printed sheet. */
+  readonly foot: string;
   /** The flat of each quoted part at true size, for the waterjet's program. */
   readonly outlines: readonly { readonly file: string; readonly svg: string }[];
 }
@@ -23,14 +26,31 @@ export interface Print {
 export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string) => void): Print {
   const { system } = plan.shop;
   const names = fileNames(plan.lines.map(lineName));
-  const setUps = plan.lines.map((line, i): Paper => {
-    tick?.(lineName(line));
-    return { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages: [setUpSheet(line, plan)] };
-  });
+  const setUps = planSetUps(plan.quoted);
+  const nameOfSetUp = (i: number) => `Set-up ${i + 1} of ${setUps.length}`;
+  const setUpOf = new Map<LineAnswer, number>(
+    setUps.flatMap(({ lines }, i) => lines.map((line) => [line, i] as const)),
+  );
+  const sheets = new Map(
+    plan.lines.map((line, i): [LineAnswer, Paper] => {
+      tick?.(lineName(line));
+      const set = setUpOf.get(line);
+      const pages = setUpSheets(line, plan, set === undefined ? "" : nameOfSetUp(set));
+      return [line, { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages }];
+    }),
+  );
+  const ofLine = (line: LineAnswer) => sheets.get(line)!;
+  // As the brake works: every set of tools with its lines, then what is only cut, then what waits.
+  const inOrder = [
+    ...setUps.flatMap((set, i): Paper[] => [
+      { file: `tools/${i + 1}.html`, title: nameOfSetUp(i), pages: [setUpPage(nameOfSetUp(i), set, plan)] },
+      ...set.lines.map(ofLine),
+    ]),
+    ...plan.lines.filter((line) => !setUpOf.has(line)).map(ofLine),
+  ];
   const bent = plan.quoted.filter(({ plan: { strips } }) => strips.length > 0);
   const others: Paper[] = [
     { file: "cutlist.html", title: "Cut list", pages: cutListPages(plan) },
-    { file: "first-piece.html", title: "First pieces", pages: bent.map((line) => firstPiece(line, system)) },
     { file: "test-strip.html", title: "Test strips", pages: [testStrips(bent, system)] },
     { file: "load-in.html", title: "Load-in list", pages: [loadIn(plan)] },
     { file: "quote.html", title: "Quote", pages: [quotePage(plan, about.date)] },
@@ -38,7 +58,7 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
   const index: Paper = {
     file: "index.html",
     title: `Papers: ${about.name}`,
-    pages: [indexPage(plan, about, setUps, others)],
+    pages: [indexPage(plan, about, plan.lines.map(ofLine), others)],
   };
   const outlines = plan.lines.flatMap((line, i) =>
     isQuoted(line)
@@ -48,7 +68,16 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
         }
       : [],
   );
-  const mark = paragraph(`${about.name}, plan ${plan.number}, ${about.date}`, "number-of-plan");
-  const marked = (paper: Paper): Paper => ({ ...paper, pages: paper.pages.map((page) => `${page}\n${mark}`) });
-  return { papers: [index, ...setUps, ...others].map(marked), outlines };
+  const foot = footOf(plan, about);
+  const footed = (paper: Paper): Paper => ({
+    ...paper,
+    pages: paper.pages.map((page) => `${page}\n<p class="foot-line">${text(foot)}</p>`),
+  });
+  return { papers: [index, ...inOrder, ...others].map(footed), foot, outlines };
+}
+
+/** A sheet that lies about must say which bill it belongs to. */
+function footOf({ number, shop: { job } }: BillPlan, { name, edition, date }: PaperFacts): string {
+  const whose = [job.name, job.customer, job.quote].filter((words) => words !== "");
+  return [...whose, `${name}, plan ${number}, materials ${edition}, ${date}`].join(" · ");
 }

@@ -1,4 +1,5 @@
 /** The quote: pieces and prices of the plan, none of the shop's costs; what is not quoted stands there with the reason. */
+import { questionSays } from "../bill/causes.ts";
 import { lineName } from "../bill/line-name.ts";
 import type { Job } from "../bill/nouns/shop.ts";
 import type { Instant } from "../bill/pictures.ts";
@@ -32,7 +33,8 @@ export function quotePage(plan: BillPlan, date: string): string {
   const left = priced.flatMap(({ line, answer }) =>
     typeof answer === "string" ? [[lineName(line), line.plan?.line.description ?? "", answer]] : [],
   );
-  const { minimum, rush, total } = money.charges;
+  const question = questionSays(plan.lines, plan.shop.system);
+  const { minimum, rush, crate, truck, tax, total } = money.charges;
   const sum = (words: string, amount: number, note = ""): Cell[] => [words, note, "", "", moneySays(amount)];
   return [
     head,
@@ -49,9 +51,13 @@ export function quotePage(plan: BillPlan, date: string): string {
       [
         ...(minimum > 0 ? [sum("Minimum charge", minimum)] : []),
         ...(rush > 0 ? [sum("Rush", rush)] : []),
+        ...(crate > 0 ? [sum("Crate", crate)] : []),
+        ...(truck > 0 ? [sum("Truck", truck)] : []),
+        ...(tax > 0 ? [sum("Tax", tax)] : []),
         sum("Total", total, withoutSays(plan.totals.unpriced)),
       ],
     ),
+    question === "" ? "" : `<h2>Please answer</h2>${paragraph(question)}`,
     left.length > 0
       ? `<h2>Not quoted</h2>${table([{ title: "Part", short: true }, { title: "Description" }, { title: "Why" }], left)}`
       : "",

@@ -45,6 +45,21 @@ export function showOnTape(value: number): string {
   return `${whole > 0 ? `${whole} ` : ""}${top}/${bottom}`;
 }
 
+/** Halves to 64ths of an inch, as a rule is marked. */
+const FINEST_MARK = 64;
+
+/** As a person marks it out: "1.823 · 1 53/64" in inches, hundredths in millimeters; without its unit. */
+export function showMark(value: number, system: UnitSystem): string {
+  const decimal = showReading(value, system).replace(/ \S+$/, "");
+  if (system !== "in") return decimal;
+  const marks = Math.round(fromInternal(value, "length", system) * FINEST_MARK);
+  const [whole, over] = [Math.floor(marks / FINEST_MARK), marks % FINEST_MARK];
+  if (over === 0) return decimal === String(whole) ? decimal : `${decimal} · ${whole}`;
+  const shared = over & -over; // the largest power of two in it
+  const fraction = `${over / shared}/${FINEST_MARK / shared}`;
+  return `${decimal} · ${whole === 0 ? "" : `${whole} `}${fraction}`;
+}
+
 /** A length in both systems, for messages that do not know which one the reader speaks: "0.5 in (12.7 mm)". */
 export const showBoth = (value: number, kind: QuantityKind): string =>
   `${show(value, kind, "in")} (${show(value, kind, "mm")})`;

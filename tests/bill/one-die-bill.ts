@@ -62,7 +62,17 @@ const LINES: readonly (readonly CellValue[])[] = [
   ["A36", "1/8", 200, 2, "1.75; 1.75", 90],
 ];
 
+const PUNCH_HEADERS = ["Punch", "Nose radius (in)", "Angle (deg)"];
+
 const { job: _, ...SHOP_WITHOUT_JOB } = SHOP;
+const STOCK = SHOP.stock as readonly (readonly CellValue[])[];
+/** What such a shop has on its rack beside the sheets of the invented one. */
+const PLATE = STOCK[0]!.map(
+  (title) =>
+    ({ Stock: "Plate 1/8", Material: "A36", Thickness: "1/8", "Length (in)": 120, "Width (in)": 48, Price: 190 })[
+      String(title)
+    ] ?? null,
+);
 
 export const oneDieBill: RandomBill = {
   bill: [
@@ -75,14 +85,24 @@ export const oneDieBill: RandomBill = {
   ],
   tables: {
     ...SHOP_WITHOUT_JOB,
+    stock: [...STOCK, PLATE] as CellValue[][],
     dies: [
       ["Die", "Opening (in)", "Angle (deg)", "Length (in)"],
       ["V 2", 2, 85, 120],
     ],
     punches: [
-      ["Punch", "Nose radius (in)", "Angle (deg)"],
-      ["Straight", 0.0625, 78],
-      ["Gooseneck", 0.0625, 78],
+      [...PUNCH_HEADERS, "Height (in)", "Body width (in)", "Relief depth (in)", "Relief width (in)"],
+      ["Straight", 0.0625, 78, null, null, null, null],
+      ["Gooseneck", 0.0625, 78, 8, 1, 0.75, 6.5],
     ],
+  },
+};
+
+/** The same where nobody has measured the gooseneck. */
+export const oneDieBillUnmeasured: RandomBill = {
+  ...oneDieBill,
+  tables: {
+    ...oneDieBill.tables,
+    punches: oneDieBill.tables.punches!.map((row) => row.slice(0, PUNCH_HEADERS.length)),
   },
 };

@@ -75,20 +75,57 @@ const lineArbitrary = fc.record({
   accepted: maybe(["A. Person, 3 March"]),
 });
 
+const shopParts = {
+  brakes: fc.subarray([0, 1], { minLength: 1 }),
+  dies: fc.subarray([...invented.DIES.rows.keys()], { minLength: 1 }),
+  punches: fc.subarray([...invented.PUNCHES.rows.keys()], { minLength: 1 }),
+  shears: fc.subarray([0, 1]),
+  hasJet: fc.boolean(),
+  stock: fc.subarray([...invented.STOCK.rows.keys()], { minLength: 4 }),
+  counts: fc.array(maybe([0, 1, 2, 5]), { minLength: 21, maxLength: 21 }),
+  hasJob: fc.boolean(),
+  hasStock: fc.oneof({ weight: 9, arbitrary: fc.constant(true) }, fc.constant(false)),
+  hasStations: fc.oneof({ weight: 5, arbitrary: fc.constant(true) }, fc.constant(false)),
+};
+type ShopParts = { [K in keyof typeof shopParts]: (typeof shopParts)[K] extends fc.Arbitrary<infer T> ? T : never };
+
+function tablesOf(shop: ShopParts): Record<string, CellMatrix> {
+  const table = ({ headers, rows: all }: invented.ShopTable, wanted?: readonly number[]): CellMatrix => [
+    [...headers],
+    ...(wanted ?? [...all.keys()]).map((at) => headers.map((_, i) => all[at]![i] ?? null)),
+  ];
+  const stock = table(invented.STOCK, shop.stock);
+  const count = stock[0]!.indexOf("Sheets");
+  stock.slice(1).forEach((row, i) => {
+    row[count] = shop.counts[i]!;
+  });
+  const rates = table(invented.RATES).map((row) => (row[0] === "Cut effort" ? ["Cut effort", 0.02, null] : row));
+  const tables: Record<string, CellMatrix> = {
+    brakes: table(invented.BRAKES, shop.brakes),
+    dies: table(invented.DIES, shop.dies),
+    punches: table(invented.PUNCHES, shop.punches),
+    rates,
+  };
+  if (shop.shears.length > 0) tables["shears"] = table(invented.SHEARS, shop.shears);
+  if (shop.hasJet) tables["waterjets"] = table(invented.WATERJETS);
+  if (shop.hasStations) tables["stations"] = table(invented.STATIONS);
+  if (shop.hasStock) tables["stock"] = stock;
+  if (shop.hasJob) {
+    tables["calendar"] = table(invented.CALENDAR);
+    tables["job"] = [
+      ["Job", "Entry"],
+      ["Start", "2026-05-18 07:00"],
+      ["Due", "2026-05-27 09:30"],
+    ];
+  }
+  return tables;
+}
+
+/** The tables of a shop: some of the invented one's tools, machines and sheets. */
+export const shopArbitrary: fc.Arbitrary<Record<string, CellMatrix>> = fc.record(shopParts).map(tablesOf);
+
 export const billArbitrary: fc.Arbitrary<RandomBill> = fc
-  .record({
-    lines: fc.array(lineArbitrary, { minLength: 2, maxLength: 14 }),
-    brakes: fc.subarray([0, 1], { minLength: 1 }),
-    dies: fc.subarray([...invented.DIES.rows.keys()], { minLength: 1 }),
-    punches: fc.subarray([...invented.PUNCHES.rows.keys()], { minLength: 1 }),
-    shears: fc.subarray([0, 1]),
-    hasJet: fc.boolean(),
-    stock: fc.subarray([...invented.STOCK.rows.keys()], { minLength: 4 }),
-    counts: fc.array(maybe([0, 1, 2, 5]), { minLength: 21, maxLength: 21 }),
-    hasJob: fc.boolean(),
-    hasStock: fc.oneof({ weight: 9, arbitrary: fc.constant(true) }, fc.constant(false)),
-    hasStations: fc.oneof({ weight: 5, arbitrary: fc.constant(true) }, fc.constant(false)),
-  })
+  .record({ lines: fc.array(lineArbitrary, { minLength: 2, maxLength: 14 }), ...shopParts })
   .map(({ lines, ...shop }) => {
     const rows = lines.map((line): CellValue[] => {
       const [material, thickness] = line.sheet;
@@ -117,33 +154,5 @@ export const billArbitrary: fc.Arbitrary<RandomBill> = fc
         line.accepted,
       ];
     });
-    const table = ({ headers, rows: all }: invented.ShopTable, wanted?: readonly number[]): CellMatrix => [
-      [...headers],
-      ...(wanted ?? [...all.keys()]).map((at) => headers.map((_, i) => all[at]![i] ?? null)),
-    ];
-    const stock = table(invented.STOCK, shop.stock);
-    const count = stock[0]!.indexOf("Sheets");
-    stock.slice(1).forEach((row, i) => {
-      row[count] = shop.counts[i]!;
-    });
-    const rates = table(invented.RATES).map((row) => (row[0] === "Cut effort" ? ["Cut effort", 0.02, null] : row));
-    const tables: Record<string, CellMatrix> = {
-      brakes: table(invented.BRAKES, shop.brakes),
-      dies: table(invented.DIES, shop.dies),
-      punches: table(invented.PUNCHES, shop.punches),
-      rates,
-    };
-    if (shop.shears.length > 0) tables["shears"] = table(invented.SHEARS, shop.shears);
-    if (shop.hasJet) tables["waterjets"] = table(invented.WATERJETS);
-    if (shop.hasStations) tables["stations"] = table(invented.STATIONS);
-    if (shop.hasStock) tables["stock"] = stock;
-    if (shop.hasJob) {
-      tables["calendar"] = table(invented.CALENDAR);
-      tables["job"] = [
-        ["Job", "Entry"],
-        ["Start", "2026-05-18 07:00"],
-        ["Due", "2026-05-27 09:30"],
-      ];
-    }
-    return { bill: [[...HEADER], ...rows], tables };
+    return { bill: [[...HEADER], ...rows], tables: tablesOf(shop) };
   });

@@ -1,7 +1,7 @@
 /** Every finding has a sentence of its own, short enough to be read, whatever its figures and names are. */
 import { describe, expect, it } from "vitest";
+import { fixSays } from "../../src/bill/fix-says.ts";
 import {
-  fixSays,
   LONGEST_SENTENCE,
   noQuoteSays,
   notesSay,
@@ -81,7 +81,7 @@ describe("every finding", () => {
   it("that the sources make has a sentence: every kind that stands beside a status", () => {
     const files = ["src/calc/bend/check", "src/calc/shear", "src/bill"].flatMap((folder) => filesBelow(folder));
     const made = files
-      .filter(({ path }) => !/says\.ts$|fix\.ts$/.test(path))
+      .filter(({ path }) => !/says\.ts$|fix\.ts$|changes\.ts$/.test(path))
       .flatMap(({ text }) => [
         ...text.matchAll(/(?:found|finding)\("(?:note|check|stop)", "([^"]+)"/g),
         ...text.matchAll(/kind: (?:[a-z]+ \? )?"([^"]+)"/g),
@@ -163,12 +163,16 @@ describe("a fix in words", () => {
   it.each([
     [{ kind: "tools", die: "V 2" }, "die V 2"],
     [{ kind: "tools", die: "V 2", punch: "Plain", brake: "Brake 1" }, "die V 2, punch Plain, Brake 1"],
-    [{ kind: "grain" }, "turn the blank: bend line across the grain"],
+    [{ kind: "grain", grain: "across" }, "turn the blank: bend line across the grain"],
     [{ kind: "hole after" }, "drill the hole after bending"],
     [{ kind: "waterjet" }, "cut it on the waterjet"],
+    [{ kind: "deburr", station: "Deburr" }, "deburr the bend ends"],
+    [{ kind: "pieces", count: 2, width: mm(1600.2) }, "make it of 2 pieces, 63.000 in each, if the customer agrees"],
+    [{ kind: "thickness", thickness: mm(3.175), isStocked: false }, "0.1250 in thick, if the customer agrees"],
+    [{ kind: "thickness", thickness: mm(3.175), isStocked: true }, "0.1250 in thick, which is in Stock"],
     [{ kind: "trim after", flange: mm(25.4) }, "make the short flange 1.000 in and trim it after bending"],
   ] as const)("%j", (change, said) => {
-    expect(fixSays({ change, reaches: "clear" }, "in")).toBe(said);
+    expect(fixSays({ changes: [change], reaches: "clear" }, "in")).toBe(said);
   });
 });
 

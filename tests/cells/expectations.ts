@@ -40,6 +40,8 @@ const OK = "answered";
 //                            0   abc  date  -1  1e300 3 kg TRUE
 const FIGURE = row(V, V, V, V, V, V, V);
 const FROM_ZERO = row(OK, V, V, V, V, V, V);
+/** Which way a bend goes changes no length and no force. */
+const TURN = row(OK, V, V, OK, V, V, V);
 const COUNT = row(OK, V, OK, V, V, V, V);
 const RATE = row(V, V, OK, V, V, V, V);
 const NAME = row(N, N, N, N, N, N, V);
@@ -62,7 +64,7 @@ const BY_TYPE: Record<string, Row> = {
   function: WORD,
   "edition or range": NAME,
   "list of lengths": FIGURE,
-  "list of bend angles": FROM_ZERO,
+  "list of bend angles": TURN,
   "list of bend numbers": FIGURE,
   anything: ANYTHING,
   bill: TABLE,
@@ -96,21 +98,18 @@ const BY_NAME: Record<string, Row> = {
   strength_band: FROM_ZERO,
   hardening_band: FROM_ZERO,
   opening_band: FROM_ZERO,
+  bend_angle: TURN,
   die_angle: FIGURE,
   punch_angle: FIGURE,
   // The mechanics begins at half a degree: right input, no answer.
   ...Object.fromEntries(
     ["AIR.BEND", "AIR.DEPTH", "AIR.SPRINGBACK", "AIR.TONNAGE", "STRIP.DEDUCTION"].map((name) => [
       `${name} bend_angle`,
-      row(N, V, V, V, V, V, V),
+      row(N, V, V, name === "STRIP.DEDUCTION" ? V : OK, V, V, V),
     ]),
   ),
-  // Negative where the bend goes down.
-  "BEND.STOPS bend_angles": row(OK, V, V, OK, V, V, V),
-  "BEND.CHECK bend_angles": row(OK, V, V, OK, V, V, V),
   "STRIP.EVENNESS along": FROM_ZERO, // one end of the bed
   "STRIP.EVENNESS tolerance": FIGURE,
-  "BEND.ORDER bend_angles": row(OK, V, V, OK, V, V, V),
 };
 
 export function expectedFor(record: AnyRecord, name: string, parameter: AnyParameter, odd: Odd): Expected {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import type { CellMatrix } from "../../src/units/cell.ts";
 import { ORDINARY_BRACKETS } from "../reference/ordinary-brackets.ts";
-import { only, SHOP } from "./example/tables.ts";
+import { only, SHOP, underRule } from "./example/tables.ts";
 
 const BRAKE = only(SHOP.brakes, "Brake 1");
 const DIES: CellMatrix = [
@@ -22,12 +22,12 @@ const PUNCHES: CellMatrix = [
 ];
 const SHEAR = only(SHOP.shears, "Shear 1");
 const number = (name: string, ...given: (string | number | null)[]): number => {
-  const { value } = shopFunctions.call(name, given);
+  const { value } = shopFunctions.call(name, underRule(name, given));
   expect(value, `${name}(${given.join(", ")})`).toBeTypeOf("number");
   return value as number;
 };
 const check = (...given: (string | number | null | CellMatrix)[]): readonly [string, string] => {
-  const { value } = shopFunctions.call("BEND.CHECK", given);
+  const { value } = shopFunctions.call("BEND.CHECK", underRule("BEND.CHECK", given));
   return (value as string[][])[0] as unknown as readonly [string, string];
 };
 const bend = (
@@ -82,7 +82,7 @@ describe("the traps stop", () => {
       "304 1/4 in on a shear rated 5/16 in mild steel",
       () =>
         (
-          shopFunctions.call("SHEAR.CHECK", ["304", 0.25, 48, 12, SHEAR]).value as string[][]
+          shopFunctions.call("SHEAR.CHECK", underRule("SHEAR.CHECK", ["304", 0.25, 48, 12, SHEAR])).value as string[][]
         )[0] as unknown as readonly [string, string],
       /takes 0.\d+ in of 304; this is 0.250 in/,
     ],

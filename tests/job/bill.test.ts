@@ -38,6 +38,14 @@ describe("the bill in a workbook", () => {
     expect(jobPlan(book())!.system).toBe("in");
   });
 
+  it("is planned with the edition that its own range of materials names", () => {
+    const named = [...SHOP, [], ["Material", "Materials edition"], ["A36", "2026.2"]];
+    expect(jobPlan(book(PARTS, named))!.edition).toBe("2026.2");
+    expect(jobPlan(book(PARTS, [...SHOP, [], ["Material", "Materials edition"], ["A36", 2026.1]]))!.edition).toBe(
+      "2026.1",
+    );
+  });
+
   it("a row of another sheet is about the part it names", () => {
     const job = jobPlan(book())!;
     const [offer, , sums] = book();

@@ -44,8 +44,8 @@ describe("the report of a line", () => {
       expect(jobPlan(given)!.missing).toEqual([]);
       return reportOf(given).drawings[2]!.svg;
     };
-    expect(picture(2)).not.toContain("tools drawn plain");
-    expect(picture(1)).toContain("tools drawn plain");
+    expect(picture(2)).not.toContain("tools drawn from their tables");
+    expect(picture(1)).toContain("tools drawn from their tables");
   });
 
   it("a part that no sheet can be says why and is not drawn", () => {

@@ -17,6 +17,7 @@ import { print } from "../../src/hosts/command-line/print.ts";
 import { UsageError } from "../../src/hosts/command-line/usage.ts";
 import { Session } from "../../src/hosts/view/session.ts";
 import { trade } from "../../src/hosts/view/trade.ts";
+import { billJson } from "../../src/job/bill-json.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
@@ -76,17 +77,24 @@ describe("the papers of the sample", () => {
   const paper = (file: string) => readFileSync(join(folder, file), "utf8");
 
   it("are the files that are told, and no others but the mark", () => {
-    const written = filesIn(folder).filter((name) => name !== "setup" && name !== "outline" && !name.startsWith("."));
+    const written = filesIn(folder).filter(
+      (name) => !["setup", "tools", "outline"].includes(name) && !name.startsWith("."),
+    );
     expect(written).toEqual([...told.files].sort());
     for (const file of ["index.html", "cutlist.html", "quote.html", "setup/DF-01.html", "load-in.html"])
       expect(told.files).toContain(file);
     expect(told.pdf).toBeNull();
   });
 
-  it("have one set-up page for every line of the bill", () => {
+  it("have a set-up sheet for every line of the bill, and a page for every set of tools", () => {
     const setups = told.files.filter((file) => file.startsWith("setup/"));
     expect(setups).toHaveLength(PARTS.length);
-    for (const file of setups) expect(paper(file).match(/class="page"/g)).toHaveLength(1);
+    // More than two bends are shown hit by hit on a sheet of their own.
+    const pages = (file: string) => paper(file).match(/class="page"/g)!.length;
+    expect(pages("setup/DF-01.html")).toBe(1);
+    expect(pages("setup/LC-05.html")).toBe(2);
+    const { setups: sets } = billJson(jobPlan(bookOf(readWorkbook(new Uint8Array(readFileSync(SAMPLE)))))!.plan);
+    expect(told.files.filter((file) => file.startsWith("tools/"))).toHaveLength(sets.length);
   });
 
   it("have the flat of every part at true size, in millimetres", () => {
@@ -100,10 +108,13 @@ describe("the papers of the sample", () => {
 
   it("a set-up sheet shows drawing, back gauge, order, cautions and boxes to tick", () => {
     const sheet = paper("setup/DF-08.html");
-    expect(sheet.match(/<svg/g)).toHaveLength(4); // bent, flat, and the end of either bend
-    for (const words of ["Deck beam shoe", "Back gauge", "Guards", "Hands off", "motor off, ram down", 'class="box"'])
+    expect(sheet.match(/<svg/g)).toHaveLength(5); // flat, bent, either hit at the gauge, and the end of the last
+    for (const words of ["Deck beam shoe", "Back gauge", "Guards", "First piece", 'class="box"'])
       expect(sheet).toContain(words);
-    expect(sheet).toContain("2.7646 in"); // 3 in flange less half the deduction, to the first bend line
+    expect(sheet).toContain(">2.765<"); // 3 in flange less half the deduction, to the first bend line
+    const tools = told.files.filter((file) => file.startsWith("tools/")).map(paper);
+    for (const words of ["Hands off", "motor off, ram down", "DF-08"])
+      expect(tools.some((page) => page.includes(words))).toBe(true);
   });
 
   it("the quote asks for the plan's total", () => {
@@ -142,18 +153,20 @@ describe("names from the workbook", () => {
     const { code, out } = await run(file, folder, "--no-pdf", "--json");
     expect(code).toBe(0);
     const { files } = JSON.parse(out) as { files: string[] };
-    expect(files.slice(1, 9)).toEqual([
-      "setup/evil.html",
-      "setup/evil-2.html",
-      "setup/script-alert-1-script.html",
-      "setup/con-part.html",
-      "setup/A-B.html",
-      "setup/a-b-2.html",
-      "setup/A-B-3.html",
-      "setup/part.html",
-    ]);
+    expect(files.filter((file) => file.startsWith("setup/"))).toEqual(
+      expect.arrayContaining([
+        "setup/evil.html",
+        "setup/evil-2.html",
+        "setup/script-alert-1-script.html",
+        "setup/con-part.html",
+        "setup/A-B.html",
+        "setup/a-b-2.html",
+        "setup/A-B-3.html",
+        "setup/part.html",
+      ]),
+    );
     expect(new Set(files.map((name) => name.toLowerCase())).size).toBe(files.length);
-    expect(filesIn(join(home, "deep"))).toHaveLength(files.length + 5); // er, names, setup, outline and the mark
+    expect(filesIn(join(home, "deep"))).toHaveLength(files.length + 6); // er, names, setup, tools, outline and the mark
     expect(readFileSync(join(folder, "index.html"), "utf8")).not.toContain("<script>");
   }, 120_000);
 });

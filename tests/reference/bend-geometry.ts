@@ -90,20 +90,34 @@ export const bendGeometry: readonly Published[] = [
     call: ["BEND.SETBACK", 0.125, 0.25, 120],
     expected: 0.64952,
     tolerance: 0.0001,
-    source: "geometry; FAA K-chart 1.732 (memory)",
+    source: "geometry; FAA AC 43.13-1B, Table 4-7, 1.732 (read)",
     basis: "derived",
   },
-  // K-chart: the setback of a unit R + T. Printed to 4 or 5 figures.
+  // K-chart: the setback of a unit R + T, four figures as printed, the last not always rounded.
   ...(
     [
-      [30, 0.26795],
-      [45, 0.41421],
-      [60, 0.57735],
-      [75, 0.76733],
+      [30, 0.2679],
+      [45, 0.4142],
+      [60, 0.5773],
       [90, 1],
-      [105, 1.3032],
-      [135, 2.4142],
+      [120, 1.732],
+      [135, 2.414],
       [150, 3.732],
+    ] as const
+  ).map(
+    ([bendAngle, expected]): Published => ({
+      id: `K-chart, ${bendAngle} degrees, as read`,
+      call: ["BEND.SETBACK", 0.5, 0.5, bendAngle],
+      expected,
+      tolerance: expected > 1 ? 6e-4 : 6e-5,
+      source: "FAA AC 43.13-1B, Table 4-7",
+      basis: "read",
+    }),
+  ),
+  ...(
+    [
+      [75, 0.76733],
+      [105, 1.3032],
       [165, 7.5957],
       [175, 22.904],
     ] as const

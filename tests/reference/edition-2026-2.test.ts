@@ -31,7 +31,21 @@ describe("a shear's rating, by equal shearing force (capacity booklet of a guill
   it("2026.1 keeps its answers", () => {
     expect(ask("SHEAR.MAXTHICKNESS", "304", 0.25, null, "in", "2026.1")).toBeCloseTo(0.136, 3);
     expect(ask("SHEAR.MAXTHICKNESS", "A1011 CS", 0.25, null, "in", "2026.1")).toBeCloseTo(0.213, 3);
-    expect(ask("SHEAR.MAXTHICKNESS", "304", 0.25)).toBeCloseTo(0.136, 3);
+  });
+});
+
+describe("2026.1 keeps its default method", () => {
+  it.each<[name: string, call: Cell[], answer: number]>([
+    // Shop rule (memory), by hand: 0.158125 of 2 in; 2 tan 45 (R + t) - pi/2 (R + 0.42 t); the flat of 2 and 3 in.
+    ["AIR.RADIUS", ["A36", 0.25, 90, 2], 0.31625],
+    ["AIR.DEDUCTION", ["A36", 0.25, 90, 2], 0.470802047],
+    ["AIR.FLAT", ["A36", 0.25, "2; 3", 90, 2], 4.529197953],
+  ])("%s", (name, call, answer) => {
+    const record = RECORDS.find((each) => each.name === name)!;
+    const place = (key: string) => Object.keys(record.parameters).indexOf(key);
+    const given = [...call, ...Array.from({ length: place("data") - call.length }, () => null), "2026.1"];
+    expect(ask(name, ...given)).toBeCloseTo(answer, 8);
+    expect(ask(name, ...given.with(place("method"), "rule")), "what is left blank").toBeCloseTo(answer, 8);
   });
 });
 
@@ -96,7 +110,7 @@ describe("goods that are cut only", () => {
       ["BEND.TONNAGE", name, 0.25, 12, 2, null, null, "in", "2026.2"],
     ] as const)
       expect(ask(...(call as unknown as [string, ...Cell[]])), call[0]).toMatch(
-        /^material must be one that is bent on a brake; got .+; it is cut only/,
+        /^material must be a metal that is bent or sheared; got .+; it is cut only/,
       );
     expect(ask("JET.FEED", name, 0.25, 3, 50, 0.014, 0.75, 0.04, "in", "2026.2")).toMatch(/time a cut of your own/);
   });

@@ -10,6 +10,8 @@ import { shear, shearFormulas } from "./shear.ts";
 import { sheet } from "./sheet.ts";
 import { shopRules } from "./shop-rules.ts";
 import { tableFormulas, tables } from "./tables.ts";
+import { thicknessLimits, thinOnWaterjet } from "./thickness-limits.ts";
+import { tonnageChart } from "./tonnage-chart.ts";
 import { workedBill } from "./worked-bill.ts";
 
 export const calls = [
@@ -23,6 +25,7 @@ export const calls = [
   ...blankCells,
   ...measuredAnswers,
   ...materials20262,
+  ...tonnageChart,
 ];
 export const formulas = [
   ...bendGeometryFormulas,
@@ -31,5 +34,7 @@ export const formulas = [
   ...tableFormulas,
   ...shopRules,
   ...measuredFormulas,
+  ...thicknessLimits,
+  thinOnWaterjet,
 ];
 export const cells = [...workedBill, ...airBendCells];

@@ -10,6 +10,8 @@ const GALVANIZED = "published galvanized sheet gauge table";
 const AWG = "ASTM B258 / Brown & Sharpe, published table";
 const MAMLOUK = "Mamlouk & Zaniewski, Materials for Civil and Construction Engineers, Table 3.2";
 const ALUMINUM_TYPICAL = "Aluminum Association, Aluminum Standards and Data, typical properties";
+const KUTZ = "Kutz, Handbook of Materials Selection, Table 5, typical properties of wrought aluminum alloys";
+const A213 = "ASTM A213 minimum properties, reprint";
 const KALPAKJIAN = "Kalpakjian & Schmid, Manufacturing Engineering and Technology, Table 2.3";
 const CLEARANCES = `${GROOVER_5}, Table 19.1`;
 const blank = null;
@@ -84,8 +86,8 @@ export const sheet: readonly Published[] = [
   property("1100-H14", "tensile minimum", "in", 16, 1e-9, "ASTM B209", "memory"),
   property("1100-H14", "yield minimum", "in", 14, 1e-9, "ASTM B209", "memory"),
   property("1100-H14", "shear strength", "in", 10, 1e-9, "Aluminum Design Manual", "memory"),
-  property("304", "tensile minimum", "in", 75, 1e-9, "ASTM A240 Table 2", "memory"),
-  property("304", "yield minimum", "in", 30, 1e-9, "ASTM A240 Table 2", "memory"),
+  property("304", "tensile minimum", "in", 75, 1e-9, A213, "read"),
+  property("304", "yield minimum", "in", 30, 1e-9, A213, "read"),
   property("316", "tensile minimum", "in", 75, 1e-9, "ASTM A240 Table 2", "memory"),
   property("316", "yield minimum", "in", 30, 1e-9, "ASTM A240 Table 2", "memory"),
   property("A36", "modulus", "in", 30000, 1e-9, `${GROOVER_5}, Table 3.1, 30e6 psi`, "read"),
@@ -122,13 +124,13 @@ export const sheet: readonly Published[] = [
     "Copper Development Association, 0.308 lb/in3",
     "memory",
   ),
-  property("1100-H14", "tensile typical", "in", 18, 0.5, ALUMINUM_TYPICAL, "memory"),
-  property("3003-H14", "tensile typical", "in", 22, 0.5, ALUMINUM_TYPICAL, "memory"),
-  property("5052-H32", "tensile typical", "in", 33, 0.5, ALUMINUM_TYPICAL, "memory"),
-  property("5052-H34", "tensile typical", "in", 38, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("1100-H14", "tensile typical", "in", 18, 0.5, KUTZ, "read"),
+  property("3003-H14", "tensile typical", "in", 22, 0.5, KUTZ, "read"),
+  property("5052-H32", "tensile typical", "in", 33, 0.5, KUTZ, "read"),
+  property("5052-H34", "tensile typical", "in", 38, 0.5, KUTZ, "read"),
   property("6061-T4", "tensile typical", "in", 35, 0.5, ALUMINUM_TYPICAL, "memory"),
   property("6061-T6", "tensile typical", "in", 45, 0.5, "Kissell & Ferry, Aluminum Structures, ch. 4", "read"),
-  property("2024-T3", "tensile typical", "in", 70, 0.5, ALUMINUM_TYPICAL, "memory"),
+  property("2024-T3", "tensile typical", "in", 70, 0.5, KUTZ, "read"),
   property("A1008 CS", "tensile typical", "mm", 300, 5, `${GROOVER_5}, Table 3.2, low-carbon steel`, "read"),
   property("A1011 CS", "hardening exponent", "mm", 0.26, 1e-9, KALPAKJIAN, "read"),
   property("6061-T6", "hardening strength", "mm", 410, 1e-6, KALPAKJIAN, "read"),

@@ -75,7 +75,7 @@ const says = (id: string, status: string, words: string, bend: Bend): PublishedF
 const worst = (id: string, material: string, thickness: number, opening: number, tons: number): PublishedFormula =>
   rule(
     `worst case: ${id}`,
-    `=INDEX(SHOP.BEND.DIE("${material}",${thickness},12,${brake(900)},${die(opening, 60)},${punch(0.0625, 50)},,,"P","across"),2,7)`,
+    `=INDEX(SHOP.BEND.DIE("${material}",${thickness},12,${brake(900)},${die(opening, 60)},${punch(0.0625, 50)},,,"P","across",,"2026.1"),2,7)`,
     tons,
     1e-6,
     "Lange, Umformtechnik Bd. 3: (1 + 4 s/w) Rm b s^2 / w, at the strong end of strength and thickness (memory)",

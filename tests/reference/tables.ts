@@ -10,9 +10,10 @@ const MANUFACTURERS = "Manufacturers' Standard Gauge, published table";
 const GALVANIZED = "published galvanized sheet gauge table";
 const AWG = "ASTM B258 / Brown & Sharpe, published table";
 const ALUMINUM_RADII =
-  "Aluminum Association-type table of minimum 90-degree cold-bend radii, reprinted in a public design notebook";
+  "Aluminum Association-type table of minimum 90-degree cold-bend radii, reprinted in a public design notebook; Aluminum Design Manual 2005, Part VII, Table 3-1, reprint";
 const DIN_RADII = "DIN 6935 (1975-10) as reprinted";
 const NIOSH = "NIOSH 94-110, Applications Manual for the Revised NIOSH Lifting Equation";
+const NIOSH_WORKSHEET = `${NIOSH}, job analysis worksheet, reprint`;
 const ISO_LENGTHS = "ISO 2768-1 Table 1";
 const ISO_ANGLES = "ISO 2768-1 Table 3";
 const MAMLOUK = "Mamlouk & Zaniewski, Materials for Civil and Construction Engineers, Table 3.2";
@@ -21,6 +22,7 @@ const B209 = "ASTM B209";
 const COPPER = "ASTM B152 and B36";
 const ZENG_KIM = "Zeng & Kim, 7th American Water Jet Conference 1993, machinability numbers";
 const KALPAKJIAN = "Kalpakjian & Schmid, Manufacturing Engineering and Technology, Table 2.3";
+const KUTZ = "Kutz, Handbook of Materials Selection, Table 5, typical properties of wrought aluminum alloys";
 const MILL = "usual mill values";
 const TEXTBOOK = "textbook value of Poisson's ratio";
 
@@ -40,6 +42,10 @@ const GAUGES: readonly (readonly [material: string, source: string, first: numbe
     0.0808, 0.072, 0.0641, 0.0571, 0.0508, 0.0453, 0.0403, 0.0359, 0.032, 0.0285, 0.0253, 0.0226, 0.0201, 0.0179,
     0.0159, 0.0142, 0.0126, 0.0113, 0.01],
 ];
+/** The gauges that a sheet gauge thickness chart of four series prints, which was read in a reprint; the others memory. */
+const CHART: readonly (string | number)[] = [7, 8, 9, 10, 11, 12, 13, 14, 16, 18, 20, 22, 24, 26, 28, 30];
+const onChart = (material: string, gauge: string | number): boolean =>
+  CHART.includes(gauge) && !(material === "galvanized" && gauge === 7);
 /** Heavier than 1/0: the noughts. */
 const NOUGHTS: readonly (readonly [material: string, gauge: string, inches: number])[] = [
   ["stainless", "7/0", 0.5],
@@ -65,20 +71,20 @@ const gauges = [
     call: ["SHEET.THICKNESS", gauge, material],
     expected: inches,
     tolerance: PRINTED,
-    source,
-    basis: "memory",
+    source: onChart(material, gauge) ? `${source}; sheet gauge thickness chart of four series, reprint` : source,
+    basis: onChart(material, gauge) ? "read" : "memory",
   }),
 );
 
-/** [material, in multiples of the thickness at 1/64 1/32 1/16 1/8 3/16 1/4 3/8 1/2 in]. */
+/** Read in two reprints (3003-H14 and 2024-T3 in the second): [material, in multiples of the thickness at 1/64 1/32 1/16 1/8 3/16 1/4 3/8 1/2 in]. */
 const ALUMINUM: readonly (readonly [string, Basis, ...number[]])[] = [
   ["1100-H14", "read", 0, 0, 0, 1, 1, 1.5, 2, 2.5],
-  ["3003-H14", "memory", 0, 0, 0, 1, 1, 1.5, 2, 2.5],
+  ["3003-H14", "read", 0, 0, 0, 1, 1, 1.5, 2, 2.5],
   ["5052-H32", "read", 0, 0, 1, 1.5, 1.5, 1.5, 1.5, 2],
   ["5052-H34", "read", 0, 1, 1.5, 2, 2, 2.5, 2.5, 3],
   ["6061-T4", "read", 0, 0, 1, 1.5, 2.5, 3, 3.5, 4],
   ["6061-T6", "read", 1, 1, 1.5, 2.5, 3, 3.5, 4.5, 5],
-  ["2024-T3", "memory", 2.5, 3, 4, 5, 5, 6, 7, 7.5],
+  ["2024-T3", "read", 2.5, 3, 4, 5, 5, 6, 7, 7.5],
 ];
 const COLUMNS = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2];
 /** The table's least thickness in which a column rules: a hair above the column before. */
@@ -192,6 +198,11 @@ const LENGTHS: readonly ToleranceRow[] = [
   [1000, 2000, 0.5, 1.2, 3, 6],
   [2000, 4000, "-", 2, 4, 8],
 ];
+/** What reprints were read for, by the class's place in f, m, c, v and the row's upper end in mm. */
+const READ_CLASSES: Readonly<Record<string, (place: number, upTo: number) => boolean>> = {
+  "TOLERANCE.LENGTH": (place, upTo) => place !== 2 || upTo > 6,
+  "TOLERANCE.ANGLE": (place) => place < 2,
+};
 /** Minutes of arc. */
 const ANGLES: readonly ToleranceRow[] = [
   [0, 10, 60, 60, 90, 180],
@@ -214,7 +225,7 @@ const tolerances = (name: string, rows: readonly ToleranceRow[], size: number, s
                 expected: value / size,
                 tolerance: EXACT,
                 source,
-                basis: "fmcv"[i] === "m" || (name === "TOLERANCE.ANGLE" && i === 0) ? "read" : "memory",
+                basis: READ_CLASSES[name]!(i, upTo) ? "read" : "memory",
               }),
             ),
     ),
@@ -223,7 +234,8 @@ const tolerances = (name: string, rows: readonly ToleranceRow[], size: number, s
 /** ksi, lb/in3 and plain ratios, as the specifications print them. */
 // biome-ignore format: one property a line
 const PROPERTIES: readonly (readonly [name: string, source: string, basis: Basis, ...[material: string, value: number][]])[] = [
-  ["yield minimum", B209, "memory", ["5052-H34", 26], ["6061-T4", 16], ["2024-T3", 42]],
+  ["yield minimum", ALUMINUM_MANUAL, "read", ["5052-H34", 26]],
+  ["yield minimum", B209, "memory", ["6061-T4", 16], ["2024-T3", 42]],
   ["yield minimum", ALUMINUM_MANUAL, "memory", ["6061-T6", 35]],
   ["yield minimum", COPPER, "memory", ["C110 half hard", 30], ["C260 half hard", 40]],
   ["tensile minimum", ALUMINUM_MANUAL, "read", ["5052-H32", 31], ["5052-H34", 34]],
@@ -240,7 +252,8 @@ const PROPERTIES: readonly (readonly [name: string, source: string, basis: Basis
   ["density", "AISI stainless data", "memory", ["304", 0.29], ["316", 0.29]],
   ["modulus", "AISI stainless data", "memory", ["304", 28000]],
   ["modulus", "copper alloys, 16e6 psi", "memory", ["C110 half hard", 16000]],
-  ["tensile typical", "Aluminum Association, Aluminum Standards and Data, typical properties", "memory", ["1100-H14", 18], ["3003-H14", 22], ["5052-H32", 33], ["5052-H34", 38], ["6061-T4", 35], ["2024-T3", 70]],
+  ["tensile typical", KUTZ, "read", ["1100-H14", 18], ["3003-H14", 22], ["5052-H32", 33], ["5052-H34", 38], ["2024-T3", 70]],
+  ["tensile typical", "Aluminum Association, Aluminum Standards and Data, typical properties", "memory", ["6061-T4", 35]],
   ["tensile typical", "Kissell & Ferry, Aluminum Structures, ch. 4", "read", ["6061-T6", 45]],
   ["Poisson ratio", TEXTBOOK, "memory", ["A36", 0.3], ["304", 0.3], ["6061-T6", 0.33], ["C110 half hard", 0.34]],
   ["machinability", ZENG_KIM, "memory", ["A36", 87.6], ["304", 82], ["6061-T6", 213], ["C110 half hard", 110]],
@@ -267,7 +280,21 @@ const properties = PROPERTIES.flatMap(([name, source, basis, ...values]) =>
   ),
 );
 
+/** 1100-O is in edition 2026.2 alone. */
+const SOFT = [0, 0, 0, 0, 0.5, 1, 1, 1.5];
+const softRadii = SOFT.map(
+  (multiple, i): Published => ({
+    id: `table: least radius of 1100-O in ${COLUMNS[i]} in`,
+    call: ["BEND.MINRADIUS", "1100-O", COLUMNS[i]!, null, "in", "2026.2"],
+    expected: multiple * COLUMNS[i]!,
+    tolerance: EXACT,
+    source: ALUMINUM_RADII,
+    basis: "read",
+  }),
+);
+
 export const tables: readonly Published[] = [
+  ...softRadii,
   ...gauges,
   ...aluminumRadii,
   ...dinRadii,
@@ -334,8 +361,8 @@ export const tableFormulas: readonly PublishedFormula[] = [
   ends('SHOP.TOLERANCE.LENGTH(4000.1,"m","mm")', ISO_LENGTHS),
   ends('SHOP.TOLERANCE.LENGTH(2000.1,"f","mm")', ISO_LENGTHS),
   ends('SHOP.TOLERANCE.LENGTH(3,"v","mm")', ISO_LENGTHS),
-  ends('SHOP.LIFT.LIMIT(25.1,30,10,0,0.2,"good",1)', `${NIOSH}, no lift beyond 25 in`),
-  ends('SHOP.LIFT.LIMIT(10,70.1,10,0,0.2,"good",1)', `${NIOSH}, no lift above 70 in`),
-  ends('SHOP.LIFT.LIMIT(10,0,70.1,0,0.2,"good",1)', `${NIOSH}, no travel over 70 in`),
-  ends('SHOP.LIFT.LIMIT(10,30,10,135.1,0.2,"good",1)', `${NIOSH}, no twist over 135 degrees`),
+  ends('SHOP.LIFT.LIMIT(25.1,30,10,0,0.2,"good",1)', `${NIOSH_WORKSHEET}, no lift beyond 25 in`, "read"),
+  ends('SHOP.LIFT.LIMIT(10,70.1,10,0,0.2,"good",1)', `${NIOSH_WORKSHEET}, no lift above 70 in`, "read"),
+  ends('SHOP.LIFT.LIMIT(10,0,70.1,0,0.2,"good",1)', `${NIOSH_WORKSHEET}, no travel over 70 in`, "read"),
+  ends('SHOP.LIFT.LIMIT(10,30,10,135.1,0.2,"good",1)', `${NIOSH_WORKSHEET}, no twist over 135 degrees`, "read"),
 ];

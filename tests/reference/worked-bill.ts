@@ -25,8 +25,8 @@ const SECONDS = 60;
 const line = (number: number): number => WORKED_BRACKET[number - 1]!.value;
 
 /** One more line of arithmetic on the lines of the bracket. */
-const by = (what: string, name: string, column: string, expected: number): PublishedCell => ({
-  ...worked(name, column, 1),
+const by = (what: string, name: string, column: string, expected: number, row = 0): PublishedCell => ({
+  ...worked(name, column, 1, row),
   id: `worked bracket: ${what} (${name})`,
   expected,
 });
@@ -65,21 +65,28 @@ export const workedBill: readonly PublishedCell[] = [
   by("20 pieces in one stack", "BILL.LOADIN", "Stack weight", line(7) * line(15)),
   by("shear set-up and run", "BILL.ROUTE", "On shear", (line(30) + line(21)) / SECONDS),
   by("brake set-up and run", "BILL.ROUTE", "On brake", (line(31) + line(27)) / SECONDS),
-  // What the route decides about: cutting and drilling, at 62 and 54 an hour.
+  // What the route decides about: cutting and drilling, at 78 and 54 an hour.
   {
     ...by(
       "cutting and drilling",
       "BILL.ROUTE",
       "Cost",
-      ((line(30) + line(21)) * 62 + (line(32) + line(29)) * 54) / 3600,
+      ((line(30) + line(21)) * 78 + (line(32) + line(29)) * 54) / 3600,
     ),
     tolerance: 5e-5, // costs are compared as whole ten-thousandths
   },
   by("the brake's hours", "BILL.WHATIF", "Hours", (line(31) + line(27)) / 3600),
   by("a whole sheet of steel, 0.284 lb/in^3", "BILL.SHEETS", "Weight each", 48 * 120 * line(1) * 0.284),
-  by("sheets for 22 blanks", "BILL.SHEETS", "Sheets", line(17)),
+  by("sheets for 20 blanks", "BILL.SHEETS", "Sheets", line(17)),
   by("their price", "BILL.SHEETS", "Price", 372 * line(17)),
   by("their price in the cut plan", "CUT.PLAN", "Price", 372 * line(17)),
+  by("20 blanks together", "BILL.SUMMARY", "Value", line(7) * line(15), 7),
+  by("price of the one line", "BILL.SUMMARY", "Value", line(38), 9),
+  by("shear set-up and run", "BILL.SUMMARY", "Value", (line(30) + line(21)) / 3600, 16),
+  by("brake set-up and run", "BILL.SUMMARY", "Value", (line(31) + line(27)) / 3600, 18),
+  by("shear set-up and run", "BILL.STATIONS", "Load", (line(30) + line(21)) / 3600),
+  by("brake set-up and run", "BILL.STATIONS", "Load", (line(31) + line(27)) / 3600, 2),
+  by("drill set-up and run", "BILL.STATIONS", "Load", (line(32) + line(29)) / 3600, 3),
   ...(["BILL.CHECK", "BILL.SETUPS"] as const).map((name) => force(name, "Force")),
   force("BILL.MACHINES", "Value"),
 ];

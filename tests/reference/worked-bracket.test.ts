@@ -1,9 +1,4 @@
 /** The worked bracket holds before any of our functions is asked: in an ordinary spreadsheet, line by line. */
-import { execFileSync, spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import { noCustomFunctions } from "../../src/sheet/evaluate/custom-functions.ts";
@@ -11,6 +6,7 @@ import { evaluateFormula } from "../../src/sheet/recalculate/calculate-one.ts";
 import { recalculateBytes } from "../../src/sheet/recalculate/recalculate-bytes.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 import { writeWorkbookModel } from "../../src/tools/sample/xlsx/write.ts";
+import { cellsInLibreOffice, HAS_LIBREOFFICE } from "./in-libreoffice.ts";
 import { WORKED_BRACKET } from "./worked-bracket.ts";
 
 const ORDINARY = { functions: noCustomFunctions, now: undefined, verify: false, in: "worked", out: "worked" };
@@ -54,40 +50,16 @@ describe("the worked bracket in ordinary formulas", () => {
     });
   });
 
-  const office = spawnSync("soffice", ["--version"], { encoding: "utf8" });
-  it.skipIf(office.status !== 0)(
+  it.skipIf(!HAS_LIBREOFFICE)(
     "all lines of the same workbook, LibreOffice",
     () => {
-      const folder = mkdtempSync(join(tmpdir(), "worked-"));
-      try {
-        writeFileSync(join(folder, "worked.xlsx"), workbook);
-        execFileSync(
-          "soffice",
-          [
-            `-env:UserInstallation=${pathToFileURL(join(folder, "profile"))}`,
-            "--headless",
-            // field separator tab, text delimiter '"', UTF-8, from line 1, columns as they are, en-US, values unformatted
-            "--convert-to",
-            "csv:Text - txt - csv (StarCalc):9,34,76,1,,1033,false,false",
-            "--outdir",
-            join(folder, "out"),
-            join(folder, "worked.xlsx"),
-          ],
-          { stdio: "ignore" },
-        );
-        const rows = readFileSync(join(folder, "out", "worked.csv"), "utf8")
-          .trim()
-          .split("\n");
-        expect(rows).toHaveLength(WORKED_BRACKET.length);
-        rows.forEach((row, i) => {
-          const { what, value } = WORKED_BRACKET[i]!;
-          const [name, computed] = row.split("\t");
-          expect(name!.replaceAll('"', "")).toBe(what);
-          expect(Number(computed), `line ${i + 1}`).toBeCloseTo(value, 8);
-        });
-      } finally {
-        rmSync(folder, { recursive: true, force: true });
-      }
+      const rows = cellsInLibreOffice(workbook);
+      expect(rows).toHaveLength(WORKED_BRACKET.length);
+      rows.forEach(([name, computed], i) => {
+        const { what, value } = WORKED_BRACKET[i]!;
+        expect(name).toBe(what);
+        expect(Number(computed), `line ${i + 1}`).toBeCloseTo(value, 8);
+      });
     },
     120_000,
   );

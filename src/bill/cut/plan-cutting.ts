@@ -14,6 +14,7 @@ import type { Cutter } from "../nouns/line.ts";
 import type { Shear } from "../nouns/machines.ts";
 import type { StockSheet } from "../nouns/stock.ts";
 import { BETWEEN_EQUALS, type CutAim, type CutShop, cutAim } from "./cut-aim.ts";
+import { jetRemnants } from "./jet-remnants.ts";
 
 export { patternIdOf };
 
@@ -173,8 +174,9 @@ function onWaterjet(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<
     const sheets = plan.sheets.filter(({ stock: from }) => from === id);
     const count = sheets.reduce((sum, { repeats }) => sum + repeats, 0);
     const pieces = sheets.flatMap(({ placed, repeats }) => placed.map(({ blank }) => [blank, repeats] as const));
+    const remnants = sheets.flatMap((sheet) => jetRemnants(sheet, shop.rates));
     const use = useOf(about.sheetOf.get(id)!, count);
-    return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants: [] }];
+    return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants }];
   });
   const short = shortOf(plan.leftOut, about);
   return { ...about, cutter, shear: undefined, uses, plan: undefined, short };

@@ -8,14 +8,16 @@ import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import { calendarOf } from "../nouns/calendar.ts";
 import type { Shop } from "../nouns/shop.ts";
-import type { StationWork } from "../time/station-work.ts";
-import { timeOf } from "../time/station-work.ts";
+import { type StationWork, timeOf } from "../time/station-work.ts";
+import { dueOf } from "./due.ts";
 
 export interface LineDates extends Verdict {
   /** When it must leave. */
   readonly due: Instant;
   /** Working hours of the shop past that. */
   readonly lateBy: Seconds;
+  /** The same with the shifts as they are and nothing sent out. */
+  readonly lateAsItIs: Seconds;
 }
 
 export interface StationLoad {
@@ -44,29 +46,38 @@ export function planDates(
   lines: readonly TimedLine[],
   start: Instant,
   due: Instant,
-  { stations, calendar, rates }: Pick<Shop, "stations" | "calendar" | "rates">,
+  { stations, calendar, rates, job }: Pick<Shop, "stations" | "calendar" | "rates" | "job">,
   work?: Working,
 ): DatesPlan {
   const general = calendarOf(calendar);
-  const overtime = seconds((rates.find("overtimePerDay") ?? 0) * SECONDS_PER_HOUR);
-  const deadline = new Deadline(start, due, general, overtime);
+  const secondShift = rates.find("secondShift");
+  const deadline = new Deadline(start, due, general, {
+    overtime: seconds((rates.find("overtimePerDay") ?? 0) * SECONDS_PER_HOUR),
+    secondShift: secondShift === undefined ? undefined : seconds(secondShift * SECONDS_PER_HOUR),
+  });
   const places = new Map(
     stations.map(({ name, queue, vendorDays }): [string, Place] => [
       name,
       { name, queue, vendorDays, calendar: calendarOf(calendar, name) },
     ]),
   );
-  const dueOf = ({ plan }: TimedLine) => plan.line.due ?? due;
+  const wanted = ({ plan }: TimedLine) => dueOf(plan.line, job) ?? due;
   const total = ({ works }: TimedLine) => works.reduce((sum, each) => sum + timeOf(each), 0);
   const order = [...lines].sort(
-    (a, b) => dueOf(a) - dueOf(b) || total(a) - total(b) || (lineKey(a.plan.line) < lineKey(b.plan.line) ? -1 : 1),
+    (a, b) => wanted(a) - wanted(b) || total(a) - total(b) || (lineKey(a.plan.line) < lineKey(b.plan.line) ? -1 : 1),
   );
   const found = new Map<LinePlan, LineDates>();
   for (const line of order) {
     const tasks = line.works.map((each) => ({ place: places.get(each.station.name)!, time: timeOf(each) }));
-    const verdict = deadline.take(tasks, line.vendorDays, dueOf(line));
-    const lateBy = workBetween(dueOf(line), verdict.finish, general);
-    found.set(line.plan, { ...verdict, due: dueOf(line), lateBy });
+    const leaves = wanted(line);
+    const verdict = deadline.take(tasks, line.vendorDays, leaves);
+    const lateBy = (done: Instant) => workBetween(leaves, done, general);
+    found.set(line.plan, {
+      ...verdict,
+      due: leaves,
+      lateBy: lateBy(verdict.finish),
+      lateAsItIs: lateBy(verdict.asItIs),
+    });
   }
   const late = [...found.values()].filter(({ verdict }) => verdict === "breaks it").length;
   step(work, "late", "lines that break the due time", late, "count", "queues and loads in the shifts (derived)");

@@ -1,17 +1,30 @@
 /** How a strip of a line is bent: order and stops, on the shop's tool outlines or else on tools drawn from their tables. */
+
 import { estimateAirBend } from "../../calc/bend/air-estimate.ts";
+import type { Setup } from "../../calc/bend/check/line.ts";
 import { type BendOrder, bendOrder, type OrderedHit } from "../../calc/bend/order/order.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
-import { plainPress } from "../../calc/bend/order/plain-press.ts";
+import {
+  ANY_STOP,
+  type Assumed,
+  type DrawnBrake,
+  LEAN,
+  plainPress,
+  type Unstated,
+  unstated,
+} from "../../calc/bend/order/plain-press.ts";
 import { checkPress, type Press } from "../../calc/bend/order/press.ts";
 import { seat } from "../../calc/bend/order/seat.ts";
 import { bendStops, type Stop } from "../../calc/bend/order/stops.ts";
+import type { Obstacle } from "../../calc/bend/order/watch.ts";
 import { usualOrder } from "../../calc/time/usual-order.ts";
+import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
-import { bentPart } from "./blank.ts";
-import type { Tools } from "./tools.ts";
+import type { Brake, Die, Punch } from "../nouns/machines.ts";
+import { type BendNumbers, bentPart } from "./blank.ts";
+import { bottomsIn, type Tools } from "./tools.ts";
 
 const SAME_OPENING_MM = 0.01; // chosen: far below any step between two dies
 
@@ -20,38 +33,113 @@ export interface BentStrip {
   readonly press: Press;
   /** Tools known from their tables only: an order found with them is a proposal. */
   readonly isPlain: boolean;
+  /** Sizes that no table states and that are drawn by an assumption. */
+  readonly assumed: Unstated;
+  /** What is in the way of tools as wide as they usually are, where the order was found on lean ones alone. */
+  readonly inTheWay: Obstacle | undefined;
   /** Overbend of each bend; undefined where nothing is known of the material. */
   readonly springback: readonly (Degrees | undefined)[];
   /** Of the punch tip below the die's top at the end of each bend, under load: solved where it can be, else geometry. */
   readonly depths: readonly Millimetres[];
   readonly order: BendOrder;
+  /** Gauge settings that this brake's gauge has not, by bend. */
+  readonly scribed: readonly Scribed[];
+}
+
+/** A setting nearer than the gauge comes, or further than it goes. */
+export interface Scribed {
+  readonly bend: number;
+  readonly stop: Millimetres;
+  readonly limit: Millimetres;
+  readonly kind: "gauge nearer" | "gauge beyond";
 }
 
 /** Throws a Refusal on a part that no sheet can be. */
 export function bendStrip(
   line: BillLine,
   strip: Strip,
-  { die, punch }: Tools,
-  radius: Millimetres,
+  tools: Tools & Setup,
+  bend: BendNumbers,
   drawn: Press | undefined,
 ): BentStrip {
-  const part = bentPart(line, strip, radius);
+  const { brake, die, punch } = tools;
+  const part = bentPart(line, strip, bend);
   // The outlines of the workbook are those of one die; over another they would be wrong.
   const fits = drawn !== undefined && Math.abs(drawn.dieOpening - die.opening) < SAME_OPENING_MM;
-  const press = fits ? drawn : plainPress(die, punch && { ...punch, nose: withinRound(punch.nose, radius) });
-  checkPress(press);
+  if (fits) checkPress(drawn);
+  const nosed = punch && drawnPunch(punch, withinRound(punch.nose, bend.radius));
+  const plain = (assumed?: Assumed) => plainPress(drawnDie(die), nosed, travelOf(brake), assumed);
+  const bottoms = bottomsIn(line, tools);
   const solved = strip.angles.map((angle) =>
     estimateAirBend(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose),
   );
-  const springback = solved.map((estimate) => estimate.springback);
-  const overbends = springback.map((angle) => angle ?? degrees(0));
-  const order = orderKnown(part, overbends, press);
+  const springback = solved.map((estimate) => (bottoms ? degrees(0) : estimate.springback));
+  // A bend that no die reaches is said so elsewhere: here it only has to stay a bend.
+  const overbends = springback.map((angle, i) => degrees(Math.min(angle ?? 0, SHARPEST - Math.abs(strip.angles[i]!))));
+  const assumed = fits ? NOTHING_ASSUMED : unstated(die, punch);
+  let press = fits ? anyStop(drawn) : plain();
+  let order = orderKnown(part, overbends, press);
+  let inTheWay: Obstacle | undefined;
+  if (!order.feasible && assumed.punch.length + assumed.die.length > 0) {
+    // What nobody measured may be slimmer: the order then hangs on it, and the finding says what to measure.
+    const lean = orderKnown(part, overbends, plain(LEAN));
+    if (lean.feasible) [press, inTheWay, order] = [plain(LEAN), order.blocked[0]!.obstacle, lean];
+  }
   const depths = solved.map(({ stroke }, i) => {
-    if (stroke !== undefined) return mm(stroke - line.thickness);
+    if (stroke !== undefined && !bottoms) return mm(stroke - line.thickness);
     const { tip, loaded } = seat(part, i + 1, overbends[i]!, press);
     return mm(-tip(loaded));
   });
-  return { part, press, isPlain: !fits, springback, depths, order };
+  const travel = fits
+    ? { nearest: drawn.nearestStop, furthest: drawn.furthestStop }
+    : { nearest: brake.nearestGauge, furthest: brake.furthestGauge };
+  const strips = { part, press, isPlain: !fits, assumed, inTheWay, springback, depths, order };
+  return { ...strips, scribed: scribedOf(hitsOf(strips), travel) };
+}
+
+/** A press whose gauge goes everywhere: what it does not reach is scribed. One object, so that its outlines are laid out once. */
+const anyStop = remember(
+  16,
+  (drawn: Press): Press => ({
+    ...drawn,
+    nearestStop: mm(0),
+    furthestStop: mm(ANY_STOP),
+  }),
+);
+const NOTHING_ASSUMED: Unstated = { punch: [], die: [] };
+const SHARPEST = 179.5; // chosen: a round of more would meet itself
+
+/** What of a tool is drawn: a change of its rating or name draws nothing anew. */
+const drawnDie = ({ opening, angle, shoulder, blockWidth, blockHeight }: Die) => ({
+  name: "",
+  opening,
+  angle,
+  shoulder,
+  blockWidth,
+  blockHeight,
+});
+const drawnPunch = ({ angle, height, bodyWidth, reliefDepth, reliefWidth }: Punch, nose: Millimetres | undefined) => ({
+  name: "",
+  nose,
+  angle,
+  height,
+  bodyWidth,
+  reliefDepth,
+  reliefWidth,
+});
+const travelOf = ({ daylight, shutHeight, stroke }: Brake): DrawnBrake => ({ daylight, shutHeight, stroke });
+
+/** A stop that the gauge cannot stand at is scribed on the sheet, or set against a block. */
+function scribedOf(
+  hits: readonly StripHit[],
+  { nearest, furthest }: { readonly nearest: Millimetres | undefined; readonly furthest: Millimetres | undefined },
+): Scribed[] {
+  return hits.flatMap(({ bend, stop }): Scribed[] => {
+    if (nearest !== undefined && !atLeast(stop, nearest)) return [{ bend, stop, limit: nearest, kind: "gauge nearer" }];
+    if (furthest !== undefined && !atMost(stop, furthest))
+      return [{ bend, stop, limit: furthest, kind: "gauge beyond" }];
+    return [];
+  });
 }
 
 /** A nose as wide as the round lies in it; drawn at its full size it would stand in the overbent sheet. */
@@ -63,7 +151,8 @@ const NOSE_IN_ROUND = 0.8; // chosen: the round under load is tighter than the o
 export type StripHit = Pick<OrderedHit, "bend" | "gaugedEnd" | "stop" | "datum" | "turned" | "flipped">;
 
 /** Hits with their stops: the order found, else the usual one from the ends inward. */
-export const hitsOf = ({ order, part }: BentStrip): readonly StripHit[] => (order.feasible ? order.hits : usual(part));
+export const hitsOf = ({ order, part }: Pick<BentStrip, "order" | "part">): readonly StripHit[] =>
+  order.feasible ? order.hits : usual(part);
 
 function usual(part: BentPart): StripHit[] {
   const stops = bendStops(part, usualOrder(part.bends.length));

@@ -1,21 +1,23 @@
 /** The blank of a line: flat sizes, cut path, weight, and which way the grain must run. */
-import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
+import { askedOver } from "../../calc/bend/air-estimate.ts";
+import { type AirShape, airShape } from "../../calc/bend/air-shape.ts";
+import { cracks } from "../../calc/bend/cracks.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
+import { beyondTangent } from "../../calc/bend/legs.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
-import { flatLength } from "../../calc/flat/flat-length.ts";
+import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
 import { blankWeight } from "../../calc/flat/weight.ts";
+import { limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
 import { density } from "../../calc/material/strength.ts";
-import { K_DEFAULT } from "../../data/bend-rules.ts";
 import { PLATE_ALONG_FROM_IN } from "../../data/thresholds.ts";
 import { atLeast } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Kilograms, type Millimetres, mm } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Tools } from "./tools.ts";
 
-/** How a radius and a deduction were found. */
-export const METHODS = ["rule"] as const;
+/** How a radius and a deduction were found. "test strips": the mechanics with what the shop's own strips found. */
+export const METHODS = ["rule", "mechanics", "mechanics and rule", "test strips", "bottoming"] as const;
 export type Method = (typeof METHODS)[number];
 
 export interface Blank {
@@ -32,29 +34,61 @@ export interface Blank {
   readonly outsideOutline: Millimetres;
 }
 
-/** The one inside radius and deduction of a line's bends, those its flat is made with; undefined for a flat part. */
-export interface BendNumbers {
+/** Radius and deduction of the bends of one angle. */
+export interface BendNumber {
   readonly radius: Millimetres;
-  /** Of its sharpest bend. */
   readonly deduction: Millimetres;
+}
+
+/** Of a line's sharpest bend, and of its bends by angle: what its flat is made with. */
+export interface BendNumbers extends BendNumber {
   readonly method: Method;
+  /** By the angle without its sign. */
+  readonly at: ReadonlyMap<Degrees, BendNumber>;
 }
 
 const square = (angle: number): Degrees => degrees(Math.abs(angle));
 
+/** As the AIR functions reckon them for this sheet over this die. The line has a bend. */
 export function bendNumbers({ material, thickness, main, cross }: BillLine, tools: Tools, work?: Working): BendNumbers {
   const { die, punch } = tools;
-  const radius = airRadiusByRule(material, die.opening, punch?.nose, work).expected;
-  const sharpest = square(Math.max(...[...main.angles, ...(cross?.angles ?? [])].map(Math.abs)));
-  const deduction = bendDeduction(thickness, radius, sharpest, K_DEFAULT.value, "outside");
-  return { radius, deduction, method: "rule" };
+  const angles = [...new Set([...main.angles, ...(cross?.angles ?? [])].map(square))].sort((a, b) => b - a);
+  const found = angles.map((angle) => {
+    const shape = airShape(askedOver(material, thickness, angle, die, punch?.nose), material.airMethod ?? "rule", work);
+    const { radius, neutralAxis, axisSource } = shape;
+    const deduction = bendDeduction(thickness, radius, angle, neutralAxis, "outside", work, axisSource);
+    return { angle, radius, deduction, method: methodOf(shape) };
+  });
+  const [{ radius, deduction, method }] = found as [(typeof found)[number]];
+  return { radius, deduction, method, at: new Map(found.map(({ angle, ...number }) => [angle, number])) };
 }
 
-export function blankOf(line: BillLine, bend: BendNumbers | undefined, work?: Working): Blank {
-  const flat = ({ flanges, angles }: Strip) =>
-    bend === undefined || angles.length === 0
-      ? flanges[0]!
-      : flatLength(flanges, angles.map(square), line.thickness, bend.radius, K_DEFAULT.value, "outside", work);
+const methodOf = ({ solved, mechanicsShare }: AirShape): Method =>
+  solved?.strip
+    ? "test strips"
+    : mechanicsShare === 1
+      ? "mechanics"
+      : mechanicsShare === 0
+        ? "rule"
+        : "mechanics and rule";
+
+/** Of a bend of this angle, whichever way it turns. */
+export const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => at.get(square(angle))!;
+
+export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: OwnThresholds, work?: Working): Blank {
+  const flat = ({ flanges, angles }: Strip) => {
+    if (bend === undefined || angles.length === 0) return flanges[0]!;
+    const bends = angles.map((angle) => numberAt(bend, angle));
+    refuseOverlap(
+      flanges,
+      bends.map(({ radius }, i) => beyondTangent(line.thickness, radius, square(angles[i]!), "outside")),
+    );
+    return flatFromDeductions(
+      flanges,
+      bends.map(({ deduction }) => deduction),
+      work,
+    );
+  };
   const length = flat(line.main);
   const width = line.cross ? flat(line.cross) : line.width;
   const weight = blankWeight(line.thickness, length, width, density(line.material, work), 1, work);
@@ -73,7 +107,7 @@ export function blankOf(line: BillLine, bend: BendNumbers | undefined, work?: Wo
     weight,
     path,
     pierces: line.holes + 1,
-    grain: grainLock(line),
+    grain: grainLock(line, own),
     longest: mm(Math.max(...outside)),
     outsideOutline: mm(2 * sum(outside)),
   };
@@ -84,14 +118,13 @@ export const inside = ({ holes, holeDiameter, notches, notchPath }: BillLine): M
   mm(holes * Math.PI * (holeDiameter ?? 0) + notches * (notchPath ?? 0));
 
 /** A strip as the gauge sees it. */
-export const bentPart = (line: BillLine, strip: Strip, radius: Millimetres): BentPart => ({
+export const bentPart = (line: BillLine, strip: Strip, bend: BendNumbers): BentPart => ({
   thickness: line.thickness,
   flanges: strip.flanges,
-  bends: strip.angles.map((angle) => ({
-    angle,
-    insideRadius: radius,
-    deduction: bendDeduction(line.thickness, radius, square(angle), K_DEFAULT.value, "outside"),
-  })),
+  bends: strip.angles.map((angle) => {
+    const { radius, deduction } = numberAt(bend, angle);
+    return { angle, insideRadius: radius, deduction };
+  }),
 });
 
 /**
@@ -99,12 +132,11 @@ export const bentPart = (line: BillLine, strip: Strip, radius: Millimetres): Ben
  * grain is locked even where the bill says nothing. On plate and on a flat part what the bill states is kept; for
  * ductile sheet it is a wish that costs no metal (common practice).
  */
-function grainLock({ grain, main, cross, material, thickness }: BillLine): Blank["grain"] {
+function grainLock({ grain, main, cross, material, thickness }: BillLine, own?: OwnThresholds): Blank["grain"] {
   const stated = grain === undefined ? "" : grain === "across" ? "length" : "width";
   if (main.angles.length === 0 && (cross?.angles.length ?? 0) === 0) return stated;
-  const cracks = material.usualRadius === undefined && material.radiusRule !== undefined;
-  if (cracks) return stated || "length";
-  return atLeast(thickness, PLATE_ALONG_FROM_IN.value * MM_PER_INCH) ? stated : "";
+  if (cracks(material)) return stated || "length";
+  return atLeast(thickness, limitOf(PLATE_ALONG_FROM_IN, own)) ? stated : "";
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -2,12 +2,16 @@
 import { impossibleReasons } from "../../calc/cutting/impossible.ts";
 import type { BlankGrain, Blank as BlankToCut, Limits, Stock } from "../../calc/cutting/types.ts";
 import { type Finding, rankOf, statusOf } from "../../calc/finding.ts";
+import { cuttingFeed, timedFeed } from "../../calc/jet/cutting-feed.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
+import type { OwnThresholds } from "../../calc/limit-of.ts";
 import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
+import { THIN_MM } from "../../data/jet-rules.ts";
 import { JET_WEB_IN } from "../../data/thresholds.ts";
-import { atMost } from "../../units/nearly.ts";
+import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
-import { remember } from "../../units/remember.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr, remember } from "../../units/remember.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { findMachine } from "../nouns/find-tool.ts";
 import type { BillLine } from "../nouns/line.ts";
@@ -24,6 +28,7 @@ export interface Cutting {
   /** What is found about cutting it there. */
   readonly onShear: readonly Finding[];
   readonly waterjet: Waterjet | undefined;
+  readonly onWaterjet: readonly Finding[];
   /** Why neither, or why not the machine it is pinned to, or that only the waterjet can. */
   readonly found: readonly Finding[];
 }
@@ -41,18 +46,29 @@ export function cuttingOf(
   const shear = line.pin === "waterjet" ? undefined : sheared.shear;
   const waterjet = line.pin === "shear" ? undefined : jet.waterjet;
   const found: Finding[] = [];
-  if (!hasTable(shop, "shears") && !hasTable(shop, "waterjets")) return { shear, onShear: [], waterjet, found };
+  if (!hasTable(shop, "shears") && !hasTable(shop, "waterjets"))
+    return { shear, onShear: [], waterjet, onWaterjet: [], found };
   if (shear === undefined && waterjet === undefined)
     found.push(
-      line.pin === "waterjet"
-        ? { about: "cutting", status: "stop", kind: "not on waterjet", words: jet.why }
-        : line.pin === "shear" || !hasTable(shop, "waterjets")
-          ? asStop(sheared.why)
-          : { about: "cutting", status: "stop", kind: "no machine", words: jet.why, name: nameOf(sheared.why) },
+      line.material.cutOnly && jet.why !== "" && line.pin !== "shear"
+        ? { about: "cutting", status: "stop", kind: "waterjet only", words: jet.why, name: line.material.name }
+        : line.pin === "waterjet"
+          ? { about: "cutting", status: "stop", kind: "not on waterjet", words: jet.why }
+          : line.pin === "shear" || !hasTable(shop, "waterjets")
+            ? asStop(sheared.why)
+            : { about: "cutting", status: "stop", kind: "no machine", words: jet.why, name: nameOf(sheared.why) },
     );
   else if (shear === undefined && line.pin === undefined && sheared.why)
     found.push({ ...sheared.why, status: "note", kind: `waterjet: ${sheared.why.kind}` });
-  return { shear, onShear: shear === undefined ? [] : sheared.findings, waterjet, found };
+  const onShear = shear === undefined ? [] : sheared.findings;
+  return { shear, onShear, waterjet, onWaterjet: thinOnJet(line, waterjet), found };
+}
+
+/** In thin sheet the formula outruns what is published, unless the shop has timed a cut or the whole machine. */
+function thinOnJet({ material, thickness }: BillLine, jet: Waterjet | undefined): Finding[] {
+  if (jet === undefined || jet.speedFactor !== undefined || atLeast(thickness, THIN_MM.value)) return [];
+  if (timedFeed(material, { ...jet.cut, thickness }) !== undefined) return [];
+  return [{ about: "cutting", status: "note", kind: "thin on waterjet", figure: thickness, quantity: "length" }];
 }
 
 const asStop = (why: Finding | undefined): Finding => why ?? { about: "cutting", status: "stop", kind: "no shear" };
@@ -67,22 +83,25 @@ interface Sheared {
 
 /** Of several shears the one with the best status, then the lowest rating, then by name. */
 function shearFor(line: BillLine, blank: Blank, sheets: readonly StockSheet[] | undefined, shop: CutShop): Sheared {
-  if (shop.shears.length === 0)
-    return { shear: undefined, findings: [], why: { about: "cutting", status: "stop", kind: "no shear" } };
+  const never = (why: Finding): Sheared => ({ shear: undefined, findings: [], why });
+  if (shop.shears.length === 0) return never({ about: "cutting", status: "stop", kind: "no shear" });
+  if (line.material.cutOnly)
+    return never({ about: "cutting", status: "stop", kind: "not sheared", words: line.material.name });
   const needs = unmadeOnShear(line, shop);
-  if (needs) return { shear: undefined, findings: [], why: needs };
+  if (needs) return never(needs);
   const shears = line.shear === undefined ? shop.shears : [findMachine(line.shear, shop.shears, "shear")];
   const tried = shears
-    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear) }))
+    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear, shop.rates.own) }))
     .sort(
       (a, b) =>
         rankOf(worst(a.findings)) - rankOf(worst(b.findings)) ||
-        a.shear.ratedThickness - b.shear.ratedThickness ||
+        // Where none can the largest says by how little it fails.
+        (rankOf(worst(a.findings)) < rankOf("stop") ? 1 : -1) * (a.shear.ratedThickness - b.shear.ratedThickness) ||
         (a.shear.name < b.shear.name ? -1 : 1),
     );
   const { shear, findings } = tried[0]!;
   const stop = findings.find(({ status }) => status === "stop");
-  return stop ? { shear: undefined, findings: [], why: stop } : { shear, findings, why: undefined };
+  return stop ? never(stop) : { shear, findings, why: undefined };
 }
 
 const worst = (findings: readonly Finding[]): Finding["status"] => {
@@ -95,9 +114,10 @@ function shearFindings(
   blank: Blank,
   sheets: readonly StockSheet[] | undefined,
   shear: Shear,
+  own: OwnThresholds,
 ): Finding[] {
   const { length, width, grain } = blank;
-  const found = checkShear(shearedBlank({ material, thickness }, blank), shear);
+  const found = checkShear(shearedBlank({ material, thickness }, blank), shear, own);
   if (sheets === undefined || sheets.length === 0 || statusOf(found) === "stop") return found;
   const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), {
     ...shear.limits,
@@ -127,7 +147,7 @@ function unmadeOnShear(line: BillLine, shop: CutShop): Finding | undefined {
 }
 
 function jetFor(
-  { material }: BillLine,
+  { material, thickness }: BillLine,
   { length, width, grain }: Blank,
   sheets: readonly StockSheet[] | undefined,
   { waterjets, rates }: CutShop,
@@ -135,8 +155,9 @@ function jetFor(
   const [long, short] = [Math.max(length, width), Math.min(length, width)];
   const ranked = [...waterjets].sort((a, b) => (a.name < b.name ? -1 : 1));
   if (ranked.length === 0) return { waterjet: undefined, why: "there is no waterjet" };
-  if (material.machinability === undefined)
-    return { waterjet: undefined, why: `${material.name} has no machinability number` };
+  // What is not timed has no speed and no price on any of them.
+  if (refusalOr(() => cuttingFeed(material, { ...ranked[0]!.cut, thickness }, undefined)) instanceof Refusal)
+    return { waterjet: undefined, why: "no cut of this thickness is timed" };
   const waterjet = ranked.find(({ bedLength, bedWidth }) => {
     const bed = [bedLength ?? Infinity, bedWidth ?? Infinity];
     return atMost(long, Math.max(...bed)) && atMost(short, Math.min(...bed));

@@ -1,22 +1,27 @@
 /** The drawing's inside radius against what a set of tools gives. */
-import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
+import { askedOver } from "../../calc/bend/air-estimate.ts";
 import type { Setup } from "../../calc/bend/check/line.ts";
 import { type Acceptance, acceptRadius } from "../../calc/bend/radius-acceptance.ts";
+import { airRadiusBand } from "../../calc/bend/radius-band.ts";
 import type { Finding } from "../../calc/finding.ts";
+import { limitOf } from "../../calc/limit-of.ts";
 import { RADIUS_NEAR_IN, RADIUS_NEAR_THICKNESSES } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
-import { mm } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
+import { degrees, mm } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
 
 /** undefined where the drawing asks for none. Without a tolerance what is within 1/32 in or half a thickness will do. */
 export function drawingRadius(
-  { material, thickness, radius, radiusTolerance }: BillLine,
-  { die, punch }: Pick<Setup, "die" | "punch">,
+  { material, thickness, radius, radiusTolerance, main, cross }: BillLine,
+  { die, punch, own }: Pick<Setup, "die" | "punch" | "own">,
+  bottoms: boolean,
 ): { readonly verdict: Acceptance; readonly finding: Finding | undefined } | undefined {
   if (radius === undefined) return undefined;
-  const gives = airRadiusByRule(material, die.opening, punch?.nose);
-  const near = mm(Math.max(RADIUS_NEAR_IN.value * MM_PER_INCH, RADIUS_NEAR_THICKNESSES.value * thickness));
+  const nose = punch?.nose;
+  const sharpest = degrees(Math.max(...[...main.angles, ...(cross?.angles ?? [])].map(Math.abs)));
+  const inAir = () => airRadiusBand(askedOver(material, thickness, sharpest, die, nose), material.airMethod ?? "rule");
+  const gives = bottoms && nose !== undefined ? { low: nose, expected: nose, high: nose } : inAir();
+  const near = mm(Math.max(limitOf(RADIUS_NEAR_IN, own), limitOf(RADIUS_NEAR_THICKNESSES, own) * thickness));
   const { verdict } = acceptRadius(radius, radiusTolerance ?? near, gives, gives.expected / die.opening, "in");
   const off = Math.abs(gives.expected - radius);
   const finding = (status: Finding["status"], kind: string): Finding => ({
@@ -32,7 +37,11 @@ export function drawingRadius(
   return { verdict, finding: radiusTolerance === undefined && !isExact ? finding("note", "near") : undefined };
 }
 
-export const drawingRadiusFinding = (line: BillLine, tools: Pick<Setup, "die" | "punch">): Finding[] => {
-  const found = drawingRadius(line, tools)?.finding;
+export const drawingRadiusFinding = (
+  line: BillLine,
+  tools: Pick<Setup, "die" | "punch" | "own">,
+  bottoms: boolean,
+): Finding[] => {
+  const found = drawingRadius(line, tools, bottoms)?.finding;
   return found ? [found] : [];
 };

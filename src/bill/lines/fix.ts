@@ -1,90 +1,155 @@
-/** The least change that betters a line, tried by planning the line again with it. */
-
-import { leastFlange } from "../../calc/bend/check/flange.ts";
-import { STATUSES, type Status, statusOf } from "../../calc/finding.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
-import { Refusal } from "../../units/refusal.ts";
-import { refusalOr, remember } from "../../units/remember.ts";
+/**
+ * The least change that betters a line, proved by planning with it. What is changed are cells of the bill, so that
+ * whoever types it finds the status that was promised.
+ */
+import { type Finding, STATUSES, type Status, statusOf } from "../../calc/finding.ts";
+import { remember } from "../../units/remember.ts";
 import type { BillLine } from "../nouns/line.ts";
+import { type Change, canMend, changes, withChange } from "./changes.ts";
+import { cuttingOf } from "./cutting.ts";
 import type { LinePlan, LineShop } from "./plan-line.ts";
-import { planAlone } from "./plan-lines.ts";
-import { bendLines } from "./tools.ts";
-
-/** What is changed in the bill, by its columns; and one thing that a bill has no column for. */
-export type Change =
-  | { readonly kind: "tools"; readonly die?: string; readonly punch?: string; readonly brake?: string }
-  | { readonly kind: "grain" }
-  | { readonly kind: "hole after" }
-  | { readonly kind: "waterjet" }
-  | { readonly kind: "trim after"; readonly flange: Millimetres };
+import { planAlone, planOnEach } from "./plan-lines.ts";
+import type { Tools } from "./tools.ts";
 
 export interface Fix {
-  readonly change: Change;
+  /** One, or as few as will do together. */
+  readonly changes: readonly Change[];
   /** The line's status with it. */
   readonly reaches: Status;
 }
 
-/** undefined: none of the shop's tools can do it, and no change of the part that is tried here. */
-export const fixOf = remember(8192, (plan: LinePlan, shop: LineShop): Fix | undefined => {
-  const now = statusWith(plan.line, shop);
+const isBetter = (status: Status, than: Status): boolean => STATUSES.indexOf(status) < STATUSES.indexOf(than);
+
+/**
+ * undefined: none of the shop's tools can do it, nor any change of the part that is tried here.
+ * @param row the line as the bill has it; `plan` is what has come of it, `now` its status.
+ * @param inBill status of the line in the whole bill with another row in its place: asked where the line alone does not
+ * tell, because sheets are counted, two machines may cut it, or its tools are chosen with those of other lines.
+ */
+export function fixOf(
+  row: BillLine,
+  plan: LinePlan,
+  now: Status,
+  shop: LineShop,
+  inBill: (changed: BillLine) => Status,
+): Fix | undefined {
   if (now === "clear") return undefined;
-  for (const [change, line] of changes(plan, shop)) {
-    const reaches = statusWith(line, shop);
-    if (STATUSES.indexOf(reaches) < STATUSES.indexOf(now)) return { change, reaches };
+  const alone = fixAlone({ ...row, ...BESIDE_FINDINGS }, plan.tools, now, shop);
+  if (alone !== "ask the bill") return alone;
+  return search(row, plan.tools, now, shop, inBill);
+}
+
+/** What of a line no finding depends on, blank. */
+const BESIDE_FINDINGS = {
+  row: 0,
+  part: "",
+  description: "",
+  quantity: 1,
+  finish: "",
+  spares: 0,
+  area: "",
+  due: undefined,
+  wantsCertificate: false,
+  accepted: "",
+} as const satisfies Partial<BillLine>;
+
+/** After an edit of one line the fixes of the others are known, where the rest of the bill has no say in them. */
+const fixAlone = remember(
+  8192,
+  (bare: BillLine, tools: Tools | undefined, now: Status, shop: LineShop): Fix | undefined | "ask the bill" => {
+    let isAsked = false;
+    const found = search(bare, tools, now, shop, () => {
+      isAsked = true;
+      return now;
+    });
+    return isAsked ? "ask the bill" : found;
+  },
+);
+
+function search(
+  row: BillLine,
+  tools: Tools | undefined,
+  now: Status,
+  shop: LineShop,
+  inBill: (changed: BillLine) => Status,
+): Fix | undefined {
+  let [line, on, made]: [BillLine, Tools | undefined, readonly Change[]] = [row, tools, []];
+  while (made.length < MOST_CHANGES) {
+    const open = worstAlone(line, shop);
+    if (open.findings.some((finding) => !canMend(finding))) return undefined;
+    let step: { readonly change: Change; readonly line: BillLine } | undefined;
+    for (const change of changes(line, on, shop)) {
+      if (!open.findings.some((finding) => canMend(finding, change))) continue;
+      const next = withChange(line, change);
+      const left = worstAlone(next, shop);
+      if (isBetter(left.status, now)) {
+        // Where the plan's choice of the other tools decides, they are named as well.
+        for (const each of change.kind === "tools" ? [change, allTools(next, shop)] : [change]) {
+          const reaches = statusOnEach(withChange(line, each), shop);
+          if (reaches && isBetter(reaches, now)) return { changes: [...made, each], reaches };
+        }
+        const reaches = inBill(next);
+        if (isBetter(reaches, now)) return { changes: [...made, change], reaches };
+      } else if (left.status === open.status && left.findings.length < open.findings.length)
+        step ??= { change, line: next };
+    }
+    // Nothing raises it by itself: what takes one of its problems away is kept, and the rest is mended from there.
+    const planned = step && planAlone(step.line, shop);
+    if (!step || !planned || !("blank" in planned)) return undefined;
+    [line, on, made] = [step.line, planned.tools, [...made, step.change]];
   }
   return undefined;
-});
+}
+const MOST_CHANGES = 3; // chosen: whoever has to change more draws another part
+
+/** The set that the line would be bent with alone. */
+function allTools(line: BillLine, shop: LineShop): Change {
+  const planned = planAlone(line, shop);
+  const { brake, die, punch } = ("blank" in planned && planned.tools) || {};
+  return {
+    kind: "tools",
+    ...(die ? { die: die.name } : {}),
+    ...(punch ? { punch: punch.name } : {}),
+    ...(brake ? { brake: brake.name } : {}),
+  };
+}
+
+/** The worst status, and what is found at it; nothing is where the line cannot be planned at all. */
+function worstAlone(
+  line: BillLine,
+  shop: LineShop,
+): { readonly status: Status; readonly findings: readonly Finding[] } {
+  const planned = planAlone(line, shop);
+  const findings = "blank" in planned ? findingsOf(planned) : planned.findings;
+  const status = statusOf(findings);
+  return { status, findings: findings.filter((finding) => finding.status === status) };
+}
 
 /** Of the line alone on the shop's tables, the findings of the machine that would cut it among them. */
-export function statusWith(line: BillLine, shop: LineShop): Status {
-  const planned = planAlone(line, shop);
-  if (!("blank" in planned)) return "stop";
-  return statusOf([...planned.findings, ...(planned.cutting.shear ? planned.cutting.onShear : [])]);
-}
+export const statusAlone = (line: BillLine, shop: LineShop): Status => worstAlone(line, shop).status;
 
-/** Nearest first: one tool, two, another brake, another machine to cut it, then the part itself. */
-function* changes({ line, tools }: LinePlan, shop: LineShop): Generator<readonly [Change, BillLine]> {
-  if (tools) {
-    const free = { ...line, die: undefined, punch: undefined, brake: undefined };
-    // Which tools would be best is known by leaving the choice open; then as few as will do are changed.
-    const best = planAlone(free, shop);
-    const set = "blank" in best ? best.tools : undefined;
-    if (set) {
-      const names = { die: tools.die.name, punch: tools.punch?.name, brake: tools.brake.name };
-      const kept = { ...line, ...names };
-      for (const keys of [["die"], ["punch"], ["die", "punch"], ["brake"], ["brake", "die", "punch"]] as const) {
-        const pinned = { ...kept, ...Object.fromEntries(keys.map((key) => [key, undefined])) };
-        const found = planAlone(pinned, shop);
-        if (!("blank" in found) || !found.tools) continue;
-        const { die, punch, brake } = found.tools;
-        const changed = {
-          ...(die.name === names.die ? {} : { die: die.name }),
-          ...(punch === undefined || punch.name === names.punch ? {} : { punch: punch.name }),
-          ...(brake.name === names.brake ? {} : { brake: brake.name }),
-        };
-        if (Object.keys(changed).length === 0) continue;
-        yield [
-          { kind: "tools", ...changed },
-          { ...line, ...changed },
-        ];
-      }
-    }
-    if (line.grain !== "across") yield [{ kind: "grain" }, { ...line, grain: "across" }];
-    if (line.holeDistance !== undefined) yield [{ kind: "hole after" }, { ...line, holeDistance: undefined }];
-    const flange = refusalOr(() => leastOf(line, tools.die, shop));
-    if (!(flange instanceof Refusal)) yield [{ kind: "trim after", flange }, lengthened(line, flange)];
+const findingsOf = ({ findings, cutting }: LinePlan): Finding[] => [
+  ...findings,
+  ...(cutting.shear ? cutting.onShear : []),
+];
+
+/** The same status whatever the rest of the bill is; undefined where the rest may decide. */
+function statusOnEach(line: BillLine, shop: LineShop): Status | undefined {
+  const statuses = new Set<Status>();
+  for (const plan of planOnEach(line, shop)) {
+    if (!("blank" in plan) || mayRunOut(plan, shop)) return undefined;
+    statuses.add(statusOf(findingsOf(plan)));
+    // Where the waterjet can cut it too the route decides whether what is found on the shear counts.
+    if (plan.cutting.waterjet) statuses.add(statusOf(plan.findings));
   }
-  if (line.pin === undefined && shop.waterjets.length > 0) yield [{ kind: "waterjet" }, { ...line, pin: "waterjet" }];
+  return statuses.size === 1 ? [...statuses][0] : undefined;
 }
 
-const leastOf = (line: BillLine, die: { opening: Millimetres; shoulder?: Millimetres | undefined }, shop: LineShop) =>
-  mm(Math.max(...bendLines(line).map((bend) => leastFlange(bend, die.opening, die.shoulder, shop.system))));
-
-const lengthened = (line: BillLine, least: Millimetres): BillLine => {
-  const longer = (flanges: readonly Millimetres[]) => flanges.map((flange) => mm(Math.max(flange, least)));
-  return {
-    ...line,
-    main: { ...line.main, flanges: line.main.angles.length > 0 ? longer(line.main.flanges) : line.main.flanges },
-    cross: line.cross && { ...line.cross, flanges: longer(line.cross.flanges) },
-  };
-};
+/** Whether it needs a sheet of which there are only so many. */
+function mayRunOut({ line, blank, sheets, cutting }: LinePlan, shop: LineShop): boolean {
+  const free = sheets?.filter(({ count }) => count === undefined);
+  if (!free || free.length === sheets?.length) return false;
+  if (free.length === 0) return true;
+  const without = cuttingOf(line, blank, free, shop);
+  return without.shear !== cutting.shear || without.waterjet !== cutting.waterjet;
+}

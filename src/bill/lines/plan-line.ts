@@ -1,7 +1,7 @@
 /** One line worked out: its blank, its tools, how it is bent, what can cut it, and everything that is found about it. */
-import { type ForceCases, forceCases } from "../../calc/bend/force-cases.ts";
+import type { Setup } from "../../calc/bend/check/line.ts";
+import type { ForceCases } from "../../calc/bend/force-cases.ts";
 import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
-import { blanksNeeded } from "../../calc/cost/blanks-needed.ts";
 import { type Finding, statusOf } from "../../calc/finding.ts";
 import type { Millimetres } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -9,19 +9,25 @@ import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type BillLine, bentStrips, type UnreadLine } from "../nouns/line.ts";
 import { operationsOf } from "../nouns/operations.ts";
-import type { Rates } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { hasTable } from "../nouns/shop.ts";
 import { type SheetsToCut, type StockSheet, sheetsToCut } from "../nouns/stock.ts";
 import { type BentStrip, bendStrip } from "./bent-strip.ts";
 import { type BendNumbers, type Blank, bendNumbers, blankOf } from "./blank.ts";
+import { blanksToCut } from "./blanks-to-cut.ts";
+import { bottomedNumbers, forceOf } from "./bottoming.ts";
+import { boxFindings } from "./box.ts";
 import { type Cutting, cuttingOf } from "./cutting.ts";
 import { drawingRadius } from "./drawing-radius.ts";
-import { liftingFinding } from "./lifting.ts";
-import { orderFinding } from "./order-finding.ts";
+import { edgeFinding } from "./edges.ts";
+import { galvanizedFinding } from "./galvanized.ts";
+import { handsFinding } from "./hands.ts";
+import { liftingFinding, sheetLiftingFinding } from "./lifting.ts";
+import { orderFindings } from "./order-finding.ts";
 import { stockFindings } from "./stock-finding.ts";
+import { swingFinding } from "./swing.ts";
 import { judgeTolerance, type ToleranceStack } from "./tolerance.ts";
-import { bendLines, type Tools, toolFindings } from "./tools.ts";
+import { bottomsIn, type Tools, toolFindings } from "./tools.ts";
 
 /** The tables that a line by itself is worked out from. */
 export type LineShop = Pick<
@@ -75,40 +81,61 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   if (hasTable(shop, "stations")) operationsOf(given, shop.stations, 'column "Operations"');
   const stock = hasTable(shop, "stock") ? sheetsToCut(given.material, given.nominal, shop.stock) : undefined;
   const line = atStock(given, stock);
-  const bend = chosen && bendNumbers(line, chosen, work);
-  const bends = chosen ? bendLines(line) : [];
-  const blank = blankOf(line, bend, work);
-  const strips = chosen && bend ? bentOrNot(line, chosen, bend.radius, shop) : [];
+  const setup = chosen && { ...chosen, own: shop.rates.own };
+  const bend = setup && bottomedNumbers(bendNumbers(line, setup, work), line, setup);
+  const blank = blankOf(line, bend, shop.rates.own, work);
+  const strips = setup && bend ? bentOrNot(line, setup, bend, shop) : [];
   const sheets = hasTable(shop, "stock") ? (stock?.sheets ?? []) : undefined;
   const cutting = cuttingOf(line, blank, sheets, shop);
   const stack = judgeTolerance(line, shop.rates, work);
   const ofStock = hasTable(shop, "stock") ? stockFindings(line, blank, stock) : [];
-  const ofTools = chosen ? toolFindings(line, chosen, shop.system, work) : [];
+  const ofTools = setup ? [...toolFindings(line, setup, shop.system, work), ...boxFindings(line, setup)] : [];
   const findings = [
     ...ofTools,
-    ...(strips instanceof Refusal ? [cannotBe(strips)] : strips.map((strip) => orderFinding(strip, ofTools))),
+    ...(strips instanceof Refusal
+      ? [cannotBe(strips)]
+      : strips.flatMap((strip) => orderFindings(strip, chosen!, ofTools, shop.rates))),
     ...ofStock,
     // A blank that no sheet holds need not be told that no machine cuts it.
     ...(ofStock.some(({ kind }) => kind === "larger") ? [] : cutting.found),
     stack?.finding,
-    liftingFinding(blank.weight, longestBend(line), shop.rates),
+    ...(strips instanceof Refusal
+      ? []
+      : strips.map((strip, i) => swingFinding(strip, line, bentStrips(line)[i]!.bendLength, shop.rates))),
+    ...handlingFindings(line, blank, sheets ?? [], shop),
   ].filter((finding) => finding !== undefined);
   step(work, "status", `${line.part}: worst of all checks`, statusOf(findings), "", "clear: no problem found");
-  const forces = bends.map((each) => forceCases(each.material, each.thickness, each.bendLength, chosen!.die.opening));
   return {
     line,
     blank,
-    blanks: blanksToCut(line.quantity, shop.rates),
+    blanks: blanksToCut(line, shop.rates),
     tools: chosen,
     bend,
     strips: strips instanceof Refusal ? [] : strips,
-    force: forces.length === 0 ? undefined : forces.reduce((a, b) => (b.expected > a.expected ? b : a)),
+    force: setup && forceOf(line, setup),
     cutting,
     sheets,
-    acceptance: chosen && drawingRadius(line, chosen)?.verdict,
+    acceptance: setup && drawingRadius(line, setup, bottomsIn(line, setup))?.verdict,
     stack,
     findings,
   };
+}
+
+/** What lifts it, what holds it, and the work that its edges and its welds ask for. */
+function handlingFindings(
+  line: BillLine,
+  blank: Blank,
+  sheets: readonly StockSheet[],
+  { rates, given }: LineShop,
+): (Finding | undefined)[] {
+  const isBent = bentStrips(line).length > 0;
+  return [
+    liftingFinding(blank.weight, longestBend(line), rates),
+    sheetLiftingFinding(sheets, blank, rates),
+    isBent ? handsFinding(blank, rates) : undefined,
+    // Who deburrs and who welds stands in the table of stations: without it nothing is known of the work beside the bends.
+    ...(hasTable({ given }, "stations") ? [edgeFinding(line, rates), galvanizedFinding(line)] : []),
+  ];
 }
 
 /** Planned throughout at the thickness of the sheet it is cut from, unless it was measured. */
@@ -118,8 +145,13 @@ function atStock(line: BillLine, stock: SheetsToCut | undefined): BillLine {
   return { ...line, nominal: line.nominal, thickness: isMeasured ? line.thickness : stock.thickness };
 }
 
-const bentOrNot = (line: BillLine, tools: Tools, radius: Millimetres, { drawn }: LineShop): BentStrip[] | Refusal =>
-  refusalOr(() => bentStrips(line).map((strip) => bendStrip(line, strip, tools, radius, drawn)));
+const bentOrNot = (
+  line: BillLine,
+  tools: Tools & Setup,
+  bend: BendNumbers,
+  { drawn }: LineShop,
+): BentStrip[] | Refusal =>
+  refusalOr(() => bentStrips(line).map((strip) => bendStrip(line, strip, tools, bend, drawn)));
 
 const cannotBe = ({ message }: Refusal): Finding => ({
   about: "bend order",
@@ -132,7 +164,3 @@ const longestBend = (line: BillLine): Millimetres | undefined => {
   const lengths = bentStrips(line).map(({ bendLength }) => bendLength);
   return lengths.length === 0 ? undefined : (Math.max(...lengths) as Millimetres);
 };
-
-/** A shop that states no allowances cuts what is ordered. */
-const blanksToCut = (quantity: number, rates: Rates): number =>
-  blanksNeeded(quantity, rates.find("scrapAllowance") ?? 0, rates.find("firstPieces") ?? 0);

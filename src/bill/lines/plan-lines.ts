@@ -6,6 +6,7 @@ import type { Working } from "../../units/working.ts";
 import { type BillLine, type BillRow, isLine } from "../nouns/line.ts";
 import { hasTable } from "../nouns/shop.ts";
 import { sheetsToCut } from "../nouns/stock.ts";
+import { wantsOtherTools } from "./order-finding.ts";
 import { type LinePlan, type LineShop, planLine, type UnreadPlan, unreadPlan } from "./plan-line.ts";
 import { optionsOf, setKey, type Tools } from "./tools.ts";
 
@@ -22,6 +23,16 @@ export const planLines = remember(4, (rows: readonly BillRow[], shop: LineShop):
 
 /** A line as if it were the whole bill: how a change is tried. */
 export const planAlone = remember(4096, (line: BillLine, shop: LineShop): PlannedLine => plan([line], shop).lines[0]!);
+
+/** The line on every set of tools that a bill may choose for it, whatever else stands in that bill. */
+export function planOnEach(line: BillLine, shop: LineShop): readonly PlannedLine[] {
+  const options = refusalOr(() => optionsOf(atSheet(line, shop), shop));
+  if (options instanceof Refusal) return [unreadPlan({ ...line, refusal: options })];
+  return (options.length === 0 ? [undefined] : options).map((tools) => {
+    const found = refusalOr(() => lineKnown(line, tools, shop));
+    return found instanceof Refusal ? unreadPlan({ ...line, refusal: found }) : found;
+  });
+}
 
 /** With the steps of its working recorded; nothing of it comes from memory. */
 export const planLinesAnew = (rows: readonly BillRow[], shop: LineShop, work: Working): LinesPlan =>
@@ -82,11 +93,7 @@ function chooseTools(
       tools.set(line, chosen);
       if (chosen === undefined || chosen instanceof Refusal || open[i]!.length === 1) return;
       const found = refusalOr(() => planned(line, chosen));
-      if (
-        found instanceof Refusal ||
-        !found.findings.some(({ about, status }) => about === "bend order" && status !== "note")
-      )
-        return;
+      if (found instanceof Refusal || !wantsOtherTools(found.findings)) return;
       const left = open[i]!.filter((option) => option !== chosen);
       // Where no set has an order the one liked best stays.
       const better = left.slice(0, MOST_TRIED).find((option) => hasOrder(line, option, planned));
@@ -99,10 +106,7 @@ function chooseTools(
 
 function hasOrder(line: BillLine, tools: Tools, planned: (line: BillLine, tools: Tools) => LinePlan): boolean {
   const found = refusalOr(() => planned(line, tools));
-  return (
-    !(found instanceof Refusal) &&
-    !found.findings.some(({ about, status }) => about === "bend order" && status !== "note")
-  );
+  return !(found instanceof Refusal) && !wantsOtherTools(found.findings);
 }
 
 /** The thickness it will be bent in. */

@@ -5,7 +5,7 @@ import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import type { Working } from "../../units/working.ts";
-import type { BillLine } from "../nouns/line.ts";
+import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Rates } from "../nouns/rates.ts";
 
 export interface ToleranceStack {
@@ -31,12 +31,13 @@ export function judgeTolerance(line: BillLine, rates: Rates, work?: Working): To
       worst: undefined,
       finding: { about: "tolerance", status: "check", kind: "not judged", words: spread.message },
     };
-  const stack = toleranceStack(bends, mm(Math.max(...main.flanges)), spread, work);
+  const stack = toleranceStack(bends, swinging(main), spread, work);
   const verdict = judgeStack(stack, tolerance);
   if (verdict === "holds") return { verdict, worst: stack.worst, finding: undefined };
   const finding: Finding = {
     about: "tolerance",
-    status: verdict === "at risk" ? "check" : "stop",
+    // Usually within: the first pieces are measured and the stops corrected anyway (common practice).
+    status: verdict === "at risk" ? "note" : "stop",
     kind: verdict,
     figure: stack.expected,
     beside: stack.worst,
@@ -44,4 +45,13 @@ export function judgeTolerance(line: BillLine, rates: Rates, work?: Working): To
     quantity: "length",
   };
   return { verdict, worst: stack.worst, finding };
+}
+
+/**
+ * The leg that an angle off by a little swings furthest: the part is measured lying on its longest flange, so that it is
+ * the longest of the others (geometry). Of a flat part it does not matter.
+ */
+function swinging({ flanges }: Strip): Millimetres {
+  const [longest, next] = [...flanges].sort((a, b) => b - a);
+  return mm(next ?? longest!);
 }

@@ -1,9 +1,12 @@
 /** What a line is bent with, and all that may be said against it. */
+import { bendOutcome } from "../../calc/bend/check/bottoming.ts";
 import { checkBend, findingsOfBend, findingsOfTools } from "../../calc/bend/check/check.ts";
-import type { BendLine } from "../../calc/bend/check/line.ts";
+import type { BendLine, Setup } from "../../calc/bend/check/line.ts";
+import { cracks } from "../../calc/bend/cracks.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import { fromUsual } from "../../calc/bend/tools/die-choice.ts";
 import { type Finding, rankOf, statusOf, worstOfEach } from "../../calc/finding.ts";
+import type { OwnThresholds } from "../../calc/limit-of.ts";
 import { remember } from "../../units/remember.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { Working } from "../../units/working.ts";
@@ -19,15 +22,20 @@ export interface Tools {
   /** undefined: the shop's table has none. */
   readonly punch: Punch | undefined;
 }
-export type ToolShop = Pick<Shop, "brakes" | "dies" | "punches" | "system">;
+export interface ToolShop extends Pick<Shop, "brakes" | "dies" | "punches" | "system"> {
+  readonly own: OwnThresholds;
+}
 
 /** Lines with the same key stand on the same set of tools. */
 export const setKey = ({ brake, die, punch }: Tools): string => `${brake.name} | ${die.name} | ${punch?.name ?? ""}`;
 
 /** Strips with bends; the bill's grain is that of the main strip's bend lines, the cross strip's lie the other way. */
 export function bendLines(line: BillLine): BendLine[] {
-  const turned: Grain | undefined = line.grain === undefined ? undefined : line.grain === "across" ? "along" : "across";
-  return bentStrips(line).map((strip) => {
+  const strips = bentStrips(line);
+  // A temper that cracks cannot lie across for both directions of a tray, however it is turned.
+  const grain = line.grain ?? (strips.length > 1 && cracks(line.material) ? "across" : undefined);
+  const turned: Grain | undefined = grain === undefined ? undefined : grain === "across" ? "along" : "across";
+  return strips.map((strip) => {
     const isMain = strip === line.main;
     return {
       material: line.material,
@@ -35,17 +43,22 @@ export function bendLines(line: BillLine): BendLine[] {
       bendLength: strip.bendLength,
       flanges: strip.flanges,
       bendAngles: strip.angles,
-      grain: isMain ? line.grain : turned,
+      grain: isMain ? grain : turned,
       holeDistance: isMain ? line.holeDistance : undefined,
+      offCenter: line.offCenter,
     };
   });
 }
 
+/** Whether thin sheet comes to its angle by bottoming alone. A line is bent one way: one bend decides for all. */
+export const bottomsIn = (line: BillLine, tools: Setup): boolean =>
+  bendLines(line).some((bend) => bendOutcome(bend, tools).bottoms);
+
 /** Everything that bends, tools and the drawing's radius say; of both directions of a tray the worse. */
-export const toolFindings = (line: BillLine, tools: Tools, system: UnitSystem, work?: Working): Finding[] =>
+export const toolFindings = (line: BillLine, tools: Setup, system: UnitSystem, work?: Working): Finding[] =>
   worstOfEach([
     ...bendLines(line).flatMap((bend) => checkBend(bend, tools, system, work)),
-    ...drawingRadiusFinding(line, tools),
+    ...drawingRadiusFinding(line, tools, line.radius !== undefined && bottomsIn(line, tools)),
   ]);
 
 /**
@@ -54,7 +67,7 @@ export const toolFindings = (line: BillLine, tools: Tools, system: UnitSystem, w
  * what they may be loaded with; names decide between equals, never the order of a table. Empty for a flat part and
  * where the shop has no tools. Throws the Refusal of a tool that is not in the tables.
  */
-export function toolOptions(line: BillLine, { brakes, dies, punches, system }: ToolShop): readonly Tools[] {
+export function toolOptions(line: BillLine, { brakes, dies, punches, system, own }: ToolShop): readonly Tools[] {
   const bends = bendLines(line);
   if (bends.length === 0) return [];
   const named = {
@@ -68,7 +81,7 @@ export function toolOptions(line: BillLine, { brakes, dies, punches, system }: T
   const punchOrder = [...named.punches].sort((a, b) => (b?.rating ?? 0) - (a?.rating ?? 0) || byName(a, b));
   let best: { readonly score: number; readonly sets: Tools[] } = { score: Infinity, sets: [] };
   for (const brake of [...named.brakes].sort((a, b) => a.ratedForce - b.ratedForce || byName(a, b))) {
-    const onBrake = bestSets({ line, brake, dies: dieOrder, punches: punchOrder, system }, best.score);
+    const onBrake = bestSets({ line, brake, dies: dieOrder, punches: punchOrder, system, own }, best.score);
     // Where no brake can do it the largest says by how little it fails.
     const asBad = onBrake.score === best.score && onBrake.score >= rankOf("stop") * MOST_FINDINGS;
     if (onBrake.score < best.score || asBad) best = onBrake;
@@ -82,10 +95,11 @@ interface ToTry {
   readonly dies: readonly Die[];
   readonly punches: readonly (Punch | undefined)[];
   readonly system: UnitSystem;
+  readonly own: OwnThresholds;
 }
 
 function bestSets(
-  { line, brake, dies, punches, system }: ToTry,
+  { line, brake, dies, punches, system, own }: ToTry,
   toBeat: number,
 ): { readonly score: number; readonly sets: Tools[] } {
   const bends = bendLines(line);
@@ -93,17 +107,18 @@ function bestSets(
   for (const die of dies)
     for (const punch of punches) {
       const tools = { brake, die, punch };
+      const setup = { ...tools, own };
       // A set with a problem is not worth solving the bend for while there is one that is no worse.
-      const cheap = worstOfEach(bends.flatMap((bend) => findingsOfTools(bend, tools, system)));
+      const cheap = worstOfEach(bends.flatMap((bend) => findingsOfTools(bend, setup, system)));
       if (scoreOf(cheap) > score) continue;
       const all = [
         ...cheap,
-        ...bends.flatMap((bend) => findingsOfBend(bend, tools)),
-        ...drawingRadiusFinding(line, tools),
+        ...bends.flatMap((bend) => findingsOfBend(bend, setup)),
+        ...drawingRadiusFinding(line, setup, line.radius !== undefined && bottomsIn(line, setup)),
       ];
       const found = scoreOf(worstOfEach(all));
       if (found < score) [score, sets] = [found, [tools]];
-      else if (found === score && sets.length > 0) sets.push(tools);
+      else if (found === score) sets.push(tools);
     }
   return { score: sets.length > 0 ? score : Infinity, sets };
 }
@@ -122,8 +137,11 @@ const byName = (a: { readonly name: string } | undefined, b: { readonly name: st
 /** Line after line asks about the same sheet and bends: what a part is called and how many are wanted does not matter. */
 const optionsKnown = remember(8192, (bare: BillLine, shop: ToolShop) => toolOptions(bare, shop));
 
-export function optionsOf(line: BillLine, { brakes, dies, punches, system }: ToolShop): readonly Tools[] {
-  return optionsKnown(bareOf(line), { brakes, dies, punches, system });
+export function optionsOf(
+  line: BillLine,
+  { brakes, dies, punches, system, rates }: Pick<Shop, "brakes" | "dies" | "punches" | "system" | "rates">,
+): readonly Tools[] {
+  return optionsKnown(bareOf(line), { brakes, dies, punches, system, own: rates.own });
 }
 
 /** What of a line decides about its bends. */

@@ -6,10 +6,14 @@ import { type Money, money } from "../../units/quantity.ts";
 import { noAnswer, Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
-import type { CutGroup, SheetUse } from "../cut/plan-cutting.ts";
+import type { CutGroup } from "../cut/plan-cutting.ts";
+import { shareCharged } from "../lines/blanks-to-cut.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { OutsideWork, StationWork } from "../time/station-work.ts";
+import { extrasOf } from "./extras.ts";
+import { outsideShares } from "./finish-lots.ts";
+import { atCommonWorth, metalShares } from "./metal.ts";
 
 export interface WorkedLine {
   readonly plan: LinePlan;
@@ -21,70 +25,74 @@ export interface MoneyPlan {
   /** A Refusal where a line's own figures are missing; the others have theirs. */
   readonly lines: ReadonlyMap<LinePlan, LinePrice | Refusal>;
   readonly charges: Charges;
+  /** Lines whose remnants count what is common practice: Stock does not say. */
+  readonly commonWorth: ReadonlySet<LinePlan>;
 }
 
 /** Throws the Refusal of a rate that every line needs. */
 export function planMoney(
   lines: readonly WorkedLine[],
   groups: readonly CutGroup[],
-  { rates, job }: Pick<Shop, "rates" | "job">,
+  shop: Pick<Shop, "rates" | "job" | "stations">,
   work?: Working,
 ): MoneyPlan {
-  const profit = { share: rates.get(job.profit === "margin" ? "margin" : "markup"), basis: job.profit };
-  const overhead = rates.get("overhead");
-  const rush = job.isRush ? rates.get("rush") : 0;
-  const shares = metalShares(groups);
+  const { rates, job } = shop;
+  const asked = {
+    overhead: rates.get("overhead"),
+    profit: { share: rates.get(job.profit === "margin" ? "margin" : "markup"), basis: job.profit },
+    minimum: money(rates.find("lineMinimum") ?? 0),
+  };
+  const wholeSheets = rates.find("wholeSheets") === 1;
+  const metal = metalShares(groups, wholeSheets);
+  const outside = outsideShares(lines, job);
+  const onMetal = 1 + (rates.find("materialMarkUp") ?? 0);
+  const onOutside = 1 + (rates.find("outsideMarkUp") ?? 0);
   const priced = new Map(
-    lines.map(({ plan, works, outside }) => [
+    lines.map(({ plan, works }) => [
       plan,
       refusalOr((): LinePrice => {
         const { quantity, part } = plan.line;
-        const material = shares.get(plan);
-        if (material === undefined) throw noAnswer("stock", `a table with a price for the sheets of ${part}`, "none");
-        step(
+        const sheets = metal.get(plan);
+        if (sheets === undefined) throw noAnswer("stock", `a table with a price for the sheets of ${part}`, "none");
+        const share = step(
+          work,
+          "s",
+          `${part}: pieces that are charged over blanks that are cut`,
+          shareCharged(plan.line, rates),
+          "",
+          "scrap as a share of the cost (common practice)",
+        );
+        const material = step(
           work,
           "material",
-          `${part}: its area's share of the sheets that are pulled`,
-          material,
+          `${part}: its area's share of the sheets that are pulled, less remnants`,
+          money(sheets * share * onMetal),
           "money",
-          "price x area share",
+          "price x area share x s x (1 + material mark-up)",
         );
         const cost = {
           material,
-          labor: money(works.reduce((sum, each) => sum + labor(each, each.run, rates), 0)),
+          labor: money(share * works.reduce((sum, each) => sum + labor(each, each.run, rates), 0)),
           setUp: money(works.reduce((sum, each) => sum + labor(each, each.setUp, rates), 0)),
-          outside: money(outside.reduce((sum, each) => sum + outsideCost(each, quantity), 0)),
+          outside: money((outside.get(plan) ?? 0) * onOutside),
+          extras: extrasOf(plan, shop),
         };
-        return linePrice(quantity, cost, overhead, profit, work);
+        return linePrice(quantity, cost, asked, work);
       }),
     ]),
   );
   const prices = [...priced.values()].flatMap((found) => (found instanceof Refusal ? [] : [found.price]));
-  return { lines: priced, charges: charges(prices, money(rates.find("minimumCharge") ?? 0), rush, work) };
-}
-
-/** The price of a group's sheets less what its remnants are worth, shared among its lines by the area of their blanks. */
-function metalShares(groups: readonly CutGroup[]): Map<LinePlan, Money> {
-  const shares = new Map<LinePlan, Money>();
-  for (const { uses, lines } of groups) {
-    if (uses.some(({ price }) => price === undefined)) continue;
-    const price = uses.reduce((sum, use) => sum + use.price! - creditOf(use), 0);
-    const area = ({ blank, blanks }: LinePlan) => blank.length * blank.width * blanks;
-    const all = lines.reduce((sum, line) => sum + area(line), 0);
-    for (const line of lines) shares.set(line, money((price * area(line)) / all));
-  }
-  return shares;
-}
-
-/** Remnants that go back to the rack, at their share of the price of a new sheet's area. */
-function creditOf({ sheet, remnants }: SheetUse): number {
-  const area = remnants.reduce((sum, { length, width }) => sum + length * width, 0);
-  return (sheet.remnantWorth * sheet.price! * area) / (sheet.length * sheet.width);
+  const order = {
+    minimum: money(rates.find("minimumCharge") ?? 0),
+    rush: job.isRush ? rates.get("rush") : 0,
+    crate: money(rates.find("crate") ?? 0),
+    truck: money(rates.find("truck") ?? 0),
+    tax: rates.find("tax") ?? 0,
+  };
+  const commonWorth = wholeSheets ? new Set<LinePlan>() : atCommonWorth(groups);
+  return { lines: priced, charges: charges(prices, order, work), commonWorth };
 }
 
 /** A second person's rate is asked for only where one is needed. */
 const labor = ({ station, people }: StationWork, time: StationWork["run"], rates: Shop["rates"]): Money =>
   laborCost(time, station.rate, people, money(people > 1 ? rates.get("secondPerson") : 0));
-
-const outsideCost = ({ station, units }: OutsideWork, quantity: number): number =>
-  Math.max(station.minimum ?? 0, units * quantity * station.priceEach!);

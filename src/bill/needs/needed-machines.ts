@@ -1,7 +1,7 @@
 /** The smallest machines that would do the bill, and how much of it each machine of the shop can do. */
 import { checkBend } from "../../calc/bend/check/check.ts";
 import type { Finding, Subject } from "../../calc/finding.ts";
-import { highShearStrength, lowShearStrength } from "../../calc/material/strength.ts";
+import { highShearStrength, ratedShearStrength } from "../../calc/material/strength.ts";
 import { checkShear } from "../../calc/shear/check.ts";
 import { neededRating } from "../../calc/shear/needed-rating.ts";
 import type { Material } from "../../data/materials/material.ts";
@@ -30,10 +30,11 @@ export interface MachineShare {
 
 export function neededMachines(
   plans: readonly LinePlan[],
-  shop: Pick<Shop, "brakes" | "shears" | "ratedIn" | "system">,
+  shop: Pick<Shop, "brakes" | "shears" | "ratedIn" | "rates" | "system">,
   work?: Working,
 ): { readonly sizes: readonly NeededSize[]; readonly shares: readonly MachineShare[] } {
   const bent = plans.filter(({ tools }) => tools !== undefined);
+  const sheared = plans.filter(({ line }) => !line.material.cutOnly);
   const most = (
     question: string,
     quantity: QuantityKind,
@@ -53,8 +54,8 @@ export function neededMachines(
     most("Smallest brake force, expected", "force", bent, ({ force }) => force!.expected),
     most("Smallest brake force, worst case", "force", bent, ({ force }) => force!.worst),
     most("Shortest brake bed", "length", bent, ({ line }) => Math.max(...bendLines(line).map((b) => b.bendLength))),
-    most("Least shear rating, mild steel", "length", plans, rating),
-    most("Shortest shear", "length", plans, ({ blank }) => Math.max(blank.length, blank.width)),
+    most("Least shear rating, mild steel", "length", sheared, rating),
+    most("Shortest shear", "length", sheared, ({ blank }) => Math.max(blank.length, blank.width)),
   ];
   const force = sizes[0]!.most;
   if (force)
@@ -63,15 +64,16 @@ export function neededMachines(
     ...shop.brakes.map((brake) =>
       share(`Lines that ${brake.name} bends`, bent, ({ line, tools }) =>
         bendLines(line).every(
-          (bend) => !stops(checkBend(bend, { ...tools!, brake }, shop.system), OF_THE_BRAKE, brake.name),
+          (bend) =>
+            !stops(checkBend(bend, { ...tools!, brake, own: shop.rates.own }, shop.system), OF_THE_BRAKE, brake.name),
         ),
       ),
     ),
     ...shop.shears.map((shear) =>
       share(
         `Lines that ${shear.name} cuts`,
-        plans,
-        ({ line, blank }) => !stops(checkShear(shearedBlank(line, blank), shear)),
+        sheared,
+        ({ line, blank }) => !stops(checkShear(shearedBlank(line, blank), shear, shop.rates.own)),
       ),
     ),
   ];
@@ -91,4 +93,4 @@ const stops = (findings: readonly Finding[], about?: readonly Subject[], name?: 
 const ratingFor = (material: Material, rated: Material, thickness: Millimetres): Millimetres =>
   material.name === rated.name
     ? thickness
-    : neededRating(thickness, lowShearStrength(rated), highShearStrength(material));
+    : neededRating(thickness, ratedShearStrength(rated), highShearStrength(material));

@@ -46,6 +46,8 @@ export interface BillLine {
   readonly holes: number;
   readonly holeDiameter: Millimetres | undefined;
   readonly holeDistance: Millimetres | undefined;
+  /** Of the middle of the bend from the middle of the bed, as on staged tools; undefined: in the middle. */
+  readonly offCenter: Millimetres | undefined;
   readonly notches: number;
   readonly notchPath: Millimetres | undefined;
   /** Named tools and machines; blank: the plan chooses. */
@@ -60,6 +62,9 @@ export interface BillLine {
   readonly area: string;
   readonly due: Instant | undefined;
   readonly wantsCertificate: boolean;
+  /** The shop has never made it. */
+  readonly isNew: boolean;
+  readonly wantsFirstArticle: boolean;
   /** Who accepted its checks, and when; "" where nobody did. */
   readonly accepted: string;
 }
@@ -95,5 +100,7 @@ export const BESIDE_BENDS = {
   area: "",
   due: undefined,
   wantsCertificate: false,
+  isNew: false,
+  wantsFirstArticle: false,
   accepted: "",
 } as const satisfies Partial<BillLine>;

@@ -2,6 +2,10 @@
 import type { BillLine } from "./line.ts";
 import { type Station, stationNamed } from "./station.ts";
 
+/** Whether a line has this work done, by the name of the station: "Deburr", "Hand deburr". */
+export const asksFor = ({ operations }: Pick<BillLine, "operations">, work: "deburr" | "weld"): boolean =>
+  operations.some(({ station }) => station.toLowerCase().includes(work));
+
 /** Throws the Refusal of a station that is not in the table. */
 export const operationsOf = (
   { operations, row }: Pick<BillLine, "operations" | "row">,

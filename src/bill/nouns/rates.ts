@@ -1,7 +1,10 @@
-import { liftLimit } from "../../calc/handling/lift-limit.ts";
+import { type Lift, liftLimit } from "../../calc/handling/lift-limit.ts";
+import { placingLimit } from "../../calc/handling/placing-limit.ts";
+import { COMMON_PRACTICE, limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
 import type { HandlingRules } from "../../calc/time/handling.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import type { Coupling } from "../../data/niosh.ts";
+import type { Threshold } from "../../data/thresholds.ts";
 import { type Degrees, hours, type Kilograms, kilograms, type Millimetres } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 
@@ -18,12 +21,16 @@ export const RATE_NAMES = {
   onePersonLimit: "One-person limit",
   hoistAbove: "Hoist above",
   hoistTime: "Hoist time",
+  hoistLimit: "Hoist limit",
   pileLimit: "Pile limit",
   secondPerson: "Second person",
   liftReach: "Lift reach",
   liftHeight: "Lift height",
   liftTravel: "Lift travel",
   liftTwist: "Lift twist",
+  liftEndReach: "Lift end reach",
+  liftEndHeight: "Lift end height",
+  liftEndTwist: "Lift end twist",
   liftsPerMinute: "Lifts per minute",
   liftHours: "Lift hours",
   overhead: "Overhead",
@@ -42,6 +49,25 @@ export const RATE_NAMES = {
   shearTurn: "Shear turn",
   scribeLine: "Scribe line",
   jetWeb: "Waterjet web",
+  allowance: "Allowance",
+  setUpPerBend: "Set-up per further bend",
+  setUpPerLength: "Set-up by bend length",
+  nextBends: "Handling at next bends",
+  shearHandling: "Shear handling per cut",
+  shearHandlingPerLength: "Shear handling by length",
+  sheetLoading: "Sheet loading",
+  leastRemnant: "Least remnant",
+  wholeSheets: "Charge whole sheets",
+  materialMarkUp: "Material mark-up",
+  outsideMarkUp: "Outside mark-up",
+  lineMinimum: "Line minimum",
+  engineering: "Engineering per new part",
+  firstArticle: "First article",
+  certificate: "Certificate",
+  crate: "Crate",
+  truck: "Truck",
+  tax: "Tax",
+  secondShift: "Second shift",
 } as const;
 export type RateKey = keyof typeof RATE_NAMES;
 
@@ -65,6 +91,8 @@ export class Rates {
     /** By the name of the row. */
     private readonly values: ReadonlyMap<string, number>,
     private readonly words: RateWords = {},
+    /** Thresholds of findings that the shop has set for itself. */
+    readonly own: OwnThresholds = COMMON_PRACTICE,
   ) {}
 
   get liftCoupling(): Coupling | undefined {
@@ -85,11 +113,16 @@ export class Rates {
     return found;
   }
 
+  /** What a finding is held against, in internal units. */
+  limit(threshold: Threshold): number {
+    return limitOf(threshold, this.own);
+  }
+
   /** All rows, sorted by name. */
   entries(): readonly (readonly [string, number | string])[] {
     const words = Object.keys(this.words).sort() as (keyof RateWords)[];
     return [
-      ...[...this.values].sort(([a], [b]) => (a < b ? -1 : 1)),
+      ...[...this.values, ...this.own].sort(([a], [b]) => (a < b ? -1 : 1)),
       ...words.map((word) => [RATE_WORDS[word], this.words[word] as string] as const),
     ];
   }
@@ -114,7 +147,10 @@ export function handlingRules(rates: Rates): HandlingRules {
   };
 }
 
-/** LIFT.LIMIT for the posture of the rates, where it is given, and the shop's own limit, whichever is less. */
+/**
+ * LIFT.LIMIT for the posture of the rates, where it is given, and the shop's own limit, whichever is less. Where the
+ * rates say how a blank is put down, it must be placed with care and the limit is that of LIFT.PLACE.
+ */
 export function onePersonLimit(rates: Rates): Kilograms | undefined {
   const limits = [rates.find("onePersonLimit"), postureLimit(rates)].filter((limit) => limit !== undefined);
   return limits.length === 0 ? undefined : kilograms(Math.min(...limits));
@@ -125,13 +161,19 @@ function postureLimit(rates: Rates): number | undefined {
   if (reach === undefined) return undefined;
   if (rates.liftCoupling === undefined)
     throw noAnswer("rates", 'a table with a row "Lift coupling" where "Lift reach" is given', "none");
-  return liftLimit({
+  const lift: Omit<Lift, "travel"> = {
     horizontal: reach as Millimetres,
     vertical: rates.get("liftHeight") as Millimetres,
-    travel: rates.get("liftTravel") as Millimetres,
     asymmetry: rates.get("liftTwist") as Degrees,
     liftsPerMinute: rates.get("liftsPerMinute"),
     coupling: rates.liftCoupling,
     hours: hours(rates.get("liftHours")),
+  };
+  const endReach = rates.find("liftEndReach");
+  if (endReach === undefined) return liftLimit({ ...lift, travel: rates.get("liftTravel") as Millimetres });
+  return placingLimit(lift, {
+    horizontal: endReach as Millimetres,
+    vertical: rates.get("liftEndHeight") as Millimetres,
+    asymmetry: rates.get("liftEndTwist") as Degrees,
   });
 }

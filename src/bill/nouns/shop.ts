@@ -2,7 +2,8 @@
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { ProfitBasis } from "../../calc/cost/price-for-margin.ts";
 import type { Instant } from "../../calc/schedule/calendar.ts";
-import type { Material } from "../../data/materials/material.ts";
+import type { FinishedWork } from "../../calc/time/own-factor.ts";
+import type { Material, StripCorrection } from "../../data/materials/material.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { CalendarRow } from "./calendar.ts";
 import type { Brake, Die, Punch, Shear, Waterjet } from "./machines.ts";
@@ -24,6 +25,8 @@ export const TABLES = [
   "job",
   "outlines",
   "press",
+  "corrections",
+  "finished",
 ] as const;
 export type TableName = (typeof TABLES)[number];
 
@@ -37,6 +40,8 @@ export interface Job {
   readonly goodUntil: Instant | undefined;
   readonly start: Instant | undefined;
   readonly due: Instant | undefined;
+  /** Areas that must leave by a time of their own. */
+  readonly areaDues: readonly { readonly area: string; readonly due: Instant }[];
   /** Areas of the site in the order in which they are needed. */
   readonly areas: readonly string[];
   readonly isRush: boolean;
@@ -56,6 +61,10 @@ export interface Shop {
   readonly stock: readonly StockSheet[];
   readonly calendar: readonly CalendarRow[];
   readonly job: Job;
+  /** What the shop's own test strips found, row by row. */
+  readonly corrections: readonly StripCorrection[];
+  /** Finished jobs, by which the shop's times are corrected. */
+  readonly finished: readonly FinishedWork[];
   /** The steel a rating is stated in where the table does not say. */
   readonly ratedIn: Material;
   /** What plain numbers mean, such as a die named by its opening. */
@@ -72,6 +81,7 @@ export const NO_JOB: Job = {
   goodUntil: undefined,
   start: undefined,
   due: undefined,
+  areaDues: [],
   areas: [],
   isRush: false,
   profit: "margin",
@@ -90,6 +100,8 @@ export const emptyShop = (ratedIn: Material, system: UnitSystem): Shop => ({
   stock: [],
   calendar: [],
   job: NO_JOB,
+  corrections: [],
+  finished: [],
   ratedIn,
   system,
   given: [],

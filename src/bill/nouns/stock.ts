@@ -23,6 +23,8 @@ export interface StockSheet {
   readonly edgesSheared: boolean;
   /** What a remnant of it that is kept counts, from 0 to 1 of the same area of a new sheet. */
   readonly remnantWorth: number;
+  /** Whether Stock says so; else it is common practice, and the price bears a note. */
+  readonly saysRemnantWorth: boolean;
 }
 
 /** Two ways to write one thickness: far below the step between two gauges. */

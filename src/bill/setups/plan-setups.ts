@@ -1,23 +1,23 @@
 /** In which order the brake is set up: every set of tools once, with the fewest tools changed from one to the next. */
 import { orderSets } from "../../calc/time/order-sets.ts";
-import type { LinePlan } from "../lines/plan-line.ts";
+import type { QuotedLine } from "../line-answer.ts";
 import { setKey, type Tools } from "../lines/tools.ts";
 
 export interface SetUp {
   readonly tools: Tools;
   /** In the order of the bill. */
-  readonly lines: readonly LinePlan[];
+  readonly lines: readonly QuotedLine[];
 }
 
 /** One brake after another, by name. */
-export function planSetUps(plans: readonly LinePlan[]): SetUp[] {
-  const sets = new Map<string, { tools: Tools; lines: LinePlan[] }>();
-  for (const plan of plans) {
-    if (!plan.tools) continue;
-    const key = setKey(plan.tools);
-    const known = sets.get(key);
-    if (known) known.lines.push(plan);
-    else sets.set(key, { tools: plan.tools, lines: [plan] });
+export function planSetUps(quoted: readonly QuotedLine[]): SetUp[] {
+  const sets = new Map<string, { tools: Tools; lines: QuotedLine[] }>();
+  for (const line of quoted) {
+    const { tools } = line.plan;
+    if (!tools) continue;
+    const known = sets.get(setKey(tools));
+    if (known) known.lines.push(line);
+    else sets.set(setKey(tools), { tools, lines: [line] });
   }
   const brakes = [...new Set([...sets.values()].map(({ tools }) => tools.brake.name))].sort();
   return brakes.flatMap((brake) => {

@@ -4,7 +4,6 @@ import { runTime, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { TWO_PEOPLE_FROM_IN } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
 import { degrees } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { hitsOf } from "../lines/bent-strip.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -13,6 +12,7 @@ import { bentStrips } from "../nouns/line.ts";
 import { complete, MOTION } from "../nouns/machines.ts";
 import { stationNamed } from "../nouns/station.ts";
 import { handlingOf, type WorkShop } from "./cutting-work.ts";
+import { paceOf } from "./pace.ts";
 import { type StationWork, stationWork } from "./station-work.ts";
 
 /**
@@ -24,7 +24,7 @@ export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: 
   if (bent.length === 0) return new Map();
   const station = stationNamed("Brake", shop.stations);
   const lineSetUp = shop.rates.find("brakeLineSetUp");
-  const own = lineSetUp ?? station.setUp;
+  const pace = paceOf(station.name, shop, work);
   // Without a set-up of its own a line pays the station's, and the first one on the tools more by the shop's factor.
   const ofSet = station.setUp * (lineSetUp === undefined ? shop.rates.get("firstJobFactor") - 1 : 1);
   const each = new Map(bent.map((plan) => [plan, brakeEach(plan, shop, work)]));
@@ -34,22 +34,24 @@ export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: 
   return new Map(
     bent.map((plan) => {
       const share = run(plan) / bySet.get(setKey(plan.tools!))!;
+      const own = (lineSetUp ?? station.setUp) + furtherSetUp(plan, shop);
       const setUp = step(
         work,
         "S brake",
         `set-up of ${plan.line.part}, its share of the tools included`,
-        Math.ceil(own + ofSet * share),
+        own + ofSet * share,
         "s",
         "tools once a set, shared by brake minutes (common practice)",
       );
       const { people, how } = handlingOf(plan, shop);
-      const long = !atMost(longestBend(plan), TWO_PEOPLE_FROM_IN.value * MM_PER_INCH);
+      const long = !atMost(longestBend(plan), shop.rates.limit(TWO_PEOPLE_FROM_IN));
       return [
         plan,
         stationWork({
           station,
           setUp,
           each: each.get(plan)!,
+          pace,
           pieces: plan.blanks,
           people: long ? Math.max(2, people) : people,
           note: long && people < 2 ? "two people, long bend" : how,
@@ -59,6 +61,12 @@ export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: 
   );
 }
 
+/** Every bend after the first has a setting and an angle to prove; a long bend is proved at both ends and the middle. */
+function furtherSetUp(plan: LinePlan, { rates }: WorkShop): number {
+  const bends = bentStrips(plan.line).reduce((sum, { angles }) => sum + angles.length, 0);
+  return (rates.find("setUpPerBend") ?? 0) * (bends - 1) + (rates.find("setUpPerLength") ?? 0) * longestBend(plan);
+}
+
 const longestBend = ({ line }: LinePlan): number => Math.max(...bentStrips(line).map(({ bendLength }) => bendLength));
 
 /** Seconds of one piece at the brake. */
@@ -66,13 +74,14 @@ function brakeEach(plan: LinePlan, shop: WorkShop, work?: Working): Seconds {
   const { strips, tools } = plan;
   const { brake, die } = tools!;
   const motion = complete<BrakeMotion>(brake.motion, MOTION, "brakes", brake.name);
-  const handling = handlingOf(plan, shop, work);
+  const { time } = handlingOf(plan, shop, work);
+  const next = seconds(time * (shop.rates.find("nextBends") ?? 1));
   return seconds(
-    strips.reduce((sum, strip) => {
+    strips.reduce((sum, strip, i) => {
       const hits = hitsOf(strip);
       const angles = hits.map(({ bend }) => degrees(Math.abs(strip.part.bends[bend - 1]!.angle)));
       const at = hits.map(({ stop }) => stop);
-      return sum + brakeTime(die.opening, angles, at, motion, handling.time, work);
+      return sum + brakeTime(die.opening, angles, at, motion, { first: i === 0 ? time : next, next }, work);
     }, 0),
   );
 }

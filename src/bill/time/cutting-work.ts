@@ -1,11 +1,11 @@
 /** What cutting takes, on the shear or on the waterjet, and what a bench must add to it. */
-import { jetFeed } from "../../calc/jet/feed.ts";
+import { cuttingFeed } from "../../calc/jet/cutting-feed.ts";
 import { type Handling, handlePiece } from "../../calc/time/handling.ts";
 import { jetTime } from "../../calc/time/jet-time.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { type ShearPace, shearTime } from "../../calc/time/shear-time.ts";
 import { stationTime } from "../../calc/time/station-time.ts";
-import { type MillimetresPerMinute, mm } from "../../units/quantity.ts";
+import { mm } from "../../units/quantity.ts";
 import type { Working } from "../../units/working.ts";
 import { inside } from "../lines/blank.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -16,38 +16,54 @@ import { handlingRules } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { stationNamed } from "../nouns/station.ts";
 import { measuresOf, unitsOf } from "./measures.ts";
+import { paceOf } from "./pace.ts";
 import { type OutsideWork, type StationWork, stationWork } from "./station-work.ts";
 
-export type WorkShop = Pick<Shop, "stations" | "rates">;
+export type WorkShop = Pick<Shop, "stations" | "rates" | "finished">;
 
 export const handlingOf = ({ blank }: LinePlan, { rates }: WorkShop, work?: Working): Handling =>
   handlePiece(blank.weight, blank.longest, handlingRules(rates), work);
 
 /** Throws the Refusal of a figure that the tables lack. */
 export function cuttingWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?: Working): StationWork {
-  const handling = handlingOf(plan, shop, work);
+  const { people, how } = handlingOf(plan, shop, work);
   const each =
     cutter === "shear"
-      ? sheared(plan.cutting.shear!, handling, work)
-      : onJet(plan, plan.cutting.waterjet!, handling, work);
+      ? sheared(plan, plan.cutting.shear!, shop, work)
+      : onJet(plan, plan.cutting.waterjet!, shop, work);
   const station = stationNamed(cutter === "shear" ? "Shear" : "Waterjet", shop.stations);
-  const { people, how } = handling;
-  return stationWork({ station, setUp: station.setUp, each, pieces: plan.blanks, people, note: how });
+  const pace = paceOf(station.name, shop, work);
+  return stationWork({ station, setUp: station.setUp, each, pace, pieces: plan.blanks, people, note: how });
 }
 
-const sheared = (shear: Shear, handling: Handling, work?: Working): Seconds =>
-  shearTime(complete<ShearPace>(shear.pace, PACE, "shears", shear.name), handling.time, work);
+/** A shop that has not timed the handling at its shear has the one of every machine there. */
+function sheared(plan: LinePlan, shear: Shear, shop: WorkShop, work?: Working): Seconds {
+  const { rates } = shop;
+  const perCut = rates.find("shearHandling");
+  const handling =
+    perCut === undefined
+      ? handlingOf(plan, shop).time
+      : seconds(perCut + (rates.find("shearHandlingPerLength") ?? 0) * plan.blank.longest);
+  return shearTime(complete<ShearPace>(shear.pace, PACE, "shears", shear.name), handling, loading(plan, rates), work);
+}
+
+/** A blank's share of laying its sheet on the table, by area. */
+function loading({ blank, sheets }: LinePlan, rates: Shop["rates"]): Seconds {
+  const sheet = sheets?.[0];
+  const time = rates.find("sheetLoading") ?? 0;
+  return seconds(sheet ? (time * blank.length * blank.width) / (sheet.length * sheet.width) : 0);
+}
 
 /**
  * The outline is taken at its outside sizes, before the bends take their deduction: leads and corners cost about what
  * that leaves out, and a thicker sheet, whose flat is shorter, never seems to be cut sooner.
  */
-function onJet({ line, blank }: LinePlan, jet: Waterjet, handling: Handling, work?: Working): Seconds {
-  const machinability = line.material.machinability!.value;
-  const feed = jetFeed({ ...jet.cut, machinability, thickness: line.thickness }, work) * (jet.speedFactor ?? 1);
+function onJet(plan: LinePlan, jet: Waterjet, shop: WorkShop, work?: Working): Seconds {
+  const { line, blank } = plan;
+  const feed = cuttingFeed(line.material, { ...jet.cut, thickness: line.thickness }, jet.speedFactor, work);
   const path = mm(blank.outsideOutline + inside(line));
-  const cut = jetTime(path, blank.pierces, feed as MillimetresPerMinute, jet.highestFeed, jet.pierceTime, work);
-  return seconds(cut + handling.time);
+  const cut = jetTime(path, blank.pierces, feed, jet.highestFeed, jet.pierceTime, work);
+  return seconds(cut + handlingOf(plan, shop).time + loading(plan, shop.rates));
 }
 
 /** Holes and notches that the shear leaves to a bench, then the operations of the bill. In-house only. */
@@ -63,7 +79,8 @@ export function benchWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?:
   const { people } = handlingOf(plan, shop);
   return [...made, ...asked].map(({ station, amount }) => {
     const each = stationTime(station.name, unitsOf(line, station, piece, amount), station.each ?? seconds(0), work);
-    return stationWork({ station, setUp: station.setUp, each, pieces, people, note: "" });
+    const pace = paceOf(station.name, shop, work);
+    return stationWork({ station, setUp: station.setUp, each, pace, pieces, people, note: "" });
   });
 }
 

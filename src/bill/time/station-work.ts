@@ -1,5 +1,7 @@
 import { runTime, type Seconds, seconds } from "../../calc/time/seconds.ts";
+import type { Ratio } from "../../units/quantity.ts";
 import type { Station } from "../nouns/station.ts";
+import type { Pace } from "./pace.ts";
 
 /** What one line has to do at one station: set-up, time of a piece, whole seconds of the run, people. */
 export interface StationWork {
@@ -11,6 +13,8 @@ export interface StationWork {
   /** All pieces, whole seconds. */
   readonly run: Seconds;
   readonly people: number;
+  /** The shop's own factor that both times hold; 1 where finished jobs have taught none. */
+  readonly own: Ratio;
   readonly note: string;
 }
 
@@ -20,10 +24,19 @@ export interface OutsideWork {
   readonly units: number;
 }
 
-export const stationWork = (given: Omit<StationWork, "run" | "setUp"> & { readonly setUp: number }): StationWork => ({
-  ...given,
-  setUp: seconds(Math.ceil(given.setUp)),
-  run: runTime(given.pieces, given.each),
-});
+type Given = Omit<StationWork, "run" | "setUp" | "own"> & { readonly setUp: number; readonly pace: Pace };
+const LAST_BITS = 1e-6; // chosen: far below a second, far above rounding
+
+/** @param given times as estimated: the pace of the shop comes on top. */
+export function stationWork({ pace, ...given }: Given): StationWork {
+  const each = seconds(given.each * pace.total);
+  return {
+    ...given,
+    each,
+    setUp: seconds(Math.ceil(given.setUp * pace.total - LAST_BITS)),
+    run: runTime(given.pieces, each),
+    own: pace.own,
+  };
+}
 
 export const timeOf = ({ setUp, run }: Pick<StationWork, "setUp" | "run">): Seconds => seconds(setUp + run);

@@ -1,15 +1,17 @@
 import { K_DEFAULT } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
-import type { Material } from "../../data/materials/material.ts";
+import type { StripCorrection } from "../../data/materials/material.ts";
 import { type Degrees, degrees, type Millimetres, mm, type Ratio } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
-import type { AirMethod, AirTools } from "./air-bend.ts";
+import type { AirMethod } from "./air-bend.ts";
 import { airRadiusByRule } from "./air-radius.ts";
 import { refusePastFaces } from "./loaded-faces.ts";
 import { MECHANICS } from "./mechanics/record-bend.ts";
-import { feasibleAirBend, nearestWords, recordNearest, type SolvedAirBend, solvedAirBend } from "./solved-air-bend.ts";
+import { type AskedBend, nearestWords, recordNearest, type SolvedAirBend, solvedAirBend } from "./solved-air-bend.ts";
 import { estimateSpringback } from "./springback-estimate.ts";
+import { correctedFraction, STRIPS } from "./strip-correction.ts";
 
 /** What a flat is computed with: the radius a gauge reads, and the neutral axis on it. */
 export interface AirShape {
@@ -31,16 +33,17 @@ const NIP_FADE = 0.05;
 /**
  * Inside radius (tangent to both flanges) and neutral axis of an air bend. "mechanics" solves the bend; "rule" takes a
  * share of the opening and K 0.42; "best" takes the mechanics inside what was compared, the rule far outside, and between
- * the two passes over without a step. Where only one of them has an answer, that one. #N/A past the faces of the tools.
+ * the two passes over without a step. Where only one of them has an answer, that one. The shop's own strips are nearer
+ * than any compared bend: where they hold, the mechanics with what they found. Whether the tools' faces allow the bend is
+ * not part of it.
  */
-export function airShape(
-  material: Material,
-  thickness: Millimetres,
-  bendAngle: Degrees,
-  tools: AirTools,
-  method: AirMethod,
-  work?: Working,
-): AirShape {
+export function airShape(asked: AskedBend, method: AirMethod, work?: Working): AirShape {
+  const { material, thickness, tools } = asked;
+  if (material.strips) {
+    const solved = refusalOr(() => solvedAirBend(asked));
+    if (!(solved instanceof Refusal) && solved.strip)
+      return byStrips(work ? solvedAirBend(asked, work) : solved, solved.strip, thickness, work);
+  }
   const byRule = (into?: Working): AirShape => ({
     radius: airRadiusByRule(material, tools.dieOpening, tools.punchNose, into).expected,
     neutralAxis: K_DEFAULT.value,
@@ -48,27 +51,15 @@ export function airShape(
     mechanicsShare: 0,
     solved: undefined,
   });
-  const bend = [material, thickness, bendAngle, tools] as const;
-  if (method === "mechanics") return byMechanics(feasibleAirBend(...bend, work), work);
-  const judged = tools.dieAngle !== undefined || tools.punchAngle !== undefined;
-  const solves = method === "best" || judged || work !== undefined;
-  const solved = solves
-    ? answerOrRefusal(() => solvedAirBend(...bend, method === "best" ? work : undefined))
-    : undefined;
-  const loaded =
-    solved instanceof Refusal ? estimatedLoadedAngle(material, thickness, bendAngle, tools) : solved?.bend.loadedAngle;
-  if (loaded !== undefined) refusePastFaces(loaded, tools, work);
-  if (method === "rule" || solved === undefined) {
-    if (solved && !(solved instanceof Refusal)) recordNearest(solved.nearest, work);
-    return byRule(work);
-  }
-
+  if (method === "rule") return byRule(work);
+  if (method === "mechanics") return byMechanics(solvedAirBend(asked, work), work);
+  const solved = refusalOr(() => solvedAirBend(asked, work));
   if (solved instanceof Refusal) {
     const why = `the rule, since the mechanics has no answer: ${solved.message}`;
     step(work, "method", "best", why, "", "method best");
     return byRule(work);
   }
-  const rule = answerOrRefusal(() => byRule());
+  const rule = refusalOr(() => byRule());
   const share = rule instanceof Refusal ? 1 : shareOf(solved);
   const words =
     share === 1 ? "the mechanics" : share === 0 ? "the rule" : `${Math.round(share * 100)} % mechanics, the rest rule`;
@@ -87,14 +78,42 @@ export function airShape(
   };
 }
 
+/** The same where the tools can make it: #N/A past the faces of die or punch, whatever the method. */
+export function feasibleAirShape(asked: AskedBend, method: AirMethod, work?: Working): AirShape {
+  const { tools } = asked;
+  // The rule solves nothing, but its bend has to fit the tools like any other.
+  const isJudged = method !== "rule" || tools.dieAngle !== undefined || tools.punchAngle !== undefined || work;
+  if (isJudged) {
+    const solved = refusalOr(() => solvedAirBend(asked));
+    const isUnsolved = solved instanceof Refusal;
+    const loaded = isUnsolved ? estimatedLoadedAngle(asked) : solved.bend.loadedAngle;
+    if (loaded !== undefined && !(isUnsolved && method === "mechanics")) refusePastFaces(loaded, tools, work);
+    if (method === "rule" && !isUnsolved) recordNearest(solved.nearest, work);
+  }
+  return airShape(asked, method, work);
+}
+
 function byMechanics(solved: SolvedAirBend, work?: Working): AirShape {
-  const { tangentRadius, neutralFraction } = solved.bend;
+  const { tangentRadius, neutralFraction } = solved.predicted;
   return {
     radius: step(work, "R", "inside radius of the circle tangent to both flanges", tangentRadius, "mm", MECHANICS),
     neutralAxis: neutralFraction,
     axisSource: "from the middle line of the solved bend, on R (fitted)",
     mechanicsShare: 1,
     solved,
+  };
+}
+
+/** A strip's K was found on the predicted radius, and is laid on it again. */
+function byStrips(solved: SolvedAirBend, strip: StripCorrection, thickness: Millimetres, work?: Working): AirShape {
+  const shape = byMechanics(solved, work);
+  const ratio = shape.radius / thickness;
+  step(work, "Kp", "neutral axis as predicted", shape.neutralAxis, "", shape.axisSource);
+  step(work, "c", "the shop's correction of it", correctedFraction(0, strip, ratio), "", STRIPS);
+  return {
+    ...shape,
+    neutralAxis: correctedFraction(shape.neutralAxis, strip, ratio),
+    axisSource: `Kp + c, ${STRIPS}`,
   };
 }
 
@@ -106,21 +125,7 @@ function shareOf({ nearest, bend }: SolvedAirBend): Ratio {
 }
 
 /** Where the bend cannot be solved, the faces are judged by an estimate of the springback. */
-function estimatedLoadedAngle(
-  material: Material,
-  thickness: Millimetres,
-  bendAngle: Degrees,
-  tools: AirTools,
-): Degrees | undefined {
+function estimatedLoadedAngle({ material, thickness, bendAngle, tools }: AskedBend): Degrees | undefined {
   const springback = estimateSpringback(material, thickness, tools.dieOpening, bendAngle);
   return springback === undefined ? undefined : degrees(bendAngle + springback);
-}
-
-function answerOrRefusal<T>(answer: () => T): T | Refusal {
-  try {
-    return answer();
-  } catch (problem) {
-    if (problem instanceof Refusal) return problem;
-    throw problem;
-  }
 }

@@ -1,8 +1,10 @@
 import type { Material } from "../../data/materials/material.ts";
-import type { Millimetres, Newtons } from "../../units/quantity.ts";
+import { type Millimetres, megapascals, type Newtons } from "../../units/quantity.ts";
+import { remember } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { isSteel, tensileStrength } from "../material/strength.ts";
 import { thickestSheet } from "../material/thickest.ts";
+import { measuredStrength, STRIPS, stripWords } from "./strip-correction.ts";
 import { continuedLangeForce } from "./tonnage.ts";
 
 export interface ForceCases {
@@ -12,30 +14,29 @@ export interface ForceCases {
   readonly worst: Newtons;
 }
 
-/** Two figures, never one: what a bend will probably need, and what it may need with a strong and thick sheet. */
-export function forceCases(
+/**
+ * Two figures, never one: what a bend will probably need, and what it may need with a strong and thick sheet. Where the
+ * shop's own strips measured a force the expected one goes with it; the worst only where they found a stronger sheet,
+ * since a soft strip says nothing about the next delivery.
+ */
+export const forceCases = (
   material: Material,
   thickness: Millimetres,
   bendLength: Millimetres,
   dieOpening: Millimetres,
   work?: Working,
-): ForceCases {
-  if (work) return solve(material, thickness, bendLength, dieOpening, work);
-  // Every check of a bill asks for the same bend again, with every punch and in every function.
-  const key = `${thickness} ${bendLength} ${dieOpening}`;
-  let known = remembered.get(material);
-  if (!known || known.size >= MOST_REMEMBERED) {
-    known = new Map();
-    remembered.set(material, known);
-  }
-  const found = known.get(key) ?? solve(material, thickness, bendLength, dieOpening);
-  known.set(key, found);
-  return found;
-}
+): ForceCases =>
+  work
+    ? solve(material, thickness, bendLength, dieOpening, work)
+    : casesKnown(material, thickness, bendLength, dieOpening);
 
-/** Answers by material: the same question always has the same answer, so that remembering it changes nothing but time. */
-const remembered = new WeakMap<Material, Map<string, ForceCases>>();
-const MOST_REMEMBERED = 16_384; // chosen: about two megabytes a material
+const MOST_KNOWN = 16_384; // chosen: about two megabytes
+/** Every check of a bill asks for the same bend again, with every punch and in every function. */
+const casesKnown = remember(
+  MOST_KNOWN,
+  (material: Material, thickness: Millimetres, bendLength: Millimetres, dieOpening: Millimetres) =>
+    solve(material, thickness, bendLength, dieOpening),
+);
 
 function solve(
   material: Material,
@@ -46,10 +47,15 @@ function solve(
 ): ForceCases {
   const bend = { thickness, bendLength, dieOpening, isSteel: isSteel(material) };
   const typical = tensileStrength(material, "typical", work);
-  const ordinary = { ...bend, tensile: typical };
+  const measured = measuredStrength(material, bend);
+  const factor = measured?.factor ?? 1;
+  if (measured) step(work, "f_K", `strength, measured over predicted: ${stripWords(measured.row)}`, factor, "", STRIPS);
+  const ordinary = { ...bend, tensile: megapascals(factor * typical) };
   const expected = continuedLangeForce(ordinary, work);
   step(work, "F expected", "expected force", expected, "N", "typical strength, nominal thickness; Lange, continued");
-  const high = material.tensileHigh ? tensileStrength(material, "high", work) : typical;
+  const high = megapascals(
+    Math.max(1, factor) * (material.tensileHigh ? tensileStrength(material, "high", work) : typical),
+  );
   const worst = continuedLangeForce(
     { ...bend, thickness: thickestSheet(material, thickness, work), tensile: high },
     work,

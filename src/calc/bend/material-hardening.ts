@@ -45,7 +45,7 @@ export function hardeningOf(material: Material, work?: Working): Hardening {
         tensile,
         modulus: stress(factValue(modulus, "stress")),
       }),
-      `from yield and tensile strength (derived): ${cite(yieldStrength)}; ${cite(material.tensileTypical!)}`,
+      `from yield and tensile strength (derived): ${[...new Set([yieldStrength, material.tensileTypical!].map(cite))].join("; ")}`,
     );
   throw noAnswer(
     "material",

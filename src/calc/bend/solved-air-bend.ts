@@ -1,5 +1,6 @@
-import type { Material } from "../../data/materials/material.ts";
+import type { Material, StripCorrection } from "../../data/materials/material.ts";
 import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import { remember } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type AirTools, mechanicsInput } from "./air-bend.ts";
 import { refusePastFaces } from "./loaded-faces.ts";
@@ -8,10 +9,23 @@ import type { AirBendInput } from "./mechanics/air-bend-input.ts";
 import { airBendToAngle } from "./mechanics/air-bend-to-angle.ts";
 import { type NearestBend, nearestBend } from "./mechanics/nearest-bend.ts";
 import { recordBend } from "./mechanics/record-bend.ts";
+import { calibrated, STRIPS, stripFor, stripWords } from "./strip-correction.ts";
+
+/** One bend that is asked about. Its material may carry the shop's own test strips. */
+export interface AskedBend {
+  readonly material: Material;
+  readonly thickness: Millimetres;
+  readonly bendAngle: Degrees;
+  readonly tools: AirTools;
+}
 
 export interface SolvedAirBend {
   readonly input: AirBendInput;
+  /** With the strength and springback that the shop's strips found, where they hold for it. */
   readonly bend: AirBend;
+  /** Without them: what an offset of the neutral axis is counted from. */
+  readonly predicted: AirBend;
+  readonly strip: StripCorrection | undefined;
   readonly nearest: NearestBend;
 }
 
@@ -20,31 +34,34 @@ export const TRY_FIRST = "cut one, bend, measure";
 
 /**
  * One air bend solved by the mechanics, with everything its answer rests on in the working: each input and where it is
- * from, the contact, and the nearest bend that was compared. Refuses as the solver does; the faces of die and punch are
- * not part of it.
+ * from, the contact, the shop's own strips and the nearest bend that was compared. Refuses as the solver does; the faces
+ * of die and punch are not part of it.
  */
-export function solvedAirBend(
-  material: Material,
-  thickness: Millimetres,
-  bendAngle: Degrees,
-  tools: AirTools,
-  work?: Working,
-  asMeasured: (input: AirBendInput) => AirBendInput = (input) => input,
-): SolvedAirBend {
-  const input = asMeasured(mechanicsInput(material, thickness, tools, work));
-  const bend = airBendToAngle(input, bendAngle);
+export const solvedAirBend = (asked: AskedBend, work?: Working): SolvedAirBend =>
+  work ? solve(asked, work) : solvedKnown(asked);
+
+const MOST_KNOWN = 4096; // chosen: about two megabytes
+/** Line after line of a bill asks about the same bend, and so does every check of it. */
+const solvedKnown = remember(MOST_KNOWN, (asked: AskedBend) => solve(asked));
+
+function solve({ material, thickness, bendAngle, tools }: AskedBend, work?: Working): SolvedAirBend {
+  const plain = mechanicsInput(material, thickness, tools, work);
+  const predicted = airBendToAngle(plain, bendAngle);
+  const strip = stripFor(material, { thickness, dieOpening: tools.dieOpening, regime: predicted.regime });
+  if (strip) step(work, "strips", "the shop's own correction", stripWords(strip), "", STRIPS);
+  const input = strip ? calibrated(plain, strip, work) : plain;
+  const bend = input === plain ? predicted : airBendToAngle(input, bendAngle, predicted.solution);
   step(work, "A", "bend angle wanted", bendAngle, "deg", "given");
   recordBend(bend, work);
   const nearest = nearestBend(input, bendAngle, notGiven(tools));
   recordNearest(nearest, work);
-  return { input, bend, nearest };
+  return { input, bend, predicted, strip, nearest };
 }
 
 /** The same where the tools can make it: #N/A past the faces of die or punch. */
-export function feasibleAirBend(...bend: Parameters<typeof solvedAirBend>): SolvedAirBend {
-  const solved = solvedAirBend(...bend);
-  const [, , , tools, work] = bend;
-  refusePastFaces(solved.bend.loadedAngle, tools, work);
+export function feasibleAirBend(asked: AskedBend, work?: Working): SolvedAirBend {
+  const solved = solvedAirBend(asked, work);
+  refusePastFaces(solved.bend.loadedAngle, asked.tools, work);
   return solved;
 }
 

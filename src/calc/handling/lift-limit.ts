@@ -71,7 +71,7 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
     "horizontal multiplier",
     HORIZONTAL_BASE.value / Math.max(h, HORIZONTAL_BASE.value),
     "",
-    cite(HORIZONTAL_BASE),
+    `10 in / H, ${cite(HORIZONTAL_BASE)}`,
   );
   const vm = step(
     work,
@@ -79,7 +79,7 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
     "vertical multiplier",
     1 - VERTICAL_SLOPE.value * Math.abs(v - VERTICAL_BASE.value),
     "",
-    cite(VERTICAL_SLOPE),
+    `1 - 0.0075 |V - 30 in|, ${cite(VERTICAL_SLOPE)}`,
   );
   const travelled = Math.max(d, TRAVEL_MINIMUM.value);
   const dm = step(
@@ -88,7 +88,7 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
     "distance multiplier",
     TRAVEL_BASE.value + TRAVEL_SLOPE.value / travelled,
     "",
-    cite(TRAVEL_SLOPE),
+    `0.82 + 1.8 in / D, D 10 in or more, ${cite(TRAVEL_SLOPE)}`,
   );
   const am = step(
     work,
@@ -96,7 +96,7 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
     "asymmetry multiplier",
     1 - ASYMMETRY_SLOPE.value * lift.asymmetry,
     "",
-    cite(ASYMMETRY_SLOPE),
+    `1 - 0.0032 A, ${cite(ASYMMETRY_SLOPE)}`,
   );
   const fm = step(
     work,

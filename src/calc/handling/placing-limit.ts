@@ -16,11 +16,17 @@ export interface Destination {
  */
 export function placingLimit(lift: Omit<Lift, "travel">, destination: Destination, work?: Working): Kilograms {
   const travel = mm(Math.abs(destination.vertical - lift.vertical));
-  const start = liftLimit({ ...lift, travel });
-  const end = liftLimit({ ...lift, ...destination, travel });
   step(work, "D", "height the load is moved", travel, "mm", "difference of the heights (derived)");
-  step(work, "RWL origin", "limit where it is taken up", start, "kg", "LIFT.LIMIT, NIOSH 94-110");
-  step(work, "RWL destination", "limit where it is put down", end, "kg", "LIFT.LIMIT, NIOSH 94-110");
-  const source = "the smaller of the two, NIOSH 94-110 (memory)";
+  const start = limitAt("origin", { ...lift, travel }, work);
+  const end = limitAt("destination", { ...lift, ...destination, travel }, work);
+  const source = "the smaller of the two: significant control at the destination, NIOSH 94-110 (memory)";
   return step(work, "RWL", "recommended weight limit", kilograms(Math.min(start, end)), "kg", source);
+}
+
+/** Every step by the place it is about. */
+function limitAt(place: string, lift: Lift, work?: Working): Kilograms {
+  const steps: Working = [];
+  const limit = liftLimit(lift, work && steps);
+  work?.push(...steps.map((each) => ({ ...each, symbol: `${each.symbol} ${place}` })));
+  return limit;
 }

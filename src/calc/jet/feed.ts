@@ -47,14 +47,15 @@ export function jetFeed(cut: JetCut, work?: Working): MillimetresPerMinute {
       "mm/min",
       cite(THIN_PUBLISHED),
     );
-  step(work, "Nm", "machinability number", cut.machinability, "", "material");
   const power =
     cut.machinability *
     cut.pressure ** PRESSURE_EXPONENT.value *
     cut.orifice ** ORIFICE_EXPONENT.value *
     cut.abrasiveRate ** ABRASIVE_EXPONENT.value;
   const resistance = JET_CONSTANT_SI.value * cut.quality * cut.thickness * cut.nozzleDiameter ** NOZZLE_EXPONENT.value;
-  const base = step(work, "b", "cutting power over resistance", power / resistance, "", cite(JET_CONSTANT_SI));
+  const formula = "Nm P^1.594 do^1.374 Ma^0.343 / (788 q t Dm^0.618) in MPa, mm, g/min";
+  const source = `${formula}, ${cite(JET_CONSTANT_SI)}`;
+  const base = step(work, "b", "cutting power over resistance", power / resistance, "", source);
   return step(
     work,
     "u",

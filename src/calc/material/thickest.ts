@@ -28,5 +28,9 @@ export function thickestSheet(material: Material, thickness: Millimetres, work?:
     return record(thickness + over * MM_PER_INCH, note);
   }
   const { over } = SHEET_OVERS.find(({ upTo }) => atMost(inches, upTo))!;
-  return record(thickness + over.value * MM_PER_INCH, cite(over));
+  const isCarbonSteel = material.gaugeSeries === "steel" || material.gaugeSeries === "galvanized";
+  const source = isCarbonSteel
+    ? cite(over)
+    : cite({ source: `${over.source}, taken for this metal too`, mark: "memory" });
+  return record(thickness + over.value * MM_PER_INCH, source);
 }

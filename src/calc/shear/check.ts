@@ -13,9 +13,9 @@ import {
 } from "../../data/thresholds.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
-import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type Finding, type Severity, statusOf } from "../finding.ts";
+import { limitOf, type OwnThresholds } from "../limit-of.ts";
 import { highShearStrength, ratedShearStrength, shearStrength } from "../material/strength.ts";
 import { maximumShearThickness, sameMaterial } from "./maximum-thickness.ts";
 
@@ -42,13 +42,13 @@ export interface ShearedBlank {
  * narrow strips, hold-down and blade gap. The rating itself is never compared with a computed force (see force.ts).
  * The plate decides.
  */
-export function checkShear(blank: ShearedBlank, shear: Shear, work?: Working): Finding[] {
+export function checkShear(blank: ShearedBlank, shear: Shear, own?: OwnThresholds, work?: Working): Finding[] {
   const found = [
     ratingFinding(blank, shear, work),
     lengthFinding(blank, shear),
     holdFinding(blank, shear),
-    stripFinding(blank),
-    gapFinding(blank, shear),
+    stripFinding(blank, own),
+    gapFinding(blank, shear, own),
   ].filter((finding) => finding !== undefined);
   step(work, "status", "worst of all checks", statusOf(found), "", "clear: no problem found against the tables given");
   return found;
@@ -107,29 +107,29 @@ const holdFinding = ({ stripWidth }: ShearedBlank, { leastHold, name }: Shear): 
       };
 
 /** A narrow strip twists, bows and cambers. */
-function stripFinding({ thickness, stripWidth }: ShearedBlank): Finding | undefined {
+function stripFinding({ thickness, stripWidth }: ShearedBlank, own?: OwnThresholds): Finding | undefined {
   const wide = stripWidth / thickness;
-  if (atLeast(wide, STRIP_NOTE.value)) return undefined;
-  const plate = atLeast(thickness, STRIP_PLATE_FROM_IN.value * MM_PER_INCH);
-  const status: Severity = !atLeast(wide, STRIP_STOP.value)
+  if (atLeast(wide, limitOf(STRIP_NOTE, own))) return undefined;
+  const plate = atLeast(thickness, limitOf(STRIP_PLATE_FROM_IN, own));
+  const status: Severity = !atLeast(wide, limitOf(STRIP_STOP, own))
     ? "stop"
-    : plate || !atLeast(wide, STRIP_CHECK.value)
+    : plate || !atLeast(wide, limitOf(STRIP_CHECK, own))
       ? "check"
       : "note";
-  const limit = mm(STRIP_NOTE.value * thickness);
+  const limit = mm(limitOf(STRIP_NOTE, own) * thickness);
   return { about: "narrow strip", status, kind: "twists", figure: stripWidth, limit, quantity: "length" };
 }
 
-function gapFinding({ thickness }: ShearedBlank, { bladeGap, name }: Shear): Finding | undefined {
+function gapFinding({ thickness }: ShearedBlank, { bladeGap, name }: Shear, own?: OwnThresholds): Finding | undefined {
   if (bladeGap === undefined) return undefined;
   const share = bladeGap / thickness;
-  const tight = !atLeast(share, GAP_TIGHT.value) && atLeast(thickness, GAP_TIGHT_FROM_IN.value * MM_PER_INCH);
-  if (!tight && atMost(share, GAP_NOTE.value)) return undefined;
+  const tight = !atLeast(share, limitOf(GAP_TIGHT, own)) && atLeast(thickness, limitOf(GAP_TIGHT_FROM_IN, own));
+  if (!tight && atMost(share, limitOf(GAP_NOTE, own))) return undefined;
   const status: Severity = tight
     ? "check"
-    : !atMost(share, GAP_STOP.value)
+    : !atMost(share, limitOf(GAP_STOP, own))
       ? "stop"
-      : atMost(share, GAP_CHECK.value)
+      : atMost(share, limitOf(GAP_CHECK, own))
         ? "note"
         : "check";
   return {
@@ -137,7 +137,7 @@ function gapFinding({ thickness }: ShearedBlank, { bladeGap, name }: Shear): Fin
     status,
     kind: tight ? "tight" : status === "stop" ? "folds in" : "wide",
     figure: bladeGap,
-    limit: mm((tight ? GAP_TIGHT.value : GAP_NOTE.value) * thickness),
+    limit: mm((tight ? limitOf(GAP_TIGHT, own) : limitOf(GAP_NOTE, own)) * thickness),
     beside: share,
     quantity: "length",
     name,

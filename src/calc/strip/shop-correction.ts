@@ -1,9 +1,9 @@
+import type { Regime } from "../../data/materials/material.ts";
 import { type Millimetres, mm, type Ratio } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
-
-/** How the sheet lies on the punch: at a point, or wrapped round its nose. An offset of one says nothing of the other. */
-export type Regime = "point" | "wrapped";
+import { correctedFraction } from "../bend/strip-correction.ts";
+import { furthestOut, type Measured, shrunkMean } from "../shrunk-mean.ts";
 
 export interface StripRecord {
   readonly material: string;
@@ -45,9 +45,7 @@ export interface ShopCorrection {
 }
 
 /** How far shops differ from the prediction before anything is measured: standard deviation of K (chosen; FE cases scatter 0.415-0.438). */
-const PRIOR = 0.05;
-/** A strip further than this many standard deviations from the others was misread, or is another material (common practice). */
-const OUTLYING = 3;
+const PRIOR: Measured = { value: 0, deviation: 0.05 };
 const SPAN = 2;
 /** Strips speak for sheets a tenth thinner than the thinnest of them to a tenth thicker than the thickest (chosen: less than a gauge). */
 const BEYOND = 0.1;
@@ -76,38 +74,32 @@ export function shopCorrections(records: readonly StripRecord[], work?: Working)
     const key = JSON.stringify([record.material, record.regime, record.dieOpening.toFixed(2)]);
     groups.set(key, [
       ...(groups.get(key) ?? []),
-      { ...record, place: i + 1, residual: record.measuredFraction - record.predictedFraction },
+      { ...record, place: i + 1, value: record.measuredFraction - record.predictedFraction },
     ]);
   });
   return [...groups.values()].map((group) => correctionOf(group, work));
 }
 
-/** K as corrected for a bend of this ratio of radius to thickness. */
-export const correctedFraction = (
-  predicted: Ratio,
-  { offset, slope }: Pick<ShopCorrection, "offset" | "slope">,
-  ratio: Ratio,
-): Ratio => predicted + offset + (slope ? slope.perDecade * Math.log10(ratio / slope.about) : 0);
-
-type Placed = StripRecord & { readonly place: number; readonly residual: Ratio };
+/** Its value is what was measured less what was predicted. */
+type Placed = StripRecord & Measured & { readonly place: number };
 
 function correctionOf(group: readonly Placed[], work: Working | undefined): ShopCorrection {
   const used = [...group];
   const outliers: { place: number; message: string }[] = [];
-  for (let out = furthestOut(used); out; out = furthestOut(used)) {
-    used.splice(used.indexOf(out.strip), 1);
-    const { place, measuredFraction } = out.strip;
+  for (let out = furthestOut(used, PRIOR); out; out = furthestOut(used, PRIOR)) {
+    used.splice(used.indexOf(out.measured), 1);
+    const { place, measuredFraction } = out.measured;
     const message = `strip ${place} gives K ${measuredFraction.toFixed(3)}, ${out.times.toFixed(1)} standard deviations from what the others lead to expect: measure its blank, flanges and angle again, and check its material`;
     outliers.push({ place, message });
   }
   const { material, regime, dieOpening } = group[0]!;
   const thicknesses = group.map(({ thickness }) => thickness);
-  const { offset, deviation } = shrunkMean(used);
+  const { value: offset, deviation } = shrunkMean(used, PRIOR);
   const source = "precision-weighted mean with prior N(0, 0.05^2) (derived)";
   step(work, "c", `correction of K, ${material}, ${regime}`, offset, "", source);
   step(work, "s_c", "its standard deviation", deviation, "", source);
   const slope = slopeOf(used);
-  const residuals = used.map((r) => r.residual - correctedFraction(0, { offset, slope }, ratioOf(r)));
+  const residuals = used.map((r) => r.value - correctedFraction(0, { offset, slope }, ratioOf(r)));
   const spread = used.length < 2 ? undefined : Math.sqrt(sum(residuals.map((r) => r * r)) / (used.length - 1));
   return {
     material,
@@ -136,24 +128,6 @@ function mean(values: readonly (number | undefined)[]): number | undefined {
   return known.length ? sum(known) / known.length : undefined;
 }
 
-function shrunkMean(strips: readonly Placed[]): { offset: number; deviation: number } {
-  const precision = sum(strips.map(weight)) + 1 / PRIOR ** 2;
-  return { offset: sum(strips.map((r) => r.residual * weight(r))) / precision, deviation: precision ** -0.5 };
-}
-
-/** The strip that fits the others worst, if it is an outlier: two strips cannot say which of them is wrong, the prior can. */
-function furthestOut(strips: readonly Placed[]): { strip: Placed; times: number } | undefined {
-  const scored = strips.map((strip) => {
-    const { offset, deviation } = shrunkMean(strips.length < 3 ? [] : strips.filter((other) => other !== strip));
-    return { strip, times: Math.abs(strip.residual - offset) / Math.hypot(strip.deviation, deviation) };
-  });
-  const worst = scored.reduce<(typeof scored)[number] | undefined>(
-    (a, b) => (a && a.times >= b.times ? a : b),
-    undefined,
-  );
-  return worst && worst.times > OUTLYING ? worst : undefined;
-}
-
 /** Weighted least squares in lg(r / t) about the weighted mean, so that the offset stays what it is (derived). */
 function slopeOf(strips: readonly Placed[]): ShopCorrection["slope"] {
   const ratios = strips.map(ratioOf);
@@ -164,6 +138,6 @@ function slopeOf(strips: readonly Placed[]): ShopCorrection["slope"] {
   const away = strips.map((r) => Math.log10(ratioOf(r)) - centre);
   // About the centre the distances weigh nothing in all, so that the residuals need no mean taken off.
   const perDecade =
-    sum(strips.map((r, i) => weight(r) * away[i]! * r.residual)) / sum(strips.map((r, i) => weight(r) * away[i]! ** 2));
+    sum(strips.map((r, i) => weight(r) * away[i]! * r.value)) / sum(strips.map((r, i) => weight(r) * away[i]! ** 2));
   return { perDecade, about: 10 ** centre };
 }

@@ -13,6 +13,12 @@ export interface BrakeMotion {
   readonly gaugeSpeed: MillimetresPerMinute;
 }
 
+/** Handling at the first hit of a piece, from the stack to the stack, and at each one after it, turned in the hands. */
+export interface BrakeHandling {
+  readonly first: Seconds;
+  readonly next: Seconds;
+}
+
 /**
  * Brake time of one piece: every hit comes down, bends by its actual travel, goes up and is handled; between hits the
  * gauge moves to the next stop and at the end back to the first. Speeds are means (derived from distances and speeds).
@@ -23,7 +29,7 @@ export function brakeTime(
   bendAngles: readonly Degrees[],
   stops: readonly Millimetres[],
   motion: BrakeMotion,
-  handling: Seconds,
+  handling: BrakeHandling,
   work?: Working,
 ): Seconds {
   const moving = bendAngles.reduce((sum, angle) => {
@@ -41,7 +47,7 @@ export function brakeTime(
     work,
     "T brake",
     "brake, one piece",
-    seconds(moving + gauging + bendAngles.length * handling),
+    seconds(moving + gauging + handling.first + (bendAngles.length - 1) * handling.next),
     "s",
     "ram, gauge and handling of every hit (derived)",
   );

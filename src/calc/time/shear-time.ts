@@ -8,13 +8,16 @@ export interface ShearPace {
   readonly cutsPerBlank: number;
 }
 
-/** Shear time of one blank: its cuts, each a stroke and a handling (derived). */
-export const shearTime = (pace: ShearPace, handling: Seconds, work?: Working): Seconds =>
+/**
+ * Shear time of one blank: its cuts, each a stroke and a handling, and its share of laying the sheet on the table
+ * (derived).
+ */
+export const shearTime = (pace: ShearPace, handling: Seconds, loading: Seconds, work?: Working): Seconds =>
   step(
     work,
     "T shear",
     "shear, one blank",
-    seconds(pace.cutsPerBlank * (SECONDS_PER_MINUTE / pace.strokesPerMinute + handling)),
+    seconds(pace.cutsPerBlank * (SECONDS_PER_MINUTE / pace.strokesPerMinute + handling) + loading),
     "s",
-    "cuts x (stroke + handling) (derived)",
+    "cuts x (stroke + handling) + share of the sheet's loading (derived)",
   );

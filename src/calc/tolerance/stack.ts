@@ -1,3 +1,5 @@
+import { cite } from "../../data/fact.ts";
+import { COMMON_SHARE } from "../../data/tolerance-rules.ts";
 import { atMost } from "../../units/nearly.ts";
 import { type Degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -9,12 +11,6 @@ export interface Spread {
   readonly deduction: Millimetres;
   readonly angle: Degrees;
 }
-
-/**
- * Share of a deduction's variance that all bends of one sheet have in common, since they share its thickness and temper;
- * the rest is each bend's own. Chosen: the 90 % band of an air bend owes about half of its squares to the sheet.
- */
-const COMMON_SHARE = 0.5;
 
 export const STACK_VERDICTS = ["holds", "at risk", "will not hold"] as const;
 export type StackVerdict = (typeof STACK_VERDICTS)[number];
@@ -41,10 +37,25 @@ export function toleranceStack(
     "mm",
     "sum (derived)",
   );
-  const shared = bends * Math.sqrt(COMMON_SHARE) * spread.deduction;
-  const own = Math.sqrt(bends * (1 - COMMON_SHARE)) * spread.deduction;
-  step(work, "shared", "deductions, what the bends of one sheet have in common", mm(shared), "mm", "sum (derived)");
-  step(work, "own", "deductions, what each bend has for itself", mm(own), "mm", "root of squares (derived)");
+  step(work, "c", "share of a deduction's variance that is the sheet's", COMMON_SHARE.value, "", cite(COMMON_SHARE));
+  const shared = bends * Math.sqrt(COMMON_SHARE.value) * spread.deduction;
+  const own = Math.sqrt(bends * (1 - COMMON_SHARE.value)) * spread.deduction;
+  step(
+    work,
+    "shared",
+    "deductions, what the bends of one sheet have in common",
+    mm(shared),
+    "mm",
+    "bends x sqrt(c) x spread of one (derived)",
+  );
+  step(
+    work,
+    "own",
+    "deductions, what each bend has for itself",
+    mm(own),
+    "mm",
+    "sqrt(bends (1 - c)) x spread of one (derived)",
+  );
   const expected = mm(Math.hypot(spread.edge, shared, own, tilt));
   step(work, "expected", "shared and own deviations together", expected, "mm", "root of the sum of squares (derived)");
   return { worst, expected };

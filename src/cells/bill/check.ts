@@ -1,6 +1,8 @@
 /** BILL.CHECK: everything that is found about every line, and what would better it. */
+
+import { mendSays } from "../../bill/fix-says.ts";
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
-import { mendSays, notesSay, problemsSay } from "../../bill/says.ts";
+import { notesSay, problemsSay } from "../../bill/says.ts";
 import { statusOf } from "../../calc/finding.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { step, type Working } from "../../units/working.ts";

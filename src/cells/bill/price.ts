@@ -1,6 +1,6 @@
 /** BILL.PRICE: what to ask for every line, and for the order. */
 import type { BillPlan, QuotedLine } from "../../bill/plan.ts";
-import { vendorSays, withoutSays } from "../../bill/says.ts";
+import { COMMON_WORTH_SAYS, vendorSays, withoutSays } from "../../bill/says.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { quotedRows } from "./rows.ts";
@@ -22,6 +22,7 @@ export function billPrice(plan: BillPlan): CellMatrix {
       Price: price.price,
       Note: noteOf(line, plan),
       Description: line.plan.line.description,
+      Extras: price.extras,
     };
   });
   const rows: SpillRow[] = [
@@ -32,6 +33,9 @@ export function billPrice(plan: BillPlan): CellMatrix {
       Price: charges.rush,
       Note: plan.shop.job.isRush ? "on the lines and the minimum" : "not asked for",
     },
+    { Part: "Crate", Price: charges.crate },
+    { Part: "Truck", Price: charges.truck },
+    { Part: "Tax", Price: charges.tax, Note: "on everything above" },
     { Part: "Total", Price: charges.total, Note: withoutSays(plan.totals.unpriced) },
   ];
   return spill("BILL.PRICE", rows, plan.shop.system);
@@ -40,5 +44,6 @@ export function billPrice(plan: BillPlan): CellMatrix {
 const noteOf = (line: QuotedLine, plan: BillPlan): string =>
   [
     `cut on the ${line.cutter}`,
+    ...(plan.money.commonWorth.has(line.plan) ? [COMMON_WORTH_SAYS] : []),
     ...plan.workOf(line).outside.map(({ station }) => vendorSays(station, line.plan.line.holes, plan.shop.system)),
   ].join("; ");

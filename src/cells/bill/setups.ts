@@ -1,6 +1,5 @@
 /** BILL.SETUPS: in which order to set up the brake, and how, with the fewest changes of die and punch. */
 import { hitsOf } from "../../bill/lines/bent-strip.ts";
-import type { LinePlan } from "../../bill/lines/plan-line.ts";
 import { type BillPlan, isQuoted, type QuotedLine } from "../../bill/plan.ts";
 import { noQuoteSays, problemsSay } from "../../bill/says.ts";
 import { planSetUps } from "../../bill/setups/plan-setups.ts";
@@ -13,12 +12,11 @@ import { nameOf } from "./rows.ts";
 
 export function billSetups(plan: BillPlan, work?: Working): CellMatrix {
   const { system } = plan.shop;
-  const setUps = planSetUps(plan.quoted.map(({ plan: line }) => line));
+  const setUps = planSetUps(plan.quoted);
   const fewest = plan.areSetsProved ? "fewest there can be (proved)" : "fewest found";
   step(work, "changes", "sets of die and punch", setUps.length, "count", `${fewest}, each set once (derived)`);
-  const answerOf = new Map(plan.quoted.map((line) => [line.plan, line]));
   const bent = setUps.flatMap(({ lines }, i) =>
-    lines.map((line): SpillRow => ({ "Set-up": i + 1, ...setUpRow(line, answerOf.get(line)!, system) })),
+    lines.map((line): SpillRow => ({ "Set-up": i + 1, ...setUpRow(line, system) })),
   );
   const flat = plan.quoted
     .filter(({ plan: { tools } }) => tools === undefined)
@@ -30,7 +28,8 @@ export function billSetups(plan: BillPlan, work?: Working): CellMatrix {
   return spill("BILL.SETUPS", [...rows, ...left], system);
 }
 
-function setUpRow({ tools, strips, force, line }: LinePlan, answer: QuotedLine, system: UnitSystem): SpillRow {
+function setUpRow(answer: QuotedLine, system: UnitSystem): SpillRow {
+  const { tools, strips, force, line } = answer.plan;
   const hits = strips.map(hitsOf);
   const number = (value: number) => showNumber(fromInternal(value, "length", system), 4);
   const angles = [...new Set([...line.main.angles, ...(line.cross?.angles ?? [])].map(Math.abs))];

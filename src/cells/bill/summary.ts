@@ -1,4 +1,7 @@
 /** BILL.SUMMARY: the job in some twenty figures, and what of it is not quoted. */
+import { causeSays, questionSays, sharedCauses } from "../../bill/causes.ts";
+import { unusedAreas } from "../../bill/dates/due.ts";
+import { isLine } from "../../bill/nouns/line.ts";
 import type { Job } from "../../bill/nouns/shop.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { COST_UNITS } from "../../bill/route/plan-route.ts";
@@ -40,7 +43,9 @@ export function billSummary(plan: BillPlan): CellMatrix {
         ? row("Price", "", "money", money.message)
         : row("Price", money.charges.total, "money", withoutSays(unpriced)),
       row("Not confirmed from the plate", plan.notFromPlate.length, "count", plan.notFromPlate.join(", ")),
+      ...lateRows(plan),
       ...routeRows(plan),
+      ...causeRows(plan),
       ...unquotedRows(plan),
     ],
     system,
@@ -83,6 +88,35 @@ function routeRows(plan: BillPlan): SpillRow[] {
     ),
     row("All on the waterjet: cost", allOnWaterjet.cost / COST_UNITS, "money"),
     row("Saved against all on the waterjet", (allOnWaterjet.cost - best.cost) / COST_UNITS, "money"),
+  ];
+}
+
+/** What several lines have in common, and what the customer is asked once. */
+function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
+  const question = questionSays(lines, system);
+  return [
+    ...(question === "" ? [] : [row("Ask the customer", "", "text", question)]),
+    ...sharedCauses(lines).map((cause) =>
+      row(`Same ${cause.finding.status}`, cause.lines.length, "count", causeSays(cause, system)),
+    ),
+  ];
+}
+
+/** Lines that break their time by name, with their hours, and times for areas that no line is for. */
+function lateRows(plan: BillPlan): SpillRow[] {
+  const dates = refusalOr(() => plan.dates);
+  if (dates instanceof Refusal) return [];
+  const late = plan.quoted.flatMap((line): SpillRow[] => {
+    const found = dates.lines.get(line.plan);
+    return found?.verdict === "breaks it"
+      ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}`)]
+      : [];
+  });
+  const unused = unusedAreas(plan.rows.filter(isLine), plan.shop.job);
+  return [
+    row("Lines that are late", late.length, "count"),
+    ...late,
+    ...unused.map(({ area, due }) => row("Due of an area without lines", asSerial(due), "date", area)),
   ];
 }
 

@@ -25,7 +25,7 @@ export function billTimes(plan: BillPlan, work?: Working): CellMatrix {
   );
 }
 
-const row = (part: string, { station, setUp, each, pieces, run, people, note }: StationWork): SpillRow => ({
+const row = (part: string, { station, setUp, each, pieces, run, people, own, note }: StationWork): SpillRow => ({
   Part: part,
   Station: station.name,
   "Set-up": setUp / MINUTE,
@@ -34,4 +34,5 @@ const row = (part: string, { station, setUp, each, pieces, run, people, note }: 
   Total: (setUp + run) / MINUTE,
   People: people,
   Note: note,
+  "Own factor": own,
 });

@@ -11,7 +11,8 @@ export function billWhatIf(plan: BillPlan): CellMatrix {
   const { lines } = plan.dates;
   const rows = quotedRows(plan, (line) => {
     plan.workOf(line);
-    const { verdict, place, due, time, finish, lateBy, note } = lines.get(line.plan)!;
+    const found = lines.get(line.plan)!;
+    const { verdict, place, due, time, finish, lateBy, note, secondShiftSaves, outsideSaves } = found;
     return {
       Part: line.part,
       Verdict: verdict,
@@ -21,6 +22,9 @@ export function billWhatIf(plan: BillPlan): CellMatrix {
       Finish: asSerial(finish),
       "Late by": lateBy / HOUR,
       Note: note,
+      "Late as it is": found.lateAsItIs / HOUR,
+      "Second shift saves": secondShiftSaves === undefined ? undefined : secondShiftSaves / HOUR,
+      "Sent out saves": outsideSaves === undefined ? undefined : outsideSaves / HOUR,
     };
   });
   return spill("BILL.WHATIF", rows, plan.shop.system);

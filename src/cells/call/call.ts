@@ -10,22 +10,22 @@ import { combine, isSingle, ONE, type Shape, shapeOf } from "../record/broadcast
 import type { AnyRecord } from "../record/record.ts";
 import { asError, type CallResult } from "./answer.ts";
 import { type Argument, arrange, broadcasts, type Slot } from "./arguments.ts";
-import { RowReader } from "./row-reader.ts";
+import { type OnRead, RowReader } from "./row-reader.ts";
 
 export type { Argument, CallResult };
 
-export function callRecord(record: AnyRecord, given: readonly Argument[], work?: Working): CallResult {
+export function callRecord(record: AnyRecord, given: readonly Argument[], work?: Working, onRead?: OnRead): CallResult {
   try {
-    return respond(record, arrange(record, given), work);
+    return respond(record, arrange(record, given), work, onRead);
   } catch (problem) {
     return { value: asError(problem, record), unit: null };
   }
 }
 
-function respond(record: AnyRecord, slots: readonly Slot[], work?: Working): CallResult {
+function respond(record: AnyRecord, slots: readonly Slot[], work?: Working, onRead?: OnRead): CallResult {
   const shape = combine([ONE, ...slots.filter(broadcasts).map(({ matrix }) => shapeOf(matrix))]);
   const row = new RowReader(record, slots);
-  if (isSingle(shape)) return row.answer(0, 0, work);
+  if (isSingle(shape)) return row.answer(0, 0, work, onRead);
   if (record.result.kind === "table")
     throw new Refusal(
       "#VALUE!",

@@ -8,6 +8,9 @@ import type { AnyRecord, Call, ListParameter, ReadContext, TableParameter } from
 import { asError, type CallResult, writeAnswer } from "./answer.ts";
 import { isTable, type Slot } from "./arguments.ts";
 
+/** Told of what went in, before anything is calculated. */
+export type OnRead = (slots: readonly Slot[], inputs: Readonly<Record<string, unknown>>, system: UnitSystem) => void;
+
 /** Arguments of a single cell that need nothing else are read only once. */
 export class RowReader {
   readonly #tables = new Map<string, unknown>();
@@ -24,7 +27,7 @@ export class RowReader {
     this.#required = slots.filter((slot) => !isTable(slot) && !slot.parameter.optional);
   }
 
-  answer(row: number, column: number, work?: Working): CallResult {
+  answer(row: number, column: number, work?: Working, onRead?: OnRead): CallResult {
     try {
       if (this.#isEmpty(row, column)) return { value: "", unit: null };
       const context: ReadContext = { system: "in", materials: currentMaterials(), material: undefined };
@@ -35,6 +38,7 @@ export class RowReader {
           ? settle(late.get(slot.key))
           : this.#readInTurn(slot, row, column, context, late);
       const { system, materials } = context;
+      onRead?.(this.slots, inputs, system);
       const call: Call = work ? { system, materials, work } : { system, materials };
       return writeAnswer(this.record, this.record.calculate(inputs, call), system);
     } catch (problem) {

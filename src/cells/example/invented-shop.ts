@@ -2,6 +2,7 @@
  * The shop of the sample: machines, tools, sheets, people's pay and hours that exist nowhere, in sizes chosen so that
  * the bill meets every limit. Real figures come from the plates, papers and clocks of the shop's own.
  */
+import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import type { CellValue } from "../../units/cell.ts";
 
 /** One Excel Table: its header row and its rows. */
@@ -25,39 +26,61 @@ export const BRAKES: ShopTable = {
     "Bend speed (in/min)",
     "Return speed (in/min)",
     "Gauge speed (in/min)",
+    "Throat (in)",
+    "Daylight (in)",
   ],
   rows: [
-    ["Brake 1", 150, 120, 92, 4, 280, 22, 240, 500],
-    ["Brake 2", 60, 50, 42, 3, 240, 30, 240, 300],
+    ["Brake 1", 150, 120, 92, 4, 280, 22, 240, 500, 8, 20],
+    ["Brake 2", 60, 50, 42, 3, 240, 30, 240, 300, 6, 18],
   ],
 };
 
 export const DIES: ShopTable = {
   name: "Dies",
   title: "V dies",
-  headers: ["Die", "Opening (in)", "Angle (deg)", "Shoulder radius (in)", "Rating (US ton/ft)", "Length (in)"],
+  headers: [
+    "Die",
+    "Opening (in)",
+    "Angle (deg)",
+    "Shoulder radius (in)",
+    "Rating (US ton/ft)",
+    "Length (in)",
+    "Block width (in)",
+    "Block height (in)",
+  ],
   rows: [
-    ["V 3/8", 0.375, 80, 0.03, 15, 120],
-    ["V 5/8", 0.625, 80, 0.06, 18, 120],
-    ["V 3/4", 0.75, 80, 0.07, 20, 120],
-    ["V 1", 1, 80, 0.09, 24, 120],
-    ["V 1 wide", 1, 88, 0.09, 24, 120],
-    ["V 1-1/2", 1.5, 78, 0.12, 30, 120],
-    ["V 2", 2, 78, 0.16, 40, 120],
-    ["V 2-1/2", 2.5, 78, 0.18, 44, 80],
+    ["V 3/8", 0.375, 80, 0.03, 15, 120, 1, 2.5],
+    ["V 5/8", 0.625, 80, 0.06, 18, 120, 1.25, 2.5],
+    ["V 3/4", 0.75, 80, 0.07, 20, 120, 1.5, 2.5],
+    ["V 1", 1, 80, 0.09, 24, 120, 1.75, 3],
+    ["V 1 wide", 1, 88, 0.09, 24, 120, 1.75, 3],
+    ["V 1-1/2", 1.5, 78, 0.12, 30, 120, 2.5, 3.5],
+    ["V 2", 2, 78, 0.16, 40, 120, 3, 4],
+    ["V 2-1/2", 2.5, 78, 0.18, 44, 80, 3.5, 4],
   ],
 };
 
 export const PUNCHES: ShopTable = {
   name: "Punches",
-  title: "Punches",
-  headers: ["Punch", "Nose radius (in)", "Angle (deg)", "Rating (US ton/ft)", "Length (in)"],
+  title: "Punches (relief: how far a gooseneck's throat lies behind the line of its tip, and how high its mouth is)",
+  headers: [
+    "Punch",
+    "Nose radius (in)",
+    "Angle (deg)",
+    "Rating (US ton/ft)",
+    "Length (in)",
+    "Height (in)",
+    "Body width (in)",
+    "Relief depth (in)",
+    "Relief width (in)",
+    "Sections (in)",
+  ],
   rows: [
-    ["Plain", 0.0625, 75, 36, 120],
-    ["Knife", 0.03, 60, 9, 80],
-    ["Gooseneck", 0.0625, 75, 16, 48],
-    ["Round 1/4", 0.25, 75, 30, 120],
-    ["Round 1/2", 0.5, 75, 36, 80],
+    ["Plain", 0.0625, 75, 36, 120, 5, 0.75, null, null, "60; 20; 12; 10; 8; 5; 3; 2; 1.5; 1; 0.75; 0.5"],
+    ["Knife", 0.03, 60, 9, 80, 5, 0.5, null, null, null],
+    ["Gooseneck", 0.0625, 75, 16, 48, 8, 1, 0.75, 6.5, "24; 10; 6; 4; 2; 1; 1"],
+    ["Round 1/4", 0.25, 75, 30, 120, 5, 0.75, null, null, null],
+    ["Round 1/2", 0.5, 75, 36, 80, 5, 1, null, null, null],
   ],
 };
 
@@ -162,12 +185,12 @@ export const STATIONS: ShopTable = {
     "Coat (in)",
   ],
   rows: [
-    ["Shear", "machine", 4, null, 62, 2, null, null, null, null],
-    ["Waterjet", "machine", 7, null, 94, 5, 4, 3.5, 60, null],
-    ["Brake", "machine", 11, null, 78, 6, null, null, null, null],
+    ["Shear", "machine", 4, null, 78, 2, null, null, null, null],
+    ["Waterjet", "machine", 7, null, 105, 5, 4, 3.5, 60, null],
+    ["Brake", "machine", 25, null, 95, 6, null, null, null, null],
     ["Drill", "hole", 3, 0.35, 54, 1, null, null, null, null],
     ["Tap", "count", 4, 0.45, 54, 0, null, null, null, null],
-    ["Deburr", "ft", 0, 0.12, 46, 0, null, null, null, null],
+    ["Deburr", "ft", 0, 0.16, 75, 0, null, null, null, null],
     ["Weld", "count", 6, 2.5, 68, 3, null, null, null, null],
     ["Coating", "ft2", null, null, 0, null, 5, 1.35, 85, 0.003],
     ["Pack", "piece", 2, 0.3, 40, 0, null, null, null, null],
@@ -183,21 +206,39 @@ export const RATES: ShopTable = {
     ["Scrap allowance", 0.02, null],
     ["First-piece blanks", 1, null],
     ["First job factor", 1.4, null],
-    ["Brake line set-up", 5, "min"],
+    ["Allowance", 1.2, null],
+    ["Brake line set-up", 4.5, "min"],
+    ["Set-up per further bend", 3, "min"],
+    ["Set-up by bend length", 0.6, "min/ft"],
     ["Handling per piece", 5, "s"],
-    ["Handling by weight", 0.4, "s/lb"],
-    ["Handling by length", 0.9, "s/ft"],
+    ["Handling by weight", 0.3, "s/lb"],
+    ["Handling by length", 2.7, "s/ft"],
+    ["Handling at next bends", 0.7, null],
+    ["Shear handling per cut", 1.7, "s"],
+    ["Shear handling by length", 1.8, "s/ft"],
+    ["Sheet loading", 2, "min"],
     ["One-person limit", 45, "lb"],
     ["Hoist above", 95, "lb"],
     ["Hoist time", 80, "s"],
     ["Second person", 36, null],
     ["Pile limit", 600, "lb"],
+    ["Material mark-up", 0.1, null],
+    ["Outside mark-up", 0.1, null],
     ["Overhead", 0.22, null],
     ["Margin", 0.28, null],
     ["Mark-up", 0.4, null],
+    ["Line minimum", 35, null],
     ["Minimum charge", 250, null],
+    ["Engineering per new part", 0, null],
+    ["First article", 0, null],
+    ["Certificate", 12, null],
+    ["Crate", 0, null],
+    ["Truck", 0, null],
+    ["Tax", 0, null],
+    ["Charge whole sheets", 0, null],
     ["Rush", 0.2, null],
     ["Overtime per day", 2, "h"],
+    ["Second shift", 8, "h"],
     ["Sheared edge", 0.03125, "in"],
     ["Waterjet edge", 0.01, "in"],
     ["Deduction spread", 0.012, "in"],
@@ -226,6 +267,37 @@ export const CALENDAR: ShopTable = {
   ],
 };
 
+/** One row adds a material. The edition holds the built-in ones as they are when a later release has others. */
+export const MATERIALS: ShopTable = {
+  name: "Materials",
+  title: "Materials of our own (over the edition named in the first row; figures from the mill's paper)",
+  headers: [
+    "Name",
+    "Materials edition",
+    "Gauge series",
+    "Density (lb/in3)",
+    "Yield minimum (ksi)",
+    "Tensile minimum (ksi)",
+    "Tensile typical (ksi)",
+    "Tensile high (ksi)",
+    "Shear strength (ksi)",
+    "Air radius low",
+    "Air radius high",
+    "Least radius",
+    "Machinability",
+    "Timed feed (in/min)",
+    "Timed thickness (in)",
+    "Source",
+  ],
+  rows: [
+    [null, CURRENT_EDITION.name, null, null, null, null, null, null, null, null, null, null, null, null, null, null],
+    [
+      ...["3003-H14", null, "aluminum", 0.0986, 17, 20, 22, 26, 14, 0.12, 0.15, 0, 213],
+      ...[null, null, "handbook figures, from memory: type the paper's own"],
+    ],
+  ],
+};
+
 export const SHOP_TABLES: readonly ShopTable[] = [
   BRAKES,
   DIES,
@@ -236,4 +308,5 @@ export const SHOP_TABLES: readonly ShopTable[] = [
   RATES,
   CALENDAR,
   STOCK,
+  MATERIALS,
 ];

@@ -1,10 +1,14 @@
 import { acceptRadius } from "../../calc/bend/radius-acceptance.ts";
 import { airRadiusBand } from "../../calc/bend/radius-band.ts";
+import { degrees } from "../../units/quantity.ts";
 import { airSheet, dieOpening, punchNose } from "../parameters/air.ts";
 import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
+
+/** The bend that drawings call a radius for. */
+const SQUARE = degrees(90);
 
 export const airAccept = defineFunction({
   name: "AIR.ACCEPT",
@@ -23,12 +27,9 @@ export const airAccept = defineFunction({
   example: { formula: '=INDEX(SHOP.AIR.ACCEPT(0.06,0.03,"A36",0.25,2),1,1)', answer: "ask" },
   source:
     "radius over the die by rule, from edition 2026.2 by the best method; a callout of 0.060 to 0.25 in on a plain bracket is usually waived, in writing (common practice, memory)",
-  calculate: (
-    { drawingRadius, tolerance, material, thickness, dieOpening, punchNose },
-    { system, materials, work },
-  ) => {
-    const method = materials.edition.airMethod ?? "rule";
-    const gives = airRadiusBand(material, thickness, { dieOpening, punchNose }, method, work);
+  calculate: ({ drawingRadius, tolerance, material, thickness, dieOpening, punchNose }, { system, work }) => {
+    const asked = { material, thickness, bendAngle: SQUARE, tools: { dieOpening, punchNose } };
+    const gives = airRadiusBand(asked, material.airMethod ?? "rule", work);
     const share = gives.expected / dieOpening;
     const { verdict, sentence } = acceptRadius(drawingRadius, tolerance, gives, share, system, work);
     return [verdict, sentence];

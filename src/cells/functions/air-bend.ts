@@ -1,5 +1,5 @@
 import type { AirTools } from "../../calc/bend/air-bend.ts";
-import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
+import { airRadiusByRule, type RadiusBand } from "../../calc/bend/air-radius.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { faceRoom } from "../../calc/bend/loaded-faces.ts";
 import { type AirBendBand, airBendBand } from "../../calc/bend/mechanics/air-bend-band.ts";
@@ -72,7 +72,7 @@ export const airBend = defineFunction({
     { material, thickness, bendAngle, thicknessBand, strengthBand, hardeningBand, openingBand, ...tools },
     { system, work },
   ): CellMatrix => {
-    const { input, bend, nearest } = feasibleAirBend(material, thickness, bendAngle, tools, work);
+    const { input, bend, nearest } = feasibleAirBend({ material, thickness, bendAngle, tools }, work);
     const percent = {
       thickness: thicknessBand,
       strength: strengthBand,
@@ -104,13 +104,13 @@ export const airBend = defineFunction({
       ],
       ["compared", nearest.inside ? "inside" : "outside", "", "", "", nearestWords(nearest)],
       ["short of the faces", room ?? "", "", "", room === undefined ? "" : "deg", faceWords(room, bend.loadedAngle)],
-      ...byRule.map(([words, value]) => [
+      ...byRule.map(([words, band]) => [
         words,
-        value === undefined ? "" : fromInternal(value, "length", system),
-        "",
-        "",
+        ...(band === undefined
+          ? ["", "", ""]
+          : [band.expected, band.low, band.high].map((figure) => fromInternal(figure, "length", system))),
         length,
-        value === undefined ? "no share of the opening is known" : "common practice, to compare",
+        band === undefined ? "no share of the opening is known" : "common practice, to compare",
       ]),
     ];
   },
@@ -123,18 +123,18 @@ const faceWords = (room: number | undefined, loadedAngle: number): string =>
       ? "too little: a stronger sheet bottoms"
       : "clear of die and punch";
 
-/** Radius and deduction by rule, to lay beside the mechanics. */
+/** Radius and deduction by rule with what its two shares span, to lay beside the mechanics. */
 function ruleFigures(
   material: Material,
   thickness: Millimetres,
   bendAngle: Degrees,
   { dieOpening, punchNose }: AirTools,
-): readonly (readonly [string, Millimetres | undefined])[] {
+): readonly (readonly [string, RadiusBand | undefined])[] {
   const known = material.airRadiusLow && material.airRadiusHigh;
-  const radius = known && airRadiusByRule(material, dieOpening, punchNose).expected;
-  const deduction = radius && bendDeduction(thickness, radius, bendAngle, K_DEFAULT.value, "outside");
+  const radius = known && airRadiusByRule(material, dieOpening, punchNose);
+  const at = (inside: Millimetres) => bendDeduction(thickness, inside, bendAngle, K_DEFAULT.value, "outside");
   return [
     ["inside radius by rule", radius],
-    ["bend deduction by rule", deduction],
+    ["bend deduction by rule", radius && { low: at(radius.low), expected: at(radius.expected), high: at(radius.high) }],
   ];
 }

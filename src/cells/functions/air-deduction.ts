@@ -1,11 +1,12 @@
+import { radiusAndAxis } from "../../calc/bend/air-axis.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
-import { radiusAndAxis } from "../../calc/strip/corrected-bend.ts";
+import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { airNeutralAxis, airParameters, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { corrections } from "../strip/correction-table.ts";
+import { corrections } from "../tables/corrections.ts";
 
 export const airDeduction = defineFunction({
   name: "AIR.DEDUCTION",
@@ -24,8 +25,8 @@ export const airDeduction = defineFunction({
   example: { formula: '=ROUND(SHOP.AIR.DEDUCTION("A36",0.25,90,2,,"rule"),3)', answer: 0.471 },
   source: "radius by mechanics or rule; 2 SB - BA (derived), k of the solved bend or 0.42 (fitted on finite elements)",
   calculate: ({ material, thickness, bendAngle, method, k, legs, correction, ...tools }, { work }) => {
-    const sheet = { material, thickness, tools, corrections: correction };
-    const bend = radiusAndAxis(sheet, bendAngle, method, k, work);
+    const asked = { material: withStrips(material, correction), thickness, bendAngle, tools };
+    const bend = radiusAndAxis(asked, method, k, work);
     return bendDeduction(thickness, bend.radius, bendAngle, bend.k, legs, work, bend.axisSource);
   },
 });

@@ -1,14 +1,15 @@
+import { radiusAndAxis } from "../../calc/bend/air-axis.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
+import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
-import { radiusAndAxis } from "../../calc/strip/corrected-bend.ts";
 import { airNeutralAxis, airSheet, airTools, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
-import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
+import { lengths, signedBendAngles, turnPerBend } from "../parameters/list.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { corrections } from "../strip/correction-table.ts";
+import { corrections } from "../tables/corrections.ts";
 
 export const airFlat = defineFunction({
   name: "AIR.FLAT",
@@ -16,7 +17,9 @@ export const airFlat = defineFunction({
   parameters: {
     ...airSheet(),
     flanges: lengths('Flanges in order along the strip: a range, or text such as "2; 3.5; 2"'),
-    bendAngles: bendAngles("Bend angles between them, one fewer than flanges, or one for all"),
+    bendAngles: signedBendAngles(
+      "Bend angles between them, one fewer than flanges, or one for all; a minus, for a bend down, changes no length",
+    ),
     ...airTools(),
     k: airNeutralAxis(),
     legs: legs(),
@@ -30,9 +33,11 @@ export const airFlat = defineFunction({
   example: { formula: '=ROUND(SHOP.AIR.FLAT("A36",0.25,"2;3",90,2,,"rule"),2)', answer: 4.53 },
   source: "sum of flanges less bend deductions at the radius the die gives (derived; radius by mechanics or rule)",
   calculate: ({ material, thickness, flanges, bendAngles, method, k, legs, correction, ...tools }, { work }) => {
-    const angles = anglePerBend(flanges, bendAngles);
-    const sheet = { material, thickness, tools, corrections: correction };
-    const bends = new Map([...new Set(angles)].map((angle) => [angle, radiusAndAxis(sheet, angle, method, k, work)]));
+    const angles = turnPerBend(flanges, bendAngles);
+    const sheet = { material: withStrips(material, correction), thickness, tools };
+    const bends = new Map(
+      [...new Set(angles)].map((bendAngle) => [bendAngle, radiusAndAxis({ ...sheet, bendAngle }, method, k, work)]),
+    );
     refuseOverlap(
       flanges,
       angles.map((angle) => beyondTangent(thickness, bends.get(angle)!.radius, angle, legs)),

@@ -1,4 +1,4 @@
-import { airShape } from "../../calc/bend/air-shape.ts";
+import { feasibleAirShape } from "../../calc/bend/air-shape.ts";
 import { airParameters, punchAngle } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
@@ -14,5 +14,5 @@ export const airRadius = defineFunction({
   source:
     "air-bend mechanics (derived; compared with finite elements and published measured bends); rule: share of the opening (common practice, memory)",
   calculate: ({ material, thickness, bendAngle, method, ...tools }, { work }) =>
-    airShape(material, thickness, bendAngle, tools, method, work).radius,
+    feasibleAirShape({ material, thickness, bendAngle, tools }, method, work).radius,
 });

@@ -1,5 +1,6 @@
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
-import { correctedBend } from "../../calc/strip/corrected-bend.ts";
+import { feasibleAirBend, solvedAirBend } from "../../calc/bend/solved-air-bend.ts";
+import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { BOTTOMING_HIGH, BOTTOMING_LOW } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
 import { newtons } from "../../units/quantity.ts";
@@ -11,7 +12,7 @@ import { length } from "../parameters/length.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { corrections } from "../strip/correction-table.ts";
+import { corrections } from "../tables/corrections.ts";
 
 export const airTonnage = defineFunction({
   name: "AIR.TONNAGE",
@@ -36,11 +37,11 @@ export const airTonnage = defineFunction({
   },
   long: true,
   result: { kind: "force" },
-  example: { formula: '=ROUND(SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625),0)', answer: 165 },
+  example: { formula: '=ROUND(SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625),0)', answer: 167 },
   source: `${MECHANICS}; bottoming 3-5 times the air-bend force (common practice)`,
   calculate: ({ material, thickness, bendAngle, bendLength, correction, at, ...tools }, { work }) => {
-    const sheet = { material, thickness, tools, corrections: correction };
-    const { bend } = correctedBend(sheet, bendAngle, work, at === "bottoming");
+    const asked = { material: withStrips(material, correction), thickness, bendAngle, tools };
+    const { bend } = at === "bottoming" ? solvedAirBend(asked, work) : feasibleAirBend(asked, work);
     const perLength = step(work, "f", "largest force per length on the way", bend.peakForce, "N/mm", MECHANICS);
     const air = newtons(perLength * bendLength);
     step(work, "L", "length of the bend line", bendLength, "mm", "given");

@@ -1,9 +1,10 @@
-import { fixOf } from "../../bill/lines/fix.ts";
+import { mendSentence } from "../../bill/fix-says.ts";
+import { fixOf, statusAlone } from "../../bill/lines/fix.ts";
 import { isPlanned, planLine } from "../../bill/lines/plan-line.ts";
 import { planAlone } from "../../bill/lines/plan-lines.ts";
 import { BESIDE_BENDS, type BillLine } from "../../bill/nouns/line.ts";
 import { emptyShop } from "../../bill/nouns/shop.ts";
-import { mendSentence, problemsSay } from "../../bill/says.ts";
+import { problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
 import { statusOf } from "../../calc/finding.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
@@ -64,8 +65,8 @@ export const bendCheck = defineFunction({
     const plan = planAlone(named, shop);
     if (!isPlanned(plan)) throw plan.refusal;
     if (work) planLine(plan.line, plan.tools, shop, work);
-    const fix = fixOf(plan, shop);
     const status = statusOf(plan.findings);
+    const fix = fixOf(named, plan, status, shop, (changed) => statusAlone(changed, shop));
     const said = problemsSay(plan.findings, system);
     const then = mendSentence(plan.findings, fix, system);
     return [status, status === "clear" ? CLEAR : [...said, then].join(" ").trim()];
@@ -79,6 +80,7 @@ const PLAIN = {
   ...BESIDE_BENDS,
   row: 2,
   cross: undefined,
+  offCenter: undefined,
   radius: undefined,
   radiusTolerance: undefined,
   tolerance: undefined,

@@ -1,6 +1,7 @@
 import { holeLimits } from "../../calc/bend/hole-distance.ts";
 import { K_DEFAULT } from "../../data/bend-rules.ts";
 import { degrees } from "../../units/quantity.ts";
+import type { Working } from "../../units/working.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, radius, thickness } from "../parameters/length.ts";
@@ -29,9 +30,10 @@ export const bendHoledistance = defineFunction({
   example: { formula: '=SHOP.BEND.HOLEDISTANCE(0.25,0.3125,2,90,"drill after")', answer: 0.8125 },
   source: "2t + R beyond the inside face, and half the opening from the bend line (common practice)",
   calculate: ({ thickness, radius, dieOpening, bendAngle, kind }, { work }) => {
-    const limits = holeLimits(thickness, radius, dieOpening, bendAngle, K_DEFAULT.value, work);
-    if (kind === "fine") return limits.fine;
-    work?.splice(1); // the first step is this answer; the others belong to "fine"
-    return limits.drillAfter;
+    const steps: Working = [];
+    const limits = holeLimits(thickness, radius, dieOpening, bendAngle, K_DEFAULT.value, work && steps);
+    // The first step is the answer of "drill after"; the others belong to "fine".
+    work?.push(...(kind === "fine" ? steps : steps.slice(0, 1)));
+    return kind === "fine" ? limits.fine : limits.drillAfter;
   },
 });

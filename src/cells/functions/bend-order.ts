@@ -15,6 +15,8 @@ import { outlines, pressSettings } from "../tables/press-tables.ts";
 
 const COLUMNS = ["Hit", "Bend", "Gauged end", "Handling", "Stop", "Datum", "Verdict", "Gap", "What"] as const;
 const NO_OVERBEND = degrees(0);
+/** A flat plate is cut only. */
+const NO_BENDS: CellValue[] = ["", "", "", "", "", "", "no bends", "", "cut only"];
 
 export const bendOrder = defineFunction({
   name: "BEND.ORDER",
@@ -52,6 +54,7 @@ export const bendOrder = defineFunction({
       insideRadius: radius,
       deduction: bendDeduction(thickness, radius, degrees(Math.abs(angle)), k, "outside"),
     }));
+    if (bends.length === 0) return [[...COLUMNS], NO_BENDS];
     const found = findOrder(
       { thickness, flanges, bends },
       bends.map(() => springback),
@@ -73,7 +76,11 @@ function rowsOf(found: BendOrder, system: UnitSystem): CellValue[][] {
     `${hit.datum.on} of flange ${hit.datum.flange}`,
     hit.verdict,
     hit.gap === undefined ? "" : length(hit.gap),
-    hit.nearest ? `flange ${hit.nearest.leg} passes ${hit.nearest.tool} (${hit.nearest.phase})` : "",
+    hit.slidesOff
+      ? "comes off over the end of the punch"
+      : hit.nearest
+        ? `flange ${hit.nearest.leg} passes ${hit.nearest.tool} (${hit.nearest.phase})`
+        : "",
   ];
   if (found.feasible) return found.hits.map(made);
   return [

@@ -1,6 +1,6 @@
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { bendStops as stops } from "../../calc/bend/order/stops.ts";
-import type { CellMatrix } from "../../units/cell.ts";
+import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { degrees } from "../../units/quantity.ts";
 import { fromInternal } from "../../units/system.ts";
 import { radius, thickness } from "../parameters/length.ts";
@@ -10,6 +10,9 @@ import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Hit", "Bend", "Stop", "Gauged end", "Datum", "Datum flange points"] as const;
+
+/** A flat plate is cut only. */
+const NO_BENDS: CellValue[] = ["", "", "", "", "no bends: cut only", ""];
 
 export const bendStops = defineFunction({
   name: "BEND.STOPS",
@@ -33,6 +36,7 @@ export const bendStops = defineFunction({
       insideRadius: radius,
       deduction: bendDeduction(thickness, radius, degrees(Math.abs(angle)), k, "outside"),
     }));
+    if (bends.length === 0) return [[...COLUMNS], NO_BENDS];
     const hits = order.map((bend, i) => ({ bend, gaugedEnd: gaugedEnds[i] ?? gaugedEnds[0]! }));
     return [
       [...COLUMNS],

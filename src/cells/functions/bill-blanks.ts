@@ -12,8 +12,8 @@ export const billBlanks = defineFunction({
   result: { kind: "table", columns: headers("BILL.BLANKS") },
   example: {
     formula: `=ROUND(INDEX(SHOP.BILL.BLANKS(${EXAMPLE_CUTTERS}),2,4),4)`,
-    answer: 4.5292,
+    answer: 4.5483,
   },
-  source: "flats at the radius the die gives (common practice; flat derived), allowances of the workbook",
+  source: "flats as AIR.FLAT makes them, with the shop's own strips (derived), allowances of the workbook",
   calculate: ({ units: _, data: __, ...tables }, call) => answer(planOf(tables, call), call.work),
 });

@@ -12,9 +12,9 @@ export const billPrice = defineFunction({
   result: { kind: "table", columns: headers("BILL.PRICE") },
   example: {
     formula: `=INDEX(SHOP.BILL.PRICE(${EXAMPLE_SHOP}),2,9)`,
-    answer: 18.41,
+    answer: 10.56,
   },
   source:
-    "metal by the sheets that are pulled, labor and set-up at the stations' rates, overhead, margin (by definition); all figures of the workbook",
+    "metal by its share of the sheets that are pulled less what goes back to the rack, labor and set-up at the stations' rates, overhead, margin (by definition); all figures of the workbook",
   calculate: ({ units: _, data: __, ...tables }, call) => answer(planOf(tables, call)),
 });

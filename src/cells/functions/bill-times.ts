@@ -12,7 +12,7 @@ export const billTimes = defineFunction({
   result: { kind: "table", columns: headers("BILL.TIMES") },
   example: {
     formula: `=ROUND(INDEX(SHOP.BILL.TIMES(${EXAMPLE_SHOP}),2,6)*60,0)`,
-    answer: 699,
+    answer: 657,
   },
   source:
     "speeds, strokes, gauge moves and handling of the workbook; distance over speed (derived); tools once a set, shared by brake minutes (common practice)",

@@ -1,7 +1,7 @@
 import { flatLength as flat } from "../../calc/flat/flat-length.ts";
 import { legs } from "../parameters/legs.ts";
 import { radius, thickness } from "../parameters/length.ts";
-import { anglePerBend, bendAngles, lengths } from "../parameters/list.ts";
+import { lengths, signedBendAngles, turnPerBend } from "../parameters/list.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
@@ -11,7 +11,9 @@ export const flatLength = defineFunction({
   question: "How long is the flat blank for a known radius?",
   parameters: {
     flanges: lengths('Flanges in order along the strip: a range, or text such as "2; 3.5; 2"'),
-    bendAngles: bendAngles("Bend angles between them, one fewer than flanges, or one for all"),
+    bendAngles: signedBendAngles(
+      "Bend angles between them, one fewer than flanges, or one for all; a minus, for a bend down, changes no length",
+    ),
     thickness: thickness(),
     radius: radius(),
     k: k(),
@@ -23,5 +25,5 @@ export const flatLength = defineFunction({
   source: "sum of flanges less bend deductions (derived); Groover 5e example 19.2 (read)",
   contract: true,
   calculate: ({ flanges, bendAngles, thickness, radius, k, legs }, { work }) =>
-    flat(flanges, anglePerBend(flanges, bendAngles), thickness, radius, k, legs, work),
+    flat(flanges, turnPerBend(flanges, bendAngles), thickness, radius, k, legs, work),
 });

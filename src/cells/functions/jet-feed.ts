@@ -1,7 +1,6 @@
-import { jetFeed as feed } from "../../calc/jet/feed.ts";
+import { cuttingFeed } from "../../calc/jet/cutting-feed.ts";
 import { QUALITY, QUALITY_WORDS } from "../../data/jet-rules.ts";
 import type { GramsPerMinute, Megapascals } from "../../units/quantity.ts";
-import { noAnswer } from "../../units/refusal.ts";
 import { length, thickness } from "../parameters/length.ts";
 import { data, material } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
@@ -39,15 +38,5 @@ export const jetFeed = defineFunction({
   source:
     "Zeng & Kim, 7th American Water Jet Conference 1993 (memory); about +-25 % without a timed cut, and too fast in sheet below 3 mm: the shop's own timed cut comes first",
   contract: true,
-  calculate: ({ material, ...cut }, { work }) => {
-    const machinability = material.machinability?.value;
-    if (machinability === undefined)
-      throw noAnswer(
-        "material",
-        "one with a machinability number",
-        material.name,
-        'time a cut of your own, or give "Machinability" in the data range',
-      );
-    return feed({ ...cut, machinability }, work);
-  },
+  calculate: ({ material, units: _, data: __, ...cut }, { work }) => cuttingFeed(material, cut, undefined, work),
 });

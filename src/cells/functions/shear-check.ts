@@ -27,7 +27,7 @@ export const shearCheck = defineFunction({
   example: {
     formula:
       '=INDEX(SHOP.SHEAR.CHECK("304",0.25,48,12,VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"Shear 1",0.3125,98})),1,1)',
-    answer: "stop",
+    answer: "check",
   },
   source:
     "SHEAR.MAXTHICKNESS against the plate's rating (derived); strips, hold-down and gap common practice; the plate decides",
@@ -44,7 +44,7 @@ export const shearCheck = defineFunction({
         shears.map(({ name }) => `"${name}"`).join(" or "),
       );
     const blank = { material, thickness, cutLength, stripWidth };
-    const found = checkShear(blank, shear, work);
+    const found = checkShear(blank, shear, undefined, work);
     const status = statusOf(found);
     if (status !== "stop")
       return [status, [...problemsSay(found, system), ...(status === "clear" ? [CLEAR] : [])].join(" ")];

@@ -27,9 +27,9 @@ export const shearMaxthickness = defineFunction({
     data: data(),
   },
   result: { kind: "length" },
-  example: { formula: '=ROUND(SHOP.SHEAR.MAXTHICKNESS("304",0.25),3)', answer: 0.136 },
+  example: { formula: '=ROUND(SHOP.SHEAR.MAXTHICKNESS("304",0.25),3)', answer: 0.167 },
   source:
-    "equal shearing force, the smaller of t1 sqrt(S1/S2) and t1 S1/S2 (derived), S1 of the strongest sheet the rating covers (capacity booklets); never above the rating; the plate decides",
+    "equal shearing force, the smaller of t1 sqrt(S1/S2) and t1 S1/S2 (derived), S1 of the strongest sheet the rating covers (capacity booklet, read; stainless memory); never above the rating; the plate decides",
   contract: true,
   calculate: ({ material, ratedThickness, ratedMaterial }, { work }) =>
     material.name === ratedMaterial.name

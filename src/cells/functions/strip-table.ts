@@ -4,8 +4,8 @@ import { fromInternal } from "../../units/system.ts";
 import { data } from "../parameters/material.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
-import { CORRECTION_HEADERS } from "../strip/correction-table.ts";
 import { strips } from "../strip/strips-table.ts";
+import { CORRECTION_HEADERS } from "../tables/corrections.ts";
 
 export const stripTable = defineFunction({
   name: "STRIP.TABLE",

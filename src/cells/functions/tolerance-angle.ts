@@ -1,5 +1,5 @@
 import { angleTolerance } from "../../calc/tolerance/angle.ts";
-import { TOLERANCE_CLASSES } from "../../data/iso-2768.ts";
+import { ANGULAR_SOURCE, TOLERANCE_CLASSES } from "../../data/iso-2768.ts";
 import { choice } from "../parameters/choice.ts";
 import { length } from "../parameters/length.ts";
 import { units } from "../parameters/units.ts";
@@ -15,7 +15,7 @@ export const toleranceAngle = defineFunction({
   },
   result: { kind: "angle" },
   example: { formula: '=SHOP.TOLERANCE.ANGLE(40,"m","mm")', answer: 0.5 },
-  source: "ISO 2768-1 Table 3 (classes f and m read in a reprint; others memory); a plain brake holds about 1 degree",
+  source: `${ANGULAR_SOURCE}; a plain brake holds about 1 degree (memory)`,
   contract: true,
   calculate: ({ shorterLeg, class: grade }, { work }) => angleTolerance(shorterLeg, grade, work),
 });

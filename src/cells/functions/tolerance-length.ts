@@ -1,5 +1,5 @@
 import { lengthTolerance } from "../../calc/tolerance/length.ts";
-import { TOLERANCE_CLASSES } from "../../data/iso-2768.ts";
+import { LINEAR_SOURCE, TOLERANCE_CLASSES } from "../../data/iso-2768.ts";
 import { choice } from "../parameters/choice.ts";
 import { length } from "../parameters/length.ts";
 import { units } from "../parameters/units.ts";
@@ -15,7 +15,7 @@ export const toleranceLength = defineFunction({
   },
   result: { kind: "length" },
   example: { formula: '=SHOP.TOLERANCE.LENGTH(250,"m","mm")', answer: 0.5 },
-  source: "ISO 2768-1 Table 1 (class m read in a reprint; others memory)",
+  source: LINEAR_SOURCE,
   contract: true,
   calculate: ({ nominal, class: grade }, { work }) => lengthTolerance(nominal, grade, work),
 });

@@ -2,6 +2,7 @@ import { CellError, type CellMatrix, isCellError } from "../../units/cell.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { Step } from "../../units/working.ts";
 import { callRecord } from "../call/call.ts";
+import { givenSteps, isGiven } from "../call/given-steps.ts";
 import { anything } from "../parameters/anything.ts";
 import { recordNamed } from "../parameters/function-name.ts";
 import { type AnyRecord, defineFunction } from "../record/record.ts";
@@ -13,18 +14,19 @@ export const working = defineFunction({
   name: "WORKING",
   question: "How was this answer worked out, step by step?",
   parameters: { function: recordNamed(), ...anything() },
+  long: true,
   result: { kind: "table", columns: COLUMNS },
-  example: { formula: '=ROUND(INDEX(SHOP.WORKING("BEND.ALLOWANCE",0.125,0.125,90,0.33),3,3),4)', answer: 0.2611 },
+  example: { formula: '=ROUND(INDEX(SHOP.WORKING("BEND.ALLOWANCE",0.125,0.125,90,0.33),6,3),4)', answer: 0.2611 },
   source: "recorded by the calculation itself",
   calculate: ({ function: record, ...rest }): CellMatrix => {
     const given = Object.values(rest) as CellMatrix[];
     const used = given.slice(0, Object.keys(record().parameters).length);
     const steps: Step[] = [];
-    const answer = callRecord(record(), used, steps);
+    const answer = callRecord(record(), used, steps, (...read) => steps.push(...givenSteps(...read)));
     if (isCellError(answer.value)) throw answer.value;
-    if (steps.length === 0)
+    if (steps.every(isGiven))
       throw new CellError("#N/A", `function must be one that calculates a figure; got ${record().name}`);
-    return [[...COLUMNS], ...workingRows(steps, systemOf(record(), used))];
+    return [[...COLUMNS], ...workingRows(steps, systemOf(record(), used), isGiven)];
   },
 });
 

@@ -23,7 +23,7 @@ export const punchNose = () =>
     fallback: undefined as Millimetres | undefined,
   });
 
-/** Blank means what the edition of the materials says. */
+/** Blank means what the edition of the row's material says. */
 export const method = (): CellParameter<AirMethod> => {
   const words = choice({
     description:
@@ -34,7 +34,7 @@ export const method = (): CellParameter<AirMethod> => {
     ...words,
     optional: true,
     read: (given, name, context) =>
-      isBlank(given) ? (context.materials.edition.airMethod ?? "rule") : words.read(given, name, context),
+      isBlank(given) ? (context.material?.airMethod ?? "rule") : words.read(given, name, context),
   };
 };
 

@@ -5,34 +5,30 @@ import { type Degrees, degrees } from "../../units/quantity.ts";
 import type { CellParameter } from "../record/record.ts";
 import { type NumberRule, readNumber } from "./number.ts";
 
-const BEND: NumberRule = { from: 0, to: 180, below: true };
+/** Nearer to 180 it is a closed hem, whose length is nothing that a tangent of half the angle tells. */
+const MOST_BENT = 179;
+const BEND: NumberRule = { from: -MOST_BENT, above: true, to: MOST_BENT, below: true };
 const BEND_HINT =
-  "the bend angle is what the sheet is turned through, 180 less the included angle; a closed hem has a rule of its own";
+  "the bend angle is what the sheet is turned through, 180 less the included angle; a closed hem is bent to about 150 and flattened in a hem die: no V folds it";
 const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;
 
 const withoutSign = (given: CellValue): CellValue =>
   typeof given === "string" ? given.replace(DEGREE_SIGN, "") : given;
 
-export const readBendAngle = (given: CellValue, name: string): Degrees =>
-  degrees(readNumber(withoutSign(given), name, BEND, "bend angle in degrees", BEND_HINT));
-
 /** Negative where the bend goes down. */
 export const readSignedBendAngle = (given: CellValue, name: string): Degrees =>
-  degrees(
-    readNumber(
-      withoutSign(given),
-      name,
-      { from: -180, above: true, to: 180, below: true },
-      "bend angle in degrees",
-      BEND_HINT,
-    ),
-  );
+  degrees(readNumber(withoutSign(given), name, BEND, "bend angle in degrees", BEND_HINT));
+
+/** Which way it goes changes no length and no force. */
+export const readBendAngle = (given: CellValue, name: string): Degrees =>
+  degrees(Math.abs(readSignedBendAngle(given, name)));
 
 export const bendAngle = (fallback?: Degrees): CellParameter<Degrees> => ({
   shape: "cell",
   type: "angle",
   quantity: "angle",
-  description: "Bend angle, the angle the sheet is turned through: 0 flat, 90 square",
+  description:
+    "Bend angle, the angle the sheet is turned through: 0 flat, 90 square; the sign, up or down, does not matter",
   optional: fallback !== undefined,
   default: fallback ?? null,
   read: (given, name) => (fallback !== undefined && isBlank(given) ? fallback : readBendAngle(given, name)),

@@ -1,6 +1,6 @@
 /** Lists of one part: a range with one value a cell, or one cell of text "2; 3.5; 2". */
 import { type CellValue, isBlank } from "../../units/cell.ts";
-import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimetres } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { ListParameter, ReadContext } from "../record/record.ts";
 import { readBendAngle, readSignedBendAngle } from "./angle.ts";
@@ -51,10 +51,22 @@ export const positions = list<Millimetres>("lengths", "length", (cell, name, con
 );
 export const bendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readBendAngle(cell, name));
 
-export const signedBendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readSignedBendAngle(cell, name));
-export const bendOrder = list<number>("bend numbers", undefined, (cell, name) =>
-  readNumber(cell, name, { from: 1, to: MOST_ITEMS, whole: true }, "bend number"),
-);
+/** A flat plate has no bends: blank cells are an empty list, which `anglePerBend` refuses of any other part. */
+const orNone = <T>(parameter: ListParameter<T[]>): ListParameter<T[]> => ({
+  ...parameter,
+  description: `${parameter.description}; blank for a flat plate`,
+  read: (given, name, context) => (given.every(isBlank) ? [] : parameter.read(given, name, context)),
+});
+
+/** Of the bends of one part, negative where one goes down. */
+export const signedBendAngles = (description: string): ListParameter<Degrees[]> =>
+  orNone(list<Degrees>("bend angles", "angle", (cell, name) => readSignedBendAngle(cell, name))(description));
+export const bendOrder = (description: string): ListParameter<number[]> =>
+  orNone(
+    list<number>("bend numbers", undefined, (cell, name) =>
+      readNumber(cell, name, { from: 1, to: MOST_ITEMS, whole: true }, "bend number"),
+    )(description),
+  );
 
 const ENDS = ["first", "last"] as const;
 /** Which end of the part is against the gauge, hit by hit. Blank: the first, every time. */
@@ -70,7 +82,7 @@ export const gaugedEnds = (description: string): ListParameter<(typeof ENDS)[num
   };
 };
 
-/** Bends are one fewer than flanges; one angle stands for all. */
+/** Bends are one fewer than flanges; one angle stands for all, and a part of one flange has none. */
 export function anglePerBend(flanges: readonly Millimetres[], angles: readonly Degrees[]): Degrees[] {
   const bends = flanges.length - 1;
   if (angles.length === 1) return Array.from({ length: bends }, () => angles[0]!);
@@ -78,10 +90,14 @@ export function anglePerBend(flanges: readonly Millimetres[], angles: readonly D
     throw wrong(
       "bend_angles",
       `one angle for all, or one fewer than the flanges (${bends})`,
-      `${angles.length} of them`,
+      angles.length === 0 ? null : `${angles.length} of them`,
     );
   return [...angles];
 }
+
+/** The same without their signs: which way a bend goes changes no length. */
+export const turnPerBend = (flanges: readonly Millimetres[], angles: readonly Degrees[]): Degrees[] =>
+  anglePerBend(flanges, angles).map((angle) => degrees(Math.abs(angle)));
 
 const MOST_PIECES = 1_000_000; // more than this trade orders of one part
 export const quantities = list<number>("quantities", undefined, (cell, name) =>

@@ -36,7 +36,7 @@ export const data = (): TableParameter<MaterialTable> => ({
   shape: "data",
   type: "edition or range",
   description:
-    'Materials: blank for the current edition, an edition such as "2026.1", or a range with a header row (Name, properties with their unit, Source)',
+    'Materials: blank for the current edition, an edition such as "2026.1", or a range with a header row (Name, properties with their unit, Source, Materials edition)',
   optional: true,
   default: null,
   read: (given, name, context) => readData(given, name, context.system),

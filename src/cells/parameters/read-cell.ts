@@ -21,7 +21,7 @@ export function readCell(
   label: string,
   system: UnitSystem,
 ): Read {
-  if (isBlank(cell)) {
+  if (isBlank(cell) || (column.optional && cell === 0 && noZero(column))) {
     if (column.optional) return undefined;
     throw wrong(label, "given", cell);
   }
@@ -41,6 +41,13 @@ export function readCell(
       return one(cell, column.kind, size, column, label, system);
   }
 }
+
+/**
+ * Older builds of Excel pass the blank cells of a range as 0. Where a column may be blank and 0 says nothing (no tool is
+ * called 0, nobody signs as 0, no hole is 0 wide), it is such a blank.
+ */
+const noZero = ({ kind, rule }: Column): boolean =>
+  kind === "text" || kind === "thickness" || (rule !== undefined && !rule.schema.safeParse(0).success);
 
 function list(cell: CellValue, label: string): CellValue[] {
   const items = typeof cell === "string" ? cell.split(";").map((item) => item.trim()) : [cell];

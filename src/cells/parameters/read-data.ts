@@ -1,9 +1,10 @@
-/** The `data` argument: blank, an edition's name, or a range of materials laid over the current edition. */
+/** The `data` argument: blank, an edition's name, or a range of materials laid over the edition that it names. */
 
 import { MaterialTable } from "../../bill/nouns/material-table.ts";
 import { type Fact, fact } from "../../data/fact.ts";
+import { QUALITY } from "../../data/jet-rules.ts";
 import { CURRENT_EDITION, EDITIONS } from "../../data/materials/editions.ts";
-import type { Edition, GaugeSeries, Material } from "../../data/materials/material.ts";
+import type { GaugeSeries, Material } from "../../data/materials/material.ts";
 import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { noAnswer, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
@@ -20,24 +21,26 @@ const EDITION_NAMES = EDITIONS.map((edition) => `"${edition.name}"`).join(", ");
 
 export function readData(given: CellMatrix, name: string, system: UnitSystem): MaterialTable {
   const single = given.length === 1 && given[0]!.length === 1 ? given[0]![0]! : undefined;
-  if (single === undefined)
-    return new MaterialTable(CURRENT_EDITION, readOverrides(given, name, system, CURRENT_EDITION));
+  if (single === undefined) return readRange(given, name, system);
   if (isBlank(single)) return currentMaterials();
   if (isCellError(single) || typeof single === "boolean")
     throw wrong(name, "an edition's name or a range with a header row", single);
-  const wanted = typeof single === "number" ? String(single) : single.trim();
-  const table = tables.get(wanted);
-  if (!table)
-    throw noAnswer(
-      name,
-      `an edition of the materials, ${EDITION_NAMES}, or a range with a header row`,
-      showGiven(single),
-    );
+  return editionNamed(single, name, ", or a range with a header row");
+}
+
+function editionNamed(given: string | number, label: string, orElse = ""): MaterialTable {
+  const table = tables.get(String(given).trim());
+  if (!table) throw noAnswer(label, `an edition of the materials, ${EDITION_NAMES}${orElse}`, showGiven(given));
   return table;
 }
 
+const EDITION_HEADER = "Materials edition";
 /** Any of these in a header beside "Name" or "Material" makes a range one of materials. */
-export const PROPERTY_HEADERS: readonly string[] = ["Least radius", ...PROPERTIES.map(({ name }) => name)];
+export const PROPERTY_HEADERS: readonly string[] = [
+  EDITION_HEADER,
+  "Least radius",
+  ...PROPERTIES.map(({ name }) => name),
+];
 
 /** Ratios and strengths that no material can have are refused: a typing slip here would spoil a whole bill. */
 const RULES: Partial<Record<PropertyKey, Columns[string]["rule"]>> = {
@@ -47,10 +50,12 @@ const RULES: Partial<Record<PropertyKey, Columns[string]["rule"]>> = {
   airRadiusLow: between(0, 1),
   airRadiusHigh: between(0, 1),
   usualRadius: notNegative,
+  timedQuality: between(QUALITY.from, QUALITY.to),
 };
 
 const COLUMNS: Columns = {
-  name: { headers: ["Name", "Material"], kind: "text" },
+  name: { headers: ["Name", "Material"], kind: "text", optional: "cell" },
+  edition: { headers: [EDITION_HEADER], kind: "text", optional: true },
   source: { headers: ["Source"], kind: "text", optional: true },
   gaugeSeries: { headers: ["Gauge series"], kind: "text", optional: true },
   leastRadius: { headers: ["Least radius"], kind: "number", optional: true, rule: notNegative },
@@ -62,11 +67,31 @@ const COLUMNS: Columns = {
   ),
 };
 
-function readOverrides(given: CellMatrix, name: string, system: UnitSystem, edition: Edition): Material[] {
-  const base = new MaterialTable(edition);
-  return readTable(given, COLUMNS, name, system).map((row) => {
-    const own = row as unknown as Record<string, string | number | undefined> & { name: string; row: number };
-    const known = base.get(own.name);
+type OwnRow = Record<string, string | number | undefined> & { row: number };
+
+/** A row without a name only says which edition the others are laid over. */
+function readRange(given: CellMatrix, name: string, system: UnitSystem): MaterialTable {
+  const rows = readTable(given, COLUMNS, name, system) as unknown as OwnRow[];
+  let base = currentMaterials();
+  let said: string | undefined;
+  for (const { row, edition } of rows) {
+    if (edition === undefined) continue;
+    const label = `${name} row ${row} column "${EDITION_HEADER}"`;
+    if (said !== undefined && said !== edition) throw wrong(label, `the same in all rows, "${said}"`, edition);
+    said = String(edition);
+    base = editionNamed(said, label);
+  }
+  return new MaterialTable(base.edition, readOverrides(rows, name, base));
+}
+
+function readOverrides(rows: readonly OwnRow[], table: string, base: MaterialTable): Material[] {
+  return rows.flatMap((own) => {
+    const name = own["name"] as string | undefined;
+    if (name === undefined) {
+      if (own["edition"] === undefined) throw wrong(`${table} row ${own.row} column "Name"`, "given", null);
+      return [];
+    }
+    const known = base.get(name);
     const source = (own["source"] as string | undefined) ?? "the workbook's own row";
     const facts: Partial<Record<PropertyKey, Fact>> = {};
     for (const { key, quantity } of PROPERTIES) {
@@ -76,13 +101,14 @@ function readOverrides(given: CellMatrix, name: string, system: UnitSystem, edit
     }
     const leastRadius = own["leastRadius"] as number | undefined;
     return {
+      ...(base.edition.airMethod ? { airMethod: base.edition.airMethod } : {}),
       ...known,
       ...facts,
-      name: known?.name ?? own.name,
+      name: known?.name ?? name,
       aliases: known?.aliases ?? [],
       ...(own["gaugeSeries"] === undefined
         ? {}
-        : { gaugeSeries: readSeries(own["gaugeSeries"], `${name} row ${own.row} column "Gauge series"`) }),
+        : { gaugeSeries: readSeries(own["gaugeSeries"], `${table} row ${own.row} column "Gauge series"`) }),
       ...(leastRadius === undefined ? {} : { radiusRule: { table: "given", multiple: leastRadius, source } as const }),
       ...(facts.tensileHigh ? { tensileHighIs: "planning value" as const } : {}),
     };

@@ -83,6 +83,7 @@ export const SPILLS = {
     column("Total", "min"),
     column("People", "count"),
     column("Note", "text"),
+    column("Own factor", "number"), // of finished jobs, in set-up and each; 1 where there are none
     MESSAGE,
   ],
   "BILL.ROUTE": [
@@ -124,6 +125,7 @@ export const SPILLS = {
     column("Price", "money"),
     column("Note", "text"),
     column("Description", "text"),
+    column("Extras", "money"), // certificate, first article, engineering, hardware
     MESSAGE,
   ],
   "BILL.MACHINES": [
@@ -153,13 +155,16 @@ export const SPILLS = {
   ],
   "BILL.WHATIF": [
     column("Part", "text"),
-    column("Verdict", "text"), // in time, overtime, outside, breaks it
+    column("Verdict", "text"), // in time, overtime, second shift, outside, breaks it
     column("Station", "text"), // the one that decides
     column("Due", "date"),
     column("Hours", "h"), // of this line there
     column("Finish", "date"),
     column("Late by", "h"), // working hours past the time wanted
     column("Note", "text"),
+    column("Late as it is", "h"), // with no overtime and nothing sent out
+    column("Second shift saves", "h"),
+    column("Sent out saves", "h"),
     MESSAGE,
   ],
   "BILL.STATIONS": [

@@ -15,8 +15,13 @@ const KINDS: Record<string, { readonly kind: QuantityKind; readonly power?: numb
   "mm/min": { kind: "feed" },
 };
 
-export function workingRows(steps: readonly Step[], system: UnitSystem): CellValue[][] {
-  return steps.map(({ symbol, meaning, value, unit, source }) => {
+/** @param isGiven tells an argument from a step of the calculation. */
+export function workingRows(
+  steps: readonly Step[],
+  system: UnitSystem,
+  isGiven: (step: Step) => boolean,
+): CellValue[][] {
+  return onceEach(steps, isGiven).map(({ symbol, meaning, value, unit, source }) => {
     const known = typeof value === "number" ? KINDS[unit] : undefined;
     if (!known) return [symbol, meaning, value, unit, source];
     const { kind, power = 1 } = known;
@@ -27,4 +32,21 @@ export function workingRows(steps: readonly Step[], system: UnitSystem): CellVal
     const name = unitName(kind, system);
     return [symbol, meaning, figure, power === 1 ? name : `${name}${power}`, source];
   });
+}
+
+/**
+ * Each symbol once: what the calculation itself says again takes an argument's place, the same step of several bends
+ * stands once, the last time, and another figure of the same symbol is numbered.
+ */
+function onceEach(steps: readonly Step[], isGiven: (step: Step) => boolean): Step[] {
+  const last = new Map(steps.map((step, i) => [JSON.stringify(step), i]));
+  const ofCalculation = new Set(steps.filter((step) => !isGiven(step)).map(({ symbol }) => symbol));
+  const known = new Map<string, number>();
+  return steps
+    .filter((step, i) => (isGiven(step) ? !ofCalculation.has(step.symbol) : last.get(JSON.stringify(step)) === i))
+    .map((step) => {
+      const times = (known.get(step.symbol) ?? 0) + 1;
+      known.set(step.symbol, times);
+      return times === 1 ? step : { ...step, symbol: `${step.symbol} ${times}` };
+    });
 }

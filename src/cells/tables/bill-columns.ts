@@ -2,7 +2,8 @@
 import { CUTTERS } from "../../bill/nouns/line.ts";
 import { between, type Columns, notNegative, oneOf, positive, whole } from "../parameters/read-table.ts";
 
-const ANGLE = between(-179.9, 179.9, " degrees");
+/** A closed hem is read as an angle, to be told what to do instead of a bend. */
+const ANGLE = between(-180, 180, " degrees");
 
 export const BILL_COLUMNS = {
   part: { headers: ["Part", "Line", "Mark", "Item", "Blank"], kind: "text" },
@@ -28,6 +29,7 @@ export const BILL_COLUMNS = {
   holes: { headers: ["Holes"], kind: "number", optional: true, rule: whole(0, 10_000) },
   holeDiameter: { headers: ["Hole diameter"], kind: "length", optional: true, rule: positive },
   holeDistance: { headers: ["Hole distance"], kind: "length", optional: true, rule: notNegative },
+  offCenter: { headers: ["Off center"], kind: "length", optional: true, rule: notNegative },
   notches: { headers: ["Notches"], kind: "number", optional: true, rule: whole(0, 10_000) },
   notchPath: { headers: ["Notch path"], kind: "length", optional: true, rule: positive },
   die: { headers: ["Die"], kind: "text", optional: true },
@@ -41,5 +43,7 @@ export const BILL_COLUMNS = {
   area: { headers: ["Area"], kind: "text", optional: true },
   due: { headers: ["Due"], kind: "cell", optional: true },
   certificate: { headers: ["Certificate"], kind: "text", optional: true, rule: oneOf("yes", "no") },
+  newPart: { headers: ["New part"], kind: "text", optional: true, rule: oneOf("yes", "no") },
+  firstArticle: { headers: ["First article"], kind: "text", optional: true, rule: oneOf("yes", "no") },
   accepted: { headers: ["Accepted"], kind: "text", optional: true },
 } as const satisfies Columns;

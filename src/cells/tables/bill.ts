@@ -83,6 +83,7 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     holes,
     holeDiameter: optional(row.holeDiameter),
     holeDistance: optional(row.holeDistance),
+    offCenter: optional(row.offCenter),
     notches,
     notchPath: optional(row.notchPath),
     die: row.die,
@@ -96,6 +97,8 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     area: row.area ?? "",
     due: isBlank(row.due) ? undefined : readInstant(row.due!, label("Due")),
     wantsCertificate: row.certificate?.toLowerCase() === "yes",
+    isNew: row.newPart?.toLowerCase() === "yes",
+    wantsFirstArticle: row.firstArticle?.toLowerCase() === "yes",
     accepted: row.accepted ?? "",
   };
 }
@@ -110,9 +113,18 @@ const GRAIN_OF: Readonly<Record<string, Grain | undefined>> = {
 
 const optional = (value: number | undefined): Millimetres | undefined => (value === undefined ? undefined : mm(value));
 
+/** No V folds a sheet flat on itself. What is read of the plan's findings is this sentence alone. */
+function refuseHem(angles: readonly number[]): void {
+  const hem = angles.find((angle) => Math.abs(angle) >= MOST_BENT);
+  if (hem !== undefined) throw new Refusal("#VALUE!", HEM);
+}
+const MOST_BENT = 179;
+const HEM = "A closed hem (180 deg) is no bend over a V: enter it as 150, flatten it in a hem die, and test the flat.";
+
 /** One angle stands for all bends; a part of one flange has none, and an angle of 0 beside it is none either. */
 function anglesFor(bends: number, given: readonly number[] | undefined, label: string): Degrees[] {
   if (bends === 0 && (given === undefined || given.every((angle) => angle === 0))) return [];
+  refuseHem(given ?? []);
   if (given?.length === 1 && bends > 0) return Array.from({ length: bends }, () => given[0] as Degrees);
   if (given?.length !== bends)
     throw wrong(label, `one angle for all bends, or one fewer than the flanges (${bends})`, given?.join("; ") ?? null);

@@ -1,8 +1,9 @@
 /** The job's own table: one row an item, name and value. What is not there is not known; nothing has a default. */
 import { type Job, NO_JOB } from "../../bill/nouns/shop.ts";
 import { PROFIT_BASES } from "../../calc/cost/price-for-margin.ts";
-import { instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
+import { type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
+import { wrong } from "../../units/refusal.ts";
 import { readChoice } from "../parameters/choice.ts";
 import { readInstant } from "../parameters/instant.ts";
 import { readNumber } from "../parameters/number.ts";
@@ -28,6 +29,21 @@ export const JOB_ITEMS = {
   profit: ["Profit as"],
 } as const;
 type JobItem = keyof typeof JOB_ITEMS;
+
+/** "Due Deck" or "Must leave by: Deck": an area that leaves at a time of its own. */
+const AREA_DUE = new RegExp(`^\\s*(?:${JOB_ITEMS.due.join("|")})\\b[\\s:,]*(.*?)\\s*$`, "i");
+
+function areaDues(rows: readonly { row: number; item: string; value: unknown }[], name: string): Job["areaDues"] {
+  const found = new Map<string, { area: string; due: Instant }>();
+  for (const { row, item, value } of rows) {
+    const area = AREA_DUE.exec(item)?.[1] ?? "";
+    if (area === "" || isBlank(value as CellValue)) continue;
+    const label = `${name} row ${row} "${item}"`;
+    if (found.has(area.toLowerCase())) throw wrong(label, "one time for each area", item);
+    found.set(area.toLowerCase(), { area, due: readInstant(value as CellValue, label) });
+  }
+  return [...found.values()];
+}
 
 const PACES = ["normal", "rush"] as const;
 const fold = (text: string): string => text.toLowerCase().replace(/[^a-z]+/g, "");
@@ -61,6 +77,7 @@ export const readJob = remembered((given, name, { system }): Job => {
     goodUntil: day === undefined || valid === undefined ? undefined : instant(day + valid * SECONDS_PER_DAY),
     start: at("start"),
     due: at("due"),
+    areaDues: areaDues(rows, name),
     areas: text("areas")
       .split(";")
       .map((area) => area.trim())

@@ -1,5 +1,7 @@
 /** The shop's own figures that belong to no machine, by name: what each is, and what it may be. */
 import { RATE_NAMES, type RateKey } from "../../bill/nouns/rates.ts";
+import { inInternal, kindOf } from "../../calc/limit-of.ts";
+import { THRESHOLDS } from "../../data/threshold-rows.ts";
 import type { QuantityKind } from "../../units/system.ts";
 import type { NumberRule } from "../parameters/number.ts";
 
@@ -31,12 +33,16 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   onePersonLimit: item("mass", { from: 0, above: true }),
   hoistAbove: item("mass", { from: 0, above: true }),
   hoistTime: item("seconds"),
+  hoistLimit: item("mass", { from: 0, above: true }),
   pileLimit: item("mass", { from: 0, above: true }),
   secondPerson: item("number"),
   liftReach: item("length"),
   liftHeight: item("length"),
   liftTravel: item("length"),
   liftTwist: item("angle", { from: 0, to: 180 }),
+  liftEndReach: item("length"),
+  liftEndHeight: item("length"),
+  liftEndTwist: item("angle", { from: 0, to: 180 }),
   liftsPerMinute: item("number", { from: 0, to: 60 }),
   liftHours: item("hours", { from: 0, above: true, to: 8 }),
   overhead: item("share", SHARE),
@@ -55,10 +61,36 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   shearTurn: item("seconds"),
   scribeLine: item("seconds"),
   jetWeb: item("length"),
+  allowance: item("number", { from: 1, to: 5 }),
+  setUpPerBend: item("seconds"),
+  setUpPerLength: item("seconds per length"),
+  nextBends: item("share", { from: 0, to: 1 }),
+  shearHandling: item("seconds"),
+  shearHandlingPerLength: item("seconds per length"),
+  sheetLoading: item("seconds"),
+  leastRemnant: item("length", { from: 0, above: true }),
+  wholeSheets: item("number", { from: 0, to: 1, whole: true }), // 1: yes
+  materialMarkUp: item("share", SHARE),
+  outsideMarkUp: item("share", SHARE),
+  lineMinimum: item("number"),
+  engineering: item("number"),
+  firstArticle: item("number"),
+  certificate: item("number"),
+  crate: item("number"),
+  truck: item("number"),
+  tax: item("share", SHARE),
+  secondShift: item("hours", { from: 0, above: true, to: 16 }),
 };
 
 /** Every item by name, for people who fill in the table. */
 export const RATE_ITEMS: readonly RateItem[] = (Object.keys(ITEMS) as RateKey[]).map((key) => ({
   name: RATE_NAMES[key],
   ...ITEMS[key],
+}));
+
+/** Thresholds of findings, by name; a share may be written as one, or in percent. */
+export const THRESHOLD_ITEMS: readonly RateItem[] = THRESHOLDS.map((threshold) => ({
+  name: threshold.row,
+  kind: kindOf(threshold) ?? (threshold.to <= 1 ? "share" : "number"),
+  rule: { from: inInternal(threshold, threshold.from), to: inInternal(threshold, threshold.to) },
 }));

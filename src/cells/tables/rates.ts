@@ -5,8 +5,9 @@
 import { CUT_FOR, RATE_WORDS, Rates, type RateWords } from "../../bill/nouns/rates.ts";
 import { COUPLINGS } from "../../data/niosh.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
+import { nearest } from "../../units/nearest.ts";
 import { parseNumber } from "../../units/parse-number.ts";
-import { wrong } from "../../units/refusal.ts";
+import { type Refusal, wrong } from "../../units/refusal.ts";
 import { type QuantityKind, toInternal, type UnitSystem } from "../../units/system.ts";
 import { unitSize, unitWords } from "../../units/unit-words.ts";
 import { readChoice } from "../parameters/choice.ts";
@@ -16,7 +17,7 @@ import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
 import type { TableParameter } from "../record/record.ts";
-import { RATE_ITEMS, type RateItem, type RateKind } from "./rate-items.ts";
+import { RATE_ITEMS, type RateItem, type RateKind, THRESHOLD_ITEMS } from "./rate-items.ts";
 
 export const RATE_COLUMNS = {
   name: { headers: ["Rate", "Item", "Name"], kind: "text" },
@@ -25,22 +26,34 @@ export const RATE_COLUMNS = {
 } as const satisfies Columns;
 
 const fold = (text: string): string => text.toLowerCase().replace(/[\s\-_]+/g, "");
+const byName = new Map([...RATE_ITEMS, ...THRESHOLD_ITEMS].map((known) => [fold(known.name), known]));
+const isThreshold = new Set(THRESHOLD_ITEMS);
 const isRow = (name: string, word: keyof RateWords): boolean => fold(name) === fold(RATE_WORDS[word]);
-const byName = new Map(RATE_ITEMS.map((known) => [fold(known.name), known]));
 
 function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
   const values = new Map<string, number>();
+  const own = new Map<string, number>();
   let words: RateWords = {};
   for (const row of isEmptyRange(given) ? [] : readTable(given, RATE_COLUMNS, name, system)) {
     if (isBlank(row.value)) continue;
     const label = `${name} row ${row.row} "${row.name}"`;
     const value = row.value as CellValue;
     if (isRow(row.name, "liftCoupling")) words = { ...words, liftCoupling: readChoice(value, label, COUPLINGS) };
-    if (isRow(row.name, "cutFor")) words = { ...words, cutFor: readChoice(value, label, CUT_FOR) };
-    const known = byName.get(fold(row.name));
-    if (known) values.set(known.name, readRate(value, row.unit, known, label, system));
+    else if (isRow(row.name, "cutFor")) words = { ...words, cutFor: readChoice(value, label, CUT_FOR) };
+    else {
+      const known = byName.get(fold(row.name));
+      if (!known) throw unknown(row.name, `${name} row ${row.row}`);
+      const kept = isThreshold.has(known) ? own : values;
+      kept.set(known.name, readRate(value, row.unit, known, label, system));
+    }
   }
-  return new Rates(name, values, words);
+  return new Rates(name, values, words, own);
+}
+
+/** A misspelt row would leave the shop's own figure out unseen. */
+function unknown(given: string, label: string): Refusal {
+  const names = [...[...byName.values()].map((known) => known.name), ...Object.values(RATE_WORDS)];
+  return wrong(label, "a rate or a threshold by its name", given, `nearest is "${nearest(given, names)}"`);
 }
 
 function readRate(
@@ -53,8 +66,15 @@ function readRate(
   const plain = typeof given === "string" ? parseNumber(given.replace(/\s*%$/, "")) : given;
   if (typeof plain !== "number" || !Number.isFinite(plain)) throw wrong(label, ruleInWords(rule, "number"), given);
   const percent = typeof given === "string" && /%\s*$/.test(given) ? "%" : undefined;
-  const value = plain * sizeOf(kind, percent ?? unit, plain, label, system);
-  if (!keepsRule(value, rule)) throw wrong(label, ruleInWords(rule, kind === "share" ? "share" : "number"), given);
+  const size = sizeOf(kind, percent ?? unit, plain, label, system);
+  const value = plain * size;
+  if (!keepsRule(value, rule)) {
+    // In the unit that was written, which is how the reader counts.
+    const [from, to] = [rule.from / size, rule.to === undefined ? undefined : rule.to / size];
+    const written = { ...rule, from, ...(to === undefined ? {} : { to }) };
+    const noun = kind === "share" && size === 1 ? "share" : "number";
+    throw wrong(label, ruleInWords(written, noun, kind === "share" && size !== 1 ? " %" : ""), given);
+  }
   return value;
 }
 
@@ -97,7 +117,7 @@ const NAMES = [...RATE_ITEMS.map(({ name }) => name), ...Object.values(RATE_WORD
 export const rates = (): TableParameter<Rates> => ({
   shape: "table",
   type: "rate table",
-  description: `The shop's own figures, one a row (Rate, Value, Unit); what is needed is asked for: ${NAMES}`,
+  description: `The shop's own figures, one a row (Rate, Value, Unit); what is needed is asked for: ${NAMES}. Thresholds of findings too, by their names`,
   optional: false,
   default: null,
   read: remembered((given, name, { system }) => {

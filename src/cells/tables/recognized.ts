@@ -40,6 +40,8 @@ export const HEADER_WORDS: Readonly<Record<TableName | "bill", HeaderWords>> = {
   },
   outlines: { has: [["Tool"], ["X"], ["Y"]] },
   press: { has: [["Opening"], ["Open height"], ["Stroke"], ["Clearance"]] },
+  corrections: { has: [["Material"], ["Contact"], ["K offset"]] },
+  finished: { has: [["Station"], ["Estimated"], ["Recorded"]] },
 };
 
 /** Materials of the workbook's own are told by any property. */

@@ -3,21 +3,25 @@
  * table is told by its header, so that the order is only a habit, fewer may be given, and a later table moves no argument.
  */
 import type { BillRow } from "../../bill/nouns/line.ts";
+import type { MaterialTable } from "../../bill/nouns/material-table.ts";
 import { emptyShop, type Shop, TABLES, type TableName } from "../../bill/nouns/shop.ts";
 import { type BillPlan, planBill, planBillAnew } from "../../bill/plan.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { data } from "../parameters/material.ts";
+import { currentMaterials, readData } from "../parameters/read-data.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
 import { units } from "../parameters/units.ts";
 import type { Call, ReadContext, TableParameter } from "../record/record.ts";
 import { readBill } from "./bill.ts";
 import { calendar } from "./calendar.ts";
+import { corrections } from "./corrections.ts";
+import { finished } from "./finished.ts";
 import { readJob } from "./job.ts";
 import { drawnPress, outlines, pressSettings } from "./press-tables.ts";
 import { rates } from "./rates.ts";
-import { HEADER_WORDS, tableOf } from "./recognized.ts";
+import { foldHeader, HEADER_WORDS, isMaterials, tableOf } from "./recognized.ts";
 import { brakes, dies, punches, shears } from "./shop-tables.ts";
 import { stations } from "./stations.ts";
 import { stock } from "./stock.ts";
@@ -33,7 +37,11 @@ const range = (type: string, description: string, optional: boolean): TableParam
   read: (given) => given,
 });
 
-const DESCRIPTIONS: Readonly<Record<TableName, string>> = {
+/** Tables with an argument of their own name; those of a later release come in at any place. */
+const NAMED = TABLES.filter((name) => name !== "finished");
+type Named = Exclude<TableName, "finished">;
+
+const DESCRIPTIONS: Readonly<Record<Named, string>> = {
   brakes: "Press brakes",
   dies: "V dies",
   punches: "Punches",
@@ -46,10 +54,11 @@ const DESCRIPTIONS: Readonly<Record<TableName, string>> = {
   job: "The job: Job, Entry",
   outlines: "Outlines of drawn tools",
   press: "Travels of the press that is drawn",
+  corrections: "What the shop's own test strips found, as STRIP.TABLE answers it",
 };
 
 /** Places for tables that a later release adds. */
-const SPARE = ["more1", "more2", "more3", "more4"] as const;
+const SPARE = ["more1", "more2", "more3"] as const;
 
 export const billArguments = () => ({
   bill: range(
@@ -58,35 +67,44 @@ export const billArguments = () => ({
     false,
   ),
   ...(Object.fromEntries(
-    TABLES.map((name) => [
+    NAMED.map((name) => [
       name,
       range(`${name} table`, `${DESCRIPTIONS[name]}; every table is told by its header`, true),
     ]),
-  ) as Record<TableName, TableParameter<CellMatrix>>),
-  ...(Object.fromEntries(SPARE.map((name) => [name, range("table", "Any other of these tables", true)])) as Record<
-    (typeof SPARE)[number],
-    TableParameter<CellMatrix>
-  >),
+  ) as Record<Named, TableParameter<CellMatrix>>),
+  ...(Object.fromEntries(
+    SPARE.map((name) => [name, range("table", "Any other table: finished jobs, materials", true)]),
+  ) as Record<(typeof SPARE)[number], TableParameter<CellMatrix>>),
   units: units(),
   data: data(),
 });
-type Given = Readonly<Record<"bill" | TableName | (typeof SPARE)[number], CellMatrix>>;
+type Given = Readonly<Record<"bill" | Named | (typeof SPARE)[number], CellMatrix>>;
 
 /** The plan of the bill and the tables that a call gives; with its working recorded it is made anew. */
-export function planOf(given: Given, { system, materials, work }: Call): BillPlan {
-  const context: ReadContext = { system, materials, material: undefined };
+export function planOf(given: Given, call: Call): BillPlan {
+  const { materials: own, ...tables } = recognized(given);
+  const { system, work } = call;
+  const context: ReadContext = { system, materials: materialsOf(own, call), material: undefined };
   const rows = readBill(given.bill, "bill", context);
-  const shop = readShop(recognized(given), context);
+  const shop = readShop(tables, context);
   return work ? planBillAnew(shop, rows, work) : planBill(shop, rows);
 }
 
+/** Materials of the workbook come in among the tables; an edition is then named in them, not beside them. */
+function materialsOf(own: CellMatrix | undefined, { materials, system }: Call): MaterialTable {
+  if (own === undefined) return materials;
+  if (materials !== currentMaterials())
+    throw wrong("data", "left out where a table of materials is given", materials.edition.name);
+  return readData(own, "materials", system);
+}
+
 /** Every range under the name of the table that its header tells. */
-function recognized(given: Given): Partial<Record<TableName, CellMatrix>> {
-  const found: Partial<Record<TableName, CellMatrix>> = {};
-  for (const argument of [...TABLES, ...SPARE]) {
+function recognized(given: Given): Partial<Record<TableName | "materials", CellMatrix>> {
+  const found: Partial<Record<TableName | "materials", CellMatrix>> = {};
+  for (const argument of [...NAMED, ...SPARE]) {
     const matrix = given[argument];
     if (isEmptyRange(matrix)) continue;
-    const name = tableOf(matrix[0]!);
+    const name = tableOf(matrix[0]!) ?? (isMaterials(new Set(matrix[0]!.map(foldHeader))) ? "materials" : undefined);
     if (!name) throw wrong(argument, RULE, matrix[0]!.slice(0, 6).map(asWord).join(", "), hintFor(argument, matrix));
     if (found[name])
       throw wrong(argument, `another table than ${name}, which is given already`, `a second ${name} table`);
@@ -137,6 +155,8 @@ export function readShop(
     stock: read("stock", stock()) ?? none.stock,
     calendar: read("calendar", calendar()) ?? none.calendar,
     job: read("job", { read: readJob }) ?? none.job,
+    corrections: read("corrections", corrections()) ?? none.corrections,
+    finished: read("finished", finished()) ?? none.finished,
     given: TABLES.filter((name) => tables[name] !== undefined),
   };
 }

@@ -1,5 +1,7 @@
 /** The shop's machines and tools: which columns each table has, and how a row becomes a machine or a tool. */
 import type { Brake, Die, Punch, Shear } from "../../bill/nouns/machines.ts";
+import { DRIVES, type Drive } from "../../calc/bend/tooling.ts";
+import { LEAST_REMNANT_IN } from "../../data/remnants.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import {
   degrees,
@@ -10,6 +12,7 @@ import {
   type NewtonsPerMillimetre,
 } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
+import { MM_PER_INCH } from "../../units/system.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { shopTable } from "../parameters/shop-table.ts";
@@ -17,16 +20,26 @@ import type { ReadContext, TableParameter } from "../record/record.ts";
 
 const PLATE = { headers: ["From the plate"], kind: "text", optional: true } as const;
 
+/** Every piece of the tool that the shop owns: "20; 10; 5; 3; 2; 1; 1". */
+const SECTIONS = { headers: ["Sections"], kind: "lengths", optional: true, rule: positive } as const;
+
 export const BRAKE_COLUMNS = {
   name: { headers: ["Brake", "Name"], kind: "text" },
   ratedForce: { headers: ["Rated force"], kind: "force", rule: positive },
   bedLength: { headers: ["Bed length"], kind: "length", rule: positive },
   betweenHousings: { headers: ["Between housings"], kind: "length", rule: positive },
+  drive: { headers: ["Drive"], kind: "text", optional: true, rule: oneOf(...DRIVES) },
   openStroke: { headers: ["Open stroke"], kind: "length", optional: true, rule: positive },
   approachSpeed: { headers: ["Approach speed"], kind: "feed", optional: true, rule: positive },
   bendSpeed: { headers: ["Bend speed"], kind: "feed", optional: true, rule: positive },
   returnSpeed: { headers: ["Return speed"], kind: "feed", optional: true, rule: positive },
   gaugeSpeed: { headers: ["Gauge speed"], kind: "feed", optional: true, rule: positive },
+  throat: { headers: ["Throat"], kind: "length", optional: true, rule: positive },
+  daylight: { headers: ["Daylight"], kind: "length", optional: true, rule: positive },
+  shutHeight: { headers: ["Shut height"], kind: "length", optional: true, rule: positive },
+  stroke: { headers: ["Stroke"], kind: "length", optional: true, rule: positive },
+  nearestGauge: { headers: ["Nearest gauge"], kind: "length", optional: true, rule: notNegative },
+  furthestGauge: { headers: ["Furthest gauge"], kind: "length", optional: true, rule: positive },
   plate: PLATE,
 } as const satisfies Columns;
 
@@ -37,6 +50,9 @@ export const DIE_COLUMNS = {
   shoulder: { headers: ["Shoulder radius"], kind: "length", optional: true, rule: positive },
   rating: { headers: ["Rating"], kind: "lineLoad", optional: true, rule: positive },
   length: { headers: ["Length"], kind: "length", optional: true, rule: positive },
+  blockWidth: { headers: ["Block width"], kind: "length", optional: true, rule: positive },
+  blockHeight: { headers: ["Block height"], kind: "length", optional: true, rule: positive },
+  sections: SECTIONS,
   plate: PLATE,
 } as const satisfies Columns;
 
@@ -46,6 +62,11 @@ export const PUNCH_COLUMNS = {
   angle: { headers: ["Angle"], kind: "angle", rule: between(20, 150, " degrees") },
   rating: { headers: ["Rating"], kind: "lineLoad", optional: true, rule: positive },
   length: { headers: ["Length"], kind: "length", optional: true, rule: positive },
+  height: { headers: ["Height"], kind: "length", optional: true, rule: positive },
+  bodyWidth: { headers: ["Body width"], kind: "length", optional: true, rule: positive },
+  reliefDepth: { headers: ["Relief depth"], kind: "length", optional: true, rule: notNegative },
+  reliefWidth: { headers: ["Relief width"], kind: "length", optional: true, rule: positive },
+  sections: SECTIONS,
   plate: PLATE,
 } as const satisfies Columns;
 
@@ -83,6 +104,7 @@ const asBrake = (row: Row<typeof BRAKE_COLUMNS>): Brake => ({
   ratedForce: row.ratedForce as Newtons,
   bedLength: mm(row.bedLength),
   betweenHousings: mm(row.betweenHousings),
+  drive: row.drive?.toLowerCase() as Drive | undefined,
   motion: given({
     openStroke: optionalLength(row.openStroke),
     approachSpeed: optionalFeed(row.approachSpeed),
@@ -90,6 +112,12 @@ const asBrake = (row: Row<typeof BRAKE_COLUMNS>): Brake => ({
     returnSpeed: optionalFeed(row.returnSpeed),
     gaugeSpeed: optionalFeed(row.gaugeSpeed),
   }),
+  throat: optionalLength(row.throat),
+  daylight: optionalLength(row.daylight),
+  shutHeight: optionalLength(row.shutHeight),
+  stroke: optionalLength(row.stroke),
+  nearestGauge: optionalLength(row.nearestGauge),
+  furthestGauge: optionalLength(row.furthestGauge),
   plate: row.plate ?? "",
 });
 
@@ -107,6 +135,9 @@ const asDie = (row: Row<typeof DIE_COLUMNS>): Die => ({
   shoulder: optionalLength(row.shoulder),
   rating: row.rating as NewtonsPerMillimetre | undefined,
   length: optionalLength(row.length),
+  blockWidth: optionalLength(row.blockWidth),
+  blockHeight: optionalLength(row.blockHeight),
+  sections: row.sections?.map(mm),
   plate: row.plate ?? "",
 });
 
@@ -116,6 +147,11 @@ const asPunch = (row: Row<typeof PUNCH_COLUMNS>): Punch => ({
   angle: degrees(row.angle),
   rating: row.rating as NewtonsPerMillimetre | undefined,
   length: optionalLength(row.length),
+  height: optionalLength(row.height),
+  bodyWidth: optionalLength(row.bodyWidth),
+  reliefDepth: optionalLength(row.reliefDepth),
+  reliefWidth: optionalLength(row.reliefWidth),
+  sections: row.sections?.map(mm),
   plate: row.plate ?? "",
 });
 
@@ -135,7 +171,7 @@ const asShear = (row: Row<typeof SHEAR_COLUMNS>, name: string, { materials }: Re
     nearestGauge: mm(row.nearestGauge ?? 0),
     leastDrop: mm(row.leastDrop ?? 0),
     leastHold: mm(row.leastHold ?? 0),
-    leastRemnant: mm(row.leastRemnant ?? 0),
+    leastRemnant: mm(row.leastRemnant ?? LEAST_REMNANT_IN.value * MM_PER_INCH),
     remnantWorth: 0, // every row of Stock has its own
     stages: row.stages ?? STAGES,
     ...given({

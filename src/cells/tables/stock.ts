@@ -3,6 +3,7 @@
 import type { StockSheet } from "../../bill/nouns/stock.ts";
 import { density } from "../../calc/material/strength.ts";
 import type { Material } from "../../data/materials/material.ts";
+import { COMMON_REMNANT_WORTH } from "../../data/remnants.ts";
 import { kilograms, type Millimetres, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
@@ -51,7 +52,8 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     price: price === undefined ? (isRemnant ? money(0) : undefined) : money(price),
     count: row.count,
     leadDays: row.leadDays,
-    remnantWorth: row.remnantWorth ?? 0,
+    remnantWorth: row.remnantWorth ?? COMMON_REMNANT_WORTH.value,
+    saysRemnantWorth: row.remnantWorth !== undefined,
     isRemnant,
     grain: grainOf(row),
     edgesSheared: row.edges?.toLowerCase() === "yes",

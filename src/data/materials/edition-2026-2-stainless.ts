@@ -1,13 +1,12 @@
 /** Edition 2026.2, stainless steels. */
 
 import {
-  AISC,
   GROOVER_CLEARANCE,
   ksi,
   MILL,
+  PRESSURE_TABLE,
   poundsPerCubicInch,
   ratio,
-  SHEAR_TABLES,
   SHOP_RULE,
   ZENG_KIM,
 } from "./edition-2026-2-figures.ts";
@@ -29,10 +28,10 @@ const hardening = {
 
 const stainless = {
   gaugeSeries: "stainless",
-  density: poundsPerCubicInch(0.29, "memory", `AISI stainless data; 0.289 in ${AISC}, 0.287 in a Korean standard`),
+  density: poundsPerCubicInch(0.29, "memory", "AISI stainless data"),
   modulus: ksi(28000, "memory", "AISI stainless data"),
   poisson: ratio(0.28, "read", PRODUCER),
-  ratingCovers: ksi(75, "read", `${SHEAR_TABLES}: stainless is taken at 75 ksi in shear`),
+  ratingCovers: ksi(75, "memory", `${PRESSURE_TABLE}: stainless`),
   thicknessOver: "sheet",
   knifeGap: ratio(0.06, "read", `${GROOVER_CLEARANCE}, soft stainless`),
   airRadiusLow: ratio(0.2, "memory", SHOP_RULE),

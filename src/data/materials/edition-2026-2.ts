@@ -9,10 +9,15 @@ import { STAINLESS_STEELS } from "./edition-2026-2-stainless.ts";
 import { STEELS } from "./edition-2026-2-steel.ts";
 import type { Edition } from "./material.ts";
 
+const airMethod = "best" as const;
+
 export const edition20262: Edition = {
   name: "2026.2",
   date: "2026-11-28",
-  airMethod: "best",
+  airMethod,
   stainlessGauges: "as printed",
-  materials: [...STEELS, ...STAINLESS_STEELS, ...ALUMINUM_ALLOYS, ...COPPER_ALLOYS, ...CUT_ONLY],
+  materials: [...STEELS, ...STAINLESS_STEELS, ...ALUMINUM_ALLOYS, ...COPPER_ALLOYS, ...CUT_ONLY].map((material) => ({
+    ...material,
+    airMethod,
+  })),
 };

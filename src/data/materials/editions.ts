@@ -5,4 +5,4 @@ import type { Edition } from "./material.ts";
 
 export const EDITIONS: readonly Edition[] = [edition20261, edition20262];
 /** The one that a blank `data` means. */
-export const CURRENT_EDITION: Edition = edition20261;
+export const CURRENT_EDITION: Edition = edition20262;

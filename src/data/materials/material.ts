@@ -1,4 +1,5 @@
 /** What the project knows about one material. Every figure is a Fact: value, unit as published, mark, source. */
+import type { Millimetres } from "../../units/quantity.ts";
 import type { Fact } from "../fact.ts";
 
 /** Which gauge series a bare gauge number means for this material. */
@@ -13,6 +14,25 @@ export type RadiusRule =
 
 /** Whose table says how much thicker than ordered a sheet may be; the figures stand in thickness-tolerances.ts. */
 export type ThicknessTolerance = "ASTM A6" | "sheet";
+
+/** How the sheet lies on the punch: at a point, or wrapped round its nose. An offset of one says nothing of the other. */
+export type Regime = "point" | "wrapped";
+
+/** What a shop's own test strips found of a material: its die and thicknesses, blank in a row typed by hand that holds for any. */
+export interface StripCorrection {
+  readonly material: string;
+  readonly regime: Regime;
+  readonly opening?: Millimetres | undefined;
+  readonly thicknessFrom?: Millimetres | undefined;
+  readonly thicknessTo?: Millimetres | undefined;
+  /** To be added to the predicted neutral axis K. */
+  readonly offset: number;
+  /** K also changes with r / t: per decade, about this r / t. */
+  readonly slope?: { readonly perDecade: number; readonly about: number } | undefined;
+  /** Measured over predicted force, and measured over predicted springback. */
+  readonly strength?: number | undefined;
+  readonly springback?: number | undefined;
+}
 
 export interface Material {
   readonly name: string;
@@ -48,6 +68,10 @@ export interface Material {
   readonly knifeGap?: Fact;
   /** Machinability number of the abrasive-waterjet formula. */
   readonly machinability?: Fact;
+  /** A waterjet cut the shop has timed in it: the feed, and the thickness and quality it was cut at. */
+  readonly timedFeed?: Fact;
+  readonly timedThickness?: Fact;
+  readonly timedQuality?: Fact;
   /** Air-bent inside radius as a share of the die opening, low and high. */
   readonly airRadiusLow?: Fact;
   readonly airRadiusHigh?: Fact;
@@ -56,13 +80,17 @@ export interface Material {
   readonly foldsRoundNose?: boolean;
   /** Tighter than the published radius is usual on a brake down to this multiple of the thickness. */
   readonly usualRadius?: Fact;
+  /** How an air bend in it is reckoned where the call does not say; "rule" where nothing stands here. */
+  readonly airMethod?: "best";
+  /** The shop's own test strips of it, where a bill or a call brings them: no edition has any. */
+  readonly strips?: readonly StripCorrection[];
 }
 
 export interface Edition {
   readonly name: string;
   readonly date: string;
   readonly materials: readonly Material[];
-  /** How an air bend is reckoned where the call does not say; "rule" where the edition does not. */
+  /** Of all its materials, and of those that a workbook adds. */
   readonly airMethod?: "best";
   /** Stainless gauges as tables print them (half a ten-thousandth cut off), not rounded up. */
   readonly stainlessGauges?: "as printed";

@@ -1,7 +1,10 @@
 /** A plan in words, at most 100 columns wide: what the job comes to, then one line a problem, or with `all` every line. */
+
+import { causeKey, questionSays, SAME_FROM } from "../../bill/causes.ts";
+import { mendSays, mendSentence, NO_FIX } from "../../bill/fix-says.ts";
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
 import { problemsOf } from "../../bill/problems.ts";
-import { mendSays, mendSentence, NO_FIX, notesSay, problemsSay } from "../../bill/says.ts";
+import { notesSay, problemsSay } from "../../bill/says.ts";
 import { nameOf } from "../../cells/bill/rows.ts";
 import { totalsWords } from "./totals-words.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";
@@ -11,9 +14,6 @@ const STATUS_WIDTH = "CHECK".length;
 
 export const billWords = (plan: BillPlan, all: boolean): string =>
   [...totalsWords(plan, all), "", ...(all ? everyLine(plan) : problems(plan))].join("\n");
-
-/** The same cause on so many lines is said once. */
-const SAME_FROM = 3;
 
 function problems(plan: BillPlan): string[] {
   const causes = new Map<string, LineAnswer[]>();
@@ -27,15 +27,17 @@ function problems(plan: BillPlan): string[] {
   );
   const stuck = plan.lines.filter((line) => isStuck(line, plan)).map(nameOf);
   if (stuck.length > 0) said.push("", ...wrapped(`No fix, ${NO_FIX}: ${stuck.join(", ")}.`, WIDTH, 0));
+  const question = questionSays(plan.lines, plan.shop.system);
+  if (question !== "") said.push("", ...wrapped(`Ask the customer: ${question}`, WIDTH, 0));
   if (said.length === 0) said.push("No problem found against the tables given; the machine's plate decides.");
   return said;
 }
 
-/** Same status, same kind of finding on the same tool, same fix: only the figures may differ. */
+/** The same cause and the same fix: only the figures may differ. */
 function causeOf(line: LineAnswer, plan: BillPlan): string {
-  const { about, kind, name = "" } = problemsOf(line.findings)[0]!;
-  const own = about === "input" ? nameOf(line) + line.row : "";
-  return [line.status, about, kind, name, fixOf(line, plan), own].join(" | ");
+  const finding = problemsOf(line.findings)[0]!;
+  const own = finding.about === "input" ? nameOf(line) + line.row : "";
+  return [causeKey(finding), fixOf(line, plan), own].join(" | ");
 }
 
 const problem = (line: LineAnswer, plan: BillPlan): string[] =>

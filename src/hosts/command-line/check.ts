@@ -1,8 +1,9 @@
 /** `shop check PARTS.csv --shop WORKBOOK.xlsx [--json]`: every part of a list in the shop of a workbook. Exits as `bill` does. */
 
+import { mendSentence } from "../../bill/fix-says.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { STATUSES } from "../../bill/problems.ts";
-import { mendSentence, problemsSay } from "../../bill/says.ts";
+import { problemsSay } from "../../bill/says.ts";
 import { partsJson } from "../../job/bill-json.ts";
 import { fromInternal } from "../../units/system.ts";
 import type { Command } from "./command.ts";

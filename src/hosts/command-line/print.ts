@@ -2,10 +2,9 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import { jobPlan } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
-import { document, type Paper } from "../../papers/page.ts";
+import { document } from "../../papers/page.ts";
 import { type Print, printOf } from "../../papers/papers.ts";
 import { serialNow } from "../../sheet/formula/serial-now.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
@@ -40,12 +39,12 @@ export const print: Command = async (args, context) => {
         `${given} must hold a bill: a range with the columns Part, Material, Thickness, Flanges, Quantity; got none`,
       );
     readyFolder(folder);
-    const { papers, outlines } = made;
+    const { papers, outlines, foot } = made;
     const files = [...papers, ...outlines].map(({ file }) => file);
     markFolder(folder, [...files, PDF]);
-    for (const paper of papers) writeInto(folder, paper.file, document(paper));
+    for (const paper of papers) writeInto(folder, paper.file, document(paper, foot));
     for (const { file, svg } of outlines) writeInto(folder, file, svg);
-    const pdf = values["no-pdf"] ? false : await pack(papers, folder, context);
+    const pdf = values["no-pdf"] ? false : await pack(made, folder, context);
     if (pdf === "cancelled") {
       context.note(`cancelled: ${files.length} files are in ${out}, ${PDF} is not\n`);
       return CANCELLED;
@@ -72,7 +71,7 @@ function papersOf(from: string, context: CommandContext): Print | undefined {
   const about = {
     name: basename(from),
     version: context.version,
-    edition: CURRENT_EDITION.name,
+    edition: job.edition,
     date: new Date().toISOString().slice(0, 10),
     stale: kept + calculator.stale().size,
     missing: job.missing,
@@ -81,7 +80,7 @@ function papersOf(from: string, context: CommandContext): Print | undefined {
 }
 
 /** All pages as one PDF, where a browser is here to print it; a note where there is none. */
-async function pack(made: readonly Paper[], folder: string, context: CommandContext): Promise<boolean | "cancelled"> {
+async function pack({ papers, foot }: Print, folder: string, context: CommandContext): Promise<boolean | "cancelled"> {
   const browser = await findBrowser();
   if (browser === undefined) {
     context.note(`no browser found for ${PDF}; set CHROMIUM to one, or print index.html by hand\n`);
@@ -94,7 +93,7 @@ async function pack(made: readonly Paper[], folder: string, context: CommandCont
   try {
     const page = join(work, "pack.html");
     mkdirSync(join(work, "profile"));
-    writeFileSync(page, document({ title: made[0]!.title, pages: made.flatMap(({ pages }) => pages) }));
+    writeFileSync(page, document({ title: papers[0]!.title, pages: papers.flatMap(({ pages }) => pages) }, foot));
     writeInto(
       folder,
       PDF,

@@ -1,8 +1,10 @@
 /**
- * Long functions run beside Excel's own work: one at a time in a worker, in the order they were asked. A cancelled call
- * gives way at once; the worker is ended with it and the next call gets a fresh one.
+ * Long functions run beside Excel's own work: one at a time in a worker, in the order they were asked. Calls that ask the
+ * same share one run. A cancelled call gives way at once; where nobody else waits for its run, the worker is ended with
+ * it and the next run gets a fresh one.
  */
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { contentId } from "../../units/content.ts";
 import { message } from "../../units/refusal.ts";
 import { fromExcel } from "./excel-value.ts";
 
@@ -17,10 +19,12 @@ export interface WorkerLike {
   terminate(): void;
 }
 
-interface Job {
+/** One calculation and everyone who waits for it. */
+interface Run {
   readonly name: string;
   readonly given: Arguments;
-  readonly finish: (value: Answered) => void;
+  readonly content: number;
+  readonly waiting: Set<(value: Answered) => void>;
 }
 export interface LongCall {
   readonly answer: Promise<Answered>;
@@ -28,54 +32,69 @@ export interface LongCall {
 }
 
 export class LongCalls {
-  readonly #waiting: Job[] = [];
-  #running: Job | undefined;
+  #queue: Run[] = [];
+  #running: Run | undefined;
   #worker: WorkerLike | undefined;
 
   constructor(private readonly startWorker: () => WorkerLike) {}
 
   call(name: string, given: Arguments): LongCall {
-    let job!: Job;
-    const answer = new Promise<Answered>((finish) => {
-      job = { name, given, finish };
+    const run = this.#runOf(name, given);
+    let finish!: (value: Answered) => void;
+    const answer = new Promise<Answered>((resolve) => {
+      finish = resolve;
     });
-    this.#waiting.push(job);
+    run.waiting.add(finish);
     this.#next();
-    return { answer, cancel: () => this.#cancel(job) };
+    return { answer, cancel: () => this.#cancel(run, finish) };
+  }
+
+  /** Excel asks again for what it has not got yet, and a copied formula asks what another one does. */
+  #runOf(name: string, given: Arguments): Run {
+    const content = contentId([name, given]);
+    const known = [this.#running, ...this.#queue].find((run) => run?.content === content);
+    if (known) return known;
+    const run = { name, given, content, waiting: new Set<(value: Answered) => void>() };
+    this.#queue.push(run);
+    return run;
   }
 
   #next(): void {
-    if (this.#running || this.#waiting.length === 0) return;
-    const job = this.#waiting.shift()!;
-    this.#running = job;
+    if (this.#running || this.#queue.length === 0) return;
+    const run = this.#queue.shift()!;
+    this.#running = run;
     try {
       this.#worker ??= this.startWorker();
-      this.#worker.onmessage = ({ data }) => this.#end(job, fromExcel(data));
-      this.#worker.onerror = ({ message: text }) => this.#fail(job, text);
-      this.#worker.postMessage({ name: job.name, given: job.given });
+      this.#worker.onmessage = ({ data }) => this.#end(run, fromExcel(data));
+      this.#worker.onerror = ({ message: text }) => this.#fail(run, text);
+      this.#worker.postMessage({ name: run.name, given: run.given });
     } catch (problem) {
-      this.#fail(job, problem instanceof Error ? problem.message : String(problem));
+      this.#fail(run, problem instanceof Error ? problem.message : String(problem));
     }
   }
 
-  #end(job: Job, value: Answered): void {
-    job.finish(value);
-    if (this.#running !== job) return;
+  #end(run: Run, value: Answered): void {
+    for (const finish of run.waiting) finish(value);
+    run.waiting.clear();
+    if (this.#running !== run) return;
     this.#running = undefined;
     this.#next();
   }
 
-  #fail(job: Job, text: string): void {
+  #fail(run: Run, text: string): void {
     this.#dropWorker();
-    this.#end(job, new CellError("#VALUE!", message(job.name, "able to run beside Excel", text || "a stopped worker")));
+    this.#end(run, new CellError("#VALUE!", message(run.name, "able to run beside Excel", text || "a stopped worker")));
   }
 
-  #cancel(job: Job): void {
-    const place = this.#waiting.indexOf(job);
-    if (place >= 0) this.#waiting.splice(place, 1);
-    else if (this.#running === job) this.#dropWorker();
-    else return;
-    this.#end(job, new CellError("#N/A", message(job.name, "left to finish", "a cancelled calculation")));
+  #cancel(run: Run, finish: (value: Answered) => void): void {
+    if (!run.waiting.delete(finish)) return;
+    finish(new CellError("#N/A", message(run.name, "left to finish", "a cancelled calculation")));
+    if (run.waiting.size > 0) return;
+    if (this.#running === run) {
+      this.#dropWorker();
+      this.#running = undefined;
+      this.#next();
+    } else this.#queue = this.#queue.filter((other) => other !== run);
   }
 
   #dropWorker(): void {

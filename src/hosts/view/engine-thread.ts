@@ -24,10 +24,11 @@ function answer(request: Request, trade: Trade): Answer {
   }
   const open = session!;
   if (request.ask === "edit") {
-    const before = open.typed(request.edit);
-    const changes = open.edit(request.edit);
-    return { said: "edited", changes, waits: open.waits, before };
+    const done = open.asDone(request.edits);
+    const changes = open.edit(...request.edits);
+    return { said: "edited", changes, waits: open.waits, done };
   }
+  if (request.ask === "fix") return { said: "edited", ...open.fix(request.place), waits: open.waits };
   if (request.ask === "finish") return { said: "edited", changes: open.finish(), waits: open.waits };
   if (request.ask === "look") return { said: "looked", ...open.look(request.place) };
   return { said: "saved", bytes: open.save() };

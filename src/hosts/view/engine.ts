@@ -1,5 +1,5 @@
 /** The page's end of the engine's thread: questions in turn, an answer each; a long one can be ended. */
-import type { Answer, Edit, Request } from "./protocol.ts";
+import type { Answer, Edit, Place, Request } from "./protocol.ts";
 
 type Said<K extends Answer["said"]> = Extract<Answer, { said: K }>;
 
@@ -29,9 +29,16 @@ export class Engine {
     return answer;
   }
 
-  async edit(edit: Edit): Promise<Said<"edited">> {
-    const answer = await this.#ask({ ask: "edit", edit }, "edited");
-    this.#edits.push(edit);
+  async edit(...edits: readonly Edit[]): Promise<Said<"edited">> {
+    const answer = await this.#ask({ ask: "edit", edits }, "edited");
+    this.#edits.push(...edits);
+    return answer;
+  }
+
+  /** Applies the fix of the line that stands there. */
+  async fix(place: Place): Promise<Said<"edited">> {
+    const answer = await this.#ask({ ask: "fix", place }, "edited");
+    this.#edits.push(...(answer.done ?? []).map(({ after, before: _, ...at }) => ({ ...at, typed: after })));
     return answer;
   }
 

@@ -1,17 +1,12 @@
-/** Edits that can be taken back and made again, the last first. */
-import type { Edit, Place } from "./protocol.ts";
-
-export interface Change extends Place {
-  readonly before: string;
-  readonly after: string;
-}
+/** Edits that can be taken back and made again, the last first; cells that were changed by one click go together. */
+import type { DoneEdit, Edit } from "./protocol.ts";
 
 export class History {
-  #done: Change[] = [];
-  #undone: Change[] = [];
+  #done: (readonly DoneEdit[])[] = [];
+  #undone: (readonly DoneEdit[])[] = [];
 
-  made(change: Change): void {
-    this.#done.push(change);
+  made(edits: readonly DoneEdit[]): void {
+    this.#done.push(edits);
     this.#undone = [];
   }
 
@@ -23,14 +18,20 @@ export class History {
     return this.#undone.length > 0;
   }
 
-  /** The edit that takes the last change back, or makes the last one taken back again; it counts once `run` is through. */
-  async step(which: "undo" | "redo", run: (edit: Edit) => Promise<void>): Promise<void> {
+  /** The edits that take the last change back, or make the last one taken back again; they count once `run` is through. */
+  async step(which: "undo" | "redo", run: (edits: readonly Edit[]) => Promise<void>): Promise<void> {
     const [from, to] = which === "undo" ? [this.#done, this.#undone] : [this.#undone, this.#done];
-    const change = from.at(-1);
-    if (!change) return;
-    const { sheet, row, column, before, after } = change;
-    await run({ sheet, row, column, typed: which === "undo" ? before : after });
+    const edits = from.at(-1);
+    if (!edits) return;
+    await run(
+      edits.map(({ sheet, row, column, before, after }) => ({
+        sheet,
+        row,
+        column,
+        typed: which === "undo" ? before : after,
+      })),
+    );
     from.pop();
-    to.push(change);
+    to.push(edits);
   }
 }

@@ -7,7 +7,7 @@ import { Ended, Engine } from "./engine.ts";
 import { SheetGrid } from "./grid.ts";
 import { History } from "./history.ts";
 import { progressAfter } from "./progress.ts";
-import type { ChangedView, Edit, SheetView } from "./protocol.ts";
+import type { ChangedView, Place, SheetView } from "./protocol.ts";
 
 const byId = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
 const message = byId("message");
@@ -104,13 +104,14 @@ async function look(row: number, column: number): Promise<void> {
 
 async function lookAgain(): Promise<void> {
   if (!place) return;
-  const asked = place;
-  const { detail, report } = await engine.look(open, asked.row, asked.column);
+  const [asked, sheet] = [place, open];
+  const { detail, report, fix } = await engine.look(sheet, asked.row, asked.column);
   if (asked !== place) return; // the person has moved on
   byId("address").textContent = detail.address;
   byId("content").textContent = detail.content;
   if (detail.message) say(detail.message);
-  if (report) byId("line").replaceChildren(lineView(report));
+  if (report)
+    byId("line").replaceChildren(lineView(report, fix, () => void attempt(() => applyFix({ sheet, ...asked }))));
 }
 
 async function beginEdit(row: number, column: number): Promise<string | undefined> {
@@ -120,15 +121,28 @@ async function beginEdit(row: number, column: number): Promise<string | undefine
 }
 
 async function edit(row: number, column: number, typed: string): Promise<void> {
-  const place = { sheet: open, row, column };
-  const { before } = await send({ ...place, typed });
-  if (before !== undefined) history.made({ ...place, before, after: typed });
-  showHistory();
+  await made(() => engine.edit({ sheet: open, row, column, typed }));
 }
 
-async function send(edit: Edit): Promise<{ before?: string | undefined }> {
+async function applyFix(at: Place): Promise<void> {
+  const { says = "" } = await made(() => engine.fix(at));
+  say(says);
+}
+
+type Edited = Awaited<ReturnType<Engine["edit"]>>;
+
+/** Something that a person changed and may take back. */
+async function made(action: () => Promise<Edited>): Promise<Edited> {
+  const answer = await send(action);
+  if (answer.done) history.made(answer.done);
+  showHistory();
+  return answer;
+}
+
+async function send(action: () => Promise<Edited>): Promise<Edited> {
   clearTimeout(finishing);
-  const { changes, waits, before } = await engine.edit(edit);
+  const answer = await action();
+  const { changes, waits } = answer;
   performance.mark("edit answered");
   unsaved = true;
   say("");
@@ -137,17 +151,20 @@ async function send(edit: Edit): Promise<{ before?: string | undefined }> {
   requestAnimationFrame(() => performance.mark("edit painted"));
   finishSoon(waits);
   await lookAgain();
-  return { before };
+  return answer;
 }
 
 const step = (which: "undo" | "redo") =>
   attempt(async () => {
-    await history.step(which, async (edit) => {
+    await history.step(which, async (edits) => {
+      const edit = edits[0]!;
       if (edit.sheet !== open) openSheet(edit.sheet);
       place = { row: edit.row, column: edit.column };
-      await send(edit);
+      await send(() => engine.edit(...edits));
       await grids[open]!.select(edit.row, edit.column);
-      say(`${which === "undo" ? "Undone" : "Done again"}: ${cellName(edit.row, edit.column)}.`);
+      say(
+        `${which === "undo" ? "Undone" : "Done again"}: ${edits.map((each) => cellName(each.row, each.column)).join(", ")}.`,
+      );
     });
     showHistory();
   });

@@ -1,4 +1,5 @@
 /** What the page and its engine, which runs in a thread of its own, say to one another. */
+import type { FixOffer } from "../../job/fix-cells.ts";
 import type { LineReport } from "../../papers/line-report.ts";
 import type { GuideEntry } from "../pane/guide/entry.ts";
 
@@ -47,13 +48,28 @@ export interface CellDetail {
 
 export type Request =
   | { readonly ask: "open"; readonly bytes: Uint8Array; readonly edits: readonly Edit[] }
-  | { readonly ask: "edit"; readonly edit: Edit }
+  | { readonly ask: "edit"; readonly edits: readonly Edit[] }
+  /** Types what would mend the line that stands there. */
+  | { readonly ask: "fix"; readonly place: Place }
   | { readonly ask: "finish" }
   | { readonly ask: "look"; readonly place: Place }
   | { readonly ask: "save" };
 
 export interface Edit extends Place {
   readonly typed: string;
+}
+
+/** An edit that was made, and what would have to be typed to take it back. */
+export interface DoneEdit extends Place {
+  readonly before: string;
+  readonly after: string;
+}
+
+/** What stands in a cell, and the line of the bill that it is about. */
+export interface Looked {
+  readonly detail: CellDetail;
+  readonly report: LineReport | undefined;
+  readonly fix: FixOffer | undefined;
 }
 
 export type Answer =
@@ -70,9 +86,11 @@ export type Answer =
       readonly said: "edited";
       readonly changes: readonly ChangedView[];
       readonly waits: boolean;
-      /** What would have to be typed to take the edit back; undefined where nothing can be. */
-      readonly before?: string | undefined;
+      /** Undefined where an edit cannot be taken back. */
+      readonly done?: readonly DoneEdit[] | undefined;
+      /** What a fix has come to. */
+      readonly says?: string;
     }
-  | { readonly said: "looked"; readonly detail: CellDetail; readonly report: LineReport | undefined }
+  | ({ readonly said: "looked" } & Looked)
   | { readonly said: "saved"; readonly bytes: Uint8Array }
   | { readonly said: "refused"; readonly message: string };

@@ -3,7 +3,6 @@
 import type { Book } from "../../job/book.ts";
 import type { JobPlan } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
-import type { LineReport } from "../../papers/line-report.ts";
 import type { CustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
 import { keep } from "../../sheet/evaluate/keep.ts";
 import { cellName } from "../../sheet/formula/address.ts";
@@ -18,7 +17,7 @@ import { shownCell } from "./cell-text.ts";
 import { editedBytes, type TypedCell } from "./edited-bytes.ts";
 import { grownTable } from "./grown-table.ts";
 import { readLooks, type SheetLooks, sheetLooks } from "./looks.ts";
-import type { CellDetail, ChangedView, Edit, Place, SheetView } from "./protocol.ts";
+import type { CellDetail, ChangedView, DoneEdit, Edit, Looked, Place, SheetView } from "./protocol.ts";
 import type { Trade } from "./trade.ts";
 import { asTyped, typedValue } from "./typed-value.ts";
 
@@ -139,9 +138,35 @@ export class Session {
   }
 
   /** Throws Refusal where the cell or what is typed is not taken; nothing has changed then. */
-  edit(edit: Edit): ChangedView[] {
-    this.#change(edit);
+  edit(...edits: readonly Edit[]): ChangedView[] {
+    for (const edit of edits) this.#change(edit);
     return this.#changes();
+  }
+
+  /** Types what would mend the line that stands there. Throws Refusal where nothing does, or the bill lacks its column. */
+  fix(place: Place): { changes: ChangedView[]; done: DoneEdit[] | undefined; says: string } {
+    const before = this.#jobNow();
+    const offer = this.look(place).fix;
+    if (!before || !offer || !("cells" in offer))
+      throw wrong(
+        "line",
+        "one with a fix that the bill has columns for",
+        offer && "lacks" in offer ? offer.lacks : null,
+      );
+    const sheet = this.#workbook.sheets.findIndex(({ name }) => name === before.table.sheet.name);
+    const edits = offer.cells.map(({ row, column, value }) => {
+      const at = { sheet, row, column };
+      return { ...at, typed: asTyped(value, this.#isText(at)) ?? "" };
+    });
+    const done = this.asDone(edits);
+    const changes = this.edit(...edits);
+    return { changes, done, says: this.trade.changesSay(before.plan, this.#jobNow()!.plan) };
+  }
+
+  /** With what would take them back; undefined where one of them cannot be. */
+  asDone(edits: readonly Edit[]): DoneEdit[] | undefined {
+    const done = edits.map(({ typed, ...at }) => ({ ...at, before: this.typed(at), after: typed }));
+    return done.every((edit): edit is DoneEdit => edit.before !== undefined) ? done : undefined;
   }
 
   /** What would have to be typed for what the cell holds now. */
@@ -191,7 +216,7 @@ export class Session {
     return found;
   }
 
-  look({ sheet, row, column }: Place): { detail: CellDetail; report: LineReport | undefined } {
+  look({ sheet, row, column }: Place): Looked {
     const value = this.#workbook.sheets[sheet]?.values[column]?.[row];
     const formula = this.#calculator.grid.formulaAt(sheet, row, column);
     const shown = shownCell(value, undefined);
@@ -204,7 +229,11 @@ export class Session {
     };
     const job = this.#jobNow();
     const line = job && this.trade.billRowAt(job, this.#bookNow()[sheet]!, row);
-    return { detail, report: job && line && this.trade.lineReport(line, job.plan) };
+    return {
+      detail,
+      report: job && line && this.trade.lineReport(line, job.plan),
+      fix: job && line && this.trade.fixOffer(job, line),
+    };
   }
 
   /** The file's own bytes where nothing was typed. Else no answer that was put off leaves with it. */

@@ -1,6 +1,9 @@
 /** Everything of the trade that a session needs, in a file of its own: the engine knows none of it. */
+
+import { changesSay } from "../../bill/plan-changes.ts";
 import { findRecord, RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import { billRowAt } from "../../job/bill-row.ts";
+import { fixOffer } from "../../job/fix-cells.ts";
 import { jobPlan } from "../../job/job-plan.ts";
 import { lineReport } from "../../papers/line-report.ts";
 import { guideEntry } from "../pane/guide/entry.ts";
@@ -12,6 +15,8 @@ export const trade = {
   jobPlan,
   billRowAt,
   lineReport,
+  fixOffer,
+  changesSay,
   guide: () => RECORDS.map(guideEntry),
 };
 export type Trade = typeof trade;

@@ -1,11 +1,13 @@
-/** Punch, die and sheet at the end of a bend, with the least gap between the sheet and what is above it. */
+/** Sheet and tools at a hit, seen from the end of the bed, the back gauge to the right: at the gauge, and at the bottom. */
 import { type BentPart, type Hit, type Outline, type Press, poseAtHit } from "../../bill/pictures.ts";
-import type { Degrees } from "../../units/quantity.ts";
-import { show, showNumber } from "../../units/show.ts";
+import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import { boxOf, drawing, LETTERS, line, type Point, polygon, text } from "./svg.ts";
+import { dimension } from "./dimension.ts";
+import { type Frame, fitted, Ink, THICK, THIN } from "./ink.ts";
+import { boxOf, type Point } from "./svg.ts";
 
-export interface EndOfBend {
+export interface PicturedHit {
   readonly part: BentPart;
   readonly press: Press;
   /** Numbers of the bends made before. */
@@ -14,73 +16,96 @@ export interface EndOfBend {
   /** Overbend under load, degrees. */
   readonly springback: Degrees;
   readonly name: string;
-  /** Tools drawn from the tables' figures, not from real outlines. */
-  readonly isPlain: boolean;
+  /** How the tools are known, in words; "" by their real outlines. */
+  readonly drawn: string;
   /** What the plan found in the way; undefined where the hit can be made. */
   readonly obstacle: string | undefined;
+  /** Where the back gauge stands; undefined where the plan sets none. */
+  readonly stop: Millimetres | undefined;
 }
 
-/** Height of letters as a share of the drawing. */
-const LETTER = 1 / 17;
+export interface HitPicture {
+  readonly svg: string;
+  /** What stands below it. */
+  readonly words: readonly string[];
+}
 
-/** Throws Refusal on an impossible part, tools or bend numbers. */
-export function drawEndOfBend(
-  { part, press, finished, hit, springback, name, isPlain, obstacle }: EndOfBend,
-  system: UnitSystem,
-): string {
+const FRAME: Frame = { width: 57, height: 37 };
+const LARGEST = 1.2; // times true size
+const PUNCH_SHOWN = 0.6; // of the height of the rest: enough of the punch to know it by
+
+/** Before the stroke: how the sheet lies at the gauge. Throws Refusal on an impossible part, tools or bend numbers. */
+export function drawAtGauge(pictured: PicturedHit, system: UnitSystem, frame = FRAME): HitPicture {
+  const { part, press, finished, hit, springback, name, stop } = pictured;
+  const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "flat");
+  const { ink } = fitted(frame, LARGEST, (scale) => {
+    const { ink, die, tip } = drawTools({ sheet, tools, scale, isGaugeShown: true });
+    if (stop !== undefined) {
+      const [x, low] = [Math.min(...tools.finger.map(([fx]) => fx)) * scale, die.bottom];
+      ink.line([0, tip], [0, low + 3], THIN, "3 0.8 0.6 0.8");
+      if (x > 1) dimension(ink, { from: [x, low], to: [0, low], words: showMark(stop, system), bold: true });
+    }
+    return ink;
+  });
+  const setTo = stop === undefined ? "" : ` The gauge stands ${showMark(stop, system)} from the middle of the die.`;
+  return { svg: ink.svg(`${name}: bend ${hit.bend} at the gauge`, `${SEEN}${setTo}`), words: [] };
+}
+
+/** At the bottom of the stroke, with the least gap between the sheet and what is above it. Throws as the other one. */
+export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame = FRAME): HitPicture {
+  const { part, press, finished, hit, springback, name, drawn, obstacle } = pictured;
   const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "loaded");
-  // A screen's y grows downward.
-  const flip = (outline: Outline): Point[] => outline.map(([x, y]): Point => [x, -y]);
-  const [metal, punch, die, ram] = [flip(sheet), flip(tools.punch), flip(tools.die), flip(tools.ram)];
-  const around = boxOf([...metal, ...die]);
-  const size = Math.max(around.right - around.left, around.bottom - around.top);
-  const letter = size * LETTER;
-  const tip = Math.max(...punch.map(([, y]) => y));
-  // The punch reaches out of the picture: enough of it is shown to know it by.
-  const top = Math.min(around.top, tip - size / 2) - letter;
-  const least = leastGap(metal, [punch, ram], tip, part.thickness);
-  const length = (value: number) => show(value, "length", system, 3);
+  const tip = Math.min(...tools.punch.map(([, y]) => y));
+  const least = leastGap(sheet, [tools.punch, tools.ram], tip, part.thickness);
   const { angle } = part.bends[hit.bend - 1]!;
+  const { ink } = fitted(frame, LARGEST, (scale) => {
+    const { ink } = drawTools({ sheet, tools, scale, isGaugeShown: false });
+    if (least && obstacle === undefined)
+      ink.line(toPaper(least.from, scale), toPaper(least.to, scale), THIN * 1.5, "1 0.6");
+    return ink;
+  });
   const words = [
-    `bend ${hit.bend} to ${showNumber(Math.abs(angle))}°, under load ${showNumber(Math.abs(angle) + springback, 3)}°`,
-    obstacle ?? (least ? `least gap above the sheet ${length(least.gap)}` : "nothing rises beside the punch"),
-    ...(isPlain ? ["tools drawn plain from their tables"] : []),
+    `to ${showNumber(Math.abs(angle))}°, under load ${showNumber(Math.abs(angle) + springback, 3)}°`,
+    obstacle ?? (least ? `least gap ${show(least.gap, "length", system, 3)}` : "nothing rises beside the punch"),
   ];
-  const box = {
-    left: around.left,
-    right: around.right,
-    top,
-    bottom: around.bottom + letter * (1.5 * words.length + 0.7),
+  const known = drawn === "" ? "" : `; ${drawn}`;
+  return {
+    svg: ink.svg(`${name}: end of bend ${hit.bend}`, `${SEEN} Bend ${hit.bend} ${words.join("; ")}${known}.`),
+    words,
   };
-  const hatched = { "stroke-width": letter / 8 };
-  return drawing(
-    {
-      title: `${name}: end of bend ${hit.bend}`,
-      description: `Seen from the end of the bed, the back gauge to the right. ${words.join("; ")}.`,
-      box,
-      margin: letter,
-      letter,
-    },
-    polygon(clipped(punch, top), hatched),
-    polygon(clipped(ram, top), hatched),
-    polygon(die, hatched),
-    polygon(metal, { fill: "currentColor", "fill-opacity": 0.3, "stroke-width": letter / 12 }),
-    least && obstacle === undefined
-      ? line(least.from, least.to, { "stroke-width": letter / 10, "stroke-dasharray": `${letter / 4} ${letter / 6}` })
-      : "",
-    text([(box.left + box.right) / 2, box.bottom - letter * (1.5 * words.length - 1)], words[0]!, LETTERS),
-    ...words.slice(1).map((word, i) =>
-      text([(box.left + box.right) / 2, box.bottom - letter * (1.5 * (words.length - 1 - i) - 1)], word, {
-        ...LETTERS,
-        "font-size": letter * 0.85,
-      }),
-    ),
-  );
 }
 
-/** What lies above the picture is cut off along its upper edge. */
-const clipped = (outline: readonly Point[], top: number): Point[] =>
-  outline.map(([x, y]): Point => [x, Math.max(y, top)]);
+const SEEN = "Seen from the end of the bed, the back gauge to the right.";
+
+const toPaper = ([x, y]: readonly [number, number], scale: number): Point => [x * scale, -y * scale];
+
+interface ToDraw {
+  readonly sheet: Outline;
+  readonly tools: Readonly<Record<"punch" | "ram" | "die" | "bed" | "finger", Outline>>;
+  readonly scale: number;
+  readonly isGaugeShown: boolean;
+}
+
+/** Tools light with a thin edge, the sheet dark: the eye finds the part first. */
+function drawTools({ sheet, tools, scale, isGaugeShown }: ToDraw) {
+  const ink = new Ink();
+  // A screen's y grows downward.
+  const flip = (outline: Outline): Point[] => outline.map((corner) => toPaper(corner, scale));
+  const [metal, punch, ram] = [flip(sheet), flip(tools.punch), flip(tools.ram)];
+  const around = boxOf([...metal, ...flip(tools.die)]);
+  const tip = Math.max(...punch.map(([, y]) => y));
+  const size = Math.max(around.right - around.left, around.bottom - around.top);
+  const top = Math.min(around.top, tip - size * PUNCH_SHOWN) - 2;
+  // A deep die block is cut off below as the punch is above.
+  const bottom = Math.min(around.bottom, boxOf(metal).bottom + size * DIE_SHOWN);
+  const cut = (outline: readonly Point[]) => outline.map(([x, y]): Point => [x, Math.min(Math.max(y, top), bottom)]);
+  for (const tool of [punch, ram]) if (tool.some(([, y]) => y > top)) ink.polygon(cut(tool), THIN * 1.5, 0.06);
+  ink.polygon(cut(flip(tools.die)), THIN * 1.5, 0.06);
+  if (isGaugeShown) ink.polygon(flip(tools.finger), THIN, 0.9);
+  ink.polygon(metal, THICK / 2, 0.75);
+  return { ink, die: { bottom }, tip };
+}
+const DIE_SHOWN = 0.5;
 
 interface Gap {
   readonly gap: number;
@@ -89,14 +114,9 @@ interface Gap {
 }
 
 /** From the corners of the sheet's ends and legs, away from the nose, to the nearest edge of the tools. */
-function leastGap(
-  sheet: readonly Point[],
-  tools: readonly (readonly Point[])[],
-  tip: number,
-  thickness: number,
-): Gap | undefined {
+function leastGap(sheet: Outline, tools: readonly Outline[], tip: number, thickness: number): Gap | undefined {
   let least: Gap | undefined;
-  const risen = sheet.filter(([, y]) => y < tip - 3 * thickness);
+  const risen = sheet.filter(([, y]) => y > tip + 3 * thickness);
   for (const from of risen)
     for (const tool of tools)
       tool.forEach((a, i) => {

@@ -1,10 +1,11 @@
-/** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge. */
+/** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
 import { type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
 import type { Millimetres } from "../../units/quantity.ts";
-import { show, showNumber } from "../../units/show.ts";
+import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import { dimension } from "./dimension.ts";
-import { at, drawing, element, LETTERS, line, type Point, path, polygon, text } from "./svg.ts";
+import { type Chain, chainBelow, type Dimension, dimension, spread } from "./dimension.ts";
+import { FIGURE, type Frame, fitted, Ink, NOTE, THICK, THIN, widthOf } from "./ink.ts";
+import { at, drawing, element, type Point, path, polygon } from "./svg.ts";
 
 export interface FlatOptions {
   readonly name?: string;
@@ -13,66 +14,139 @@ export interface FlatOptions {
   readonly gaugedEnd?: "first" | "last" | undefined;
   /** The strip that is bent in the second direction: its bend lines lie along the blank's length. */
   readonly cross?: BentPart | undefined;
+  /** Of the picture on paper. */
+  readonly frame?: Frame;
 }
 
+const FRAME: Frame = { width: 120, height: 56 };
+const LARGEST = 1.2; // a small clip is not drawn larger than this
+const MOST_HIGH = 24; // mm on paper of a blank with one direction of bends; a longer one is drawn broken
+const LEAST_HIGH = 14;
+
+/** Lengths in mm; the blank's length runs across the page, as it lies before the back gauge. */
 export function drawFlat(
   part: BentPart,
   side: Millimetres,
   system: UnitSystem,
-  { name = "part", grain, gaugedEnd = "first", cross }: FlatOptions = {},
+  { name = "part", grain, gaugedEnd = "first", cross, frame = FRAME }: FlatOptions = {},
 ): string {
   if (part.bends.length > 0) checkPart(part);
   const length = flatLength(part);
-  const lines = bendLines(part);
   const width = cross ? flatLength(cross) : side;
-  // Both directions of bends are wanted whole; a blank with one is drawn broken where it is long.
-  const shown = cross ? width : Math.min(width, length * LONGEST_SHOWN);
-  const letter = Math.max(length, shown) / 22;
+  const lines = bendLines(part);
+  // A blank with one direction of bends is as high as it is drawn: only its length can give way.
+  const room = cross ? frame : { ...frame, height: Number.POSITIVE_INFINITY };
+  const { ink, scale } = fitted(room, Math.min(LARGEST, frame.width / length), (scale) => {
+    const ink = new Ink();
+    const long = length * scale;
+    const high = cross ? width * scale : Math.min(Math.max(width * scale, LEAST_HIGH), MOST_HIGH);
+    ink.polygon(
+      [
+        [0, 0],
+        [long, 0],
+        [long, high],
+        [0, high],
+      ],
+      THICK,
+      0.05,
+    );
+    for (const [i, y] of (cross ? bendLines(cross) : []).entries()) {
+      const { angle } = cross!.bends[i]!;
+      bendLine(ink, [-OVER, y * scale], [long + OVER, y * scale], angle);
+    }
+    for (const [i, x] of lines.entries()) {
+      const { angle } = part.bends[i]!;
+      bendLine(ink, [x * scale, -OVER], [x * scale, high + OVER], angle);
+    }
+    labels(
+      ink,
+      lines.map((x) => x * scale),
+      part.bends.map(({ angle }, i) => `${i + 1}: ${bendWords(angle)}`),
+    );
+    if (lines.length > 0) gaugeMark(ink, gaugedEnd === "first" ? 0 : long, high, gaugedEnd === "first" ? 1 : 2);
+    const below = lines.length > 0 ? chainBelow(ink, high, gapsOf([0, ...lines, length], scale, system)) : 0;
+    const whole: Dimension = { from: [long, high], to: [0, high], words: showMark(length, system), bold: true };
+    dimension(ink, whole, below + NEXT_ROW);
+    if (cross) {
+      const ends = bendLines(cross).map((y) => y * scale);
+      column(
+        ink,
+        [long + OVER, ends],
+        cross.bends.map(({ angle }, i) => `${letterOf(i)}: ${bendWords(angle)}`),
+      );
+      crossGaps(ink, cross, scale, system);
+    }
+    dimension(
+      ink,
+      { from: [long, 0], to: [long, high], words: showMark(width, system), bold: true },
+      cross ? ink.box.right - long + 3 : 0,
+    );
+    if (!cross && high < width * scale - 1e-6) breakMark(ink, long, high * 0.6);
+    if (grain) grainArrow(ink, [long + 11, high + 4], grain);
+    return ink;
+  });
+  return ink.svg(`${name}: flat blank`, description({ part, cross, width, grain, gaugedEnd }, system, scale));
+}
+
+const OVER = 3; // mm that a bend line goes beyond the blank, so that it is not taken for a cut
+const NEXT_ROW = 1;
+
+/** What a person marks out with a rule, from one bend line to the next. */
+const gapsOf = (stops: readonly number[], scale: number, system: UnitSystem): Chain => ({
+  stops: stops.map((stop) => stop * scale),
+  words: stops.slice(1).map((stop, i) => showMark(stop - stops[i]!, system).split(" · ")),
+});
+
+/** Of the second direction, from the upper edge down. */
+function crossGaps(ink: Ink, cross: BentPart, scale: number, system: UnitSystem): void {
+  const stops = [0, ...bendLines(cross), flatLength(cross)];
+  const x = ink.box.right + 3;
+  for (const stop of stops) ink.line([x - 1, stop * scale], [x + 1, stop * scale], THIN);
+  ink.line([x, 0], [x, stops.at(-1)! * scale], THIN);
+  const middles = stops.slice(1).map((stop, i) => ((stop + stops[i]!) / 2) * scale);
+  column(
+    ink,
+    [x, middles],
+    stops.slice(1).map((stop, i) => showMark(stop - stops[i]!, system)),
+  );
+}
+
+/** Right of everything, one below another, moved apart where they would meet and tied to their places by thin lines. */
+function column(ink: Ink, [from, at]: readonly [number, readonly number[]], words: readonly string[]): void {
+  const spaced = spread(
+    at,
+    at.map(() => FIGURE * 1.3),
+  );
+  const up = Math.min(0, spaced[0] ?? 0);
+  const x = Math.max(from, ink.box.right) + 3;
+  words.forEach((label, i) => {
+    const y = spaced[i]! - up;
+    ink.line([from, at[i]!], [x - 0.6, y], THIN);
+    ink.text([x + widthOf(label, FIGURE) / 2, y], label, { bold: true });
+  });
+}
+
+interface Described {
+  readonly part: BentPart;
+  readonly cross: BentPart | undefined;
+  readonly width: number;
+  readonly grain: FlatOptions["grain"];
+  readonly gaugedEnd: "first" | "last";
+}
+
+function description({ part, cross, width, grain, gaugedEnd }: Described, system: UnitSystem, scale: number): string {
   const write = (value: number) => show(value, "length", system, 5);
-  const levels = inLevels(positions(lines, length), ([from, to]) => write(to - from), letter * 0.8);
-  const gaugeX = gaugedEnd === "first" ? 0 : length;
-  const direction = (angle: number) => (angle > 0 ? "up" : "down");
   const inWords = (strip: BentPart) =>
     bendLines(strip)
-      .map((at, i) => {
-        const { angle } = strip.bends[i]!;
-        return `${write(at)} (${direction(angle)} ${showNumber(Math.abs(angle))} degrees)`;
-      })
+      .map((line, i) => `${write(line)} (${bendWords(strip.bends[i]!.angle, " degrees")})`)
       .join(", ");
-  const edge = gaugedEnd === "first" ? 1 : 2;
   const second = cross ? ` In the second direction at ${inWords(cross)} from the upper edge.` : "";
   const bends =
-    lines.length === 0
+    part.bends.length === 0
       ? "No bends."
-      : `Bend lines at ${inWords(part)} from edge 1.${second} Edge ${edge} goes to the gauge first.`;
-  return drawing(
-    {
-      title: `${name}: flat blank`,
-      description: `Flat ${write(length)} by ${write(width)}. ${bends} ${grainSays(grain, lines.length === 0)}`,
-      box: { left: 0, top: -letter * 1.3 * (levels.length - 1), right: length, bottom: shown },
-      margin: letter * 4,
-      letter,
-    },
-    element("rect", { x: 0, y: 0, width: length, height: shown, fill: "none" }),
-    ...(cross ? bendLines(cross) : []).flatMap((y, i) => [
-      bendLine([0, y], [length, y], cross!.bends[i]!.angle, letter),
-      crossLabel(y, length, i, cross!.bends[i]!.angle, letter),
-    ]),
-    ...lines.flatMap((x, i) => [
-      bendLine([x, 0], [x, shown], part.bends[i]!.angle, letter),
-      label(x, shown, i, part.bends[i]!.angle, letter),
-    ]),
-    ...(lines.length === 0 ? [] : levels).flatMap((level, height) =>
-      level.map(([from, to]) =>
-        dimension([from, 0], [to, 0], letter * (1.2 + height * 1.3), write(to - from), letter * 0.8),
-      ),
-    ),
-    dimension([0, shown], [length, shown], -letter * 1.6, write(length), letter),
-    dimension([length, 0], [length, shown], letter * 1.6, write(width), letter),
-    shown < width ? breakMark(length, shown * 0.75, letter) : "",
-    lines.length === 0 ? "" : gaugeMark(gaugeX, shown, `gauge, edge ${edge}`, letter),
-    grain ? grainArrow(length, shown, grain, letter) : "",
-  );
+      : `Bend lines at ${inWords(part)} from edge 1.${second} Edge ${gaugedEnd === "first" ? 1 : 2} goes to the gauge first.`;
+  const scaled = `Drawn at ${showNumber(scale, 2)} of its length.`;
+  return `Flat ${write(flatLength(part))} by ${write(width)}. ${bends} ${grainSays(grain, part.bends.length === 0)} ${scaled}`;
 }
 
 function grainSays(grain: FlatOptions["grain"], isPlate: boolean): string {
@@ -80,114 +154,96 @@ function grainSays(grain: FlatOptions["grain"], isPlate: boolean): string {
   return isPlate ? `Grain along its ${grain === "across" ? "length" : "width"}.` : `Bend lines ${grain} the grain.`;
 }
 
-/** A blank longer than this many times its flat length is drawn broken, as drawings of long parts are. */
-const LONGEST_SHOWN = 1.2;
-
-/** Two slanted strokes over both edges, with the metal between them left out. */
-const breakMark = (length: number, y: number, letter: number): string => {
-  const rise = letter * 0.8;
-  const zigzag = (at0: number): Point[] => [
-    [-letter * 0.4, at0 + rise / 2],
-    [length * 0.45, at0],
-    [length * 0.5, at0 - rise],
-    [length * 0.55, at0 + rise],
-    [length + letter * 0.4, at0 - rise / 2],
-  ];
-  const [above, below] = [zigzag(y - rise), zigzag(y + rise)];
-  return [
-    polygon([...above, ...below.toReversed()], { class: "paper", fill: "Canvas", stroke: "none" }),
-    ...[above, below].map((points) => path(`M ${points.map(([x, y]) => `${at(x)} ${at(y)}`).join(" L ")}`)),
-  ].join("");
-};
-
-/** Dimensions in as few rows as their figures need to stand beside one another. */
-function inLevels(spans: readonly Span[], words: (span: Span) => string, letter: number): Span[][] {
-  const levels: { spans: Span[]; end: number }[] = [];
-  for (const span of spans) {
-    const half = Math.max(words(span).length * letter * 0.6, span[1] - span[0]) / 2;
-    const middle = (span[0] + span[1]) / 2;
-    const free = levels.find(({ end }) => end <= middle - half + 1e-9);
-    if (free) {
-      free.spans.push(span);
-      free.end = middle + half;
-    } else levels.push({ spans: [span], end: middle + half });
-  }
-  return levels.map(({ spans }) => spans);
-}
-type Span = readonly [from: number, to: number];
-
-/** Between neighbouring bend lines and edges: what a person marks out with a rule. */
-const positions = (lines: readonly number[], length: number): (readonly [number, number])[] => {
-  const stops = [0, ...lines, length];
-  return stops.slice(1).map((to, i) => [stops[i]!, to] as const);
-};
-
-/** Up: long dashes; down: dots. Told apart without colour. */
-const bendLine = (from: Point, to: Point, angle: number, letter: number): string =>
-  line(from, to, {
-    "stroke-dasharray": angle > 0 ? `${at(letter)} ${at(letter / 3)}` : `${at(letter / 12)} ${at(letter / 4)}`,
-  });
-
-const label = (x: number, width: number, i: number, angle: number, letter: number): string =>
-  text([x + letter * 0.8, width / 2], `${i + 1} ${angle > 0 ? "up" : "down"} ${showNumber(Math.abs(angle))}°`, {
-    ...LETTERS,
-    transform: `rotate(-90 ${at(x + letter * 0.8)} ${at(width / 2)})`,
-    "dominant-baseline": "middle",
-  });
+const bendWords = (angle: number, unit = "°"): string =>
+  `${angle > 0 ? "up" : "down"} ${showNumber(Math.abs(angle))}${unit}`;
 
 /** Letters, so that nobody takes the second direction's bends for the first one's. */
-const crossLabel = (y: number, length: number, i: number, angle: number, letter: number): string =>
-  text(
-    [length * 0.25, y - letter * 0.3],
-    `${String.fromCharCode("A".charCodeAt(0) + i)} ${angle > 0 ? "up" : "down"} ${showNumber(Math.abs(angle))}°`,
-    LETTERS,
-  );
+const letterOf = (i: number): string => String.fromCharCode("A".charCodeAt(0) + i);
 
-/** Three short strokes against the edge that touches the gauge. */
-const gaugeMark = (x: number, width: number, words: string, letter: number): string => {
+/** Up: long dashes; down: dots. Told apart without color. */
+const bendLine = (ink: Ink, from: Point, to: Point, angle: number): void =>
+  ink.line(from, to, THICK / 2, angle > 0 ? "4 1.4" : "0.4 1.2");
+
+/** Above their bend lines, moved apart where they would meet, each tied to its own; upright where there are many. */
+function labels(ink: Ink, lines: readonly number[], words: readonly string[]): void {
+  const widths = words.map((label) => widthOf(label, FIGURE) + 2);
+  const isUpright = widths.reduce((sum, width) => sum + width, 0) > MOST_LABELS;
+  const places = spread(lines, isUpright ? widths.map(() => FIGURE * 1.4) : widths);
+  words.forEach((label, i) => {
+    const from: Point = [lines[i]!, -OVER];
+    const to: Point = [places[i]!, -OVER - LEADER];
+    ink.line(from, to, THIN);
+    const up = isUpright ? widths[i]! / 2 : FIGURE * 0.7;
+    ink.text([to[0], to[1] - up], label, { bold: true, turn: isUpright ? -90 : 0 });
+  });
+}
+const MOST_LABELS = 110; // mm of labels side by side
+const LEADER = 2;
+
+/** Blocks against the edge that touches the gauge first. */
+function gaugeMark(ink: Ink, x: number, high: number, edge: number): void {
   const out = x === 0 ? -1 : 1;
-  const strokes = [0.25, 0.5, 0.75].map((share): string =>
-    line([x + out * letter * 0.8, width * share], [x, width * share], { "stroke-width": letter / 6 }),
-  );
-  return [
-    ...strokes,
-    text([x + out * letter * 2.2, width / 2], words, {
-      ...LETTERS,
-      "font-size": letter * 0.8,
-      transform: `rotate(-90 ${at(x + out * letter * 2.2)} ${at(width / 2)})`,
-    }),
-  ].join("");
-};
+  const half = Math.min(2.5, high / 6);
+  for (const share of [0.25, 0.75]) {
+    const y = high * share;
+    ink.polygon(
+      [
+        [x, y - half],
+        [x + out * 4, y - half],
+        [x + out * 4, y + half],
+        [x, y + half],
+      ],
+      THIN,
+      1,
+    );
+  }
+  ink.text([x + out * 7, high / 2], `edge ${edge}`, { size: NOTE, turn: -90 });
+}
 
-const grainArrow = (length: number, width: number, grain: "across" | "along", letter: number): string => {
-  const centre: Point = [length * 0.12 + letter, width - letter * 1.2];
-  const half = letter * 1.5;
-  const ends: [Point, Point] =
+/** Right of the figures below the blank where there is room, else below everything. */
+function grainArrow(ink: Ink, beside: Point, grain: "across" | "along"): void {
+  const isRoom = [0, 5, 10].every((down) => ink.isFree([beside[0], beside[1] + down], "grain", { size: FIGURE }));
+  const [x, top] = isRoom ? beside : [ink.box.left + 8, ink.box.bottom + NOTE];
+  ink.text([x, top], "grain", { size: NOTE });
+  const y = top + NOTE + 1.5;
+  const [a, b]: [Point, Point] =
     grain === "across"
       ? [
-          [centre[0] - half, centre[1]],
-          [centre[0] + half, centre[1]],
+          [x - 6, y],
+          [x + 6, y],
         ]
       : [
-          [centre[0], centre[1] - half],
-          [centre[0], centre[1] + half],
+          [x, y - 0.5],
+          [x, y + 9.5],
         ];
-  const head = ([x, y]: Point, [fx, fy]: Point): string => {
-    const angle = Math.atan2(y - fy, x - fx);
-    const barb = (turn: number): string =>
-      `${at(x - letter * 0.5 * Math.cos(angle + turn))} ${at(y - letter * 0.5 * Math.sin(angle + turn))}`;
-    return path(`M ${barb(0.4)} L ${at(x)} ${at(y)} L ${barb(-0.4)}`);
+  ink.line(a, b, THICK / 2);
+  const head = ([px, py]: Point, [qx, qy]: Point): string => {
+    const angle = Math.atan2(py - qy, px - qx);
+    const barb = (turn: number) => `${at(px - 2.2 * Math.cos(angle + turn))} ${at(py - 2.2 * Math.sin(angle + turn))}`;
+    return path(`M ${barb(0.4)} L ${at(px)} ${at(py)} L ${barb(-0.4)}`, { "stroke-width": THICK / 2 });
   };
-  return [
-    line(ends[0], ends[1]),
-    head(ends[1], ends[0]),
-    head(ends[0], ends[1]),
-    text([centre[0], centre[1] - letter * (grain === "across" ? 0.4 : 1.8)], "grain", {
-      ...LETTERS,
-      "font-size": letter * 0.8,
-    }),
-  ].join("");
-};
+  ink.add(head(a, b) + head(b, a), []);
+}
+
+/** Two slanted strokes over both edges, with the metal between them left out: the side across is not to scale. */
+function breakMark(ink: Ink, long: number, y: number): void {
+  const zigzag = (middle: number): Point[] => [
+    [-2, middle + 1.2],
+    [long * 0.46, middle],
+    [long * 0.49, middle - 2],
+    [long * 0.52, middle + 2],
+    [long + 2, middle - 1.2],
+  ];
+  const [above, below] = [zigzag(y - 1.2), zigzag(y + 1.2)];
+  const stroke = (points: readonly Point[]) =>
+    path(`M ${points.map(([px, py]) => `${at(px)} ${at(py)}`).join(" L ")}`, { "stroke-width": THIN * 1.5 });
+  ink.add(
+    polygon([...above, ...below.toReversed()], { class: "paper", fill: "Canvas", stroke: "none" }) +
+      stroke(above) +
+      stroke(below),
+    [],
+  );
+}
 
 /** The outline alone, 1:1 in millimetres, for a waterjet program: no letters, no bend lines. */
 export function outlineTrueSize(length: Millimetres, width: Millimetres, name = "blank"): string {

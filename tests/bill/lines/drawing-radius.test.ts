@@ -11,7 +11,7 @@ const SHARP = { name: "P", nose: mm(1), angle: degrees(75) };
 const R = 0.31625;
 const found = (radius: number, tolerance: CellValue = null, Thickness: CellValue = 0.25) => {
   const line = lineOf(bracket({ "Drawing radius": radius, "Radius tolerance": tolerance, Thickness }));
-  const answer = drawingRadius(line, { die: V2, punch: SHARP })!;
+  const answer = drawingRadius(line, { die: V2, punch: SHARP }, false)!;
   return [answer.verdict, answer.finding && `${answer.finding.status} ${answer.finding.kind}`];
 };
 
@@ -28,7 +28,13 @@ describe("the drawing's radius", () => {
   ] as [string, [number, CellValue?, CellValue?], unknown][])("%s", (_, given, answer) => {
     expect(found(...given)).toEqual(answer);
   });
+  it("a bend that is bottomed takes the radius of the nose, 1 mm here", () => {
+    const answer = (radius: number) =>
+      drawingRadius(lineOf(bracket({ "Drawing radius": radius })), { die: V2, punch: SHARP }, true)?.finding;
+    expect(answer(1 / 25.4)).toBeUndefined();
+    expect(answer(R)).toMatchObject({ status: "check", kind: "ask", figure: 1 });
+  });
   it("none given asks nothing", () => {
-    expect(drawingRadius(lineOf(bracket()), { die: V2, punch: SHARP })).toBeUndefined();
+    expect(drawingRadius(lineOf(bracket()), { die: V2, punch: SHARP }, false)).toBeUndefined();
   });
 });

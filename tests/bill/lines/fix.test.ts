@@ -1,51 +1,24 @@
 /** A fix is proved: the bill with it in, planned anew, reaches what it promises, and that is better. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Fix, fixOf, statusWith } from "../../../src/bill/lines/fix.ts";
-import { isPlanned } from "../../../src/bill/lines/plan-line.ts";
-import { planAlone } from "../../../src/bill/lines/plan-lines.ts";
+import { withChange } from "../../../src/bill/lines/changes.ts";
+import type { Fix } from "../../../src/bill/lines/fix.ts";
 import { bentStrips } from "../../../src/bill/nouns/line.ts";
 import { BillPlan } from "../../../src/bill/plan.ts";
 import { STATUSES, type Status } from "../../../src/calc/finding.ts";
-import { mm } from "../../../src/units/quantity.ts";
 import type { Line } from "../../cells/example/tables.ts";
 import { bracket, lineOf, shopOf } from "../shop.ts";
 
 const SHOP = shopOf();
+const planned = (line: Line) => new BillPlan(SHOP, [lineOf(line)]);
 const fixed = (line: Line) => {
-  const plan = planAlone(lineOf(line), SHOP);
-  return isPlanned(plan) ? fixOf(plan, SHOP) : undefined;
+  const plan = planned(line);
+  return plan.fix(plan.lines[0]!);
 };
 
-/** The line with the change made by hand, and the bill of it planned past every memory. */
-function statusAfter(line: Line, { change }: Fix): Status {
-  const before = lineOf(line);
-  const longer = (strip: (typeof before)["main"], least: number) => ({
-    ...strip,
-    flanges: strip.flanges.map((flange) => mm(strip.angles.length > 0 ? Math.max(flange, least) : flange)),
-  });
-  const after = (() => {
-    switch (change.kind) {
-      case "tools": {
-        const { kind: _, ...tools } = change;
-        return { ...before, ...tools };
-      }
-      case "grain":
-        return { ...before, grain: "across" as const };
-      case "hole after":
-        return { ...before, holeDistance: undefined };
-      case "waterjet":
-        return { ...before, pin: "waterjet" as const };
-      case "trim after":
-        return {
-          ...before,
-          main: longer(before.main, change.flange),
-          cross: before.cross && longer(before.cross, change.flange),
-        };
-    }
-  })();
-  return new BillPlan(SHOP, [after]).lines[0]!.status;
-}
+/** The line with the change made, and the bill of it planned past every memory. */
+const statusAfter = (line: Line, { changes }: Fix): Status =>
+  new BillPlan(SHOP, [changes.reduce(withChange, lineOf(line))]).lines[0]!.status;
 const keepsItsWord = (line: Line, fix: Fix): boolean => statusAfter(line, fix) === fix.reaches;
 
 const bad = fc
@@ -70,10 +43,10 @@ describe("a fix", () => {
     fc.assert(
       fc.property(bad, (line) => {
         const fix = fixed(line);
-        const now = statusWith(lineOf(line), SHOP);
+        const now = planned(line).lines[0]!.status;
         if (now === "clear") expect(fix).toBeUndefined();
         if (!fix) return;
-        kinds.add(fix.change.kind);
+        for (const { kind } of fix.changes) kinds.add(kind);
         expect(keepsItsWord(line, fix), JSON.stringify({ line, fix })).toBe(true);
         expect(STATUSES.indexOf(fix.reaches)).toBeLessThan(STATUSES.indexOf(now));
       }),
@@ -86,21 +59,27 @@ describe("a fix", () => {
     const line = bracket({ Flanges: "1; 3" });
     const fix = fixed(line)!;
     expect(keepsItsWord(line, fix)).toBe(true);
-    expect(keepsItsWord(line, { change: { kind: "grain" }, reaches: "clear" })).toBe(false);
+    expect(keepsItsWord(line, { changes: [{ kind: "grain", grain: "along" }], reaches: "clear" })).toBe(false);
     expect(keepsItsWord(line, { ...fix, reaches: "check" })).toBe(false);
   });
 
   it.each([
     ["a die that is too wide for the flange", { Flanges: "1.1; 3", Thickness: 0.125, Die: "V 2" }, "tools"],
-    ["6061-T6 whose grain nobody states", { Material: "6061-T6", Thickness: 0.125, Holes: 0 }, "grain"],
+    ["6061-T6 whose grain nobody states", { Material: "6061-T6", Thickness: 0.125, Holes: 0 }, "grain; deburr"],
     ["a hole inside the tangent", { "Hole distance": 0.2 }, "hole after"],
     ["a flange that no die can hold", { Flanges: "0.6; 3" }, "trim after"],
     ["a narrow strip on the shear", { Flanges: "1.5", "Bend angles": null, Width: 40, Holes: 0 }, "waterjet"],
-  ] as [string, Line, string][])("%s", (_, changed, kind) => expect(fixed(bracket(changed))?.change.kind).toBe(kind));
+  ] as [string, Line, string][])("%s", (_, changed, kind) =>
+    expect(
+      fixed(bracket(changed))
+        ?.changes.map((change) => change.kind)
+        .join("; "),
+    ).toBe(kind),
+  );
 
   it("names as few tools as will do", () => {
-    const { change } = fixed(bracket({ Thickness: 0.125, Die: "V 2", Flanges: "1.1; 3", Punch: "Plain" }))!;
-    expect(Object.keys(change)).toEqual(["kind", "die"]);
+    const { changes } = fixed(bracket({ Thickness: 0.125, Die: "V 2", Flanges: "1.1; 3", Punch: "Plain" }))!;
+    expect(Object.keys(changes[0]!)).toEqual(["kind", "die"]);
   });
 
   it("is none where nothing betters the line", () => {

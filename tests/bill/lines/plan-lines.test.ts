@@ -27,7 +27,7 @@ describe("tools of a bill", () => {
     // The deep channel closes on a straight punch as drawn from its table; a line that names its tools keeps them.
     const deep = bracket({ Part: "U", Thickness: 0.125, Flanges: "4; 1.5; 4", Holes: 0, Die: "V 1", Punch: "Plain" });
     const [line] = planned([deep]).lines;
-    expect(kindsOf(line!)).toContain("bend order: check none on plain tools");
+    expect(kindsOf(line!)).toContain("bend order: check none on a plain punch");
   });
 });
 
@@ -80,10 +80,10 @@ describe("the thickness a line is planned at", () => {
 });
 
 describe("a tolerance", () => {
-  // One bend: edge 1/32, deduction 0.012, angle 0.75 degrees over a 3 in flange, 0.0393: 0.083 at worst, 0.052 usually.
+  // One bend: edge 1/32, deduction 0.012, angle 0.75 degrees over the 2 in flange while the 3 in one lies down, 0.0262: 0.069 at worst, 0.042 usually.
   it.each([
-    [0.083, []],
-    [0.08, ["tolerance: check at risk"]],
+    [0.07, []],
+    [0.068, ["tolerance: note at risk"]],
     [0.04, ["tolerance: stop will not hold"]],
   ])("of %d in", (Tolerance, found) => {
     const line = answerOf(planned([bracket({ Tolerance })]), "HB1");

@@ -18,6 +18,7 @@ const sheet = (name: string, thickness: number, changed: Partial<StockSheet> = {
   grain: "long",
   edgesSheared: false,
   remnantWorth: 0,
+  saysRemnantWorth: true,
   ...changed,
 });
 const STOCK = [sheet("six", 6.35), sheet("five", 4.76), sheet("stainless", 5, { material: material("304") })];

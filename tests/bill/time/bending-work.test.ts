@@ -8,9 +8,11 @@ import { bendingWorks } from "../../../src/bill/time/bending-work.ts";
 import { type Line, rates, SHOP, without } from "../../cells/example/tables.ts";
 import { bracket, planned, rowsOf, shopOf } from "../shop.ts";
 
-const SHOP_NOW = shopOf();
-const SET_UP = 11 * 60; // of the invented shop's brake station
-const LINE_SET_UP = 5 * 60; // a line's own
+/** A line's own set-up and nothing on top: what is left is the share of the tools. */
+const PLAIN = rates({ Allowance: 1, "Set-up per further bend": 0, "Set-up by bend length": 0 });
+const SHOP_NOW = shopOf({ rates: PLAIN });
+const SET_UP = 1500; // 25 min of the invented shop's brake station
+const LINE_SET_UP = 4.5 * 60; // a line's own
 
 const worksOf = (lines: readonly Line[], shop = SHOP_NOW) => {
   const plans = planLines(rowsOf(...lines), shop).lines.map((plan) => plan as LinePlan);
@@ -47,8 +49,8 @@ describe("the set-ups of a brake", () => {
   it("are shared by minutes at the brake: twice the run, twice the share", () => {
     const { plans, works } = worksOf([bracket({ Part: "A", Quantity: 49 }), bracket({ Part: "B", Quantity: 98 })]);
     const [a, b] = plans.map((plan) => works.get(plan)!);
-    // 49 and one scrap, 98 and two, one first piece each: 51 and 101 blanks.
-    expect([a!.pieces, b!.pieces]).toEqual([51, 101]);
+    // 49 and one scrap, 98 and two.
+    expect([a!.pieces, b!.pieces]).toEqual([50, 100]);
     expect(a!.setUp).toBe(LINE_SET_UP + Math.ceil((SET_UP * a!.run) / (a!.run + b!.run)));
     expect(b!.setUp - LINE_SET_UP).toBeGreaterThan(1.9 * (a!.setUp - LINE_SET_UP));
   });
@@ -69,7 +71,7 @@ describe("the set-ups of a brake", () => {
   });
 
   it("a shop without a line set-up pays the station's, and the set more by its factor", () => {
-    const shop = shopOf({ rates: without(rates({ "First job factor": 1.4 }), "Brake line set-up") });
+    const shop = shopOf({ rates: without(PLAIN, "Brake line set-up") });
     const { plans, works } = worksOf([bracket()], shop);
     expect(works.get(plans[0]!)!.setUp).toBe(Math.ceil(SET_UP + SET_UP * 0.4));
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { AirTools } from "../../../src/calc/bend/air-bend.ts";
-import { airShape } from "../../../src/calc/bend/air-shape.ts";
+import { airShape, feasibleAirShape } from "../../../src/calc/bend/air-shape.ts";
 import { bendDeduction } from "../../../src/calc/bend/deduction.ts";
 import { edition20262 } from "../../../src/data/materials/edition-2026-2.ts";
 import { degrees, mm } from "../../../src/units/quantity.ts";
@@ -14,7 +14,7 @@ const shape = (
   tools: AirTools,
   method: "best" | "rule" | "mechanics" = "best",
   work?: Working,
-) => airShape(material(name), mm(t), square, tools, method, work);
+) => feasibleAirShape({ material: material(name), thickness: mm(t), bendAngle: square, tools }, method, work);
 
 describe("method best", () => {
   it("is the mechanics inside what was compared", () => {
@@ -49,9 +49,11 @@ describe("method best", () => {
     const { hardeningExponent: _, ...plain } = material("A1008 CS");
     const { yieldTypical: __, ...soft } = plain;
     const tools = { dieOpening: mm(24) };
-    expect(airShape(soft, mm(3), square, tools, "best").mechanicsShare).toBe(0);
+    const bend = { thickness: mm(3), bendAngle: square };
+    expect(airShape({ material: soft, ...bend, tools }, "best").mechanicsShare).toBe(0);
     const { airRadiusLow: ___, ...unruled } = material("A36");
-    expect(airShape(unruled, mm(3), square, { dieOpening: mm(250) }, "best").mechanicsShare).toBe(1);
+    const wide = { dieOpening: mm(250) };
+    expect(airShape({ material: unruled, ...bend, tools: wide }, "best").mechanicsShare).toBe(1);
   });
 
   const walks: readonly (readonly [string, number, number, (x: number) => readonly [number, AirTools]])[] = [

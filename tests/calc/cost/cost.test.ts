@@ -40,9 +40,11 @@ describe("margin is a share of the price, mark-up one of the cost", () => {
 
 describe("blanks", () => {
   it.each([
-    [20, 0.02, 1, 22],
+    [20, 0.02, 1, 21],
+    [24, 0.02, 0, 24],
+    [25, 0.02, 0, 26],
     [50, 0.02, 1, 52],
-    [51, 0.02, 0, 53],
+    [76, 0.02, 0, 78],
     [7, 0, 0, 7],
   ])("%d ordered, %d scrap, %d first pieces: %d", (ordered, scrap, first, blanks) => {
     expect(blanksNeeded(ordered, scrap, first)).toBe(blanks);
@@ -56,15 +58,36 @@ describe("parts of a price, by hand", () => {
   });
 
   it("the line is unit price x quantity, and the total the sum of the lines", () => {
-    const cost = { material: money(10), labor: money(4), setUp: money(6), outside: money(3) };
-    const line = linePrice(3, cost, 0.5, { share: 0.2, basis: "margin" });
+    const cost = { material: money(10), labor: money(4), setUp: money(6), outside: money(3), extras: money(0) };
+    const line = linePrice(3, cost, {
+      overhead: 0.5,
+      profit: { share: 0.2, basis: "margin" },
+      minimum: money(0),
+    });
     // 10 + 4 + 6 + 3 + 5 = 28; 28 / 3 / 0.8 = 11.666..., up to 11.67; x 3 = 35.01
     expect(line).toMatchObject({ overhead: 5, cost: 28, unitPrice: 11.67, price: 35.01 });
   });
 
   it("first up to the minimum, then the rush on all of it", () => {
-    expect(charges([money(30), money(20.5)], money(75), 0.2)).toEqual({ minimum: 24.5, rush: 15, total: 90 });
-    expect(charges([money(100)], money(75), 0)).toEqual({ minimum: 0, rush: 0, total: 100 });
+    const terms = { minimum: money(75), rush: 0.2, crate: money(0), truck: money(0), tax: 0 };
+    expect(charges([money(30), money(20.5)], terms)).toMatchObject({ minimum: 24.5, rush: 15, total: 90 });
+    expect(charges([money(100)], { ...terms, rush: 0 })).toMatchObject({ minimum: 0, rush: 0, total: 100 });
+  });
+
+  it("crate and truck, then tax on all of it", () => {
+    const terms = { minimum: money(75), rush: 0, crate: money(40), truck: money(60), tax: 0.0625 };
+    // By hand: 75 + 40 + 60 = 175; 6.25 % of it is 10.9375.
+    expect(charges([money(50)], terms)).toEqual({
+      ...{ minimum: 25, rush: 0, crate: 40, truck: 60, tax: 10.94, total: 185.94 },
+    });
+    // Nothing quoted: nothing to pack or to drive.
+    expect(charges([], terms)).toMatchObject({ crate: 0, truck: 0 });
+  });
+
+  it("a line is never below its minimum", () => {
+    const cost = { material: money(2), labor: money(1), setUp: money(1), outside: money(0), extras: money(1) };
+    const asked = { overhead: 0, profit: { share: 0, basis: "margin" as const }, minimum: money(20) };
+    expect(linePrice(3, cost, asked)).toMatchObject({ cost: 5, unitPrice: 6.67, price: 20.01 });
   });
 
   it("breaks spread the set-up", () => {

@@ -21,7 +21,8 @@ const week: WorkCalendar = { week: [[], shift, shift, shift, shift, shift, []], 
 const never: WorkCalendar = { week: [[], [], [], [], [], [], []], exceptions: new Map() };
 const place = (name: string, vendorDays?: number): Place => ({ name, calendar: week, queue: hours(0), vendorDays });
 const task = (of: Place, time: number) => ({ place: of, time: hours(time) });
-const due = (day: number, hour: number) => new Deadline(at(MONDAY, 7), at(day, hour), week, hours(2));
+const due = (day: number, hour: number) =>
+  new Deadline(at(MONDAY, 7), at(day, hour), week, { overtime: hours(2), secondShift: undefined });
 
 describe("on the stroke of the due time", () => {
   const brake = place("Brake");
@@ -80,7 +81,7 @@ describe("one task goes outside", () => {
   });
 
   it("where the rest ends as the vendor brings it back, the vendor's is named", () => {
-    const plan = new Deadline(at(MONDAY, 9), at(MONDAY + 1, 9), week, hours(2));
+    const plan = new Deadline(at(MONDAY, 9), at(MONDAY + 1, 9), week, { overtime: hours(2), secondShift: undefined });
     expect(plan.take([task(saw, 30), task(drill, 8)], 0)).toMatchObject({
       verdict: "outside",
       place: "Saw",

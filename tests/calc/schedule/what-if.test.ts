@@ -18,7 +18,8 @@ const place = (name: string, queue: number, vendorDays?: number): Place => ({
   queue: seconds(queue * H),
   vendorDays,
 });
-const deadline = (day: number, hour: number) => new Deadline(at(MONDAY, 7), at(day, hour), weekdays, seconds(2 * H));
+const deadline = (day: number, hour: number) =>
+  new Deadline(at(MONDAY, 7), at(day, hour), weekdays, { overtime: seconds(2 * H), secondShift: undefined });
 
 describe("working days of a vendor", () => {
   it.each([

@@ -1,6 +1,6 @@
 /** What is found about a cut on either side of each threshold. Common practice of US shops; the plate decides. */
 import { describe, expect, it } from "vitest";
-import { highShearStrength, lowShearStrength, shearStrength } from "../../../src/calc/material/strength.ts";
+import { highShearStrength, ratedShearStrength, shearStrength } from "../../../src/calc/material/strength.ts";
 import { checkShear, type Shear, type ShearedBlank } from "../../../src/calc/shear/check.ts";
 import { mm } from "../../../src/units/quantity.ts";
 import { material } from "../bend/check/set-up.ts";
@@ -35,9 +35,9 @@ describe("the rating", () => {
   });
   it("in stainless only a strong sheet is over it: a check; an ordinary one too: a stop", () => {
     const stainless = material("304");
-    // At equal force, parallel blades: t S1 / S2, with the low strength of the rated steel.
-    const careful = (6 * lowShearStrength(A36)) / highShearStrength(stainless);
-    const ordinary = (6 * lowShearStrength(A36)) / shearStrength(stainless);
+    // At equal force, parallel blades: t S1 / S2, with the strength that the rating covers.
+    const careful = (6 * ratedShearStrength(A36)) / highShearStrength(stainless);
+    const ordinary = (6 * ratedShearStrength(A36)) / shearStrength(stainless);
     expect(careful).toBeLessThan(ordinary - 0.1);
     const at = (thickness: number) => said({ material: stainless, thickness: mm(thickness) });
     expect(at(careful)).toEqual([]);

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { AirBendInput } from "../../../src/calc/bend/mechanics/air-bend-input.ts";
-import { calibrated } from "../../../src/calc/strip/apply.ts";
+import { calibrated } from "../../../src/calc/bend/strip-correction.ts";
 import { bedEvenness } from "../../../src/calc/strip/bed-evenness.ts";
 import { type StripRecord, shopCorrections } from "../../../src/calc/strip/shop-correction.ts";
 import { degrees, megapascals, mm } from "../../../src/units/quantity.ts";

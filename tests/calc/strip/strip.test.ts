@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { correctedFraction } from "../../../src/calc/bend/strip-correction.ts";
 import { bedEvenness } from "../../../src/calc/strip/bed-evenness.ts";
-import { correctedFraction, type StripRecord, shopCorrections } from "../../../src/calc/strip/shop-correction.ts";
+import { type StripRecord, shopCorrections } from "../../../src/calc/strip/shop-correction.ts";
 import { stripDeduction } from "../../../src/calc/strip/strip-deduction.ts";
 import { degrees, mm } from "../../../src/units/quantity.ts";
 import { Refusal } from "../../../src/units/refusal.ts";

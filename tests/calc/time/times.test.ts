@@ -51,7 +51,10 @@ describe("machines, by hand: distance over speed", () => {
       gaugeSpeed: feed(6000),
     };
     // Each hit 1 s down, 2.5 s through 25 mm, 125 mm up in 2.5 s, 5 s handling; gauge 2 x 50 mm in 1 s.
-    const time = brakeTime(mm(50), [degrees(90), degrees(90)], [mm(80), mm(30)], motion, seconds(5));
+    const time = brakeTime(mm(50), [degrees(90), degrees(90)], [mm(80), mm(30)], motion, {
+      first: seconds(5),
+      next: seconds(5),
+    });
     expect(time).toBeCloseTo(2 * (1 + 2.5 + 2.5 + 5) + 1, 9);
   });
 

@@ -43,13 +43,15 @@ describe("BILL.BLANKS", () => {
     expect(columnOf(spill, "Pierces")[0]).toBe(4);
   });
 
-  it("scrap is rounded up, first pieces added; what is ordered stands beside it", () => {
-    const spill = answer(
-      "BILL.BLANKS",
-      [1, 50, 51].map((Quantity) => bracket({ Quantity })),
-    );
-    expect(columnOf(spill, "Quantity")).toEqual([1 + 1 + 1, 50 + 1 + 1, 51 + 2 + 1]);
-    expect(columnOf(spill, "Ordered")).toEqual([1, 50, 51]);
+  it("scrap from half a piece on, a first piece from three bends on; what is ordered stands beside it", () => {
+    const hat = { Flanges: "1.5; 2; 3; 2; 1.5", "Bend angles": "90; -90; -90; 90", Width: 6 };
+    const spill = answer("BILL.BLANKS", [
+      ...[1, 24, 25, 75].map((Quantity) => bracket({ Quantity })),
+      bracket({ ...hat, Quantity: 50, Thickness: "1/8", Material: "5052-H32" }),
+    ]);
+    // 2 % of 24 is less than half a piece, of 25 it is half, of 75 it is one and a half.
+    expect(columnOf(spill, "Quantity")).toEqual([1, 24, 25 + 1, 75 + 2, 50 + 1 + 1]);
+    expect(columnOf(spill, "Ordered")).toEqual([1, 24, 25, 75, 50]);
   });
 
   it("the actual thickness is what is bent and weighed, the nominal what is bought", () => {
@@ -118,7 +120,7 @@ describe("BILL.ROUTE and BILL.SUMMARY", () => {
     expect(of("Cutting and bending done")).toBeCloseTo(MONDAY + 13 * HOUR + brake, 9);
     expect(of("Earliest possible finish")).toBe(of("Cutting and bending done"));
     expect(of("Proved")).toBe("yes");
-    const cut = ((worked(30) + worked(21)) * 62 + (worked(32) + worked(29)) * 54) / 3600;
+    const cut = ((worked(30) + worked(21)) * 78 + (worked(32) + worked(29)) * 54) / 3600;
     expect(of("Cutting cost")).toBeCloseTo(cut, 3);
     expect(of("All on the waterjet: cost") as number).toBeGreaterThan(cut);
     expect(of("Saved against all on the waterjet")).toBeCloseTo((of("All on the waterjet: cost") as number) - cut, 3);
@@ -157,7 +159,7 @@ describe("BILL.ROUTE and BILL.SUMMARY", () => {
       of("Sheets to pull"),
     ]).toEqual([2, 1, 1, 1, 20, 1]);
     expect(of("Weight")).toBeCloseTo(20 * worked(15), 7);
-    expect(of("Price")).toBe(worked(38));
+    expect(of("Price")).toBe(250); // the line is below the order minimum
   });
 });
 
@@ -165,7 +167,7 @@ describe("BILL.PRICE", () => {
   const priced = (lines: Line[], tables = {}) => answer("BILL.PRICE", lines, tables);
   it("outside work has its minimum, its days, and closes the holes", () => {
     const spill = priced([bracket({ Operations: "Coating" })]);
-    expect(columnOf(spill, "Outside")[0]).toBe(85);
+    expect(columnOf(spill, "Outside")[0]).toBeCloseTo(85 * 1.1, 9); // and 10 % for the trouble
     expect(columnOf(spill, "Note")[0]).toBe(
       "cut on the shear; Coating outside, 5 vendor days, holes close by 0.006 in",
     );
@@ -173,9 +175,9 @@ describe("BILL.PRICE", () => {
   it("minimum and rush are lines of their own", () => {
     const tables = { rates: rates({ "Minimum charge": 700 }), job: job({ Pace: "rush" }) };
     const spill = priced([bracket()], tables);
-    expect(columnOf(spill, "Part")).toEqual(["HB1", "Minimum charge", "Rush", "Total"]);
+    expect(columnOf(spill, "Part")).toEqual(["HB1", "Minimum charge", "Rush", "Crate", "Truck", "Tax", "Total"]);
     // 20 % on the line and on what is missing to the least order.
-    expect(columnOf(spill, "Price")).toEqual([370.8, 329.2, 140, 840]);
+    expect(columnOf(spill, "Price")).toEqual([225.6, 474.4, 140, 0, 0, 0, 840]);
   });
   it("mark-up only where the job asks for it", () => {
     const spill = priced([bracket()], { job: job({ "Profit as": "markup" }) });
@@ -188,13 +190,13 @@ describe("BILL.PRICE", () => {
       bracket({ Part: "none", Material: "C110 half hard" }),
     ];
     const spill = priced(lines);
-    expect(columnOf(spill, "Price").slice(0, 3)).toEqual([370.8, "", ""]);
+    expect(columnOf(spill, "Price").slice(0, 3)).toEqual([worked(38), "", ""]);
     expect(columnOf(spill, "Message").slice(1, 3)).toEqual([
       "no quote: A blank of 60.000 in x 60.000 in is larger than every sheet of A36.",
       "no quote: C110 half hard 0.250 in is not in Stock: buy.",
     ]);
     expect(spill.at(-1)![spill[0]!.indexOf("Note")]).toBe("without 2 lines");
-    expect(cellOf(spill, "Total", "Price")).toBe(370.8);
+    expect(cellOf(spill, "Total", "Price")).toBe(250);
   });
 });
 
@@ -313,7 +315,7 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
   };
 
   it.each([
-    ["in time", { Brake: 3 }, MONDAY + 10.5 * HOUR, null],
+    ["in time", { Brake: 3 }, MONDAY + 11 * HOUR, null],
     ["breaks it", { Brake: 3 }, MONDAY + 10 * HOUR, null],
     ["overtime", { Brake: 8.5 }, MONDAY + 1, null],
     ["outside", { Waterjet: 100 }, MONDAY + 5, "waterjet"],
@@ -390,9 +392,9 @@ describe("one person lifts what the lifting equation allows", () => {
     ["Lift coupling", "good", null],
   ];
   // A flat plate of 1/4 in, 20 in wide: 1.42 lb an inch of length.
-  const people = (reach: number, pounds: number) => {
+  const people = (reach: number, pounds: number, end: CellMatrix = []) => {
     const plate = bracket({ Flanges: `${pounds / 1.42}`, "Bend angles": null, Width: 20, Quantity: 1, Holes: 0 });
-    return columnOf(answer("BILL.TIMES", [plate], { rates: posture(reach) }), "People")[0];
+    return columnOf(answer("BILL.TIMES", [plate], { rates: [...posture(reach), ...end] }), "People")[0];
   };
   it.each([
     [10, 50.9, 1],
@@ -401,6 +403,19 @@ describe("one person lifts what the lifting equation allows", () => {
     [20, 25.6, 2],
   ])("reach %d in, %d lb: %d", (reach, pounds, count) => {
     expect(people(reach, pounds)).toBe(count);
+  });
+
+  // Put down with care at a reach of 20 in, twice the best one: half the limit again, though it is taken up at 10 in.
+  it.each([
+    [25.4, 1],
+    [25.6, 2],
+  ])("placed with care 20 in away, %d lb: %d", (pounds, count) => {
+    const end = [
+      ["Lift end reach", 20, "in"],
+      ["Lift end height", 30, "in"],
+      ["Lift end twist", 0, "deg"],
+    ];
+    expect(people(10, pounds, end)).toBe(count);
   });
 });
 

@@ -15,6 +15,7 @@ import {
   rates,
   refusal,
   SHOP,
+  underRule,
   without,
 } from "../example/tables.ts";
 
@@ -215,12 +216,15 @@ describe("rates", () => {
   it("a percentage is read once, and refused where it could be two things", () => {
     const price = (cell: CellValue, unit: CellValue) => {
       const table = rates({}).map((row): CellValue[] => (row[0] === "Margin" ? ["Margin", cell, unit] : row));
-      const { value } = shopFunctions.call("BILL.PRICE", given(bill(BRACKET), { ...SHOP, rates: table }));
+      const { value } = shopFunctions.call(
+        "BILL.PRICE",
+        underRule("BILL.PRICE", given(bill(BRACKET), { ...SHOP, rates: table })),
+      );
       return isCellError(value) ? value.message : columnOf(value as CellMatrix, "Unit price")[0];
     };
-    expect(price(0.28, null)).toBe(18.54);
-    expect(price(28, "%")).toBe(18.54);
-    expect(price("28%", null)).toBe(18.54);
+    expect(price(0.28, null)).toBe(11.28);
+    expect(price(28, "%")).toBe(11.28);
+    expect(price("28%", null)).toBe(11.28);
     expect(price(0.28, "%")).toContain("must be clear");
     expect(price(28, null)).toContain("must be a share");
   });

@@ -1,7 +1,7 @@
 /** The invented shop and bills of it as ranges of a workbook, and how the functions are asked about them. */
 
 import type { TableName } from "../../../src/bill/nouns/shop.ts";
-import { shopFunctions } from "../../../src/cells/catalogue.ts";
+import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
 import * as shop from "../../../src/cells/example/invented-shop.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
 
@@ -87,16 +87,26 @@ export const given = (of: CellMatrix, tables: Tables = SHOP): (CellMatrix | Cell
   ...Object.values(tables).filter((each) => each !== undefined),
 ];
 
-export function ask(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
+/** Figures worked by hand go by the shop's rule: edition 2026.1, where the call does not name one. */
+export function underRule(name: string, args: readonly (CellMatrix | CellValue)[]): (CellMatrix | CellValue)[] {
+  const data = Object.keys(RECORDS.find((each) => each.name === name)?.parameters ?? {}).indexOf("data");
+  if (data < 0 || args.length > data) return [...args];
+  return [...args, ...Array.from({ length: data - args.length }, () => null), "2026.1"];
+}
+
+/** As a workbook asks that names no edition. */
+export function askNow(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
   const { value } = shopFunctions.call(name, args);
   if (isCellError(value)) throw new Error(value.message);
   return value as CellMatrix;
 }
+export const ask = (name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix =>
+  askNow(name, ...underRule(name, args));
 /** Of lines in a shop that may differ from the invented one. */
 export const answer = (name: string, lines: readonly Line[], changed: Tables = {}): CellMatrix =>
   ask(name, ...given(bill(...lines), { ...SHOP, ...changed }));
 export function refusal(name: string, ...args: (CellMatrix | CellValue)[]): string {
-  const { value } = shopFunctions.call(name, args);
+  const { value } = shopFunctions.call(name, underRule(name, args));
   return isCellError(value) ? (value.message ?? "") : "answered";
 }
 

@@ -7,7 +7,7 @@ import { LongCalls, type WorkerLike } from "../../../src/hosts/excel/long-calls.
 import { functionMetadata } from "../../../src/hosts/excel/metadata.ts";
 import { outlined, outlineOf } from "../../../src/hosts/excel/outlined.ts";
 import { guideEntry } from "../../../src/hosts/pane/guide/entry.ts";
-import { CellError } from "../../../src/units/cell.ts";
+import { CellError, type CellValue } from "../../../src/units/cell.ts";
 
 /** A worker whose answers the test gives by hand. */
 class WorkerStandIn implements WorkerLike {
@@ -67,6 +67,33 @@ describe("long calls", () => {
     expect(await second.answer).toBe("done");
     first.cancel(); // too late to matter
     expect(workers[1]!.ended).toBe(false);
+  });
+
+  it("that ask the same share one run, whatever array the arguments came in", async () => {
+    const { workers, calls } = standIns();
+    const ask = (second: CellValue) => calls.call("A", [[["10 ga", second]]]);
+    const [running, same, other, waiting] = [ask(null), ask(null), ask(""), ask("")];
+    workers[0]!.answer(1);
+    workers[0]!.answer(2);
+    expect(await Promise.all([running, same, other, waiting].map((call) => call.answer))).toEqual([1, 1, 2, 2]);
+    expect(workers[0]!.asked).toHaveLength(2);
+    ask(null);
+    expect(workers[0]!.asked).toHaveLength(3); // an answer that was given is not kept here
+  });
+
+  it("end a shared run only when nobody waits for it any more", async () => {
+    const { workers, calls } = standIns();
+    const [first, second] = [calls.call("A", []), calls.call("A", [])];
+    first.cancel();
+    first.cancel();
+    expect(workers[0]!.ended).toBe(false);
+    workers[0]!.answer(1);
+    expect(await second.answer).toBe(1);
+    expect(await first.answer).toEqual(new CellError("#N/A", expect.stringContaining("cancelled")));
+    const [third, fourth] = [calls.call("B", []), calls.call("B", [])];
+    third.cancel();
+    fourth.cancel();
+    expect(workers[0]!.ended).toBe(true);
   });
 
   it("say so when their worker fails, and the next call still runs", async () => {

@@ -148,6 +148,22 @@ describe("a bill without Excel", () => {
       await soon(() => page.locator("#message").textContent()).toBe("Undone: E5.");
     }));
 
+  it("a fix is applied by a click, says what changed by it, and is taken back by one undo", () =>
+    visit("fixed", {}, async ({ page }) => {
+      await cell(page, "A", 22).click(); // RT-08, a flange that barely rests on its die
+      await soon(() => page.locator("#line h2").textContent()).toBe("RT-08");
+      const die = await cell(page, "I", 22).textContent();
+      const button = page.getByRole("button", { name: /^Apply: die / });
+      const wanted = (await button.textContent())!.replace("Apply: die ", "");
+      await button.click();
+      await soon(() => status(page)).toContain("CLEAR");
+      expect(await cell(page, "I", 22).textContent()).toBe(wanted);
+      await soon(() => page.locator("#message").textContent()).toBe("1 line changed, 1 now clear.");
+      await page.keyboard.press("ControlOrMeta+z");
+      await soon(() => status(page)).toContain("CHECK");
+      expect(await cell(page, "I", 22).textContent()).toBe(die);
+    }));
+
   it("what is saved opens again with the edit and its answers, and the rest of the file untouched", () =>
     visit("saved", {}, async ({ page, saved }) => {
       await type(page, "E", 5, "1/4");

@@ -160,4 +160,24 @@ describe("a session", () => {
     const before = new Session(SAMPLE, trade).views();
     for (const { sheet, row, column, cell } of back) expect(cell).toEqual(before[sheet]!.cells[row]?.[column] ?? null);
   });
+
+  it("applies the fix of a line as one change, and refuses where there is none", () => {
+    const session = new Session(SAMPLE, trade);
+    const sheet = session.firstSheet();
+    const lines = session.views()[sheet]!.cells.map((_, row) => ({ sheet, row, column: 0 }));
+    const mended = lines.flatMap((place) => {
+      const { fix, report } = session.look(place);
+      if (!fix || !("cells" in fix)) return [];
+      const { done, says } = session.fix(place);
+      const after = session.look(place).report!;
+      session.edit(...done!.map(({ before, after: _, ...at }) => ({ ...at, typed: before })));
+      expect(session.look(place).report, report!.part).toEqual(report);
+      expect(says).toMatch(/^\d+ lines? changed, /);
+      return [[report!.part, fix.reaches, after.status]];
+    });
+    expect(mended.length).toBeGreaterThan(5);
+    for (const [part, promised, reached] of mended) expect(reached, part).toBe(promised);
+    const clear = lines.find((place) => session.look(place).report?.status === "clear")!;
+    expect(() => session.fix(clear)).toThrow("with a fix");
+  });
 });

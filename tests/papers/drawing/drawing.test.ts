@@ -20,9 +20,9 @@ describe("the flat", () => {
   });
   it("tells a bend down from a bend up by the stroke, not by colour", () => {
     const down = { ...BRACKET, bends: [{ ...BRACKET.bends[0]!, angle: degrees(-90) }] };
-    const dashes = (drawing: string) => /stroke-dasharray="([^"]+)"/.exec(drawing)?.[1];
+    const dashes = (drawing: string) => /stroke-dasharray="([^"]+)"/.exec(drawing)![1];
     expect(dashes(drawFlat(down, mm(101.6), "in"))).not.toBe(dashes(svg));
-    expect(svg).not.toMatch(/(fill|stroke)="(?!none|currentColor)[^"]*"/);
+    expect(svg).not.toMatch(/(fill|stroke)="(?!none|currentColor|Canvas)[^"]*"/);
   });
 });
 
@@ -38,10 +38,16 @@ describe("the flat of a plate", () => {
 
 describe("the bent profile", () => {
   it("is as thick as the sheet, and its mid line is flanges less setbacks plus the arc", () => {
-    const svg = drawBentProfile(BRACKET, "mm", "B1");
-    expect(svg).toContain('stroke-width="6.35"');
-    // By hand: first straight 50.8 - (7.9375 + 6.35) = 36.5125; arc radius 7.9375 + 3.175 = 11.1125.
-    expect(svg).toContain("M 0 0 L 36.513 0 A 11.113 11.113 0 0 0 47.625 -11.113");
+    const svg = drawBentProfile(BRACKET, "mm", "B1", { width: 1e4, height: 1e4 });
+    const scale = 1.5; // of true size on paper, the largest there is
+    const drawn = /<path d="M 0 0 L ([\d.]+) 0 A ([\d.]+) [\d.]+ 0 0 0 ([\d.]+) -([\d.]+) [^>]*stroke-width="([\d.]+)"/
+      .exec(svg)!
+      .slice(1)
+      .map((figure) => Number(figure) / scale);
+    // By hand: first straight 50.8 - (7.9375 + 6.35) = 36.5125; arc radius 7.9375 + 3.175 = 11.1125; its end, the sheet.
+    [36.5125, 11.1125, 47.625, 11.1125, 6.35].forEach((wanted, i) => {
+      expect(drawn[i]).toBeCloseTo(wanted, 2);
+    });
   });
   it("refuses a part that no sheet can be", () => {
     expect(() => drawBentProfile({ ...BRACKET, flanges: [mm(5), mm(76.2)] }, "in")).toThrowError();

@@ -12,7 +12,7 @@ const part = (second = 40) => ({
   // r 2.5, t 2: setback 4.5, allowance (2.5 + 0.42 t) pi / 2 = 5.247; deduction 9 - 5.247.
   bends: [{ angle: degrees(90), insideRadius: mm(2.5), deduction: mm(9 - (2.5 + 0.84) * (Math.PI / 2)) }],
 });
-const drawn = (second?: number, isPlain = true, springback = 2, obstacle?: string) =>
+const drawn = (second?: number, words = "tools drawn from their tables", springback = 2, obstacle?: string) =>
   drawEndOfBend(
     {
       part: part(second),
@@ -21,11 +21,13 @@ const drawn = (second?: number, isPlain = true, springback = 2, obstacle?: strin
       hit: { bend: 1, gaugedEnd: "first" },
       springback: degrees(springback),
       name: "X",
-      isPlain,
+      drawn: words,
       obstacle,
+      stop: undefined,
     },
     "mm",
-  );
+    { width: 1e4, height: 1e4 },
+  ).svg;
 const polygons = (svg: string) =>
   [...svg.matchAll(/<polygon points="([^"]+)"/g)].map(([, points]) =>
     points!.split(" ").map((pair) => pair.split(",").map(Number) as [number, number]),
@@ -58,7 +60,10 @@ describe("the plain press", () => {
 
 describe("the end of a bend", () => {
   it("shows the sheet with both flanges rising at half the loaded bend angle", () => {
-    const sheet = polygons(drawn())[3]!;
+    const scale = 1.2; // of true size on paper, the largest there is
+    const sheet = polygons(drawn())
+      .at(-1)!
+      .map(([x, y]): [number, number] => [x / scale, y / scale]);
     // The free edge of the right flange runs from the highest corner to the rightmost, square to a flange that rises at
     // (90 + 2) / 2 degrees; a screen's y grows downward.
     const right = sheet.filter(([x]) => x > 0);
@@ -70,23 +75,23 @@ describe("the end of a bend", () => {
 
   it("says angle, load and least gap in words too", () => {
     const description = /<desc>(.*?)<\/desc>/.exec(drawn())![1]!;
-    expect(description).toMatch(/bend 1 to 90°, under load 92°; least gap above the sheet [\d.]+ mm/);
-    expect(description).toContain("tools drawn plain");
-    expect(drawn(40, false)).not.toContain("tools drawn plain");
+    expect(description).toMatch(/Bend 1 to 90°, under load 92°; least gap [\d.]+ mm/);
+    expect(description).toContain("tools drawn from their tables");
+    expect(drawn(40, "")).not.toContain("tools drawn from their tables");
   });
 
   it("says what the plan found in the way, and then no gap", () => {
-    const description = /<desc>(.*?)<\/desc>/.exec(drawn(40, true, 2, "flange 1 meets the punch"))![1]!;
+    const description = /<desc>(.*?)<\/desc>/.exec(drawn(40, undefined, 2, "flange 1 meets the punch"))![1]!;
     expect(description).toContain("flange 1 meets the punch");
     expect(description).not.toContain("least gap");
   });
 
   it("the least gap is the distance of its own two ends", () => {
-    const gap = (svg: string) => Number(/least gap above the sheet ([\d.]+) mm/.exec(svg)![1]);
+    const gap = (svg: string) => Number(/least gap ([\d.]+) mm/.exec(svg)![1]);
     const [, x1, y1, x2, y2] = /<line x1="([-\d.]+)" y1="([-\d.]+)" x2="([-\d.]+)" y2="([-\d.]+)"/
       .exec(drawn())!
       .map(Number);
-    expect(Math.hypot(x1! - x2!, y1! - y2!)).toBeCloseTo(gap(drawn()), 1);
+    expect(Math.hypot(x1! - x2!, y1! - y2!) / 1.2).toBeCloseTo(gap(drawn()), 1);
   });
 
   it("a part that no sheet can be is refused", () => {

@@ -2,11 +2,13 @@ import type { UnitSystem } from "../../../units/system.ts";
 import { step, type Working } from "../../../units/working.ts";
 import { type Finding, statusOf } from "../../finding.ts";
 import { estimateAirBend } from "../air-estimate.ts";
+import { bendOutcome } from "./bottoming.ts";
 import { flangeFinding } from "./flange.ts";
-import { forceFindings } from "./force.ts";
+import { forceFindings, forceFindingsOf } from "./force.ts";
 import { holeFinding } from "./hole.ts";
 import { type BendLine, type Setup, sharpest } from "./line.ts";
 import { loadedAngleFindings } from "./loaded-angle.ts";
+import { offCenterFinding } from "./off-center.ts";
 import { openingFinding } from "./opening.ts";
 import { radiusFinding } from "./radius.ts";
 import { roomFindings } from "./room.ts";
@@ -27,6 +29,7 @@ const there = <T>(found: T | undefined): found is T => found !== undefined;
 export const findingsOfTools = (line: BendLine, setup: Setup, system: UnitSystem, work?: Working): Finding[] =>
   [
     ...forceFindings(line, setup, work),
+    offCenterFinding(line, setup),
     ...roomFindings(line, setup),
     flangeFinding(line, setup, system, work),
     openingFinding(line, setup),
@@ -34,11 +37,12 @@ export const findingsOfTools = (line: BendLine, setup: Setup, system: UnitSystem
 
 /** What the bend itself says: it is solved for this. */
 export function findingsOfBend(line: BendLine, setup: Setup): Finding[] {
-  const { material, thickness } = line;
-  const estimate = estimateAirBend(material, thickness, sharpest(line), setup.die, setup.punch?.nose);
+  const inAir = estimateAirBend(line.material, line.thickness, sharpest(line), setup.die, setup.punch?.nose);
+  const { bottoms, estimate, force } = bendOutcome(line, setup);
   return [
-    radiusFinding(line, estimate),
-    ...loadedAngleFindings(line, setup, estimate),
+    radiusFinding(line, estimate, setup.own),
+    ...loadedAngleFindings(line, setup, inAir),
+    ...(bottoms ? forceFindingsOf(force, line, setup) : []),
     holeFinding(line, setup, estimate),
   ].filter(there);
 }

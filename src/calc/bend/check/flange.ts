@@ -1,5 +1,5 @@
 import { atLeast } from "../../../units/nearly.ts";
-import { type Millimetres, mm } from "../../../units/quantity.ts";
+import { degrees, type Millimetres, mm } from "../../../units/quantity.ts";
 import type { UnitSystem } from "../../../units/system.ts";
 import type { Working } from "../../../units/working.ts";
 import type { Finding } from "../../finding.ts";
@@ -9,9 +9,11 @@ import { type BendLine, type Setup, sharpest } from "./line.ts";
 /** Does every flange rest on both shoulders until the bend is done? */
 export function flangeFinding(line: BendLine, { die }: Setup, system: UnitSystem, work?: Working): Finding | undefined {
   const flange = mm(Math.min(...line.flanges));
-  const safe = leastFlange(line, die.opening, die.shoulder, system, work);
+  // A die bends no further than its own faces: what is wanted beyond is said of its angle, not of the flange.
+  const bend = degrees(Math.min(sharpest(line), 180 - die.angle));
+  const safe = safeFlange(line.thickness, die.opening, bend, die.shoulder, system, work);
   if (atLeast(flange, safe)) return undefined;
-  const falls = !atLeast(flange, shortestFlange(die.opening, sharpest(line)));
+  const falls = !atLeast(flange, shortestFlange(die.opening, bend));
   return {
     about: "flange",
     status: falls ? "stop" : "check",

@@ -1,6 +1,7 @@
 /** One line of a bill as the bending checks see it, and the set-up it is to be bent with. */
 import type { Material } from "../../../data/materials/material.ts";
 import { type Degrees, degrees, type Millimetres } from "../../../units/quantity.ts";
+import type { OwnThresholds } from "../../limit-of.ts";
 import type { Grain } from "../minimum-radius.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
 
@@ -16,6 +17,8 @@ export interface BendLine {
   readonly grain?: Grain | undefined;
   /** From the inside face of the other flange to the nearest hole's edge; undefined: no hole, or drilled after. */
   readonly holeDistance?: Millimetres | undefined;
+  /** Of the middle of the bend from the middle of the bed; undefined: none. */
+  readonly offCenter?: Millimetres | undefined;
 }
 
 export interface Setup {
@@ -23,6 +26,8 @@ export interface Setup {
   readonly die: Die;
   /** undefined: the punch, and so its nose, is not known. */
   readonly punch?: Punch | undefined;
+  /** What the shop has set for itself; undefined: common practice throughout. */
+  readonly own?: OwnThresholds | undefined;
 }
 
 /** The sharpest bend decides about flange, springback and faces. */

@@ -2,8 +2,8 @@ import { ABOUT_USUAL } from "../../../data/bend-rules.ts";
 import { PLATE_ALONG_FROM_IN, PLATE_ALONG_RADIUS } from "../../../data/thresholds.ts";
 import { atLeast } from "../../../units/nearly.ts";
 import { type Millimetres, mm } from "../../../units/quantity.ts";
-import { MM_PER_INCH } from "../../../units/system.ts";
 import type { Finding, Severity } from "../../finding.ts";
+import { limitOf, type OwnThresholds } from "../../limit-of.ts";
 import { typicalTensile } from "../../material/strength.ts";
 import { type AirEstimate, knownOrNot } from "../air-estimate.ts";
 import { type Grain, minimumRadius } from "../minimum-radius.ts";
@@ -11,10 +11,10 @@ import type { BendLine } from "./line.ts";
 
 /**
  * Will the bend crack? The tightest radius against the published one. A temper that cracks (nothing is usual for it)
- * below its table stops; ductile sheet tighter than published but usual on a brake is a note, since a bill that is red
+ * below its table stops, and so it does where its bend line cannot lie across the grain; ductile sheet tighter than published but usual on a brake is a note, since a bill that is red
  * on every line is read by nobody, and tighter than usual a check. Grain that is not known is judged along.
  */
-export function radiusFinding(line: BendLine, { tightest }: AirEstimate): Finding | undefined {
+export function radiusFinding(line: BendLine, { tightest }: AirEstimate, own?: OwnThresholds): Finding | undefined {
   const { material, thickness, grain } = line;
   const across = publishedRadius(line, "across");
   const usual = material.usualRadius && mm(material.usualRadius.value * thickness);
@@ -33,11 +33,12 @@ export function radiusFinding(line: BendLine, { tightest }: AirEstimate): Findin
     const along = publishedRadius(line, "along");
     const judged = grain === "across" ? across : along;
     if (judged !== undefined && atLeast(tightest, judged)) return undefined;
-    return atLeast(tightest, across!) ? found("check", "across only", across) : found("stop", "cracks", across);
+    if (!atLeast(tightest, across!)) return found("stop", "cracks", across);
+    return grain === "along" ? found("stop", "along", across) : found("check", "across only", across);
   }
   const plateAlong =
-    grain === "along" && atLeast(thickness, PLATE_ALONG_FROM_IN.value * MM_PER_INCH)
-      ? mm(PLATE_ALONG_RADIUS.value * thickness)
+    grain === "along" && atLeast(thickness, limitOf(PLATE_ALONG_FROM_IN, own))
+      ? mm(limitOf(PLATE_ALONG_RADIUS, own) * thickness)
       : undefined;
   if (plateAlong !== undefined && !atLeast(tightest, plateAlong)) return found("check", "plate along", plateAlong);
   const published = publishedRadius(line, grain ?? "along") ?? (grain ? undefined : across);

@@ -53,10 +53,13 @@ export function deviated(input: AirBendInput, d: Deviations, by: Record<keyof De
   };
 }
 
+/** Every figure goes nearly straight with these: one solve, its change taken both ways (checked with the band). */
+const STRAIGHT: readonly (keyof Deviations)[] = ["strength", "dieOpening"];
+
 /**
- * 90 % band of an air bend from stated deviations, by propagation: each deviation is taken alone, up and down, and the
- * changes of a figure are added by squares, those that raise it and those that lower it apart, so that a band may be
- * lopsided (derived; first order, checked against 10,000 random solves). At a wanted angle the band of the stroke says
+ * 90 % band of an air bend from stated deviations, by propagation: each deviation is taken alone, up and down or by its
+ * derivative, and the changes of a figure are added by squares, those that raise it and those that lower it apart, so
+ * that a band may be lopsided (derived; first order, checked against 10,000 random solves). At a wanted angle the band of the stroke says
  * how far the ram must be corrected; at a set stroke the band of the final angle says what comes off the machine.
  * Refuses (#VALUE!) a deviation that is not a number from 0 up, and as the solver does at the ends of the band.
  */
@@ -74,20 +77,29 @@ export function airBendBand(
     }
   }
   const still = { thickness: 0, strength: 0, exponent: 0, dieOpening: 0 };
-  const pairs = names
-    .filter((name) => deviations[name] > 0)
-    .map((name) =>
-      [-1, 1].map((by) => solveAirBend(deviated(input, deviations, { ...still, [name]: by }), target, nominal)),
-    );
-
+  const solved = (name: keyof Deviations, by: number) =>
+    solveAirBend(deviated(input, deviations, { ...still, [name]: by }), target, nominal);
   const { regime: _, solution: __, ...figures } = nominal;
+  type Figure = keyof AirBendBand;
+  const changeOf = (bend: AirBend, figure: Figure) => (bend[figure] as number) - (nominal[figure] as number);
+  const changes = names
+    .filter((name) => deviations[name] > 0)
+    .map((name): ((figure: Figure) => readonly number[]) => {
+      const up = solved(name, 1);
+      if (STRAIGHT.includes(name)) {
+        return (figure) => [changeOf(up, figure), -changeOf(up, figure)];
+      }
+      const down = solved(name, -1);
+      return (figure) => [changeOf(up, figure), changeOf(down, figure)];
+    });
+
   const band = Object.entries(figures).map(([figure, value]) => {
     let below = 0;
     let above = 0;
-    for (const pair of pairs) {
-      const changes = pair.map((bend) => (bend[figure as keyof AirBendBand] as number) - value);
-      below += Math.min(0, ...changes) ** 2;
-      above += Math.max(0, ...changes) ** 2;
+    for (const change of changes) {
+      const both = change(figure as Figure);
+      below += Math.min(0, ...both) ** 2;
+      above += Math.max(0, ...both) ** 2;
     }
     return [figure, { lower: value - Math.sqrt(below), value, upper: value + Math.sqrt(above) }];
   });

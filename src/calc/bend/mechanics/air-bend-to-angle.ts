@@ -28,7 +28,7 @@ export function airBendToAngle(input: AirBendInput, finalAngle: Degrees, near?: 
   return answer;
 }
 
-const NEAR_ENOUGH = 1e-7; // radians (numerical)
+const NEAR_ENOUGH = 1e-5; // radians (numerical)
 /** Springback takes back a few hundredths of what the loaded angle grows by (numerical: only the first guess). */
 const FIRST_SLOPE = 0.97;
 

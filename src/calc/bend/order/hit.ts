@@ -7,11 +7,13 @@ import { Room } from "./room.ts";
 import { type Seat, seat } from "./seat.ts";
 import type { End, Hit } from "./stops.ts";
 import { CONTACT, type Obstacle, type Reading } from "./watch.ts";
-import { WAYS_IN, WAYS_OUT } from "./ways.ts";
+import { WAYS_IN, WAYS_OFF, WAYS_OUT } from "./ways.ts";
 
 /** What is known of one hit with a given set of bends finished before it. */
 export interface HitReading extends Reading {
   readonly back: ReadHalf;
+  /** It closes round the punch and comes off over its end alone: a hit to be avoided as a tight one is. */
+  readonly slidesOff: boolean;
 }
 
 const NOTHING: Reading = { gap: Infinity, nearest: undefined, collision: undefined };
@@ -46,11 +48,17 @@ export class Hits {
     const travel = this.travelOf(bend);
     const readings = [travel, back.stroke()];
     if (!worst(readings).collision) readings.push(front.stroke());
+    let slidesOff = false;
+    if (!worst(readings).collision) {
+      const off = best(WAYS_OFF, (way) => [back.lifting(way), front.lifting(way)], this.tools);
+      slidesOff = this.tools.offTheEnd && off.collision !== undefined;
+      if (!slidesOff) readings.push(off);
+    }
     if (!worst(readings).collision)
       readings.push(best(WAYS_IN, (way) => [back.insertion(way), front.insertion(way)], this.tools));
     if (!worst(readings).collision && !this.tools.offTheEnd)
       readings.push(best(WAYS_OUT, (way) => [back.removal(way), front.removal(way)], this.tools));
-    return { ...worst(readings), back };
+    return { ...worst(readings), back, slidesOff };
   }
 
   private travelOf(bend: number): Reading {

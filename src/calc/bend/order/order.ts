@@ -18,6 +18,8 @@ export interface OrderedHit extends Hit {
   /** Least gap when it is below the clearance asked for, and between what. */
   readonly gap?: Millimetres;
   readonly nearest?: Nearest;
+  /** The piece closes round the punch: it comes off over the punch's end, one end of which must be free. */
+  readonly slidesOff?: true;
 }
 
 export interface BlockedHit extends Hit {
@@ -42,9 +44,9 @@ const ENDS: readonly [End, End] = ["first", "last"];
  * Whether a hit can be made depends only on which bends are finished, not on their sequence; so the best way to every
  * pair of finished set and lie of the sheet is found from smaller sets, which is exact (Held & Karp 1962; memory).
  * Rounds are true arcs, the bend under load is overbent by its springback, and the sheet is followed on its way in, up
- * with the flanges, off the punch and out. In the plane of the section only: box ends, split tools, notches and bends
- * that are not parallel are not seen. Not tried either: tilting the sheet on its way in, and taking a part that hooks
- * the punch off it while the ram rises.
+ * with the flanges, off the punch and out. A part that hooks the raised punch is drawn off it aslant, or over the punch's
+ * end where that is allowed. In the plane of the section only: box ends, split tools, notches and bends that are not
+ * parallel are not seen. Not tried either: tilting the sheet on its way in.
  * @param springback overbend under load of every bend, degrees, 0 or more.
  * @throws Refusal on an impossible part or tools.
  */
@@ -55,8 +57,8 @@ export function bendOrder(part: BentPart, springback: readonly Degrees[], press:
   const hits = new Hits(part, springback, press);
   const faces = part.bends.map((bend) => (bend.angle > 0 ? 1 : 0));
   const found = cheapestWay(faces, (set, { bend, end }) => {
-    const { collision, gap } = hits.reading(set, { bend, gaugedEnd: ENDS[end] });
-    return collision ? undefined : gap < press.clearance ? 1 : 0;
+    const { collision, gap, slidesOff } = hits.reading(set, { bend, gaugedEnd: ENDS[end] });
+    return collision ? undefined : slidesOff || gap < press.clearance ? 1 : 0;
   });
   if (found.complete) {
     const done = follow(found.complete, hits, faces, press);
@@ -95,7 +97,7 @@ function follow(way: Way, hits: Hits, faces: readonly number[], press: Press): O
   return way.moves.map(({ bend, end }, i) => {
     const previous = way.moves[i - 1];
     const hit: Hit = { bend, gaugedEnd: ENDS[end] };
-    const { gap, nearest, back } = hits.reading(set, hit);
+    const { gap, nearest, back, slidesOff } = hits.reading(set, hit);
     set |= 1 << (bend - 1);
     const contact = back.contact!;
     const tight = gap < press.clearance;
@@ -105,7 +107,8 @@ function follow(way: Way, hits: Hits, faces: readonly number[], press: Press): O
       flipped: previous !== undefined && faces[previous.bend - 1] !== faces[bend - 1],
       stop: mm(contact.x),
       datum: { on: contact.on, flange: contact.leg },
-      verdict: tight ? "tight" : "clear",
+      verdict: tight || slidesOff ? "tight" : "clear",
+      ...(slidesOff ? { slidesOff } : {}),
       ...(tight ? { gap: mm(Math.max(0, gap)) } : {}),
       ...(tight && nearest ? { nearest } : {}),
     };

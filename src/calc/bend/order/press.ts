@@ -6,6 +6,7 @@ import {
   type Outline,
   type Solid,
   shadowAbove,
+  shadowAlong,
   shadowBehind,
   shadowBelow,
   solid,
@@ -56,6 +57,8 @@ export interface Side {
   readonly behind: Obstacles;
   /** What is in the way of the closing or opening punch, and of a sheet that rises to it. */
   readonly above: readonly Solid[];
+  /** What is in the way of a punch that leaves aslant, radians from straight up towards the front. */
+  readonly leaving: (slope: number) => readonly Solid[];
   /** What is in the way of a sheet laid down or lifted. */
   readonly below: readonly Solid[];
   readonly finger?: { readonly tool: Solid; readonly behind: Solid; readonly below: Solid };
@@ -81,11 +84,18 @@ function sidesOf(press: Press): Sides {
   const side = (facing: Change): Side => {
     const moving = (change: Change) => [solid("punch", facing(change(punch))), solid("ram", facing(change(ram)))];
     const fixed = (change: Change) => [solid("die", facing(change(die))), solid("bed", facing(change(bed)))];
+    const aslant = new Map<number, readonly Solid[]>();
+    const leaving = (slope: number): readonly Solid[] => {
+      const known = aslant.get(slope) ?? moving((outline) => shadowAlong(outline, slope));
+      aslant.set(slope, known);
+      return known;
+    };
     const same: Change = (outline) => outline.map(([x, y]) => [x, y]);
     return {
       tools: { fixed: fixed(same), moving: moving(same) },
       behind: { fixed: fixed(shadowBehind), moving: moving(shadowBehind) },
       above: moving(shadowAbove),
+      leaving,
       below: fixed(shadowBelow),
     };
   };

@@ -71,6 +71,19 @@ export const shadowAbove = (outline: Plain): [number, number][] => turnedRight(s
 /** The outline and everything below it: what is in the way of a sheet laid down onto it or lifted off it. */
 export const shadowBelow = (outline: Plain): [number, number][] => turnedLeft(shadowBehind(turnedRight(outline)));
 
+/**
+ * What a body meets that leaves along a slant, `slope` radians from straight up towards -x: the outline and everything
+ * beyond it on that way.
+ */
+export function shadowAlong(outline: Plain, slope: number): [number, number][] {
+  if (slope === 0) return shadowAbove(outline);
+  const turn = (points: Plain, by: number): [number, number][] => {
+    const [cos, sin] = [Math.cos(by), Math.sin(by)];
+    return points.map(([x, y]) => [cos * x - sin * y, sin * x + cos * y]);
+  };
+  return turn(shadowAbove(turn(outline, -slope)), slope);
+}
+
 export function contains(s: Solid, x: number, y: number): boolean {
   if (x < s.west || x > s.east || y < s.south || y > s.north) return false;
   let inside = false;

@@ -5,12 +5,12 @@ import { bentPose, flatPose } from "./seat.ts";
 import type { Motion, Obstacle, Phase, Reading } from "./watch.ts";
 
 /**
- * One side of the sheet from the gauge to the open punch: at the stop, the punch closing on it, bent and overbent, sprung
- * back, and the punch leaving straight up while the sheet stays on the die.
+ * One side of the sheet from the gauge to the end of the stroke: at the stop, the punch closing on it, bent and overbent.
+ * How it comes off the punch is a question of its own (see ways.ts).
  */
 export function strokeReading(half: Half): Reading {
   const { seat, thickness: t, side, press, chain, rules } = half;
-  const { free, loaded } = seat;
+  const { loaded } = seat;
   const reach = (seat.radius(loaded) + t / 2) * Math.tan(loaded) + chain.run;
   const slips = seat.restsAt(loaded) - reach;
   if (slips > 1e-9) return stopped(half, "bend", "die opening", slips);
@@ -24,13 +24,11 @@ export function strokeReading(half: Half): Reading {
     arm: chain.radius,
   };
   const closing = [{ solids: side.above, x: 0, y: t }];
-  const leaving = [...still, { solids: side.above, x: 0, y: seat.tip(free) }];
   const watch = half.watch();
   // The end of the stroke before the stroke itself: most collisions show there already, at their worst.
   watch.look(half.pieces(0), flatPose(seat, t), half.atRest(), rules.look, "gauge") &&
     watch.look(half.pieces(0), flatPose(seat, t), closing, rules.look, "close") &&
     watch.look(half.pieces(loaded), stroke.pose(loaded), stroke.stands(loaded), rules.look, "bend") &&
-    watch.look(half.pieces(free), stroke.pose(free), leaving, rules.look, "lift-off") &&
     watch.sweep(outside(half), 0, loaded, stroke, rules.sweep, "bend");
   return watch;
 }
@@ -74,7 +72,7 @@ function originShift({ seat, thickness }: Half, a: number, b: number): number {
   return bulge + Math.abs(p.x - q.x) + Math.abs(p.y - q.y) + Math.abs(seat.tip(a) - seat.tip(b));
 }
 
-function stopped({ chain }: Half, phase: Phase, tool: Obstacle["tool"], by: number): Reading {
+export function stopped({ chain }: Half, phase: Phase, tool: Obstacle["tool"], by: number): Reading {
   const leg = chain.pieces[0]!.leg;
   return { gap: -by, nearest: undefined, collision: () => ({ phase, tool, leg, by: mm(by) }) };
 }

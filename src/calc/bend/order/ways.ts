@@ -1,5 +1,8 @@
+import { degrees, radians } from "../../../units/quantity.ts";
+import { posed } from "./chain.ts";
 import type { Half } from "./half.ts";
 import { bentPose, flatPose, type Pose, turnedPose } from "./seat.ts";
+import { stopped } from "./stroke.ts";
 import type { Motion, Reading, Stand } from "./watch.ts";
 
 /** Heights the sheet is carried at, as shares of the room between die and raised punch (chosen). */
@@ -25,6 +28,32 @@ export interface WayOut {
 export const WAYS_OUT: readonly WayOut[] = (["as bent", "back level", "front level"] as const).flatMap((tilt) =>
   LIFTS.map((lift) => ({ lift, tilt })),
 );
+
+/**
+ * How a bent sheet comes off the punch, degrees from straight down towards the gauge: the punch leaves straight up while
+ * the sheet stays on the die, or the sheet hangs on the raised punch and is drawn off aslant, as a deep U off a gooseneck.
+ */
+export const WAYS_OFF: readonly number[] = [0, -45, 45, -30, 30, -60, 60, -15, 15];
+
+export function liftingReading(half: Half, way: number): Reading {
+  const { seat, thickness, press, side, rules } = half;
+  const a = seat.free;
+  const y = seat.tip(a);
+  const pieces = half.pieces(a);
+  const pose = bentPose(seat, thickness, a);
+  const watch = half.watch();
+  if (way === 0) {
+    const still = half.atRest(press.fingerRetracts);
+    watch.look(pieces, pose, [...still, { solids: side.above, x: 0, y }], rules.look, "lift-off");
+    return watch;
+  }
+  // A finger that stays would be met as the sheet goes up with the punch; and what hangs needs room to come down.
+  const hangs = Math.max(...posed(pieces, pose).map((p) => Math.max(p.ay, p.by))) - y;
+  if (side.finger && !press.fingerRetracts) return stopped(half, "lift-off", "finger", 0);
+  if (hangs > press.openHeight) return stopped(half, "lift-off", "open height", hangs - press.openHeight);
+  watch.look(pieces, pose, [{ solids: side.leaving(radians(degrees(way))), x: 0, y }], rules.look, "lift-off");
+  return watch;
+}
 
 export function insertionReading(half: Half, { lift, short }: WayIn): Reading {
   const { seat, thickness, press, side } = half;

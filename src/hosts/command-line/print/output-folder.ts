@@ -7,7 +7,7 @@ import { dirname, join } from "node:path";
 
 const MARK = ".bracket-bill-print.json";
 /** All names we ever write. */
-const OURS = /^(?:setup\/[A-Za-z0-9_-]+\.html|outline\/[A-Za-z0-9_-]+\.svg|[a-z-]+\.html|pack\.pdf)$/;
+const OURS = /^(?:(?:setup|tools)\/[A-Za-z0-9_-]+\.html|outline\/[A-Za-z0-9_-]+\.svg|[a-z-]+\.html|pack\.pdf)$/;
 
 export class FolderRefusal {
   constructor(readonly message: string) {}
@@ -24,7 +24,7 @@ export function readyFolder(folder: string): void {
   if (readdirSync(folder).length === 0) return;
   const earlier = earlierFiles(folder);
   if (!earlier) throw new FolderRefusal("holds files that are not from an earlier print; name an empty folder");
-  for (const name of ["setup", "outline"])
+  for (const name of ["setup", "tools", "outline"])
     if (lstatSync(join(folder, name), { throwIfNoEntry: false })?.isSymbolicLink())
       throw new FolderRefusal(`has a link in place of its folder ${name}`);
   for (const file of earlier) rmSync(join(folder, file), { force: true });

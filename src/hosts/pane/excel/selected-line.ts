@@ -1,6 +1,7 @@
 /** The bill's line under the selection, followed as it moves; the workbook is read again only after it has changed. */
 import { billRowAt } from "../../../job/bill-row.ts";
 import type { Book } from "../../../job/book.ts";
+import { type FixOffer, fixOffer } from "../../../job/fix-cells.ts";
 import { type JobPlan, jobPlan } from "../../../job/job-plan.ts";
 import { type LineReport, lineReport } from "../../../papers/line-report.ts";
 import { readBook } from "./read-book.ts";
@@ -11,7 +12,13 @@ export class SelectedLine {
   #asked = 0;
 
   /** `show` gets the line, or undefined where the selection is on none. */
-  constructor(private readonly show: (report: LineReport | undefined, job: JobPlan | undefined) => void) {}
+  constructor(
+    private readonly show: (
+      report: LineReport | undefined,
+      job: JobPlan | undefined,
+      fix: FixOffer | undefined,
+    ) => void,
+  ) {}
 
   /** Begins to listen and shows where the selection is now. */
   async follow(): Promise<void> {
@@ -43,7 +50,7 @@ export class SelectedLine {
       if (asked !== this.#asked) return; // the selection has moved on
       const sheet = this.#book.find(({ name }) => name === cell.worksheet.name);
       const line = this.#job && sheet && billRowAt(this.#job, sheet, cell.rowIndex);
-      this.show(line && lineReport(line, this.#job!.plan), this.#job);
+      this.show(line && lineReport(line, this.#job!.plan), this.#job, line && fixOffer(this.#job!, line));
     });
   }
 }

@@ -1,4 +1,6 @@
 /** What the pane adds where a workbook is open in Excel: the selected line, and what it does to a workbook. */
+import type { FixOffer } from "../../../job/fix-cells.ts";
+import type { JobPlan } from "../../../job/job-plan.ts";
 import { element } from "../dom/element.ts";
 import { lineView } from "../line/line-view.ts";
 import { checkExcel } from "./check-excel.ts";
@@ -15,6 +17,7 @@ import { warnings } from "./warnings.ts";
 export class WorkbookPane {
   readonly element: HTMLElement;
   readonly #bar = new TaskBar();
+  readonly #undo = element("button", { type: "button", hidden: "" }, "Undo the fix");
   readonly #line = element("div", { class: "selected" });
   readonly #warning = element("p", { class: "warning", role: "alert" });
 
@@ -34,6 +37,7 @@ export class WorkbookPane {
         this.#button("Stuck? Recalculate all", recalculateAll),
       ),
       this.#bar.element,
+      this.#undo,
       this.#line,
     );
   }
@@ -49,10 +53,10 @@ export class WorkbookPane {
       });
       // Planning a bill is half of the page's code: the buttons do not wait for it.
       const { SelectedLine } = await import(/* webpackChunkName: "line" */ "./selected-line.ts");
-      const line = new SelectedLine((report, job) => {
+      const line = new SelectedLine((report, job, fix) => {
         this.#line.replaceChildren(
           report
-            ? lineView(report)
+            ? lineView(report, fix, () => void this.#apply(job, fix))
             : element(
                 "p",
                 { class: "hint" },
@@ -64,6 +68,22 @@ export class WorkbookPane {
     } catch (problem) {
       this.#bar.say(problem instanceof Error ? problem.message : String(problem));
     }
+  }
+
+  /** Until another one is applied the last fix can be taken back. */
+  async #apply(job: JobPlan | undefined, fix: FixOffer | undefined): Promise<void> {
+    if (!job || !fix || !("cells" in fix)) return;
+    await this.#bar.run(async (task) => {
+      const { applyFix } = await import(/* webpackChunkName: "line" */ "./apply-fix.ts");
+      const { words, undo } = await applyFix(task, job, fix.cells);
+      this.#undo.hidden = undo === undefined;
+      this.#undo.onclick = () =>
+        void this.#bar.run((again) => {
+          this.#undo.hidden = true;
+          return undo!(again);
+        });
+      return words;
+    });
   }
 
   #button(words: string, action: (task: Task) => Promise<string>): HTMLButtonElement {

@@ -9,8 +9,9 @@ const SHOP = {
   rates: "Rates[#All]",
   stock: "Stock[#All]",
   calendar: "Calendar[#All]",
+  more1: "Materials[#All]",
 } as const;
 
 /** A shop and its bill, without a job: no dates. */
 export const ofShop = { bill: "Parts[#All]", ...SHOP } as const;
-export const ofJob = { ...ofShop, job: "Job[#All]" } as const;
+export const ofJob = { ...ofShop, job: "Job[#All]", more2: "Finished[#All]" } as const;

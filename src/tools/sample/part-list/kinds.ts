@@ -192,7 +192,7 @@ export const KINDS: readonly Kind[] = [
     radius: by.step(0.375, 0.5, 0.0625),
     radiusTolerance: 0.02,
   })),
-  sentence("Tolerance at risk", "Measure the first pieces", (by) => ({
+  note("Tolerance at risk", "Measure the first pieces", (by) => ({
     ...TENGAUGE,
     flanges: `${by.step(2, 2.75, 0.125)}; ${by.step(2, 3, 0.125)}`,
     bendAngles: "90",
@@ -201,6 +201,30 @@ export const KINDS: readonly Kind[] = [
   sentence("Tolerance will not hold", "will not hold", (by) => ({
     ...TENGAUGE,
     tolerance: by.step(0.01, 0.02, 0.005),
+  })),
+  sentence("Sags in front of the die", "sheet follower", (by) => ({
+    material: "304",
+    thickness: "16 ga",
+    die: "V 5/8",
+    flanges: `1; ${by.step(25, 30, 0.5)}`,
+    bendAngles: "90",
+    width: by.step(6, 12, 0.5),
+  })),
+  sentence("Too small to hold", "holding tool", (by) => ({
+    material: "A1008 CS",
+    thickness: "18 ga",
+    die: "V 3/8",
+    flanges: "0.75; 0.75",
+    bendAngles: "90",
+    width: by.step(1, 1.75, 0.125),
+  })),
+  sentence("Burr on a temper that cracks", "tears from a burr", (by) => ({
+    material: "6061-T6",
+    thickness: "1/8",
+    punch: "Round 1/2",
+    grain: "across",
+    flanges: two(by),
+    bendAngles: "90",
   })),
   sentence("Material not known", 'column "Material"', (by) => ({ material: by.one(["A63", "mild", "5025-H32"]) })),
   sentence("Thickness not readable", 'column "Thickness"', (by) => ({ thickness: by.one(["three", "2 ga?", "1/0"]) })),

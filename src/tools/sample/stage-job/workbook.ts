@@ -4,6 +4,7 @@ import type { WorkbookModel } from "../xlsx/model.ts";
 import { JOB } from "./bill/job.ts";
 import { answersSheet } from "./sheets/answers-sheet.ts";
 import { calculationSheet } from "./sheets/calculation-sheet.ts";
+import { finishedSheet } from "./sheets/finished-sheet.ts";
 import { jobSheet } from "./sheets/job-sheet.ts";
 import { partsSheet } from "./sheets/parts-sheet.ts";
 import { quoteSheet } from "./sheets/quote-sheet.ts";
@@ -42,6 +43,7 @@ export const sampleModel = (): WorkbookModel => ({
     summarySheet(),
     routeSheet(),
     timesSheet(),
+    finishedSheet(),
     setUpsSheet(),
     machinesSheet(),
     priceSheet(),

@@ -32,6 +32,10 @@ describe("flange over a 24 mm die, 3 mm sheet, square", () => {
   it("the sharpest bend decides, whichever way it goes", () => {
     const sharp = { flanges: [mm(20), mm(40), mm(20)], bendAngles: [degrees(60), degrees(-120)] };
     // 24 / (2 sin 30) = 24: the flanges of 20 fall in.
-    expect(flangeFinding(line(sharp), setup(), "mm")).toMatchObject({ kind: "falls in" });
+    expect(flangeFinding(line(sharp), setup({ die: die({ angle: degrees(50) }) }), "mm")).toMatchObject({
+      kind: "falls in",
+    });
+    // A die of 80 degrees lets go of it at 100: 24 / (2 sin 40) = 18.7.
+    expect(flangeFinding(line(sharp), setup(), "mm")).toMatchObject({ kind: "barely rests" });
   });
 });

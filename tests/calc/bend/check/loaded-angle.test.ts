@@ -20,8 +20,8 @@ const said = (...given: Parameters<typeof inDie>) => inDie(...given).map(({ stat
 describe("92 degrees under load leave 88 included", () => {
   it.each([
     [87.5, []], // half a degree of room, the least band
-    [87.6, ["check touches die"]],
-    [88, ["check touches die"]],
+    [87.6, ["note is near die"]],
+    [88, ["note is near die"]],
     [88.1, ["check bottoms die"]],
     [91, ["check bottoms die"]], // 3 degrees past the face
     [91.1, ["stop passes die"]],
@@ -30,8 +30,23 @@ describe("92 degrees under load leave 88 included", () => {
   it("the band is a quarter of the springback where that is more", () => {
     // 94 under load leave 86; the band is 1 degree.
     expect(said(85, 4)).toEqual([]);
-    expect(said(85.1, 4)).toEqual(["check touches die"]);
+    expect(said(85.1, 4)).toEqual(["note is near die"]);
     expect(inDie(85.1, 4)[0]).toMatchObject({ figure: 86, limit: 85.1, beside: 4, quantity: "angle", name: "V24" });
+  });
+
+  it("sheet too thick to be bottomed must keep clear of the faces", () => {
+    expect(said(87.5, 2, { thickness: mm(4) })).toEqual([]);
+    expect(said(87.6, 2, { thickness: mm(4) })).toEqual(["check touches die"]);
+    expect(said(88.1, 2, { thickness: mm(4) })).toEqual(["stop passes die"]);
+  });
+
+  it("what no V die reaches is told how else it is closed, without a figure of its springback", () => {
+    for (const angle of [150.1, 170, 179.9])
+      for (const springback of [2, 40, 600])
+        expect(inDie(80, springback, { bendAngles: [degrees(angle)] })).toMatchObject([
+          { kind: "no die", status: "stop", figure: angle, limit: 150 },
+        ]);
+    expect(said(26, 2, { bendAngles: [degrees(150)] }, { punch: punch({ angle: degrees(24) }) })).toEqual([]);
   });
 
   it("the punch is asked too, and only where there is one", () => {
@@ -54,9 +69,17 @@ describe("bottoming is within reach", () => {
   const { expected, worst } = forceCases(material("A36"), mm(3), mm(400), mm(24));
   const most = Math.max(5 * expected, 3 * worst);
   it("where 5 times the expected and 3 times the worst force fit the brake", () => {
-    const on = (force: number) => said(90, 2, {}, { brake: { ...BRAKE, ratedForce: newtons(force) } });
+    // Housings this near leave the beam its whole rating: 400 mm of bend over 60 % of 500 mm.
+    const on = (force: number) =>
+      said(90, 2, {}, { brake: { ...BRAKE, betweenHousings: mm(500), ratedForce: newtons(force) } });
     expect(on(most)).toEqual(["check bottoms die"]);
     expect(on(most / 1.001)).toEqual(["stop passes die"]);
+  });
+  it("and its beam, which takes the rating over 60 % of the distance between the housings", () => {
+    // 400 mm of bend may take 400 / 1200 of the rating where the housings are 2000 mm apart.
+    const on = (force: number) => said(90, 2, {}, { brake: { ...BRAKE, ratedForce: newtons(force) } });
+    expect(on(3 * most * 1.001)).toEqual(["check bottoms die"]);
+    expect(on((3 * most) / 1.001)).toEqual(["stop passes die"]);
   });
   it.each(["die", "punch"] as const)("and the %s", (tool) => {
     const on = (load: number) => {

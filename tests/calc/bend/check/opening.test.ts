@@ -21,4 +21,19 @@ describe("die opening", () => {
     if (found) expect(found).toMatchObject({ kind, limit: kind === "wide" ? 12 : 6, name: "V24" });
     if (found) expect(found.figure).toBeCloseTo(times, 9);
   });
+
+  it("a strip that the shop bent of this sheet over this die makes a wide one a note, and no other", () => {
+    const strip = {
+      material: "A36",
+      regime: "point",
+      opening: mm(66),
+      thicknessFrom: mm(2.9),
+      thicknessTo: mm(3.1),
+      offset: 0,
+    } as const;
+    const measured = { ...line(), material: { ...line().material, strips: [strip] } };
+    const over = (opening: number, thickness = 3) =>
+      openingFinding({ ...measured, thickness: mm(thickness) }, setup({ die: die({ opening: mm(opening) }) }))?.status;
+    expect([over(66), over(67), over(66, 3.2), over(66, 14)]).toEqual(["note", "check", "check", "stop"]);
+  });
 });

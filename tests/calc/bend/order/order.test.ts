@@ -49,7 +49,10 @@ function cheapestByTrial(part: BentPart, press: Press): number {
         const key = `${made} ${bend} ${end}`;
         if (!known.has(key)) {
           const reading = hits.reading(made, { bend, gaugedEnd: end });
-          known.set(key, { collides: !!reading.collision, tight: reading.gap < press.clearance ? 1 : 0 });
+          known.set(key, {
+            collides: !!reading.collision,
+            tight: reading.slidesOff || reading.gap < press.clearance ? 1 : 0,
+          });
         }
         const hit = known.get(key)!;
         if (hit.collides) continue;
@@ -143,7 +146,7 @@ describe("The order found", () => {
     expect(order(channel, { ...low, openHeight: mm(250), stroke: mm(300), offTheEnd: false }).feasible).toBe(true);
   });
 
-  test("a goose neck makes what a straight punch cannot, until the leg is caught in its throat as the ram rises", () => {
+  test("a goose neck makes what a straight punch cannot, and off which a U is drawn along its legs; a closed shape comes off over its end alone", () => {
     const press: Press = { ...samplePress, openHeight: mm(200), stroke: mm(250) };
     const neck = outline(
       [0, 0],
@@ -161,8 +164,18 @@ describe("The order found", () => {
     const straight = order(narrow, press);
     expect(!straight.feasible && straight.blocked[0]!.obstacle.tool).toBe("punch");
     expect(order(narrow, { ...press, punch: neck }).feasible).toBe(true);
-    const caught = order(square([34, 34, 34], [90, 90]), { ...press, punch: neck });
-    expect(!caught.feasible && caught.blocked[0]!.obstacle).toMatchObject({ phase: "lift-off", tool: "punch" });
+    // The leg stands in the throat as the ram rises: the U hangs on the punch and slides off the way its legs point.
+    expect(order(square([34, 34, 34], [90, 90]), { ...press, punch: neck }).feasible).toBe(true);
+    // Lips 28 apart let a neck of 4 in, but not the foot of 32 out between them: only over the end of the punch.
+    const foot = outline([0, 0], [16, 20], [16, 26], [2, 30], [2, 120], [-2, 120], [-2, 30], [-16, 26], [-16, 20]);
+    const lipped = square([18, 36, 64, 36, 18], [90, 90, 90, 90]);
+    const hooked = order(lipped, { ...press, punch: foot });
+    expect(!hooked.feasible && hooked.blocked.map(({ obstacle }) => `${obstacle.phase} ${obstacle.tool}`)).toContain(
+      "lift-off punch",
+    );
+    const over = order(lipped, { ...press, punch: foot, offTheEnd: true });
+    expect(over.feasible && over.hits.map(({ slidesOff }) => slidesOff === true)).toEqual([false, false, false, true]);
+    expect(over.feasible && over.hits.at(-1)!.verdict).toBe("tight");
   });
 
   test("below the clearance asked for a hit is tight and says where", () => {

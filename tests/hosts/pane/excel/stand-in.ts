@@ -234,6 +234,7 @@ function worksheetsObject(context: Context, book: FakeWorkbook, onChanged: objec
     call: {
       onChanged,
       onCalculated: { add: () => undefined },
+      getItem: (name: string) => sheetObject(context, book, () => book.sheet(name)),
       add: (name: string) => {
         let made: FakeSheet | undefined;
         context.queue(() => {

@@ -5,6 +5,7 @@ import { afterEach, describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../../src/cells/catalogue.ts";
 import { PRODUCT_VERSION } from "../../../../src/cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../../src/data/materials/editions.ts";
+import { applyFix } from "../../../../src/hosts/pane/excel/apply-fix.ts";
 import { freezeWorkbook } from "../../../../src/hosts/pane/excel/freeze.ts";
 import { insertHere } from "../../../../src/hosts/pane/excel/insert.ts";
 import { readBook } from "../../../../src/hosts/pane/excel/read-book.ts";
@@ -13,7 +14,8 @@ import { SelectedLine } from "../../../../src/hosts/pane/excel/selected-line.ts"
 import { startBill } from "../../../../src/hosts/pane/excel/start-bill.ts";
 import { Ended } from "../../../../src/hosts/pane/excel/task.ts";
 import { versionWarning } from "../../../../src/hosts/pane/excel/version-warning.ts";
-import { jobPlan } from "../../../../src/job/job-plan.ts";
+import type { FixOffer } from "../../../../src/job/fix-cells.ts";
+import { type JobPlan, jobPlan } from "../../../../src/job/job-plan.ts";
 import { bookOf } from "../../../../src/job/workbook-book.ts";
 import { type LineReport, lineReport } from "../../../../src/papers/line-report.ts";
 import { evaluateFormula } from "../../../../src/sheet/recalculate/calculate-one.ts";
@@ -199,17 +201,14 @@ describe("freeze", () => {
   });
 });
 
-describe("the selected line", () => {
-  const sheetsOf = () => {
-    const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
-    return Object.fromEntries(
-      book.map(({ name, rows }) => [
-        name,
-        rows.map((row) => row.map((cell) => (isCellError(cell) ? cell.code : cell))),
-      ]),
-    );
-  };
+const sheetsOf = () => {
+  const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
+  return Object.fromEntries(
+    book.map(({ name, rows }) => [name, rows.map((row) => row.map((cell) => (isCellError(cell) ? cell.code : cell)))]),
+  );
+};
 
+describe("the selected line", () => {
   it("is drawn and checked as the selection moves, without reading the workbook again", async () => {
     const sheets = sheetsOf();
     const book = open(sheets);
@@ -236,6 +235,52 @@ describe("the selected line", () => {
     for (const listener of book.listeners.changed) await listener();
     expect(shown.at(-1)!.status).toBe("stop");
     expect(shown.at(-1)!.sentences[0]).toMatch(/must be .*; got "steel"/);
+  });
+});
+
+describe("a fix of the selected line", () => {
+  /** FH-02 and RT-08 of the sample are mended by a die; the stand-in calculates nothing, so that the plan is the pane's own. */
+  async function offered(row: number) {
+    const book = open(sheetsOf());
+    let last: { job: JobPlan; fix: FixOffer | undefined; report: LineReport | undefined } | undefined;
+    await new SelectedLine((report, job, fix) => {
+      last = { report, job: job!, fix };
+    }).follow();
+    const look = async () => {
+      await book.select("Parts", row, 0);
+      for (const listener of book.listeners.changed) await listener();
+      return last!;
+    };
+    return { book, look };
+  }
+  const cellsOf = (fix: FixOffer | undefined) => (fix && "cells" in fix ? fix.cells : []);
+
+  it("is typed into its cells, says what has changed, and is taken back", async () => {
+    const { book, look } = await offered(21); // RT-08, a flange that barely rests
+    const { job, fix, report } = await look();
+    expect([report!.part, report!.status, fix!.reaches]).toEqual(["RT-08", "check", "clear"]);
+    const cells = cellsOf(fix);
+    const held = cells.map(({ row, column }) => book.at("Parts", row, column));
+    const { words, undo } = await applyFix(task, job, cells);
+    expect(words).toMatch(/typed: 1 line changed, 1 now clear\.$/);
+    expect(cells.map(({ row, column }) => book.at("Parts", row, column).value)).toEqual(
+      cells.map(({ value }) => value),
+    );
+    expect((await look()).report!.status).toBe(fix!.reaches);
+    expect(await undo!(task)).toContain("Undone");
+    expect(cells.map(({ row, column }) => book.at("Parts", row, column))).toEqual(held);
+    expect((await look()).report!.status).toBe("check");
+  });
+
+  it("does not write over a formula, and writes nothing then", async () => {
+    const { book, look } = await offered(21);
+    const { job, fix } = await look();
+    const [cell] = cellsOf(fix);
+    book.enter(book.sheet("Parts"), cell!.row, cell!.column, "=1+1");
+    const { words, undo } = await applyFix(task, job, cellsOf(fix));
+    expect(words).toContain("holds a formula");
+    expect(undo).toBeUndefined();
+    expect(book.at("Parts", cell!.row, cell!.column).formula).toBe("=1+1");
   });
 });
 

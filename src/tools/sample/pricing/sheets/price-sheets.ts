@@ -7,6 +7,7 @@ import { HEADER_ROW, spillSheet } from "../../building/spill-sheet.ts";
 import type { SheetCell, SheetModel } from "../../xlsx/model.ts";
 import type { StyleName } from "../../xlsx/styles.ts";
 import { PARTS } from "../bill/catalogue-parts.ts";
+import { CORRECTION } from "./strip-sheets.ts";
 
 export const priceSheet = (): SheetModel => ({
   ...spillSheet({
@@ -15,7 +16,7 @@ export const priceSheet = (): SheetModel => ({
     blocks: [
       {
         spill: "BILL.PRICE",
-        formula: shop("BILL.PRICE", ofShop),
+        formula: shop("BILL.PRICE", { ...ofShop, corrections: CORRECTION }),
         widths: { Part: 24, Note: 24, Message: 30 },
       },
     ],

@@ -5,6 +5,8 @@ import type { StyleName } from "../../xlsx/styles.ts";
 import { AREAS } from "../bill/features.ts";
 import { CUSTOMER, JOB, QUOTE } from "../bill/job.ts";
 
+export const TOWER_DUE = QUOTE.due - 1; // the day before
+
 const HEADER_ROW = 4;
 const FIRST = HEADER_ROW + 1;
 const ROWS: readonly (readonly [key: string, item: string, entry: CellValue, style: StyleName, hint: string])[] = [
@@ -15,6 +17,7 @@ const ROWS: readonly (readonly [key: string, item: string, entry: CellValue, sty
   ["valid", "Valid for (days)", QUOTE.validDays, "inputNumber", ""],
   ["start", "Work can begin", QUOTE.start, "inputMoment", "Material and drawings are there from here on."],
   ["due", "Must leave by", QUOTE.due, "inputMoment", "The truck goes to site. A line's own Due comes before it."],
+  ["towerDue", "Must leave by Tower", TOWER_DUE, "inputMoment", "An area that leaves at a time of its own."],
   [
     "areas",
     "Areas, first needed first",

@@ -16,8 +16,8 @@ const SHOP_NAME = "Tinker's Yard Sheet Works (an invented shop)";
 const PRICE: SpillName = "BILL.PRICE";
 const all = spillOf(`Price!A${SPILL_ROW}`);
 const summary = spillOf(`Summary!A${SPILL_ROW}`);
-/** Behind the lines stand what is added up to the least order, the rush and the total. */
-const SUM_ROWS = 3;
+/** Behind the lines stand what is added up to the least order, rush, crate, truck, tax and the total. */
+const SUM_ROWS = 6;
 const column = (header: string): string => `INDEX(${all},0,${spillColumn(PRICE, header)})`;
 const charge = (name: string, header = "Price"): string =>
   onlyWhenRunning(STATE, `_xlfn.XLOOKUP("${name}",${column("Part")},${column(header)},"")`);
@@ -51,6 +51,9 @@ const HEAD: readonly (readonly [label: string, formula: string, style: StyleName
 const SUMS: readonly (readonly [label: string, formula: string, style: StyleName])[] = [
   ["Minimum charge", charge("Minimum charge"), "money"],
   ["Rush", charge("Rush"), "money"],
+  ["Crate", charge("Crate"), "money"],
+  ["Truck", charge("Truck"), "money"],
+  ["Tax", charge("Tax"), "money"],
   ["Total", charge("Total"), "totalMoney"],
   ["", charge("Total", "Note"), "text"],
 ];

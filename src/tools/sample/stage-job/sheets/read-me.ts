@@ -24,7 +24,10 @@ const CONTENTS: Lines = [
     "Which sheets are pulled and what is cut from each; Cut list has every cut in order, Buying the sheets to order.",
   ],
   ["Summary", "The job in figures, what the route saves, and which lines are not quoted."],
-  ["Route", "Which machine cuts which line; Times has the minutes at every station."],
+  [
+    "Route",
+    "Which machine cuts which line; Times has the minutes at every station, Finished what finished jobs have taught about them.",
+  ],
   ["Set-ups", "The order at the brake with fewest changes of tools; Machines says which machines would do the bill."],
   ["Price", "What every line costs, and its price; for the shop."],
   ["What-if", "What happens to every line if it must leave by the time on the sheet Job."],

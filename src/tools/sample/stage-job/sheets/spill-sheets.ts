@@ -141,7 +141,7 @@ export const machinesSheet = (): SheetModel =>
 export const priceSheet = (): SheetModel =>
   spillSheet({
     name: "Price",
-    note: "Cost and price of every quoted line, in the money of the sheet Shop: metal by the sheets that are pulled, work at the stations' rates, set-up, overhead, margin. For the shop; the customer's page is the sheet Quote.",
+    note: "Cost and price of every quoted line, in the money of the sheet Shop: metal by its share of the sheets that are pulled, less what goes back to the rack, work at the stations' rates, set-up, overhead, margin. For the shop; the customer's page is the sheet Quote.",
     blocks: [block("BILL.PRICE", { Part: 15, Note: 34, Description: 24, Message: MESSAGE })],
   });
 
@@ -183,14 +183,14 @@ function dateRows(): SheetCell[] {
 export const whatIfSheet = (): SheetModel =>
   spillSheet({
     name: "What-if",
-    note: "If it must leave by the time on the sheet Job: which lines are in time, which need overtime, go outside, or break it. Lines are taken in the order in which they are due. Right: the hours of every station.",
+    note: "If it must leave by the time on the sheet Job: which lines are in time, which need overtime or a second shift, go outside, or break it, and what either would save. Lines are taken in the order in which they are due. Right: the hours of every station.",
     headerRow: WHATIF_ROW,
     others: dateRows(),
     blocks: [
       block(
         "BILL.WHATIF",
         { Part: 8, Note: 20, Message: 34 },
-        { emphasis: { column: "Verdict", stop: ["breaks it"], check: ["overtime", "outside"] } },
+        { emphasis: { column: "Verdict", stop: ["breaks it"], check: ["overtime", "second shift", "outside"] } },
       ),
       block("BILL.STATIONS", { Note: 20 }),
     ],

@@ -1,6 +1,5 @@
 /** The shop's own correction, as STRIP.TABLE spills it and the AIR functions take it. */
-import type { AppliedCorrection } from "../../calc/strip/apply.ts";
-import type { Regime } from "../../calc/strip/shop-correction.ts";
+import type { Regime, StripCorrection } from "../../data/materials/material.ts";
 import { mm } from "../../units/quantity.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row } from "../parameters/read-table.ts";
 import { anyTable } from "../parameters/shop-table.ts";
@@ -42,7 +41,7 @@ const asCorrection = (
   row: Row<typeof CORRECTION_COLUMNS>,
   name: string,
   { materials }: ReadContext,
-): AppliedCorrection => ({
+): StripCorrection => ({
   material: materials.find(row.material, `${name} row ${row.row} column "Material"`).name,
   regime: row.contact.toLowerCase() as Regime,
   offset: row.offset,
@@ -56,7 +55,7 @@ const asCorrection = (
 
 const length = (value: number | undefined) => (value === undefined ? undefined : mm(value));
 
-export const corrections = (): TableParameter<AppliedCorrection[]> =>
+export const corrections = (): TableParameter<StripCorrection[]> =>
   anyTable(
     "correction table",
     "The shop's own correction from test strips, as STRIP.TABLE spills it; blank for none",

@@ -1,0 +1,56 @@
+/** How a fix is said: as it is offered, and as a sentence beside the finding it mends. */
+import type { Finding, Subject } from "../calc/finding.ts";
+import type { UnitSystem } from "../units/system.ts";
+import type { Change } from "./lines/changes.ts";
+import type { Fix } from "./lines/fix.ts";
+import { figureSays } from "./says.ts";
+
+/** A fix as it is offered: "die V 2". What it reaches stands beside it. */
+export const fixSays = ({ changes }: Fix, system: UnitSystem): string =>
+  changes.map((change) => changeSays(change, system)).join("; ");
+
+function changeSays(change: Change, system: UnitSystem): string {
+  const length = (value: number) => figureSays(value, "length", system);
+  switch (change.kind) {
+    case "tools":
+      return [
+        change.die === undefined ? "" : `die ${change.die}`,
+        change.punch === undefined ? "" : `punch ${change.punch}`,
+        change.brake === undefined ? "" : change.brake,
+      ]
+        .filter((text) => text !== "")
+        .join(", ");
+    case "grain":
+      return `turn the blank: bend line ${change.grain} the grain`;
+    case "deburr":
+      return `${change.station.toLowerCase()} the bend ends`;
+    case "hole after":
+      return "drill the hole after bending";
+    case "waterjet":
+      return "cut it on the waterjet";
+    case "trim after":
+      return `make the short flange ${length(change.flange)} and trim it after bending`;
+    case "pieces":
+      return `make it of ${change.count} pieces, ${length(change.width)} each, if the customer agrees`;
+    case "thickness":
+      return `${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock" : "if the customer agrees"}`;
+  }
+}
+
+/** Said once of a line that stops at the machines and that no change betters. */
+export const NO_FIX = "none of your tools can do it";
+/** What no tool could mend: it is asked for, bought or typed otherwise, as the sentence says. */
+const NOT_OF_TOOLS: readonly Subject[] = ["input", "tolerance", "stock", "lifting"];
+
+/** What would mend a line; "" where it only wants a look, or another order. */
+export function mendSays(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
+  if (fix) return fixSays(fix, system);
+  const stops = findings.some(({ about, status }) => status === "stop" && !NOT_OF_TOOLS.includes(about));
+  return stops ? NO_FIX : "";
+}
+
+/** The same as a sentence: "Fix: die V 2, then clear.". */
+export function mendSentence(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
+  const mends = mendSays(findings, fix, system);
+  return mends === "" ? "" : `Fix: ${mends}${fix ? `, then ${fix.reaches}` : ""}.`;
+}

@@ -1,0 +1,31 @@
+/** Which lines are bottomed instead of bent in air, and what that makes of their figures. */
+import { bendOutcome } from "../../calc/bend/check/bottoming.ts";
+import type { Setup } from "../../calc/bend/check/line.ts";
+import { bendDeduction } from "../../calc/bend/deduction.ts";
+import type { ForceCases } from "../../calc/bend/force-cases.ts";
+import { K_DEFAULT } from "../../data/bend-rules.ts";
+import type { Degrees } from "../../units/quantity.ts";
+import type { BillLine } from "../nouns/line.ts";
+import type { BendNumber, BendNumbers } from "./blank.ts";
+import { bendLines, bottomsIn } from "./tools.ts";
+
+/** A bottomed bend takes the radius of the nose, and its flat is made with that. */
+export function bottomedNumbers(numbers: BendNumbers, line: BillLine, tools: Setup): BendNumbers {
+  const nose = tools.punch?.nose;
+  if (nose === undefined || !bottomsIn(line, tools)) return numbers;
+  const at = new Map(
+    [...numbers.at.keys()].map((angle): [Degrees, BendNumber] => [
+      angle,
+      { radius: nose, deduction: bendDeduction(line.thickness, nose, angle, K_DEFAULT.value, "outside") },
+    ]),
+  );
+  // The sharpest stands first, as among the numbers of a bend in air.
+  const [sharpest] = at.values();
+  return { ...sharpest!, method: "bottoming", at };
+}
+
+/** Of the bend that needs the most; undefined for a flat part. */
+export function forceOf(line: BillLine, tools: Setup): ForceCases | undefined {
+  const forces = bendLines(line).map((bend) => bendOutcome(bend, tools).force);
+  return forces.length === 0 ? undefined : forces.reduce((a, b) => (b.expected > a.expected ? b : a));
+}

@@ -1,0 +1,35 @@
+/** What comes of a bend that thin sheet reaches only by bottoming: the faces of the tools are met, and it is pressed on. */
+import { BOTTOMING_HIGH, BOTTOMING_LOW } from "../../../data/bend-rules.ts";
+import { degrees, newtons } from "../../../units/quantity.ts";
+import type { Working } from "../../../units/working.ts";
+import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
+import { type ForceCases, forceCases } from "../force-cases.ts";
+import { type BendLine, type Setup, sharpest } from "./line.ts";
+import { bottoms } from "./loaded-angle.ts";
+
+export interface BendOutcome {
+  readonly bottoms: boolean;
+  readonly estimate: AirEstimate;
+  readonly force: ForceCases;
+}
+
+/** Bent in air, or bottomed: 3 to 5 times the force, the radius of the nose, next to no springback (common practice). */
+export function bendOutcome(line: BendLine, setup: Setup, work?: Working): BendOutcome {
+  const { material, thickness, bendLength } = line;
+  const { die, punch } = setup;
+  const estimate = estimateAirBend(material, thickness, sharpest(line), die, punch?.nose);
+  const force = forceCases(material, thickness, bendLength, die.opening, work);
+  if (!bottoms(line, setup, estimate)) return { bottoms: false, estimate, force };
+  const nose = punch?.nose ?? estimate.radius;
+  return {
+    bottoms: true,
+    estimate: { radius: nose, tightest: nose, springback: degrees(0), stroke: undefined },
+    force: bottomingForce(force),
+  };
+}
+
+/** 5 times the expected force to plan with; with the strongest sheet 3 times is common, and never less than that. */
+export const bottomingForce = ({ expected, worst }: ForceCases): ForceCases => ({
+  expected: newtons(BOTTOMING_HIGH.value * expected),
+  worst: newtons(Math.max(BOTTOMING_HIGH.value * expected, BOTTOMING_LOW.value * worst)),
+});

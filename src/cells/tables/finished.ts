@@ -1,0 +1,29 @@
+/** Finished jobs: what a line was estimated at a station, and what the shop has recorded. */
+import { type FinishedWork, LEAST_JOBS } from "../../calc/time/own-factor.ts";
+import { seconds } from "../../calc/time/seconds.ts";
+import { type Columns, positive, type Row } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
+
+const FINISHED_COLUMNS = {
+  part: { headers: ["Part", "Line", "Job"], kind: "text", optional: true },
+  station: { headers: ["Station"], kind: "text" },
+  estimated: { headers: ["Estimated"], kind: "seconds", rule: positive },
+  recorded: { headers: ["Recorded"], kind: "seconds", rule: positive },
+  // An estimate that already held a factor of the shop's own is taken back to what it was without it.
+  own: { headers: ["Own factor"], kind: "number", optional: true, rule: positive },
+} as const satisfies Columns;
+
+const asFinished = ({ part, station, estimated, recorded, own }: Row<typeof FINISHED_COLUMNS>): FinishedWork => ({
+  part: part ?? "",
+  station,
+  estimated: seconds(estimated / (own ?? 1)),
+  recorded: seconds(recorded),
+});
+
+export const finished = () =>
+  shopTable(
+    "finished table",
+    `Finished jobs, a line and station each row, ${LEAST_JOBS} or more of a station`,
+    FINISHED_COLUMNS,
+    asFinished,
+  );

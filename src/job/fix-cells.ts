@@ -1,0 +1,120 @@
+/** A fix as cells of the bill: what is typed where, so that the workbook reaches what was promised. */
+import { fixSays } from "../bill/fix-says.ts";
+import { type Change, withChange } from "../bill/lines/changes.ts";
+import type { Fix } from "../bill/lines/fix.ts";
+import { type BillLine, isLine } from "../bill/nouns/line.ts";
+import type { LineAnswer } from "../bill/plan.ts";
+import type { Status } from "../bill/problems.ts";
+import { findColumn } from "../cells/parameters/column.ts";
+import { BILL_COLUMNS } from "../cells/tables/bill-columns.ts";
+import { type CellValue, isBlank } from "../units/cell.ts";
+import { fromInternal, type UnitSystem } from "../units/system.ts";
+import type { JobPlan } from "./job-plan.ts";
+
+type BillColumn = keyof typeof BILL_COLUMNS;
+
+/** A cell of the bill's sheet, counted from 0, with what stands in it now. */
+export interface FixCell {
+  readonly row: number;
+  readonly column: number;
+  readonly was: CellValue;
+  readonly value: CellValue;
+}
+/** `lacks`: the header of a column that the bill would need and has not. */
+export type FixCells = { readonly cells: readonly FixCell[] } | { readonly lacks: string };
+
+/** @param at index of the line in the bill. */
+export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix): FixCells {
+  const row = plan.rows[at]!;
+  if (!isLine(row)) return { cells: [] };
+  const [header = []] = table.matrix;
+  const cells = new Map<number, FixCell>();
+  let line = row;
+  for (const change of fix.changes) {
+    const next = withChange(line, change);
+    for (const key of COLUMNS_OF[change.kind]) {
+      const column = BILL_COLUMNS[key];
+      const { index, size } = findColumn(header, { ...column, optional: true }, "bill");
+      const before = cells.get(index);
+      const was = index < 0 ? null : (table.matrix[row.row - 1]?.[index] ?? null);
+      const value = written(key, { change, line: next, cell: before ? before.value : was }, size, system);
+      if (value === undefined) continue;
+      if (index < 0 && isBlank(value)) continue;
+      if (index < 0) return { lacks: column.headers[0] };
+      cells.set(index, { row: table.top + row.row - 1, column: table.left + index, was, value });
+    }
+    line = next;
+  }
+  return { cells: [...cells.values()].filter(({ was, value }) => was !== value) };
+}
+
+const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {
+  tools: ["die", "punch", "brake"],
+  grain: ["grain"],
+  deburr: ["operations"],
+  "hole after": ["holeDistance"],
+  waterjet: ["route"],
+  "trim after": ["flanges", "crossFlanges"],
+  pieces: ["quantity", "width"],
+  thickness: ["thickness", "actual"],
+};
+
+interface Typed {
+  readonly change: Change;
+  /** With the change. */
+  readonly line: BillLine;
+  readonly cell: CellValue;
+}
+
+/** What is typed into the column; undefined where the change leaves it as it is. */
+function written(
+  key: BillColumn,
+  { change, line, cell }: Typed,
+  size: number | undefined,
+  system: UnitSystem,
+): CellValue | undefined {
+  const length = (value: number) => Number((size ? value / size : fromInternal(value, "length", system)).toFixed(6));
+  switch (key) {
+    case "die":
+    case "punch":
+    case "brake":
+      return change.kind === "tools" ? change[key] : undefined;
+    case "grain":
+      return line.grain;
+    case "operations":
+      return change.kind !== "deburr"
+        ? undefined
+        : isBlank(cell)
+          ? change.station
+          : `${String(cell)}; ${change.station}`;
+    case "route":
+      return line.pin;
+    case "flanges":
+    case "crossFlanges": {
+      const flanges = key === "flanges" ? line.main.flanges : line.cross?.flanges;
+      if (flanges === undefined || change.kind !== "trim after") return undefined;
+      const items = String(cell).split(";");
+      // What is long enough stays as somebody wrote it.
+      return flanges.map((flange, i) => (flange === change.flange ? length(flange) : items[i]!.trim())).join("; ");
+    }
+    case "quantity":
+      return line.quantity;
+    case "width":
+      return length(line.width);
+    case "thickness":
+      return length(line.nominal);
+    default:
+      return null;
+  }
+}
+
+/** A fix as page and pane offer it: its words, and the cells that applying it writes. */
+export type FixOffer = { readonly says: string; readonly reaches: Status } & FixCells;
+
+/** undefined where the line is clear, or nothing betters it. */
+export function fixOffer(job: JobPlan, line: LineAnswer): FixOffer | undefined {
+  const fix = job.plan.fix(line);
+  if (!fix) return undefined;
+  const cells = fixCells(job, job.plan.lines.indexOf(line), fix);
+  return { says: fixSays(fix, job.system), reaches: fix.reaches, ...cells };
+}

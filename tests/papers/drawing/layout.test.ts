@@ -1,0 +1,145 @@
+/** Drawings as a browser lays them out: no two texts lie on one another, none leaves its picture, all can be read. */
+import fc from "fast-check";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import type { BentPart } from "../../../src/calc/bend/order/part.ts";
+import { plainPress } from "../../../src/calc/bend/order/plain-press.ts";
+import { drawBentProfile } from "../../../src/papers/drawing/bent-profile.ts";
+import { drawAtGauge } from "../../../src/papers/drawing/end-of-bend.ts";
+import { drawFlat } from "../../../src/papers/drawing/flat-blank.ts";
+import { degrees, mm } from "../../../src/units/quantity.ts";
+import { Refusal } from "../../../src/units/refusal.ts";
+import { launchedBrowser } from "../../hosts/excel/browser.ts";
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  browser = await launchedBrowser();
+  page = await browser.newPage();
+}, 120_000);
+afterAll(() => browser.close());
+
+const DEDUCTION_SHARE = 1.7; // of the thickness, about that of a right angle at r = t
+
+const strip = (most: number) =>
+  fc
+    .record({
+      thickness: fc.constantFrom(0.9, 1.5, 3.4, 6.35),
+      flanges: fc.array(fc.double({ min: 12, max: 900, noNaN: true }), { minLength: 2, maxLength: most + 1 }),
+      angles: fc.array(fc.constantFrom(90, -90, 45, 120, -30, 88.5), { minLength: most, maxLength: most }),
+    })
+    .map(
+      ({ thickness, flanges, angles }): BentPart => ({
+        thickness: mm(thickness),
+        flanges: flanges.map(mm),
+        bends: flanges.slice(1).map((_, i) => ({
+          angle: degrees(angles[i]!),
+          insideRadius: mm(thickness),
+          deduction: mm((DEDUCTION_SHARE * thickness * Math.abs(angles[i]!)) / 90),
+        })),
+      }),
+    );
+
+/** What a drawing has against it, measured by the browser: boxes of texts turned as they stand. */
+const FAULTS = `(svgs) => svgs.map((svg) => {
+  document.body.innerHTML = svg;
+  const picture = document.querySelector("svg");
+  const { x, y, width, height } = picture.viewBox.baseVal;
+  const texts = [...picture.querySelectorAll("text")].map((text) => {
+    const box = text.getBBox();
+    const m = text.transform.baseVal.consolidate()?.matrix ?? { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+    const inset = box.height * 0.15; // a font's box is higher than its letters
+    const corner = (u, v) => [m.a * u + m.c * v + m.e, m.b * u + m.d * v + m.f];
+    return {
+      words: text.textContent,
+      size: Number(getComputedStyle(text).fontSize.replace("px", "")),
+      corners: [corner(box.x, box.y + inset), corner(box.x + box.width, box.y + inset),
+        corner(box.x + box.width, box.y + box.height - inset), corner(box.x, box.y + box.height - inset)],
+    };
+  });
+  const apart = (a, b) => [a, b].some((of) => of.some(([px, py], i) => {
+    const [qx, qy] = of[(i + 1) % 4];
+    const [nx, ny] = [qy - py, px - qx];
+    const along = (corners) => corners.map(([u, v]) => u * nx + v * ny);
+    const [p, q] = [along(a), along(b)];
+    return Math.max(...p) <= Math.min(...q) || Math.max(...q) <= Math.min(...p);
+  }));
+  const found = [];
+  texts.forEach((text, i) => {
+    if (text.corners.some(([u, v]) => u < x - 0.3 || v < y - 0.3 || u > x + width + 0.3 || v > y + height + 0.3))
+      found.push(text.words + " leaves the picture");
+    if (text.size * 72 / 25.4 < 7.5) found.push(text.words + " is too small");
+    for (const other of texts.slice(i + 1))
+      if (!apart(text.corners, other.corners)) found.push(text.words + " lies on " + other.words);
+  });
+  return { found, width, texts: texts.length };
+})`;
+
+interface Looked {
+  readonly found: readonly string[];
+  readonly width: number;
+  readonly texts: number;
+}
+const look = (svgs: readonly string[]): Promise<Looked[]> =>
+  page.evaluate(`(${FAULTS})(${JSON.stringify(svgs)})`) as Promise<Looked[]>;
+
+const PRESS = plainPress(
+  { name: "V", opening: mm(25.4), angle: degrees(80) },
+  { name: "P", angle: degrees(60), nose: mm(1) },
+);
+
+/** The pictures of a part by chance; none where no sheet can be so. */
+function pictures(part: BentPart, cross: BentPart | undefined, side: number, grain: "across" | "along" | undefined) {
+  try {
+    const hit = { bend: 1, gaugedEnd: "first" } as const;
+    const base = { part, press: PRESS, finished: [], hit, springback: degrees(2), name: "X", drawn: "" };
+    return [
+      drawFlat(part, mm(side), "in", { grain, cross }),
+      drawBentProfile(part, "in"),
+      drawAtGauge({ ...base, obstacle: undefined, stop: mm(part.flanges[0]! - part.bends[0]!.deduction / 2) }, "in")
+        .svg,
+    ];
+  } catch (problem) {
+    if (problem instanceof Refusal) return [];
+    throw problem;
+  }
+}
+
+it("holds for 300 random parts, trays among them", async () => {
+  const parts = fc.sample(
+    fc.record({
+      part: strip(8),
+      cross: fc.option(strip(4), { nil: undefined, freq: 4 }),
+      side: fc.double({ min: 5, max: 2500, noNaN: true }),
+      grain: fc.constantFrom("across" as const, "along" as const, undefined),
+    }),
+    { numRuns: 1300, seed: 2026 },
+  );
+  const drawn = parts
+    .map(({ part, cross, side, grain }) =>
+      pictures(part, cross && { ...cross, thickness: part.thickness }, side, grain),
+    )
+    .filter((svgs) => svgs.length === 3)
+    .slice(0, 300);
+  expect(drawn).toHaveLength(300);
+  const looked = await look(drawn.flat());
+  expect(looked.reduce((sum, { texts }) => sum + texts, 0)).toBeGreaterThan(3000);
+  expect(looked.flatMap(({ found }) => found).slice(0, 20)).toEqual([]);
+  // A picture wider than a sheet of paper would be shrunk, and its letters with it.
+  expect(Math.max(...looked.map(({ width }) => width))).toBeLessThan(188);
+}, 240_000);
+
+it("would find texts that meet, leave or are too small", async () => {
+  const svg = (inside: string) =>
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 50 20" font-size="3.5">${inside}</svg>`;
+  const [meet, leave, small, fine] = await look([
+    svg('<text x="5" y="10">abc</text><text x="6" y="10">def</text>'),
+    svg('<text x="48" y="10">abc</text>'),
+    svg('<text x="5" y="10" font-size="2">abc</text>'),
+    svg('<text x="5" y="10">abc</text><text x="40" y="15" transform="rotate(-90 40 15)">def</text>'),
+  ]);
+  expect(meet!.found).toEqual(["abc lies on def"]);
+  expect(leave!.found).toEqual(["abc leaves the picture"]);
+  expect(small!.found).toEqual(["abc is too small"]);
+  expect(fine!.found).toEqual([]);
+});
