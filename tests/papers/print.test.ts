@@ -111,7 +111,7 @@ describe("the papers of the sample", () => {
     expect(sheet.match(/<svg/g)).toHaveLength(5); // flat, bent, either hit at the gauge, and the end of the last
     for (const words of ["Deck beam shoe", "Back gauge", "Guards", "First piece", 'class="box"'])
       expect(sheet).toContain(words);
-    expect(sheet).toContain(">2.765<"); // 3 in flange less half the deduction, to the first bend line
+    expect(sheet).toContain(">2.774<"); // 3 in flange less half the deduction, to the first bend line
     const tools = told.files.filter((file) => file.startsWith("tools/")).map(paper);
     for (const words of ["Hands off", "motor off, ram down", "DF-08"])
       expect(tools.some((page) => page.includes(words))).toBe(true);

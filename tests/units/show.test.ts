@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CellError } from "../../src/units/cell.ts";
 import { message, noAnswer, wrong } from "../../src/units/refusal.ts";
-import { showBoth, showForce, showGiven, showNumber, showReading } from "../../src/units/show.ts";
+import { showBoth, showForce, showGiven, showNumber, showOnTape, showReading } from "../../src/units/show.ts";
 
 describe("figures in sentences", () => {
   it.each([
@@ -23,6 +23,19 @@ describe("figures in sentences", () => {
     expect(showForce(1_779_288, "in")).toBe("200 tons");
     expect(showForce(159_690, "in")).toBe("18 tons");
     expect(showForce(4_340, "mm")).toBe("4.3 kN");
+  });
+
+  it.each([
+    [4.647, "4 41/64"],
+    [47.969, "47 31/32"],
+    [5.147, "5 9/64"],
+    [0.375, "3/8"],
+    [11.995, "12"],
+    [0, "0"],
+    // Over 24 in a tape is read to 1/32: 30.02 is nearest 30 1/32, not 30 1/64.
+    [30.02, "30 1/32"],
+  ])("%d in is %s on a tape", (inches, text) => {
+    expect(showOnTape(inches * 25.4)).toBe(text);
   });
 
   it("a calculated length stands as it is read on the floor: 0.001 in, 0.01 mm", () => {

@@ -21,7 +21,7 @@ export function bottomedNumbers(numbers: BendNumbers, line: BillLine, tools: Set
   );
   // The sharpest stands first, as among the numbers of a bend in air.
   const [sharpest] = at.values();
-  return { ...sharpest!, method: "bottoming", at };
+  return { ...sharpest!, method: "bottoming", tryFirst: undefined, at };
 }
 
 /** Of the bend that needs the most; undefined for a flat part. */
