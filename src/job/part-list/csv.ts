@@ -7,18 +7,6 @@ import { wrong } from "../../units/refusal.ts";
 
 export const SEPARATORS = [",", ";", "\t"] as const;
 
-export interface CsvRows {
-  readonly rows: string[][];
-  readonly separator: string;
-}
-
-/** Records of fields, blank lines kept, so that row numbers are those of the file; separated as its first line says. */
-export function readCsv(bytes: Uint8Array): CsvRows {
-  const { text, separator } = csvText(bytes);
-  const used = separator ?? separatorOf(text);
-  return { rows: parseCsv(text, used), separator: used };
-}
-
 /** The text, and its separator where a first line names it: that line is row 1 of the file for nobody, Excel hides it too. */
 export function csvText(bytes: Uint8Array): { readonly text: string; readonly separator: string | undefined } {
   const text = decode(bytes);
@@ -38,17 +26,6 @@ function decode(bytes: Uint8Array): string {
     return new TextDecoder("windows-1252").decode(bytes); // what Excel's plain "CSV" is on most Windows machines
   }
 }
-
-/** The one that stands most often in the first line, outside quotes; lists in cells are quoted there or come later. */
-function separatorOf(text: string): string {
-  const header = parseCsv(text.slice(0, text.search(/[\r\n]/) + 1 || text.length), NONE)[0]?.[0] ?? "";
-  const bare = header.replace(/"(?:[^"]|"")*"/g, "");
-  const counts = SEPARATORS.map((separator) => bare.split(separator).length - 1);
-  return SEPARATORS[counts.indexOf(Math.max(...counts))]!;
-}
-
-/** Stands in no file: a line stays one field. */
-const NONE = "\u0000";
 
 /** A quote that never ends would swallow every line behind it: refused. */
 export function parseCsv(text: string, separator: string): string[][] {
@@ -74,7 +51,7 @@ export function parseCsv(text: string, separator: string): string[][] {
         at++;
       } else if (character === '"') quoted = false;
       else field += character;
-    } else if (character === '"' && field === "" && separator !== NONE) quoted = true;
+    } else if (character === '"' && field === "") quoted = true;
     else if (character === separator) endField();
     else if (character === "\n") endRow();
     else if (character === "\r") {

@@ -1,7 +1,6 @@
-import { strToU8 } from "fflate";
 import { describe, expect, it } from "vitest";
 import { writeCsv } from "../../../src/hosts/command-line/write-csv.ts";
-import { readCsv } from "../../../src/job/part-list/csv.ts";
+import { parseCsv } from "../../../src/job/part-list/csv.ts";
 
 describe("a field of CSV", () => {
   it.each([
@@ -25,6 +24,6 @@ describe("a field of CSV", () => {
       ["part", "reason"],
       ["A, B", 'needs 3/8", has\n1/4"'],
     ];
-    expect(readCsv(strToU8(writeCsv(rows))).rows).toEqual(rows);
+    expect(parseCsv(writeCsv(rows), ",")).toEqual(rows);
   });
 });
