@@ -24,6 +24,7 @@ export const shearCheck = defineFunction({
     data: data(),
   },
   result: { kind: "row", columns: ["Status", "Sentence"] },
+  long: true, // the sentences of all findings come with it
   example: {
     formula:
       '=INDEX(SHOP.SHEAR.CHECK("304",0.25,48,12,VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"Shear 1",0.3125,98})),1,1)',

@@ -1,5 +1,4 @@
 /** What a column of a table may hold, and how it is found by its header. */
-import type * as z from "zod/mini";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
@@ -18,8 +17,8 @@ export interface Column {
   readonly kind: ColumnKind;
   /** "cell": the column must be there, its cells may be blank. */
   readonly optional?: true | "cell";
-  /** The rule a cell, or each item of a list, must keep, in words and as a zod schema; without one any will do. */
-  readonly rule?: { readonly words: string; readonly schema: z.ZodMiniType<unknown> };
+  /** The rule a cell, or each item of a list, must keep, in words and as a test; without one any will do. */
+  readonly rule?: { readonly words: string; readonly fits: (value: unknown) => boolean };
 }
 export type Columns = Readonly<Record<string, Column>>;
 type CellOf<C extends Column> = C["kind"] extends "text"

@@ -47,7 +47,7 @@ export function readCell(
  * called 0, nobody signs as 0, no hole is 0 wide), it is such a blank.
  */
 const noZero = ({ kind, rule }: Column): boolean =>
-  kind === "text" || kind === "thickness" || (rule !== undefined && !rule.schema.safeParse(0).success);
+  kind === "text" || kind === "thickness" || (rule !== undefined && !rule.fits(0));
 
 function list(cell: CellValue, label: string): CellValue[] {
   const items = typeof cell === "string" ? cell.split(";").map((item) => item.trim()) : [cell];
@@ -122,7 +122,7 @@ function figure(
 }
 
 function kept<T>(value: T, { rule }: Column, label: string, cell: CellValue): T {
-  if (rule && !rule.schema.safeParse(value).success) throw wrong(label, rule.words, cell);
+  if (rule && !rule.fits(value)) throw wrong(label, rule.words, cell);
   return value;
 }
 

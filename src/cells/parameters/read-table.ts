@@ -2,7 +2,6 @@
  * Reads a range of the workbook as a table: columns found by their header in any order, the unit in the header honoured,
  * missing columns named, unknown ones ignored. A wrong cell is named by table, row and column with the rule.
  */
-import * as z from "zod/mini";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -11,25 +10,27 @@ import { readCell } from "./read-cell.ts";
 
 export type { Column, Columns, Row } from "./column.ts";
 
-// Compiled validators need eval, which a strict content security policy forbids.
-z.config({ jitless: true });
-
 const MOST_ROWS = 20_000; // a whole column dragged in by mistake is refused instead of crawled through
 
-export const positive = { words: "a number of more than 0", schema: z.number().check(z.positive()) };
-export const notNegative = { words: "a number of at least 0", schema: z.number().check(z.nonnegative()) };
+const number =
+  (holds: (value: number) => boolean) =>
+  (value: unknown): boolean =>
+    typeof value === "number" && Number.isFinite(value) && holds(value);
+
+export const positive = { words: "a number of more than 0", fits: number((value) => value > 0) };
+export const notNegative = { words: "a number of at least 0", fits: number((value) => value >= 0) };
 export const between = (low: number, high: number, unit = "") => ({
   words: `a number from ${low} to ${high}${unit}`,
-  schema: z.number().check(z.gte(low), z.lte(high)),
+  fits: number((value) => value >= low && value <= high),
 });
 export const whole = (low: number, high: number) => ({
   words: `a whole number from ${low} to ${high}`,
-  schema: z.number().check(z.int(), z.gte(low), z.lte(high)),
+  fits: number((value) => Number.isSafeInteger(value) && value >= low && value <= high),
 });
 /** One of these words, whatever the case. */
 export const oneOf = (...words: readonly string[]) => ({
   words: `one of ${words.map((word) => `"${word}"`).join(", ")}`,
-  schema: z.string().check(z.refine((text) => words.includes(text.toLowerCase()))),
+  fits: (value: unknown) => typeof value === "string" && words.includes(value.toLowerCase()),
 });
 
 /** A row that could not be read: what is wrong with it, and its cells as they stand. */

@@ -16,11 +16,20 @@ export function notices(sources: Iterable<string>): string {
 }
 
 function notice(folder: string): string {
-  const { name, version, license } = JSON.parse(readFileSync(`${folder}/package.json`, "utf8"));
+  const { name, version, license, author } = JSON.parse(readFileSync(`${folder}/package.json`, "utf8"));
   const files = readdirSync(folder)
     .filter((file) => LICENCE_FILE.test(file))
     .sort();
-  if (files.length === 0) throw new Error(`${name} must bring a licence text; got none in its package`);
+  const standard = files.length === 0 && typeof author === "string" ? STANDARD[license] : undefined;
+  if (files.length === 0 && !standard) throw new Error(`${name} must bring a licence text; got none in its package`);
+  if (standard) return [`${name} ${version} (${license})`, `Copyright (c) ${author}`, standard].join("\n\n");
   const texts = files.map((file) => readFileSync(`${folder}/${file}`, "utf8").replace(/\r\n/g, "\n").trim());
   return [`${name} ${version} (${license})`, ...texts].join("\n\n");
 }
+
+/** Of a package that names its licence and its author and brings no text: the licence's own, word for word. */
+const STANDARD: Readonly<Record<string, string>> = {
+  ISC: `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted, provided that the above copyright notice and this permission notice appear in all copies.
+
+THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT, INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF THIS SOFTWARE.`,
+};
