@@ -1,10 +1,25 @@
-/** The first page: what the papers were made from, what the tables lack, and every line with its status. */
+/** The cover: what a foreman asks first, what the tables lack, every line with its status, and where its paper is. */
 import { lineName } from "../bill/line-name.ts";
+import { weightOf } from "../bill/load/plan-load.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { RELEASES, releaseOf } from "../bill/release.ts";
-import { notCheckedSays, notFromPlateSays } from "../bill/says.ts";
-import { showNumber } from "../units/show.ts";
-import { heading, list, type Paper, type PaperFacts, paragraph, table, text } from "./page.ts";
+import { notCheckedSays, notFromPlateSays, withoutSays } from "../bill/says.ts";
+import { Refusal } from "../units/refusal.ts";
+import { refusalOr } from "../units/remember.ts";
+import { show, showNumber } from "../units/show.ts";
+import { dayAndTime } from "./day.ts";
+import {
+  type Cell,
+  heading,
+  type KeyFigure,
+  keyFigures,
+  list,
+  type Paper,
+  type PaperFacts,
+  paragraph,
+  table,
+  text,
+} from "./page.ts";
 
 /** @param setUps one a line, in the order of the bill. */
 export function indexPage(
@@ -14,43 +29,100 @@ export function indexPage(
   others: readonly Paper[],
 ): string {
   const { name, version, edition, date, stale, missing } = about;
-  const link = ({ file }: Paper, words: string) => ({ markup: `<a href="${text(file)}">${text(words)}</a>` });
+  const { job } = plan.shop;
+  const rows = plan.lines.map((line, i): Cell[] => [
+    link(setUps[i]!, lineName(line)),
+    line.plan ? showNumber(line.plan.line.quantity, 7) : "",
+    line.isQuoted ? (line.cutter ?? "") : "no quote",
+    releaseOf(line),
+  ]);
+  const half = Math.ceil(rows.length / 2);
+  return [
+    heading(job.name === "" ? name : job.name),
+    paragraph([job.customer, job.quote].filter((words) => words !== "").join(" · ")),
+    keyFigures(figures(plan)),
+    list(
+      [
+        stale > 0 ? `${stale} cells of the workbook could not be calculated; their values may be old.` : "",
+        ...missing,
+        notCheckedSays(plan.notChecked),
+        notFromPlateSays(plan.notFromPlate),
+      ].filter((words) => words !== ""),
+    ),
+    stations(plan),
+    `<p>${others.map((paper) => link(paper, paper.title).markup).join(" · ")}</p>`,
+    `<div class="halves">${[rows.slice(0, half), rows.slice(half)].map((some) => table(COLUMNS, some)).join("")}</div>`,
+    `<p class="foot">STOP: not made. HOLD: open checks, nobody has accepted them. The plates of machines and tools, local codes and licensed practice decide. What a bracket carries is not checked. Bracket Bill ${text(version)}, materials of edition ${text(edition)}, ${text(date)}, plan ${text(plan.number)}</p>`,
+  ].join("\n");
+}
+
+const COLUMNS = [
+  { title: "Line" },
+  { title: "Pieces", number: true },
+  { title: "Cut on" },
+  { title: "Status" },
+] as const;
+
+const link = ({ file }: Paper, words: string) => ({ markup: `<a href="${text(file)}">${text(words)}</a>` });
+
+function figures(plan: BillPlan): KeyFigure[] {
+  const { lines, quoted, pieces, sheets } = plan.totals;
+  const { system, job } = plan.shop;
   const releases = plan.lines.map(releaseOf);
   const counts = RELEASES.map((release) => [release, releases.filter((one) => one === release).length] as const);
+  const load = refusalOr(() => weightOf(plan.load));
+  const dates = refusalOr(() => plan.dates);
+  const late =
+    dates instanceof Refusal ? undefined : [...dates.lines.values()].filter(({ lateBy }) => lateBy > 0).length;
   return [
-    heading(name),
-    `<p>Bracket Bill ${text(version)}, materials of edition ${text(edition)}, ${text(date)}, plan ${text(plan.number)}</p>`,
-    stale > 0
-      ? `<p><strong>${stale} cells of the workbook could not be calculated; their values may be old.</strong></p>`
-      : "",
-    list(
-      [...missing, notCheckedSays(plan.notChecked), notFromPlateSays(plan.notFromPlate)].filter(
-        (words) => words !== "",
-      ),
-    ),
-    paragraph(
-      counts
+    {
+      name: "Lines",
+      value: showNumber(lines, 7),
+      beside: counts
         .filter(([, count]) => count > 0)
         .map(([release, count]) => `${release} ${count}`)
         .join(", "),
-    ),
-    `<p>${others.map((paper) => link(paper, paper.title).markup).join(" · ")}</p>`,
-    table(
-      [
-        { title: "Set-up sheet" },
-        { title: "Pieces", number: true },
-        { title: "Cut on" },
-        { title: "Quoted" },
-        { title: "Status" },
-      ],
-      plan.lines.map((line, i) => [
-        link(setUps[i]!, lineName(line)),
-        line.plan ? showNumber(line.plan.line.quantity, 7) : "",
-        line.cutter ?? "",
-        line.isQuoted ? "yes" : "no",
-        releases[i]!,
-      ]),
-    ),
-    '<p class="foot">STOP: not made. HOLD: open checks, nobody has accepted them. The plates of machines and tools, local codes and licensed practice decide. What a bracket carries is not checked.</p>',
-  ].join("\n");
+    },
+    { name: "Pieces", value: showNumber(pieces, 7), beside: withoutSays(lines - quoted) },
+    { name: "Sheets to pull", value: showNumber(sheets, 7), beside: "" },
+    ...(load instanceof Refusal
+      ? []
+      : [{ name: "On the truck", value: show(load, "mass", system, 4), beside: "of the blanks" }]),
+    ...(job.due === undefined
+      ? []
+      : [
+          {
+            name: "Must leave by",
+            value: dayAndTime(job.due),
+            beside: late === undefined ? "" : late === 0 ? "every line is in time" : `late: ${late} lines`,
+          },
+        ]),
+  ];
 }
+
+/** Hours of every station that has work of this bill; nothing where there are no dates. */
+function stations(plan: BillPlan): string {
+  const dates = refusalOr(() => plan.dates);
+  if (dates instanceof Refusal) return paragraph(`No dates: ${dates.message}`);
+  const hours = (value: number) => showNumber(value / SECONDS_PER_HOUR, 3);
+  return table(
+    [
+      { title: "Station" },
+      { title: "This bill, h", number: true },
+      { title: "Before it, h", number: true },
+      { title: "Has until then, h", number: true },
+      { title: "Done" },
+    ],
+    dates.stations
+      .filter(({ load }) => load > 0)
+      .map(({ station, load, queue, available, finish }) => [
+        station,
+        hours(load),
+        hours(queue),
+        hours(available),
+        dayAndTime(finish),
+      ]),
+    "tight",
+  );
+}
+const SECONDS_PER_HOUR = 3600; // by definition

@@ -48,7 +48,7 @@ p { margin: 1mm 0; }
 .key { display: flex; border-top: 2px solid #000; border-bottom: 2px solid #000; margin: 2mm 0; padding: 0; }
 .key div { flex: 0 1 auto; padding: 1mm 3mm; border-left: 0.5px solid #000; }
 .key div:first-child { padding-left: 0; border-left: 0; }
-.key dt { font-size: 9pt; }
+.key dt { font-size: 9pt; white-space: nowrap; }
 .key dd { margin: 0; font-size: 16pt; font-weight: 700; line-height: 1.15; font-variant-numeric: tabular-nums; white-space: nowrap; }
 .key small { display: block; white-space: nowrap; }
 .key dd small, .stops small { font-size: 9.5pt; font-weight: 400; }
@@ -64,6 +64,9 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .measures { display: grid; grid-template-columns: repeat(8, 1fr); gap: 1mm 2.5mm; }
 .measures div { display: flex; flex-direction: column; gap: 2.5mm; font-size: 9pt; line-height: 1.15; }
 .measures .blank { min-width: 0; line-height: 1; }
+.halves { display: grid; grid-template-columns: 1fr 1fr; gap: 6mm; }
+.halves table, .tight { font-size: 9pt; line-height: 1.1; }
+.halves td, .tight td { padding: 0.2mm 1.5mm; }
 .halt { font-size: 150pt; font-weight: 800; line-height: 1; letter-spacing: 2mm; margin: 6mm 0; }
 .reasons { font-size: 14pt; line-height: 1.3; }
 svg { display: block; }
