@@ -23,16 +23,17 @@ export interface Charges {
 
 /**
  * Lines of their own, so that the unit prices stay what they are: first up to the minimum, then the rush on all of it,
- * then crate and truck, and tax on everything. Each is whole cents: the total is the sum of what is printed.
+ * then crate and truck, and tax on everything. Each is whole cents: the total is the sum of what is printed. A bill of
+ * which nothing is quoted costs nothing.
  */
 export function charges(lines: readonly Money[], terms: OrderTerms, work?: Working): Charges {
   const sum = step(work, "sum", "sum of the lines", toCent(lines.reduce((a, b) => a + b, 0)), "money", "sum");
-  const minimum = toCent(Math.max(0, terms.minimum - sum));
+  const isEmpty = lines.length === 0;
+  const minimum = isEmpty ? money(0) : toCent(Math.max(0, terms.minimum - sum));
   step(work, "minimum", "up to the minimum charge", minimum, "money", "the workbook's minimum");
   const share = "the workbook's share";
   const rush = step(work, "rush", "rush on all of it", upToCent(terms.rush * (sum + minimum)), "money", share);
-  // A bill of which nothing is quoted is packed in no crate.
-  const [crate, truck] = lines.length === 0 ? [0, 0] : [upToCent(terms.crate), upToCent(terms.truck)];
+  const [crate, truck] = isEmpty ? [0, 0] : [upToCent(terms.crate), upToCent(terms.truck)];
   const before = toCent(sum + minimum + rush + crate + truck);
   const tax = step(work, "tax", "tax on all of it", toCent(terms.tax * before), "money", share);
   const total = step(work, "total", "total", toCent(before + tax), "money", "sum");

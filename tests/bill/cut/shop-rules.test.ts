@@ -97,7 +97,7 @@ describe("the table of shears", () => {
         if (out.kind === "scrap") expect(out[axis]).toBeGreaterThanOrEqual(12.7 - 1e-6);
   });
   it.each([
-    ["Stacks", 0, /"Stacks" must be a whole number from 1 to 100; got 0/],
+    ["Stacks", 0.5, /"Stacks" must be a whole number from 1 to 100; got 0.5/],
     ["Cut to mark", "maybe", /"Cut to mark" must be one of "yes", "no"; got "maybe"/],
     ["Front stop reach", -1, /"Front stop reach" must be a number of at least 0; got -1/],
   ])("%s %s is refused by its cell", (column, value, words) => {
@@ -157,8 +157,8 @@ it("lines that are due first come off the first sheets", () => {
 
 describe("what a cut plan keeps low", () => {
   const aim = (changed: Parameters<typeof rates>[0]) => cutAim(shopOf({ rates: rates(changed) }));
-  it("money: a minute counts what the shear's station costs, 62 an hour in the sample", () => {
-    expect(aim({}).perMinute).toBeCloseTo(62 / 60, 12);
+  it("money: a minute counts what the shear's station costs, 78 an hour in the sample", () => {
+    expect(aim({}).perMinute).toBeCloseTo(78 / 60, 12);
     expect(aim({ "Cut plan": "fewest sheets" })).toMatchObject({ isSheets: true, perMinute: 1e-6 });
     expect(aim({ "Cut plan": "least time" }).perMinute).toBe(Infinity);
     expect(() => aim({ "Cut plan": "best" })).toThrow(

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
-import { answer, ask, BRACKET, bill, cellOf, columnOf, given, range, SHOP } from "../../cells/example/tables.ts";
+import { ask, askNow, BRACKET, bill, cellOf, columnOf, given, range, SHOP } from "../../cells/example/tables.ts";
 
 const FINISHED = range(
   ["Part", "Station", "Estimated (min)", "Recorded (min)", "Own factor"],
@@ -63,7 +63,7 @@ describe("materials among the tables", () => {
   );
   const stock = [...SHOP.stock, ["Panel", "ACM", 0.157, 96, 48, null, 190, null, 0.5]];
   const panel = { Part: "P1", Material: "ACM", Thickness: 0.157, Quantity: 4, Width: 12, Flanges: "24" };
-  const asked = (name: string) => ask(name, ...given(bill(panel), { ...SHOP, stock }), materials);
+  const asked = (name: string) => askNow(name, ...given(bill(panel), { ...SHOP, stock }), materials);
   it("are read by every function about a bill: a panel is cut, timed and priced like the rest", () => {
     expect(columnOf(asked("BILL.CHECK"), "Status")).toEqual(["clear"]);
     expect(columnOf(asked("BILL.ROUTE"), "Route")).toEqual(["waterjet"]);
@@ -73,13 +73,13 @@ describe("materials among the tables", () => {
       expect(columnOf(asked(name), "Message")[0], name).toBe("");
   });
   it("without them the panel is not known, and an edition beside them is refused", () => {
-    expect(columnOf(answer("BILL.CHECK", [panel]), "Status")).toEqual(["stop"]);
+    expect(columnOf(askNow("BILL.CHECK", ...given(bill(panel), { ...SHOP, stock })), "Status")).toEqual(["stop"]);
     const args = [...given(bill(panel), { ...SHOP, stock }), materials];
     const { value } = shopFunctions.call("BILL.CHECK", [
       ...args,
       ...Array(17 - args.length).fill(null),
       "in",
-      "2026.2",
+      "2026.1",
     ]);
     expect(value).toMatchObject({
       message: expect.stringContaining("data must be left out where a table of materials"),

@@ -283,7 +283,7 @@ describe("BILL.SETUPS", () => {
     expect(columnOf(deep, "Order from")).toEqual(["usual"]);
     expect(columnOf(deep, "Order")).toEqual(["1; 2"]);
     expect(columnOf(deep, "Caution")[0]).toMatch(
-      /No bend order on tools drawn from their tables: at bend \d flange \d meets the (punch|ram)\. Try it by hand\./,
+      /No bend order as drawn: at bend \d flange \d meets the (punch|ram)\./,
     );
   });
 

@@ -96,13 +96,19 @@ export function underRule(name: string, args: readonly (CellMatrix | CellValue)[
 
 /** As a workbook asks that names no edition. */
 export function askNow(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
-  // The one function of two bills is asked about one and the same.
-  const { value } = shopFunctions.call(name, name === "BILL.CHANGES" ? [args[0]!, ...args] : args);
+  const { value } = shopFunctions.call(name, ofBoth(name, args));
   if (isCellError(value)) throw new Error(value.message);
   return value as CellMatrix;
 }
-export const ask = (name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix =>
-  askNow(name, ...underRule(name, args));
+/** The one function of two bills is asked about one and the same. */
+const ofBoth = (name: string, args: (CellMatrix | CellValue)[]): (CellMatrix | CellValue)[] =>
+  name === "BILL.CHANGES" ? [args[0]!, ...args] : args;
+
+export function ask(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
+  const { value } = shopFunctions.call(name, underRule(name, ofBoth(name, args)));
+  if (isCellError(value)) throw new Error(value.message);
+  return value as CellMatrix;
+}
 /** Of lines in a shop that may differ from the invented one. */
 export const answer = (name: string, lines: readonly Line[], changed: Tables = {}): CellMatrix =>
   ask(name, ...given(bill(...lines), { ...SHOP, ...changed }));

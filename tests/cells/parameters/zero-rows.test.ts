@@ -52,7 +52,15 @@ describe("a line of the bill whose blank cells arrive as 0", () => {
       },
     )[0];
   /** A sharp corner, no spread, a hole on the face: there 0 says something, so the State cell must warn. */
-  const SAYS_SOMETHING = ["Drawing radius", "Radius tolerance", "Hole distance", "Bend angles", "Cross angles", "Due"];
+  const SAYS_SOMETHING = [
+    "Drawing radius",
+    "Radius tolerance",
+    "Hole distance",
+    "Bend angles",
+    "Cross angles",
+    "Due",
+    "Off center",
+  ];
   const optional = Object.values<Column>(BILL_COLUMNS).filter(
     (column) => column.optional && column.headers[0] !== "Width",
   );

@@ -5,10 +5,10 @@ import { check } from "../../../src/hosts/command-line/check.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { BILL_JSON, type BillJson } from "../../../src/job/bill-schema.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
-import { HEADER, JOB, LIST, LIST_CELLS, ONE_DIE, run, testFolder, workbook } from "./shop-book.ts";
+import { HEADER, JOB, LIST, LIST_CELLS, ONE_DIE, RULE, run, testFolder, workbook } from "./shop-book.ts";
 
 const file = testFolder();
-const shop = file("shop.xlsx", workbook(...ONE_DIE));
+const shop = file("shop.xlsx", workbook(...ONE_DIE, RULE));
 const book = (name: string, ...tables: CellMatrix[]) => file(name, workbook(...tables));
 
 async function jsonOf(...args: string[]): Promise<{ readonly exit: number; readonly made: BillJson }> {
@@ -153,7 +153,7 @@ describe("shop bill --json", async () => {
   });
 
   it("is the same from a workbook that holds the bill, wherever its tables stand", async () => {
-    const own = book("job.xlsx", LIST_CELLS, ...[...ONE_DIE].reverse());
+    const own = book("job.xlsx", LIST_CELLS, ...[...ONE_DIE, RULE].reverse());
     const found = await jsonOf(own);
     expect(found.exit).toBe(1);
     const unsaid = ({ plan: _, ...rest }: BillJson) => ({
@@ -181,7 +181,7 @@ describe("shop bill --json", async () => {
   });
 
   it("a shop without prices, stations or sheets says what was not looked at; nothing is priced", async () => {
-    const tools = book("tools.xlsx", ...ONE_DIE.slice(0, 3));
+    const tools = book("tools.xlsx", ...ONE_DIE.slice(0, 3), RULE);
     const found = (await jsonOf(file("parts.csv", `${LIST}\n`), "--shop", tools)).made;
     expect(found.not_checked).toEqual(["shears", "waterjets", "stations", "rates", "stock", "calendar"]);
     expect(found.totals).toMatchObject({ price: null, cost: null, order: null, finish: null, late: null });

@@ -6,7 +6,7 @@ import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { PART_JSON } from "../../../src/job/bill-schema.ts";
 import { parseCsv } from "../../../src/job/part-list/csv.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
-import { matrixOf, run, some, testFolder, workbook } from "./shop-book.ts";
+import { matrixOf, RULE, run, some, testFolder, workbook } from "./shop-book.ts";
 
 const file = testFolder();
 const TABLES: readonly CellMatrix[] = [
@@ -17,7 +17,7 @@ const TABLES: readonly CellMatrix[] = [
   matrixOf(invented.WATERJETS),
   matrixOf(invented.RATES),
 ];
-const shop = file("shop.xlsx", workbook(...TABLES));
+const shop = file("shop.xlsx", workbook(...TABLES, RULE));
 
 async function parts(csv: Uint8Array | string) {
   const { exit, text, notes } = await run(check, file("parts.csv", csv), "--shop", shop, "--json");

@@ -26,7 +26,7 @@ const SHEETS: CellMatrix = [
 const PARTS = [
   "Part,Material,Thickness,Quantity,Width,Flanges,Bend angles,Route",
   "A1,Acrylic,0.25,4,10,10,,",
-  "A2,Acrylic,1,4,10,10,,",
+  "A2,Acrylic,1 in,4,10,10,,",
   "A3,Acrylic,0.25,4,10,5; 5,90,",
   "A4,Acrylic,0.25,4,10,10,,shear",
   "C1,ACM,0.157,10,12,24,,",
@@ -56,7 +56,7 @@ const untimed = (table: CellMatrix): CellMatrix => {
 async function linesWith(materials: CellMatrix): Promise<Map<string, Line>> {
   const tables = [...ONE_DIE.filter((table) => table !== STOCK).map(untimed), SHEETS, materials];
   const files = [write("parts.csv", PARTS), "--shop", write("shop.xlsx", workbook(...tables))];
-  const { text } = await run(bill, ...files, "--json");
+  const { text } = await run(bill, ...files, "--units", "in", "--json");
   return new Map((JSON.parse(text).lines as Line[]).map((line) => [line.part, line]));
 }
 const saysOf = (line: Line): string[] => line.findings.map(({ says }) => says);
@@ -75,10 +75,10 @@ describe("shop bill of goods that are cut only", async () => {
     }
   });
 
-  it("half the feed costs twice the cutting: 40 in of outline a piece, 6 pieces with their extras", async () => {
+  it("half the feed costs twice the cutting: 40 in of outline a piece, 4 pieces, 50 minutes an hour", async () => {
     const slow = MATERIALS.map((row) => (row[0] === "Acrylic" ? row.with(2, 20) : row));
     const minutes = (await linesWith(slow)).get("A1")!.minutes["Waterjet"]! - line("A1").minutes["Waterjet"]!;
-    expect(minutes).toBeCloseTo((6 * 40) / 20 - (6 * 40) / 40, 6);
+    expect(minutes).toBeCloseTo(1.2 * ((4 * 40) / 20 - (4 * 40) / 40), 6);
   });
 
   it("stops where nobody has timed a cut, or only in a thickness far from this one", () => {

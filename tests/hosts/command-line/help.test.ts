@@ -40,7 +40,7 @@ describe("help", () => {
   });
 
   it("names every command that there is, and every option that one reads", () => {
-    const main = filesBelow("src/hosts/command-line").find(({ path }) => path.endsWith("/main.ts"))!.text;
+    const main = filesBelow("src/hosts/command-line").find(({ path }) => path.endsWith("/commands.ts"))!.text;
     const commands = [...main.matchAll(/^ {2}(\w+): async \(\) =>/gm)].map(([, name]) => name!);
     expect([...commands].sort()).toEqual(Object.keys(HELP).sort());
     for (const name of commands) expect(helpText()).toContain(`\n${name} `);

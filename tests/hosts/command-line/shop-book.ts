@@ -112,3 +112,9 @@ export const LIST = [
 export const LIST_CELLS: CellMatrix = LIST.split("\n").map((row) =>
   Array.from({ length: HEADER.split(",").length }, (_, i) => row.split(",")[i] || null),
 );
+
+/** Figures worked by hand go by the shop's rule, which is the method of this edition. */
+export const RULE: CellMatrix = [
+  ["Material", "Materials edition"],
+  [null, "2026.1"],
+];

@@ -64,7 +64,7 @@ describe("a session", () => {
     expect(views[session.firstSheet()]!.name).toBe("Parts");
     const answers = views[sheetNamed(session, "Answers")]!;
     const flat = answers.cells[7]!.findIndex((cell) => cell?.text.startsWith("Flat length"));
-    expect(answers.cells[8]![flat]).toEqual({ text: "4.647", kind: "number" });
+    expect(answers.cells[8]![flat]).toEqual({ text: "4.661", kind: "number" });
     expect(session.notes()).toEqual([]);
   });
 

@@ -40,7 +40,7 @@ export const KINDS: readonly Kind[] = [
   })),
   sentence("Load on the beam", "The beam of", (by) => ({
     ...PLATE,
-    material: "304",
+    die: "V 1-1/2",
     flanges: two(by, 3),
     bendAngles: "90",
     width: by.step(14, 24, 0.5),
@@ -133,7 +133,7 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by),
     bendAngles: "90",
   })),
-  sentence("Wrong way of the grain", "keep the bend line across", (by) => ({
+  sentence("Wrong way of the grain", "cracks with its bend line along", (by) => ({
     material: "6061-T6",
     thickness: "1/8",
     die: "V 1-1/2",
@@ -151,7 +151,7 @@ export const KINDS: readonly Kind[] = [
   })),
   // Sharper than square: the die's 80 degrees come near the 83 degrees less springback under load.
   sentence("May bottom", "may touch the faces", (by) => ({ ...TENGAUGE, flanges: two(by), bendAngles: "97.8" })),
-  note("Too thick for the shear", "waterjet.", (by) => ({
+  sentence("Strong sheet over the shear", "ask for the certificate", (by) => ({
     ...PLATE,
     material: "304",
     die: "V 2-1/2",
@@ -184,7 +184,7 @@ export const KINDS: readonly Kind[] = [
   })),
   sentence("Radius to be confirmed", "ask the customer", (by) => ({
     ...TENGAUGE,
-    radius: by.step(0.09, 0.12, 0.01),
+    radius: by.step(0.05, 0.08, 0.01),
     radiusTolerance: 0.01,
   })),
   sentence("Radius wants another tool", "ask the customer", (by) => ({

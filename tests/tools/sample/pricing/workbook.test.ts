@@ -41,8 +41,8 @@ describe("our own strips", () => {
   });
 
   it("move the corrected deduction to where they lie, from the prediction", () => {
-    // Three strips of 10 ga over V 1 have 0.266 to 0.269 in; the prediction says 0.263 in.
-    const corrected = Number(cell("Air bends", rowOf("Air bends", "Shelf angle"), 6));
+    // Three strips of 10 ga over V 1 have 0.266 to 0.269 in; the prediction says 0.229 in.
+    const corrected = Number(cell("Air bends", rowOf("Air bends", "Shelf angle"), 7));
     const predicted = Number(cell("Strip check", 10, 5));
     const measured = [8, 9, 10].map((row) => Number(cell("Strip check", row, 4)));
     expect(corrected).toBeGreaterThan(predicted);

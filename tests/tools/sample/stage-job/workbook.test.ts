@@ -18,7 +18,7 @@ import type { CellValue } from "../../../../src/units/cell.ts";
 
 const stored = new Uint8Array(readFileSync(SAMPLE_FILE));
 /** The bill and its answers without the sheets that cut, time and price it: quick to calculate many times. */
-const KEPT = ["Read me", "Shop", "Parts", "Job", "Answers", "Calculation", "Checks"];
+const KEPT = ["Read me", "Shop", "Parts", "Job", "Finished", "Answers", "Calculation", "Checks"];
 const billModel: WorkbookModel = {
   ...sampleModel(),
   sheets: sampleModel().sheets.filter(({ name }) => KEPT.includes(name)),
@@ -166,8 +166,8 @@ describe("the job", () => {
 
   /** Worked by hand from the bill; density of steel 0.284 lb/in^3: Groover 5e Table 4.1. */
   it.each([
-    // (3 + 5 + 3 less two deductions) x 10 x 1/4 x 0.284; a square bend in 1/4 over 2 in takes about 0.47 in.
-    ["DF-08", 11 - 2 * 0.47, (11 - 2 * 0.47) * 10 * 0.25 * 0.284],
+    // (3 + 5 + 3 less two deductions) x 10 x 1/4 x 0.284; a square bend in 1/4 over 2 in takes 0.45 to 0.47 in.
+    ["DF-08", 11 - 2 * 0.46, (11 - 2 * 0.46) * 10 * 0.25 * 0.284],
     // 24 in of 3/16; over 1-1/2 in the radius is about 1/4 in: 5 - (2 x 0.4375 - pi/2 x (0.25 + 0.42 x 0.1875)).
     ["DF-01", 5 - (2 * 0.4375 - (Math.PI / 2) * 0.32875), 4.65 * 24 * 0.1875 * 0.284],
   ])("%s comes out as worked by hand: flat within 1/32 in, weight within 1 %%", (name, flat, weight) => {
