@@ -91,8 +91,10 @@ export class BillPlan {
   get dates(): DatesPlan {
     const { start, due } = this.shop.job;
     if (!hasTable(this.shop, "calendar")) throw new Refusal("#VALUE!", "calendar must be given; got nothing");
-    if (start === undefined) throw new Refusal("#VALUE!", 'job must be a table with a row "Start"; got none');
-    if (due === undefined) throw new Refusal("#VALUE!", 'job must be a table with a row "Due"; got none');
+    if (start === undefined)
+      throw new Refusal("#VALUE!", 'job must be a table with an entry at "Work can begin"; got none');
+    if (due === undefined)
+      throw new Refusal("#VALUE!", 'job must be a table with an entry at "Must leave by"; got none');
     return this.#once("dates", () =>
       planDates(
         this.quoted.flatMap((line) => {

@@ -106,7 +106,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "bend order: none on plain tools": ({ words }, { figure }) =>
     `No bend order on tools drawn from their tables: at bend ${figure} ${words}. Try it by hand.`,
   "bend order: none on a plain punch": ({ words }, { figure }) =>
-    `No bend order as drawn: at bend ${figure} ${words}. A gooseneck whose relief is stated may do it.`,
+    `No bend order as drawn: at bend ${figure} ${words}. A punch with a deeper relief may clear it.`,
   "bend order: near a size": ({ figure, words }) => `${figure} may be missing, on assumed sizes: measure ${words}.`,
   "bend order: hangs on a size": ({ figure, words }) =>
     `The bend order hangs on sizes that are assumed, by ${figure}: measure ${words}.`,

@@ -6,24 +6,26 @@ import { type UnitSystem, unitName } from "../units/system.ts";
 import { BOX, type Cell, paragraph, table, text } from "./page.ts";
 
 export function backGauge(strip: BentStrip, direction: number, system: UnitSystem): string {
-  const { part, order, isPlain, depths, scribed } = strip;
+  const { part, order, isPlain, depths, scribed, springback } = strip;
   const rows = hitsOf(strip).map((hit, i) => {
     const { angle } = part.bends[hit.bend - 1]!;
     return [
       `${i + 1}`,
       `${hit.bend}`,
-      `${showNumber(Math.abs(angle))}°${angle < 0 ? " down" : ""}`,
+      turnedSays(angle),
+      bendTo(angle, springback[hit.bend - 1]),
       setting(hit.stop, system),
       scribed.some(({ bend }) => bend === hit.bend) ? "scribe the line" : gaugedOff(hit),
       moves(hit),
       bare(depths[hit.bend - 1]!, system),
-      { markup: BOX },
+      { markup: order.feasible ? BOX : "" },
     ];
   });
   const columns = [
     { title: "Hit" },
     { title: "Bend" },
-    { title: "Angle" },
+    { title: "Turned by" },
+    { title: "Bend to" },
     { title: `Back gauge, ${unitName("length", system)}`, number: true },
     { title: "Gauge off" },
     { title: "Blank" },
@@ -37,11 +39,22 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
   const off = order.feasible && order.hits.some(({ slidesOff }) => slidesOff) ? SLIDES_OFF : "";
   const unknown = order.feasible
     ? proposal
-    : "<p><strong>No order of the bends was found on these tools.</strong> This is the usual one, from the ends inward: try it by hand, motor off.</p>";
+    : "<p><strong>No order of the bends was found on these tools.</strong> What stands above is the usual one, from the ends inward: tried by hand, motor off, before it is run.</p>";
   return `${title}${table(columns, rows, "stops")}${unknown}${off}`;
 }
 
 const bare = (value: number, system: UnitSystem): string => showReading(value, system).replace(/ \S+$/, "");
+
+/** Of an angle that is not square the inside one too: a protractor shows that. */
+function turnedSays(angle: number): string {
+  const turned = Math.abs(angle);
+  const inside = turned === 90 ? "" : `, ${showNumber(180 - turned)}° inside`;
+  return `${showNumber(turned)}°${inside}${angle < 0 ? " down" : ""}`;
+}
+
+/** Turned under load, to the half degree a person can tell. */
+const bendTo = (angle: number, springback: number | undefined): string =>
+  springback === undefined ? "" : `${showNumber(Math.round(2 * (Math.abs(angle) + springback)) / 2, 4)}°`;
 
 /** What the display is set to in large figures, what a rule shows beside it. */
 function setting(stop: number, system: UnitSystem): Cell {

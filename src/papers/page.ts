@@ -45,8 +45,8 @@ p { margin: 1mm 0; }
 .facts { display: grid; grid-template-columns: repeat(5, 1fr); gap: 1mm 3mm; margin: 2mm 0; }
 .facts dt { font-size: 9pt; }
 .facts dd { margin: 0; font-size: 11pt; font-weight: 600; line-height: 1.15; }
-.key { display: flex; border-top: 2px solid #000; border-bottom: 2px solid #000; margin: 2mm 0; padding: 0; }
-.key div { flex: 0 1 auto; padding: 1mm 3mm; border-left: 0.5px solid #000; }
+.key { display: flex; flex-wrap: wrap; border-top: 2px solid #000; border-bottom: 2px solid #000; margin: 2mm 0; padding: 0; }
+.key div { flex: 0 1 auto; padding: 1mm 2.5mm; border-left: 0.5px solid #000; }
 .key div:first-child { padding-left: 0; border-left: 0; }
 .key dt { font-size: 9pt; white-space: nowrap; }
 .key dd { margin: 0; font-size: 16pt; font-weight: 700; line-height: 1.15; font-variant-numeric: tabular-nums; white-space: nowrap; }

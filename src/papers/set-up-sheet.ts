@@ -104,7 +104,7 @@ function figuresOf({ blank, bend, force, strips }: LinePlan, system: UnitSystem)
       ? [{ name: `Inside radius, ${unit}`, value: showNumber(Number(mark(bend.radius)[0]), 3), beside: "" }]
       : []),
     ...bendTo(strips)
-      .map((value) => ({ name: "Bend to, let back", ...value }))
+      .map((value) => ({ name: "Bend to (turned), then let back", ...value }))
       .slice(0, MOST_ANGLES),
     ...(force
       ? [

@@ -2,8 +2,10 @@
 import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
+import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
+import { type Release, releaseOf } from "../bill/release.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
@@ -50,10 +52,13 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
     `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; ${group.shear!.name}`)}</p>`,
     `<figure class="plan">${drawPattern(pattern, cuts, drawn, system)}</figure>`,
     cutTable(rows, system),
-    piecesTable(pattern, group, keys, system),
+    piecesTable(pattern, group, keys, { system, releases: releasesOf(plan) }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
 }
+
+const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
+  new Map(lines.flatMap((line) => (line.plan ? [[line.plan, releaseOf(line)] as const] : [])));
 
 /** A to Z, then AA and so on. */
 const letterOf = (i: number): string =>
@@ -101,7 +106,7 @@ const piecesTable = (
   { yields, repeats }: PlannedPattern,
   { lineOf }: CutGroup,
   keys: ReadonlyMap<string, string>,
-  system: UnitSystem,
+  { system, releases }: { readonly system: UnitSystem; readonly releases: ReadonlyMap<LinePlan, Release> },
 ): string =>
   table(
     [
@@ -110,15 +115,18 @@ const piecesTable = (
       { title: repeats === 1 ? "Count" : "Count, all sheets", number: true },
       { title: "Size", number: true },
       { title: "Each", number: true },
+      { title: "Release" },
     ],
     yields.map(({ blank, count }) => {
-      const { length, width, weight } = lineOf.get(blank)!.blank;
+      const line = lineOf.get(blank)!;
+      const { length, width, weight } = line.blank;
       return [
         keys.get(blank)!,
         blank,
         showNumber(count * repeats, 7),
         `${showPlain(length, system)} x ${showReading(width, system)}`,
         show(weight, "mass", system, 3),
+        releases.get(line) ?? "",
       ];
     }),
     "cuts",

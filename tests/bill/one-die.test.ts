@@ -47,7 +47,7 @@ describe("45 lines in a shop with one die", () => {
     expect(lineOf("A36")).toMatchObject({ Status: "clear", Punch: "Gooseneck" });
     const unmeasured = lineOf("A36", checksOf(oneDieBillUnmeasured));
     expect(unmeasured["Status"]).toBe("check");
-    expect(unmeasured["Sentence"]).toMatch(/^No bend order as drawn: .* A gooseneck whose relief is stated may do it/);
+    expect(unmeasured["Sentence"]).toMatch(/^No bend order as drawn: .* A punch with a deeper relief may clear it/);
   });
 
   it("do not fail by a hair on a die block that nobody measured: the hat is told what to measure", () => {

@@ -144,12 +144,12 @@ describe("a set-up sheet", () => {
       if (!planned || status === "stop") continue;
       const hits = planned.strips.flatMap((strip) => [...hitsOf(strip)]);
       const shown = rowsIn(/class="stops".*/s.exec(setUp(part))?.[0] ?? "").filter(
-        (row) => row.length === 8 && /^\d+$/.test(row[0]!),
+        (row) => row.length === 9 && /^\d+$/.test(row[0]!),
       );
-      expect(shown.map(([, bend, , setting]) => [bend, setting!.split(" ")[0]])).toEqual(
+      expect(shown.map(([, bend, , , setting]) => [bend, setting!.split(" ")[0]])).toEqual(
         hits.map(({ bend, stop }) => [String(bend), showReading(stop, "in").split(" ")[0]]),
       );
-      expect(shown.map(([, , , , , moves]) => moves!.includes("flip") && moves !== "no flip")).toEqual(
+      expect(shown.map(([, , , , , , moves]) => moves!.includes("flip") && moves !== "no flip")).toEqual(
         hits.map(({ flipped }) => flipped),
       );
     }
@@ -190,7 +190,7 @@ describe("the cut list", () => {
       const cuts = cutList(group.plan!).filter((row) => row.pattern === pattern.id);
       expect(rowsIn(page).filter((row) => row.length === 10)).toHaveLength(cuts.length);
       for (const { blank, count } of pattern.yields)
-        expect(rowsIn(page).find((row) => row.length === 5 && row[1] === blank)![2]).toBe(`${count * pattern.repeats}`);
+        expect(rowsIn(page).find((row) => row.length === 6 && row[1] === blank)![2]).toBe(`${count * pattern.repeats}`);
       // A tag for every offcut of the sheet, on its page alone.
       const own = offcutsOf(plan.groups).filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
       expect([...page.matchAll(/<p class="tag"><strong>[^:]*: (R\d+)</g)].map(([, tag]) => tag)).toEqual(

@@ -17,7 +17,7 @@ export interface CutInWords {
   /** "45 x DF-05", "5 x piece 3 x 8", "offcut R2 16 x 48", "scrap 0.5 x 48". */
   readonly drops: string;
   readonly onTable: string;
-  /** What is taken up for the cut and by whom: "307 lb, hoist"; "" where it lies on the table still. */
+  /** What is taken up or turned for the cut and by whom: "307 lb, hoist"; "" where it lies on the table still. */
   readonly lift: string;
   readonly note: string;
 }
@@ -42,7 +42,7 @@ export function cutsInOrder(
     onTape: system === "in" ? showOnTape(row.measure) : "",
     drops: words(row.drops, row.drops === row.falls ? FALLS[row.stage] : STAYS[row.stage]),
     onTable: words(row.onTable, row.drops === row.falls ? STAYS[row.stage] : FALLS[row.stage]),
-    lift: row.isTakenUp ? liftSays(row.w * row.h * weightPerArea, rates, system) : "",
+    lift: row.isTakenUp || row.turn ? liftSays(row.w * row.h * weightPerArea, rates, system) : "",
     note: noteOf(row),
   }));
 }

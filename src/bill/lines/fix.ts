@@ -85,6 +85,8 @@ function search(
     let step: { readonly change: Change; readonly line: BillLine } | undefined;
     for (const change of changes(line, on, shop)) {
       if (!open.findings.some((finding) => canMend(finding, change))) continue;
+      // Two of a kind contradict one another on paper: the second would undo what the first one says.
+      if (made.some(({ kind }) => kind === change.kind)) continue;
       const next = withChange(line, change);
       const left = worstAlone(next, shop);
       if (isBetter(left.status, now)) {

@@ -1,4 +1,6 @@
 /** What a line is bent with, and all that may be said against it. */
+
+import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
 import { bendOutcome } from "../../calc/bend/check/bottoming.ts";
 import { checkBend, findingsOfBend, findingsOfTools } from "../../calc/bend/check/check.ts";
 import type { BendLine, Setup } from "../../calc/bend/check/line.ts";
@@ -7,7 +9,8 @@ import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import { fromUsual } from "../../calc/bend/tools/die-choice.ts";
 import { type Finding, rankOf, statusOf, worstOfEach } from "../../calc/finding.ts";
 import type { OwnThresholds } from "../../calc/limit-of.ts";
-import { remember } from "../../units/remember.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr, remember } from "../../units/remember.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { Working } from "../../units/working.ts";
 import { findDie, findMachine, findPunch } from "../nouns/find-tool.ts";
@@ -86,7 +89,20 @@ export function toolOptions(line: BillLine, { brakes, dies, punches, system, own
     const asBad = onBrake.score === best.score && onBrake.score >= rankOf("stop") * MOST_FINDINGS;
     if (onBrake.score < best.score || asBad) best = onBrake;
   }
-  return best.sets;
+  return withOwnRadius(line, best.sets);
+}
+
+/**
+ * A nose wider than the radius that the die gives by itself makes another part, to save a change of punches: it is taken
+ * where the bill asks for it, or where nothing else is as good.
+ */
+function withOwnRadius(line: BillLine, sets: readonly Tools[]): readonly Tools[] {
+  if (line.radius !== undefined || line.punch !== undefined) return sets;
+  const own = sets.filter(({ die, punch }) => {
+    const free = refusalOr(() => airRadiusByRule(line.material, die.opening, undefined).expected);
+    return free instanceof Refusal || (punch?.nose ?? 0) <= free;
+  });
+  return own.length > 0 ? own : sets;
 }
 
 interface ToTry {

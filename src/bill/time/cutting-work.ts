@@ -75,9 +75,11 @@ export function benchWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?:
     const station = needed ? shop.stations.find((each) => each.basis === basis) : undefined;
     return station ? [{ station, amount: undefined }] : [];
   });
-  const asked = operationsOf(line, shop.stations).filter(({ station }) => station.each !== undefined);
+  // What the bill says of it by name is the same work: it is done once, by as much as the bill says where it says so.
+  const inHouse = operationsOf(line, shop.stations).filter(({ station }) => station.each !== undefined);
+  const byCount = made.filter(({ station }) => !inHouse.some((each) => each.station === station));
   const { people } = handlingOf(plan, shop);
-  return [...made, ...asked].map(({ station, amount }) => {
+  return [...byCount, ...inHouse].map(({ station, amount }) => {
     const each = stationTime(station.name, unitsOf(line, station, piece, amount), station.each ?? seconds(0), work);
     const pace = paceOf(station.name, shop, work);
     return stationWork({ station, setUp: station.setUp, each, pace, pieces, people, note: "" });

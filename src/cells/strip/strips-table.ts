@@ -18,11 +18,11 @@ const STRIP_COLUMNS = {
   flange2: { headers: ["Flange 2"], kind: "length", rule: positive },
   bendAngle: { headers: ["Bend angle"], kind: "angle", rule: between(10, 170, " degrees") },
   opening: { headers: ["Opening"], kind: "length", rule: positive },
-  nose: { headers: ["Punch nose"], kind: "length", optional: true, rule: notNegative },
+  nose: { headers: ["Punch nose", "Nose radius"], kind: "length", optional: true, rule: notNegative },
   dieAngle: { headers: ["Die angle"], kind: "angle", optional: true, rule: between(20, 150, " degrees") },
   shoulder: { headers: ["Shoulder radius"], kind: "length", optional: true, rule: notNegative },
   width: { headers: ["Strip width"], kind: "length", optional: true, rule: positive },
-  force: { headers: ["Peak force"], kind: "force", optional: true, rule: positive },
+  force: { headers: ["Peak force", "Force"], kind: "force", optional: true, rule: positive },
   loadedAngle: { headers: ["Loaded angle"], kind: "angle", optional: true, rule: between(10, 175, " degrees") },
 } as const satisfies Columns;
 

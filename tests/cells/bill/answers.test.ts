@@ -353,11 +353,11 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
 
   it.each([
     ["no calendar", { calendar: undefined }, /^calendar must be given; got nothing/],
-    ["no job", { job: undefined }, /^job must be a table with a row "Start"; got none/],
+    ["no job", { job: undefined }, /^job must be a table with an entry at "Work can begin"; got none/],
     [
       "no due time",
       { job: range(["Job", "Entry"], ["Start", MONDAY]) },
-      /^job must be a table with a row "Due"; got none/,
+      /^job must be a table with an entry at "Must leave by"; got none/,
     ],
   ] as const)("%s", (_, changed, says) => {
     for (const name of ["BILL.WHATIF", "BILL.STATIONS"])

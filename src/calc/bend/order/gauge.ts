@@ -11,7 +11,9 @@ export interface Contact {
 export function gaugeContact(placed: readonly Piece[], from: number, to: number): Contact | undefined {
   let best: Contact | undefined;
   const offer = (x: number, y: number, piece: Piece, on: Contact["on"]) => {
-    // A straight is preferred to the round it is tangent to, an edge to the faces that end there.
+    // A straight is preferred to the round it is tangent to, an edge to the faces that end there, but for an upright flange:
+    // its whole face touches.
+    if (best?.on === "flange" && on === "edge" && Math.abs(x - best.x) < 1e-9) return;
     if (y < from - 1e-9 || y > to + 1e-9 || (best && x < best.x + (on === "round" ? 1e-9 : -1e-9))) return;
     best = { x, leg: piece.leg, on };
   };

@@ -37,12 +37,7 @@ export class WorkbookPane {
         this.#button("Check this Excel", checkExcel),
         this.#button("Stuck? Recalculate all", recalculateAll),
       ),
-      element(
-        "label",
-        { class: "list" },
-        "Part list for Start a bill, if you have one (CSV or a workbook): ",
-        this.#list,
-      ),
+      element("label", { class: "list" }, "Your part list, if you have one (CSV or a workbook): ", this.#list),
       this.#bar.element,
       this.#undo,
       this.#line,
