@@ -33,7 +33,7 @@ function changeSays(change: Change, system: UnitSystem): string {
     case "pieces":
       return `make it of ${change.count} pieces, ${length(change.width)} each, if the customer agrees`;
     case "thickness":
-      return `${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock" : "if the customer agrees"}`;
+      return `${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock, if the customer agrees" : "if the customer agrees"}`;
   }
 }
 

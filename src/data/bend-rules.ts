@@ -71,7 +71,6 @@ export const FACE_CLEARANCE = fact(1, "deg", "common practice", "1-2 degrees sho
 /** Opening of the die in thicknesses. */
 export const OPENING_USUAL = fact(8, "", "common practice", SHOP);
 export const OPENING_LEAST = fact(6, "", "common practice", "6t at the thin end");
-export const OPENING_MOST = fact(12, "", "common practice", "10-12t for thick or strong material");
 
 /** The flange loses its rest where the shoulder arc ends; half a thickness more is the shortest that still works. */
 export const FLANGE_MARGIN = fact(0.5, "", "common practice", "half a thickness beyond the shoulder");

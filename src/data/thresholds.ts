@@ -36,6 +36,12 @@ export const ENDS_STOP = threshold("Bend ends stop", 0.8, "", "common practice",
 /** An opening this little under 6 thicknesses still counts as 6: 1.5 in over 1/4 in. */
 export const OPENING_COUNTS_AS_LEAST = threshold("Opening least", 5.8, "", "common practice", [5, 8]);
 
+/** Below so many thicknesses a die marks the sheet and the force leaves every formula. */
+export const OPENING_STOP = threshold("Opening stop", 5, "", "common practice", [4, 6]);
+/** Over so many the bend scatters: a note, and a check where the shop has bent no strip. */
+export const OPENING_WIDE = threshold("Opening note over", 12, "", "common practice", [8, 20]);
+export const OPENING_WIDE_CHECK = threshold("Opening check over", 20, "", "common practice", [12, 40]);
+
 /** Bottoming is within reach: this far past the tool's face, this thick, with these multiples of the air-bend force. */
 export const BOTTOM_WITHIN = threshold("Bottoming within", 3, "deg", "common practice", [0, 5]);
 export const BOTTOM_THICKEST_IN = threshold("Bottoming thickest", 0.125, "in", "common practice", [0, 0.25]);

@@ -7,9 +7,18 @@ import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { noQuoteSays, notFromPlateSays, withoutSays } from "../bill/says.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
-import { showNumber } from "../units/show.ts";
+import { show, showNumber } from "../units/show.ts";
+import type { UnitSystem } from "../units/system.ts";
 import { dayAndTime } from "./day.ts";
 import { BLANK, type Cell, facts, heading, paragraph, table } from "./page.ts";
+
+/** A sheet other than the one that was asked for: the customer must read it where the price stands. */
+function offered({ plan }: LineAnswer, system: UnitSystem): string {
+  const sheet = plan?.sheets?.[0];
+  if (!plan || !sheet || Math.abs(sheet.thickness - plan.line.nominal) < SAME_MM) return "";
+  return `offered in ${show(sheet.thickness, "length", system, 4)}, asked for ${show(plan.line.nominal, "length", system, 4)}`;
+}
+const SAME_MM = 0.01; // chosen: far below any step between two sheets
 
 export function quotePage(plan: BillPlan, date: string): string {
   const head = quoteHead(plan, date);
@@ -23,7 +32,7 @@ export function quotePage(plan: BillPlan, date: string): string {
       : [
           [
             lineName(line),
-            line.plan!.line.description,
+            [line.plan!.line.description, offered(line, plan.shop.system)].filter((words) => words !== "").join("; "),
             showNumber(line.plan!.line.quantity, 7),
             moneySays(answer.unitPrice),
             moneySays(answer.price),

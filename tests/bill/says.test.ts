@@ -169,7 +169,10 @@ describe("a fix in words", () => {
     [{ kind: "deburr", station: "Deburr" }, "deburr the bend ends"],
     [{ kind: "pieces", count: 2, width: mm(1600.2) }, "make it of 2 pieces, 63.000 in each, if the customer agrees"],
     [{ kind: "thickness", thickness: mm(3.175), isStocked: false }, "0.1250 in thick, if the customer agrees"],
-    [{ kind: "thickness", thickness: mm(3.175), isStocked: true }, "0.1250 in thick, which is in Stock"],
+    [
+      { kind: "thickness", thickness: mm(3.175), isStocked: true },
+      "0.1250 in thick, which is in Stock, if the customer agrees",
+    ],
     [{ kind: "trim after", flange: mm(25.4) }, "make the short flange 1.000 in and trim it after bending"],
   ] as const)("%j", (change, said) => {
     expect(fixSays({ changes: [change], reaches: "clear" }, "in")).toBe(said);

@@ -9,7 +9,7 @@ import { type NumberRule, readNumber } from "./number.ts";
 const MOST_BENT = 179;
 const BEND: NumberRule = { from: -MOST_BENT, above: true, to: MOST_BENT, below: true };
 const BEND_HINT =
-  "the bend angle is what the sheet is turned through, 180 less the included angle; a closed hem is bent to about 150 and flattened in a hem die: no V folds it";
+  "the bend angle is what the sheet is turned through, 180 less the included angle; a closed hem is bent as far as an acute die goes and flattened in a hem die: no V folds it";
 const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;
 
 const withoutSign = (given: CellValue): CellValue =>

@@ -119,7 +119,8 @@ function refuseHem(angles: readonly number[]): void {
   if (hem !== undefined) throw new Refusal("#VALUE!", HEM);
 }
 const MOST_BENT = 179;
-const HEM = "A closed hem (180 deg) is no bend over a V: enter it as 150, flatten it in a hem die, and test the flat.";
+const HEM =
+  "A closed hem (180 deg) is no bend over a V: enter the acute bend that your dies reach, then a hem die; or send it out.";
 
 /** One angle stands for all bends; a part of one flange has none, and an angle of 0 beside it is none either. */
 function anglesFor(bends: number, given: readonly number[] | undefined, label: string): Degrees[] {

@@ -1,5 +1,5 @@
-import { LANGE_OPENING, OPENING_LEAST, OPENING_MOST } from "../../../data/bend-rules.ts";
-import { OPENING_COUNTS_AS_LEAST } from "../../../data/thresholds.ts";
+import { OPENING_LEAST } from "../../../data/bend-rules.ts";
+import { OPENING_COUNTS_AS_LEAST, OPENING_STOP, OPENING_WIDE, OPENING_WIDE_CHECK } from "../../../data/thresholds.ts";
 import { atLeast, atMost } from "../../../units/nearly.ts";
 import type { Finding, Severity } from "../../finding.ts";
 import { limitOf } from "../../limit-of.ts";
@@ -12,10 +12,12 @@ import type { BendLine, Setup } from "./line.ts";
  */
 export function openingFinding({ material, thickness }: BendLine, { die, own }: Setup): Finding | undefined {
   const openings = die.opening / thickness;
-  if (atLeast(openings, limitOf(OPENING_COUNTS_AS_LEAST, own)) && atMost(openings, OPENING_MOST.value))
-    return undefined;
-  const narrow = openings < OPENING_LEAST.value;
-  const beyond = narrow ? !atLeast(openings, LANGE_OPENING.from) : !atMost(openings, LANGE_OPENING.to);
+  const wide = limitOf(OPENING_WIDE, own);
+  const narrow = !atLeast(openings, limitOf(OPENING_COUNTS_AS_LEAST, own));
+  if (!narrow && atMost(openings, wide)) return undefined;
+  const beyond = narrow
+    ? !atLeast(openings, limitOf(OPENING_STOP, own))
+    : !atMost(openings, limitOf(OPENING_WIDE_CHECK, own));
   const isMeasured = hasStrip(material, { thickness, dieOpening: die.opening });
   const status: Severity = narrow ? (beyond ? "stop" : "check") : beyond && !isMeasured ? "check" : "note";
   return {
@@ -23,7 +25,7 @@ export function openingFinding({ material, thickness }: BendLine, { die, own }: 
     status,
     kind: narrow ? "narrow" : "wide",
     figure: openings,
-    limit: narrow ? OPENING_LEAST.value : OPENING_MOST.value,
+    limit: narrow ? OPENING_LEAST.value : wide,
     name: die.name,
   };
 }
