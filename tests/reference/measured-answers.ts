@@ -80,7 +80,7 @@ export const measuredFormulas: readonly PublishedFormula[] = [
     formula: '=SHOP.JET.FEED("6061-T6",4,1,60,0.014,1,0.04)/SHOP.JET.FEED("6061-T6",4,5,60,0.014,1,0.04)',
     expected: 5.8,
     tolerance: 0.7,
-    source: "WARDJet, Waterjet University, page 'Nozzle/orifice': 4.2 and 0.72 in/min, an excerpt",
+    source: "a machine maker's teaching page on nozzle and orifice: 4.2 and 0.72 in/min, an excerpt",
     basis: "read",
   },
 ];
