@@ -37,6 +37,7 @@ export function mapColumns(heading: Heading, stated: readonly (readonly [string,
     if (!meaning || !taken.has(meaning.key)) return { ...column, letter, read: meaning };
     return { ...column, letter, read: undefined, why: `another is read as ${titleOf(meaning.key)}` };
   });
+  refuseUnsaidBends(columns, own);
   return columns.map((column) => {
     if (own.has(column.index) || !column.read) return column;
     const { key, rank } = column.read;
@@ -53,6 +54,21 @@ export function mapColumns(heading: Heading, stated: readonly (readonly [string,
       `say which: --columns "${column.letter}=${titleOf(key)}"`,
     );
   });
+}
+
+/** "Bends" may be angles or how many there are: left out, a bent part would be taken for a plate. */
+function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>): void {
+  if (columns.some(({ read }) => read?.key === "bendAngles")) return;
+  const unsaid = columns.find(
+    ({ index, read, title }) => !read && !own.has(index) && /^(?:no)?(?:bends?|folds?)$/.test(foldTitle(title)),
+  );
+  if (unsaid)
+    throw wrong(
+      `column "${unsaid.title}"`,
+      "said: angles, or how many",
+      null,
+      `for angles --columns "${unsaid.title}=Bend angles", to leave it out --columns "${unsaid.title}="`,
+    );
 }
 
 /** The legs of a bracket are its flanges: a "Length" beside them is something else. */

@@ -87,8 +87,11 @@ const LONGEST = 120;
 
 const RANKS = new Map<string, { readonly key: PartKey; readonly rank: number }>();
 // A part's own name comes before the number of its line, whichever of them the bill's table is called by.
+const ownFirst = (key: BillKey, [first, ...rest]: readonly string[]): string[] =>
+  // "Length" beside "Legs" is how long the bend is.
+  key === "flanges" ? [first!, ...(OWN_WORDS[key] ?? []), ...rest] : [first!, ...rest, ...(OWN_WORDS[key] ?? [])];
 for (const key of BILL_KEYS)
-  [...(key === "part" ? [] : BILL_COLUMNS[key].headers), ...(OWN_WORDS[key] ?? [])].forEach((word, rank) => {
+  (key === "part" ? OWN_WORDS[key]! : ownFirst(key, BILL_COLUMNS[key].headers)).forEach((word, rank) => {
     const folded = foldTitle(word);
     if (!RANKS.has(folded)) RANKS.set(folded, { key, rank });
   });
