@@ -171,16 +171,20 @@ const hitPictures = (plan: LinePlan, system: UnitSystem, frame: Frame): HitPictu
   });
 
 /** Of two or three pictures side by side. */
-const FRAME: Frame = { width: 57, height: 44 };
-const WIDE_FRAME: Frame = { width: 88, height: 52 };
+const FRAME: Frame = { width: 57, height: 54 };
+const WIDE_FRAME: Frame = { width: 88, height: 62 };
 /** Two a row, four rows a sheet. */
 const LARGE_FRAME: Frame = { width: 88, height: 42 };
 const LEAST_HIGH = 26;
+const MOST_HIGH = 52;
 const LINE_HIGH = 4.2; // mm
 
 function pictureFrame(line: LineAnswer, planned: LinePlan, plan: BillPlan): Frame {
   const base = planned.strips.some(({ part }) => part.bends.length > 1) ? FRAME : WIDE_FRAME;
-  return { ...base, height: Math.max(LEAST_HIGH, base.height - LINE_HIGH * linesBeside(line, planned, plan)) };
+  return {
+    ...base,
+    height: Math.min(MOST_HIGH, Math.max(LEAST_HIGH, base.height - LINE_HIGH * linesBeside(line, planned, plan))),
+  };
 }
 
 /** What is written about a line takes its height from the pictures, so that one sheet of paper holds both. */
