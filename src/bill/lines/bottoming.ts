@@ -5,18 +5,21 @@ import { bendDeduction } from "../../calc/bend/deduction.ts";
 import type { ForceCases } from "../../calc/bend/force-cases.ts";
 import { K_DEFAULT } from "../../data/bend-rules.ts";
 import type { Degrees } from "../../units/quantity.ts";
+import { step, type Working } from "../../units/working.ts";
 import type { BillLine } from "../nouns/line.ts";
-import type { BendNumber, BendNumbers } from "./blank.ts";
-import { bendLines, bottomsIn } from "./tools.ts";
+import { type BendNumber, type BendNumbers, bendNumbers } from "./blank.ts";
+import { bendLines, bottomsIn, type Tools } from "./tools.ts";
 
-/** A bottomed bend takes the radius of the nose, and its flat is made with that. */
-export function bottomedNumbers(numbers: BendNumbers, line: BillLine, tools: Setup): BendNumbers {
+/** In air as the AIR functions reckon; a bottomed bend takes the radius of the nose, and its flat is made with that. */
+export function bendOrBottomNumbers(line: BillLine, tools: Tools & Pick<Setup, "own">, work?: Working): BendNumbers {
   const nose = tools.punch?.nose;
-  if (nose === undefined || !bottomsIn(line, tools)) return numbers;
+  if (nose === undefined || !bottomsIn(line, tools)) return bendNumbers(line, tools, work);
+  const radius = step(work, "R", "radius of the nose: the bend bottoms", nose, "mm", "common practice");
+  const angles = [...bendNumbers(line, tools).at.keys()];
   const at = new Map(
-    [...numbers.at.keys()].map((angle): [Degrees, BendNumber] => [
+    angles.map((angle): [Degrees, BendNumber] => [
       angle,
-      { radius: nose, deduction: bendDeduction(line.thickness, nose, angle, K_DEFAULT.value, "outside") },
+      { radius, deduction: bendDeduction(line.thickness, radius, angle, K_DEFAULT.value, "outside", work) },
     ]),
   );
   // The sharpest stands first, as among the numbers of a bend in air.

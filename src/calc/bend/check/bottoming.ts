@@ -1,7 +1,8 @@
 /** What comes of a bend that thin sheet reaches only by bottoming: the faces of the tools are met, and it is pressed on. */
 import { BOTTOMING_HIGH, BOTTOMING_LOW } from "../../../data/bend-rules.ts";
+import { cite } from "../../../data/fact.ts";
 import { degrees, newtons } from "../../../units/quantity.ts";
-import type { Working } from "../../../units/working.ts";
+import { step, type Working } from "../../../units/working.ts";
 import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
 import { type BendLine, type Setup, sharpest } from "./line.ts";
@@ -24,12 +25,16 @@ export function bendOutcome(line: BendLine, setup: Setup, work?: Working): BendO
   return {
     bottoms: true,
     estimate: { radius: nose, tightest: nose, springback: degrees(0), stroke: undefined },
-    force: bottomingForce(force),
+    force: bottomingForce(force, work),
   };
 }
 
 /** 5 times the expected force to plan with; with the strongest sheet 3 times is common, and never less than that. */
-export const bottomingForce = ({ expected, worst }: ForceCases): ForceCases => ({
-  expected: newtons(BOTTOMING_HIGH.value * expected),
-  worst: newtons(Math.max(BOTTOMING_HIGH.value * expected, BOTTOMING_LOW.value * worst)),
-});
+export function bottomingForce({ expected, worst }: ForceCases, work?: Working): ForceCases {
+  const most = newtons(BOTTOMING_HIGH.value * expected);
+  const strong = newtons(Math.max(most, BOTTOMING_LOW.value * worst));
+  return {
+    expected: step(work, "F expected", "5 times the force in air: it bottoms", most, "N", cite(BOTTOMING_HIGH)),
+    worst: step(work, "F worst", "at least 3 times the worst in air", strong, "N", cite(BOTTOMING_LOW)),
+  };
+}
