@@ -40,12 +40,12 @@ const rightOf = (row: number, errorType: number | undefined): string => {
 
 function trialRow({ point, how, right, cell }: (typeof TRIALS)[number], i: number): SheetCell[] {
   const row = FIRST_TRIAL + i;
-  const typed = cell ?? `${EXPECTED}${row}`;
+  const typed = cell ?? `${ANSWER}${row}`;
   return [
     value(row, 1, "label", point),
     value(row, 2, "wrapped", how),
-    value(row, 3, "answer", cell ? "in the table" : "type yes or no"),
-    value(row, 4, cell ? "answer" : "inputText", null),
+    cell ? value(row, 3, "answer", "in the table") : value(row, 3, "inputText", null),
+    value(row, 4, "answer", cell ? null : "yes (type yes or no)"),
     { row, column: 5, style: "status", formula: `IF(ISBLANK(${typed}),"to try",IF(${right(typed)},"right","look"))` },
   ];
 }
@@ -55,6 +55,7 @@ const tried = `${RIGHT}${FIRST_TRIAL}:${RIGHT}${LAST_TRIAL}`;
 const HEADLINE =
   `IF(${START}="","Type x in ${START.replaceAll("$", "")} to begin: every row is then calculated in this Excel.",` +
   `COUNTIF(${checked},"right")&" of "&ROWS(${checked})&" right in this Excel"` +
+  `&IF(COUNTIF(${RIGHT}${FIRST}:${RIGHT}${LAST_TRIAL},"look")=0,"","; LOOK at "&COUNTIF(${RIGHT}${FIRST}:${RIGHT}${LAST_TRIAL},"look")&" below")` +
   `&IF(COUNTIF(${tried},"to try")=0,"","; "&COUNTIF(${tried},"to try")&" more to try by hand"))`;
 const SEND_BACK =
   "Where a row says look: send this workbook as saved, a picture of the row with the mouse on its answer, and the version and build under File, Account (on a Mac: Excel, About). Rows that say #NAME? all together: the add-in is not loaded; close every Excel window, open again, and look for Function guide on the Home tab.";
