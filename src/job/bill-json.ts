@@ -67,7 +67,7 @@ function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"
     cost: charges ? plain(sum("cost")) : null,
     price: charges ? toCent(sum("price")) : null,
     finish: found && found.length > 0 ? isoTime(Math.max(...found.map(({ finish }) => finish))) : null,
-    late: found ? found.filter(({ verdict }) => verdict === "breaks it").length : null,
+    late: found ? found.filter(({ isLate }) => isLate).length : null,
     minimum: charges ? plain(charges.minimum) : null,
     rush: charges ? plain(charges.rush) : null,
     crate: charges ? plain(charges.crate) : null,

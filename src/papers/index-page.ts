@@ -72,8 +72,7 @@ function figures(plan: BillPlan): KeyFigure[] {
   const counts = RELEASES.map((release) => [release, releases.filter((one) => one === release).length] as const);
   const load = refusalOr(() => weightOf(plan.load));
   const dates = refusalOr(() => plan.dates);
-  const late =
-    dates instanceof Refusal ? undefined : [...dates.lines.values()].filter(({ lateBy }) => lateBy > 0).length;
+  const late = dates instanceof Refusal ? undefined : dates.late;
   return [
     {
       name: "Lines",

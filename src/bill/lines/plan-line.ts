@@ -51,6 +51,8 @@ export interface LinePlan {
   readonly cutting: Cutting;
   /** Sheets it may be cut from; undefined where Stock was not given, none where it is not there. */
   readonly sheets: readonly StockSheet[] | undefined;
+  /** Of the sheet it is cut from, which may be another one than the bill asks for. */
+  readonly sheetThickness: Millimetres;
   readonly acceptance: Acceptance | undefined;
   readonly stack: ToleranceStack | undefined;
   /** Without those about the machine that cuts it, which the route decides. */
@@ -115,6 +117,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     force: setup && forceOf(line, setup),
     cutting,
     sheets,
+    sheetThickness: sheets?.[0]?.thickness ?? line.nominal,
     acceptance: setup && drawingRadius(line, setup, bottomsIn(line, setup))?.verdict,
     stack,
     findings,

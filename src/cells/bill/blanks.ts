@@ -8,11 +8,10 @@ import { quotedRows } from "./rows.ts";
 export function billBlanks(plan: BillPlan, work?: Working): CellMatrix {
   const total = plan.quoted.reduce((sum, { plan: { blank, blanks } }) => sum + blanks * blank.weight, 0);
   step(work, "W", "weight of all blanks", total, "kg", "sum");
-  const rows = quotedRows(plan, ({ part, plan: { line, blank, blanks, sheets } }) => ({
+  const rows = quotedRows(plan, ({ part, plan: { line, blank, blanks, sheetThickness } }) => ({
     Part: part,
     Material: line.material.name,
-    // Of the sheet it is cut from, which may be another one than the bill asks for.
-    Thickness: sheets?.[0]?.thickness ?? line.nominal,
+    Thickness: sheetThickness,
     Length: blank.length,
     Width: blank.width,
     Quantity: blanks,

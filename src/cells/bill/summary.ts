@@ -108,9 +108,7 @@ function lateRows(plan: BillPlan): SpillRow[] {
   if (dates instanceof Refusal) return [];
   const late = plan.quoted.flatMap((line): SpillRow[] => {
     const found = dates.lines.get(line.plan);
-    return found?.verdict === "breaks it"
-      ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}`)]
-      : [];
+    return found?.isLate ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}`)] : [];
   });
   const unused = unusedAreas(plan.rows.filter(isLine), plan.shop.job);
   return [

@@ -70,7 +70,7 @@ function lateOf(plan: BillPlan, all: boolean): string {
   if (dates instanceof Refusal) return `not known: ${dates.message}`;
   const late = plan.quoted
     .map((line) => ({ line, found: dates.lines.get(line.plan) }))
-    .flatMap(({ line, found }) => (found?.verdict === "breaks it" ? [{ line, hours: found.lateBy / SECONDS }] : []))
+    .flatMap(({ line, found }) => (found?.isLate ? [{ line, hours: found.lateBy / SECONDS }] : []))
     .sort((a, b) => b.hours - a.hours);
   if (late.length === 0) return "none";
   const named = late.slice(0, all ? late.length : LATE_NAMED);
