@@ -3,7 +3,7 @@ import type { CellValue } from "./cell.ts";
 import { isCellError } from "./cell.ts";
 import { fromInternal, type QuantityKind, type UnitSystem, unitName } from "./system.ts";
 
-/** Up to `digits` significant figures without exponent or trailing noughts: 0.25, 12.7, 1830. */
+/** Up to `digits` significant figures without exponent or trailing zeros: 0.25, 12.7, 1830. */
 export function showNumber(value: number, digits = 4): string {
   if (value === 0) return "0";
   if (!Number.isFinite(value)) return "a number too large";

@@ -25,7 +25,7 @@ export interface Part {
 
 export const JOB = "Touring stage of the Marrowby Lantern Fair (invented)";
 
-/** Who asks, when work can begin and when the lorry leaves: days as a spreadsheet counts them. */
+/** Who asks, when work can begin and when the truck leaves: days as a spreadsheet counts them. */
 export const CUSTOMER = "Marrowby Lantern Fair, stage office (invented)";
 export const QUOTE = {
   number: "Q-0417",
