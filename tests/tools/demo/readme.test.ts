@@ -1,7 +1,7 @@
 /** The outputs that README.md shows are true; after a deliberate change: `npm test -- tests/tools/demo/readme -u`. */
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { afterAll, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { calc } from "../../../src/hosts/command-line/calc.ts";
@@ -13,6 +13,8 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 const README = `${root}/README.md`;
 /** The guide: README.md and the pages it leads to. */
 const GUIDE = ["", "manifest/", "sample-workbooks/", "src/data/", "src/hosts/command-line/"];
+/** What a developer reads. */
+const BEHIND = ["DEVELOPERS.md", "tests/README.md", "src/sheet/README.md", "src/hosts/excel/README.md"];
 const guide = () => GUIDE.map((place) => readFileSync(`${root}/${place}README.md`, "utf8")).join("\n");
 
 it("shows what npm start, start and compare print", { timeout: 300_000 }, async () => {
@@ -47,8 +49,8 @@ it("shows formulas that are answered, with the answer where it says one", async 
 
 it("is short enough to be read, and leads to pages that are there", () => {
   expect(readFileSync(README, "utf8").split(/\s+/).length).toBeLessThanOrEqual(1200);
-  for (const place of GUIDE) {
-    const links = [...readFileSync(`${root}/${place}README.md`, "utf8").matchAll(/\]\((?!https?:)([^)#]+)\)/g)];
-    for (const [, link] of links) expect(existsSync(join(root, place, link!)), `${place}README.md: ${link}`).toBe(true);
+  for (const page of [...GUIDE.map((place) => `${place}README.md`), ...BEHIND]) {
+    const links = [...readFileSync(`${root}/${page}`, "utf8").matchAll(/\]\((?!https?:)([^)#]+)\)/g)];
+    for (const [, link] of links) expect(existsSync(join(root, dirname(page), link!)), `${page}: ${link}`).toBe(true);
   }
 });
