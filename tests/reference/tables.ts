@@ -62,9 +62,7 @@ const gauges = [
   ...GAUGES.flatMap(([material, source, first, ...inches]) =>
     inches.map((each, i) => [material, source, first + i, each] as const),
   ),
-  ...ZEROS.map(
-    ([material, gauge, each]) => [material, material === "aluminum" ? AWG : STATUTE, gauge, each] as const,
-  ),
+  ...ZEROS.map(([material, gauge, each]) => [material, material === "aluminum" ? AWG : STATUTE, gauge, each] as const),
 ].map(
   ([material, source, gauge, inches]): Published => ({
     id: `table: ${material} gauge ${gauge}`,
