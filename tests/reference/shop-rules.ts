@@ -262,12 +262,12 @@ export const shopRules: readonly PublishedFormula[] = [
   strip("below it is sheet, for strips", 0.187, 1.9, "clear"),
   rule(
     "a callout up to 1/4 in is asked about",
-    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2495,0.01,"A36",0.25,2),1,1)="ask",1,0)',
+    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2495,0.01,"A36",0.25,2.5),1,1)="ask",1,0)',
     1,
   ),
   rule(
     "a larger one needs another tool",
-    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2515,0.01,"A36",0.25,2),1,1)="other tool",1,0)',
+    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2515,0.01,"A36",0.25,2.5),1,1)="other tool",1,0)',
     1,
   ),
 
