@@ -209,7 +209,7 @@ export const shopRules: readonly PublishedFormula[] = [
   says("half a degree from the die's faces is safe", "clear", "", faces(0.52)),
   says("less than half a degree may touch them", "check", "may touch", faces(0.48)),
   says("at the faces it may touch them", "check", "may touch", faces(0.02)),
-  says("beyond the faces 1/4 in cannot be reached", "stop", "cannot be reached", faces(-0.02)),
+  says("beyond the faces 1/4 in cannot be reached", "stop", "take a sharper die", faces(-0.02)),
 
   // What is not given is taken as it would have been written.
   sameAs("nose of half a thickness", '"mechanics"', ",", "0.125", "", ""),

@@ -39,6 +39,8 @@ export function drawingRadius(
     limit: radius,
     quantity: "length",
   });
+  if (verdict === "measure")
+    return { verdict, finding: { ...finding("note", "measure"), figure: gives.low, beside: gives.high } };
   if (verdict !== "accept") return { verdict, finding: finding("check", "ask") };
   const isExact = atMost(off, 0.01 * radius);
   return { verdict, finding: radiusTolerance === undefined && !isExact ? finding("note", "near") : undefined };

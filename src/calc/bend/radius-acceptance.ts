@@ -5,16 +5,15 @@ import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { RadiusBand } from "./air-radius.ts";
 
-export const ACCEPTANCES = ["accept", "ask", "other tool"] as const;
-export type Acceptance = (typeof ACCEPTANCES)[number];
+export type Acceptance = "accept" | "measure" | "ask" | "other tool";
 
 /** A callout of 0.060 to 0.25 in on a plain bracket is usually waived, in writing (common practice, memory). */
 const WAIVED_UP_TO = mm(0.25 * MM_PER_INCH); // common practice, memory
 
 /**
  * What the drawing asks for against the whole band of what the die gives: accept where all of it is within the tolerance;
- * ask where part of it is, or where a small callout is usually waived; other tool where neither is so. With the sentence
- * to send.
+ * measure where the expected radius is and an end of the band is not; ask where only an end is, or where a small callout
+ * is usually waived; other tool where none of this is so. With the sentence to send.
  */
 export function acceptRadius(
   { radius, tolerance }: { readonly radius: Millimetres; readonly tolerance: Millimetres },
@@ -31,7 +30,8 @@ export function acceptRadius(
   const isWithin = atLeast(gives.low, least) && atMost(gives.high, most);
   const isPartly = atMost(gives.low, most) && atLeast(gives.high, least);
   const isWaived = off > 0 && atMost(radius, WAIVED_UP_TO);
-  const verdict = isWithin ? "accept" : isPartly || isWaived ? "ask" : "other tool";
+  const isExpected = atMost(Math.abs(off), tolerance);
+  const verdict = isWithin ? "accept" : isExpected ? "measure" : isPartly || isWaived ? "ask" : "other tool";
   step(work, "verdict", "drawing's radius against the die's band", verdict, "", "common practice");
   const says = (value: number) => show(value, "length", system, 2);
   const band = `${says(gives.low)} to ${says(gives.high)}`;
@@ -39,6 +39,7 @@ export function acceptRadius(
   const asks = isPartly ? `${wanted}, plus or minus ${says(tolerance)}` : wanted;
   const sentence = {
     accept: `The die gives about ${says(gives.expected)} (${band}); all of it is within the tolerance of the drawing's ${wanted}.`,
+    measure: `The die gives about ${says(gives.expected)} (${band}), not all of it within the drawing's ${asks}: measure the first piece.`,
     ask: `The drawing asks for an inside radius of ${asks}; our tooling gives about ${says(gives.expected)} (${band}). Please confirm in writing that this is acceptable.`,
     "other tool":
       off > 0

@@ -242,8 +242,14 @@ describe("the drawing's radius", () => {
   it.each([
     [4, 1, "accept", /all of it is within the tolerance of the drawing's 4 mm/],
     [5, 2, "accept", /all of it is within/],
-    [4, 0.9, "ask", /of 4 mm, plus or minus 0.9 mm; our tooling gives about 4 mm \(3 mm to 5 mm\). Please confirm/],
-    [6, 1, "ask", /Please confirm in writing/],
+    [
+      4,
+      0.9,
+      "measure",
+      /about 4 mm \(3 mm to 5 mm\), not all of it within the drawing's 4 mm, plus or minus 0.9 mm: mea/,
+    ],
+    [5, 1, "measure", /measure the first piece/],
+    [6, 1, "ask", /of 6 mm, plus or minus 1 mm; our tooling gives about 4 mm \(3 mm to 5 mm\). Please confirm/],
     [2, 0.5, "ask", /asks for an inside radius of 2 mm; .* Please confirm in writing/],
     [7, 1, "other tool", /needs a punch nose of 7 mm or an opening of about 44 mm/],
   ] as const)("%d mm, plus and minus %d: %s", (drawing, tolerance, verdict, words) => {
