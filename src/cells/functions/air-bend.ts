@@ -25,7 +25,7 @@ const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
 
 const band = (what: string, fallback: number) =>
   number({
-    description: `${what}: plus and minus so many per cent holds 9 of 10`,
+    description: `${what}, plus and minus so many per cent that hold 9 of 10`,
     rule: { from: 0, to: 30 },
     fallback,
   });
