@@ -36,15 +36,14 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: punch": ({ figure, limit, name }) => `The bend is ${figure} long; punch ${name} is ${limit}.`,
   "room: nose": ({ figure, limit, name, words }) =>
     `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
-  "loaded angle: is near die": (f) => angleSays(f, "die", "is near the faces of", "a springy coil bottoms, which fits"),
-  "loaded angle: is near punch": (f) =>
-    angleSays(f, "punch", "is near the faces of", "a springy coil bottoms, which fits"),
-  "loaded angle: touches die": (f) => angleSays(f, "die", "may touch the faces of", "bend a test piece"),
-  "loaded angle: touches punch": (f) => angleSays(f, "punch", "may touch the faces of", "bend a test piece"),
-  "loaded angle: bottoms die": (f) => angleSays(f, "die", "bottoms in", "3 to 5 times the force, which fits"),
-  "loaded angle: bottoms punch": (f) => angleSays(f, "punch", "bottoms on", "3 to 5 times the force, which fits"),
-  "loaded angle: passes die": (f) => angleSays(f, "die", "cannot be reached in", "take a sharper die"),
-  "loaded angle: passes punch": (f) => angleSays(f, "punch", "cannot be reached with", "take a sharper punch"),
+  "loaded angle: is near die": (f) => angleSays(f, "die", "a springy coil bottoms, which fits"),
+  "loaded angle: is near punch": (f) => angleSays(f, "punch", "a springy coil bottoms, which fits"),
+  "loaded angle: touches die": (f) => angleSays(f, "die", "it may touch the faces, bend a test piece"),
+  "loaded angle: touches punch": (f) => angleSays(f, "punch", "it may touch the faces, bend a test piece"),
+  "loaded angle: bottoms die": (f) => angleSays(f, "die", "it bottoms, 3 to 5 times the force, which fits"),
+  "loaded angle: bottoms punch": (f) => angleSays(f, "punch", "it bottoms, 3 to 5 times the force, which fits"),
+  "loaded angle: passes die": (f) => angleSays(f, "die", "take a sharper die"),
+  "loaded angle: passes punch": (f) => angleSays(f, "punch", "take a sharper punch"),
   "loaded angle: no die": ({ figure, limit }) =>
     `A bend of ${figure} is beyond every V die: bend it to ${limit} at most, then close it in a hem die, or send it out.`,
   "off center: near side": ({ figure, limit, name }) =>
@@ -67,6 +66,8 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "springback: unknown": ({ name }) => `Springback of ${name} is not known: its strength or modulus is missing.`,
   "drawing radius: ask": ({ figure, limit }) =>
     `The drawing asks for radius ${limit}; these tools give about ${figure}: ask the customer.`,
+  "drawing radius: measure": ({ figure, beside, limit }) =>
+    `These tools give radius ${figure} to ${beside}, not all within the drawing's ${limit}: measure the first piece.`,
   "drawing radius: near": ({ figure, limit }) =>
     `Radius about ${figure} for the drawing's ${limit}, no tolerance stated.`,
   "radius: nothing published": ({ name }) => `Nothing is published about bending ${name}: bend a test piece.`,
@@ -177,8 +178,9 @@ const SENTENCES: Readonly<Record<string, Say>> = {
 /** Every finding that has a sentence: what it is about, and its kind. */
 export const SAID: readonly string[] = Object.keys(SENTENCES);
 
-const angleSays = ({ figure, limit, name }: Figures, tool: string, what: string, then: string): string =>
-  `${figure} under load ${what} ${tool} ${name} (${limit}): ${then}.`;
+/** Both angles as the sheet is turned. */
+const angleSays = ({ figure, limit, name }: Figures, tool: string, then: string): string =>
+  `Turns ${figure} under load; ${tool} ${name} allows ${limit}: ${then}.`;
 
 /** One finding in words. */
 export function says(finding: Finding, system: UnitSystem): string {

@@ -113,7 +113,7 @@ export const SPILLS = {
     column("Brake", "text"),
     column("Die", "text"),
     column("Punch", "text"),
-    column("Depth", "length"), // of the punch tip below the die's top, under load
+    column("Punch below die", "length"), // tip below the die's top, under load: AIR.DEPTH less the thickness
     column("Stops", "list"),
     column("Order", "list"),
     column("Order from", "text"), // outlines, plain tools, usual

@@ -1,6 +1,7 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
 import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
+import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
 import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
@@ -116,7 +117,7 @@ function unknownAreas({ rows, shop }: BillPlan): string[] {
 
 /** Columns of the bill that nothing reads are named on standard error; the answer stands. */
 function noteUnread(file: string, bill: CellMatrix, note: CommandContext["note"]): void {
-  for (const words of unreadColumns(bill)) note(`${file}: ${words}\n`);
+  for (const words of unreadColumns(bill, BILL_COLUMNS)) note(`${file}: ${words}\n`);
 }
 
 /** Without a table, or with a wrong one left out, every answer would be another one. */

@@ -268,7 +268,7 @@ describe("BILL.SETUPS", () => {
     expect(at("A", "Order from")).toBe("plain tools");
     // The travel of AIR.DEPTH, which starts on the upper face, less the sheet.
     const travel = ask("AIR.DEPTH", "A36", 0.25, 90, 2, 0.0625, 78, 0.16) as unknown as number;
-    expect(at("A", "Depth")).toBeCloseTo(travel - 0.25, 9);
+    expect(at("A", "Punch below die")).toBeCloseTo(travel - 0.25, 9);
     expect(at("D", "Caution")).toBe("Flat: not for the brake.");
   });
 
