@@ -31,6 +31,7 @@ const HEADER = [
   "Grain",
   "Area",
   "Accepted",
+  "Brake",
 ] as const;
 
 const SHEETS: readonly (readonly [string, CellValue])[] = [
@@ -82,7 +83,10 @@ const shopParts = {
   shears: fc.subarray([0, 1]),
   hasJet: fc.boolean(),
   stock: fc.subarray([...invented.STOCK.rows.keys()], { minLength: 4 }),
-  counts: fc.array(maybe([0, 1, 2, 5]), { minLength: 21, maxLength: 21 }),
+  counts: fc.array(maybe([0, 1, 2, 5]), {
+    minLength: invented.STOCK.rows.length,
+    maxLength: invented.STOCK.rows.length,
+  }),
   hasJob: fc.boolean(),
   hasStock: fc.oneof({ weight: 9, arbitrary: fc.constant(true) }, fc.constant(false)),
   hasStations: fc.oneof({ weight: 5, arbitrary: fc.constant(true) }, fc.constant(false)),
@@ -152,6 +156,7 @@ export const billArbitrary: fc.Arbitrary<RandomBill> = fc
         line.grain,
         line.area,
         line.accepted,
+        null,
       ];
     });
     return { bill: [[...HEADER], ...rows], tables: tablesOf(shop) };
