@@ -117,6 +117,18 @@ describe("shop compare", () => {
     expect(pieces.after - pieces.before).toBe(20 + 1 - 10);
   });
 
+  it("says in words that a line could not be read before, and shows no figure beside itself", async () => {
+    const unread = made("unread.xlsx", (list) => list.replace("L1,A1011 CS", "L1,cheese"));
+    const { text } = await run(compare, unread, old);
+    expect(text).toMatch(/^L1 +changed {2}could not be read before; now Quantity 20, Material A1011 CS/m);
+    expect(text).not.toContain("none -> ");
+    expect((await run(compare, old, unread)).text).toMatch(/cannot be read any more; before .*Quantity 20, /);
+    const now = made("alike.xlsx", (list) => list.replace("L1,A1011 CS,11 ga,20", "L1,A1011 CS,11 ga,21"));
+    const pairs = [...(await run(compare, old, now)).text.replace(/\s+/g, " ").matchAll(/([\d.]+) ?\w* -> ([\d.]+)/g)];
+    expect(pairs.length).toBeGreaterThan(3);
+    for (const [, was, is] of pairs) expect(is).not.toBe(was);
+  });
+
   it("turned round says the opposite", () => {
     const now = made("then.xlsx", (list) => list.replace("H1,A1011 CS,12 ga,8", "H1,A1011 CS,12 ga,9"));
     const [before, after] = [jobPlan(bookIn(old))!.plan, jobPlan(bookIn(now))!.plan];
