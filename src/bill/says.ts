@@ -4,6 +4,7 @@
  */
 import { type Finding, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
+import type { Shop } from "./nouns/shop.ts";
 import type { Station } from "./nouns/station.ts";
 import { problemsOf } from "./problems.ts";
 
@@ -241,6 +242,9 @@ export const notesSay = (findings: readonly Finding[], system: UnitSystem): stri
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>
   `no quote: ${notMadeSays(findings, system)}`;
 
+/** What the customer reads of a line that the shop could not read: how a cell must be typed is the shop's affair. */
+export const QUESTION_SAYS = "no quote: we have a question about this line";
+
 /** The same reason where nobody asks for a quote: on the lists of what is cut and what is loaded. */
 export function notMadeSays(findings: readonly Finding[], system: UnitSystem): string {
   const [worst] = worstFirst(findings).filter(({ about, status }) => status === "stop" || about === "stock");
@@ -267,3 +271,14 @@ export function vendorSays({ name, vendorDays, coat }: Station, holes: number, s
 
 /** Of a line that is credited with what is left of its sheet. */
 export const COMMON_WORTH_SAYS = "remnants at half their worth, common practice: Stock gives no Remnant worth";
+
+/** What a job's table lacks for any date; undefined where it has both, and where there is no such table at all. */
+export function undatedSays({ job, given }: Pick<Shop, "job" | "given">): string | undefined {
+  const lacks = [
+    ...(job.start === undefined ? ['"Work can begin"'] : []),
+    ...(job.due === undefined ? ['"Must leave by"'] : []),
+  ];
+  return lacks.length === 0 || !given.includes("job")
+    ? undefined
+    : `no dates yet: type ${lacks.join(" and ")} into the table of the job`;
+}

@@ -137,6 +137,15 @@ export const SPILLS = {
     column("Extras", "money"), // certificate, first article, engineering, hardware
     MESSAGE,
   ],
+  "BILL.BREAKS": [
+    column("Part", "text"),
+    column("Quantity", "count"),
+    column("Unit price", "money"),
+    column("Price", "money"),
+    column("Order", "money"), // the whole order with it
+    column("Note", "text"),
+    MESSAGE,
+  ],
   "BILL.MACHINES": [
     column("Question", "text"),
     column("Value", "number"),

@@ -1,4 +1,5 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
+import { basename, extname } from "node:path";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
@@ -62,9 +63,10 @@ export function listOptions({ columns, every, materials, decimal, units, heading
   };
 }
 
-export interface PartsPlan {
+export interface FilePlan {
   readonly plan: BillPlan;
-  readonly list: PartList;
+  /** Rows of the file above the heading of its bill: a line is known by the row it stands in. */
+  readonly above: number;
 }
 
 /** A part list in the shop of a workbook. */
@@ -73,12 +75,13 @@ export function planOfParts(
   workbook: string,
   { note }: Pick<CommandContext, "note">,
   options: PartListOptions = {},
-): PartsPlan {
+): FilePlan {
   const shop = shopIn(workbook);
-  const list = listOf(parts, shop, { ...options, areas: shop.shop.job.areas });
+  const list = listOf(parts, shop, options);
   for (const words of mapWords(list, false)) note(`${parts}: ${words.trim()}\n`);
   for (const words of faultWords(list.faults)) note(`${words}\n`);
-  return { plan: planIn(shop, partRows(list, shop.context)), list };
+  const name = basename(parts, extname(parts));
+  return { plan: planIn(shop, partRows(list, shop.context), name), above: list.headingRow - 1 };
 }
 
 /** The shop of a workbook, without its bill; refused where a table is missing or wrong. */
@@ -92,14 +95,14 @@ export const listOf = (file: string, { context }: Pick<BookShop, "context">, opt
   readPartList(rowsOfFile(bytesOf(file, MOST_PARTS_BYTES)).rows, options, context);
 
 /** The bill and the shop of one workbook. */
-export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
+export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): FilePlan {
   const job = jobPlan(bookIn(workbook));
   if (!job)
     throw refusal("unreadable", workbook, `a workbook with a bill, whose header has ${headerSays("bill")}`, "none");
   refuseMissing(workbook, job.missing);
   noteUnread(workbook, job.table.matrix, note);
   for (const words of unknownAreas(job.plan)) note(`${workbook}: ${words}\n`);
-  return job.plan;
+  return { plan: job.plan, above: job.table.top };
 }
 
 /** Areas of lines that the job does not name: they would be loaded as if nobody needed them first. */

@@ -65,6 +65,14 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
   // Beside the legs of a bracket a "Length" is most often the bend's.
   const likely = missing.includes("width") ? unread.find(({ meaning }) => meaning?.key === "flanges") : undefined;
   const wanted = titleOf(likely ? "width" : missing[0]!);
+  const only = missing.length === 1 ? fields.find(({ key, mayList }) => key === "flanges" && !mayList) : undefined;
+  if (only)
+    throw wrong(
+      `column "${only.title}"`,
+      "said where no column is the width: the length of a bend, or one side of a flat plate",
+      null,
+      `a bend's: --columns "${only.letter}=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate's: --every "Width=..."`,
+    );
   const notRead = unread.map(({ letter, title }) => `${letter} "${title}"`).join(", ");
   throw wrong(
     "parts",

@@ -75,7 +75,7 @@ export const legOf = (title: string): string =>
 /** Headings of a flat plate's second side: one flange, never a list of them. */
 export const PLATE_LENGTH = ["length", "l", "len"];
 /** One that lists use for something else as often: it is taken only where no other column has the name. */
-const GAUGE_WORDS = ["gauge", "ga", "gage"];
+const GAUGE_WORDS = ["gauge", "ga", "gage", "materialgauge", "matlgauge", "sheetgauge", "metalgauge"];
 
 /** A heading as it is compared: letters, digits and "#". */
 export const foldTitle = (text: string): string =>

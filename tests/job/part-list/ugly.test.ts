@@ -85,6 +85,16 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
   "legs and a length that may be the bend's or the flat's": [
     'refused: parts must be a range whose heading has a column "Width"; got "Part, Qty, Material, Thk (in), Leg A (in), Leg B (in), Le..."; not read: G "Length (in)"; say which it is: --columns "G=Width", or of every line: --every "Width=..."',
   ],
+  "a length and nothing that says the other side": [
+    'refused: column "Length (in)" must be said where no column is the width: the length of a bend, or one side of a flat plate; got nothing; a bend\'s: --columns "E=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate\'s: --every "Width=..."',
+  ],
+  "a column of gauges with a fraction of an inch among them": [
+    "A=Part, B=Quantity, C=Material, D=Thickness ga, E=Width in, F=Flanges in",
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "G1 | 1 | A1011 CS | 10 ga | 3 | 8",
+    "G2 | 1 | A36 | 0.1875 | 3 | 8",
+    "G3 | 1 | A1008 CS | 16 ga | 3 | 8",
+  ],
   "no heading at all": [
     'refused: parts must be a list with a heading that tells its columns, such as "Part", "Material", "Thickness", "Quantity", "Width", "Length"; got "row 1: BR-1, 4, A36, 1/4, 3, 4"; say the heading\'s row and its columns: --heading 3 --columns "THEIRS=Material; ...", or --heading 0 and letters where there is none',
   ],
