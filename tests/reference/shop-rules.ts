@@ -358,6 +358,16 @@ export const shopRules: readonly PublishedFormula[] = [
     1e-9,
     CONJUGATE,
   ),
+  rule(
+    "bottoming takes 3 to 5 times the force in air, and the upper end is asked for",
+    '=SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625,,,,,"bottoming")/SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625)',
+    5,
+  ),
+  rule(
+    "a timed cut holds to twice its thickness, by the power -1.15 of it",
+    '=SHOP.JET.FEED("A36",0.5,3,50,0.014,0.8,0.04,"in",VSTACK({"Name","Timed feed (in/min)","Timed thickness (in)","Timed quality"},{"A36",20,0.25,3}))/20',
+    0.5 ** 1.15,
+  ),
   // The first bend lies against its own edge: the flange less half the deduction, r 3, t 2: 40 - (10 - (pi/2) 3.84) / 2.
   rule(
     "stop of the first hit of a channel",

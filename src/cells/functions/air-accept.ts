@@ -12,7 +12,8 @@ const SQUARE = degrees(90);
 
 export const airAccept = defineFunction({
   name: "AIR.ACCEPT",
-  question: "Is the drawing's inside radius what the die gives: accept, ask the customer, or take another tool?",
+  question:
+    "Is the drawing's inside radius what the die gives: accept, measure the first piece, ask the customer, or take another tool?",
   parameters: {
     drawingRadius: length({ description: "Inside radius on the drawing", zero: true }),
     tolerance: length({ description: "Its tolerance, plus and minus", zero: true }),

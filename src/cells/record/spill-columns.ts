@@ -62,7 +62,7 @@ export const SPILLS = {
     column("Force", "force"),
     column("Worst force", "force"),
     column("Weight each", "mass"),
-    column("Drawing radius", "text"), // accept, ask, other tool
+    column("Drawing radius", "text"), // accept, measure, ask, other tool
     column("Tolerance", "text"), // holds, at risk, will not hold
     column("Worst spread", "length"), // plus and minus
     column("Drawing tolerance", "length"), // plus and minus
