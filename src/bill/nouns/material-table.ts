@@ -40,7 +40,8 @@ export class MaterialTable {
     const found = this.get(text);
     if (found) return found;
     const names = this.materials.map((material) => material.name);
-    const tempers = names.filter((name) => fold(name).startsWith(fold(text)) && fold(text).length >= 3);
+    const alloy = fold(text.replace(FAMILY, ""));
+    const tempers = names.filter((name) => fold(name).startsWith(alloy) && alloy.length >= 3);
     const hint =
       tempers.length > 0
         ? `name the temper or grade: ${tempers.map((name) => `"${name}"`).join(" or ")}`
@@ -64,6 +65,9 @@ export class MaterialTable {
     return material.gaugeSeries;
   }
 }
+
+/** Said before the alloy: "Alum 5052". */
+const FAMILY = /^al(?:um(?:inum|inium)?)?[\s.-]+/i;
 
 const SERIES: Record<string, GaugeSeries> = Object.assign(Object.create(null), {
   steel: "steel",
