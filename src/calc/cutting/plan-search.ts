@@ -17,7 +17,6 @@ import { netCost } from "./remnants.ts";
 import { reseat } from "./reseat.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
-import { simplePlans } from "./simple-plans.ts";
 import { isBetter, type Solution, solutionOf } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
 import { tightMix } from "./tight-mix.ts";
@@ -69,6 +68,14 @@ interface Root {
   readonly pricing: StripPatterns;
 }
 
+interface Asked {
+  readonly seed: number;
+  readonly found: (solution: Solution) => void;
+  /** What a second at the shear counts; Infinity: nothing but it. And how many seconds a stroke takes. */
+  readonly perSecond: number;
+  readonly stroke: number;
+}
+
 export class PlanSearch {
   best: Solution | null = null;
   private readonly random: Random;
@@ -83,21 +90,29 @@ export class PlanSearch {
     private readonly budget: Budget,
     /** No plan costs less; raised while the search goes on. */
     public bound: number,
-    seed: number,
-    private readonly found: (solution: Solution) => void = () => {},
-    /** Whether time at the shear counts between the plans kept. */
-    private readonly timed = false,
+    private readonly asked: Asked,
   ) {
-    this.random = new Random(seed);
+    this.random = new Random(asked.seed);
     this.allowed =
       isUnlimited(problem.rule) && problem.sheets.every(({ trimPartLimit }) => trimPartLimit === Infinity)
         ? null
         : (layout) => layoutCanBeSheared(problem, layout);
     const cheapest = Math.min(...problem.sheets.map(({ cost }) => cost));
-    this.thrift = (timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
+    this.thrift = (this.timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
     this.moves = new InsertionMoves(problem, budget, this.random, this.allowed);
+  }
+
+  /** What the stroke that sizes a piece counts, in the value of pieces. */
+  private get sizing(): number {
+    const { perSecond, stroke } = this.asked;
+    const perArea = Math.min(...this.problem.sheets.map(({ cost, w, h }) => cost / (w * h)));
+    return this.timed ? (perSecond * stroke) / perArea : 0;
+  }
+
+  private get timed(): boolean {
+    return this.asked.perSecond > 0;
   }
 
   private offer(uses: readonly Use[]): boolean {
@@ -112,7 +127,7 @@ export class PlanSearch {
     if (solution.missing === 0) this.keepNear(solution);
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
-    this.found(solution);
+    this.asked.found(solution);
     return true;
   }
 
@@ -122,8 +137,10 @@ export class PlanSearch {
   private keepNear(solution: Solution): void {
     if (this.near.some(({ net, effort }) => net === solution.net && effort() === solution.effort())) return;
     this.near.push(solution);
-    this.near.sort((a, b) => a.net - b.net || a.effort() - b.effort());
-    const least = this.near[0]!.net;
+    const all = ({ net, effort }: Solution) =>
+      this.asked.perSecond === Infinity ? effort() : net + this.asked.perSecond * effort();
+    this.near.sort((a, b) => all(a) - all(b) || a.net - b.net);
+    const least = Math.min(...this.near.map(({ net }) => net));
     this.near = this.near.filter(({ net }, k) => k < MOST_NEAR && net <= least * (1 + NEAR));
   }
 
@@ -148,7 +165,7 @@ export class PlanSearch {
       budget,
       cellOf(problem, mixed ? CELLS_MIXED : CELLS),
       this.allowed,
-      { mostStacked: stacked, keepToDemand: mixed }, // fitted: better with several kinds of sheet, a little worse with one
+      { mostStacked: stacked, keepToDemand: mixed, sizing: this.sizing }, // fitted: better with several kinds of sheet, a little worse with one
     );
     const weights = new Float64Array(problem.items.length).fill(1);
     const worth = Float64Array.from(problem.items, ({ value }) => value);
@@ -183,12 +200,6 @@ export class PlanSearch {
       else correct(FIRST_WORK, FULL_PLANS);
     }
     if (program && !this.done) this.diveFrom(program, [], false);
-    if (this.timed) {
-      const { problem, budget, allowed, demand, supply, random } = this;
-      const stock = { demand, supply };
-      const given = { problem, budget, allowed, random, cell: cellOf(problem, CELLS), mostStacked: stacked, ...stock };
-      for (const uses of simplePlans(given)) this.offer(uses);
-    }
     while (!this.done) {
       const { missing, uses } = this.best!;
       const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);
