@@ -3,6 +3,7 @@ import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
+import type { StockSheet } from "../bill/nouns/stock.ts";
 import type { PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
@@ -40,6 +41,7 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
   const drawn = {
     name: sheet.name,
     grain: sheet.grain === "long" ? ("w" as const) : ("h" as const),
+    edges: edgesOf(sheet, rows),
     keys,
     tags: new Map(own.map(({ piece, tag }) => [piece, tag])),
   };
@@ -55,6 +57,13 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
     piecesTable(pattern, group, keys, { system, releases: releasesOf(plan) }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
+}
+
+/** What everything is measured from: nobody takes an edge for square that the mill left. */
+function edgesOf({ edgesSheared }: StockSheet, rows: readonly CutInWords[]): string {
+  const trims = rows.filter(({ row }) => row.stage === "trim").map(({ row }) => row.seq);
+  if (trims.length > 0) return `trimmed edges, cut ${trims.join(" and ")}`;
+  return edgesSheared ? "sheared edges" : "mill edges, nothing trimmed: square the sheet first";
 }
 
 const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
