@@ -59,6 +59,9 @@ const MOST_BOUND_WORK = 12_000_000;
 const LAST_SHEETS = [6, 10, 16] as const;
 const DIVE_SHARE = 0.5;
 
+/** Plans made to be compared by time, and the share of the budget they may take: chosen. */
+const ALTERNATIVES = 8;
+const ALTERNATIVES_SHARE = 0.2;
 /** Plans kept beside the best one, and how much more they may count: chosen. */
 const MOST_NEAR = 8;
 const NEAR = 0.02;
@@ -171,6 +174,12 @@ export class PlanSearch {
     const worth = Float64Array.from(problem.items, ({ value }) => value);
     let last = this.planRest(coarse, whole, [], worth, 0);
     budget.spend(whole.used);
+    // Of plans of equal sheets the time tells which: there must be some, also where the first is on the fewest.
+    const until = budget.used + budget.units * ALTERNATIVES_SHARE;
+    for (let n = 0; this.timed && n < ALTERNATIVES && budget.used < until && !budget.over(); n++) {
+      const values = n === 0 ? worth : correctedValues(problem, last, weights, this.random);
+      last = this.planRest(pricing, budget, [], values, n === 0 ? 0 : COST_NOISE);
+    }
     const correct = (work: number, fullPlans: number) => {
       const until = this.budget.used + work;
       const most = MOST_CORRECTIONS_A_KIND * problem.sheets.length;
