@@ -20,7 +20,7 @@ export { DEFAULT_UNITS } from "./search-plan.ts";
 
 /** Ways to cut each pattern that are looked at between plans, and for the one that is taken: chosen. */
 const FEW_TRIES = 1;
-const TRIES = 12;
+const TRIES = 8;
 
 export function planCuts(
   blanks: readonly Blank[],

@@ -10,7 +10,7 @@ const seconds = Number(process.argv[2] ?? 1);
 /** More than any machine does; the clock ends the search (chosen). */
 const MOST_UNITS_A_SECOND = 300_000_000;
 /** The order of the cuts and the replay come after the search, and count too (chosen). */
-const SEARCH_SHARE = 0.8;
+const SEARCH_SHARE = 0.75;
 const from = Number(process.argv[3] ?? 1);
 const to = Number(process.argv[4] ?? 40);
 const rows = [];
