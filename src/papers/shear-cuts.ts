@@ -43,7 +43,7 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
     grain: sheet.grain === "long" ? ("w" as const) : ("h" as const),
     edges: edgesOf(sheet, rows),
     keys,
-    tags: new Map(own.map(({ piece, tag }) => [piece, tag])),
+    tags: new Map(own.flatMap(({ pieces, tag }) => pieces.map((piece) => [piece, tag] as const))),
   };
   const cuts = rows.map(({ row }) => row);
   const thickness = show(group.thickness, "length", system, 4);
@@ -54,7 +54,7 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
     `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; ${group.shear!.name}`)}</p>`,
     `<figure class="plan">${drawPattern(pattern, cuts, drawn, system)}</figure>`,
     cutTable(rows, system),
-    piecesTable(pattern, group, keys, { system, releases: releasesOf(plan) }),
+    piecesTable(pattern, group, keys, { system, releases: releasesOf(plan), rows }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
 }
@@ -111,11 +111,25 @@ const fixed = (value: number, system: UnitSystem): string => {
   return `${whole}.${part.padEnd(system === "in" ? 3 : 2, "0")}`;
 };
 
+interface PiecesOf {
+  readonly system: UnitSystem;
+  readonly releases: ReadonlyMap<LinePlan, Release>;
+  readonly rows: readonly CutInWords[];
+}
+
+/** As it is cut: the plan rounds a blank up by a hair, and a page says one number for one dimension. */
+function sizeOf({ length, width }: LinePlan["blank"], name: string, rows: readonly CutInWords[]): [number, number] {
+  const outs = rows.flatMap(({ row }) => row.cuts.flatMap(({ falls, stays }) => [...falls, stays]));
+  const cut = outs.find(({ blank }) => blank === name);
+  if (!cut) return [length, width];
+  return length >= width === cut.w >= cut.h ? [cut.w, cut.h] : [cut.h, cut.w];
+}
+
 const piecesTable = (
   { yields, repeats }: PlannedPattern,
   { lineOf }: CutGroup,
   keys: ReadonlyMap<string, string>,
-  { system, releases }: { readonly system: UnitSystem; readonly releases: ReadonlyMap<LinePlan, Release> },
+  { system, releases, rows }: PiecesOf,
 ): string =>
   table(
     [
@@ -128,13 +142,13 @@ const piecesTable = (
     ],
     yields.map(({ blank, count }) => {
       const line = lineOf.get(blank)!;
-      const { length, width, weight } = line.blank;
+      const [length, width] = sizeOf(line.blank, blank, rows);
       return [
         keys.get(blank)!,
         blank,
         showNumber(count * repeats, 7),
         `${showPlain(length, system)} x ${showReading(width, system)}`,
-        show(weight, "mass", system, 3),
+        show(line.blank.weight, "mass", system, 3),
         releases.get(line) ?? "",
       ];
     }),

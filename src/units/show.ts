@@ -1,8 +1,7 @@
 /** How figures are written in sentences: few digits, always with the unit. Never used for a cell's value. */
 import type { CellValue } from "./cell.ts";
 import { isCellError } from "./cell.ts";
-import { type Millimetres, mm } from "./quantity.ts";
-import { fromInternal, type QuantityKind, toInternal, type UnitSystem, unitName } from "./system.ts";
+import { fromInternal, type QuantityKind, type UnitSystem, unitName } from "./system.ts";
 
 /** Up to `digits` significant figures without exponent or trailing noughts: 0.25, 12.7, 1830. */
 export function showNumber(value: number, digits = 4): string {
@@ -26,16 +25,10 @@ export const showReading = (value: number, system: UnitSystem): string =>
   `${showPlain(value, system)} ${unitName("length", system)}`;
 
 /** The same without its unit, for sizes such as 8 x 48. */
-export const showPlain = (value: number, system: UnitSystem): string => showNumber(readTo(value, system), 15);
-
-function readTo(value: number, system: UnitSystem): number {
-  const steps = 10 ** READ_TO[system];
-  return Math.round(fromInternal(value, "length", system) * steps) / steps;
+export function showPlain(value: number, system: UnitSystem): string {
+  const decimals = READ_TO[system];
+  return showNumber(Math.round(fromInternal(value, "length", system) * 10 ** decimals) / 10 ** decimals, 15);
 }
-
-/** The length itself as it is read and set: what is cut is then what every list says. */
-export const asRead = (value: Millimetres, system: UnitSystem): Millimetres =>
-  mm(toInternal(readTo(value, system), "length", system));
 
 /** Divisions of an inch that a tape is read to: 1/64, and 1/32 over 24 in (common practice). */
 const [TAPE, LONG_TAPE, LONG_IN] = [64, 32, 24];

@@ -7,7 +7,6 @@ import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
-import { asRead } from "../../units/show.ts";
 import { asBlank, asStock, stockId, webOf } from "../lines/cutting.ts";
 import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -129,10 +128,7 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
   return {
     blanks: lines.map((plan, i): BlankToCut => {
       const { due } = plan.line;
-      // As it is read: a gauge is set no finer, and the list then says one size of one part.
-      const [length, width] = [asRead(plan.blank.length, shop.system), asRead(plan.blank.width, shop.system)];
-      const blank = asBlank(ids[i]!, { ...plan.blank, length, width }, plan.blanks);
-      return { ...blank, ...(due === undefined ? {} : { due }) };
+      return { ...asBlank(ids[i]!, plan.blank, plan.blanks), ...(due === undefined ? {} : { due }) };
     }),
     stock,
     options: searchOf(stock, cutAim(shop), (shop.rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT),

@@ -89,7 +89,7 @@ const lengthOf = ([[x1, y1], [x2, y2]]: Ends): number => Math.abs(x2 - x1) + Mat
 export function cutLabel(
   { row, isFirst }: CutLine,
   ends: readonly Ends[],
-  { letter, system }: { readonly letter: number; readonly system: UnitSystem },
+  { letter, system, sheet }: { readonly letter: number; readonly system: UnitSystem; readonly sheet: Box },
   names: readonly Box[],
   numbers: Box[],
 ): string {
@@ -99,7 +99,9 @@ export function cutLabel(
   const choices =
     isFirst && ends.some((stroke) => hasRoom(measured, stroke)) ? [measured, String(row.seq)] : [String(row.seq)];
   for (const words of choices) {
-    const box = freePlace(words, ends, letter, [...names, ...numbers]);
+    const box = places(words, ends, letter).find(
+      (place) => isInside(place, sheet) && ![...names, ...numbers].some((other) => overlaps(place, other)),
+    );
     if (!box) continue;
     numbers.push(box);
     return numberBox(words, [(box.left + box.right) / 2, (box.top + box.bottom) / 2], letter).markup;
@@ -129,16 +131,18 @@ const halfOf = (words: string, letter: number): Point => [
   letter * 0.55,
 ];
 
-function freePlace(words: string, ends: readonly Ends[], letter: number, taken: readonly Box[]): Box | undefined {
+function places(words: string, ends: readonly Ends[], letter: number): Box[] {
   const half = halfOf(words, letter);
-  const boxes = ends.flatMap(([from, to]) =>
+  return ends.flatMap(([from, to]) =>
     PLACES.map((share): Box => {
       const [x, y] = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
       return { left: x - half[0], right: x + half[0], top: y - half[1], bottom: y + half[1] };
     }),
   );
-  return boxes.find((box) => taken.every((other) => !overlaps(box, other)));
 }
+
+const isInside = (box: Box, sheet: Box): boolean =>
+  box.left >= sheet.left && box.right <= sheet.right && box.top >= sheet.top && box.bottom <= sheet.bottom;
 
 const overlaps = (a: Box, b: Box): boolean =>
   Math.min(a.right, b.right) > Math.max(a.left, b.left) && Math.min(a.bottom, b.bottom) > Math.max(a.top, b.top);

@@ -71,7 +71,13 @@ export function drawPattern(
             [x2, h - y2],
           ],
         );
-        return cutLabel(cut, onPaper.reverse(), { letter, system }, names, numbers);
+        return cutLabel(
+          cut,
+          onPaper.reverse(),
+          { letter, system, sheet: { left: 0, top: 0, right: w, bottom: h } },
+          names,
+          numbers,
+        );
       }),
     datumCorner(h, sheet.edges, letter),
     grainArrow(w, h, sheet.grain, letter),
