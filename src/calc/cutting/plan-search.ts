@@ -59,9 +59,10 @@ const MOST_BOUND_WORK = 12_000_000;
 const LAST_SHEETS = [6, 10, 16] as const;
 const DIVE_SHARE = 0.5;
 
-/** Plans made to be compared by time, and the share of the budget they may take: chosen. */
+/** Plans made to be compared by time, the share of the budget they may take, and how much dearer a cut to size is in some: chosen. */
 const ALTERNATIVES = 8;
 const ALTERNATIVES_SHARE = 0.2;
+const DEAR = 4;
 /** Plans kept beside the best one, and how much more they may count: chosen. */
 const MOST_NEAR = 8;
 const NEAR = 0.02;
@@ -174,11 +175,17 @@ export class PlanSearch {
     const worth = Float64Array.from(problem.items, ({ value }) => value);
     let last = this.planRest(coarse, whole, [], worth, 0);
     budget.spend(whole.used);
-    // Of plans of equal sheets the time tells which: there must be some, also where the first is on the fewest.
+    // Of plans of equal sheets the time tells which: there must be some, also where the first is on the fewest. Every other
+    // one has hardly a cut to size.
+    const simple = new StripPatterns(problem, budget, cellOf(problem, CELLS), this.allowed, {
+      mostStacked: stacked,
+      keepToDemand: true,
+      sizing: DEAR * this.sizing,
+    });
     const until = budget.used + budget.units * ALTERNATIVES_SHARE;
     for (let n = 0; this.timed && n < ALTERNATIVES && budget.used < until && !budget.over(); n++) {
       const values = n === 0 ? worth : correctedValues(problem, last, weights, this.random);
-      last = this.planRest(pricing, budget, [], values, n === 0 ? 0 : COST_NOISE);
+      last = this.planRest(n % 2 === 0 ? pricing : simple, budget, [], values, n === 0 ? 0 : COST_NOISE);
     }
     const correct = (work: number, fullPlans: number) => {
       const until = this.budget.used + work;
