@@ -69,8 +69,8 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .thirds { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 5mm; }
 .thirds table, .tight { font-size: 9pt; line-height: 1.2; }
 .thirds td, .thirds th { padding: 0.3mm 0.8mm; white-space: nowrap; }
-.tight td { padding: 0.4mm 1.5mm; }
-.tight .box { width: 4mm; height: 4mm; }
+.tight td { padding: 0.3mm 1.5mm; }
+.tight .box { width: 3.6mm; height: 3.6mm; vertical-align: -0.6mm; }
 .halt { font-size: 120pt; font-weight: 800; line-height: 1; letter-spacing: 1mm; margin: 0; }
 .reasons { font-size: 12pt; line-height: 1.25; margin: 0.5mm 0; }
 .held { font-size: 11pt; line-height: 1.15; margin: 0.5mm 0; }
@@ -78,8 +78,9 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .beside .gallery { flex-direction: column; }
 svg { display: block; }
 svg .paper { fill: #fff; }
-.plan { margin: 3mm 0; break-inside: avoid; }
-.plan svg { width: 100%; max-height: 110mm; }
+.plan { margin: 1mm 0; break-inside: avoid; }
+.plan svg { width: 100%; max-height: 104mm; }
+.plan.half svg { width: 50%; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
@@ -92,13 +93,13 @@ td.short, th.short { white-space: nowrap; }
 .stops td { font-size: 14pt; padding: 0.3mm 1.5mm; }
 .cautions { font-size: 9.5pt; line-height: 1.25; }
 .cautions .box { width: 4mm; height: 4mm; }
-.cuts, .strips { font-size: 8.5pt; line-height: 1.15; }
-.cuts td { padding: 0.3mm 1mm; }
+.cuts, .strips { font-size: 8.5pt; line-height: 1.08; }
+.cuts td { padding: 0.15mm 1mm; }
 .cuts th { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
 td .blank { min-width: 15mm; }
 .strips .blank { min-width: 12mm; }
-.cuts .box { width: 3.4mm; height: 3.4mm; vertical-align: -0.5mm; }
+.cuts .box { width: 3mm; height: 3mm; vertical-align: -0.4mm; }
 .box { display: inline-block; width: 5mm; height: 5mm; border: 1.5px solid #000; vertical-align: -1mm; }
 .blank { display: inline-block; min-width: 22mm; border-bottom: 1px solid #000; }
 ul { margin: 1mm 0; padding-left: 5mm; }
@@ -106,7 +107,7 @@ ul { margin: 1mm 0; padding-left: 5mm; }
 .cautions li { list-style: none; margin-left: -5mm; }
 tfoot { display: table-row-group; }
 tfoot td { border-top: 1px solid #000; font-weight: 700; }
-.foot { font-size: 9pt; margin-top: 3mm; }
+.foot { font-size: 9pt; margin-top: 1.5mm; }
 .foot-line { display: flex; justify-content: space-between; gap: 6mm; border-top: 0.5px solid #000; font-size: 8pt; margin-top: 2mm; padding-top: 0.5mm; }
 .tag { border: 1.5px solid #000; padding: 1mm 2mm; font-size: 10pt; break-inside: avoid; }
 `;

@@ -12,7 +12,7 @@ import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
 import { BOX, heading, list, table, text } from "./page.ts";
 
-/** One sheet a page: a second drawing would make the letters of both too small to be read at the machine. */
+/** One sheet a page; two where the cuts are few and both stay legible at the machine. */
 export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
   const { patterns, warnings } = group.plan!;
   const all = cutsInOrder(group, plan.shop, offcuts);
@@ -27,6 +27,8 @@ export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Of
 const FOOT =
   '<p class="foot">Shear guards in place; hands and the drop clear; nobody behind the blade. First piece: check it square, both diagonals.</p>';
 
+const FEW_CUTS = 6;
+
 interface OnPage {
   readonly group: CutGroup;
   readonly plan: BillPlan;
@@ -38,7 +40,9 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
   const { system } = plan.shop;
   const sheet = group.sheetOf.get(pattern.stock)!;
   const keys = new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)]));
+  const isHalf = rows.length <= FEW_CUTS;
   const drawn = {
+    isHalf,
     name: sheet.name,
     grain: sheet.grain === "long" ? ("w" as const) : ("h" as const),
     edges: edgesOf(sheet, rows),
@@ -51,8 +55,8 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
   const size = `${showPlain(sheet.width, system)} x ${showReading(sheet.length, system)}`;
   return [
     heading(`${title}: ${group.material.name} ${thickness}`),
-    `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; ${group.shear!.name}`)}</p>`,
-    `<figure class="plan">${drawPattern(pattern, cuts, drawn, system)}</figure>`,
+    `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; ${group.shear!.name}${isHalf ? `; datum corner: ${drawn.edges}` : ""}`)}</p>`,
+    `<figure class="plan${isHalf ? " half" : ""}">${drawPattern(pattern, cuts, drawn, system)}</figure>`,
     cutTable(rows, system),
     piecesTable(pattern, group, keys, { system, releases: releasesOf(plan), rows }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),

@@ -20,6 +20,8 @@ export interface SheetDrawn {
   /** A blank's letter in the table beside the drawing, and the tag of an offcut by its piece. */
   readonly keys: ReadonlyMap<string, string>;
   readonly tags: ReadonlyMap<string, string>;
+  /** Half as wide as its page, of a sheet with few cuts, so that two share a page; what the edges are stands above it. */
+  readonly isHalf?: boolean;
 }
 
 /** Letters of 8 pt and more where the drawing is as wide as its page, 190 mm. */
@@ -38,7 +40,8 @@ export function drawPattern(
   const { w, h, yields } = pattern;
   const { pieces, lines } = followCuts(pattern, rows);
   const isWider = lines.some((cut) => isThrough(cut) && cut.row.axis === "h");
-  const letter = Math.max(w, h) / (LETTERS_ALONG - (isWider ? EDGE_LETTERS : 0));
+  const along = sheet.isHalf ? LETTERS_ALONG / 2 : LETTERS_ALONG;
+  const letter = Math.max(w, h) / (along - (isWider ? EDGE_LETTERS : 0));
   const edges = edgeLabels(lines, { w, h, letter, system });
   const flip = (region: Region): Region => ({ ...region, y: h - region.y - region.h });
   const labels = pieces.flatMap((laid) => {
@@ -79,7 +82,7 @@ export function drawPattern(
           numbers,
         );
       }),
-    datumCorner(h, sheet.edges, letter),
+    datumCorner(h, sheet.isHalf ? "datum corner" : `datum corner: ${sheet.edges}`, letter),
     grainArrow(w, h, sheet.grain, letter),
   );
 }
@@ -116,9 +119,9 @@ function hatch({ x, y, w, h }: Region, gap: number): string {
 const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** The corner from which everything is measured. */
-const datumCorner = (h: number, edges: string, letter: number): string =>
+const datumCorner = (h: number, words: string, letter: number): string =>
   path(`M0 ${round(h - 2 * letter)}V${round(h)}H${round(2 * letter)}`, { "stroke-width": letter / 1.5 }) +
-  text([0, h + 1.3 * letter], `datum corner: ${edges}`, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
+  text([0, h + 1.3 * letter], words, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
 
 function grainArrow(w: number, h: number, grain: "w" | "h", letter: number): string {
   const y = h + 1.1 * letter;
