@@ -3,12 +3,14 @@
  * times, then ruin and recreate on a cheaper set of sheets, as long as the budget lasts and the bound is not reached.
  */
 import { Budget } from "./budget.ts";
+import { cellOf } from "./cell-of.ts";
 import { dive } from "./dive.ts";
 import { isUnlimited } from "./gauge-rule.ts";
 import type { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionMoves } from "./insertion-moves.ts";
 import { keptSheets } from "./kept-sheets.ts";
 import { boundOfBars, roundedUp } from "./lower-bound.ts";
+import { withNear } from "./near-plans.ts";
 import type { CutPattern, Use } from "./pattern.ts";
 import { PatternProgram } from "./pattern-program.ts";
 import type { Problem } from "./problem.ts";
@@ -63,10 +65,6 @@ const DIVE_SHARE = 0.5;
 const ALTERNATIVES = 8;
 const ALTERNATIVES_SHARE = 0.2;
 const DEAR = 4;
-/** Plans kept beside the best one, and how much more they may count: chosen. */
-const MOST_NEAR = 8;
-const NEAR = 0.02;
-
 interface Root {
   readonly program: PatternProgram;
   readonly pricing: StripPatterns;
@@ -88,6 +86,7 @@ export class PlanSearch {
   private readonly supply: Float64Array;
   private readonly moves: InsertionMoves;
   private readonly thrift: number;
+  private readonly timed: boolean;
 
   constructor(
     private readonly problem: Problem,
@@ -97,6 +96,7 @@ export class PlanSearch {
     private readonly asked: Asked,
   ) {
     this.random = new Random(asked.seed);
+    this.timed = asked.perSecond > 0;
     this.allowed =
       isUnlimited(problem.rule) && problem.sheets.every(({ trimPartLimit }) => trimPartLimit === Infinity)
         ? null
@@ -115,10 +115,6 @@ export class PlanSearch {
     return this.timed ? (perSecond * stroke) / perArea : 0;
   }
 
-  private get timed(): boolean {
-    return this.asked.perSecond > 0;
-  }
-
   private offer(uses: readonly Use[]): boolean {
     this.budget.spend(OFFER_WORK);
     const counted = this.timed ? "seconds" : this.thrift > 0 ? "gauges" : "patterns";
@@ -127,8 +123,12 @@ export class PlanSearch {
     const solution = seated(({ sheet }) => this.problem.sheets[sheet]!.cost);
     // The search goes by the sheets; where left-overs are worth something a larger one may be the cheaper in the end.
     if (solution.missing === 0 && this.problem.sheets.some(({ remnantWorth }) => remnantWorth > 0))
-      this.keepNear(seated((pattern) => netCost(this.problem, pattern)));
-    if (solution.missing === 0) this.keepNear(solution);
+      this.near = withNear(
+        this.near,
+        seated((pattern) => netCost(this.problem, pattern)),
+        this.asked.perSecond,
+      );
+    if (solution.missing === 0) this.near = withNear(this.near, solution, this.asked.perSecond);
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
     this.asked.found(solution);
@@ -136,17 +136,7 @@ export class PlanSearch {
   }
 
   /** Complete plans that count little more than the best one: with the time at the shear one of them may be the better. */
-  near: Solution[] = [];
-
-  private keepNear(solution: Solution): void {
-    if (this.near.some(({ net, effort }) => net === solution.net && effort() === solution.effort())) return;
-    this.near.push(solution);
-    const all = ({ net, effort }: Solution) =>
-      this.asked.perSecond === Infinity ? effort() : net + this.asked.perSecond * effort();
-    this.near.sort((a, b) => all(a) - all(b) || a.net - b.net);
-    const least = Math.min(...this.near.map(({ net }) => net));
-    this.near = this.near.filter(({ net }, k) => k < MOST_NEAR && net <= least * (1 + NEAR));
-  }
+  near: readonly Solution[] = [];
 
   get proved(): boolean {
     return this.best !== null && this.best.missing === 0 && this.best.cost <= this.bound * (1 + 1e-9);
@@ -157,8 +147,7 @@ export class PlanSearch {
   }
 
   run(): void {
-    const { problem } = this;
-    const { budget } = this;
+    const { problem, budget } = this;
     const mixed = problem.sheets.length > 1;
     const stacked = problem.stages > 2 ? MOST_STACKED : 1;
     // The first plan is made on a coarse grid and to the end, whatever the budget: it is the one there always is.
@@ -175,8 +164,7 @@ export class PlanSearch {
     const worth = Float64Array.from(problem.items, ({ value }) => value);
     let last = this.planRest(coarse, whole, [], worth, 0);
     budget.spend(whole.used);
-    // Of plans of equal sheets the time tells which: there must be some, also where the first is on the fewest. Every other
-    // one has hardly a cut to size.
+    // Time tells apart plans of equal sheets: there must be some. Every other one has hardly a cut to size.
     const simple = new StripPatterns(problem, budget, cellOf(problem, CELLS), this.allowed, {
       mostStacked: stacked,
       keepToDemand: true,
@@ -309,16 +297,4 @@ export class PlanSearch {
     this.offer(uses);
     return uses;
   }
-}
-
-/** Coarsest grid on which every size is whole, or one coarse enough to be quick. */
-function cellOf(problem: Problem, cells: number): number {
-  let common = 0;
-  let longest = 1;
-  const divide = (a: number, b: number): number => (b === 0 ? a : divide(b, a % b));
-  for (const { w, h } of [...problem.sheets, ...problem.items]) {
-    common = divide(divide(common, w), h);
-  }
-  for (const { w, h } of problem.sheets) longest = Math.max(longest, w, h);
-  return Math.max(1, common) * Math.max(1, Math.ceil(longest / Math.max(1, common) / cells));
 }
