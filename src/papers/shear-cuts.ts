@@ -8,7 +8,7 @@ import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
+import { drawPattern, patternTitle, type SheetDrawn } from "./drawing/cut-plan.ts";
 import { BOX, heading, list, table, text } from "./page.ts";
 
 /** One sheet a page: a second drawing would make the letters of both too small to be read at the machine. */
@@ -36,13 +36,8 @@ interface OnPage {
 function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, rows }: OnPage): string {
   const { system } = plan.shop;
   const sheet = group.sheetOf.get(pattern.stock)!;
-  const keys = new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)]));
-  const drawn = {
-    name: sheet.name,
-    grain: sheet.grain === "long" ? ("w" as const) : ("h" as const),
-    keys,
-    tags: new Map(own.map(({ piece, tag }) => [piece, tag])),
-  };
+  const drawn = sheetDrawn(pattern, group, own);
+  const { keys } = drawn;
   const cuts = rows.map(({ row }) => row);
   const thickness = show(group.thickness, "length", system, 4);
   const weight = show(sheet.weight, "mass", system, 4);
@@ -55,6 +50,17 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
     piecesTable(pattern, group, keys, { system, releases: releasesOf(plan) }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
+}
+
+export function sheetDrawn(pattern: PlannedPattern, group: CutGroup, offcuts: readonly Offcut[]): SheetDrawn {
+  const sheet = group.sheetOf.get(pattern.stock)!;
+  const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
+  return {
+    name: sheet.name,
+    grain: sheet.grain === "long" ? "w" : "h",
+    keys: new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)])),
+    tags: new Map(own.map(({ piece, tag }) => [piece, tag])),
+  };
 }
 
 const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>

@@ -5,6 +5,9 @@ import { findRecord, RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import { billRowAt } from "../../job/bill-row.ts";
 import { fixOffer } from "../../job/fix-cells.ts";
 import { jobPlan } from "../../job/job-plan.ts";
+import { cutSheets } from "../../papers/cut-sheets.ts";
+import { jobFigures } from "../../papers/job-figures.ts";
+import { lineList } from "../../papers/line-list.ts";
 import { lineReport } from "../../papers/line-report.ts";
 import { guideEntry } from "../pane/guide/entry.ts";
 
@@ -14,9 +17,12 @@ export const trade = {
   isLong: (name: string): boolean => findRecord(name)?.long === true,
   jobPlan,
   billRowAt,
+  lineList,
   lineReport,
   fixOffer,
   changesSay,
+  jobFigures,
+  cutSheets,
   guide: () => RECORDS.map(guideEntry),
 };
 export type Trade = typeof trade;
