@@ -12,8 +12,7 @@ export const fixSays = ({ changes }: Fix, system: UnitSystem): string =>
 /** The same on a button: "Use die V 2". */
 export function offerSays(fix: Fix, system: UnitSystem): string {
   const words = fixSays(fix, system);
-  const isTools = fix.changes.every(({ kind }) => kind === "tools");
-  return isTools ? `Use ${words}` : words.charAt(0).toUpperCase() + words.slice(1);
+  return fix.changes[0]?.kind === "tools" ? `Use ${words}` : words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function changeSays(change: Change, system: UnitSystem): string {

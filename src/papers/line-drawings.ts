@@ -24,7 +24,8 @@ export interface Picture {
 /** Bent, flat and the end of every hit in its order; where there is no order, the bend that fails. */
 export function lineDrawings(plan: LinePlan, system: UnitSystem): Picture[] {
   const flat = flatDrawing(plan, system);
-  const tools = plan.strips.flatMap((strip, i) => hitDrawings(plan, strip, system).map(inDirection(i)));
+  const hits = (strip: BentStrip) => [...hitsBefore(plan, strip, system), ...hitDrawings(plan, strip, system)];
+  const tools = plan.strips.flatMap((strip, i) => hits(strip).map(inDirection(i)));
   return [...bentDrawings(plan, system), ...(flat ? [flat] : []), ...tools];
 }
 
@@ -69,11 +70,22 @@ export function hitDrawings({ line }: LinePlan, strip: BentStrip, system: UnitSy
     }));
   const [fails] = order.blocked;
   if (!fails) return [];
-  const obstacle = obstacleInWords(fails.obstacle);
+  const obstacle = { words: obstacleInWords(fails.obstacle), isAtDie: fails.obstacle.tool === "die opening" };
   const hit = pictured(strip, line.part, fails, { finished: order.finished, obstacle, stop: undefined });
   const picture = drawEndOfBend(hit, system, frame);
   return [{ name: `No order: bend ${fails.bend} fails`, kind: "hit", fails: true, ...picture }];
 }
+
+/** Where there is no order: the hits that can be made before the one that fails. */
+const hitsBefore = ({ line }: LinePlan, strip: BentStrip, system: UnitSystem): Picture[] =>
+  (strip.order.feasible ? [] : strip.order.finished).map((hit, i, all) => ({
+    name: `Hit ${i + 1}: end of bend ${hit.bend}`,
+    kind: "hit",
+    ...drawEndOfBend(
+      pictured(strip, line.part, hit, { finished: all.slice(0, i), obstacle: undefined, stop: undefined }),
+      system,
+    ),
+  }));
 
 /** How the sheet lies at the gauge before every hit; none where there is no order. */
 export const gaugeDrawings = ({ line }: LinePlan, strip: BentStrip, system: UnitSystem, frame?: Frame): Picture[] =>

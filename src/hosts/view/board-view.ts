@@ -19,6 +19,8 @@ export interface BoardEvents {
 
 export class BoardView {
   readonly element = element("div", { class: "board" });
+  /** Tables that the bill is not held against. */
+  readonly #missing = element("ul", { class: "missing", "aria-label": "What is missing" });
   readonly #list = element("ul", { role: "listbox", tabindex: "0", "aria-label": "Lines of the bill" });
   readonly #options = new Map<number, { readonly option: HTMLElement; told: string }>();
   #lines: readonly ListedLine[] = [];
@@ -36,6 +38,7 @@ export class BoardView {
   ) {
     const heads = ["", "Part", "Qty", "Shape", "Sheet and tools", "Worst reason"];
     this.element.append(
+      this.#missing,
       element("div", { class: "heads", "aria-hidden": "true" }, ...heads.map((head) => element("span", {}, head))),
       this.#list,
     );
@@ -60,8 +63,9 @@ export class BoardView {
   }
 
   /** The lines as they are now; what changed of them is drawn anew. */
-  update({ lines }: Board): void {
+  update({ lines, missing }: Board): void {
     this.#lines = lines;
+    this.#missing.replaceChildren(...missing.map((sentence) => element("li", {}, sentence)));
     const rows = new Set(lines.map(({ row }) => row));
     const known = new Set(this.#shown);
     const gone = this.#shown.some((row) => !rows.has(row));
@@ -205,7 +209,7 @@ export class BoardView {
       button.replaceChildren(
         ...(mark ? [element("span", { class: "mark", "aria-hidden": "true" }, mark), " "] : []),
         element("b", {}, count === undefined ? "–" : String(count)),
-        ` ${filter}`,
+        element("span", { class: "word" }, ` ${filter}`),
       );
     });
   }

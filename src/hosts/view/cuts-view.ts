@@ -41,7 +41,7 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
     for (const line of svg.querySelectorAll("line[data-cut]")) {
       const wide = line.cloneNode() as Element;
       wide.classList.add("wide");
-      svg.append(wide);
+      line.after(wide); // below the letters
     }
     picture.replaceChildren(svg);
     list.replaceChildren(

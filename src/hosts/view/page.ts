@@ -127,7 +127,9 @@ async function showLine(row: number): Promise<void> {
   const inTable = element("button", { type: "button" }, "Show in the table");
   inTable.addEventListener("click", () => goTo(row));
   const view = lineView(report, fix, () => void attempt(() => applyFix(row)));
-  view.querySelector(".figures")!.before(element("p", { class: "line-actions" }, inTable));
+  const drawings = element("button", { type: "button", class: "to-drawings" }, "Drawings, hit by hit");
+  drawings.addEventListener("click", () => places.screen("drawing"));
+  view.querySelector(".figures")!.before(element("p", { class: "line-actions" }, inTable, " ", drawings));
   view.querySelector("figure")?.addEventListener("click", () => places.screen("drawing"));
   byId("line").replaceChildren(view);
 }

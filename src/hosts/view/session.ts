@@ -54,7 +54,8 @@ export class Session {
   #waits = false;
   /** The bytes are not the file's own any more. */
   #hasGrown = false;
-  #book: Book | undefined;
+  #book: Book = [];
+  #isBookNow = false;
   #job: JobPlan | undefined | null = null;
 
   /** Throws FileRefusal on a file that is no readable workbook. */
@@ -139,7 +140,7 @@ export class Session {
     this.#waits = false;
     this.#calculator.calculateAll();
     this.#postpones = true;
-    this.#book = undefined;
+    this.#isBookNow = false;
     this.#job = null;
     return this.#changes();
   }
@@ -151,7 +152,7 @@ export class Session {
     this.#makeRoom(typed);
     for (const cell of typed) this.#typed.set(`${cell.sheet} ${cell.row} ${cell.column}`, cell);
     this.#calculator.change(typed);
-    this.#book = undefined;
+    this.#isBookNow = false;
     this.#job = null;
     return this.#changes();
   }
@@ -269,7 +270,8 @@ export class Session {
   }
 
   #bookNow(): Book {
-    this.#book ??= bookOf(this.#workbook);
+    if (!this.#isBookNow) this.#book = bookOf(this.#workbook, this.#book);
+    this.#isBookNow = true;
     return this.#book;
   }
 

@@ -415,6 +415,15 @@ describe("what is cut and bent", () => {
       await soon(() => page.locator(".cuts h2").textContent()).toContain(`Sheet 2 of ${planned.length}`);
     }));
 
+  it("marks the hit that collides, after those that can be made", () =>
+    visit("collides", {}, async ({ page }) => {
+      await page.locator("[role=option]", { hasText: "LC-10" }).click();
+      await soon(() => page.locator("#line figure.fails figcaption").textContent()).toContain("meets the punch");
+      expect(await page.locator("#line figure.fails .ring").count()).toBe(1);
+      expect(await page.locator("#line figure:not(.fails) .ring").count()).toBe(0);
+      expect(await page.locator("#line figcaption b").allTextContents()).toContain("Hit 1: end of bend 1");
+    }));
+
   it("shows every hit of a line as a picture", () =>
     visit("hits", {}, async ({ page }) => {
       await page.locator("[role=option]", { hasText: "LC-05" }).click();
@@ -457,7 +466,7 @@ describe("the look", () => {
         if (look.width < 1024) {
           // One thing a screen: the list, the line, its drawing, and back.
           expect(await page.locator("[role=listbox]").isVisible()).toBe(false);
-          await page.locator("#line figure").first().click();
+          await page.getByRole("button", { name: "Drawings, hit by hit" }).click();
           expect(await page.locator("#line .figures").isVisible()).toBe(false);
           await seen("drawing");
           await page.locator("#back").click();
