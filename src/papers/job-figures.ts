@@ -35,7 +35,7 @@ export function jobFigures(plan: BillPlan): JobFigures {
     },
     busy.length > 0 && {
       name: "Done",
-      value: dayAndTime(busy.map(({ finish }) => finish).reduce((a, b) => (b > a ? b : a))),
+      value: dayAndTime(busy.map(({ finish }) => finish).sort((a, b) => b - a)[0]!),
       beside: late?.length === 0 ? "every line in time" : "",
     },
   ];

@@ -88,12 +88,10 @@ export class BoardView {
 
   /** The next or previous line that stops or wants a look, of those shown. */
   step(by: 1 | -1): void {
-    const problems = this.#problems();
-    const here = problems.indexOf(this.#selected ?? -1);
     const at = this.#shown.indexOf(this.#selected ?? -1);
-    const beyond = problems.findIndex((row) => this.#shown.indexOf(row) > at);
-    const from = here >= 0 ? here : by > 0 ? (beyond < 0 ? -1 : beyond - 1) : beyond < 0 ? 0 : beyond;
-    const next = problems[(from + by + problems.length) % problems.length];
+    const around = [...this.#shown.slice(at + 1), ...this.#shown.slice(0, Math.max(at, 0))];
+    const problems = new Set(this.#problems());
+    const next = (by > 0 ? around : around.reverse()).find((row) => problems.has(row));
     if (next !== undefined) this.select(next, true);
   }
 

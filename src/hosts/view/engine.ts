@@ -23,7 +23,8 @@ export class Ended extends Error {}
 const LONGEST_MS = 300_000;
 
 export class Engine {
-  #worker: Worker;
+  /** Begun when something is asked: the page is painted first. */
+  #worker: Worker | undefined;
   #waiting: { resolve(answer: Answer): void; reject(problem: Error): void }[] = [];
   /** What has been accepted so far, to be done again after a calculation was ended. */
   #edits: (readonly Edit[])[] = [];
@@ -34,9 +35,7 @@ export class Engine {
   constructor(
     private readonly start: () => Worker,
     private readonly busy: (isBusy: boolean) => void,
-  ) {
-    this.#worker = this.#begin();
-  }
+  ) {}
 
   async open(bytes: Uint8Array): Promise<Opened> {
     const answer = await this.#ask({ ask: "open", bytes, edits: [] }, "opened");
@@ -76,12 +75,12 @@ export class Engine {
 
   /** Ends whatever is being calculated; what was accepted before stands again afterwards. */
   async end(why: Error = new Ended("ended")): Promise<Opened | undefined> {
-    this.#worker.terminate();
+    this.#worker?.terminate();
+    this.#worker = undefined;
     const waiting = this.#waiting.splice(0);
     this.#watch();
     this.busy(false);
     for (const { reject } of waiting) reject(why);
-    this.#worker = this.#begin();
     if (!this.#opened) return undefined; // the opening itself was ended
     return this.#ask({ ask: "open", bytes: this.#opened, edits: this.#edits }, "opened");
   }
@@ -117,6 +116,7 @@ export class Engine {
       this.#waiting.push({ resolve, reject });
       if (this.#waiting.length === 1) this.#watch();
       this.busy(true);
+      this.#worker ??= this.#begin();
       this.#worker.postMessage(request);
     });
     if (answer.said !== expected) throw new Error(`the engine said ${answer.said}; ${expected} was asked for`);

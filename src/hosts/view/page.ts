@@ -9,6 +9,7 @@ import { Ended, Engine } from "./engine.ts";
 import { Files } from "./files.ts";
 import { History } from "./history.ts";
 import { listenToKeys } from "./keys.ts";
+import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
 import type { Board, ChangedView, Edit, Edited, Opened } from "./protocol.ts";
@@ -294,6 +295,6 @@ addEventListener("beforeunload", (event) => {
 });
 
 void attempt(async () => {
-  const served = await Files.served();
+  const [served] = await Promise.all([Files.served(), painted()]);
   await openBytes(served.files, served.bytes);
 });
