@@ -176,7 +176,7 @@ export class BoardView {
       element("span", { class: "part" }, element("b", {}, line.part), small(line.description)),
       element("span", { class: "quantity" }, line.quantity),
       element("span", { class: "shape", "aria-hidden": "true" }, ...(line.shape === "" ? [] : [shape(line.shape)])),
-      element("span", { class: "metal" }, line.sheet, small(line.tools)),
+      element("span", { class: "metal" }, line.sheet.replace(/ (\S+)$/, "\u00a0$1"), small(line.tools)),
       element("span", { class: "reason" }, line.reason === "" ? "—" : line.reason),
     );
     return option;

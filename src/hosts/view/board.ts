@@ -2,7 +2,8 @@
 import type { JobPlan } from "../../job/job-plan.ts";
 import type { ListedLine } from "../../papers/line-list.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
-import type { Board, Place } from "./protocol.ts";
+import type { Board, Place, SheetView } from "./protocol.ts";
+import type { Trade } from "./trade.ts";
 
 export function boardOf(job: JobPlan, workbook: Workbook, lines: readonly ListedLine[]): Board {
   const header = headerOf(job, workbook);
@@ -20,6 +21,20 @@ export const headerOf = ({ table }: JobPlan, { sheets }: Pick<Workbook, "sheets"
   row: table.top,
   column: table.left,
 });
+
+/** The bill's own sheet with what plain numbers of a column mean beside its heading, where the heading does not say. */
+export function withUnits(
+  view: SheetView,
+  { table: { top, left, matrix }, system }: JobPlan,
+  unitOf: Trade["columnUnit"],
+): SheetView {
+  const cells = [...view.cells];
+  cells[top] = (cells[top] ?? []).map((cell, column) => {
+    const unit = cell && !cell.text.includes("(") ? unitOf(matrix[0]?.[column - left] ?? null, system) : "";
+    return cell && unit !== "" ? { ...cell, text: `${cell.text} (${unit})` } : cell;
+  });
+  return { ...view, cells };
+}
 
 /** A refusal names its column as the header does. */
 function faultsOf({ plan, table }: JobPlan, header: Place): Board["faults"] {

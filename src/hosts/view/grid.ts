@@ -151,11 +151,12 @@ export class SheetGrid {
   #drawRow(row: number): HTMLTableRowElement {
     const isHeading = this.view.headings.includes(row);
     const drawn = element("tr", { "aria-rowindex": String(row + 1), "data-row": String(row) });
-    drawn.className = [isHeading && "heading", this.#heights.isTall(row) && "tall"].filter(Boolean).join(" ");
+    if (isHeading) drawn.className = "heading";
     drawn.append(element("th", { scope: "row" }, String(row + 1)));
     if (this.#heights.isNote(row)) {
       const note = element("td", { class: "note", colspan: String(this.view.columns), id: idOf({ row, column: 0 }) });
       note.append(element("div", {}, this.#cells[row]![0]!.text));
+      note.style.height = `${this.#heights.of(row)}px`;
       drawn.append(note);
       this.#dress(note, { row, column: 0 });
       return drawn;

@@ -8,6 +8,7 @@ import { takeDropped } from "./dropped.ts";
 import { Ended, Engine } from "./engine.ts";
 import { Files } from "./files.ts";
 import { History } from "./history.ts";
+import { inTurn } from "./in-turn.ts";
 import { listenToKeys } from "./keys.ts";
 import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
@@ -108,18 +109,12 @@ function show(opened: Opened): void {
   tables.reset(opened.sheets);
   board = opened.board;
   if (board) lines.update(board);
-  start.missing(
-    board
-      ? board.missing
-      : ["This workbook has no bill: no table with the headings Part, Material, Thickness and Flanges.", ...NO_BILL],
-  );
+  start.missing(board?.missing);
   places.reset(opened.sheets, board !== undefined);
   if (board) lines.first();
   showHistory();
   finishSoon();
 }
-const NO_BILL = ["Its tables stand behind the words below; a bill of your own begins here."];
-
 let shownLine: number | undefined;
 async function showLine(row: number): Promise<void> {
   shownLine = row;
@@ -163,12 +158,13 @@ async function applyFix(row: number): Promise<void> {
 }
 
 /** Something that a person changed and may take back. */
-async function made(action: () => Promise<Edited>): Promise<Edited> {
-  const answer = await send(action);
-  if (answer.done) history.made(answer.done);
-  showHistory();
-  return answer;
-}
+const made = (action: () => Promise<Edited>): Promise<Edited> =>
+  inTurn(async () => {
+    const answer = await send(action);
+    if (answer.done) history.made(answer.done);
+    showHistory();
+    return answer;
+  });
 
 async function send(action: () => Promise<Edited>): Promise<Edited> {
   clearTimeout(finishing);
@@ -180,7 +176,7 @@ async function send(action: () => Promise<Edited>): Promise<Edited> {
   // Asked for now, called right before the next picture.
   requestAnimationFrame(() => performance.mark("edit painted"));
   finishSoon();
-  await lookAgain();
+  void attempt(lookAgain);
   return answer;
 }
 
@@ -195,7 +191,9 @@ async function lookAgain(): Promise<void> {
   if (shownLine !== undefined) await showLine(shownLine);
 }
 
-async function step(which: "undo" | "redo"): Promise<void> {
+const step = (which: "undo" | "redo"): Promise<void> => inTurn(() => stepped(which));
+
+async function stepped(which: "undo" | "redo"): Promise<void> {
   await history.step(which, async (edits: readonly Edit[]) => {
     const { sheet, row, column } = edits[0]!;
     const wasTable = places.isTable;

@@ -1,13 +1,13 @@
-/** Where every row of a grid lies: all are of one height, but headings and long sentences, which are of another. */
+/** Where every row of a grid lies: all are of one height, but headings and sentences. */
 import type { SheetView } from "./protocol.ts";
 
-const LONG = 90; // letters of a sentence that takes two lines
+/** Letters on a line of a sentence, whose width is in grid.css; px of such a line, and round them. */
+const [ON_A_LINE, LINE, AROUND] = [130, 17, 11];
 
 export class RowHeights {
   readonly usual = 28;
   readonly tall = 58;
   readonly #tops: number[] = [0];
-  readonly #tall: ReadonlySet<number>;
   readonly #notes: ReadonlySet<number>;
 
   constructor({ rows, headings, cells }: SheetView) {
@@ -18,9 +18,11 @@ export class RowHeights {
       return isAlone && isAboveTable && !headings.includes(i) ? [i] : [];
     });
     this.#notes = new Set(notes);
-    this.#tall = new Set([...headings, ...notes.filter((row) => cells[row]![0]!.text.length > LONG)]);
-    for (let row = 0; row < rows; row++)
-      this.#tops.push(this.#tops[row]! + (this.#tall.has(row) ? this.tall : this.usual));
+    const heightOf = (row: number): number => {
+      if (headings.includes(row)) return this.tall;
+      return this.#notes.has(row) ? LINE * Math.ceil(cells[row]![0]!.text.length / ON_A_LINE) + AROUND : this.usual;
+    };
+    for (let row = 0; row < rows; row++) this.#tops.push(this.#tops[row]! + heightOf(row));
   }
 
   /** A sentence over the whole width. */
@@ -28,8 +30,8 @@ export class RowHeights {
     return this.#notes.has(row);
   }
 
-  isTall(row: number): boolean {
-    return this.#tall.has(row);
+  of(row: number): number {
+    return this.#tops[row + 1]! - this.#tops[row]!;
   }
 
   top(row: number): number {

@@ -17,7 +17,7 @@ import type { Sheet } from "../../sheet/workbook/sheet.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import type { CellValue } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import { boardOf, headerOf } from "./board.ts";
+import { boardOf, headerOf, withUnits } from "./board.ts";
 import { shownCell } from "./cell-text.ts";
 import { editedBytes, type TypedCell } from "./edited-bytes.ts";
 import { grownTable } from "./grown-table.ts";
@@ -92,7 +92,10 @@ export class Session {
   }
 
   view(index: number): SheetView {
-    return sheetView(this.#workbook, this.#workbook.sheets[index]!, this.#looks[index]!);
+    const sheet = this.#workbook.sheets[index]!;
+    const view = sheetView(this.#workbook, sheet, this.#looks[index]!);
+    const job = this.#jobNow();
+    return job && job.table.sheet.name === sheet.name ? withUnits(view, job, this.trade.columnUnit) : view;
   }
 
   /** The bill as it is now; undefined where there is none. */

@@ -7,6 +7,10 @@ export interface StartEvents {
   start(asked: ListAsked): void;
 }
 
+const NO_BILL = [
+  "This workbook has no bill: no table with the headings Part, Material, Thickness and Flanges.",
+  "What it holds stands behind the words below; a bill of your own begins here.",
+];
 const NOT_READ = "not read";
 
 export class StartView {
@@ -43,8 +47,8 @@ export class StartView {
     );
   }
 
-  /** What the open workbook lacks to be a bill. */
-  missing(sentences: readonly string[]): void {
+  /** What the tables of the open workbook lack; undefined where it holds no bill. */
+  missing(sentences: readonly string[] = NO_BILL): void {
     this.#why.replaceChildren(...sentences.map((sentence) => element("li", {}, sentence)));
   }
 

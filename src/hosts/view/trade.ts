@@ -3,6 +3,7 @@
 import { changesSay } from "../../bill/plan-changes.ts";
 import { findRecord, RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import { billRowAt } from "../../job/bill-row.ts";
+import { columnUnit } from "../../job/column-unit.ts";
 import { fixOffer } from "../../job/fix-cells.ts";
 import { jobPlan } from "../../job/job-plan.ts";
 import { cutSheets } from "../../papers/cut-sheets.ts";
@@ -17,6 +18,7 @@ export const trade = {
   isLong: (name: string): boolean => findRecord(name)?.long === true,
   jobPlan,
   billRowAt,
+  columnUnit,
   lineList,
   lineReport,
   fixOffer,

@@ -291,7 +291,7 @@ describe("the tables of a workbook", () => {
       await soon(() => said(page)).toBe("Undone.");
       await page.locator("#redo").click();
       await soon(() => cell(page, "E", 5).textContent()).toBe("1/4");
-      expect(await page.locator("#redo").isDisabled()).toBe(true);
+      await soon(() => page.locator("#redo").isDisabled()).toBe(true);
       // From another sheet the one with the edit is shown again.
       await page.getByRole("tab", { name: "Answers" }).click();
       await page.locator("#undo").click();

@@ -240,6 +240,10 @@ describe("a session", () => {
     const shop = viewOf(session, "Shop");
     expect(shop.headings.length).toBe(10);
     expect(shop.headings.map((row) => shop.cells[row]![0]!.text)).toContain("Die");
+    const headings = viewOf(session, "Parts").cells[3]!.map((cell) => cell?.text);
+    expect(headings).toEqual(
+      expect.arrayContaining(["Quantity", "Thickness (in)", "Bend angles (deg)", "Bend length (in)"]),
+    );
     // A thickness is a number whatever it was typed as.
     expect(viewOf(session, "Parts").cells[4]![4]).toEqual({ text: "3/16", kind: "number" });
   });
