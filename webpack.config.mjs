@@ -58,6 +58,7 @@ export default async function config({ origin, output, plugins = [] } = {}) {
           "./src/hosts/pane/pane.css",
           "./src/hosts/pane/about.html",
           { from: "./CHANGELOG.md", to: "changelog.txt" },
+          { from: "./sample-workbooks/first-run.xlsx", to: "first-run.xlsx" },
           { from: "./LICENSE", to: "license.txt", toType: "file" },
         ],
       }),

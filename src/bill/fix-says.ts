@@ -38,6 +38,8 @@ function changeSays(change: Change, system: UnitSystem): string {
       return `make the short flange ${length(change.flange)} and trim it after bending`;
     case "pieces":
       return `make it of ${change.count} pieces, ${length(change.width)} each, if the customer agrees`;
+    case "material":
+      return `${change.material.name} of this thickness, which is in Stock, if the customer agrees`;
     case "thickness":
       return `${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock, if the customer agrees" : "if the customer agrees"}`;
   }

@@ -21,7 +21,7 @@ import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
 import { planNumber } from "./plan-number.ts";
 import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
 import { bendingWorks } from "./time/bending-work.ts";
-import { benchWork, cuttingWork, outsideWork } from "./time/cutting-work.ts";
+import { benchWork, cuttingWork, outsideWork, shearShares } from "./time/cutting-work.ts";
 import type { OutsideWork, StationWork } from "./time/station-work.ts";
 import { type BillTotals, totalsOf } from "./totals.ts";
 
@@ -76,8 +76,13 @@ export class BillPlan {
     const { plan, status } = line;
     // Of a longer bill nobody waits for a plan a fix.
     const isShort = this.rows.length <= MOST_PLANNED_ANEW;
-    const inBill = (changed: BillLine) => new BillPlan(this.shop, this.rows.with(at, changed)).lines[at]!.status;
+    const inBill = (changed: BillLine) => this.changed(at, changed).lines[at]!.status;
     return this.#once(`fix ${at}`, () => fixOf(row, plan, status, this.#lineShop, isShort ? inBill : undefined));
+  }
+
+  /** The whole bill with one line, by its index, as another. */
+  changed(at: number, line: BillLine): BillPlan {
+    return new BillPlan(this.shop, this.rows.with(at, line));
   }
 
   /** Throws the Refusal of a figure that the tables lack. */
@@ -200,12 +205,17 @@ export class BillPlan {
     return this.#once("works", () => {
       const plans = this.quoted.map(({ plan }) => plan);
       const bending = refusalOr(() => bendingWorks(plans, this.shop, this.work));
+      const sheared = this.quoted.filter(({ cutter }) => cutter === "shear").map(({ plan }) => plan);
+      const shares = refusalOr(() => shearShares(sheared, this.shop));
       return new Map(
         this.quoted.map(({ plan, cutter }) => [
           plan,
           refusalOr((): LineWork => {
             if (bending instanceof Refusal) throw bending;
-            const cutting = [cuttingWork(plan, cutter, this.shop, this.work), ...benchWork(plan, cutter, this.shop)];
+            if (cutter === "shear" && shares instanceof Refusal) throw shares;
+            const share = shares instanceof Refusal ? 0 : (shares.get(plan) ?? 0);
+            const cut = cuttingWork(plan, cutter, share, this.shop, this.work);
+            const cutting = [cut, ...benchWork(plan, cutter, this.shop)];
             const bent = bending.get(plan);
             return { works: bent ? [...cutting, bent] : cutting, outside: outsideWork(plan, this.shop) };
           }),

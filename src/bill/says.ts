@@ -4,6 +4,7 @@
  */
 import { type Finding, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
+import type { Shop } from "./nouns/shop.ts";
 import type { Station } from "./nouns/station.ts";
 import { problemsOf } from "./problems.ts";
 
@@ -36,15 +37,14 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: punch": ({ figure, limit, name }) => `The bend is ${figure} long; punch ${name} is ${limit}.`,
   "room: nose": ({ figure, limit, name, words }) =>
     `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
-  "loaded angle: is near die": (f) => angleSays(f, "die", "is near the faces of", "a springy coil bottoms, which fits"),
-  "loaded angle: is near punch": (f) =>
-    angleSays(f, "punch", "is near the faces of", "a springy coil bottoms, which fits"),
-  "loaded angle: touches die": (f) => angleSays(f, "die", "may touch the faces of", "bend a test piece"),
-  "loaded angle: touches punch": (f) => angleSays(f, "punch", "may touch the faces of", "bend a test piece"),
-  "loaded angle: bottoms die": (f) => angleSays(f, "die", "bottoms in", "3 to 5 times the force, which fits"),
-  "loaded angle: bottoms punch": (f) => angleSays(f, "punch", "bottoms on", "3 to 5 times the force, which fits"),
-  "loaded angle: passes die": (f) => angleSays(f, "die", "cannot be reached in", "take a sharper die"),
-  "loaded angle: passes punch": (f) => angleSays(f, "punch", "cannot be reached with", "take a sharper punch"),
+  "loaded angle: is near die": (f) => angleSays(f, "die", "a springy coil bottoms, which fits"),
+  "loaded angle: is near punch": (f) => angleSays(f, "punch", "a springy coil bottoms, which fits"),
+  "loaded angle: touches die": (f) => angleSays(f, "die", "it may touch the faces, bend a test piece"),
+  "loaded angle: touches punch": (f) => angleSays(f, "punch", "it may touch the faces, bend a test piece"),
+  "loaded angle: bottoms die": (f) => angleSays(f, "die", "it bottoms, 3 to 5 times the force, which fits"),
+  "loaded angle: bottoms punch": (f) => angleSays(f, "punch", "it bottoms, 3 to 5 times the force, which fits"),
+  "loaded angle: passes die": (f) => angleSays(f, "die", "take a sharper die"),
+  "loaded angle: passes punch": (f) => angleSays(f, "punch", "take a sharper punch"),
   "loaded angle: no die": ({ figure, limit }) =>
     `A bend of ${figure} is beyond every V die: bend it to ${limit} at most, then close it in a hem die, or send it out.`,
   "off center: near side": ({ figure, limit, name }) =>
@@ -67,6 +67,8 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "springback: unknown": ({ name }) => `Springback of ${name} is not known: its strength or modulus is missing.`,
   "drawing radius: ask": ({ figure, limit }) =>
     `The drawing asks for radius ${limit}; these tools give about ${figure}: ask the customer.`,
+  "drawing radius: measure": ({ figure, beside, limit }) =>
+    `These tools give radius ${figure} to ${beside}, not all within the drawing's ${limit}: measure the first piece.`,
   "drawing radius: near": ({ figure, limit }) =>
     `Radius about ${figure} for the drawing's ${limit}, no tolerance stated.`,
   "radius: nothing published": ({ name }) => `Nothing is published about bending ${name}: bend a test piece.`,
@@ -177,8 +179,9 @@ const SENTENCES: Readonly<Record<string, Say>> = {
 /** Every finding that has a sentence: what it is about, and its kind. */
 export const SAID: readonly string[] = Object.keys(SENTENCES);
 
-const angleSays = ({ figure, limit, name }: Figures, tool: string, what: string, then: string): string =>
-  `${figure} under load ${what} ${tool} ${name} (${limit}): ${then}.`;
+/** Both angles as the sheet is turned. */
+const angleSays = ({ figure, limit, name }: Figures, tool: string, then: string): string =>
+  `Turns ${figure} under load; ${tool} ${name} allows ${limit}: ${then}.`;
 
 /** One finding in words. */
 export function says(finding: Finding, system: UnitSystem): string {
@@ -239,6 +242,9 @@ export const notesSay = (findings: readonly Finding[], system: UnitSystem): stri
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>
   `no quote: ${notMadeSays(findings, system)}`;
 
+/** What the customer reads of a line that the shop could not read: how a cell must be typed is the shop's affair. */
+export const QUESTION_SAYS = "no quote: we have a question about this line";
+
 /** The same reason where nobody asks for a quote: on the lists of what is cut and what is loaded. */
 export function notMadeSays(findings: readonly Finding[], system: UnitSystem): string {
   const [worst] = worstFirst(findings).filter(({ about, status }) => status === "stop" || about === "stock");
@@ -265,3 +271,14 @@ export function vendorSays({ name, vendorDays, coat }: Station, holes: number, s
 
 /** Of a line that is credited with what is left of its sheet. */
 export const COMMON_WORTH_SAYS = "remnants at half their worth, common practice: Stock gives no Remnant worth";
+
+/** What a job's table lacks for any date; undefined where it has both, and where there is no such table at all. */
+export function undatedSays({ job, given }: Pick<Shop, "job" | "given">): string | undefined {
+  const lacks = [
+    ...(job.start === undefined ? ['"Work can begin"'] : []),
+    ...(job.due === undefined ? ['"Must leave by"'] : []),
+  ];
+  return lacks.length === 0 || !given.includes("job")
+    ? undefined
+    : `no dates yet: type ${lacks.join(" and ")} into the table of the job`;
+}

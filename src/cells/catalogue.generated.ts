@@ -21,6 +21,7 @@ import { bendSetback } from "./functions/bend-setback.ts";
 import { bendStops } from "./functions/bend-stops.ts";
 import { bendTonnage } from "./functions/bend-tonnage.ts";
 import { billBlanks } from "./functions/bill-blanks.ts";
+import { billBreaks } from "./functions/bill-breaks.ts";
 import { billChanges } from "./functions/bill-changes.ts";
 import { billCheck } from "./functions/bill-check.ts";
 import { billLoadin } from "./functions/bill-loadin.ts";
@@ -90,6 +91,7 @@ export const RECORDS: readonly AnyRecord[] = [
   bendStops,
   bendTonnage,
   billBlanks,
+  billBreaks,
   billChanges,
   billCheck,
   billLoadin,

@@ -56,6 +56,7 @@ const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {
   waterjet: ["route"],
   "trim after": ["flanges", "crossFlanges"],
   pieces: ["quantity", "width"],
+  material: ["material"],
   thickness: ["thickness", "actual"],
 };
 
@@ -79,6 +80,8 @@ function written(
     case "punch":
     case "brake":
       return change.kind === "tools" ? change[key] : undefined;
+    case "material":
+      return line.material.name;
     case "grain":
       return line.grain;
     case "operations":

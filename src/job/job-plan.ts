@@ -2,7 +2,7 @@
 
 import type { BillRow } from "../bill/nouns/line.ts";
 import type { MaterialTable } from "../bill/nouns/material-table.ts";
-import { type Shop, TABLES, type TableName } from "../bill/nouns/shop.ts";
+import { NO_JOB, type Shop, TABLES, type TableName } from "../bill/nouns/shop.ts";
 import { type BillPlan, planBill } from "../bill/plan.ts";
 import { currentMaterials, readData } from "../cells/parameters/read-data.ts";
 import type { ReadContext } from "../cells/record/record.ts";
@@ -87,8 +87,16 @@ export function jobPlan(book: Book): JobPlan | undefined {
   };
 }
 
-/** A bill that stands in no workbook, such as a part list, in the shop of one. */
-export const planIn = ({ shop }: BookShop, lines: readonly BillRow[]): BillPlan => planBill(shop, lines);
+/** A bill that stands in no workbook, such as a part list, in the shop of one: name, customer and dates of its job are not these. */
+export const planIn = ({ shop }: BookShop, lines: readonly BillRow[], name = ""): BillPlan =>
+  planBill(
+    {
+      ...shop,
+      job: { ...NO_JOB, name, profit: shop.job.profit },
+      given: shop.given.filter((table) => table !== "job"),
+    },
+    lines,
+  );
 
 function materialsOf(book: Book, system: UnitSystem): MaterialTable {
   const found = findTableWhere(book, isMaterials);

@@ -36,11 +36,11 @@ const yieldOf = ({ plan }: CutGroup): string =>
 const sheets = (group: CutGroup, { shop: { system, rates } }: BillPlan, offcuts: readonly Offcut[]): string =>
   table(
     [
-      { title: "Sheet" },
-      { title: "Size" },
+      { title: "Sheet", short: true },
+      { title: "Size", short: true },
       { title: "Pull", number: true },
       { title: "Each", number: true },
-      { title: "Lift" },
+      { title: "Lift", short: true },
       { title: "Together", number: true },
       { title: "Worth keeping, with a tag" },
       { title: "Pulled" },
@@ -58,6 +58,7 @@ const sheets = (group: CutGroup, { shop: { system, rates } }: BillPlan, offcuts:
         .join("; "),
       { markup: BOX },
     ]),
+    "tight",
   );
 
 /** One sentence a cause, with the parts it is about. */
@@ -97,4 +98,5 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
         { markup: BOX },
       ];
     }),
+    "tight",
   );

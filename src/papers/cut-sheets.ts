@@ -22,7 +22,8 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
     const all = cutsInOrder(group, plan.shop, offcuts);
     return (group.plan?.patterns ?? []).map((pattern): CutSheet => {
       const rows = all.filter(({ row }) => row.pattern === pattern.id);
-      const drawn = sheetDrawn(pattern, group, offcuts);
+      const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
+      const drawn = sheetDrawn(pattern, group, own, rows);
       return {
         title: `${group.material.name} ${show(group.thickness, "length", system, 4)}`,
         about: `${patternTitle(pattern, drawn.name)}, on ${group.shear!.name}`,

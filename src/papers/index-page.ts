@@ -36,7 +36,7 @@ export function indexPage(
     line.isQuoted ? (line.cutter ?? "") : "no quote",
     releaseOf(line),
   ]);
-  const half = Math.ceil(rows.length / 2);
+  const third = Math.ceil(rows.length / 3);
   return [
     heading(job.name === "" ? name : job.name),
     paragraph([job.customer, job.quote].filter((words) => words !== "").join(" · ")),
@@ -47,11 +47,14 @@ export function indexPage(
         ...missing,
         notCheckedSays(plan.notChecked),
         notFromPlateSays(plan.notFromPlate),
+        job.due !== undefined && dayAndTime(job.due) < date
+          ? `Must leave by ${dayAndTime(job.due)} is past: type the date that holds.`
+          : "",
       ].filter((words) => words !== ""),
     ),
     stations(plan),
     `<p>${others.map((paper) => link(paper, paper.title).markup).join(" · ")}</p>`,
-    `<div class="halves">${[rows.slice(0, half), rows.slice(half)].map((some) => table(COLUMNS, some)).join("")}</div>`,
+    `<div class="thirds">${[0, 1, 2].map((i) => table(COLUMNS, rows.slice(i * third, (i + 1) * third))).join("")}</div>`,
     `<p class="foot">STOP: not made. HOLD: open checks, nobody has accepted them. The plates of machines and tools, local codes and licensed practice decide. What a bracket carries is not checked. Bracket Bill ${text(version)}, materials of edition ${text(edition)}, ${text(date)}, plan ${text(plan.number)}</p>`,
   ].join("\n");
 }

@@ -4,7 +4,7 @@ import { type BillPlan, isQuoted } from "../bill/plan.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
-import type { UnitSystem } from "../units/system.ts";
+import { fromInternal, type UnitSystem, unitName } from "../units/system.ts";
 import { leftOut } from "./left-out.ts";
 import { BOX, heading, paragraph, table, text } from "./page.ts";
 
@@ -41,20 +41,21 @@ function byArea(loaded: readonly LoadedLine[]): Row[][] {
 }
 
 function area(rows: readonly Row[], system: UnitSystem): string {
-  const mass = (value: number) => show(value, "mass", system, 4);
+  const mass = (value: number, decimals: number) => fromInternal(value, "mass", system).toFixed(decimals);
+  const unit = unitName("mass", system);
   const { area: name } = rows[0]!.loaded.plan.line;
-  const together = mass(weightOf(rows.map(({ loaded }) => loaded)));
+  const together = show(weightOf(rows.map(({ loaded }) => loaded)), "mass", system, 4);
   return `<h2>${text(name === "" ? "No area stated" : name)}: ${text(together)}</h2>${table(
     [
       { title: "Order", number: true },
       { title: "Part", short: true },
       { title: "Description" },
       { title: "Pieces", number: true },
-      { title: "Each", number: true },
+      { title: `Each, ${unit}`, number: true },
+      { title: "Lift", short: true },
       { title: "Stacks", number: true },
-      { title: "Full stack", number: true },
-      { title: "Lift a piece" },
-      { title: "Lift a stack" },
+      { title: `Full stack, ${unit}`, number: true },
+      { title: "Lift", short: true },
       { title: "Loaded" },
       { title: "Arrived" },
     ],
@@ -63,13 +64,14 @@ function area(rows: readonly Row[], system: UnitSystem): string {
       plan.line.part,
       plan.line.description,
       showNumber(plan.line.quantity, 7),
-      mass(plan.blank.weight),
-      showNumber(stacks, 7),
-      mass(stackWeight),
+      mass(plan.blank.weight, 2),
       liftPiece,
+      showNumber(stacks, 7),
+      mass(stackWeight, 1),
       liftStack,
       { markup: BOX },
       { markup: BOX },
     ]),
+    "tight",
   )}`;
 }

@@ -7,6 +7,8 @@ export interface Paper {
   readonly title: string;
   /** One string a sheet of paper. */
   readonly pages: readonly string[];
+  /** A page shares its sheet of paper with the next where both fit. */
+  readonly shares?: boolean;
 }
 
 /** What the papers were made from, beside the plan. */
@@ -29,10 +31,10 @@ const STYLE = `
 @page { size: letter; margin: 9mm 12mm 12mm; @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt system-ui, sans-serif; } @bottom-left { font: 8pt system-ui, sans-serif; text-align: left; width: 80%; } }
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 190mm; padding: 4mm; background: #fff; color: #000; font: 10.5pt/1.3 system-ui, sans-serif; overflow-wrap: anywhere; }
-.page { break-after: page; display: flow-root; }
-.page:last-of-type { break-after: auto; }
+.page { break-before: page; display: flow-root; }
+.page.shares { break-before: auto; break-inside: avoid; }
 .page + .page { margin-top: 12mm; border-top: 1px solid #000; padding-top: 4mm; }
-@media print { body { padding: 0; max-width: none; } .page + .page { margin-top: 0; border: 0; padding-top: 0; } }
+@media print { body { padding: 0; max-width: none; } .page + .page { margin-top: 0; border: 0; padding-top: 0; } .page.shares + .page.shares { padding-top: 3mm; } }
 @media print { .foot-line { display: none !important; } }
 @media screen and (max-width: 600px) { .facts { grid-template-columns: 1fr 1fr !important; } .measures { grid-template-columns: 1fr 1fr !important; } .page { overflow-x: auto; } }
 h1 { margin: 0; font-size: 22pt; line-height: 1.1; }
@@ -64,11 +66,16 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .measures { display: grid; grid-template-columns: repeat(8, 1fr); gap: 1mm 2.5mm; }
 .measures div { display: flex; flex-direction: column; gap: 2.5mm; font-size: 9pt; line-height: 1.15; }
 .measures .blank { min-width: 0; line-height: 1; }
-.halves { display: grid; grid-template-columns: 1fr 1fr; gap: 6mm; }
-.halves table, .tight { font-size: 9pt; line-height: 1.1; }
-.halves td, .tight td { padding: 0.2mm 1.5mm; }
-.halt { font-size: 150pt; font-weight: 800; line-height: 1; letter-spacing: 2mm; margin: 6mm 0; }
-.reasons { font-size: 14pt; line-height: 1.3; }
+.thirds { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 5mm; }
+.thirds table, .tight { font-size: 9pt; line-height: 1.2; }
+.thirds td, .thirds th { padding: 0.3mm 0.8mm; white-space: nowrap; }
+.tight td { padding: 0.4mm 1.5mm; }
+.tight .box { width: 4mm; height: 4mm; }
+.halt { font-size: 120pt; font-weight: 800; line-height: 1; letter-spacing: 1mm; margin: 0; }
+.reasons { font-size: 12pt; line-height: 1.25; margin: 0.5mm 0; }
+.held { font-size: 11pt; line-height: 1.15; margin: 0.5mm 0; }
+.beside { display: grid; grid-template-columns: 1fr auto; gap: 4mm; align-items: start; }
+.beside .gallery { flex-direction: column; }
 svg { display: block; }
 svg .paper { fill: #fff; }
 .plan { margin: 3mm 0; break-inside: avoid; }
@@ -104,12 +111,15 @@ tfoot td { border-top: 1px solid #000; font-weight: 700; }
 .tag { border: 1.5px solid #000; padding: 1mm 2mm; font-size: 10pt; break-inside: avoid; }
 `;
 
-/** @param foot stands below every sheet that is printed, however many a page takes. */
-export const document = ({ title, pages }: Pick<Paper, "title" | "pages">, foot = ""): string =>
+/** Papers as one document. @param foot stands below every sheet that is printed, however many a page takes. */
+export const document = (title: string, papers: readonly Pick<Paper, "pages" | "shares">[], foot = ""): string =>
   `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="generator" content="${GENERATOR}"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>${escapeMarkup(title)}</title><style>${STYLE}${footStyle(foot)}</style></head>
-<body>${pages.map((page) => `<section class="page">${page}</section>`).join("\n")}</body></html>
+<body>${papers.flatMap(sections).join("\n")}</body></html>
 `;
+
+const sections = ({ pages, shares }: Pick<Paper, "pages" | "shares">): string[] =>
+  pages.map((page) => `<section class="page${shares ? " shares" : ""}">${page}</section>`);
 
 /** A text in CSS: quotes, backslashes and what ends a style element are written as their numbers. */
 const footStyle = (foot: string): string =>

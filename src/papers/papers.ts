@@ -1,6 +1,7 @@
 /** Everything that is printed for the plan of a bill, as documents with their pages. */
 import { lineName } from "../bill/line-name.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
+import { releaseOf } from "../bill/release.ts";
 import { planSetUps } from "../bill/setups/plan-setups.ts";
 import { cutListPages } from "./cut-list.ts";
 import { outlineTrueSize } from "./drawing/flat-blank.ts";
@@ -36,7 +37,8 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
       tick?.(lineName(line));
       const set = setUpOf.get(line);
       const pages = setUpSheets(line, plan, set === undefined ? "" : nameOfSetUp(set));
-      return [line, { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages }];
+      const shares = releaseOf(line) === "STOP";
+      return [line, { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages, shares }];
     }),
   );
   const ofLine = (line: LineAnswer) => sheets.get(line)!;
@@ -50,7 +52,7 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
   ];
   const bent = plan.quoted.filter(({ plan: { strips } }) => strips.length > 0);
   const others: Paper[] = [
-    { file: "cutlist.html", title: "Cut list", pages: cutListPages(plan) },
+    { file: "cutlist.html", title: "Cut list", pages: cutListPages(plan), shares: true },
     { file: "test-strip.html", title: "Test strips", pages: [testStrips(bent, system)] },
     { file: "load-in.html", title: "Load-in list", pages: [loadIn(plan)] },
     { file: "quote.html", title: "Quote", pages: [quotePage(plan, about.date)] },

@@ -4,7 +4,7 @@ import { lineName } from "../bill/line-name.ts";
 import type { Job } from "../bill/nouns/shop.ts";
 import type { Instant } from "../bill/pictures.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
-import { noQuoteSays, notFromPlateSays, withoutSays } from "../bill/says.ts";
+import { noQuoteSays, QUESTION_SAYS, withoutSays } from "../bill/says.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
@@ -75,6 +75,7 @@ export function quotePage(plan: BillPlan, date: string): string {
 
 /** The price of a line, or why it has none. */
 function priceOf(line: LineAnswer, plan: BillPlan) {
+  if (!line.plan) return QUESTION_SAYS;
   if (!isQuoted(line)) return noQuoteSays(line.findings, plan.shop.system);
   const price = refusalOr(() => plan.priceOf(line));
   return price instanceof Refusal ? `no quote: ${price.message}` : price;
@@ -85,7 +86,8 @@ function quoteHead({ shop: { job }, notFromPlate }: BillPlan, date: string): str
     heading(job.quote === "" ? "Quote" : `Quote ${job.quote}`),
     facts(jobFacts(job, date)),
     `<p>Good until ${job.goodUntil === undefined ? BLANK : dayAndTime(job.goodUntil)}</p>`,
-    paragraph(notFromPlateSays(notFromPlate)),
+    // Which machines these are is the shop's own affair.
+    paragraph(notFromPlate.length > 0 ? "Not confirmed from the plate: ratings of machines and tools." : ""),
   ].join("\n");
 }
 

@@ -26,7 +26,7 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
     paragraph(about(planned, system)),
     keyFigures(figuresOf(planned, system)),
     paragraph(where(line, planned, setUp)),
-    list(lineProblems(line, plan), "findings"),
+    list(lineProblems(line, plan), release === "HOLD" ? "held" : "findings"),
     WAITS[release],
   ].join("\n");
   const flat = gallery([flatDrawing(planned, system), ...bentDrawings(planned, system)]);
@@ -49,7 +49,7 @@ const ON_ONE_SHEET = 3;
 const ON_NEXT_SHEET = 8;
 
 const WAITS: Readonly<Record<Exclude<Release, "STOP">, string>> = {
-  HOLD: `<p><strong>Wait until somebody accepts the checks.</strong> Accepted by ${BLANK} date ${BLANK}</p>`,
+  HOLD: `<p><strong>Wait until somebody accepts this.</strong> Accepted by ${BLANK} date ${BLANK}</p>`,
   CHECK: "",
   CLEAR: "",
 };
@@ -62,16 +62,17 @@ function stopSheet(line: LineAnswer, plan: BillPlan): string {
   return [
     heading(lineName(line), "STOP"),
     planned ? paragraph(about(planned, system)) : "",
-    '<p class="halt">STOP</p>',
+    '<div class="beside"><div><p class="halt">STOP</p>',
     "<p><strong>Do not make this part before this is settled.</strong></p>",
     list(lineProblems(line, plan), "reasons"),
+    `<p>Settled by ${BLANK} date ${BLANK} &nbsp; new papers printed ${BOX}</p></div>`,
     planned
       ? gallery([
           ...bentDrawings(planned, system),
           ...failing.flatMap((strip) => hitDrawings(planned, strip, system).slice(-1)),
         ])
       : "",
-    `<p>Settled by ${BLANK} date ${BLANK} &nbsp; new papers printed ${BOX}</p>`,
+    "</div>",
   ].join("\n");
 }
 
@@ -175,7 +176,7 @@ const FRAME: Frame = { width: 57, height: 54 };
 const WIDE_FRAME: Frame = { width: 88, height: 62 };
 /** Two a row, four rows a sheet. */
 const LARGE_FRAME: Frame = { width: 88, height: 42 };
-const LEAST_HIGH = 26;
+const LEAST_HIGH = 20;
 const MOST_HIGH = 52;
 const LINE_HIGH = 4.2; // mm
 
@@ -190,11 +191,14 @@ function pictureFrame(line: LineAnswer, planned: LinePlan, plan: BillPlan): Fram
 /** What is written about a line takes its height from the pictures, so that one sheet of paper holds both. */
 function linesBeside(line: LineAnswer, planned: LinePlan, plan: BillPlan): number {
   const { system } = plan.shop;
+  const isHeld = releaseOf(line) === "HOLD";
+  const problems = lineProblems(line, plan);
   const written = [
-    ...lineProblems(line, plan),
+    ...problems,
+    ...(isHeld ? problems : []), // in large letters
     ...notesOf(line, system),
     ...cautionsOfLine(planned, line, plan.shop),
-    ...(releaseOf(line) === "HOLD" ? [""] : []),
+    ...(isHeld ? ["", "", ""] : []),
   ];
   const measures = planned.strips.reduce((sum, { part }) => sum + 2 * part.bends.length + 1, MEASURES_BESIDE);
   return (

@@ -3,6 +3,7 @@ import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
+import type { StockSheet } from "../bill/nouns/stock.ts";
 import type { PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
@@ -36,7 +37,7 @@ interface OnPage {
 function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, rows }: OnPage): string {
   const { system } = plan.shop;
   const sheet = group.sheetOf.get(pattern.stock)!;
-  const drawn = sheetDrawn(pattern, group, own);
+  const drawn = sheetDrawn(pattern, group, own, rows);
   const { keys } = drawn;
   const cuts = rows.map(({ row }) => row);
   const thickness = show(group.thickness, "length", system, 4);
@@ -47,20 +48,33 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
     `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; ${group.shear!.name}`)}</p>`,
     `<figure class="plan">${drawPattern(pattern, cuts, drawn, system)}</figure>`,
     cutTable(rows, system),
-    piecesTable(pattern, group, keys, { system, releases: releasesOf(plan) }),
+    piecesTable(pattern, group, keys, { system, releases: releasesOf(plan), rows }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
 }
 
-export function sheetDrawn(pattern: PlannedPattern, group: CutGroup, offcuts: readonly Offcut[]): SheetDrawn {
+/** @param own the offcuts of this pattern, and the rows of its cuts. */
+export function sheetDrawn(
+  pattern: PlannedPattern,
+  group: CutGroup,
+  own: readonly Offcut[],
+  rows: readonly CutInWords[],
+): SheetDrawn {
   const sheet = group.sheetOf.get(pattern.stock)!;
-  const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
   return {
     name: sheet.name,
     grain: sheet.grain === "long" ? "w" : "h",
+    edges: edgesOf(sheet, rows),
     keys: new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)])),
-    tags: new Map(own.map(({ piece, tag }) => [piece, tag])),
+    tags: new Map(own.flatMap(({ pieces, tag }) => pieces.map((piece) => [piece, tag] as const))),
   };
+}
+
+/** What everything is measured from: nobody takes an edge for square that the mill left. */
+function edgesOf({ edgesSheared }: StockSheet, rows: readonly CutInWords[]): string {
+  const trims = rows.filter(({ row }) => row.stage === "trim").map(({ row }) => row.seq);
+  if (trims.length > 0) return `trimmed edges, cut ${trims.join(" and ")}`;
+  return edgesSheared ? "sheared edges" : "mill edges, nothing trimmed: square the sheet first";
 }
 
 const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
@@ -108,11 +122,25 @@ const fixed = (value: number, system: UnitSystem): string => {
   return `${whole}.${part.padEnd(system === "in" ? 3 : 2, "0")}`;
 };
 
+interface PiecesOf {
+  readonly system: UnitSystem;
+  readonly releases: ReadonlyMap<LinePlan, Release>;
+  readonly rows: readonly CutInWords[];
+}
+
+/** As it is cut: the plan rounds a blank up by a hair, and a page says one number for one dimension. */
+function sizeOf({ length, width }: LinePlan["blank"], name: string, rows: readonly CutInWords[]): [number, number] {
+  const outs = rows.flatMap(({ row }) => row.cuts.flatMap(({ falls, stays }) => [...falls, stays]));
+  const cut = outs.find(({ blank }) => blank === name);
+  if (!cut) return [length, width];
+  return length >= width === cut.w >= cut.h ? [cut.w, cut.h] : [cut.h, cut.w];
+}
+
 const piecesTable = (
   { yields, repeats }: PlannedPattern,
   { lineOf }: CutGroup,
   keys: ReadonlyMap<string, string>,
-  { system, releases }: { readonly system: UnitSystem; readonly releases: ReadonlyMap<LinePlan, Release> },
+  { system, releases, rows }: PiecesOf,
 ): string =>
   table(
     [
@@ -125,13 +153,13 @@ const piecesTable = (
     ],
     yields.map(({ blank, count }) => {
       const line = lineOf.get(blank)!;
-      const { length, width, weight } = line.blank;
+      const [length, width] = sizeOf(line.blank, blank, rows);
       return [
         keys.get(blank)!,
         blank,
         showNumber(count * repeats, 7),
         `${showPlain(length, system)} x ${showReading(width, system)}`,
-        show(weight, "mass", system, 3),
+        show(line.blank.weight, "mass", system, 3),
         releases.get(line) ?? "",
       ];
     }),

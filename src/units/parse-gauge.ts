@@ -1,5 +1,5 @@
 /**
- * Reads a gauge number: 10, "10", "10 ga", "10ga", "3/0", "000" (three noughts). Returns the number with noughts counted
+ * Reads a gauge number: 10, "10", "10 ga", "10ga", "3/0", "000" (three zeros). Returns the number with zeros counted
  * down from 0 (1/0 is 0, 2/0 is -1, 3/0 is -2 ...), or undefined.
  */
 const GAUGE = /^(?:no\.?\s*|#\s*)?(\d{1,2}|0{2,7}|[2-7]\s*\/\s*0|1\s*\/\s*0)\s*(?:ga|gage|gauge)?\.?$/i;

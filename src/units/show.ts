@@ -3,7 +3,7 @@ import type { CellValue } from "./cell.ts";
 import { isCellError } from "./cell.ts";
 import { fromInternal, type QuantityKind, type UnitSystem, unitName } from "./system.ts";
 
-/** Up to `digits` significant figures without exponent or trailing noughts: 0.25, 12.7, 1830. */
+/** Up to `digits` significant figures without exponent or trailing zeros: 0.25, 12.7, 1830. */
 export function showNumber(value: number, digits = 4): string {
   if (value === 0) return "0";
   if (!Number.isFinite(value)) return "a number too large";
@@ -24,10 +24,10 @@ const READ_TO: Record<UnitSystem, number> = { in: 3, mm: 2 };
 export const showReading = (value: number, system: UnitSystem): string =>
   `${showPlain(value, system)} ${unitName("length", system)}`;
 
-/** The same without its unit, for sizes such as 8 x 48. */
+/** The same without its unit, for sizes such as 8 x 48: all decimals, so that a column lines up, or none. */
 export function showPlain(value: number, system: UnitSystem): string {
-  const decimals = READ_TO[system];
-  return showNumber(Math.round(fromInternal(value, "length", system) * 10 ** decimals) / 10 ** decimals, 15);
+  const text = fromInternal(value, "length", system).toFixed(READ_TO[system]);
+  return text.replace(/^-(?=[0.]+$)/, "").replace(/\.0+$/, "");
 }
 
 /** Divisions of an inch that a tape is read to: 1/64, and 1/32 over 24 in (common practice). */
@@ -45,19 +45,11 @@ export function showOnTape(value: number): string {
   return `${whole > 0 ? `${whole} ` : ""}${top}/${bottom}`;
 }
 
-/** Halves to 64ths of an inch, as a rule is marked. */
-const FINEST_MARK = 64;
-
 /** As a person marks it out: "1.823 · 1 53/64" in inches, hundredths in millimeters; without its unit. */
 export function showMark(value: number, system: UnitSystem): string {
-  const decimal = showReading(value, system).replace(/ \S+$/, "");
-  if (system !== "in") return decimal;
-  const marks = Math.round(fromInternal(value, "length", system) * FINEST_MARK);
-  const [whole, over] = [Math.floor(marks / FINEST_MARK), marks % FINEST_MARK];
-  if (over === 0) return decimal === String(whole) ? decimal : `${decimal} · ${whole}`;
-  const shared = over & -over; // the largest power of two in it
-  const fraction = `${over / shared}/${FINEST_MARK / shared}`;
-  return `${decimal} · ${whole === 0 ? "" : `${whole} `}${fraction}`;
+  const decimal = showPlain(value, system);
+  const mark = system === "in" ? showOnTape(value) : decimal;
+  return mark === decimal ? decimal : `${decimal} · ${mark}`;
 }
 
 /** A length in both systems, for messages that do not know which one the reader speaks: "0.5 in (12.7 mm)". */

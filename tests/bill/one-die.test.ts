@@ -36,8 +36,8 @@ describe("45 lines in a shop with one die", () => {
     const asks = ORDINARY.filter((part) => lineOf(part)["Status"] === "check");
     expect(asks.map((part) => [part, lineOf(part)["Sentence"]])).toEqual([
       // Soft aluminum springs back too far for an 85 degree die: pressed on, it takes the sharp nose.
-      ["A12", expect.stringMatching(/bottoms in die V 2/)],
-      ["A13", expect.stringMatching(/bottoms in die V 2/)],
+      ["A12", expect.stringMatching(/die V 2 allows .* it bottoms/)],
+      ["A13", expect.stringMatching(/die V 2 allows .* it bottoms/)],
       // Legs of 6 in on a base of 4: they reach 1.4 in past the tip's line, deeper than the throat of 3/4 in.
       ["A37", expect.stringMatching(/at bend 2 flange 1 meets the punch/)],
     ]);

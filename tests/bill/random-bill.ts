@@ -31,6 +31,7 @@ const HEADER = [
   "Grain",
   "Area",
   "Accepted",
+  "Brake",
 ] as const;
 
 const SHEETS: readonly (readonly [string, CellValue])[] = [
@@ -54,6 +55,12 @@ const SHAPES: readonly (readonly [flanges: string, angles: CellValue, cross: str
   ["1; 6; 1", 90, "1; 8; 1"],
   ["0.25; 3", 90, null],
 ];
+
+/** Goods that are cut only are in no bill of these. */
+const STOCK = {
+  ...invented.STOCK,
+  rows: invented.STOCK.rows.filter(([name]) => !/^(Panel|Expanded)/.test(String(name))),
+};
 
 const some = <T>(values: readonly T[]) => fc.constantFrom(...values);
 const maybe = <T>(values: readonly T[]) => fc.oneof({ weight: 3, arbitrary: fc.constant(null) }, some(values));
@@ -81,8 +88,11 @@ const shopParts = {
   punches: fc.subarray([...invented.PUNCHES.rows.keys()], { minLength: 1 }),
   shears: fc.subarray([0, 1]),
   hasJet: fc.boolean(),
-  stock: fc.subarray([...invented.STOCK.rows.keys()], { minLength: 4 }),
-  counts: fc.array(maybe([0, 1, 2, 5]), { minLength: 21, maxLength: 21 }),
+  stock: fc.subarray([...STOCK.rows.keys()], { minLength: 4 }),
+  counts: fc.array(maybe([0, 1, 2, 5]), {
+    minLength: invented.STOCK.rows.length,
+    maxLength: invented.STOCK.rows.length,
+  }),
   hasJob: fc.boolean(),
   hasStock: fc.oneof({ weight: 9, arbitrary: fc.constant(true) }, fc.constant(false)),
   hasStations: fc.oneof({ weight: 5, arbitrary: fc.constant(true) }, fc.constant(false)),
@@ -94,7 +104,7 @@ function tablesOf(shop: ShopParts): Record<string, CellMatrix> {
     [...headers],
     ...(wanted ?? [...all.keys()]).map((at) => headers.map((_, i) => all[at]![i] ?? null)),
   ];
-  const stock = table(invented.STOCK, shop.stock);
+  const stock = table(STOCK, shop.stock);
   const count = stock[0]!.indexOf("Sheets");
   stock.slice(1).forEach((row, i) => {
     row[count] = shop.counts[i]!;
@@ -152,6 +162,7 @@ export const billArbitrary: fc.Arbitrary<RandomBill> = fc
         line.grain,
         line.area,
         line.accepted,
+        null,
       ];
     });
     return { bill: [[...HEADER], ...rows], tables: tablesOf(shop) };

@@ -126,6 +126,13 @@ describe("WORKING says everything that an answer rests on", () => {
       expect.stringMatching(/^method \| .* \| Lange \| {2}\| left blank: default of argument 5$/),
     );
     expect(force).toContain("data | edition of the materials | 2026.2 |  | given as argument 8");
+    // What an argument is stands there to its first clause, a chosen word with what it means: nothing is cut within one.
+    expect(call("JET.FEED", "A36", 0.25, 3, 50, 0.014, 0.8, 0.04)).toContainEqual(
+      expect.stringMatching(/^q \| 1 rough cut, 2 clean through-cut, .* 5 fine finish \| 3 \|/),
+    );
+    expect(call("AIR.RADIUS", "A36", 0.25, 90, 2, null, "mechanics")).toContain(
+      "method | solved wherever it may be | mechanics |  | given as argument 6",
+    );
     const flat = call("FLAT.LENGTH", "38;25", 60, 3.2, 4.75, "Groover", "tangent", "mm");
     expect(flat[1]).toBe("flanges | Flanges in order along the strip | 38; 25 | mm | given as argument 1");
     // Two bends alike: the lines of the deduction stand once; two that differ are numbered.

@@ -29,7 +29,7 @@ async function shown(paper: Paper, width: number, media: "print" | "screen", che
   const page = await browser.newPage({ viewport: { width, height: SHEET.height } });
   try {
     await page.emulateMedia({ media });
-    await page.setContent(whole(paper));
+    await page.setContent(whole(paper.title, [paper]));
     await check(page);
     const folder = process.env["SCREENSHOTS"];
     if (folder) {

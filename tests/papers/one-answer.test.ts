@@ -77,7 +77,7 @@ function contradictions(given: RandomBill): string[] {
 
   differ(
     "load-in",
-    rows("load-in.html", 11).map(([order, part, , , , stacks]) => [Number(order), part, Number(stacks)]),
+    rows("load-in.html", 11).map(([order, part, , , , , stacks]) => [Number(order), part, Number(stacks)]),
     cells("BILL.LOADIN", "Order").map((row) => [row["Order"], row["Part"], row["Stacks"]]),
   );
   for (const [file, pages] of papers)

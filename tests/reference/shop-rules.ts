@@ -16,6 +16,12 @@ const CHANNEL_STOP = `${GROOVER_5}, eq. 19.6, and plane geometry by hand`;
 const GROOVER_FORCE = `${GROOVER_5}, eq. 19.8, solved by hand`;
 /** Sources that need nobody's word: definition, counting, geometry, or arithmetic on a book that was read. */
 const BY_REASONING = new Set([MARGIN, CLOCK, PIECES, AREA, STRIP, GEOMETRY, CHANNEL_STOP, GROOVER_FORCE]);
+const CONJUGATE = "normal distribution with a conjugate prior, textbook rule (memory)";
+/** Flat plates of 24 x 48 in, and what cuts them. */
+const plates = (count: number) =>
+  `VSTACK({"Part","Material","Thickness (in)","Flanges (in)","Width (in)","Quantity"},{"A","A36",0.25,"24",48,${count}})`;
+const CUTTING =
+  'VSTACK({"Shear","Rated thickness (in)","Cut length (in)"},{"Shear 1",0.3125,98}),VSTACK({"Stock","Material","Thickness (in)","Length (in)","Width (in)","Price"},{"4x8","A36",0.25,96,48,300})';
 const WEEK =
   'VSTACK({"Day","Start","End"},{"Monday","7:00","15:00"},{"Tuesday","7:00","15:00"},{"Wednesday","7:00","15:00"},{"Thursday","7:00","15:00"},{"Friday","7:00","15:00"})';
 
@@ -209,7 +215,7 @@ export const shopRules: readonly PublishedFormula[] = [
   says("half a degree from the die's faces is safe", "clear", "", faces(0.52)),
   says("less than half a degree may touch them", "check", "may touch", faces(0.48)),
   says("at the faces it may touch them", "check", "may touch", faces(0.02)),
-  says("beyond the faces 1/4 in cannot be reached", "stop", "cannot be reached", faces(-0.02)),
+  says("beyond the faces 1/4 in cannot be reached", "stop", "take a sharper die", faces(-0.02)),
 
   // What is not given is taken as it would have been written.
   sameAs("nose of half a thickness", '"mechanics"', ",", "0.125", "", ""),
@@ -262,12 +268,12 @@ export const shopRules: readonly PublishedFormula[] = [
   strip("below it is sheet, for strips", 0.187, 1.9, "clear"),
   rule(
     "a callout up to 1/4 in is asked about",
-    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2495,0.01,"A36",0.25,2),1,1)="ask",1,0)',
+    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2495,0.01,"A36",0.25,2.5),1,1)="ask",1,0)',
     1,
   ),
   rule(
     "a larger one needs another tool",
-    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2515,0.01,"A36",0.25,2),1,1)="other tool",1,0)',
+    '=IF(INDEX(SHOP.AIR.ACCEPT(0.2515,0.01,"A36",0.25,2.5),1,1)="other tool",1,0)',
     1,
   ),
 
@@ -311,6 +317,21 @@ export const shopRules: readonly PublishedFormula[] = [
     AREA,
   ),
 
+  rule(
+    "what is left of a sheet goes back on the rack",
+    `=LET(c,SHOP.CUT.OFFCUTS(${plates(2)},${CUTTING}),INDEX(c,2,4)*INDEX(c,2,5)*INDEX(c,2,6))`,
+    96 * 48 - 2 * 24 * 48,
+    1e-9,
+    AREA,
+  ),
+  // Four pieces of 24 x 48 in are a sheet of 96 x 48 in: two are on one sheet, six on two.
+  rule(
+    "four more pieces take one more sheet",
+    `=LET(c,SHOP.BILL.CHANGES(${plates(2)},${plates(6)},${CUTTING}),s,FILTER(c,INDEX(c,0,3)="Sheets to pull"),INDEX(s,1,5)-INDEX(s,1,4))`,
+    1,
+    0,
+    PIECES,
+  ),
   // A straight cut makes one piece two: four pieces of one sheet are three cuts.
   rule(
     "a sheet cut into quarters takes three strokes",
@@ -327,7 +348,25 @@ export const shopRules: readonly PublishedFormula[] = [
     `=LET(d,LAMBDA(t,INDEX(SHOP.STRIP.TABLE(t),2,5)^-2),2*d(${strips(1)})-d(${strips(2)}))`,
     400,
     1e-6,
-    "normal distribution with a conjugate prior, textbook rule (memory)",
+    CONJUGATE,
+  ),
+  // Three jobs alike, each known to 0.35, against a prior of 0.2: precisions weigh the logarithms.
+  rule(
+    "own factor of three jobs that took a quarter more",
+    '=INDEX(SHOP.TIME.TABLE({"Station","Estimated (min)","Recorded (min)";"Brake",40,50;"Brake",60,75;"Brake",20,25}),2,3)',
+    1.25 ** (3 / 0.35 ** 2 / (3 / 0.35 ** 2 + 1 / 0.2 ** 2)),
+    1e-9,
+    CONJUGATE,
+  ),
+  rule(
+    "bottoming takes 3 to 5 times the force in air, and the upper end is asked for",
+    '=SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625,,,,,"bottoming")/SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625)',
+    5,
+  ),
+  rule(
+    "a timed cut holds to twice its thickness, by the power -1.15 of it",
+    '=SHOP.JET.FEED("A36",0.5,3,50,0.014,0.8,0.04,"in",VSTACK({"Name","Timed feed (in/min)","Timed thickness (in)","Timed quality"},{"A36",20,0.25,3}))/20',
+    0.5 ** 1.15,
   ),
   // The first bend lies against its own edge: the flange less half the deduction, r 3, t 2: 40 - (10 - (pi/2) 3.84) / 2.
   rule(

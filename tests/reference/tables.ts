@@ -46,8 +46,8 @@ const GAUGES: readonly (readonly [material: string, source: string, first: numbe
 const CHART: readonly (string | number)[] = [7, 8, 9, 10, 11, 12, 13, 14, 16, 18, 20, 22, 24, 26, 28, 30];
 const onChart = (material: string, gauge: string | number): boolean =>
   CHART.includes(gauge) && !(material === "galvanized" && gauge === 7);
-/** Heavier than 1/0: the noughts. */
-const NOUGHTS: readonly (readonly [material: string, gauge: string, inches: number])[] = [
+/** Heavier than 1/0: the zeros. */
+const ZEROS: readonly (readonly [material: string, gauge: string, inches: number])[] = [
   ["stainless", "7/0", 0.5],
   ["stainless", "6/0", 0.46875],
   ["stainless", "5/0", 0.4375],
@@ -62,9 +62,7 @@ const gauges = [
   ...GAUGES.flatMap(([material, source, first, ...inches]) =>
     inches.map((each, i) => [material, source, first + i, each] as const),
   ),
-  ...NOUGHTS.map(
-    ([material, gauge, each]) => [material, material === "aluminum" ? AWG : STATUTE, gauge, each] as const,
-  ),
+  ...ZEROS.map(([material, gauge, each]) => [material, material === "aluminum" ? AWG : STATUTE, gauge, each] as const),
 ].map(
   ([material, source, gauge, inches]): Published => ({
     id: `table: ${material} gauge ${gauge}`,

@@ -57,9 +57,9 @@ describe("six lines in ordinary formulas", () => {
   });
   it("prices each to the cent; tax on all of it", () => {
     expect(SIX_LINES.map((_, i) => at(cellOfRow("unitPrice", i)))).toEqual([
-      105.98, 28.82, 108.04, 170.47, 72.76, 94.18, 43.16,
+      109.94, 31.79, 112.79, 170.47, 75.4, 86.5, 45.25,
     ]);
-    expect(Object.values(TOTAL_CELLS).map((cell) => at(cell).toFixed(2))).toEqual(["2928.20", "184.69", "3262.89"]);
+    expect(Object.values(TOTAL_CELLS).map((cell) => at(cell).toFixed(2))).toEqual(["3036.45", "191.19", "3377.64"]);
   });
   it("a small stainless foot is believed: 20 to 45 each, though a sheet of 800 is pulled for eight", () => {
     const foot = at(cellOfRow("unitPrice", 1));

@@ -33,7 +33,8 @@ export const SHOP_FIGURES = {
   back: 240,
   gauge: 500,
   shearRate: 78,
-  shearSetUp: 4, // min
+  shearSetUp: 5, // min a material and thickness
+  bladeGap: 8, // min, the same
   jetRate: 105,
   jetSetUp: 7, // min
   pierce: 9, // s
@@ -119,7 +120,9 @@ export const WORKED_ROWS: readonly WorkedRow[] = [
     ? "{allowance}*(60*2*(40+46)/{timedFeed}+{pierce}+[handling]+[loading])"
     : "{allowance}*({cutsPerBlank}*(60/{strokes}+{shearHandling}+{shearHandlingPerFoot}*[longest])+[loading])")), "s"),
   row("cutRun", "ROUNDUP(ROUND([blanks]*[cutEach],6),0)", "s"),
-  row("cutSetUp", each(...SIX_LINES.map((name) => `ROUNDUP(ROUND({allowance}*60*${name === "Panel" ? "{jetSetUp}" : "{shearSetUp}"},6),0)`)), "s"),
+  row("cutWork", "ROUNDUP(ROUND([blanks]*[cutEach]/{allowance},6),0)", "s"),
+  row("ofThickness", each(1, 1, 1, 1, 1, "[cutWork]/(G[cutWork]+H[cutWork])", "[cutWork]/(G[cutWork]+H[cutWork])"), "", "the shear is set once for both deliveries of the clip"),
+  row("cutSetUp", each(...SIX_LINES.map((name) => `ROUNDUP(ROUND({allowance}*60*${name === "Panel" ? "{jetSetUp}" : "({shearSetUp}+{bladeGap})"}*[ofThickness],6),0)`)), "s", "thickness 5 min and 8 for the gap, shared by shear minutes (common practice)"),
   row("cutRate", each(...SIX_LINES.map((name) => (name === "Panel" ? "{jetRate}" : "{shearRate}"))), "an hour"),
   // Bench
   row("deburrRun", each(0, 0, 0, 0, "ROUNDUP(ROUND([blanks]*{allowance}*60*{deburrPerFoot}*2*(12+48)/12,6),0)", 0, 0), "s", "the plate alone, all round"),

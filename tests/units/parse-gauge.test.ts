@@ -21,7 +21,7 @@ describe("gauge numbers", () => {
     ["00", -1],
     ["7/0", -6],
     ["3/0 ga", -2],
-  ])("%j is %d, noughts counted down from 0", (given, gauge) => {
+  ])("%j is %d, zeros counted down from 0", (given, gauge) => {
     expect(parseGauge(given)).toBe(gauge);
   });
 
@@ -40,7 +40,7 @@ describe("gauge numbers", () => {
 });
 
 describe("gauges at the edges of what is one", () => {
-  it("99 is the last, blanks around count for nothing, a lone nought is 1/0", () => {
+  it("99 is the last, blanks around count for nothing, a lone zero is 1/0", () => {
     expect(parseGauge(99)).toBe(99);
     expect(parseGauge(100)).toBeUndefined();
     expect(parseGauge("  10 ")).toBe(10);

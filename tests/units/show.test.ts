@@ -74,7 +74,7 @@ describe("figures in sentences", () => {
 });
 
 describe("figures at the edges of a way of writing", () => {
-  it("14 noughts are written out, 15 are not; so are nine places behind the point, and ten are not", () => {
+  it("14 zeros are written out, 15 are not; so are nine places behind the point, and ten are not", () => {
     expect(showNumber(1e14)).toBe("100000000000000");
     expect(showNumber(1e15)).toBe("1.00e+15");
     expect(showNumber(1e-9)).toBe("0.000000001");

@@ -64,17 +64,26 @@ function differencesOf(before: AllSaid = NOTHING, after: AllSaid = NOTHING): Dif
     const known = (after.get(what) ?? before.get(what))!;
     const none: Said = { kind: known.kind, value: undefined };
     const pair = { what, before: before.get(what) ?? none, after: after.get(what) ?? none };
-    return isSame(pair.before.value, pair.after.value) ? [] : [pair];
+    return isSame(known.kind, pair.before.value, pair.after.value) ? [] : [pair];
   });
 }
 
-/** Figures of two plans differ by less than this where only the order of their sums does. */
-const ROUNDING = 1e-9;
-const isSame = (a: Said["value"], b: Said["value"]): boolean =>
+/** What differs by less reads alike wherever it is printed, in internal units (chosen). Counts and angles differ or not. */
+const READS_ALIKE: Readonly<Record<Said["kind"], number>> = {
+  text: 0,
+  count: 1e-9,
+  money: 0.005,
+  date: 60,
+  min: 0.1,
+  length: 0.0254,
+  mass: 0.0454,
+  angle: 1e-9,
+};
+const isSame = (kind: Said["kind"], a: Said["value"], b: Said["value"]): boolean =>
   typeof a === "object" && typeof b === "object"
-    ? a.length === b.length && a.every((value, i) => isSame(value, b[i]))
+    ? a.length === b.length && a.every((value, i) => isSame(kind, value, b[i]))
     : typeof a === "number" && typeof b === "number"
-      ? Math.abs(a - b) <= ROUNDING * Math.max(1, Math.abs(a))
+      ? Math.abs(a - b) < READS_ALIKE[kind]
       : a === b;
 
 const text = (value: string | undefined): Said => ({ kind: "text", value: value === "" ? undefined : value });

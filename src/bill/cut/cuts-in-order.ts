@@ -31,7 +31,7 @@ export function cutsInOrder(
   const { plan, uses } = group;
   if (!plan) return [];
   const own = offcuts.filter((offcut) => offcut.group === group);
-  const tags = new Map(own.map(({ piece, tag }) => [piece, tag]));
+  const tags = new Map(own.flatMap(({ pieces, tag }) => pieces.map((piece) => [piece, tag] as const)));
   const { weight, length, width } = uses[0]!.sheet;
   const weightPerArea = weight / (length * width);
   const words = (yields: readonly Yield[], part: string) =>
@@ -71,7 +71,7 @@ function called(
   const measures = sizeOf(size, system);
   if (kind === "scrap") return counted(count, `scrap ${measures}`);
   if (kind === "remnant")
-    return counted(count, `offcut ${pieces.map((piece) => tags.get(piece)).join(", ")}, ${measures}`);
+    return counted(count, `offcut ${[...new Set(pieces.map((piece) => tags.get(piece)))].join(", ")}, ${measures}`);
   return counted(count, `${part} ${measures}`);
 }
 

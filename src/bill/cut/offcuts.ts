@@ -1,16 +1,17 @@
 /** What goes back on the rack: one entry a kind of offcut, with the tag it bears and what it is worth. */
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
+import type { Plan } from "../../calc/cutting/types.ts";
 import { type Millimetres, type Money, money } from "../../units/quantity.ts";
 import type { StockSheet } from "../nouns/stock.ts";
 import type { CutGroup } from "./plan-cutting.ts";
 
 export interface Offcut {
-  /** "R3": as it is written on the metal. Copies of a pattern leave alike offcuts, which share one. */
+  /** "R3": as it is written on the metal. Alike offcuts of a pattern share one. */
   readonly tag: string;
   readonly group: CutGroup;
-  /** Pattern and piece of the cut plan. */
+  /** Pattern and pieces of the cut plan. */
   readonly pattern: string;
-  readonly piece: string;
+  readonly pieces: readonly string[];
   readonly sheet: StockSheet;
   readonly length: Millimetres;
   readonly width: Millimetres;
@@ -25,15 +26,15 @@ const CENTS = 100; // in a unit of money, by definition
 
 export function offcutsOf(groups: readonly CutGroup[]): Offcut[] {
   const found = groups.flatMap((group) =>
-    (group.plan?.remnants ?? []).map(({ piece, w, h, count }) => {
-      const pattern = group.plan!.patterns.find(({ id }) => id === patternIdOf(piece))!;
+    alike(group.plan?.remnants ?? []).map(({ pieces, w, h, count }) => {
+      const pattern = group.plan!.patterns.find(({ id }) => id === patternIdOf(pieces[0]!))!;
       const sheet = group.sheetOf.get(pattern.stock)!;
       const isLongWays = w >= h;
       const share = (w * h) / (sheet.length * sheet.width);
       return {
         group,
         pattern: pattern.id,
-        piece,
+        pieces,
         sheet,
         length: isLongWays ? w : h,
         width: isLongWays ? h : w,
@@ -48,4 +49,17 @@ export function offcutsOf(groups: readonly CutGroup[]): Offcut[] {
     }),
   );
   return found.map((offcut, i) => ({ tag: `R${i + 1}`, ...offcut }));
+}
+
+type Remnant = Plan["remnants"][number];
+
+/** Of one pattern and size. */
+function alike(remnants: readonly Remnant[]): (Omit<Remnant, "piece"> & { readonly pieces: readonly string[] })[] {
+  const found = new Map<string, Omit<Remnant, "piece"> & { readonly pieces: readonly string[] }>();
+  for (const { piece, w, h, count } of remnants) {
+    const key = [patternIdOf(piece), w.toFixed(2), h.toFixed(2)].join(" ");
+    const before = found.get(key) ?? { w, h, count: 0, pieces: [] };
+    found.set(key, { ...before, count: before.count + count, pieces: [...before.pieces, piece] });
+  }
+  return [...found.values()];
 }

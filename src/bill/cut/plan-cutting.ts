@@ -7,6 +7,7 @@ import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
+import { cutKey } from "../lines/cut-key.ts";
 import { asBlank, asStock, stockId, webOf } from "../lines/cutting.ts";
 import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -60,7 +61,7 @@ const UNITS_PER_EFFORT = DEFAULT_UNITS / 10; // effort 10 is what the planner ta
 export function planCutting(lines: readonly CutLine[], shop: CutShop): CutGroup[] {
   const groups = new Map<string, CutLine[]>();
   for (const line of [...lines].sort((a, b) => (lineKey(a.plan.line) < lineKey(b.plan.line) ? -1 : 1))) {
-    const key = groupKey(line);
+    const key = cutKey(line.plan, line.cutter);
     groups.set(key, [...(groups.get(key) ?? []), line]);
   }
   // Sheets that are counted are used up by one group after another: the shear's first, then the waterjet's. They are told
@@ -78,12 +79,6 @@ export function planCutting(lines: readonly CutLine[], shop: CutShop): CutGroup[
       return found;
     });
 }
-
-const groupKey = ({ plan, cutter }: CutLine): string => {
-  const thickness = Math.round(plan.sheets![0]!.thickness * 1000);
-  const machine = cutter === "shear" ? plan.cutting.shear!.name : "";
-  return `${cutter} ${plan.line.material.name} ${String(thickness).padStart(8, "0")} ${machine}`;
-};
 
 /** What is left of the group's sheets, in their own order. */
 function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>): StockSheet[] {

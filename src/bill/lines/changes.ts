@@ -3,6 +3,8 @@ import { leastFlange } from "../../calc/bend/check/flange.ts";
 import { cracks } from "../../calc/bend/cracks.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import type { Finding, Subject } from "../../calc/finding.ts";
+import { LIKE_STEELS } from "../../data/like-steels.ts";
+import type { Material } from "../../data/materials/material.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -22,6 +24,8 @@ export type Change =
   | { readonly kind: "waterjet" }
   | { readonly kind: "trim after"; readonly flange: Millimetres }
   | { readonly kind: "pieces"; readonly count: number; readonly width: Millimetres }
+  /** Another steel of the same gauge that is in Stock. */
+  | { readonly kind: "material"; readonly material: Material }
   /** `isStocked`: it is planned from that sheet already. */
   | { readonly kind: "thickness"; readonly thickness: Millimetres; readonly isStocked: boolean };
 
@@ -46,6 +50,7 @@ const MENDS: Readonly<Record<Change["kind"], readonly Subject[]>> = {
   waterjet: ["cutting", "hold-down", "blade gap", "narrow strip", "tolerance"],
   "trim after": ["flange", "bend order"],
   pieces: ["beam", "bend ends", "brake force", "cutting", "lifting", "room", "stock", "swing"],
+  material: ["stock"],
   thickness: [...BENT, "blade gap", "cutting", "drawing radius", "flange", "lifting", "narrow strip", "stock", "swing"],
 };
 /** @param change undefined: does any? */
@@ -90,6 +95,8 @@ export function withChange(row: BillLine, change: Change): BillLine {
         width: change.width,
         main: { ...row.main, bendLength: change.width },
       };
+    case "material":
+      return { ...row, material: change.material };
     case "thickness":
       return { ...row, nominal: change.thickness, thickness: change.thickness };
   }
@@ -115,8 +122,20 @@ export function* changes(row: BillLine, tools: Tools | undefined, shop: LineShop
     const flange = refusalOr(() => leastOf(row, tools.die, shop));
     if (!(flange instanceof Refusal)) yield { kind: "trim after", flange };
   }
+  yield* otherSteels(row, shop);
   yield* inPieces(row, shop);
   yield* otherThicknesses(row, shop);
+}
+
+/** In the thickness that is asked for, where Stock has that in another steel only. */
+function* otherSteels({ material, nominal }: BillLine, { stock }: LineShop): Generator<Change> {
+  if (!LIKE_STEELS.includes(material.name)) return;
+  const has = (name: string) => sheetsToCut({ name }, nominal, stock);
+  if (has(material.name)?.isThicker === false) return;
+  for (const name of LIKE_STEELS) {
+    const [sheet] = has(name)?.isThicker === false ? has(name)!.sheets : [];
+    if (sheet) yield { kind: "material", material: sheet.material };
+  }
 }
 
 /** One tool, two, another brake: which would be best is known by leaving the choice open; as few as will do are named. */

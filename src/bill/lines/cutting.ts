@@ -64,9 +64,9 @@ export function cuttingOf(
   return { shear, onShear, waterjet, onWaterjet: thinOnJet(line, waterjet), found };
 }
 
-/** In thin sheet the formula outruns what is published, unless the shop has timed a cut or the whole machine. */
+/** In thin sheet the formula outruns what is published, whatever factor the machine has in plate: a cut timed there holds. */
 function thinOnJet({ material, thickness }: BillLine, jet: Waterjet | undefined): Finding[] {
-  if (jet === undefined || jet.speedFactor !== undefined || atLeast(thickness, THIN_MM.value)) return [];
+  if (jet === undefined || atLeast(thickness, THIN_MM.value)) return [];
   if (timedFeed(material, { ...jet.cut, thickness }) !== undefined) return [];
   return [{ about: "cutting", status: "note", kind: "thin on waterjet", figure: thickness, quantity: "length" }];
 }

@@ -10,7 +10,10 @@ import { atMost } from "../../units/nearly.ts";
 import { degrees, mm } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
 
-/** undefined where the drawing asks for none. Without a tolerance what is within 1/32 in or half a thickness will do. */
+/**
+ * undefined where the drawing asks for none. A tolerance is held by the whole band of the die's radius; without one what is
+ * expected within 1/32 in or half a thickness will do.
+ */
 export function drawingRadius(
   { material, thickness, radius, radiusTolerance, main, cross }: BillLine,
   { die, punch, own }: Pick<Setup, "die" | "punch" | "own">,
@@ -22,7 +25,11 @@ export function drawingRadius(
   const inAir = () => airRadiusBand(askedOver(material, thickness, sharpest, die, nose), material.airMethod ?? "rule");
   const gives = bottoms && nose !== undefined ? { low: nose, expected: nose, high: nose } : inAir();
   const near = mm(Math.max(limitOf(RADIUS_NEAR_IN, own), limitOf(RADIUS_NEAR_THICKNESSES, own) * thickness));
-  const { verdict } = acceptRadius(radius, radiusTolerance ?? near, gives, gives.expected / die.opening, "in");
+  const share = gives.expected / die.opening;
+  const { verdict } =
+    radiusTolerance === undefined
+      ? acceptRadius({ radius, tolerance: near }, { ...gives, low: gives.expected, high: gives.expected }, share, "in")
+      : acceptRadius({ radius, tolerance: radiusTolerance }, gives, share, "in");
   const off = Math.abs(gives.expected - radius);
   const finding = (status: Finding["status"], kind: string): Finding => ({
     about: "drawing radius",
@@ -32,6 +39,8 @@ export function drawingRadius(
     limit: radius,
     quantity: "length",
   });
+  if (verdict === "measure")
+    return { verdict, finding: { ...finding("note", "measure"), figure: gives.low, beside: gives.high } };
   if (verdict !== "accept") return { verdict, finding: finding("check", "ask") };
   const isExact = atMost(off, 0.01 * radius);
   return { verdict, finding: radiusTolerance === undefined && !isExact ? finding("note", "near") : undefined };

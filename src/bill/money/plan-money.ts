@@ -1,5 +1,5 @@
 /** The last stage: what every quoted line costs and what is asked for it, and for the order. */
-import { type Charges, charges } from "../../calc/cost/charges.ts";
+import { type Charges, charges, type OrderTerms } from "../../calc/cost/charges.ts";
 import { laborCost } from "../../calc/cost/labor-cost.ts";
 import { type LinePrice, linePrice } from "../../calc/cost/line-price.ts";
 import { type Money, money } from "../../units/quantity.ts";
@@ -82,16 +82,18 @@ export function planMoney(
     ]),
   );
   const prices = [...priced.values()].flatMap((found) => (found instanceof Refusal ? [] : [found.price]));
-  const order = {
-    minimum: money(rates.find("minimumCharge") ?? 0),
-    rush: job.isRush ? rates.get("rush") : 0,
-    crate: money(rates.find("crate") ?? 0),
-    truck: money(rates.find("truck") ?? 0),
-    tax: rates.find("tax") ?? 0,
-  };
   const commonWorth = wholeSheets ? new Set<LinePlan>() : atCommonWorth(groups);
-  return { lines: priced, charges: charges(prices, order, work), commonWorth };
+  return { lines: priced, charges: charges(prices, orderTerms(shop), work), commonWorth };
 }
+
+/** What the shop asks of any order beside its lines. */
+export const orderTerms = ({ rates, job }: Pick<Shop, "rates" | "job">): OrderTerms => ({
+  minimum: money(rates.find("minimumCharge") ?? 0),
+  rush: job.isRush ? rates.get("rush") : 0,
+  crate: money(rates.find("crate") ?? 0),
+  truck: money(rates.find("truck") ?? 0),
+  tax: rates.find("tax") ?? 0,
+});
 
 /** A second person's rate is asked for only where one is needed. */
 const labor = ({ station, people }: StationWork, time: StationWork["run"], rates: Shop["rates"]): Money =>

@@ -42,12 +42,13 @@ export function neededMachines(
     value: (plan: LinePlan) => number,
   ): NeededSize => {
     if (of.length === 0) return { question, quantity, of: 0, most: undefined };
-    const top = of.reduce((a, b) => (value(b) > value(a) ? b : a));
-    return { question, quantity, of: of.length, most: { value: value(top), part: top.line.part } };
+    const values = of.map(value);
+    const top = values.reduce((a, b, i) => (b > values[a]! ? i : a), 0);
+    return { question, quantity, of: of.length, most: { value: values[top]!, part: of[top]!.line.part } };
   };
   const share = (question: string, of: readonly LinePlan[], can: (plan: LinePlan) => boolean): MachineShare => {
-    const stuck = of.find((plan) => !can(plan));
-    return { question, of: of.length, able: of.filter(can).length, stuck: stuck?.line.part };
+    const stuck = of.filter((plan) => !can(plan));
+    return { question, of: of.length, able: of.length - stuck.length, stuck: stuck[0]?.line.part };
   };
   const rating = ({ line }: LinePlan) => ratingFor(line.material, shop.ratedIn, line.thickness);
   const sizes = [

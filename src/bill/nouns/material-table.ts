@@ -6,8 +6,12 @@ import { nearest } from "../../units/nearest.ts";
 import { noAnswer, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 
-/** "ASTM A572 Gr. 50" and "a572-gr-50" are one name. */
-const fold = (name: string): string => name.toLowerCase().replace(/[\s\-_.,/()]+/g, "");
+/** "ASTM A572 Gr. 50" and "a572-gr-50" are one name; the British way to spell a metal is read as well. */
+const fold = (name: string): string =>
+  name
+    .toLowerCase()
+    .replace(/[\s\-_.,/()]+/g, "")
+    .replace("minium", "minum");
 
 export class MaterialTable {
   readonly #byName = new Map<string, Material>();
@@ -36,7 +40,8 @@ export class MaterialTable {
     const found = this.get(text);
     if (found) return found;
     const names = this.materials.map((material) => material.name);
-    const tempers = names.filter((name) => fold(name).startsWith(fold(text)) && fold(text).length >= 3);
+    const alloy = fold(text.replace(FAMILY, ""));
+    const tempers = names.filter((name) => fold(name).startsWith(alloy) && alloy.length >= 3);
     const hint =
       tempers.length > 0
         ? `name the temper or grade: ${tempers.map((name) => `"${name}"`).join(" or ")}`
@@ -61,6 +66,9 @@ export class MaterialTable {
   }
 }
 
+/** Said before the alloy: "Alum 5052". */
+const FAMILY = /^al(?:um(?:inum|inium)?)?[\s.-]+/i;
+
 const SERIES: Record<string, GaugeSeries> = Object.assign(Object.create(null), {
   steel: "steel",
   mildsteel: "steel",
@@ -70,26 +78,27 @@ const SERIES: Record<string, GaugeSeries> = Object.assign(Object.create(null), {
   stainless: "stainless",
   stainlesssteel: "stainless",
   aluminum: "aluminum",
-  aluminium: "aluminum",
 });
 
+const STEEL = 'name the grade: plate is "A36", hot-rolled sheet "A1011 CS", cold-rolled sheet "A1008 CS"';
+const STAINLESS = 'name the grade: "304" or "316"';
+const ALUMINUM = 'name alloy and temper, such as "5052-H32" or "6061-T6"';
 const HOT_ROLLED = 'name the grade: hot-rolled sheet is "A1011 CS", plate "A36"';
 const COLD_ROLLED = 'name the grade: cold-rolled sheet is "A1008 CS"';
 const GALVANIZED = 'name the grade: galvanized sheet is "A653 CS"';
 /** Family names leave the strength open: say which grades there are. */
 const GENERIC: Record<string, string> = Object.assign(Object.create(null), {
-  steel: 'name the grade: plate is "A36", hot-rolled sheet "A1011 CS", cold-rolled sheet "A1008 CS"',
-  mildsteel: 'name the grade: plate is "A36", hot-rolled sheet "A1011 CS", cold-rolled sheet "A1008 CS"',
-  stainless: 'name the grade: "304" or "316"',
-  stainlesssteel: 'name the grade: "304" or "316"',
-  aluminum: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
-  aluminium: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
+  steel: STEEL,
+  mildsteel: STEEL,
+  stainless: STAINLESS,
+  stainlesssteel: STAINLESS,
+  aluminum: ALUMINUM,
   hrs: HOT_ROLLED,
   hr: HOT_ROLLED,
   hotrolled: HOT_ROLLED,
   hotrolledsteel: HOT_ROLLED,
   hrpo: HOT_ROLLED,
-  ms: 'name the grade: plate is "A36", hot-rolled sheet "A1011 CS", cold-rolled sheet "A1008 CS"',
+  ms: STEEL,
   crs: COLD_ROLLED,
   cr: COLD_ROLLED,
   coldrolled: COLD_ROLLED,
@@ -97,16 +106,16 @@ const GENERIC: Record<string, string> = Object.assign(Object.create(null), {
   galv: GALVANIZED,
   galvanized: GALVANIZED,
   galvanizedsteel: GALVANIZED,
-  ss: 'name the grade: "304" or "316"',
-  sst: 'name the grade: "304" or "316"',
+  ss: STAINLESS,
+  sst: STAINLESS,
   "304l":
     'the table has "304"; its low-carbon kin 304L is a row of your own in a data range, or 304 if the drawing lets you',
   ss304l:
     'the table has "304"; its low-carbon kin 304L is a row of your own in a data range, or 304 if the drawing lets you',
   "316l":
     'the table has "316"; its low-carbon kin 316L is a row of your own in a data range, or 316 if the drawing lets you',
-  al: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
-  alum: 'name alloy and temper, such as "5052-H32" or "6061-T6"',
+  al: ALUMINUM,
+  alum: ALUMINUM,
   copper: 'name the alloy: "C110 half hard"',
   brass: 'name the alloy: "C260 half hard"',
 });

@@ -56,6 +56,7 @@ export const RATE_NAMES = {
   shearHandling: "Shear handling per cut",
   shearHandlingPerLength: "Shear handling by length",
   sheetLoading: "Sheet loading",
+  bladeGapSetting: "Blade gap setting",
   leastRemnant: "Least remnant",
   wholeSheets: "Charge whole sheets",
   materialMarkUp: "Material mark-up",

@@ -23,9 +23,6 @@ export interface Station {
   readonly coat: Millimetres | undefined;
 }
 
-/** The names under which the three machines stand in the table. */
-export const MACHINE_STATIONS = ["Shear", "Waterjet", "Brake"] as const;
-
 export const findStation = (wanted: string, table: readonly Station[]): Station | undefined =>
   table.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
 

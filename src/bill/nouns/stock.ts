@@ -40,7 +40,7 @@ export interface SheetsToCut {
 
 /** What a line of this material and thickness is cut from; undefined where Stock has neither it nor a thicker one. */
 export function sheetsToCut(
-  material: Material,
+  material: Pick<Material, "name">,
   thickness: Millimetres,
   stock: readonly StockSheet[],
 ): SheetsToCut | undefined {

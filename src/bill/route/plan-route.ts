@@ -11,7 +11,7 @@ import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
 import { hasTable, type Shop } from "../nouns/shop.ts";
 import { bendingWorks } from "../time/bending-work.ts";
-import { benchWork, cuttingWork } from "../time/cutting-work.ts";
+import { benchWork, cuttingWork, shearShares } from "../time/cutting-work.ts";
 import { type StationWork, timeOf } from "../time/station-work.ts";
 import { routeShop } from "./clock.ts";
 
@@ -72,10 +72,15 @@ const cheapest = ({ shear, waterjet }: RouteLine): Cutter =>
 function cutsOf(plans: readonly LinePlan[], shop: RouteShopTables): RouteLine[] | undefined {
   if (!hasTable(shop, "stations")) return undefined;
   const bending = bendingWorks(plans, shop);
+  // As if all that can be sheared were: what shares a set-up is known only when the route is.
+  const shares = shearShares(
+    plans.filter(({ cutting }) => cutting.shear),
+    shop,
+  );
   return plans.map((plan): RouteLine => {
     const cut = (cutter: Cutter): Cut | undefined => {
       if (plan.cutting[cutter] === undefined) return undefined;
-      const cutting = cuttingWork(plan, cutter, shop);
+      const cutting = cuttingWork(plan, cutter, shares.get(plan) ?? 0, shop);
       const works = [cutting, ...benchWork(plan, cutter, shop)];
       const cost = works.reduce((sum, each) => sum + costOf(each, shop), 0);
       return { time: timeOf(cutting), cost: Math.round(cost * COST_UNITS) };

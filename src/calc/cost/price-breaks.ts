@@ -1,6 +1,7 @@
 import { type Money, money, type Ratio } from "../../units/quantity.ts";
-import type { Working } from "../../units/working.ts";
+import { step, type Working } from "../../units/working.ts";
 import { toCent } from "./cent.ts";
+import { heldBreaks } from "./held-breaks.ts";
 import { type ProfitBasis, priceForMargin } from "./price-for-margin.ts";
 
 export interface PriceBreak {
@@ -10,7 +11,7 @@ export interface PriceBreak {
   readonly price: Money;
 }
 
-/** Unit price by quantity: the set-up spread over the pieces, the rest each (derived). Prices in whole cents. */
+/** Unit price by quantity: the set-up spread over the pieces, the rest each (derived). Prices in whole cents, held. */
 export function priceBreaks(
   quantities: readonly number[],
   setUpCost: Money,
@@ -19,9 +20,18 @@ export function priceBreaks(
   basis: ProfitBasis,
   work?: Working,
 ): PriceBreak[] {
-  return quantities.map((quantity) => {
+  const found = [...new Set(quantities)].map((quantity) => {
     const unitCost = money(setUpCost / quantity + costEach);
-    const unitPrice = priceForMargin(unitCost, share, basis, work);
+    return { quantity, unitCost, unitPrice: priceForMargin(unitCost, share, basis, work) };
+  });
+  const inOrder = [...found].sort((a, b) => a.quantity - b.quantity);
+  const held = heldBreaks(inOrder, 0);
+  const unitPrices = new Map(inOrder.map(({ quantity }, i) => [quantity, held[i]!]));
+  return quantities.map((quantity) => {
+    const { unitCost, unitPrice: own } = found.find((each) => each.quantity === quantity)!;
+    const unitPrice = unitPrices.get(quantity)!;
+    if (unitPrice !== own)
+      step(work, "held", `each of ${quantity}, not less in all than fewer`, unitPrice, "money", "whole cents");
     return { quantity, unitCost, unitPrice, price: toCent(unitPrice * quantity) };
   });
 }

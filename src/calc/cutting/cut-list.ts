@@ -58,15 +58,20 @@ export function cutList({ cuts }: Pick<Plan, "cuts">): CutListRow[] {
 }
 
 /** Another piece of the same pattern and size, cut to the same measure with the same yield. */
-const isSameWork = (a: Cut, b: Cut): boolean => a.piece !== b.stays.id && workKey(a) === workKey(b);
+const isSameWork = (a: Cut, b: Cut): boolean =>
+  SAME.every((key) => a[key] === b[key]) &&
+  a.piece !== b.stays.id &&
+  patternIdOf(a.piece) === patternIdOf(b.piece) &&
+  kindKey(a.stays) === kindKey(b.stays) &&
+  kindsOf(a.falls) === kindsOf(b.falls);
 
-const workKey = (cut: Cut): string => {
-  const { piece, stage, axis, by, measure, length, turn, copies, falls, stays } = cut;
-  const outs = [...falls.map(kindKey).sort(), kindKey(stays)].join();
-  return [patternIdOf(piece), stage, axis, by, measure, length, turn, copies, outs].join(" ");
-};
+const SAME = ["stage", "axis", "by", "measure", "length", "turn", "copies"] as const;
 
-const kindKey = ({ kind, blank, w, h }: PieceOut): string => `${kind} ${blank ?? ""} ${w.toFixed(3)} ${h.toFixed(3)}`;
+const kindsOf = (falls: readonly PieceOut[]): string => falls.map(kindKey).sort().join();
+
+/** Sizes to the thousandth of a millimetre. */
+const kindKey = ({ kind, blank, w, h }: PieceOut): string =>
+  `${kind} ${blank ?? ""} ${Math.round(w * 1000)} ${Math.round(h * 1000)}`;
 
 function rowOf(cuts: readonly Cut[], seq: number, before: Cut | undefined): CutListRow {
   const first = cuts[0]!;
@@ -110,12 +115,15 @@ const liesThere = ({ piece, visit, copies }: Cut, before: Cut): boolean =>
 const isPart = ({ kind }: PieceOut): boolean => kind === "blank" || kind === "part";
 
 function yieldsOf(outs: readonly (readonly [PieceOut, number])[]): Yield[] {
-  const found = new Map<string, Yield>();
+  const found = new Map<string, Yield & { count: number; pieces: string[] }>();
   for (const [out, copies] of outs) {
     const key = kindKey(out);
-    const { count = 0, pieces = [] } = found.get(key) ?? {};
     const { kind, blank, w, h, id } = out;
-    found.set(key, { kind, blank, w, h, count: count + copies, pieces: [...pieces, id] });
+    const known = found.get(key);
+    if (known) {
+      known.count += copies;
+      known.pieces.push(id);
+    } else found.set(key, { kind, blank, w, h, count: copies, pieces: [id] });
   }
   return [...found.values()];
 }

@@ -21,8 +21,6 @@ export interface Part {
   readonly blank: string | null;
   readonly size: Size;
   readonly task: Task | null;
-  /** Gauged cuts in the task and in all that comes of it. */
-  readonly cuts: number;
 }
 
 /** Parallel cuts on one piece; the groups may be cut in any order, the front part is what is left. */
@@ -68,7 +66,7 @@ export function sheetPart(
 
   const leftOver = (size: Size): Part => {
     const usable = leastRemnant > 0 && Math.min(size[0], size[1]) >= leastRemnant;
-    return { kind: usable ? "remnant" : "scrap", blank: null, size, task: null, cuts: 0 };
+    return { kind: usable ? "remnant" : "scrap", blank: null, size, task: null };
   };
 
   const working = (size: Size, task: Task): Part => ({
@@ -76,7 +74,6 @@ export function sheetPart(
     blank: null,
     size,
     task,
-    cuts: partsOf(task).reduce((sum, { cuts }) => sum + cuts, task.groups.filter(({ gauge }) => gauge !== null).length),
   });
 
   /** Trims one edge, which takes `trim` off the size along `axis`. */
@@ -92,7 +89,7 @@ export function sheetPart(
           gauge: null,
           by: "mark",
           measure: trim,
-          falls: [{ kind: "scrap", blank: null, size: withSize(size, axis, trim), task: null, cuts: 0 }],
+          falls: [{ kind: "scrap", blank: null, size: withSize(size, axis, trim), task: null }],
         },
       ],
       front,
@@ -108,7 +105,7 @@ export function sheetPart(
     for (const axis of [0, 1] as const) {
       if (own[axis] !== size[axis]) return parallel([{ extent: own[axis], node }], size, axis, level, "size");
     }
-    return { kind: "blank", blank: blanks[node.item]!.id, size, task: null, cuts: 0 };
+    return { kind: "blank", blank: blanks[node.item]!.id, size, task: null };
   };
 
   const parallel = (
@@ -136,8 +133,7 @@ export function sheetPart(
       const by = measure <= rule.backReach ? "gauge" : measure <= frontReach ? "front stop" : "mark";
       return { gauge: by === "gauge" ? measure : null, by, measure, falls: equal };
     });
-    // Alike pieces have their groups in the same order.
-    groups.sort((a, b) => b.measure - a.measure || (keyOf(a.falls[0]!) < keyOf(b.falls[0]!) ? -1 : 1));
+    groups.sort((a, b) => b.measure - a.measure);
     if (waste > 0 && front !== WASTE_IN_FRONT) {
       // Trimmed off the last part, which is measured: last of all, when nothing else is left beside it.
       const measure = extents[front]!;
@@ -164,27 +160,41 @@ export function sheetPart(
   return trimmed(full, first, 0, trimmed(withSize(full, first, full[first] - trim), second, 0, inner));
 }
 
-/** Parts of one stack together. */
+/** Parts of one size together, those with the same work beside each other. */
 function alike(parts: readonly Part[]): Part[][] {
-  const stacks = new Map<string, Part[]>();
-  for (const part of parts) {
-    const key = keyOf(part);
-    stacks.set(key, [...(stacks.get(key) ?? []), part]);
+  const sizes = new Map<string, Part[]>();
+  for (const part of [...parts].sort((a, b) => (keyOf(a) < keyOf(b) ? -1 : 1))) {
+    const key = part.size.join("x");
+    sizes.set(key, [...(sizes.get(key) ?? []), part]);
   }
-  return [...stacks.values()];
+  return [...sizes.values()];
 }
 
-const keys = new WeakMap<Part, string>();
+const keys = new WeakMap<Part | Group, string>();
 
-/** Equal pieces with equal work before them lie on one stack. */
-export function keyOf(part: Part): string {
-  const known = keys.get(part);
-  if (known !== undefined) return known;
-  const inside = part.task ? `${part.task.axis}(${partsOf(part.task).map(keyOf).sort().join()})` : (part.blank ?? "");
-  const key = `${part.size.join("x")}${inside}`;
-  keys.set(part, key);
-  return key;
+function remembered<T extends Part | Group>(of: T, make: () => string): string {
+  const known = keys.get(of) ?? make();
+  keys.set(of, known);
+  return known;
 }
+
+/** What a part is and what is to be done to it. */
+export const keyOf = (part: Part): string =>
+  remembered(part, () => {
+    const { size, task, blank } = part;
+    return `${size.join("x")}${task ? workKey(task, task.groups) : (blank ?? "")}`;
+  });
+
+/** What these cuts of a piece leave: pieces of equal size and key are alike. */
+export const workKey = ({ axis, front }: Task, groups: readonly Group[]): string =>
+  `${axis}(${groups.map(groupKey).join()};${keyOf(front)})`;
+
+const groupKey = (group: Group): string =>
+  remembered(group, () => {
+    const counts = new Map<string, number>();
+    for (const part of group.falls) counts.set(keyOf(part), (counts.get(keyOf(part)) ?? 0) + 1);
+    return [...counts].map(([key, count]) => `${count}*${key}`).join();
+  });
 
 export const withSize = (size: Size, axis: Axis, extent: number): Size =>
   axis === 0 ? [extent, size[1]] : [size[0], extent];

@@ -13,18 +13,28 @@ export const DEFAULT_PACE: FloorPace = {
 
 const SECONDS_PER_MINUTE = 60; // by definition
 
+/** Where back gauge and front stop stand. */
+export type Stands = { readonly gauge: number; readonly "front stop": number };
+export const NOWHERE: Stands = { gauge: Number.NaN, "front stop": Number.NaN };
+
 export interface FloorTime {
   readonly minutes: number;
   readonly settings: number;
   readonly heavyLifts: number;
+  /** After the last cut. */
+  readonly stands: Stands;
 }
 
-export function floorTime(cuts: readonly Cut[], weightPerArea: number, pace: FloorPace): FloorTime {
+export function floorTime(
+  cuts: readonly Cut[],
+  weightPerArea: number,
+  pace: FloorPace,
+  before: Stands = NOWHERE,
+): FloorTime {
   let seconds = 0;
   let settings = 0;
   let heavyLifts = 0;
-  /** Where back gauge and front stop stand. */
-  const stands = { gauge: Number.NaN, "front stop": Number.NaN };
+  const stands = { ...before };
   let visit = 0;
   let onTable = "";
   /** Settings of the present visit, of which every copy but the first needs all but one. */
@@ -59,7 +69,7 @@ export function floorTime(cuts: readonly Cut[], weightPerArea: number, pace: Flo
     seconds += cut.strokes * weight * pace.liftPerKilogram;
     if (weight > pace.heavy) heavyLifts += cut.strokes;
   }
-  return { minutes: seconds / SECONDS_PER_MINUTE, settings, heavyLifts };
+  return { minutes: seconds / SECONDS_PER_MINUTE, settings, heavyLifts, stands };
 }
 
 /** The piece on the table before the cut. */

@@ -18,6 +18,10 @@ import type { Blank, Limits, Plan, PlannedPattern, PlanOptions, Stock } from "./
 
 export { DEFAULT_UNITS } from "./search-plan.ts";
 
+/** Ways to cut each pattern that are looked at between plans, and for the one that is taken: chosen. */
+const FEW_TRIES = 1;
+const TRIES = 8;
+
 export function planCuts(
   blanks: readonly Blank[],
   stock: readonly Stock[],
@@ -37,22 +41,23 @@ export function planCuts(
           const worth = stock[sheet]!.remnantWorth ?? limits.remnantWorth;
           return sum + (count * worth * w * h * found.costOf(sheet)) / (pattern.w * pattern.h);
         }, 0);
-  const listed = (uses: readonly Use[]) => {
+  const listed = (uses: readonly Use[], tries: number) => {
     const patterns = uses.map((use, p) => plannedPattern(use, p, asked, stock));
-    const ordered = orderCuts(patterns, problem, asked, stock, limits, options.weightPerArea, options.pace);
+    const ordered = orderCuts(patterns, { problem, blanks: asked, stock, limits, options }, tries);
     const remnants = remnantsOf(ordered.cuts);
     return { uses, patterns, ordered, remnants, value: found.countOf(uses), credit: creditOf(patterns, remnants) };
   };
   // With the time counted in a plan of little more metal may be the better one; and so where the floor is too full for it.
   const perMinute = options.perMinute ?? 0;
-  const best = listed(found.uses);
+  const best = listed(found.uses, FEW_TRIES);
   const isCrowded = ({ ordered }: typeof best) => crowded(ordered, limits).length > 0;
-  const others = perMinute > 0 || isCrowded(best) ? found.near.map(listed) : [];
+  const others = perMinute > 0 || isCrowded(best) ? found.near.map((uses) => listed(uses, FEW_TRIES)) : [];
   const roomy = [best, ...others].filter((choice) => !isCrowded(choice));
   const choices = roomy.length > 0 ? roomy : [best, ...others];
   const all = ({ value, credit, ordered }: typeof best) =>
     perMinute === Infinity ? ordered.minutes : value - credit + perMinute * ordered.minutes;
-  const { uses, patterns, ordered, remnants, value, credit } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
+  const { uses } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
+  const { patterns, ordered, remnants, value, credit } = listed(uses, TRIES);
   const sheets = stock
     .map(({ id }, s) => ({
       stock: id,

@@ -17,7 +17,6 @@ import { netCost } from "./remnants.ts";
 import { reseat } from "./reseat.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
-import { simplePlans } from "./simple-plans.ts";
 import { isBetter, type Solution, solutionOf } from "./solution.ts";
 import { StripPatterns } from "./strip-patterns.ts";
 import { tightMix } from "./tight-mix.ts";
@@ -60,6 +59,10 @@ const MOST_BOUND_WORK = 12_000_000;
 const LAST_SHEETS = [6, 10, 16] as const;
 const DIVE_SHARE = 0.5;
 
+/** Plans made to be compared by time, the share of the budget they may take, and how much dearer a cut to size is in some: chosen. */
+const ALTERNATIVES = 8;
+const ALTERNATIVES_SHARE = 0.2;
+const DEAR = 4;
 /** Plans kept beside the best one, and how much more they may count: chosen. */
 const MOST_NEAR = 8;
 const NEAR = 0.02;
@@ -67,6 +70,14 @@ const NEAR = 0.02;
 interface Root {
   readonly program: PatternProgram;
   readonly pricing: StripPatterns;
+}
+
+interface Asked {
+  readonly seed: number;
+  readonly found: (solution: Solution) => void;
+  /** What a second at the shear counts; Infinity: nothing but it. And how many seconds a stroke takes. */
+  readonly perSecond: number;
+  readonly stroke: number;
 }
 
 export class PlanSearch {
@@ -83,21 +94,29 @@ export class PlanSearch {
     private readonly budget: Budget,
     /** No plan costs less; raised while the search goes on. */
     public bound: number,
-    seed: number,
-    private readonly found: (solution: Solution) => void = () => {},
-    /** Whether time at the shear counts between the plans kept. */
-    private readonly timed = false,
+    private readonly asked: Asked,
   ) {
-    this.random = new Random(seed);
+    this.random = new Random(asked.seed);
     this.allowed =
       isUnlimited(problem.rule) && problem.sheets.every(({ trimPartLimit }) => trimPartLimit === Infinity)
         ? null
         : (layout) => layoutCanBeSheared(problem, layout);
     const cheapest = Math.min(...problem.sheets.map(({ cost }) => cost));
-    this.thrift = (timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
+    this.thrift = (this.timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
     this.moves = new InsertionMoves(problem, budget, this.random, this.allowed);
+  }
+
+  /** What the stroke that sizes a piece counts, in the value of pieces. */
+  private get sizing(): number {
+    const { perSecond, stroke } = this.asked;
+    const perArea = Math.min(...this.problem.sheets.map(({ cost, w, h }) => cost / (w * h)));
+    return this.timed ? (perSecond * stroke) / perArea : 0;
+  }
+
+  private get timed(): boolean {
+    return this.asked.perSecond > 0;
   }
 
   private offer(uses: readonly Use[]): boolean {
@@ -112,7 +131,7 @@ export class PlanSearch {
     if (solution.missing === 0) this.keepNear(solution);
     if (!isBetter(solution, this.best)) return false;
     this.best = solution;
-    this.found(solution);
+    this.asked.found(solution);
     return true;
   }
 
@@ -122,8 +141,10 @@ export class PlanSearch {
   private keepNear(solution: Solution): void {
     if (this.near.some(({ net, effort }) => net === solution.net && effort() === solution.effort())) return;
     this.near.push(solution);
-    this.near.sort((a, b) => a.net - b.net || a.effort() - b.effort());
-    const least = this.near[0]!.net;
+    const all = ({ net, effort }: Solution) =>
+      this.asked.perSecond === Infinity ? effort() : net + this.asked.perSecond * effort();
+    this.near.sort((a, b) => all(a) - all(b) || a.net - b.net);
+    const least = Math.min(...this.near.map(({ net }) => net));
     this.near = this.near.filter(({ net }, k) => k < MOST_NEAR && net <= least * (1 + NEAR));
   }
 
@@ -148,12 +169,24 @@ export class PlanSearch {
       budget,
       cellOf(problem, mixed ? CELLS_MIXED : CELLS),
       this.allowed,
-      { mostStacked: stacked, keepToDemand: mixed }, // fitted: better with several kinds of sheet, a little worse with one
+      { mostStacked: stacked, keepToDemand: mixed, sizing: this.sizing }, // fitted: better with several kinds of sheet, a little worse with one
     );
     const weights = new Float64Array(problem.items.length).fill(1);
     const worth = Float64Array.from(problem.items, ({ value }) => value);
     let last = this.planRest(coarse, whole, [], worth, 0);
     budget.spend(whole.used);
+    // Of plans of equal sheets the time tells which: there must be some, also where the first is on the fewest. Every other
+    // one has hardly a cut to size.
+    const simple = new StripPatterns(problem, budget, cellOf(problem, CELLS), this.allowed, {
+      mostStacked: stacked,
+      keepToDemand: true,
+      sizing: DEAR * this.sizing,
+    });
+    const until = budget.used + budget.units * ALTERNATIVES_SHARE;
+    for (let n = 0; this.timed && n < ALTERNATIVES && budget.used < until && !budget.over(); n++) {
+      const values = n === 0 ? worth : correctedValues(problem, last, weights, this.random);
+      last = this.planRest(n % 2 === 0 ? pricing : simple, budget, [], values, n === 0 ? 0 : COST_NOISE);
+    }
     const correct = (work: number, fullPlans: number) => {
       const until = this.budget.used + work;
       const most = MOST_CORRECTIONS_A_KIND * problem.sheets.length;
@@ -183,12 +216,6 @@ export class PlanSearch {
       else correct(FIRST_WORK, FULL_PLANS);
     }
     if (program && !this.done) this.diveFrom(program, [], false);
-    if (this.timed) {
-      const { problem, budget, allowed, demand, supply, random } = this;
-      const stock = { demand, supply };
-      const given = { problem, budget, allowed, random, cell: cellOf(problem, CELLS), mostStacked: stacked, ...stock };
-      for (const uses of simplePlans(given)) this.offer(uses);
-    }
     while (!this.done) {
       const { missing, uses } = this.best!;
       const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);

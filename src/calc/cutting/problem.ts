@@ -13,7 +13,7 @@ export interface SheetKind {
   /** Size left after the edge trims, in grid units. */
   readonly w: number;
   readonly h: number;
-  /** Sheets to be had; Infinity where the stock is not limited. */
+  /** Sheets available; Infinity where the stock is not limited. */
   readonly available: number;
   /** What one sheet counts in the objective: money or area. */
   readonly cost: number;

@@ -1,6 +1,7 @@
 /** The search behind a plan: what can be cut at all, the patterns found for it, what they count and what is left out. */
 import { Budget } from "./budget.ts";
 import { buildProblem, costOf, moneyRate } from "./build-problem.ts";
+import { DEFAULT_PACE } from "./floor-time.ts";
 import { impossibleReasons } from "./impossible.ts";
 import { areaBound } from "./lower-bound.ts";
 import type { Use } from "./pattern.ts";
@@ -49,16 +50,14 @@ export function searchPlan(
     problem.items.reduce((sum, { w, h }, i) => sum + w * h * count(i), 0);
   const pieceArea = areaOf((i) => problem.items[i]!.quantity);
   const budget = new Budget(options.units ?? DEFAULT_UNITS, options.stop);
-  const search = new PlanSearch(
-    problem,
-    budget,
-    areaBound(problem, pieceArea),
-    options.seed ?? DEFAULT_SEED,
-    ({ uses }) => {
+  const search = new PlanSearch(problem, budget, areaBound(problem, pieceArea), {
+    seed: options.seed ?? DEFAULT_SEED,
+    found: ({ uses }) => {
       options.onBetter?.(uses.reduce((sum, { repeats }) => sum + repeats, 0));
     },
-    (options.perMinute ?? 0) > 0,
-  );
+    perSecond: (options.perMinute ?? 0) / SECONDS_PER_MINUTE,
+    stroke: (options.pace ?? DEFAULT_PACE).stroke,
+  });
   if (pieceArea > 0) search.run();
   const inOrder = (list: readonly Use[]) => [...list].sort(byDue(asked));
   const uses = inOrder((search.best?.missing === 0 ? search.near[0] : search.best)?.uses ?? []);
@@ -79,7 +78,7 @@ export function searchPlan(
     problem,
     asked,
     uses,
-    near: search.best?.missing === 0 ? likeliest(search.near, options.perMinute ?? 0).map(inOrder) : [],
+    near: search.best?.missing === 0 ? likeliest(search.near).map(inOrder) : [],
     leftOut,
     planned,
     costOf: costOfSheet,
@@ -93,14 +92,8 @@ export function searchPlan(
 const MOST_TRIED = 4;
 const SECONDS_PER_MINUTE = 60; // by definition
 
-function likeliest([, ...others]: readonly Solution[], perMinute: number): (readonly Use[])[] {
-  const all = ({ net, effort }: Solution) =>
-    perMinute === Infinity ? effort() : net + (perMinute * effort()) / SECONDS_PER_MINUTE;
-  return others
-    .sort((a, b) => all(a) - all(b))
-    .slice(0, MOST_TRIED)
-    .map(({ uses }) => uses);
-}
+const likeliest = ([, ...others]: readonly Solution[]): (readonly Use[])[] =>
+  others.slice(0, MOST_TRIED).map(({ uses }) => uses);
 
 /** Sheets with the earliest parts first, then those of one stock line together, the most repeated first. */
 const byDue = (asked: readonly Blank[]) => {

@@ -14,14 +14,14 @@ export interface Open {
   left: number;
   readonly done: boolean[];
   lastAxis: Axis | null;
-  /** How its stack is told from others, once asked for: see stacks.ts. */
-  known: { readonly key: string; readonly size: Size } | null;
 }
 
 export class Bench {
   readonly cuts: Cut[] = [];
-  setting = 0;
+  private setting = 0;
   visit = 0;
+  /** Cuts made before this bench was branched off. */
+  private before = 0;
   private gauge: number | null = null;
   private frontStop: number | null = null;
   /** Pieces half cut. */
@@ -29,12 +29,23 @@ export class Bench {
 
   constructor(private readonly patterns: readonly PlannedPattern[]) {}
 
+  /** Gauge and stop where they are, nothing on the table: to go on from here in a way of its own. */
+  branch(): Bench {
+    const bench = new Bench(this.patterns);
+    bench.setting = this.setting;
+    bench.visit = this.visit;
+    bench.before = this.before + this.cuts.length;
+    bench.gauge = this.gauge;
+    bench.frontStop = this.frontStop;
+    return bench;
+  }
+
   lay(name: string, { task }: Part, lastAxis: Axis | null): void {
     if (!task) return;
     const done = new Array<boolean>(task.groups.length).fill(false);
     const copies = this.patterns[task.pattern]!.repeats;
     const rest = task.size[task.axis];
-    this.open.push({ task, name, copies, piece: name, rest, falls: 0, left: done.length, done, lastAxis, known: null });
+    this.open.push({ task, name, copies, piece: name, rest, falls: 0, left: done.length, done, lastAxis });
   }
 
   /** Whether the back gauge, or the front stop, stands where these cuts need it. */
@@ -42,11 +53,18 @@ export class Bench {
     return measure === (by === "gauge" ? this.gauge : by === "front stop" ? this.frontStop : Number.NaN);
   }
 
+  /** Whether one of the first cuts of a sheet is made at the present setting; edge trims need none. */
+  isSetFor(task: Task | null): boolean {
+    for (let at = task; at; at = at.stage === "trim" ? at.front.task : null) {
+      if (at.groups.some((group) => this.stands(group))) return true;
+    }
+    return false;
+  }
+
   cut(open: Open, g: number): void {
     const { task, name } = open;
     const { gauge, falls, by, measure } = task.groups[g]!;
     open.done[g] = true;
-    open.known = null;
     open.left--;
     if (gauge !== null && gauge !== this.gauge) {
       this.setting++;
@@ -64,7 +82,7 @@ export class Bench {
       : sized(`${name}r${open.falls}`, "part", withSize(task.size, task.axis, open.rest));
     const copies = this.patterns[task.pattern]!.repeats;
     this.cuts.push({
-      seq: this.cuts.length + 1,
+      seq: this.before + this.cuts.length + 1,
       setting: gauge === null ? 0 : this.setting,
       stage: task.stage,
       piece: open.piece,

@@ -1,7 +1,6 @@
-/** Stacks of half-cut pieces on the floor: how many stand, and how many more the work on one of them may need. */
-
+/** Stacks of half-cut pieces on the floor: which stand, and whether they can be worked off with the room there is. */
 import { mm } from "../../units/quantity.ts";
-import { keyOf, partsOf, type Size, type Task } from "./cut-tasks.ts";
+import { type Group, keyOf, type Part, type Size, type Task, withSize, workKey } from "./cut-tasks.ts";
 import { gridDown } from "./grid.ts";
 import type { Open } from "./shear-bench.ts";
 import type { Limits } from "./types.ts";
@@ -30,35 +29,171 @@ export interface Count {
   readonly long: number;
 }
 
-export const isLong = ([w, h]: readonly [number, number], over: number): boolean => Math.max(w, h) > over;
+export const NONE: Count = { all: 0, long: 0 };
+export const greater = (a: Count, b: Count): Count => ({ all: Math.max(a.all, b.all), long: Math.max(a.long, b.long) });
 
-/** Of an open piece as it is by now. */
-export function standingKey(open: Open): { readonly key: string; readonly size: Size } {
-  if (open.known) return open.known;
-  const { task, rest, done } = open;
-  const size: Size = task.axis === 0 ? [rest, task.size[1]] : [task.size[0], rest];
-  const left = task.groups.flatMap(({ falls }, g) => (done[g] ? [] : falls.map(keyOf)));
-  open.known = { key: `${size.join("x")}${task.axis}(${[...left, keyOf(task.front)].sort().join()})`, size };
-  return open.known;
+/** A half-cut piece, and how many more stacks the work on it may need beside its own. */
+export interface Standing {
+  readonly key: number;
+  readonly isLong: boolean;
+  /** What is still to be cut from it: read when it is compared. */
+  readonly work: () => string;
+  readonly need: Count;
+  /** The same while its fellows are cut alike, and what those add that are not. */
+  readonly needAmongAlike: Count;
+  readonly isCutOn: boolean;
 }
 
-export function countStacks(open: readonly Open[], over: number): Count {
-  const all = new Set<string>();
-  const long = new Set<string>();
-  for (const one of open) {
-    const { key, size } = standingKey(one);
-    all.add(key);
-    if (isLong(size, over)) long.add(key);
+/** Pieces of one size lie on one stack, whatever is still to be cut from each: one serves as well as another. */
+export const sizeKey = ([w, h]: Size): number => w * WIDEST + h;
+const WIDEST = 2 ** 23; // grid units; 26 m
+
+const isLong = ([w, h]: Size, { over }: StackLimit): boolean => Math.max(w, h) > over;
+
+function standing(task: Task, size: Size, groups: readonly Group[], limit: StackLimit): Standing {
+  const isPieceLong = isLong(size, limit);
+  return {
+    key: sizeKey(size),
+    isLong: isPieceLong,
+    work: () => workKey(task, groups),
+    ...needOf(task, groups, limit),
+  };
+}
+
+const known = new WeakMap<Open, { readonly left: number; readonly standing: Standing }>();
+
+export function standingOf(open: Open, limit: StackLimit): Standing {
+  const before = known.get(open);
+  if (before?.left === open.left) return before.standing;
+  const found = standingNow(open, limit);
+  known.set(open, { left: open.left, standing: found });
+  return found;
+}
+
+function standingNow({ task, rest, done }: Open, limit: StackLimit): Standing {
+  const left = task.groups.filter((_, g) => !done[g]);
+  return standing(task, withSize(task.size, task.axis, rest), left, limit);
+}
+
+/** What stands when these groups of a piece are cut. */
+export function standingAfter({ task, rest, done }: Open, groups: readonly number[], limit: StackLimit) {
+  const left = task.groups.filter((_, g) => !done[g] && !groups.includes(g));
+  const falls = groups.flatMap((g) => kindsOf(task.groups[g]!));
+  const parts = left.length === 0 ? [...falls, task.front] : falls;
+  const found = parts.flatMap((part) => (part.task ? [standingWhole(part, part.task, limit)] : []));
+  if (left.length === 0) return found;
+  const off = groups.map((g) => task.groups[g]!.falls.reduce((sum, { size }) => sum + size[task.axis], 0));
+  const now = off.reduce((sum, extent) => sum - extent, rest);
+  return [...found, standing(task, withSize(task.size, task.axis, now), left, limit)];
+}
+
+type Need = Pick<Standing, "need" | "needAmongAlike" | "isCutOn">;
+
+/**
+ * One part after another, what needs most room last: beside the one in work stand the rest of the piece, as long as there is
+ * one, and pieces of the same size. Among alike pieces what comes off the first of them stands while the others are cut.
+ */
+function needOf({ size, front }: Task, groups: readonly Group[], limit: StackLimit): Need {
+  const isRestLong = isLong(size, limit);
+  const inner = groups.map((group) => kindsOf(group)).filter((kinds) => kinds.length > 0);
+  if (front.task) {
+    const alike = inner.findIndex(([first]) => sizeKey(first!.size) === sizeKey(front.size));
+    if (alike < 0) inner.push([front]);
+    else inner[alike] = [...inner[alike]!, front];
   }
-  return { all: all.size, long: long.size };
+  const needs = inner.map((kinds) => {
+    const own = kinds.map((part): Need => standingWhole(part, part.task!, limit)).reduce(both);
+    return stackNeed(
+      own,
+      kinds.map((part) => () => keyOf(part)),
+      isLong(kinds[0]!.size, limit),
+    );
+  });
+  needs.sort((a, b) => a.long - b.long || a.all - b.all);
+  const need = needs.map((own, k) => (k < needs.length - 1 ? plus(own, isRestLong) : own)).reduce(greater, NONE);
+  const isAnyLong = inner.some(([first]) => isLong(first!.size, limit));
+  const first: Count = {
+    all: Math.min(2, inner.length),
+    long: (isAnyLong ? 1 : 0) + (inner.length > 1 && isRestLong ? 1 : 0),
+  };
+  return { need, needAmongAlike: greater(need, first), isCutOn: inner.length > 0 };
 }
 
-/** Stacks that the work on a piece may need beside itself when it is done one part after another. */
-export function peakOf(task: Task, over: number): Count {
-  const inner = partsOf(task).filter((part) => part.task);
-  if (inner.length === 0) return { all: 0, long: 0 };
-  const all = Math.max(...inner.map((part) => 1 + peakOf(part.task!, over).all));
-  const long = Math.max(...inner.map((part) => (isLong(part.size, over) ? 1 : 0) + peakOf(part.task!, over).long));
-  const last = inner.length === 1;
-  return last ? { all, long } : { all: 1 + all, long: (isLong(task.size, over) ? 1 : 0) + long };
+/** Of a stack of pieces with these works. */
+function stackNeed({ need, needAmongAlike, isCutOn }: Need, works: readonly (() => string)[], isLong: boolean): Count {
+  if (works.length < 2 || !isCutOn) return need;
+  return works.every((work) => work() === works[0]!()) ? needAmongAlike : plus(needAmongAlike, isLong);
+}
+
+const kinds = new WeakMap<Group, readonly Part[]>();
+
+/** Parts of a group that are cut further, two at most that are alike. */
+function kindsOf(group: Group): readonly Part[] {
+  const known = kinds.get(group);
+  if (known) return known;
+  const counts = new Map<string, number>();
+  const found = group.falls.filter((part) => {
+    const before = counts.get(keyOf(part)) ?? 0;
+    counts.set(keyOf(part), before + 1);
+    return part.task !== null && before < 2;
+  });
+  kinds.set(group, found);
+  return found;
+}
+
+const plus = ({ all, long }: Count, one: boolean): Count => ({ all: all + 1, long: long + (one ? 1 : 0) });
+
+const whole = new WeakMap<Part, Standing>();
+
+/** Of a part before its first cut. */
+function standingWhole(part: Part, task: Task, limit: StackLimit): Standing {
+  const known = whole.get(part) ?? standing(task, part.size, task.groups, limit);
+  whole.set(part, known);
+  return known;
+}
+
+export interface Stack {
+  readonly key: number;
+  readonly isLong: boolean;
+  /** Beside the stack itself and the others, its own fellows among them. */
+  readonly need: Count;
+}
+
+export function stacksOf(pieces: readonly Standing[]): Stack[] {
+  const stacks = new Map<number, { readonly isLong: boolean; readonly works: (() => string)[]; need: Need }>();
+  for (const one of pieces) {
+    const { key, isLong, work } = one;
+    const before = stacks.get(key);
+    if (before) {
+      before.works.push(work);
+      before.need = both(before.need, one);
+    } else stacks.set(key, { isLong, works: [work], need: one });
+  }
+  return [...stacks].map(([key, { isLong, works, need }]) => ({ key, isLong, need: stackNeed(need, works, isLong) }));
+}
+
+const both = (a: Need, b: Need): Need => ({
+  need: greater(a.need, b.need),
+  needAmongAlike: greater(a.needAmongAlike, b.needAmongAlike),
+  isCutOn: a.isCutOn || b.isCutOn,
+});
+
+export const countOf = (stacks: readonly Stack[]): Count => ({
+  all: stacks.length,
+  long: stacks.filter(({ isLong }) => isLong).length,
+});
+
+export const isWithin = ({ all, long }: Count, limit: StackLimit): boolean => all <= limit.all && long <= limit.long;
+
+/** Whether one of the stacks may be worked off while the others stand. */
+export function mayWorkOff(one: Stack, stacks: readonly Stack[], limit: StackLimit): boolean {
+  const { all, long } = countOf(stacks);
+  const others = { all: all - 1 + one.need.all, long: long - (one.isLong ? 1 : 0) + one.need.long };
+  return isWithin(others, limit);
+}
+
+/** Whether the stacks can be worked off one after another, what needs least room first. */
+export function canBeFinished(stacks: readonly Stack[], limit: StackLimit): boolean {
+  const turns = [...stacks].sort((a, b) => a.need.long - b.need.long || a.need.all - b.need.all);
+  return turns.every((one, k) => mayWorkOff(one, turns.slice(k), limit));
 }

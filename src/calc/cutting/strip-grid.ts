@@ -8,8 +8,8 @@ export class StripGrid {
   constructor(
     readonly rule: GaugeRule,
     private readonly cell: number,
-    /** Whether a strip takes pieces narrower than itself, each sized by one more cut. */
-    readonly sized = true,
+    /** What the cut counts that sizes a piece narrower than its strip, in the value of pieces. */
+    readonly sizing: number,
   ) {
     this.limited = !isUnlimited(rule);
   }

@@ -32,8 +32,8 @@ export interface StripRules {
   readonly mostStacked?: number;
   /** Whether a strip is laid no oftener than the demand for its pieces lasts; else patterns are cut back afterwards. */
   readonly keepToDemand?: boolean;
-  /** Whether a strip takes pieces narrower than itself, each sized by one more cut. */
-  readonly sized?: boolean;
+  /** What the cut counts that sizes a piece narrower than its strip, in the value of pieces. */
+  readonly sizing?: number;
 }
 
 export class StripPatterns {
@@ -51,10 +51,10 @@ export class StripPatterns {
     cell: number,
     /** Last word on a finished pattern where the shear has limits. */
     private readonly allowed: ((layout: GuillotineLayout) => boolean) | null,
-    { mostStacked = 1, keepToDemand = false, sized = true }: StripRules = {},
+    { mostStacked = 1, keepToDemand = false, sizing = 0 }: StripRules = {},
   ) {
     this.groups = viewGroups(problem, mostStacked);
-    this.grid = new StripGrid(problem.rule, cell, sized);
+    this.grid = new StripGrid(problem.rule, cell, sizing);
     this.keepToDemand = keepToDemand;
   }
 

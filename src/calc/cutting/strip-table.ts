@@ -21,6 +21,9 @@ export interface Front {
   readonly option: number;
 }
 
+/** However dear time is, a piece that must be sized is worth something: chosen. */
+const MOST_SIZING = 0.5;
+
 export class StripTable {
   /** Widths of strips, rising. */
   readonly heights: number[] = [];
@@ -49,7 +52,7 @@ export class StripTable {
     knapsack.reset(grid.room(longest));
     const { rule } = grid;
     const apart = !isUnlimited(rule) && this.usable.some(({ across }) => leastSizing(across, rule) > 0);
-    if (apart || !grid.sized) this.sweepSized();
+    if (apart) this.sweepSized();
     else this.sweep();
   }
 
@@ -99,14 +102,15 @@ export class StripTable {
   /** A piece is in the strips of exactly its width, and again from the width on from which it can be sized. */
   private sweepSized(): void {
     const { usable, knapsack } = this;
-    const { sized, rule } = this.grid;
-    const entry = usable.map(({ across }) => across + (sized ? leastSizing(across, rule) : Infinity));
+    const { sizing, rule } = this.grid;
+    const entry = usable.map(({ across }) => across + leastSizing(across, rule));
     const byEntry = usable.map((_, o) => o).sort((a, b) => entry[a]! - entry[b]! || a - b);
     const fronts: number[] = [];
     let entered = 0;
     for (let o = 0; o < usable.length; ) {
       const height = usable[o]!.across;
-      while (entered < byEntry.length && entry[byEntry[entered]!]! <= height) this.add(byEntry[entered++]!, fronts);
+      while (entered < byEntry.length && entry[byEntry[entered]!]! <= height)
+        this.add(byEntry[entered++]!, fronts, sizing);
       const exact: number[] = [];
       for (; o < usable.length && usable[o]!.across === height; o++) if (entry[o]! > height) exact.push(o);
       if (exact.length === 0) {
@@ -121,7 +125,7 @@ export class StripTable {
     }
   }
 
-  private add(o: number, fronts: number[]): void {
+  private add(o: number, fronts: number[], sizing = 0): void {
     // Out of budget the table stays as it is: still right, only poorer.
     if (this.budget.over()) return;
     const { item, along, stack } = this.usable[o]!;
@@ -132,7 +136,9 @@ export class StripTable {
     const { knapsack } = this;
     const before = knapsack.work;
     const copies = Math.floor(this.remaining[item]! / stack);
-    knapsack.add(o, this.grid.cellsOf(along), this.values[item]! * stack * this.favour(along), copies);
+    const value = this.values[item]!;
+    const worth = value - Math.min(sizing, MOST_SIZING * value);
+    knapsack.add(o, this.grid.cellsOf(along), worth * stack * this.favour(along), copies);
     this.budget.spend(knapsack.work - before);
   }
 

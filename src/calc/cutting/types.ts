@@ -178,10 +178,8 @@ export interface Plan {
   readonly leastHeavyLifts: number;
   readonly stacks: number;
   readonly longStacks: number;
-  /** Gauge settings of the list; of one that finishes a sheet before the next; and a strip before the next. */
+  /** Gauge settings of the list. */
   readonly settings: number;
-  readonly settingsSheetBySheet: number;
-  readonly settingsStripByStrip: number;
   readonly sheets: readonly { readonly stock: string; readonly count: number }[];
   readonly remnants: readonly {
     readonly piece: string;

@@ -26,7 +26,7 @@ const OUNCES_PER_POUND = 16; // by definition (avoirdupois)
 /**
  * How thick is a gauge number in this series? The same number is a different thickness in each material.
  * steel: ounces / 16 / 41.82; galvanized: the coating's ounces added; stainless: ounces / 640 to 4 places;
- * aluminum: 0.005 x 92^((36 - n) / 39), n = -3 for 4/0. Gauge with noughts counted down from 0 (3/0 is -2).
+ * aluminum: 0.005 x 92^((36 - n) / 39), n = -3 for 4/0. Gauge with zeros counted down from 0 (3/0 is -2).
  * Printed stainless tables cut an exact half off instead of rounding it up; an edition says which.
  * Refuses (#N/A) a gauge that the series does not have.
  * Source: 15 U.S.C. 206; Manufacturers' Standard Gauge; ASTM B258.

@@ -57,9 +57,12 @@ export const ratedShearStrength = (material: Material, work?: Working): Megapasc
   if (!fact) return lowShearStrength(material, work);
   return step(work, "S covered", "shear strength that the rating covers", listed(fact), "MPa", cite(fact));
 };
+/** The shop's own shear strength is the sheet's, unless the shop says how high its tensile strength goes as well. */
 export const highShearStrength = (material: Material, work?: Working): Megapascals => {
-  const high = ofTensile(material, material.tensileHigh ? "high" : "typical", work);
-  return material.shearStrength ? megapascals(Math.max(high, listed(material.shearStrength))) : high;
+  const { shearStrength: own, tensileHigh } = material;
+  if (own?.mark === "given" && tensileHigh?.mark !== "given") return shearStrength(material, work);
+  const high = ofTensile(material, tensileHigh ? "high" : "typical", work);
+  return own ? megapascals(Math.max(high, listed(own))) : high;
 };
 
 const listed = (fact: Fact): Megapascals => megapascals(factValue(fact, "stress"));

@@ -27,12 +27,23 @@ export function toleranceStack(
   spread: Spread,
   work?: Working,
 ): { readonly worst: Millimetres; readonly expected: Millimetres } {
-  const tilt = bends > 0 ? leg * Math.tan(radians(spread.angle)) : 0;
+  step(work, "edge", "deviation of a cut edge", spread.edge, "mm", "the shop's own figure (given)");
+  step(work, "one", "deviation of one deduction", spread.deduction, "mm", "the shop's own figure (given)");
+  step(work, "bends", "bends in the dimension", bends, "", "given");
+  const swing = bends > 0 ? leg * Math.tan(radians(spread.angle)) : 0;
+  const tilt = step(
+    work,
+    "tilt",
+    "deviation of the angle times the leg it swings",
+    mm(swing),
+    "mm",
+    "leg tan (derived)",
+  );
   const parts = [spread.edge, ...Array.from({ length: bends }, () => spread.deduction), tilt];
   const worst = step(
     work,
     "worst",
-    "all deviations added",
+    "all deviations added: edge, bends x one, tilt",
     mm(parts.reduce((a, b) => a + b, 0)),
     "mm",
     "sum (derived)",
@@ -46,18 +57,11 @@ export function toleranceStack(
     "deductions, what the bends of one sheet have in common",
     mm(shared),
     "mm",
-    "bends x sqrt(c) x spread of one (derived)",
+    "bends x sqrt(c) x one (derived)",
   );
-  step(
-    work,
-    "own",
-    "deductions, what each bend has for itself",
-    mm(own),
-    "mm",
-    "sqrt(bends (1 - c)) x spread of one (derived)",
-  );
+  step(work, "own", "deductions, what each bend has for itself", mm(own), "mm", "sqrt(bends (1 - c)) x one (derived)");
   const expected = mm(Math.hypot(spread.edge, shared, own, tilt));
-  step(work, "expected", "shared and own deviations together", expected, "mm", "root of the sum of squares (derived)");
+  step(work, "expected", "edge, shared, own and tilt together", expected, "mm", "root of the sum of squares (derived)");
   return { worst, expected };
 }
 

@@ -38,7 +38,7 @@ function setUpRow(answer: QuotedLine, system: UnitSystem): SpillRow {
     Brake: tools!.brake.name,
     Die: tools!.die.name,
     Punch: tools!.punch?.name,
-    Depth: Math.max(...strips.flatMap(({ depths }) => depths)),
+    "Punch below die": Math.max(...strips.flatMap(({ depths }) => depths)),
     Stops: hits.map((list) => list.map(({ stop }) => number(stop)).join("; ")).join(" | "),
     Order: hits.map((list) => list.map(({ bend }) => bend).join("; ")).join(" | "),
     "Order from": strips

@@ -1,13 +1,16 @@
 /** BILL.STATIONS: the hours of every station against what it has until the bill must leave. */
 import type { BillPlan } from "../../bill/plan.ts";
+import { undatedSays } from "../../bill/says.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { spill } from "../record/spill-columns.ts";
 
 const HOUR = 3600; // seconds, by definition
 
-export const billStations = (plan: BillPlan): CellMatrix =>
-  spill(
+export function billStations(plan: BillPlan): CellMatrix {
+  const undated = undatedSays(plan.shop);
+  if (undated) return spill("BILL.STATIONS", [{ Station: "none", Note: undated }], plan.shop.system);
+  return spill(
     "BILL.STATIONS",
     plan.dates.stations.map(({ station, queue, load, available, overtime, short, finish }) => ({
       Station: station,
@@ -21,3 +24,4 @@ export const billStations = (plan: BillPlan): CellMatrix =>
     })),
     plan.shop.system,
   );
+}

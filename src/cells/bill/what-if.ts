@@ -1,5 +1,6 @@
 /** BILL.WHATIF: if it must leave by then, which lines go into overtime, go outside, or break it. */
 import type { BillPlan } from "../../bill/plan.ts";
+import { undatedSays } from "../../bill/says.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { spill } from "../record/spill-columns.ts";
@@ -8,6 +9,8 @@ import { quotedRows } from "./rows.ts";
 const HOUR = 3600; // seconds, by definition
 
 export function billWhatIf(plan: BillPlan): CellMatrix {
+  const undated = undatedSays(plan.shop);
+  if (undated) return spill("BILL.WHATIF", [{ Part: "none", Verdict: undated, Message: undated }], plan.shop.system);
   const { lines } = plan.dates;
   const rows = quotedRows(plan, (line) => {
     plan.workOf(line);

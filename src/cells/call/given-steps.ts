@@ -45,12 +45,19 @@ export const givenSteps = (...[slots, inputs, system]: Parameters<OnRead>): Step
     const blank = matrix.every((row) => row.every(isBlank));
     return {
       symbol: LETTERS[key] ?? name,
-      meaning: parameter.shape === "data" ? "edition of the materials" : parameter.description.split(/[:;,.]/)[0]!,
+      meaning: parameter.shape === "data" ? "edition of the materials" : meaningOf(parameter.description, value),
       value,
       unit: parameter.quantity && typeof inputs[key] !== "string" ? unitName(parameter.quantity, system) : "",
       source: `${blank ? "left blank: default of" : "given as"} argument ${i + 1}`,
     };
   });
+
+/** What a chosen word means where the description says that of each; else what the argument is, to its first clause. */
+function meaningOf(description: string, value: Step["value"]): string {
+  const clauses = description.split(/;\s*/);
+  const chosen = clauses.find((clause) => clause.startsWith(`"${value}": `));
+  return chosen === undefined ? clauses[0]!.split(":")[0]! : chosen.slice(chosen.indexOf(": ") + 2);
+}
 
 /** undefined: left out, or a table, which the steps themselves look into. */
 function shown(

@@ -166,6 +166,8 @@ export const STOCK: ShopTable = {
     ["Aluminum 1/8", "5052-H32", "1/8", 120, 48, null, 214, 2, 0.5],
     ["Aluminum 4.5 mm", "5052-H32", "4,5 mm", 96, 48, null, 247, 7, 0.25],
     ["Aluminum 1/8 hard", "6061-T6", "1/8", 96, 48, null, 203, 3, 0.25],
+    ["Panel 4 mm", "Composite panel", 0.157, 96, 48, null, 148, 5, 0.25],
+    ["Expanded 3/4-9", "Expanded steel 3/4-9", 0.134, 96, 48, null, 112, 3, 0.25],
   ],
 };
 
@@ -217,6 +219,7 @@ export const RATES: ShopTable = {
     ["Shear handling per cut", 1.7, "s"],
     ["Shear handling by length", 1.8, "s/ft"],
     ["Sheet loading", 2, "min"],
+    ["Blade gap setting", 8, "min"],
     ["One-person limit", 45, "lb"],
     ["Hoist above", 95, "lb"],
     ["Hoist time", 80, "s"],
@@ -267,7 +270,7 @@ export const CALENDAR: ShopTable = {
   ],
 };
 
-/** One row adds a material. The edition holds the built-in ones as they are when a later release has others. */
+/** One row adds a material, or what the shop has timed of a built-in one. The edition holds the built-in ones as they are when a later release has others. */
 export const MATERIALS: ShopTable = {
   name: "Materials",
   title: "Materials of our own (over the edition named in the first row; figures from the mill's paper)",
@@ -294,6 +297,14 @@ export const MATERIALS: ShopTable = {
     [
       ...["3003-H14", null, "aluminum", 0.0986, 17, 20, 22, 26, 14, 0.12, 0.15, 0, 213],
       ...[null, null, "handbook figures, from memory: type the paper's own"],
+    ],
+    [
+      ...["Composite panel", null, null, null, null, null, null, null, null, null, null, null, null],
+      ...[90, 0.157, "invented timing: time a cut of your own"],
+    ],
+    [
+      ...["Expanded steel 3/4-9", null, null, null, null, null, null, null, null, null, null, null, null],
+      ...[25, 0.134, "invented timing: time a cut of your own"],
     ],
   ],
 };

@@ -1,12 +1,14 @@
 import type { AirTools } from "../../calc/bend/air-bend.ts";
 import { airRadiusByRule, type RadiusBand } from "../../calc/bend/air-radius.ts";
+import { feasibleAirShape, shareWords } from "../../calc/bend/air-shape.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { faceRoom } from "../../calc/bend/loaded-faces.ts";
 import { type AirBendBand, airBendBand } from "../../calc/bend/mechanics/air-bend-band.ts";
 import { withModelError } from "../../calc/bend/mechanics/model-error.ts";
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
 import { deviationsOf, USUAL } from "../../calc/bend/mechanics/usual-deviations.ts";
-import { feasibleAirBend, nearestWords } from "../../calc/bend/solved-air-bend.ts";
+import { shapeBand } from "../../calc/bend/radius-band.ts";
+import { nearestWords, solvedAirBend } from "../../calc/bend/solved-air-bend.ts";
 import { FACE_CLEARANCE, K_DEFAULT } from "../../data/bend-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
@@ -23,15 +25,13 @@ const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
 
 const band = (what: string, fallback: number) =>
   number({
-    description: `${what}: plus and minus so many per cent holds 9 of 10`,
+    description: `${what}, plus and minus so many per cent that hold 9 of 10`,
     rule: { from: 0, to: 30 },
     fallback,
   });
 
 const ROWS: readonly (readonly [keyof AirBendBand, string, QuantityKind])[] = [
-  ["tangentRadius", "inside radius, tangent to both flanges", "length"],
   ["centreRadius", "tightest inside radius, at the centre", "length"],
-  ["bendDeduction", "bend deduction", "length"],
   ["springback", "springback", "angle"],
   ["loadedAngle", "bend angle under load", "angle"],
   ["stroke", "punch travel from pinching the sheet; first hit short", "length"],
@@ -40,9 +40,7 @@ const ROWS: readonly (readonly [keyof AirBendBand, string, QuantityKind])[] = [
 
 /** The letters of these figures in the working, and the units calc works in. */
 const SYMBOLS: Partial<Record<keyof AirBendBand, string>> = {
-  tangentRadius: "R",
   centreRadius: "Rc",
-  bendDeduction: "BD",
   stroke: "s",
   peakForce: "F",
 };
@@ -72,28 +70,38 @@ export const airBend = defineFunction({
     { material, thickness, bendAngle, thicknessBand, strengthBand, hardeningBand, openingBand, ...tools },
     { system, work },
   ): CellMatrix => {
-    const { input, bend, nearest } = feasibleAirBend({ material, thickness, bendAngle, tools }, work);
+    const asked = { material, thickness, bendAngle, tools };
+    // Radius and deduction are those that a flat is made with; the rest only the mechanics can say.
+    const shape = feasibleAirShape(asked, material.airMethod === "best" ? "best" : "mechanics", work);
+    bendDeduction(thickness, shape.radius, bendAngle, shape.neutralAxis, "outside", work, shape.axisSource);
+    const { input, bend, nearest } = solvedAirBend(asked);
     const percent = {
       thickness: thicknessBand,
       strength: strengthBand,
       hardening: hardeningBand,
       opening: openingBand,
     };
-    const deviations = deviationsOf(input, percent);
-    const ofStock = airBendBand(input, { finalAngle: bendAngle }, deviations, bend);
+    const ofStock = airBendBand(input, { finalAngle: bendAngle }, deviationsOf(input, percent), bend);
     const widened = withModelError(ofStock, input, nearest.distance);
+    const { radius, deduction } = shapeBand(asked, shape, widened);
     const room = faceRoom(bend.loadedAngle, tools);
+    const figures = ({ low, expected, high }: RadiusBand) =>
+      [expected, low, high].map((figure) => fromInternal(figure, "length", system));
     const length = unitName("length", system);
-    const byRule = ruleFigures(material, thickness, bendAngle, tools);
+    const by = shareWords(shape.mechanicsShare);
+    const [tightest, ...others] = ROWS.map(([key, words, kind]) => {
+      const { value, lower, upper } = widened[key];
+      const symbol = SYMBOLS[key]; // springback and loaded angle stand in the working already
+      if (symbol) step(work, symbol, words, value, INTERNAL_UNITS[kind]!, MECHANICS);
+      const shown = [value, lower, upper].map((figure) => fromInternal(figure, kind, system));
+      return [words, ...shown, unitName(kind, system), ""];
+    });
     return [
       [...COLUMNS],
-      ...ROWS.map(([key, words, kind]) => {
-        const { value, lower, upper } = widened[key];
-        const unit = unitName(kind, system);
-        const symbol = SYMBOLS[key]; // springback and loaded angle stand in the working already
-        if (symbol) step(work, symbol, words, value, INTERNAL_UNITS[kind]!, MECHANICS);
-        return [words, ...[value, lower, upper].map((figure) => fromInternal(figure, kind, system)), unit, ""];
-      }),
+      ["inside radius, tangent to both flanges", ...figures(radius), length, by],
+      tightest!,
+      ["bend deduction", ...figures(deduction), length, by],
+      ...others,
       [
         "contact under the punch",
         bend.regime,
@@ -104,16 +112,22 @@ export const airBend = defineFunction({
       ],
       ["compared", nearest.inside ? "inside" : "outside", "", "", "", nearestWords(nearest)],
       ["short of the faces", room ?? "", "", "", room === undefined ? "" : "deg", faceWords(room, bend.loadedAngle)],
-      ...byRule.map(([words, band]) => [
+      ...ruleFigures(material, thickness, bendAngle, tools).map(([words, band]) => [
         words,
-        ...(band === undefined
-          ? ["", "", ""]
-          : [band.expected, band.low, band.high].map((figure) => fromInternal(figure, "length", system))),
+        ...(band === undefined ? ["", "", ""] : figures(band)),
         length,
         band === undefined ? "no share of the opening is known" : "common practice, to compare",
       ]),
+      ["inside radius by mechanics", ...figures(asBand(widened.tangentRadius)), length, "to compare"],
+      ["bend deduction by mechanics", ...figures(asBand(widened.bendDeduction)), length, "to compare"],
     ];
   },
+});
+
+const asBand = ({ value, lower, upper }: AirBendBand["tangentRadius"]): RadiusBand => ({
+  low: lower,
+  expected: value,
+  high: upper,
 });
 
 const faceWords = (room: number | undefined, loadedAngle: number): string =>

@@ -1,6 +1,7 @@
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
 import { feasibleAirBend } from "../../calc/bend/solved-air-bend.ts";
 import { withStrips } from "../../calc/bend/strip-correction.ts";
+import { mm } from "../../units/quantity.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
 import { data } from "../parameters/material.ts";
@@ -10,7 +11,8 @@ import { corrections } from "../tables/corrections.ts";
 
 export const airDepth = defineFunction({
   name: "AIR.DEPTH",
-  question: "How deep must the punch go, from pinching the sheet, for this angle? Go short on the first hit.",
+  question:
+    "How far must the punch travel from pinching the sheet (below the die's top: less the thickness)? First hit short.",
   parameters: {
     ...mechanicsParameters(),
     correction: corrections(),
@@ -24,6 +26,14 @@ export const airDepth = defineFunction({
   source: MECHANICS,
   calculate: ({ material, thickness, bendAngle, correction, ...tools }, { work }) => {
     const { bend } = feasibleAirBend({ material: withStrips(material, correction), thickness, bendAngle, tools }, work);
+    step(
+      work,
+      "s - t",
+      "punch tip below the die's top, as BILL.SETUPS has it",
+      mm(bend.stroke - thickness),
+      "mm",
+      "derived",
+    );
     return step(work, "s", "punch travel from first contact", bend.stroke, "mm", MECHANICS);
   },
 });

@@ -6,7 +6,8 @@ import { billArguments, planOf } from "../tables/shop-arguments.ts";
 
 export const billSetups = defineFunction({
   name: "BILL.SETUPS",
-  question: "In which order is the brake set up, with which die, punch, depth and stops?",
+  question:
+    "In which order is the brake set up, with which die and punch, how deep below the die's top, and which stops?",
   parameters: billArguments(),
   long: true,
   result: { kind: "table", columns: headers("BILL.SETUPS") },

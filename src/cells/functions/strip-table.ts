@@ -20,9 +20,9 @@ export const stripTable = defineFunction({
   },
   source:
     "K from blank, flanges and angle on the predicted radius; precision-weighted mean with prior N(0, 0.05^2) (derived)",
-  calculate: ({ strips }, { system, work }): CellMatrix => [
+  calculate: ({ strips: { records, unread } }, { system, work }): CellMatrix => [
     [...CORRECTION_HEADERS],
-    ...shopCorrections(strips, work).map((row) => [
+    ...shopCorrections(records, work).map((row, i) => [
       row.material,
       row.regime,
       row.strips,
@@ -35,6 +35,7 @@ export const stripTable = defineFunction({
       row.springback ?? "",
       ...[row.opening, row.thicknessFrom, row.thicknessTo].map((value) => fromInternal(value, "length", system)),
       [
+        ...(i === 0 ? unread : []),
         ...row.outliers.map(({ message }) => message),
         row.few ? "fewer than three strips: average more before you trust it" : "",
       ]

@@ -62,7 +62,7 @@ export const SPILLS = {
     column("Force", "force"),
     column("Worst force", "force"),
     column("Weight each", "mass"),
-    column("Drawing radius", "text"), // accept, ask, other tool
+    column("Drawing radius", "text"), // accept, measure, ask, other tool
     column("Tolerance", "text"), // holds, at risk, will not hold
     column("Worst spread", "length"), // plus and minus
     column("Drawing tolerance", "length"), // plus and minus
@@ -113,7 +113,7 @@ export const SPILLS = {
     column("Brake", "text"),
     column("Die", "text"),
     column("Punch", "text"),
-    column("Depth", "length"), // of the punch tip below the die's top, under load
+    column("Punch below die", "length"), // tip below the die's top, under load: AIR.DEPTH less the thickness
     column("Stops", "list"),
     column("Order", "list"),
     column("Order from", "text"), // outlines, plain tools, usual
@@ -135,6 +135,15 @@ export const SPILLS = {
     column("Note", "text"),
     column("Description", "text"),
     column("Extras", "money"), // certificate, first article, engineering, hardware
+    MESSAGE,
+  ],
+  "BILL.BREAKS": [
+    column("Part", "text"),
+    column("Quantity", "count"),
+    column("Unit price", "money"),
+    column("Price", "money"),
+    column("Order", "money"), // the whole order with it
+    column("Note", "text"),
     MESSAGE,
   ],
   "BILL.MACHINES": [

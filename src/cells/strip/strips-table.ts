@@ -4,11 +4,12 @@ import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import type { StripRecord } from "../../calc/strip/shop-correction.ts";
 import { READING, stripDeduction } from "../../calc/strip/strip-deduction.ts";
 import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
-import { Refusal } from "../../units/refusal.ts";
+import { Refusal, wrong } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
 import { thicknessOf } from "../tables/stock.ts";
+import { unreadColumns } from "../tables/unread-columns.ts";
 
 const STRIP_COLUMNS = {
   material: { headers: ["Material"], kind: "text" },
@@ -46,7 +47,9 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
     const measured = stripDeduction({ thickness, blank: mm(row.blank), flanges, bendAngle, tangentRadius }, READING);
     return { predicted, measured };
   });
-  const perLength = row.force === undefined || row.width === undefined ? undefined : row.force / row.width;
+  if (row.force !== undefined && row.width === undefined)
+    throw wrong(label("Strip width"), "given where there is a peak force", null);
+  const perLength = row.force === undefined ? undefined : row.force / row.width!;
   const opened = row.loadedAngle === undefined ? undefined : row.loadedAngle - row.bendAngle;
   return {
     material: material.name,
@@ -72,5 +75,23 @@ function ofRow<T>(where: string, action: () => T): T {
   }
 }
 
-export const strips = (): TableParameter<StripRecord[]> =>
-  shopTable("strip table", "Measured test strips, one a row; force needs the strip's width", STRIP_COLUMNS, asRecord);
+export interface Strips {
+  readonly records: readonly StripRecord[];
+  /** Headers that are none of the table's, each with the nearest that is. */
+  readonly unread: readonly string[];
+}
+
+const RECORDS = shopTable(
+  "strip table",
+  "Measured test strips, one a row; force needs the strip's width",
+  STRIP_COLUMNS,
+  asRecord,
+);
+
+export const strips = (): TableParameter<Strips> => ({
+  ...RECORDS,
+  read: (given, name, context) => ({
+    records: RECORDS.read(given, name, context),
+    unread: unreadColumns(given, STRIP_COLUMNS),
+  }),
+});

@@ -1,9 +1,11 @@
 /** The shop's own correction, as STRIP.TABLE spills it and the AIR functions take it. */
 import type { Regime, StripCorrection } from "../../data/materials/material.ts";
 import { mm } from "../../units/quantity.ts";
+import { wrong } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row } from "../parameters/read-table.ts";
-import { anyTable } from "../parameters/shop-table.ts";
+import { anyTable, columnsInWords, isEmptyRange } from "../parameters/shop-table.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
+import { unreadColumns } from "./unread-columns.ts";
 
 export const CORRECTION_HEADERS = [
   "Material",
@@ -55,11 +57,30 @@ const asCorrection = (
 
 const length = (value: number | undefined) => (value === undefined ? undefined : mm(value));
 
-export const corrections = (): TableParameter<StripCorrection[]> =>
-  anyTable(
-    "correction table",
-    "The shop's own correction from test strips, as STRIP.TABLE spills it; blank for none",
-    CORRECTION_COLUMNS,
-    asCorrection,
-    true,
-  );
+const CORRECTIONS = anyTable(
+  "correction table",
+  "The shop's own correction from test strips, as STRIP.TABLE spills it; blank for none",
+  CORRECTION_COLUMNS,
+  asCorrection,
+  true,
+);
+
+/** Of a table that no person need type a misspelt factor is refused: left out, every bend would go without it unseen. */
+export const corrections = (): TableParameter<StripCorrection[]> => ({
+  ...CORRECTIONS,
+  read: (given, name, context) => {
+    const [unread] = unreadColumns(given, { ...CORRECTION_COLUMNS, ...WITHOUT_EFFECT });
+    if (unread !== undefined && !isEmptyRange(given))
+      throw wrong(name, `a table of columns that STRIP.TABLE answers (${columnsInWords(CORRECTION_COLUMNS)})`, unread);
+    return CORRECTIONS.read(given, name, context);
+  },
+});
+
+/** What STRIP.TABLE and people write beside the figures. */
+const WITHOUT_EFFECT: Columns = {
+  said: { headers: ["Strips"], kind: "cell" },
+  deviation: { headers: ["Deviation"], kind: "cell" },
+  spread: { headers: ["Spread"], kind: "cell" },
+  message: { headers: ["Message"], kind: "cell" },
+  note: { headers: ["Note", "Notes", "Source", "Date"], kind: "cell" },
+};

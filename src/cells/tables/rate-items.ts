@@ -68,6 +68,7 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   shearHandling: item("seconds"),
   shearHandlingPerLength: item("seconds per length"),
   sheetLoading: item("seconds"),
+  bladeGapSetting: item("seconds"),
   leastRemnant: item("length", { from: 0, above: true }),
   wholeSheets: item("number", { from: 0, to: 1, whole: true }), // 1: yes
   materialMarkUp: item("share", SHARE),

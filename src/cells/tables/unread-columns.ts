@@ -1,15 +1,14 @@
-import type { CellMatrix } from "../../units/cell.ts";
+import { type CellMatrix, isBlank } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
-import { findColumn } from "../parameters/column.ts";
-import { BILL_COLUMNS } from "./bill-columns.ts";
+import { type Columns, findColumn } from "../parameters/column.ts";
 
-/** Headers that are no column of a bill, each with the nearest that is: a misspelt one would leave its work out unseen. */
-export function unreadColumns([header = []]: CellMatrix): string[] {
-  const columns = Object.values(BILL_COLUMNS);
-  const read = columns.map((column) => findColumn(header, { ...column, optional: true }, "bill").index);
-  const names = columns.map(({ headers }) => headers[0]);
+/** Headers that are no column of a table, each with the nearest that is: a misspelt one would leave its figures out unseen. */
+export function unreadColumns([header = []]: CellMatrix, table: Columns): string[] {
+  const columns = Object.values(table);
+  const read = columns.map((column) => findColumn(header, { ...column, optional: true }, "table").index);
+  const names = columns.map(({ headers }) => headers[0]!);
   return header.flatMap((title, i) =>
-    title === null || read.includes(i)
+    isBlank(title) || read.includes(i)
       ? []
       : [`column "${String(title)}" is not read; the nearest that is: "${nearest(String(title), names)}"`],
   );

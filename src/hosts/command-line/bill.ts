@@ -21,10 +21,10 @@ export const bill: Command = async (args, context) => {
   if (file === undefined || positionals.length > 1)
     throw new UsageError("bill takes WORKBOOK.xlsx, or PARTS.csv --shop WORKBOOK.xlsx");
   return orRefused(context, () => {
-    const plan =
+    const { plan } =
       values.shop === undefined
         ? planOfWorkbook(file, context)
-        : planOfParts(file, values.shop, context, listOptions(values)).plan;
+        : planOfParts(file, values.shop, context, listOptions(values));
     context.out(`${values.json ? JSON.stringify(billJson(plan)) : billWords(plan, values.all === true)}\n`);
     return plan.lines.some(({ status }) => status === "stop") ? STOPPED : 0;
   });

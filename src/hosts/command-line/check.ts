@@ -28,11 +28,8 @@ export const check: Command = async (args, context) => {
   if (file === undefined || positionals.length > 1 || (shop === undefined && !isWorkbook(file)))
     throw new UsageError("check takes PARTS.csv --shop WORKBOOK.xlsx, or a WORKBOOK.xlsx with a bill of its own");
   return orRefused(context, () => {
-    const { plan, list } =
-      shop === undefined
-        ? { plan: planOfWorkbook(file, context), list: undefined }
-        : planOfParts(file, shop, context, listOptions(values));
-    const above = (list?.headingRow ?? 1) - 1;
+    const { plan, above } =
+      shop === undefined ? planOfWorkbook(file, context) : planOfParts(file, shop, context, listOptions(values));
     const counts = STATUSES.map((name) => [name, plan.lines.filter(({ status }) => status === name).length] as const);
     if (values.json) {
       for (const part of partsJson(plan, above)) context.out(`${JSON.stringify(part)}\n`);

@@ -18,7 +18,7 @@ export const compare: Command = async (args, context) => {
   if (before === undefined || after === undefined || positionals.length > 2)
     throw new UsageError("compare takes OLD.xlsx and NEW.xlsx");
   return orRefused(context, () => {
-    const [old, now] = [planOfWorkbook(before, context), planOfWorkbook(after, context)];
+    const [{ plan: old }, { plan: now }] = [planOfWorkbook(before, context), planOfWorkbook(after, context)];
     const { system } = now.shop;
     const changes = planChanges(old, now);
     const isEqual = changes.lines.length === 0 && changes.job.length === 0;
@@ -49,19 +49,17 @@ function words({ lines, job }: BillChanges, system: UnitSystem): string[] {
   return [
     `${count("added")} ${count("added") === 1 ? "line" : "lines"} added, ${count("gone")} gone, ${count("changed")} changed`,
     ...lines.flatMap(({ part, change, differences }) => {
-      const head = `${part.padEnd(PART_WIDTH)}${change.padEnd(CHANGE_WIDTH)}`;
+      const unread = couldNotBeRead(change, differences);
+      const isOneSided = change !== "changed" || unread !== "";
+      const told = isOneSided ? differences.filter(({ what }) => FIRST.includes(what)) : differences;
       return wrapped(
-        head +
-          differences
-            .filter(isTold)
-            .map((each) => said(each, system, change))
-            .join(", "),
+        `${part.padEnd(PART_WIDTH)}${change.padEnd(CHANGE_WIDTH)}${unread}${told.map((each) => said(each, system, isOneSided)).join(", ")}`,
         WIDTH,
         PART_WIDTH + CHANGE_WIDTH,
       );
     }),
     ...wrapped(
-      `${"Job".padEnd(PART_WIDTH)}${job.map((each) => said(each, system, "changed")).join(", ") || "the same"}`,
+      `${"Job".padEnd(PART_WIDTH)}${job.map((each) => said(each, system, false)).join(", ") || "the same"}`,
       WIDTH,
       PART_WIDTH,
     ),
@@ -80,13 +78,19 @@ const FIRST = [
   "Price",
   "Done",
 ];
-const isTold = ({ what, before, after }: Difference): boolean =>
-  (before.value !== undefined && after.value !== undefined) || FIRST.includes(what);
+/** Of a line that is there on both sides and has a quantity on one: why the other side of everything is missing. */
+function couldNotBeRead(change: string, differences: readonly Difference[]): string {
+  const quantity = differences.find(({ what }) => what === "Quantity");
+  if (change !== "changed" || !quantity) return "";
+  if (quantity.before.value === undefined) return "could not be read before; now ";
+  return quantity.after.value === undefined ? "cannot be read any more; before " : "";
+}
 
-/** "Quantity 10 -> 20", of a line that comes or goes its one side alone. */
-function said({ what, before, after }: Difference, system: UnitSystem, change: string): string {
+/** "Quantity 10 -> 20"; of a line that has one side alone "Quantity 20", and both of its status. */
+function said({ what, before, after }: Difference, system: UnitSystem, isOneSided: boolean): string {
   const [was, is] = [shown(before, system), shown(after, system)];
-  return `${what} ${change === "added" ? is : change === "gone" ? was : `${was} -> ${is}`}`;
+  if (isOneSided && before.value === undefined) return `${what} ${is}`;
+  return isOneSided && after.value === undefined ? `${what} ${was}` : `${what} ${was} -> ${is}`;
 }
 
 function shown(value: Difference["before"], system: UnitSystem): string {

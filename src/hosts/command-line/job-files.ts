@@ -1,6 +1,8 @@
 /** The files that a plan is made from. What is missing or wrong in them is refused by name, before anything is planned. */
+import { basename, extname } from "node:path";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
+import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
 import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
@@ -61,9 +63,10 @@ export function listOptions({ columns, every, materials, decimal, units, heading
   };
 }
 
-export interface PartsPlan {
+export interface FilePlan {
   readonly plan: BillPlan;
-  readonly list: PartList;
+  /** Rows of the file above the heading of its bill: a line is known by the row it stands in. */
+  readonly above: number;
 }
 
 /** A part list in the shop of a workbook. */
@@ -72,12 +75,13 @@ export function planOfParts(
   workbook: string,
   { note }: Pick<CommandContext, "note">,
   options: PartListOptions = {},
-): PartsPlan {
+): FilePlan {
   const shop = shopIn(workbook);
-  const list = listOf(parts, shop, { ...options, areas: shop.shop.job.areas });
+  const list = listOf(parts, shop, options);
   for (const words of mapWords(list, false)) note(`${parts}: ${words.trim()}\n`);
   for (const words of faultWords(list.faults)) note(`${words}\n`);
-  return { plan: planIn(shop, partRows(list, shop.context)), list };
+  const name = basename(parts, extname(parts));
+  return { plan: planIn(shop, partRows(list, shop.context), name), above: list.headingRow - 1 };
 }
 
 /** The shop of a workbook, without its bill; refused where a table is missing or wrong. */
@@ -91,14 +95,14 @@ export const listOf = (file: string, { context }: Pick<BookShop, "context">, opt
   readPartList(rowsOfFile(bytesOf(file, MOST_PARTS_BYTES)).rows, options, context);
 
 /** The bill and the shop of one workbook. */
-export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): BillPlan {
+export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): FilePlan {
   const job = jobPlan(bookIn(workbook));
   if (!job)
     throw refusal("unreadable", workbook, `a workbook with a bill, whose header has ${headerSays("bill")}`, "none");
   refuseMissing(workbook, job.missing);
   noteUnread(workbook, job.table.matrix, note);
   for (const words of unknownAreas(job.plan)) note(`${workbook}: ${words}\n`);
-  return job.plan;
+  return { plan: job.plan, above: job.table.top };
 }
 
 /** Areas of lines that the job does not name: they would be loaded as if nobody needed them first. */
@@ -116,7 +120,7 @@ function unknownAreas({ rows, shop }: BillPlan): string[] {
 
 /** Columns of the bill that nothing reads are named on standard error; the answer stands. */
 function noteUnread(file: string, bill: CellMatrix, note: CommandContext["note"]): void {
-  for (const words of unreadColumns(bill)) note(`${file}: ${words}\n`);
+  for (const words of unreadColumns(bill, BILL_COLUMNS)) note(`${file}: ${words}\n`);
 }
 
 /** Without a table, or with a wrong one left out, every answer would be another one. */

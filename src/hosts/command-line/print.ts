@@ -41,14 +41,14 @@ export const print: Command = async (args, context) => {
     const { papers, outlines, foot } = made;
     const files = [...papers, ...outlines].map(({ file }) => file);
     markFolder(folder, [...files, PDF]);
-    for (const paper of papers) writeInto(folder, paper.file, document(paper, foot));
+    for (const paper of papers) writeInto(folder, paper.file, document(paper.title, [paper], foot));
     for (const { file, svg } of outlines) writeInto(folder, file, svg);
     const pdf = values["no-pdf"] ? false : await pack(made, folder, context);
     if (pdf === "cancelled") {
       context.note(`cancelled: ${files.length} files are in ${out}, ${PDF} is not\n`);
       return CANCELLED;
     }
-    const pages = papers.reduce((sum, paper) => sum + paper.pages.length, 0);
+    const pages = pdf || papers.reduce((sum, paper) => sum + paper.pages.length, 0);
     if (values.json)
       context.out(`${JSON.stringify({ files: pdf ? [...files, PDF] : files, pages, pdf: pdf ? PDF : null })}\n`);
     else context.out(`${files.length} files with ${pages} pages in ${out}${pdf ? `, all together in ${PDF}` : ""}\n`);
@@ -81,8 +81,12 @@ function papersOf(given: string, context: CommandContext): Print | undefined {
   return printOf(job.plan, about, context.interactive ? (words) => context.note(`\r\u001b[K${words}`) : undefined);
 }
 
-/** All pages as one PDF, where a browser is here to print it; a note where there is none. */
-async function pack({ papers, foot }: Print, folder: string, context: CommandContext): Promise<boolean | "cancelled"> {
+/** All papers as one PDF, where a browser is here to print it: how many pages it has; a note where there is none. */
+async function pack(
+  { papers, foot }: Print,
+  folder: string,
+  context: CommandContext,
+): Promise<number | false | "cancelled"> {
   const browser = await findBrowser();
   if (browser === undefined) {
     context.note(`no browser found for ${PDF}; set CHROMIUM to one, or print index.html by hand\n`);
@@ -95,13 +99,10 @@ async function pack({ papers, foot }: Print, folder: string, context: CommandCon
   try {
     const page = join(work, "pack.html");
     mkdirSync(join(work, "profile"));
-    writeFileSync(page, document({ title: papers[0]!.title, pages: papers.flatMap(({ pages }) => pages) }, foot));
-    writeInto(
-      folder,
-      PDF,
-      await printToPdf(browser, pathToFileURL(page).href, join(work, "profile"), cancelling.signal),
-    );
-    return true;
+    writeFileSync(page, document(papers[0]!.title, papers, foot));
+    const bytes = await printToPdf(browser, pathToFileURL(page).href, join(work, "profile"), cancelling.signal);
+    writeInto(folder, PDF, bytes);
+    return Buffer.from(bytes).toString("latin1").match(PAGE_OBJECT)?.length ?? 0;
   } catch (problem) {
     if (cancelling.signal.aborted) return "cancelled";
     context.note(`${browser} did not print ${PDF}: ${(problem as Error).message}\n`);
@@ -111,6 +112,8 @@ async function pack({ papers, foot }: Print, folder: string, context: CommandCon
     removeProfile(work);
   }
 }
+
+const PAGE_OBJECT = /\/Type\s*\/Page\b/g;
 
 /** Helpers of a browser that was ended may still write into its profile; what then stays is the system's to clear away. */
 function removeProfile(folder: string): void {

@@ -50,6 +50,10 @@ export const start: Command = async (args, context) => {
     context.note("calculating ...\n");
     writeFileSync(to, calculatedBytes(jobWorkbook(startedContents(facts, tables, read, list))), { flag: "wx" });
     context.out(`${out} is written; open it in Excel, or as a page: node shop view ${out}\n`);
+    if (shop === undefined)
+      context.out(
+        "Its shop is an example, one machine and one sheet of each kind: type your own on the sheet Shop, or start with --shop WORKBOOK.xlsx.\n",
+      );
     if (!list || list.faults.length === 0) return 0;
     context.out(
       "What is not understood stands there with a question mark, as stops: correct it there, or in the list.\n",

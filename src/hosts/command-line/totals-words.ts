@@ -66,6 +66,8 @@ const LATE_NAMED = 6; // chosen: more than that is a job that is late, not lines
 
 /** Late lines with their hours, the latest first. */
 function lateOf(plan: BillPlan, all: boolean): string {
+  const { start, due } = plan.shop.job;
+  if (start === undefined && due === undefined) return "not known: no job says when work begins and when it must leave";
   const dates = refusalOr(() => plan.dates);
   if (dates instanceof Refusal) return `not known: ${dates.message}`;
   const late = plan.quoted

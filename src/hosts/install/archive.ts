@@ -19,6 +19,7 @@ const DOCUMENTS = {
   "CHANGELOG.md": "changelog.txt",
   LICENSE: "license.txt",
   "THIRD-PARTY-NOTICES.txt": "third-party-notices.txt",
+  "first-run.xlsx": "first-run.xlsx",
 };
 
 /** `dist` by path. All of it is served, so all of it goes to web/; what is installed stands in manifest/ too. */
@@ -41,5 +42,6 @@ export function releaseFiles(dist: Files): Files {
 const README = `web/                           put these files on the web server the manifests name, then open install.html there
 manifest/bracket-bill.xml      the add-in's manifest: the one to install
 manifest/bracket-bill-app.zip  the same add-in as an app package with the unified manifest
+first-run.xlsx                 open it first in an Excel that has the add-in: it says what is right there and what is not
 Install one of the two, not both. README.md of the project says how.
 `;

@@ -2,6 +2,7 @@
  * The quote alone, as a workbook of its own: nothing of the shop's rates, costs, machines or times is in the file, not
  * even where nobody looks. It is written anew from the values of the quote, never cut out of the job's workbook.
  */
+import { QUESTION_SAYS } from "../../bill/says.ts";
 import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { type Book, cellAt } from "../book.ts";
@@ -11,6 +12,8 @@ import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 
 const NO_QUOTE = /^no quote/i;
+/** Said by the one grammar of refusals. */
+const REFUSED = / must be .*; got /s;
 
 /** Throws Refusal where the workbook has no quote, or none that is one. @param lines say what the copy is. */
 export function customerCopy(book: Book, lines: readonly string[]): WorkbookModel {
@@ -29,7 +32,8 @@ export function customerCopy(book: Book, lines: readonly string[]): WorkbookMode
           shown(held),
           "type what is missing and calculate the workbook first",
         );
-      return [value(r + 1, c + 1, styleAt(styles, r + 1, c + 1), held)];
+      const said = typeof held === "string" && REFUSED.test(held) ? QUESTION_SAYS : held;
+      return [value(r + 1, c + 1, styleAt(styles, r + 1, c + 1), said)];
     }),
   );
   const { emphasis: _, ...sheet } = model;

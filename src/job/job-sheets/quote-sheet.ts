@@ -34,13 +34,15 @@ const COLUMNS: readonly (readonly [header: string, title: string, width: number,
 ];
 const LINES = `_xlfn.DROP(_xlfn.DROP(_xlfn.CHOOSECOLS(${all},${COLUMNS.map(([header]) => spillColumn(PRICE, header)).join(",")}),1),-${SUM_ROWS})`;
 
+/** What nobody has typed yet stays empty: a reference alone shows it as 0. */
+const typed = (key: Parameters<typeof jobCell>[0]): string => `IF(${jobCell(key)}="","",${jobCell(key)})`;
 const HEAD: readonly (readonly [label: string, formula: string, style: StyleName])[] = [
-  ["For", jobCell("customer"), "text"],
-  ["Job", jobCell("job"), "text"],
-  ["Quote", jobCell("number"), "text"],
+  ["For", typed("customer"), "text"],
+  ["Job", typed("job"), "text"],
+  ["Quote", typed("number"), "text"],
   ["Date", figure("Date of the quote", "Value"), "dayLeft"],
   ["Good until", figure("Good until", "Value"), "dayLeft"],
-  ["Leaves by", jobCell("due"), "dayLeft"],
+  ["Leaves by", typed("due"), "dayLeft"],
   ["Plan", figure("Plan", "Value"), "text"],
   [
     "Machines",

@@ -3,8 +3,10 @@ import { SPILLS, type SpillName } from "../../cells/record/spill-columns.ts";
 import { ofTables } from "../building/bill-arguments.ts";
 import { value } from "../building/cells.ts";
 import { lookUp, shop, spillOf } from "../building/formulas.ts";
+import { STATE } from "../building/read-me.ts";
 import { spillColumn } from "../building/spill-block.ts";
 import { type Block, HEADER_ROW, spillSheet } from "../building/spill-sheet.ts";
+import { onlyWhenRunning } from "../building/state.ts";
 import type { SheetCell, SheetModel } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 import { cellName } from "../xlsx/xml.ts";
@@ -19,6 +21,11 @@ const MESSAGE = 40;
 export const givenIn = ({ shop: tables, system, finished }: JobContents): Readonly<Record<string, string>> => ({
   ...ofTables([...tables.map(({ name }) => name), ...(finished ? ["Finished"] : [])]),
   ...(system === "mm" ? { units: '"mm"' } : {}),
+});
+
+/** What carries the totals of money says none where the functions do not run, as the quote does. */
+const whereRunning = (job: JobContents, spill: SpillName): Pick<Block, "formula"> => ({
+  formula: onlyWhenRunning(STATE, shop(spill, givenIn(job))),
 });
 
 /** A spill of the plan by its name, with what its columns need. */
@@ -122,7 +129,13 @@ export const summarySheet = (job: JobContents): SheetModel =>
     name: "Summary",
     note: "The job in figures: lines, pieces, weight, sheets, price, what the route saves, and which lines are not quoted.",
     landscape: false,
-    blocks: [blockOf(job)("BILL.SUMMARY", { Item: 32, Value: 17, Note: 60 }, { days: "Unit" })],
+    blocks: [
+      blockOf(job)(
+        "BILL.SUMMARY",
+        { Item: 32, Value: 17, Note: 60 },
+        { days: "Unit", ...whereRunning(job, "BILL.SUMMARY") },
+      ),
+    ],
   });
 
 export const timesSheet = (job: JobContents): SheetModel =>
@@ -151,7 +164,13 @@ export const priceSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Price",
     note: "Cost and price of every quoted line, in the money of the sheet Shop: metal by its share of the sheets that are pulled, less what goes back to the rack, work at the stations' rates, set-up, overhead, margin. For the shop; the customer's page is the sheet Quote.",
-    blocks: [blockOf(job)("BILL.PRICE", { Part: 15, Note: 34, Description: 24, Message: MESSAGE })],
+    blocks: [
+      blockOf(job)(
+        "BILL.PRICE",
+        { Part: 15, Note: 34, Description: 24, Message: MESSAGE },
+        whereRunning(job, "BILL.PRICE"),
+      ),
+    ],
   });
 
 /** Rows of the answers about one date above the lines. */
@@ -168,15 +187,16 @@ function dateRows(job: JobContents): SheetCell[] {
   const hours = cellName(DATES_ROW, DATES_COLUMN);
   const given = { hours, calendar: givenIn(job)["calendar"]!, station: '"Brake"' };
   const [start, due] = [jobCell("start"), jobCell("due")];
+  const dated = (formula: string) => `IF(OR(${start}="",${due}=""),"no dates yet",${formula})`;
   const rows: readonly (readonly [string, string, StyleName])[] = [
     [
       "Brake: hours waiting and of this bill",
-      `${lookUp('"Brake"', at("Station"), at("Queue"))}+${lookUp('"Brake"', at("Station"), at("Load"))}`,
+      dated(`${lookUp('"Brake"', at("Station"), at("Queue"))}+${lookUp('"Brake"', at("Station"), at("Load"))}`),
       "inchShort",
     ],
-    ["Brake: done, if it need not wait for cut blanks", shop("DATE.FINISH", { start, ...given }), "moment"],
-    ["Brake: to be begun at the latest", shop("DATE.LATESTSTART", { due, ...given }), "moment"],
-    ["Brake: working hours left over", shop("DATE.SLACK", { start, due, ...given }), "inchShort"],
+    ["Brake: done, if it need not wait for cut blanks", dated(shop("DATE.FINISH", { start, ...given })), "moment"],
+    ["Brake: to be begun at the latest", dated(shop("DATE.LATESTSTART", { due, ...given })), "moment"],
+    ["Brake: working hours left over", dated(shop("DATE.SLACK", { start, due, ...given })), "inchShort"],
   ];
   return rows.flatMap(([label, formula, style], i): SheetCell[] => [
     value(DATES_ROW + i, 1, "label", label),
@@ -185,7 +205,7 @@ function dateRows(job: JobContents): SheetCell[] {
       column: DATES_COLUMN,
       formula,
       style,
-      ...(formula.startsWith("_xldudf") ? { spills: [style] } : {}),
+      ...(formula.includes("_xldudf") ? { spills: [style] } : {}),
     },
   ]);
 }

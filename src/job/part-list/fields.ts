@@ -64,7 +64,15 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
   const unread = columns.filter(({ read, title }) => !read && title !== "");
   // Beside the legs of a bracket a "Length" is most often the bend's.
   const likely = missing.includes("width") ? unread.find(({ meaning }) => meaning?.key === "flanges") : undefined;
-  const wanted = titleOf(likely ? "width" : missing[0]!);
+  const only = missing.length === 1 ? fields.find(({ key, mayList }) => key === "flanges" && !mayList) : undefined;
+  if (only)
+    throw wrong(
+      `column "${only.title}"`,
+      "said where no column is the width: the length of a bend, or one side of a flat plate",
+      null,
+      `a bend's: --columns "${only.letter}=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate's: --every "Width=..."`,
+    );
+  const pairs = missing.map((key) => `${(key === "width" && likely?.letter) || "..."}=${titleOf(key)}`).join("; ");
   const notRead = unread.map(({ letter, title }) => `${letter} "${title}"`).join(", ");
   throw wrong(
     "parts",
@@ -73,7 +81,7 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
       .map(({ title }) => title)
       .filter((title) => title !== "")
       .join(", ") || null,
-    `${notRead === "" ? "" : `not read: ${notRead}; `}say which it is: --columns "${(likely ?? unread[0])?.letter ?? "C"}=${wanted}", or of every line: --every "${wanted}=..."`,
+    `${notRead === "" ? "" : `not read: ${notRead}; `}say which it is, by heading or letter: --columns "${pairs}", or of every line: --every "${missing.map((key) => `${titleOf(key)}=...`).join("; ")}"`,
   );
 }
 

@@ -48,6 +48,11 @@ const OWN_WORDS: Partial<Record<PartKey, readonly string[]>> = {
     "Total quantity",
     "Qty req'd",
     "Qty required",
+    "No req'd",
+    "No required",
+    "Number required",
+    "No of pieces",
+    "No of pcs",
     "Qnty",
     "Pcs",
     "Pieces",
@@ -75,7 +80,7 @@ export const legOf = (title: string): string =>
 /** Headings of a flat plate's second side: one flange, never a list of them. */
 export const PLATE_LENGTH = ["length", "l", "len"];
 /** One that lists use for something else as often: it is taken only where no other column has the name. */
-const GAUGE_WORDS = ["gauge", "ga", "gage"];
+const GAUGE_WORDS = ["gauge", "ga", "gage", "materialgauge", "matlgauge", "sheetgauge", "metalgauge"];
 
 /** A heading as it is compared: letters, digits and "#". */
 export const foldTitle = (text: string): string =>

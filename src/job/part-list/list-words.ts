@@ -46,7 +46,15 @@ export function faultWords(faults: readonly Fault[]): string[] {
   return [
     `${cells} of ${lines} ${lines === 1 ? "line" : "lines"} ${are} not understood: ${kinds.join(", ")}`,
     ...grouped(faults).flatMap((same) => (same.length < SAME_FROM ? same.map(placed) : [together(same)])),
+    ...materialsWords(faults),
   ];
+}
+
+/** How a name of theirs is said to be a grade of ours, once for the whole list. */
+function materialsWords(faults: readonly Fault[]): string[] {
+  const names = [...new Set(faults.flatMap(({ kind, given }) => (kind === "unknown material" ? [given] : [])))];
+  const pairs = names.map((name) => `${name}=...`).join("; ");
+  return names.length === 0 ? [] : [`   the grade for the whole list: --materials "${pairs}"`];
 }
 
 /** The same cause on so many cells is said once. */

@@ -117,6 +117,7 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
     lines++;
     const rowDoubt = options.units ? undefined : (doubt ?? metricLine(row, fields, context));
     return fields.map((field): CellValue => {
+      if (field.constant !== undefined && field.key === "bendAngles" && isPlate(row, fields)) return null;
       const given = givenOf(row, field);
       const replaced =
         field.key === "material"
@@ -241,6 +242,13 @@ function metricLine(row: readonly CellValue[], fields: readonly Field[], { syste
     : undefined;
 }
 
+/** One flange has no bend, whatever is said of every line. */
+function isPlate(row: readonly CellValue[], fields: readonly Field[]): boolean {
+  const flanges = fields.find(({ key }) => key === "flanges");
+  const given = flanges && givenOf(row, flanges);
+  return !isEmpty(given) && itemsOf(String(given)).length === 1;
+}
+
 function checkArea(key: BillKey, cell: CellValue, areas: readonly string[] = []): void {
   if (key !== "area" || isBlank(cell) || areas.length === 0) return;
   if (areas.some((area) => area.toLowerCase() === String(cell).toLowerCase())) return;
@@ -263,8 +271,8 @@ function lineFaults(list: PartList, context: ReadContext): Fault[] {
     const at = list.columns.find(({ read }) => read && titleOf(read.key) === title);
     const given = at ? String(list.cells[row.row - 1]![list.cells[0]!.indexOf(title)] ?? "") : "";
     const kind: FaultKind = "does not fit together";
-    return [
-      { row: number, column: at?.letter ?? "", title: at?.title ?? title, given, kind, words: sentenceOf(row.refusal) },
-    ];
+    const isUnsaid = title === titleOf("bendAngles") && !list.cells[0]!.includes(title);
+    const words = `${sentenceOf(row.refusal)}${isUnsaid ? '; no column says them: --every "Bend angles=90"' : ""}`;
+    return [{ row: number, column: at?.letter ?? "", title: at?.title ?? title, given, kind, words }];
   });
 }

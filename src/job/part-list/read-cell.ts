@@ -83,7 +83,7 @@ function countOf(given: string | number | boolean, notation: Notation): number {
     if (typeof value !== "number") throw new Doubt("unreadable", "no whole number");
     return value;
   }
-  // 1.25 pieces are nobody's: 1250.
+  // no one orders 1.25 pieces: 1250.
   if (!Number.isInteger(two.asDecimal)) return two.asThousands;
   const { decimal, isSeen, isStated } = notation;
   if (isStated) return two.sign === decimal ? two.asDecimal : two.asThousands;

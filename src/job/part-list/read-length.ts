@@ -50,8 +50,9 @@ export function readLengthCell(given: string | number, context: LengthContext): 
     const feet = /ft|foot|feet|['′’]/i.test(text) ? parseLength(text, shop) : undefined;
     if (typeof feet === "number") return text;
   }
-  if (context.unit === "ga") return gaugeUnderHeading(given);
-  const unit = context.unit ?? context.plainUnit;
+  if (context.unit === "ga" && !(isFraction(given) && parseGauge(given) === undefined)) return gaugeUnderHeading(given);
+  // A fraction of an inch in a column of gauges is one in any shop.
+  const unit = context.unit === "ga" ? "in" : (context.unit ?? context.plainUnit);
   const value = typeof given === "number" ? given : figureOf(given.trim(), unit, context);
   if (context.unit === undefined && context.unitDoubt !== undefined && !isFraction(given))
     throw new Doubt("unit in doubt", context.unitDoubt);

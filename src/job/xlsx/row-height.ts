@@ -5,7 +5,7 @@ import { wraps } from "./styles.ts";
 import { columnName } from "./xml.ts";
 
 const LINE_POINTS = 13.2; // a line of 10-point Arial
-/** Widths of letters in noughts, the unit of a column's width, after the published metrics of Helvetica (Arial has the same). */
+/** Widths of letters in zeros, the unit of a column's width, after the published metrics of Helvetica (Arial has the same). */
 const CLASSES: readonly (readonly [letters: RegExp, width: number])[] = [
   [/[ijl.,:;'|!()[\]{}/ftIr "-]/, 0.55],
   [/[mwMW%@]/, 1.55],

@@ -2,10 +2,10 @@
 import { showPlain } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { CutLine, Ends, LaidPieces, Region } from "./cut-regions.ts";
-import { type Box, element, LETTERS, text } from "./svg.ts";
+import { type Box, element, LETTERS, type Point, text } from "./svg.ts";
 
 /** A letter is about this wide for its height. */
-const LETTER_WIDTH = 0.6;
+export const LETTER_WIDTH = 0.6;
 const LINE_HEIGHT = 1.2;
 /** Smaller letters cannot be read at the machine: the drawing's are 8 pt or a little more. */
 const LEAST_LETTER = 0.94;
@@ -77,19 +77,19 @@ const rounded = (value: number): number => Math.round(value * 10) / 10;
 const PLACES = [
   0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.45, 0.55, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.03, 0.97,
 ];
-/** A number hidden by another cannot be read; a name still can with a number on it. */
-const OVER_A_NUMBER = 100;
-
 /** What has the least room along its strokes is numbered first. */
 export const fewestPlaces = (a: CutLine, b: CutLine): number => roomOf(a) - roomOf(b) || a.row.seq - b.row.seq;
 const roomOf = ({ ends }: CutLine): number => ends.reduce((sum, stroke) => sum + lengthOf(stroke), 0);
 const lengthOf = ([[x1, y1], [x2, y2]]: Ends): number => Math.abs(x2 - x1) + Math.abs(y2 - y1);
 
-/** A cut's number, with what is set where there is room, in a small box on one of its strokes: where it covers least. */
+/**
+ * A cut's number, with what is set where there is room, in a small box on one of its strokes; "" where it would hide a name or
+ * another number: what cannot be read is better looked up in the list.
+ */
 export function cutLabel(
   { row, isFirst }: CutLine,
   ends: readonly Ends[],
-  { letter, system }: { readonly letter: number; readonly system: UnitSystem },
+  { letter, system, sheet }: { readonly letter: number; readonly system: UnitSystem; readonly sheet: Box },
   names: readonly Box[],
   numbers: Box[],
 ): string {
@@ -98,58 +98,51 @@ export function cutLabel(
     (stroke[0][1] === stroke[1][1] ? widthOf(words, letter) : letter * LINE_HEIGHT) < lengthOf(stroke);
   const choices =
     isFirst && ends.some((stroke) => hasRoom(measured, stroke)) ? [measured, String(row.seq)] : [String(row.seq)];
-  let best: { words: string; box: Box; cost: number } | undefined;
   for (const words of choices) {
-    const found = bestPlace(words, ends, letter, names, numbers);
-    if (!best || found.cost < best.cost) best = { words, ...found };
-    if (best.cost === 0) break;
+    const box = places(words, ends, letter).find(
+      (place) => isInside(place, sheet) && ![...names, ...numbers].some((other) => overlaps(place, other)),
+    );
+    if (!box) continue;
+    numbers.push(box);
+    return numberBox(words, [(box.left + box.right) / 2, (box.top + box.bottom) / 2], letter).markup;
   }
-  const { words, box, cost } = best!;
-  // The same cut on the next alike piece is told by the first of them.
-  if (!isFirst && cost > 0) return "";
-  numbers.push(box);
-  const { left, right, top, bottom } = box;
-  return (
+  return "";
+}
+
+/** The number in its box, around a point. */
+export function numberBox(words: string, [x, y]: Point, letter: number): Label {
+  const [dx, dy] = halfOf(words, letter);
+  const markup =
     element("rect", {
-      x: left,
-      y: top,
-      width: right - left,
-      height: bottom - top,
+      x: x - dx,
+      y: y - dy,
+      width: 2 * dx,
+      height: 2 * dy,
       rx: letter / 5,
       class: "paper",
       fill: "Canvas",
       "stroke-width": letter / 24,
-    }) +
-    text([(left + right) / 2, (top + bottom) / 2], words, {
-      ...LETTERS,
-      "font-size": LEAST_LETTER * letter,
-      "dominant-baseline": "central",
-    })
-  );
+    }) + text([x, y], words, { ...LETTERS, "font-size": LEAST_LETTER * letter, "dominant-baseline": "central" });
+  return { markup, box: { left: x - dx, right: x + dx, top: y - dy, bottom: y + dy } };
 }
 
-function bestPlace(
-  words: string,
-  ends: readonly Ends[],
-  letter: number,
-  names: readonly Box[],
-  numbers: readonly Box[],
-) {
-  const half = [widthOf(words, LEAST_LETTER * letter) / 2 + letter * 0.15, letter * 0.55] as const;
-  const boxes = ends.flatMap(([from, to]) =>
+const halfOf = (words: string, letter: number): Point => [
+  widthOf(words, LEAST_LETTER * letter) / 2 + letter * 0.15,
+  letter * 0.55,
+];
+
+function places(words: string, ends: readonly Ends[], letter: number): Box[] {
+  const half = halfOf(words, letter);
+  return ends.flatMap(([from, to]) =>
     PLACES.map((share): Box => {
       const [x, y] = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
       return { left: x - half[0], right: x + half[0], top: y - half[1], bottom: y + half[1] };
     }),
   );
-  const overlaps = (box: Box, others: readonly Box[]) => others.reduce((sum, other) => sum + overlap(box, other), 0);
-  const costs = boxes.map((box) => overlaps(box, names) + OVER_A_NUMBER * overlaps(box, numbers));
-  const cost = Math.min(...costs);
-  return { box: boxes[costs.indexOf(cost)]!, cost };
 }
 
-function overlap(a: Box, b: Box): number {
-  const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
-  const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-  return across > 0 && down > 0 ? across * down : 0;
-}
+const isInside = (box: Box, sheet: Box): boolean =>
+  box.left >= sheet.left && box.right <= sheet.right && box.top >= sheet.top && box.bottom <= sheet.bottom;
+
+const overlaps = (a: Box, b: Box): boolean =>
+  Math.min(a.right, b.right) > Math.max(a.left, b.left) && Math.min(a.bottom, b.bottom) > Math.max(a.top, b.top);

@@ -8,12 +8,15 @@ import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cutLabel, fewestPlaces, pieceLabel } from "./cut-labels.ts";
 import { type Ends, followCuts, type Region } from "./cut-regions.ts";
+import { edgeLabels, isThrough } from "./edge-labels.ts";
 import { type Box, drawing, element, LETTERS, line, type Point, path, text } from "./svg.ts";
 
 export interface SheetDrawn {
   /** What the sheet is called in Stock, and along which of its sides in the drawing it was rolled. */
   readonly name: string;
   readonly grain: "w" | "h";
+  /** What the edges at the datum corner are: as rolled, trimmed or sheared before. */
+  readonly edges: string;
   /** A blank's letter in the table beside the drawing, and the tag of an offcut by its piece. */
   readonly keys: ReadonlyMap<string, string>;
   readonly tags: ReadonlyMap<string, string>;
@@ -21,6 +24,8 @@ export interface SheetDrawn {
 
 /** Letters of 8 pt and more where the drawing is as wide as its page, 190 mm. */
 const LETTERS_ALONG = 58;
+/** Those that go to the numbers at the right. */
+const EDGE_LETTERS = 7;
 /** Room below the sheet for datum and grain, in letters. */
 const MARGIN = 2;
 
@@ -31,21 +36,23 @@ export function drawPattern(
   system: UnitSystem,
 ): string {
   const { w, h, yields } = pattern;
-  const letter = Math.max(w, h) / LETTERS_ALONG;
   const { pieces, lines } = followCuts(pattern, rows);
+  const isWider = lines.some((cut) => isThrough(cut) && cut.row.axis === "h");
+  const letter = Math.max(w, h) / (LETTERS_ALONG - (isWider ? EDGE_LETTERS : 0));
+  const edges = edgeLabels(lines, { w, h, letter, system });
   const flip = (region: Region): Region => ({ ...region, y: h - region.y - region.h });
   const labels = pieces.flatMap((laid) => {
     const words = { key: sheet.keys.get(laid.out.blank ?? "") ?? "", tag: sheet.tags.get(laid.out.id) ?? "" };
     return pieceLabel(laid, flip(laid.region), words, letter, system);
   });
   const names = labels.map(({ box }) => box);
-  const numbers: Box[] = [];
+  const numbers: Box[] = edges.labels.map(({ box }) => box);
   const write = (value: number) => show(value, "length", system, 5);
   return drawing(
     {
       title: `${patternTitle(pattern, sheet.name)}, ${write(w)} x ${write(h)}`,
       description: `Each sheet gives ${yields.map(({ blank, count }) => `${count} x ${blank}`).join(", ")} in ${rows.length} rows of the cut list, numbered as there.`,
-      box: { left: 0, top: 0, right: w, bottom: h },
+      box: { left: 0, top: -edges.above * letter, right: w + edges.right * letter, bottom: h },
       margin: letter * MARGIN,
       letter,
     },
@@ -55,16 +62,26 @@ export function drawPattern(
     ),
     element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
     ...labels.map(({ markup }) => markup),
-    ...[...lines].sort(fewestPlaces).map((cut) => {
-      const onPaper = cut.ends.map(
-        ([[x1, y1], [x2, y2]]): Ends => [
-          [x1, h - y1],
-          [x2, h - y2],
-        ],
-      );
-      return cutLabel(cut, onPaper.reverse(), { letter, system }, names, numbers);
-    }),
-    datumCorner(h, letter),
+    ...edges.labels.map(({ markup }) => markup),
+    ...lines
+      .filter((cut) => !isThrough(cut))
+      .sort(fewestPlaces)
+      .map((cut) => {
+        const onPaper = cut.ends.map(
+          ([[x1, y1], [x2, y2]]): Ends => [
+            [x1, h - y1],
+            [x2, h - y2],
+          ],
+        );
+        return cutLabel(
+          cut,
+          onPaper.reverse(),
+          { letter, system, sheet: { left: 0, top: 0, right: w, bottom: h } },
+          names,
+          numbers,
+        );
+      }),
+    datumCorner(h, sheet.edges, letter),
     grainArrow(w, h, sheet.grain, letter),
   );
 }
@@ -101,9 +118,9 @@ function hatch({ x, y, w, h }: Region, gap: number): string {
 const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** The corner from which everything is measured. */
-const datumCorner = (h: number, letter: number): string =>
+const datumCorner = (h: number, edges: string, letter: number): string =>
   path(`M0 ${round(h - 2 * letter)}V${round(h)}H${round(2 * letter)}`, { "stroke-width": letter / 1.5 }) +
-  text([0, h + 1.3 * letter], "datum corner", { ...LETTERS, "font-size": letter, "text-anchor": "start" });
+  text([0, h + 1.3 * letter], `datum corner: ${edges}`, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
 
 function grainArrow(w: number, h: number, grain: "w" | "h", letter: number): string {
   const y = h + 1.1 * letter;

@@ -92,10 +92,3 @@ export const worksheetFunctions: WorksheetFunctions = {
   find: (name) => table().get(name),
   names: worksheetFunctionNames,
 };
-
-/** The family file a function stands in: its evidence has the same name. */
-export function familyOf(name: string): string {
-  if (name === "LET" || name === "LAMBDA") return "lambdas";
-  const found = Object.entries(families()).find(([, functions]) => functions.some((f) => f.name === name));
-  return (found?.[0] ?? "").replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
-}

@@ -3,7 +3,7 @@ import { Calculator } from "../graph/calculator.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
 import { describeFile } from "../report/describe-file.ts";
 import { refusedFile } from "../report/refused-file.ts";
-import type { FileResult } from "../report/report.ts";
+import type { FileReport, FileResult } from "../report/report.ts";
 import { brokenBySaving } from "../report/saved-by.ts";
 import { readWorkbook } from "../workbook/read-workbook.ts";
 import type { Workbook } from "../workbook/workbook.ts";
@@ -37,7 +37,7 @@ export function recalculateBytes(bytes: Uint8Array, options: RecalculateOptions)
     const facts = { in: from, out, verify, changed: written?.changed ?? 0, seconds: seconds() };
     const result = describeFile(calculator, facts);
     const note = brokenBySaving(workbook.package, calculator.formulas());
-    return { result: note ? { ...result, report: { ...result.report, note } } : result, output: written?.bytes };
+    return { result: note ? { ...result, report: broken(result.report, note) } : result, output: written?.bytes };
   } catch (error) {
     const refusal =
       error instanceof FileRefusal
@@ -49,6 +49,13 @@ export function recalculateBytes(bytes: Uint8Array, options: RecalculateOptions)
     return { result: refusedFile(options.in, refusal, seconds()), output: undefined };
   }
 }
+
+/** Answers that no longer spill are not those of the workbook that it was: never fresh. */
+const broken = (report: FileReport, note: string): FileReport => ({
+  ...report,
+  note,
+  status: report.status === "fresh" ? "stale" : report.status,
+});
 
 /** Removes every cached value, so that nothing computed can lean on it. */
 function forget(workbook: Workbook): void {

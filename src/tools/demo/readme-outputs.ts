@@ -10,8 +10,8 @@ import { demo } from "./demo.ts";
 const PARTS = "sample-workbooks/booth-parts.csv";
 const REVISED = "sample-workbooks/booth-parts-rev-b.csv";
 const SHOP = "sample-workbooks/stage-job.xlsx";
-/** So many rows of what npm start says: the totals and the first problems. */
-const SHOWN = 22;
+/** So many rows of a long output: enough to know it by. */
+const SHOWN = { compare: 4, "npm start": 14 };
 
 /** @param folder holds the sample workbooks, and what is written goes there. */
 export async function readmeOutputs(folder: string): Promise<ReadonlyMap<string, string>> {
@@ -21,11 +21,11 @@ export async function readmeOutputs(folder: string): Promise<ReadonlyMap<string,
     const started = await printed(start, "booth.xlsx", "--parts", PARTS, "--shop", SHOP);
     await printed(start, "booth-b.xlsx", "--parts", REVISED, "--shop", SHOP);
     const compared = await printed(compare, "booth.xlsx", "booth-b.xlsx");
-    const whole = demo(readFileSync(join(folder, SHOP)), false, () => undefined).text.split("\n");
+    const whole = demo(readFileSync(join(folder, SHOP)), false, () => undefined).text;
     return new Map([
       ["start", started],
-      ["compare", compared],
-      ["npm start", [...whole.slice(0, SHOWN), "..."].join("\n")],
+      ["compare", head(compared, SHOWN.compare)],
+      ["npm start", head(whole, SHOWN["npm start"])],
     ]);
   } finally {
     if (before === undefined) delete process.env["INIT_CWD"];
@@ -47,6 +47,8 @@ async function printed(command: Command, ...args: string[]): Promise<string> {
   });
   return text.trimEnd();
 }
+
+const head = (text: string, rows: number) => [...text.split("\n").slice(0, rows), "..."].join("\n");
 
 const BLOCK = /(<!-- true output: ([a-z ]+) -->\n```text\n)[\s\S]*?(```)/g;
 

@@ -33,7 +33,7 @@ export interface SeriesResult {
 export type Told = { readonly finding: Finding } | { readonly outcomes: Readonly<Record<string, number>> } | "done";
 
 const STRETCH = 20_000;
-/** What the thread says before its first trial: loading the program is nobody's fault. */
+/** What the thread says before its first trial: loading the program counts for no trial. */
 const LOADING = -1;
 
 export async function runSeries(work: "calls" | "files", all: Stretch, limits: SeriesLimits): Promise<SeriesResult> {

@@ -28,7 +28,7 @@ export function planProblem(calculated: Uint8Array): string | undefined {
   const job = jobPlan(bookOf(readWorkbook(calculated)));
   if (!job) return undefined;
   const { papers } = printOf(job.plan, { ...ABOUT, name: "in.xlsx", stale: 0, missing: job.missing });
-  const texts = [billWords(job.plan, true), ...papers.map((paper) => document(paper))];
+  const texts = [billWords(job.plan, true), ...papers.map((paper) => document(paper.title, [paper]))];
   return numberProblem(billJson(job.plan)) ?? textProblem(texts);
 }
 

@@ -95,7 +95,7 @@ const EXPLAINED: readonly Explanation[] = [
     why: "A wider bracket holds the same root.",
   },
   { file: /cutting\/(?:best-place|insertion|kept-sheets|plan-search|strip-table)/, why: SEARCHED },
-  { file: /cutting\/floor-order/, line: /sort|roomOf/, why: SEARCHED },
+  { file: /cutting\/floor-(?:order|try)/, line: /sort|counts|isOtherwise/, why: SEARCHED },
   {
     file: /bend\/order\/ways/,
     line: /lift > 0/,

@@ -1,6 +1,9 @@
 /** Which machine can cut a line, and why not the other one. */
 import { describe, expect, it } from "vitest";
-import { type Line, only, SHOP, without } from "../../cells/example/tables.ts";
+import { BillPlan } from "../../../src/bill/plan.ts";
+import { readData } from "../../../src/cells/parameters/read-data.ts";
+import { readBill } from "../../../src/cells/tables/bill.ts";
+import { bill, type Line, only, SHOP, without } from "../../cells/example/tables.ts";
 import { answerOf, bracket, kindsOf, planned, shopOf } from "../shop.ts";
 
 const cut = (line: Line, changed: Parameters<typeof shopOf>[0] = {}) => {
@@ -31,6 +34,34 @@ describe("the shear", () => {
     const found = cut({ ...FLAT, ...line });
     expect(found.cutter).toBe(cutter);
     expect(found.said).toMatch(said);
+  });
+});
+
+describe("sheet thinner than what the waterjet's formula was compared with, 3 mm", () => {
+  const thin = { ...FLAT, Material: "A1008 CS", Thickness: "16 ga", Holes: 0 };
+  const NOTE = "cutting: note thin on waterjet";
+  it("is a note on the line that the waterjet cuts, and none on the shear's", () => {
+    expect(cut({ ...thin, Route: "waterjet" }).said).toContain(NOTE);
+    expect(cut({ ...thin, Route: "shear" }).said).not.toContain(NOTE);
+    expect(cut({ ...FLAT, Thickness: 0.1875, Route: "waterjet" }).said).not.toContain(NOTE);
+  });
+  it("goes by the shop's own timed cut where there is one", () => {
+    const materials = readData(
+      [
+        ["Name", "Timed feed (in/min)", "Timed thickness (in)", "Materials edition"],
+        ["A1008 CS", 20, 0.063, "2026.1"],
+      ],
+      "materials",
+      "in",
+    );
+    const [row] = readBill(bill(bracket({ ...thin, Route: "waterjet" })), "bill", {
+      system: "in",
+      materials,
+      material: undefined,
+    });
+    const [answer] = new BillPlan(shopOf(), [row!]).lines;
+    expect(answer!.cutter).toBe("waterjet");
+    expect(kindsOf(answer!)).not.toContain(NOTE);
   });
 });
 

@@ -22,8 +22,10 @@ describe("the drawing's radius", () => {
     ["beyond half a thickness", [R + 0.126], ["other tool", "check ask"]],
     ["thin: within 1/32 in", [R + 1 / 32 - 1e-6, null, "16 ga"], ["accept", "note near"]],
     ["thin: beyond 1/32 in", [R + 0.032, null, "16 ga"], ["other tool", "check ask"]],
-    ["within its tolerance", [R + 0.02, 0.021], ["accept", undefined]],
-    ["beyond its tolerance, and wider", [R + 0.02, 0.019], ["other tool", "check ask"]],
+    ["all of the band, 0.3125 to 0.32 in, within its tolerance", [R + 0.02, 0.024], ["accept", undefined]],
+    ["what is expected within its tolerance, an end of the band not", [R + 0.02, 0.0235], ["measure", "note measure"]],
+    ["only an end of the band within it", [R + 0.02, 0.019], ["ask", "check ask"]],
+    ["the band beyond its tolerance, and wider", [R + 0.02, 0.016], ["other tool", "check ask"]],
     ["beyond its tolerance, small and narrower: usually waived", [0.19, 0.02], ["ask", "check ask"]],
   ] as [string, [number, CellValue?, CellValue?], unknown][])("%s", (_, given, answer) => {
     expect(found(...given)).toEqual(answer);

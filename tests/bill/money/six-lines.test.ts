@@ -72,6 +72,7 @@ const TABLES = {
     ["Shear handling per cut", F.shearHandling, "s"],
     ["Shear handling by length", F.shearHandlingPerFoot, "s/ft"],
     ["Sheet loading", F.sheetLoading, "s"],
+    ["Blade gap setting", F.bladeGap, "min"],
     ["One-person limit", 45, "lb"],
     ["Second person", F.secondPerson],
     ["Waterjet web", F.web, "in"],

@@ -237,19 +237,33 @@ describe("radius and neutral axis at their limits", () => {
 
 describe("the drawing's radius", () => {
   const gives = { low: mm(3), expected: mm(4), high: mm(5) };
-  const judge = (drawing: number, tolerance = 0) => acceptRadius(mm(drawing), mm(tolerance), gives, 0.16, "mm");
+  const judge = (drawing: number, tolerance = 0) =>
+    acceptRadius({ radius: mm(drawing), tolerance: mm(tolerance) }, gives, 0.16, "mm");
   it.each([
-    [4, 0, "accept", /within its tolerance/],
-    [5, 1, "accept", /within/],
-    [3, 0.5, "ask", /Please confirm in writing/],
-    [6, 1, "other tool", /needs a punch nose of 6 mm or an opening of about 38 mm/],
+    [4, 1, "accept", /all of it is within the tolerance of the drawing's 4 mm/],
+    [5, 2, "accept", /all of it is within/],
+    [
+      4,
+      0.9,
+      "measure",
+      /about 4 mm \(3 mm to 5 mm\), not all of it within the drawing's 4 mm, plus or minus 0.9 mm: mea/,
+    ],
+    [5, 1, "measure", /measure the first piece/],
+    [6, 1, "ask", /of 6 mm, plus or minus 1 mm; our tooling gives about 4 mm \(3 mm to 5 mm\). Please confirm/],
+    [2, 0.5, "ask", /asks for an inside radius of 2 mm; .* Please confirm in writing/],
+    [7, 1, "other tool", /needs a punch nose of 7 mm or an opening of about 44 mm/],
   ] as const)("%d mm, plus and minus %d: %s", (drawing, tolerance, verdict, words) => {
     expect(judge(drawing, tolerance).verdict).toBe(verdict);
     expect(judge(drawing, tolerance).sentence).toMatch(words);
   });
 
   it("a wide die for a radius that nobody waives: an opening is named", () => {
-    const wide = acceptRadius(mm(8), mm(0), { low: mm(9), expected: mm(10), high: mm(11) }, 0.16, "mm");
+    const wide = acceptRadius(
+      { radius: mm(8), tolerance: mm(0) },
+      { low: mm(9), expected: mm(10), high: mm(11) },
+      0.16,
+      "mm",
+    );
     expect(wide.verdict).toBe("other tool");
     expect(wide.sentence).toMatch(/needs an opening of about 50 mm, if that is at least 6 thicknesses/);
   });

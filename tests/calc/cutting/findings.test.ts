@@ -1,5 +1,7 @@
 /** What a shear operator found wrong with earlier plans, one test each (the figures by hand; the rules common practice). */
 import { describe, expect, test } from "vitest";
+import { buildProblem } from "../../../src/calc/cutting/build-problem.ts";
+import { orderCuts } from "../../../src/calc/cutting/cut-order.ts";
 import { type Cut, type Plan, planCuts, replay } from "../../../src/calc/cutting/index.ts";
 import { randomBill, shopBill } from "../../../src/tools/bench/cutting/shop-bills.ts";
 import { mm } from "../../../src/units/quantity.ts";
@@ -151,10 +153,34 @@ describe("order on the floor", () => {
     expect(PLAN.warnings).toEqual([]);
   });
 
+  test.each([5, 13, 18, 20, 25, 38])("the floor is never too full: shop bill %i", (seed) => {
+    const { blanks, stock, limits: shear, weightPerArea } = shopBill(seed);
+    const { warnings } = planCuts(blanks, stock, shear, { units: 300_000, weightPerArea });
+    expect(warnings).toEqual([]);
+  });
+
+  test("strips of one size lie on one stack, whatever is cut from them, and are crosscut at one setting", () => {
+    const blanks = [blank("long", 600, 100, 2), blank("mid", 380, 100, 1), blank("short", 90, 100, 4)];
+    const stock = [sheet("s", 1000, 200)];
+    const options = { weightPerArea: 1e-6 };
+    const strip = (...items: number[]) => ({
+      direction: 0 as const,
+      parts: items.map((item) => ({ item, turned: false })),
+    });
+    const layout = { direction: 1 as const, parts: [strip(0, 1), strip(0, 2, 2, 2, 2)] };
+    const pattern = { id: "1", stock: "s", w: mm(1000), h: mm(200), repeats: 1, yields: [], layout };
+    const problem = buildProblem(blanks, stock, limits(), options);
+    const { cuts, settings } = orderCuts([pattern], { problem, blanks, stock, limits: limits(), options }, 1);
+    const measures = cuts.map(({ measure }) => Math.round(measure));
+    // Parted in two strips, both cut at 600, then the rest of one at 380 and of the other at 90.
+    expect(measures.slice(0, 3)).toEqual([100, 600, 600]);
+    expect(settings).toBe(4);
+  });
+
   test("heavy pieces are taken up hardly oftener than they must", () => {
     expect(PLAN.leastHeavyLifts).toBeGreaterThan(0);
     expect(PLAN.heavyLifts).toBeGreaterThanOrEqual(PLAN.leastHeavyLifts);
-    expect(PLAN.heavyLifts).toBeLessThanOrEqual(2 * PLAN.leastHeavyLifts);
+    expect(PLAN.heavyLifts).toBeLessThanOrEqual(1.6 * PLAN.leastHeavyLifts);
   });
 
   test("settings, lifts and minutes by hand: 100 sheets stripped at one setting, light strips crosscut at another", () => {

@@ -35,6 +35,13 @@ describe("strengths", () => {
     expect(highShearStrength({ ...sheet, shearStrength: given(400) })).toBe(400);
   });
 
+  it("the shop's own shear strength is the sheet's, where only the edition says how high the tensile strength goes", () => {
+    const known = { ...sheet, tensileHigh: fact(520, "MPa", "memory", "this test") };
+    expect(highShearStrength({ ...known, shearStrength: given(300) })).toBe(300);
+    expect(highShearStrength({ ...known, shearStrength: fact(300, "MPa", "read", "this test") })).toBeCloseTo(364, 9);
+    expect(highShearStrength({ ...sheet, shearStrength: given(300) })).toBeCloseTo(364, 9);
+  });
+
   it("a level that is not known is no guess", () => {
     const { tensileMinimum: _, ...unspecified } = sheet;
     expect(() => tensileStrength(unspecified, "minimum")).toThrow(Refusal);

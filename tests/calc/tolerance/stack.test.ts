@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { judgeStack, toleranceStack } from "../../../src/calc/tolerance/stack.ts";
 import { degrees, mm } from "../../../src/units/quantity.ts";
+import type { Working } from "../../../src/units/working.ts";
 
 describe("tolerance stack", () => {
   // By hand: edge 3, two bends of 2 each, and 12 of tilt (atan 0.12 over a leg of 100): worst 19, 2 x 2 x sqrt 0.6 shared and
@@ -11,6 +12,15 @@ describe("tolerance stack", () => {
   it("adds up for the worst case, and with what the bends of one sheet share", () => {
     expect(stack.worst).toBeCloseTo(19, 9);
     expect(stack.expected).toBeCloseTo(Math.sqrt(9 + 9.6 + 3.2 + 144), 9);
+  });
+
+  it("the working gives the expected deviation again from edge, shared and own parts and tilt", () => {
+    const work: Working = [];
+    const { expected } = toleranceStack(2, mm(100), { edge: mm(3), deduction: mm(2), angle: tilt }, work);
+    const of = (symbol: string) => work.find((each) => each.symbol === symbol)!.value as number;
+    expect(of("shared")).toBeCloseTo(of("bends") * Math.sqrt(of("c")) * of("one"), 9);
+    expect(of("own")).toBeCloseTo(Math.sqrt(of("bends") * (1 - of("c"))) * of("one"), 9);
+    expect(Math.hypot(of("edge"), of("shared"), of("own"), of("tilt"))).toBeCloseTo(expected, 9);
   });
 
   it.each([

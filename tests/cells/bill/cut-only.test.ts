@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
-import { bill, bracket, given, SHOP } from "../example/tables.ts";
+import { before, bill, bracket, given, SHOP } from "../example/tables.ts";
 
 /** Acrylic timed by the shop, in edition 2026.2. */
 const MATERIALS: CellMatrix = [
@@ -18,8 +18,7 @@ const LINES = bill(
 
 function ask(name: string): CellMatrix {
   const { parameters } = RECORDS.find((record) => record.name === name)!;
-  // The one function of two bills is asked about one and the same.
-  const call = [...(name === "BILL.CHANGES" ? [LINES] : []), ...given(LINES, { ...SHOP, stock })];
+  const call = [...before(name, LINES), ...given(LINES, { ...SHOP, stock })];
   const place = Object.keys(parameters).indexOf("data");
   while (call.length < place) call.push(null);
   const { value } = shopFunctions.call(name, [...call, MATERIALS]);

@@ -15,7 +15,7 @@ import { FINISHED } from "../../../src/tools/sample/stage-job/bill/finished.ts";
 import { CUSTOMER, JOB as JOB_NAME, QUOTE, TOWER_DUE } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { PART_ROWS } from "../../../src/tools/sample/stage-job/bill/part-rows.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
-import { askNow, given, SHOP, type Tables } from "../example/tables.ts";
+import { askNow, given, MATERIALS, SHOP, type Tables, WHOLE_STOCK } from "../example/tables.ts";
 
 type Sheet = readonly (readonly (CellValue | undefined)[])[];
 const recorded = (name: string) =>
@@ -75,7 +75,7 @@ function compare(name: string, of: CellMatrix, tables: Tables): void {
   it("has spills to be held against", () => expect(found.length).toBeGreaterThan(0));
   it.each(found)("%s", (each, known) => {
     expect(known.length).toBeGreaterThan(2);
-    const answer = askNow(each, ...given(of, tables));
+    const answer = askNow(each, ...given(of, { ...tables, stock: WHOLE_STOCK }), MATERIALS);
     expect(answer).toHaveLength(known.length);
     expect(differences(answer, known)).toEqual([]);
   });

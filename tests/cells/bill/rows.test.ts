@@ -7,6 +7,7 @@ import {
   answer,
   ask,
   BRACKET,
+  before,
   bill,
   bracket,
   columnOf,
@@ -89,8 +90,8 @@ describe("every spill", () => {
     );
     const args = given(bill(inInches(BRACKET), inInches(SECOND)), { ...SHOP, stock });
     const inches = ask(name, ...args);
-    const before = name === "BILL.CHANGES" ? 1 : 0; // the bill that stands there before the others
-    const padded = [...args, ...Array.from({ length: units - before - args.length }, () => null), "mm"];
+    const leading = before(name, bill(BRACKET)).length;
+    const padded = [...args, ...Array.from({ length: units - leading - args.length }, () => null), "mm"];
     const metric = ask(name, ...padded);
     SPILLS[name as SpillName].forEach(({ header, kind }) => {
       if (kind !== "length") return;
@@ -223,9 +224,9 @@ describe("rates", () => {
       );
       return isCellError(value) ? value.message : columnOf(value as CellMatrix, "Unit price")[0];
     };
-    expect(price(0.28, null)).toBe(11.28);
-    expect(price(28, "%")).toBe(11.28);
-    expect(price("28%", null)).toBe(11.28);
+    expect(price(0.28, null)).toBe(12.34);
+    expect(price(28, "%")).toBe(12.34);
+    expect(price("28%", null)).toBe(12.34);
     expect(price(0.28, "%")).toContain("must be clear");
     expect(price(28, null)).toContain("must be a share");
   });

@@ -31,10 +31,15 @@ export const SHOP = {
   waterjets: table(shop.WATERJETS),
   stations: table(shop.STATIONS),
   rates: table(shop.RATES),
-  stock: table(shop.STOCK),
+  // Without the goods that are cut only: the edition by which hand figures go does not know them.
+  stock: table(shop.STOCK).filter(([name]) => !/^(Panel|Expanded)/.test(String(name))),
   calendar: table(shop.CALENDAR),
   job: job(),
 } as const satisfies Tables;
+
+/** What the samples have beside. */
+export const WHOLE_STOCK = table(shop.STOCK);
+export const MATERIALS = table(shop.MATERIALS);
 
 /** Only the rows that begin with these words. */
 export const only = ([header, ...rows]: CellMatrix, ...names: readonly CellValue[]): CellMatrix => [
@@ -100,9 +105,14 @@ export function askNow(name: string, ...args: (CellMatrix | CellValue)[]): CellM
   if (isCellError(value)) throw new Error(value.message);
   return value as CellMatrix;
 }
-/** The one function of two bills is asked about one and the same. */
+/** What stands before the bill: of two bills the other one, here the same; of breaks the first line and some quantities. */
+export function before(name: string, of: CellMatrix): (CellMatrix | CellValue)[] {
+  const [header = [], first = []] = of;
+  if (name === "BILL.BREAKS") return [first[header.indexOf("Part")] ?? null, "5; 50"];
+  return name === "BILL.CHANGES" ? [of] : [];
+}
 const ofBoth = (name: string, args: (CellMatrix | CellValue)[]): (CellMatrix | CellValue)[] =>
-  name === "BILL.CHANGES" ? [args[0]!, ...args] : args;
+  Array.isArray(args[0]) ? [...before(name, args[0] as CellMatrix), ...args] : args;
 
 export function ask(name: string, ...args: (CellMatrix | CellValue)[]): CellMatrix {
   const { value } = shopFunctions.call(name, underRule(name, ofBoth(name, args)));

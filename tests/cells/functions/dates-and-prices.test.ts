@@ -45,7 +45,7 @@ describe("working dates", () => {
   it.each([
     ["no start", ["DATE.FINISH", "soon", 1, CALENDAR], /^#VALUE! start must be a date, or text such as/],
     ["a day that is none", ["DATE.FINISH", "2026-02-30", 1, CALENDAR], /^#VALUE! start must be a date/],
-    ["hours below nought", ["DATE.FINISH", MONDAY, -1, CALENDAR], /^#VALUE! hours must be a number of at least 0/],
+    ["hours below zero", ["DATE.FINISH", MONDAY, -1, CALENDAR], /^#VALUE! hours must be a number of at least 0/],
     ["no calendar", ["DATE.FINISH", MONDAY, 1, null], /^#VALUE! calendar must be given/],
     [
       "a calendar of holidays",

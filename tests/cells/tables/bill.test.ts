@@ -64,7 +64,7 @@ describe("a bill", () => {
     ]);
   });
 
-  it("blank rows are nobody, rows keep their number", () => {
+  it("blank rows are skipped, rows keep their number", () => {
     const rows = read(
       HEADER,
       GOOD,

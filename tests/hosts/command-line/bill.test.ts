@@ -4,8 +4,9 @@ import { bill } from "../../../src/hosts/command-line/bill.ts";
 import { check } from "../../../src/hosts/command-line/check.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { BILL_JSON, type BillJson } from "../../../src/job/bill-schema.ts";
+import { parseCsv } from "../../../src/job/part-list/csv.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
-import { HEADER, JOB, LIST, LIST_CELLS, ONE_DIE, RULE, run, testFolder, workbook } from "./shop-book.ts";
+import { HEADER, LIST, LIST_CELLS, ONE_DIE, RULE, run, testFolder, workbook } from "./shop-book.ts";
 
 const file = testFolder();
 const shop = file("shop.xlsx", workbook(...ONE_DIE, RULE));
@@ -140,29 +141,38 @@ describe("shop bill --json", async () => {
     expect(again.made.lines[0]!.status).toBe(reaches);
   });
 
-  it("says when it is due, done and late", async () => {
-    expect(made.totals).toMatchObject({ late: 0, finish: expect.stringMatching(/^2026-03-\d\dT/) });
-    expect(line(made, "L1").due).toBe("2026-03-20T12:00:00");
+  it("says when it is due, done and late, of a job's own workbook", async () => {
+    const own = (await jsonOf(book("dated.xlsx", LIST_CELLS, ...ONE_DIE, RULE))).made;
+    expect(own.totals).toMatchObject({ late: 0, finish: expect.stringMatching(/^2026-03-\d\dT/) });
+    expect(line(own, "L1").due).toBe("2026-03-20T12:00:00");
     const hurry = `${HEADER}\nL1,A1011 CS,11 ga,20,6,2; 3,90,,,2026-03-02 07:30\n`;
-    const late = (await jsonOf(file("late.csv", hurry), "--shop", shop)).made;
+    const late = (await jsonOf(book("late.xlsx", parseCsv(hurry, ","), ...ONE_DIE, RULE))).made;
     expect(late.lines[0]!.due).toBe("2026-03-02T07:30:00");
     expect(late.totals.late).toBe(1);
-    const timeless = book("timeless.xlsx", ...ONE_DIE.filter((table) => table !== JOB));
-    const without = (await jsonOf(file("late.csv", hurry), "--shop", timeless)).made;
-    expect(without.totals).toMatchObject({ late: null, finish: null });
+    // The job of the shop's workbook is another one: its name and its dates are not those of a list.
+    expect(made.totals).toMatchObject({ late: null, finish: null });
+    expect(line(made, "L1").due).toBe(null);
   });
 
   it("is the same from a workbook that holds the bill, wherever its tables stand", async () => {
     const own = book("job.xlsx", LIST_CELLS, ...[...ONE_DIE, RULE].reverse());
     const found = await jsonOf(own);
     expect(found.exit).toBe(1);
-    const unsaid = ({ plan: _, ...rest }: BillJson) => ({
+    const unsaid = ({ plan: _, totals, ...rest }: BillJson) => ({
       ...rest,
-      lines: rest.lines.map((each) => ({ ...each, findings: each.findings.filter(({ about }) => about !== "input") })),
+      totals: { ...totals, late: null, finish: null },
+      lines: rest.lines.map((each) => ({
+        ...each,
+        due: null,
+        findings: each.findings.filter(({ about }) => about !== "input"),
+      })),
     });
     expect(unsaid(found.made)).toEqual(unsaid(made));
     // Two rows and the title stand above it there.
     expect(line(found.made, "B1").findings[0]!.says).toMatch(/^line 7 \(sheet row 10\) column "Thickness"/);
+    // And `check` calls it by that row.
+    const checked = (await run(check, own, "--json")).text.split("\n").find((each) => each.includes('"B1"'));
+    expect(JSON.parse(checked!)).toMatchObject({ row: 10, line: 7, part: "B1" });
   });
 
   it("speaks the shop's own system", async () => {
@@ -205,7 +215,7 @@ describe("shop bill in words", () => {
   it("leads with totals, then one line a problem with its fix; 100 columns at most", async () => {
     const { exit, text } = await run(bill, file("parts.csv", `${LIST}\n`), "--shop", shop);
     expect(exit).toBe(1);
-    expect(text.split("\n")[0]).toBe("Booth of the test");
+    expect(text.split("\n")[0]).toBe("parts");
     expect(text).toMatch(/^Lines {5}9: 3 STOP, \d CHECK, \d CLEAR\nQuoted {4}6 lines, without 3 lines\n/m);
     expect(text).toMatch(/^Price .*, without 3 lines$/m);
     expect(text).toContain("not confirmed from the plate: Brake 2, ");
@@ -235,10 +245,10 @@ describe("shop bill in words", () => {
   it("names late lines with their hours, the latest first", async () => {
     const mondays = ["01-05", "01-12", "01-19", "01-26", "02-02", "02-09", "02-16"];
     const rows = mondays.map((day, i) => `L${i + 1},A1011 CS,11 ga,4,6,2; 3,90,,,2026-${day} 07:30`);
-    const late = file("late.csv", [HEADER, ...rows].join("\n"));
-    const said = (await run(bill, late, "--shop", shop)).text.replace(/\s+/g, " ");
+    const late = book("late.xlsx", parseCsv([HEADER, ...rows].join("\n"), ","), ...ONE_DIE, RULE);
+    const said = (await run(bill, late)).text.replace(/\s+/g, " ");
     expect(said).toMatch(/Late 7 lines: L1 by [\d.]+ h, L2 by [\d.]+ h, .* L6 by [\d.]+ h, \.\.\. Plan/);
-    expect((await run(bill, late, "--shop", shop, "--all")).text).toMatch(/L7 by/);
+    expect((await run(bill, late, "--all")).text).toMatch(/L7 by/);
   });
 
   it("names who accepted a check", async () => {

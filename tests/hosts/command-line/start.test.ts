@@ -38,9 +38,13 @@ describe("shop start", () => {
       given.lines.map(({ part, status }: { part: string; status: string }) => [part, status]),
     );
     expect(plan.totals.weight).toBeCloseTo(given.totals.weight / 2.2046226218, 3);
-    // Only dates wait for what nobody has said yet.
+    // No error anywhere: what waits for dates says which cells of the job are still empty.
     const wrong = readWorkbook(bytes).sheets.filter(({ values }) => values.some((column) => column?.some(isCellError)));
-    expect(wrong.map(({ name }) => name)).toEqual(["What-if"]);
+    expect(wrong.map(({ name }) => name)).toEqual([]);
+    const whatIf = bookIn(out).find(({ name }) => name === "What-if")!;
+    expect(whatIf.rows.flat()).toContain(
+      'no dates yet: type "Work can begin" and "Must leave by" into the table of the job',
+    );
     const answers = bookIn(out).find(({ name }) => name === "Answers")!;
     expect(answers.rows.slice(8).filter(([part]) => part !== null)).toHaveLength(plan.lines.length);
   });
@@ -115,6 +119,18 @@ describe("shop compare", () => {
     // 20 more of L1 and the one of N1, without the ten of Z1.
     const pieces = job.find(({ what }: { what: string }) => what === "Pieces");
     expect(pieces.after - pieces.before).toBe(20 + 1 - 10);
+  });
+
+  it("says in words that a line could not be read before, and shows no figure beside itself", async () => {
+    const unread = made("unread.xlsx", (list) => list.replace("L1,A1011 CS", "L1,cheese"));
+    const { text } = await run(compare, unread, old);
+    expect(text).toMatch(/^L1 +changed {2}could not be read before; now Quantity 20, Material A1011 CS/m);
+    expect(text).not.toContain("none -> ");
+    expect((await run(compare, old, unread)).text).toMatch(/cannot be read any more; before .*Quantity 20, /);
+    const now = made("alike.xlsx", (list) => list.replace("L1,A1011 CS,11 ga,20", "L1,A1011 CS,11 ga,21"));
+    const pairs = [...(await run(compare, old, now)).text.replace(/\s+/g, " ").matchAll(/([\d.]+) ?\w* -> ([\d.]+)/g)];
+    expect(pairs.length).toBeGreaterThan(3);
+    for (const [, was, is] of pairs) expect(is).not.toBe(was);
   });
 
   it("turned round says the opposite", () => {

@@ -5,6 +5,7 @@ import { onlyWhenRunning, stateCell, stateFormula } from "../../../src/job/build
 import { RUNNING } from "../../../src/job/state-words.ts";
 import type { CustomFunctions } from "../../../src/sheet/evaluate/custom-functions.ts";
 import { evaluateFormula } from "../../../src/sheet/recalculate/calculate-one.ts";
+import { sampleModel } from "../../../src/tools/sample/stage-job/workbook.ts";
 
 /** C1:C2 of a workbook without cells is blank. */
 const state = (version: string, functions: CustomFunctions = shopFunctions) =>
@@ -31,4 +32,16 @@ describe("the State cell", () => {
     expect(stateCell(6, 2, "B5", "A4:B4")).toMatchObject({ row: 6, column: 2, spills: ["strong"] });
     expect(stateCell(6, 2, "B5", "A4:B4").formula).toContain("_xldudf_SHOP_EMPTY_CELLS(A4:B4)");
   });
+});
+
+describe("money of a job's workbook", () => {
+  it.each(["Price", "Summary", "Quote"])(
+    "%s has none where the functions do not run, nor where blanks come as 0",
+    (name) => {
+      const { cells } = sampleModel().sheets.find((sheet) => sheet.name === name)!;
+      const asked = cells.filter(({ formula }) => /_xldudf_|"Total"/.test(formula ?? ""));
+      expect(asked.length).toBeGreaterThan(0);
+      for (const { formula } of asked) expect(formula).toMatch(/^IF\('Read me'!B6="The functions are running\.",/);
+    },
+  );
 });

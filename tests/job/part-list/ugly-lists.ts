@@ -64,6 +64,19 @@ export const UGLY: readonly UglyList[] = [
     text: "Part,Qty,Material,Thk (in),Leg A (in),Leg B (in),Length (in),Angle\nB1,1,A36,0.25,3,4,8,90\n",
   },
   {
+    name: "a length and nothing that says the other side",
+    text: "Part,Qty,Material,Thk (in),Length (in),Notes\nB1,1,A36,0.25,8,\n",
+  },
+  {
+    name: "a column of gauges with a fraction of an inch among them",
+    text: "Part,Qty,Material,Material gauge,Width (in),Length (in)\nG1,1,A1011 CS,10,3,8\nG2,1,A36,3/16,3,8\nG3,1,A1008 CS,16,3,8\n",
+  },
+  {
+    name: "angles and grades said of every line, a flat plate among the brackets",
+    text: "Mark,No. Reqd,Material,Thk.,Leg A,Leg B,Length\nK1,12,HRS,10GA,2,3,24\nK4,6,Alum 5052,1/8,2,4,36\nK7,1,A36 plate,1/4,6,,12\n",
+    options: { columns: "G=Width", every: "Bend angles=90", materials: "HRS=A1011 CS" },
+  },
+  {
     name: "no heading at all",
     text: "BR-1,4,A36,1/4,3,4\nBR-2,6,A36,1/4,3,6\n",
   },

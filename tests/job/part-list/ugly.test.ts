@@ -83,7 +83,25 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "Q1 | A36 | 0.25 | 3 | 4 | 8",
   ],
   "legs and a length that may be the bend's or the flat's": [
-    'refused: parts must be a range whose heading has a column "Width"; got "Part, Qty, Material, Thk (in), Leg A (in), Leg B (in), Le..."; not read: G "Length (in)"; say which it is: --columns "G=Width", or of every line: --every "Width=..."',
+    'refused: parts must be a range whose heading has a column "Width"; got "Part, Qty, Material, Thk (in), Leg A (in), Leg B (in), Le..."; not read: G "Length (in)"; say which it is, by heading or letter: --columns "G=Width", or of every line: --every "Width=..."',
+  ],
+  "a length and nothing that says the other side": [
+    'refused: column "Length (in)" must be said where no column is the width: the length of a bend, or one side of a flat plate; got nothing; a bend\'s: --columns "E=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate\'s: --every "Width=..."',
+  ],
+  "a column of gauges with a fraction of an inch among them": [
+    "A=Part, B=Quantity, C=Material, D=Thickness ga, E=Width in, F=Flanges in",
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "G1 | 1 | A1011 CS | 10 ga | 3 | 8",
+    "G2 | 1 | A36 | 0.1875 | 3 | 8",
+    "G3 | 1 | A1008 CS | 16 ga | 3 | 8",
+  ],
+  "angles and grades said of every line, a flat plate among the brackets": [
+    "A=Part, B=Quantity, C=Material, D=Thickness, E=Flanges, F=Flanges, G=Width",
+    'C3 "Alum 5052": unknown material',
+    "Part | Quantity | Material | Thickness | Width | Flanges | Bend angles",
+    "K1 | 12 | A1011 CS | 10 ga | 24 | 2; 3 | 90",
+    "K4 | 6 | Alum 5052 | 0.125 | 36 | 2; 4 | 90",
+    "K7 | 1 | A36 plate | 0.25 | 12 | 6 | ",
   ],
   "no heading at all": [
     'refused: parts must be a list with a heading that tells its columns, such as "Part", "Material", "Thickness", "Quantity", "Width", "Length"; got "row 1: BR-1, 4, A36, 1/4, 3, 4"; say the heading\'s row and its columns: --heading 3 --columns "THEIRS=Material; ...", or --heading 0 and letters where there is none',
@@ -95,7 +113,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "BR-2 | 6 | A36 | 0.25 | 3 | 6",
   ],
   "material and quantity in no column": [
-    'refused: parts must be a range whose heading has a column "Material", "Quantity"; got "Part, Thickness (in), Width (in), Length (in)"; say which it is: --columns "C=Material", or of every line: --every "Material=..."',
+    'refused: parts must be a range whose heading has a column "Material", "Quantity"; got "Part, Thickness (in), Width (in), Length (in)"; say which it is, by heading or letter: --columns "...=Material; ...=Quantity", or of every line: --every "Material=...; Quantity=..."',
   ],
   "material and quantity in no column, said of every line": [
     "A=Part, B=Thickness in, C=Width in, D=Flanges in",

@@ -8,7 +8,13 @@ import { blank, limits, sheet } from "../../calc/cutting/bills.ts";
 const { blanks, stock, limits: shear } = shopBill(5);
 const PLAN = planCuts(blanks, stock, shear, { units: 5_000_000 });
 const LIST = cutList(PLAN);
-const drawn = (name: string) => ({ name, grain: "w" as const, keys: new Map(), tags: new Map() });
+const drawn = (name: string) => ({
+  name,
+  grain: "w" as const,
+  edges: "trimmed edges",
+  keys: new Map(),
+  tags: new Map(),
+});
 const DRAWN = PLAN.patterns.map((pattern) => ({
   pattern,
   svg: drawPattern(pattern, LIST, drawn(pattern.stock), "in"),
@@ -43,9 +49,11 @@ describe("a pattern of the cut plan", () => {
     expect(DRAWN[0]!.svg).toMatch(/<title>Pattern 1: cut \d+ sheets? of \d+x\d+, (96|120) in x (48|60) in<\/title>/);
   });
 
-  test("numbers every cut, in no colour but the page's own", () => {
+  test("numbers every cut through the sheet and those that have room, in no colour but the page's own", () => {
     const all = DRAWN.map(({ svg }) => svg).join("");
-    for (const { seq } of LIST) expect(all).toMatch(new RegExp(`>${seq}(?:: [\\d.]+)?</text>`));
+    const isNumbered = ({ seq }: { readonly seq: number }) => new RegExp(`>${seq}(?:: [\\d.]+)?</text>`).test(all);
+    for (const row of LIST) if (row.stage === "strip" || row.stage === "trim") expect(isNumbered(row)).toBe(true);
+    expect(LIST.filter(isNumbered).length / LIST.length).toBeGreaterThan(0.6);
     expect(all).not.toMatch(/#[0-9a-f]{3,6}\b|\bNaN\b|Infinity|undefined/);
   });
 
@@ -61,7 +69,7 @@ describe("a pattern of the cut plan", () => {
     }
   });
 
-  test("cut numbers keep clear of each other, but where cuts stand closer than their numbers are wide", () => {
+  test("cut numbers keep clear of each other", () => {
     let overlapping = 0;
     let marks = 0;
     for (const { svg } of DRAWN) {
@@ -73,6 +81,7 @@ describe("a pattern of the cut plan", () => {
         if (boxes.slice(0, i).some(([u, v, a, b]) => x < u + a && u < x + w && y < v + b && v < y + h)) overlapping++;
       });
     }
-    expect(overlapping / marks).toBeLessThan(0.05);
+    expect(marks).toBeGreaterThan(0);
+    expect(overlapping).toBe(0);
   });
 });

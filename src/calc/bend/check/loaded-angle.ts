@@ -47,8 +47,9 @@ export function loadedAngleFindings(line: BendLine, setup: Setup, { springback }
         // A springy coil of thin sheet that meets the faces is pressed on, and comes to its angle: nobody asks before cutting.
         status: touches && fits ? "note" : touches || bottoms ? "check" : "stop",
         kind: `${touches ? (fits ? "is near" : "touches") : bottoms ? "bottoms" : "passes"} ${kind}`,
-        figure: 180 - loaded,
-        limit: angle,
+        // Both as the sheet is turned, like every bend angle: the tool's included angle lets it turn so far.
+        figure: loaded,
+        limit: 180 - angle,
         beside: springback,
         quantity: "angle",
         name,

@@ -142,7 +142,7 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by),
     bendAngles: "90",
   })),
-  sentence("Bottoms before the angle", "bottoms in die", (by) => ({
+  sentence("Bottoms before the angle", "it bottoms", (by) => ({
     material: "5052-H32",
     thickness: "1/8",
     die: "V 1 wide",

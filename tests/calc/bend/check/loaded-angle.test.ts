@@ -31,7 +31,13 @@ describe("92 degrees under load leave 88 included", () => {
     // 94 under load leave 86; the band is 1 degree.
     expect(said(85, 4)).toEqual([]);
     expect(said(85.1, 4)).toEqual(["note is near die"]);
-    expect(inDie(85.1, 4)[0]).toMatchObject({ figure: 86, limit: 85.1, beside: 4, quantity: "angle", name: "V24" });
+    expect(inDie(85.1, 4)[0]).toMatchObject({
+      figure: 94,
+      limit: 180 - 85.1,
+      beside: 4,
+      quantity: "angle",
+      name: "V24",
+    });
   });
 
   it("sheet too thick to be bottomed must keep clear of the faces", () => {

@@ -37,7 +37,7 @@ const COLUMNS: readonly (readonly [header: string, width: number, style: StyleNa
       correction: CORRECTION,
     }),
   ],
-  ["Depth (in)", 9, "inch", shop("AIR.DEPTH", CORRECTED)],
+  ["Travel from pinch (in)", 9, "inch", shop("AIR.DEPTH", CORRECTED)],
   ["Springback (deg)", 13, "tenth", shop("AIR.SPRINGBACK", CORRECTED)],
   ["Force (US ton)", 9, "tenth", shop("AIR.TONNAGE", { ...CORRECTED, bend_length: of("Bend length (in)") })],
   [

@@ -12,10 +12,11 @@ export interface Part {
   readonly thickness: number | string;
   /** Outside flanges in order along the strip. */
   readonly flanges: string;
-  readonly bendAngles: number | string;
+  /** null of what is cut and not bent. */
+  readonly bendAngles: number | string | null;
   /** Length of the bend line, in: the width of the blank. */
   readonly bendLength: number;
-  readonly die: string;
+  readonly die: string | null;
   readonly punch: string | null;
   /** From the other flange's inside face to the nearest hole's edge, in; null without a hole. */
   readonly holeDistance: number | null;
@@ -25,7 +26,7 @@ export interface Part {
 
 export const JOB = "Touring stage of the Marrowby Lantern Fair (invented)";
 
-/** Who asks, when work can begin and when the lorry leaves: days as a spreadsheet counts them. */
+/** Who asks, when work can begin and when the truck leaves: days as a spreadsheet counts them. */
 export const CUSTOMER = "Marrowby Lantern Fair, stage office (invented)";
 export const QUOTE = {
   number: "Q-0417",
@@ -45,9 +46,9 @@ type Line = readonly [
   material: string,
   thickness: number | string,
   flanges: string,
-  bendAngles: number | string,
+  bendAngles: number | string | null,
   bendLength: number,
-  die: string,
+  die: string | null,
   punch: string | null,
   holeDistance: number | null,
   grain: string | null,
@@ -190,24 +191,12 @@ const LINES: readonly Line[] = [
   ["DR-10", "Music stand lip", 30, "A1008 CS", "18 ga", "0.75; 10", 35, 18, "V 3/8", "Plain", null, "across"],
   ["DR-11", "Mixing desk spacer", 40, "A1008 CS", "16 ga", "0.5; 0.5", 90, 1, "V 3/8", "Plain", null, "across"],
   // Front of house
-  [
-    "FH-01",
-    "Box office shelf rail",
-    12,
-    "A1011 CS",
-    "12 ga",
-    "1; 8; 1",
-    "90; 90",
-    30,
-    "V 3/4",
-    "Plain",
-    null,
-    "across",
-  ],
+  // Cut only, on the waterjet: no shear and no brake takes them.
+  ["FH-01", "Box office grille", 2, "Expanded steel 3/4-9", 0.134, "20", null, 30, null, null, null, null],
   ["FH-02", "Programme rack lip", 24, "5052-H32", 0.09, "1; 4", 90, 20, "V 5/8", "Plain", null, "across"],
   ["FH-03", "Queue post foot", 36, "A36", "3/16", "3; 3", 90, 4, "V 1-1/2", "Plain", 1.5, "across"],
   ["FH-04", "Cloak rail bracket", 40, "A1011 CS", "11 ga", "2; 6", 90, 2, "V 1", "Plain", 1.0, "across"],
-  ["FH-05", "Notice frame", 16, "A1008 CS", "18 ga", "0.5; 2; 0.5", "90; 90", 24, "V 3/8", "Plain", null, "across"],
+  ["FH-05", "Notice panel", 6, "Composite panel", 0.157, "24", null, 36, null, null, null, null],
   ["FH-06", "Bar foot rail seat", 20, "304", "14 ga", "1.5; 1.5", 90, 4, "V 5/8", "Plain", 0.75, "across"],
   ["FH-07", "Step light cover", 28, "A653 CS", "16 ga", "1; 3; 1", "90; 90", 8, "V 5/8", "Plain", null, "across"],
   ["FH-08", "Ramp edge plate", 10, "A36", "3/16", "2; 8", 30, 40, "V 1-1/2", "Plain", null, "across"],

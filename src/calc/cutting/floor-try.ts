@@ -1,0 +1,228 @@
+/**
+ * One way to cut the sheets of a pattern: what was begun is finished, at the gauge's present setting first. What is heavy is
+ * not set down before its parallel cuts are done; of light pieces in many copies all are cut at one setting before the next.
+ * Nothing is cut for which the floor has no room. Rules of a shop floor (common practice). With a random stream the choices
+ * between equals, and now and then others, are left to it, so that tries differ.
+ */
+import type { Part, Size } from "./cut-tasks.ts";
+import { withSize } from "./cut-tasks.ts";
+import { areaFromGrid } from "./grid.ts";
+import type { Random } from "./random.ts";
+import type { Bench, Open } from "./shear-bench.ts";
+import {
+  type Count,
+  canBeFinished,
+  countOf,
+  greater,
+  isWithin,
+  mayWorkOff,
+  NONE,
+  type Stack,
+  type StackLimit,
+  sizeKey,
+  stacksOf,
+  standingAfter,
+  standingOf,
+} from "./stacks.ts";
+import type { FloorPace } from "./types.ts";
+
+export interface Floor {
+  readonly limit: StackLimit;
+  readonly weightPerArea: number;
+  readonly pace: FloorPace;
+}
+
+/** How often a try leaves the usual order: chosen. */
+const OTHERWISE = 0.3;
+
+export const isHeavy = ([w, h]: Size, { weightPerArea, pace }: Floor): boolean =>
+  areaFromGrid(w * h) * weightPerArea > pace.heavy;
+
+export class FloorTry {
+  /** Stacks standing at most. */
+  most: Count = NONE;
+
+  constructor(
+    private readonly bench: Bench,
+    private readonly floor: Floor,
+    private readonly random: Random | null,
+  ) {}
+
+  cut(name: string, sheet: Part): void {
+    this.bench.lay(name, sheet, null);
+    while (this.bench.open.length > 0) this.step();
+  }
+
+  private step(): void {
+    const { limit } = this.floor;
+    const { open } = this.bench;
+    const stacks = stacksOf(open.map((one) => standingOf(one, limit)));
+    const free = stacks.filter((one) => mayWorkOff(one, stacks, limit));
+    const choices = (free.length > 0 ? free : stacks).map(({ key, need }) => {
+      const pieces = open.filter((one) => keyOf(one) === key);
+      return { pieces, need, isSet: pieces.some((one) => this.beginsAt(one)), level: levelOf(pieces) };
+    });
+    const setFirst = this.isOtherwise();
+    choices.sort(
+      (a, b) =>
+        (setFirst ? Number(b.isSet) - Number(a.isSet) : 0) ||
+        b.level - a.level ||
+        Number(b.isSet) - Number(a.isSet) ||
+        a.need.all - b.need.all,
+    );
+    const { pieces } = choices[this.isOtherwise() ? this.random!.below(choices.length) : 0]!;
+    if (this.isWorthPasses(pieces) && this.pass(pieces)) return;
+    // The whole stack before what comes off it, where there is room.
+    const work = standingOf(pieces[0]!, limit).work();
+    const alike = pieces.filter((one) => standingOf(one, limit).work() === work);
+    const all = this.groupsNow(alike);
+    const single = all.length > 0 ? [] : this.groupsNow([pieces[0]!]);
+    if (single.length > 0) this.visit(pieces[0]!, single, alike.length > 1);
+    else
+      for (const one of alike)
+        this.visit(one, all.length > 0 ? all : this.leftGroups(one).slice(0, 1), alike.length > 1);
+  }
+
+  private isOtherwise(): boolean {
+    return this.random !== null && this.random.unit() < OTHERWISE;
+  }
+
+  private beginsAt({ task, done }: Open): boolean {
+    for (let at: Open["task"] | null = task; at; at = at.stage === "trim" ? at.front.task : null) {
+      if (at.groups.some((group, g) => (at !== task || !done[g]) && this.bench.stands(group))) return true;
+    }
+    return false;
+  }
+
+  /** Where a lift costs less than a setting. */
+  private isWorthPasses(pieces: readonly Open[]): boolean {
+    const size = sizeOf(pieces[0]!);
+    const { weightPerArea, pace } = this.floor;
+    const copies = pieces.reduce((sum, one) => sum + one.copies, 0);
+    if (isHeavy(size, this.floor) || pieces.some(({ task }) => task.stage === "trim")) return false;
+    if (copies === 1) return this.isOtherwise();
+    return areaFromGrid(size[0] * size[1]) * weightPerArea * pace.liftPerKilogram < pace.setting;
+  }
+
+  /** Every piece that is cut at one setting; false, with nothing done, where there is room for none. */
+  private pass(pieces: readonly Open[]): boolean {
+    const measures = new Map<string, { readonly one: Open; readonly g: number }[]>();
+    for (const one of pieces)
+      for (const g of this.nextGroups(one)) {
+        const { by, measure } = one.task.groups[g]!;
+        const key = `${by} ${measure}`;
+        measures.set(key, [...(measures.get(key) ?? []), { one, g }]);
+      }
+    const ranked = [...measures.values()].sort((a, b) => b.length - a.length);
+    const isSet = ([first]: (typeof ranked)[number]) => this.bench.stands(first!.one.task.groups[first!.g]!);
+    if (this.isOtherwise()) ranked.unshift(...ranked.splice(this.random!.below(ranked.length), 1));
+    ranked.sort((a, b) => Number(isSet(b)) - Number(isSet(a)));
+    const chosen = ranked.find((cuts) => this.mayStand(cuts.map(({ one, g }) => ({ one, groups: [g] }))));
+    if (!chosen) return false;
+    for (const { one, g } of chosen) {
+      this.takeUp(one);
+      this.bench.cut(one, g);
+    }
+    return true;
+  }
+
+  /** Groups that may be cut next. Long parts first: what falls behind the front stop is then wide enough; waste last. */
+  private nextGroups(one: Open): number[] {
+    const left = one.task.groups.flatMap((_, g) => (one.done[g] ? [] : [g]));
+    const first = Math.min(...left.map((g) => phaseOf(one, g)));
+    return left.filter((g) => phaseOf(one, g) === first);
+  }
+
+  /** All that is left to cut, in an order in which it may be: the present setting first, what others need as well last. */
+  private leftGroups(one: Open): number[] {
+    const left = one.task.groups.flatMap((_, g) => (one.done[g] ? [] : [g]));
+    const mixed = this.random !== null && this.isOtherwise() ? left.map(() => this.random!.unit()) : undefined;
+    const rank = (g: number) => {
+      const group = one.task.groups[g]!;
+      if (this.bench.stands(group)) return -1;
+      return mixed?.[left.indexOf(g)] ?? (this.isWantedBeside(one, group.gauge) ? 1 : 0);
+    };
+    const ranks = new Map(left.map((g) => [g, rank(g)]));
+    return left.sort((a, b) => phaseOf(one, a) - phaseOf(one, b) || ranks.get(a)! - ranks.get(b)! || a - b);
+  }
+
+  private isWantedBeside(one: Open, gauge: number | null): boolean {
+    const key = keyOf(one);
+    return this.bench.open.some(
+      (other) =>
+        other.task.level >= one.task.level &&
+        keyOf(other) !== key &&
+        other.task.groups.some((group, g) => !other.done[g] && group.gauge === gauge),
+    );
+  }
+
+  /** One piece on the table: these of its parallel cuts, and the part in front where that is cut on at once. */
+  private visit(first: Open, begin: readonly number[], amongAlike: boolean): void {
+    const { bench } = this;
+    this.takeUp(first);
+    let groups: readonly number[] = this.leftGroups(first).filter((g) => begin.includes(g));
+    for (let one = first; ; ) {
+      const { front, stage } = one.task;
+      for (const g of groups) bench.cut(one, g);
+      if (one.left > 0) return;
+      const next = bench.open.find(({ piece }) => piece === one.piece);
+      // What lies on the table and is heavy, or a sheet just trimmed, is cut on.
+      const alone = one.copies === 1 && !amongAlike;
+      if (!next || (stage !== "trim" && !alone && !isHeavy(front.size, this.floor))) return;
+      // But not where it lies with others on a stack that is cut one setting after another.
+      const stack = bench.open.filter((other) => keyOf(other) === keyOf(next));
+      if (stack.length > 1 && this.isWorthPasses(stack)) return;
+      groups = this.groupsNow([next]);
+      if (groups.length === 0) return;
+      one = next;
+    }
+  }
+
+  /** Groups that alike pieces may be cut into before they are set down: as many as there is room for. */
+  private groupsNow(alike: readonly Open[]): number[] {
+    const one = alike[0]!;
+    const left = this.leftGroups(one);
+    const may = (groups: readonly number[]) => this.mayStand(alike.map((each) => ({ one: each, groups })));
+    if (may(left)) return left;
+    const groups: number[] = [];
+    for (const g of left) {
+      // Every cut of an earlier phase must be made before.
+      const isReady = left.every((other) => phaseOf(one, other) >= phaseOf(one, g) || groups.includes(other));
+      if (isReady && may([...groups, g])) groups.push(g);
+    }
+    return groups;
+  }
+
+  /** Whether what these cuts leave may stand, and can be worked off. */
+  private mayStand(cuts: readonly { readonly one: Open; readonly groups: readonly number[] }[]): boolean {
+    const { limit } = this.floor;
+    const others = this.bench.open.filter((other) => !cuts.some(({ one }) => one === other));
+    const stacks: Stack[] = stacksOf([
+      ...others.map((other) => standingOf(other, limit)),
+      ...cuts.flatMap(({ one, groups }) => standingAfter(one, groups, limit)),
+    ]);
+    const own = keyOf(cuts[0]!.one);
+    const during = cuts.length > 1 ? countOf(stacks.filter(({ key }) => key !== own)) : NONE;
+    return isWithin(during, limit) && canBeFinished(stacks, limit);
+  }
+
+  /** What stands besides the stack in work. */
+  private takeUp(taken: Open): void {
+    const { limit } = this.floor;
+    const own = keyOf(taken);
+    const others = this.bench.open.filter((one) => one !== taken && keyOf(one) !== own);
+    this.most = greater(this.most, countOf(stacksOf(others.map((one) => standingOf(one, limit)))));
+    this.bench.visit++;
+  }
+}
+
+const sizeOf = ({ task, rest }: Open): Size => withSize(task.size, task.axis, rest);
+const keyOf = (one: Open): number => sizeKey(sizeOf(one));
+const levelOf = (pieces: readonly Open[]): number => Math.max(...pieces.map(({ task }) => task.level));
+
+/** 0: long parts, 1: parts by the back gauge, 2: waste off the last part. */
+function phaseOf({ task }: Open, g: number): number {
+  const { by, falls } = task.groups[g]!;
+  if (by === "gauge") return 1;
+  return task.stage !== "trim" && falls.every((part) => part.task === null && part.blank === null) ? 2 : 0;
+}
