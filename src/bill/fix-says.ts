@@ -9,6 +9,12 @@ import { figureSays } from "./says.ts";
 export const fixSays = ({ changes }: Fix, system: UnitSystem): string =>
   changes.map((change) => changeSays(change, system)).join("; ");
 
+/** The same on a button: "Use die V 2". */
+export function offerSays(fix: Fix, system: UnitSystem): string {
+  const words = fixSays(fix, system);
+  return fix.changes[0]?.kind === "tools" ? `Use ${words}` : words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 function changeSays(change: Change, system: UnitSystem): string {
   const length = (value: number) => figureSays(value, "length", system);
   switch (change.kind) {

@@ -34,12 +34,14 @@ interface Run {
   readonly titles: ReadonlySet<string>;
 }
 
-/** Every table of a workbook is looked for in the same rows: they are read once. */
-const runsKnown = new WeakMap<Book, readonly Run[]>();
+/** Every table of a workbook is looked for in the same rows: a sheet's are read once. */
+const runsKnown = new WeakMap<BookSheet, readonly Run[]>();
 
-function runsOf(book: Book): readonly Run[] {
-  const known = runsKnown.get(book) ?? book.flatMap((sheet) => sheet.rows.flatMap((_, top) => runsIn(sheet, top)));
-  runsKnown.set(book, known);
+const runsOf = (book: Book): readonly Run[] => book.flatMap(runsOfSheet);
+
+function runsOfSheet(sheet: BookSheet): readonly Run[] {
+  const known = runsKnown.get(sheet) ?? sheet.rows.flatMap((_, top) => runsIn(sheet, top));
+  runsKnown.set(sheet, known);
   return known;
 }
 
@@ -62,7 +64,10 @@ function runsIn(sheet: BookSheet, top: number): Run[] {
 function tableBelow(sheet: BookSheet, top: number, left: number, right: number): CellMatrix {
   const matrix: CellMatrix = [];
   for (let row = top; row < sheet.rows.length; row++) {
-    const cells = Array.from({ length: right - left + 1 }, (_, i) => cellAt(sheet, row, left + i));
+    const own = sheet.rows[row]!;
+    // A row as it is where it can be: what was read from it is known then.
+    const isWhole = left === 0 && own.length === right + 1;
+    const cells = isWhole ? own : Array.from({ length: right - left + 1 }, (_, i) => cellAt(sheet, row, left + i));
     if (row > top && cells.every(isBlank)) break;
     matrix.push(cells);
   }

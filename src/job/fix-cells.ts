@@ -1,5 +1,5 @@
 /** A fix as cells of the bill: what is typed where, so that the workbook reaches what was promised. */
-import { fixSays } from "../bill/fix-says.ts";
+import { offerSays } from "../bill/fix-says.ts";
 import { type Change, withChange } from "../bill/lines/changes.ts";
 import type { Fix } from "../bill/lines/fix.ts";
 import { type BillLine, isLine } from "../bill/nouns/line.ts";
@@ -119,5 +119,5 @@ export function fixOffer(job: JobPlan, line: LineAnswer): FixOffer | undefined {
   const fix = job.plan.fix(line);
   if (!fix) return undefined;
   const cells = fixCells(job, job.plan.lines.indexOf(line), fix);
-  return { says: fixSays(fix, job.system), reaches: fix.reaches, ...cells };
+  return { says: offerSays(fix, job.system), reaches: fix.reaches, ...cells };
 }

@@ -16,18 +16,23 @@ export interface Picture {
   readonly svg: string;
   /** What stands below it. */
   readonly words: readonly string[];
+  readonly kind: "bent" | "flat" | "hit";
+  /** A hit that cannot be made. */
+  readonly fails?: true;
 }
 
-/** Bent, flat and the end of the last bend of each direction; where there is no order, the bend that fails. */
+/** Bent, flat and the end of every hit in its order; where there is no order, the bend that fails. */
 export function lineDrawings(plan: LinePlan, system: UnitSystem): Picture[] {
   const flat = flatDrawing(plan, system);
-  const tools = plan.strips.flatMap((strip, i) => hitDrawings(plan, strip, system).slice(-1).map(inDirection(i)));
+  const hits = (strip: BentStrip) => [...hitsBefore(plan, strip, system), ...hitDrawings(plan, strip, system)];
+  const tools = plan.strips.flatMap((strip, i) => hits(strip).map(inDirection(i)));
   return [...bentDrawings(plan, system), ...(flat ? [flat] : []), ...tools];
 }
 
 export const bentDrawings = ({ line, strips }: LinePlan, system: UnitSystem): Picture[] =>
   strips.map(({ part }, i) => ({
     name: i === 0 ? "Bent" : "Bent, second direction",
+    kind: "bent",
     svg: drawBentProfile(part, system, line.part),
     words: [],
   }));
@@ -51,7 +56,7 @@ export function flatDrawing({ line, blank, strips }: LinePlan, system: UnitSyste
     gaugedEnd: first && hitsOf(first)[0]?.gaugedEnd,
     cross: second?.part,
   });
-  return { name: "Flat", svg, words: [] };
+  return { name: "Flat", kind: "flat", svg, words: [] };
 }
 
 /** The end of every bend in its order; where there is none, the bend that fails and what it meets. */
@@ -60,19 +65,33 @@ export function hitDrawings({ line }: LinePlan, strip: BentStrip, system: UnitSy
   if (order.feasible)
     return picturedHits(strip, line.part).map((hit, i) => ({
       name: `Hit ${i + 1}: end of bend ${hit.hit.bend}`,
+      kind: "hit",
       ...drawEndOfBend(hit, system, frame),
     }));
   const [fails] = order.blocked;
   if (!fails) return [];
-  const obstacle = obstacleInWords(fails.obstacle);
+  const obstacle = { words: obstacleInWords(fails.obstacle), isAtDie: fails.obstacle.tool === "die opening" };
   const hit = pictured(strip, line.part, fails, { finished: order.finished, obstacle, stop: undefined });
-  return [{ name: `No order: bend ${fails.bend} fails`, ...drawEndOfBend(hit, system, frame) }];
+  const picture = drawEndOfBend(hit, system, frame);
+  return [{ name: `No order: bend ${fails.bend} fails`, kind: "hit", fails: true, ...picture }];
 }
+
+/** Where there is no order: the hits that can be made before the one that fails. */
+const hitsBefore = ({ line }: LinePlan, strip: BentStrip, system: UnitSystem): Picture[] =>
+  (strip.order.feasible ? [] : strip.order.finished).map((hit, i, all) => ({
+    name: `Hit ${i + 1}: end of bend ${hit.bend}`,
+    kind: "hit",
+    ...drawEndOfBend(
+      pictured(strip, line.part, hit, { finished: all.slice(0, i), obstacle: undefined, stop: undefined }),
+      system,
+    ),
+  }));
 
 /** How the sheet lies at the gauge before every hit; none where there is no order. */
 export const gaugeDrawings = ({ line }: LinePlan, strip: BentStrip, system: UnitSystem, frame?: Frame): Picture[] =>
   picturedHits(strip, line.part).map((hit, i) => ({
     name: `Hit ${i + 1}: at the gauge`,
+    kind: "hit",
     ...drawAtGauge(hit, system, frame),
   }));
 

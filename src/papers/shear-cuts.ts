@@ -9,7 +9,7 @@ import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
+import { drawPattern, patternTitle, type SheetDrawn } from "./drawing/cut-plan.ts";
 import { BOX, heading, list, table, text } from "./page.ts";
 
 /** One sheet a page; two where the cuts are few and both stay legible at the machine. */
@@ -39,16 +39,9 @@ interface OnPage {
 function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, rows }: OnPage): string {
   const { system } = plan.shop;
   const sheet = group.sheetOf.get(pattern.stock)!;
-  const keys = new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)]));
   const isHalf = rows.length <= FEW_CUTS;
-  const drawn = {
-    isHalf,
-    name: sheet.name,
-    grain: sheet.grain === "long" ? ("w" as const) : ("h" as const),
-    edges: edgesOf(sheet, rows),
-    keys,
-    tags: new Map(own.flatMap(({ pieces, tag }) => pieces.map((piece) => [piece, tag] as const))),
-  };
+  const drawn = { ...sheetDrawn(pattern, group, own, rows), isHalf };
+  const { keys } = drawn;
   const cuts = rows.map(({ row }) => row);
   const thickness = show(group.thickness, "length", system, 4);
   const weight = show(sheet.weight, "mass", system, 4);
@@ -61,6 +54,23 @@ function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, 
     piecesTable(pattern, group, keys, { system, releases: releasesOf(plan), rows }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
+}
+
+/** @param own the offcuts of this pattern, and the rows of its cuts. */
+export function sheetDrawn(
+  pattern: PlannedPattern,
+  group: CutGroup,
+  own: readonly Offcut[],
+  rows: readonly CutInWords[],
+): SheetDrawn {
+  const sheet = group.sheetOf.get(pattern.stock)!;
+  return {
+    name: sheet.name,
+    grain: sheet.grain === "long" ? "w" : "h",
+    edges: edgesOf(sheet, rows),
+    keys: new Map(pattern.yields.map(({ blank }, i) => [blank, letterOf(i)])),
+    tags: new Map(own.flatMap(({ pieces, tag }) => pieces.map((piece) => [piece, tag] as const))),
+  };
 }
 
 /** What everything is measured from: nobody takes an edge for square that the mill left. */

@@ -3,11 +3,11 @@
  * tells two plans apart on paper; it protects nothing.
  */
 export function fingerprint(text: string): string {
-  return [0x811c9dc5, 0x1b873593]
-    .map((start) => {
-      let hash = start;
-      for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-      return (hash >>> 0).toString(16).padStart(8, "0").slice(0, 4);
-    })
-    .join("-");
+  let [one, two] = [0x811c9dc5, 0x1b873593];
+  for (let i = 0; i < text.length; i++) {
+    const letter = text.charCodeAt(i);
+    one = Math.imul(one ^ letter, 0x01000193);
+    two = Math.imul(two ^ letter, 0x01000193);
+  }
+  return [one, two].map((hash) => (hash >>> 0).toString(16).padStart(8, "0").slice(0, 4)).join("-");
 }

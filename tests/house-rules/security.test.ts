@@ -30,11 +30,11 @@ describe("the program", () => {
   it("asks no network from functions, pane or command line; the pages ask only the server they came from", () => {
     const network = /\bfetch\s*\(|\bXMLHttpRequest\b|\bWebSocket\b|\bEventSource\b|\bsendBeacon\b|\bimportScripts\b/;
     const asking = "src/hosts/install/served-files.ts"; // by the names of a list that lies beside it
-    expect(using(product, network)).toEqual([asking, "src/hosts/view/page.ts"]);
+    expect(using(product, network)).toEqual([asking, "src/hosts/view/files.ts"]);
     expect(
       product.filter(({ text }) => /from "node:(?:https?|net|dgram|tls|dns)"/.test(text)).map(({ path }) => path),
     ).toEqual([]);
-    const page = product.find(({ path }) => path === "src/hosts/view/page.ts")!;
+    const page = product.find(({ path }) => path === "src/hosts/view/files.ts")!;
     const asked = [...page.text.matchAll(/fetch\(([^,)]*)/g)].map(([, to]) => to);
     expect(asked.filter((to) => !/^"[a-z]+"$/.test(to!))).toEqual([]);
   });

@@ -53,15 +53,11 @@ const filesIn = (folder: string) => readdirSync(folder, { recursive: true, encod
 /** The short bill with parts renamed, as a person would type them. */
 function renamed(...names: string[]): string {
   const bytes = new Uint8Array(readFileSync(small));
-  const sheet = new Session(bytes, trade).views().findIndex(({ name }) => name === "Parts");
+  const sheet = new Session(bytes, trade).names().findIndex(({ name }) => name === "Parts");
   const file = join(home, `renamed-${names.length}.xlsx`);
   writeFileSync(
     file,
-    new Session(
-      bytes,
-      trade,
-      names.map((typed, i) => ({ sheet, row: 4 + i, column: 0, typed })),
-    ).save(),
+    new Session(bytes, trade, [names.map((typed, i) => ({ sheet, row: 4 + i, column: 0, typed }))]).save(),
   );
   return file;
 }

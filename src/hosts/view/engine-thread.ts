@@ -2,44 +2,66 @@
 
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { Refusal } from "../../units/refusal.ts";
-import type { Answer, Request } from "./protocol.ts";
+import type { Answer, Edit, Request } from "./protocol.ts";
 import { Session } from "./session.ts";
 import type { Trade } from "./trade.ts";
 
 let session: Session | undefined;
 /** Loaded beside the engine; a question waits for it. */
 const loading: Promise<Trade> = import("./trade.ts").then(({ trade }) => trade);
+/** What begins a bill is loaded when somebody does. */
+const startList = () => import("./start-list.ts");
 
-function answer(request: Request, trade: Trade): Answer {
+async function answer(request: Request, trade: Trade): Promise<Answer> {
   if (request.ask === "open") {
     session = new Session(request.bytes, trade, request.edits);
-    return {
-      said: "opened",
-      sheets: session.views(),
-      first: session.firstSheet(),
-      guide: trade.guide(),
-      notes: session.notes(),
-      waits: session.waits,
-    };
+    return { said: "opened", sheets: session.names(), board: session.board(), notes: session.notes() };
   }
+  if (request.ask === "list") return { said: "list", ...(await startList()).understood(request) };
+  if (request.ask === "start") return { said: "bytes", bytes: (await startList()).startedBytes(request) };
+  if (request.ask === "guide") return { said: "guide", guide: trade.guide() };
   const open = session!;
-  if (request.ask === "edit") {
-    const done = open.asDone(request.edits);
-    const changes = open.edit(...request.edits);
-    return { said: "edited", changes, waits: open.waits, done };
+  const edited = (edits: readonly Edit[]): Answer => {
+    const done = open.asDone(edits);
+    const changes = open.edit(...edits);
+    return { said: "edited", changes, board: open.board(), done };
+  };
+  switch (request.ask) {
+    case "sheet":
+      return { said: "sheet", view: open.view(request.sheet) };
+    case "edit":
+      return edited(request.edits);
+    case "row":
+      return edited(open.rowEdits(request.place, request.change));
+    case "fix":
+      return { said: "edited", ...open.fix(request.row), board: open.board() };
+    case "finish": {
+      const changes = open.finish();
+      return { said: "finished", changes, board: open.board(), job: open.figures() };
+    }
+    case "look":
+      return { said: "looked", ...open.look(request.place) };
+    case "line":
+      return { said: "line", ...open.line(request.row) };
+    case "cuts":
+      return { said: "cuts", sheets: open.cuts() };
+    case "save":
+      return { said: "bytes", bytes: open.save() };
   }
-  if (request.ask === "fix") return { said: "edited", ...open.fix(request.place), waits: open.waits };
-  if (request.ask === "finish") return { said: "edited", changes: open.finish(), waits: open.waits };
-  if (request.ask === "look") return { said: "looked", ...open.look(request.place) };
-  return { said: "saved", bytes: open.save() };
 }
 
-addEventListener("message", async ({ data }: MessageEvent<Request>) => {
+/** Questions are answered in turn, one whose code is loaded first as well. */
+let turn: Promise<void> = Promise.resolve();
+addEventListener("message", ({ data }: MessageEvent<Request>) => {
+  turn = turn.then(() => answered(data));
+});
+
+async function answered(request: Request): Promise<void> {
   try {
-    postMessage(answer(data, await loading));
+    postMessage(await answer(request, await loading));
   } catch (problem) {
     const known = problem instanceof Refusal || problem instanceof FileRefusal;
     const message = known || problem instanceof Error ? problem.message : String(problem);
     postMessage({ said: "refused", message } satisfies Answer);
   }
-});
+}

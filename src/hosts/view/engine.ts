@@ -1,7 +1,18 @@
 /** The page's end of the engine's thread: questions in turn, an answer each; a long one can be ended. */
-import type { Answer, Edit, Place, Request } from "./protocol.ts";
+import type { Answer, Edit, Edited, Opened, Place, Request } from "./protocol.ts";
 
 type Said<K extends Answer["said"]> = Extract<Answer, { said: K }>;
+const ANSWERS = {
+  sheet: "sheet",
+  look: "looked",
+  line: "line",
+  cuts: "cuts",
+  guide: "guide",
+  list: "list",
+  start: "bytes",
+  save: "bytes",
+} as const;
+type Answers = typeof ANSWERS;
 
 /** The engine did not take what it was asked; the message is for the person. */
 export class EngineRefusal extends Error {}
@@ -12,10 +23,11 @@ export class Ended extends Error {}
 const LONGEST_MS = 300_000;
 
 export class Engine {
-  #worker: Worker;
+  /** Begun when something is asked: the page is painted first. */
+  #worker: Worker | undefined;
   #waiting: { resolve(answer: Answer): void; reject(problem: Error): void }[] = [];
   /** What has been accepted so far, to be done again after a calculation was ended. */
-  readonly #edits: Edit[] = [];
+  #edits: (readonly Edit[])[] = [];
   #timer: ReturnType<typeof setTimeout> | undefined;
   /** The workbook, once it has been opened. */
   #opened: Uint8Array | undefined;
@@ -23,50 +35,52 @@ export class Engine {
   constructor(
     private readonly start: () => Worker,
     private readonly busy: (isBusy: boolean) => void,
-  ) {
-    this.#worker = this.#begin();
-  }
+  ) {}
 
-  async open(bytes: Uint8Array): Promise<Said<"opened">> {
+  async open(bytes: Uint8Array): Promise<Opened> {
     const answer = await this.#ask({ ask: "open", bytes, edits: [] }, "opened");
     this.#opened = bytes;
+    this.#edits = [];
     return answer;
   }
 
-  async edit(...edits: readonly Edit[]): Promise<Said<"edited">> {
-    const answer = await this.#ask({ ask: "edit", edits }, "edited");
-    this.#edits.push(...edits);
-    return answer;
+  edit(...edits: readonly Edit[]): Promise<Edited> {
+    return this.#edited({ ask: "edit", edits }, edits);
   }
 
-  /** Applies the fix of the line that stands there. */
-  async fix(place: Place): Promise<Said<"edited">> {
-    const answer = await this.#ask({ ask: "fix", place }, "edited");
-    this.#edits.push(...(answer.done ?? []).map(({ after, before: _, ...at }) => ({ ...at, typed: after })));
+  /** Applies the fix of a line of the bill. */
+  fix(row: number): Promise<Edited> {
+    return this.#edited({ ask: "fix", row });
+  }
+
+  row(place: Place, change: "insert" | "remove"): Promise<Edited> {
+    return this.#edited({ ask: "row", place, change });
+  }
+
+  async #edited(request: Request, edits?: readonly Edit[]): Promise<Edited> {
+    const answer = await this.#ask(request, "edited");
+    this.#edits.push(edits ?? (answer.done ?? []).map(({ after, before: _, ...at }) => ({ ...at, typed: after })));
     return answer;
   }
 
   /** Calculates what takes long. */
-  finish(): Promise<Said<"edited">> {
-    return this.#ask({ ask: "finish" }, "edited");
+  finish(): Promise<Said<"finished">> {
+    return this.#ask({ ask: "finish" }, "finished");
   }
 
-  look(sheet: number, row: number, column: number): Promise<Said<"looked">> {
-    return this.#ask({ ask: "look", place: { sheet, row, column } }, "looked");
-  }
-
-  save(): Promise<Said<"saved">> {
-    return this.#ask({ ask: "save" }, "saved");
+  /** What only asks. */
+  ask<K extends keyof Answers>(request: { readonly ask: K } & Request): Promise<Said<Answers[K]>> {
+    return this.#ask<Answers[K]>(request, ANSWERS[request.ask]);
   }
 
   /** Ends whatever is being calculated; what was accepted before stands again afterwards. */
-  async end(why: Error = new Ended("ended")): Promise<Said<"opened"> | undefined> {
-    this.#worker.terminate();
+  async end(why: Error = new Ended("ended")): Promise<Opened | undefined> {
+    this.#worker?.terminate();
+    this.#worker = undefined;
     const waiting = this.#waiting.splice(0);
     this.#watch();
     this.busy(false);
     for (const { reject } of waiting) reject(why);
-    this.#worker = this.#begin();
     if (!this.#opened) return undefined; // the opening itself was ended
     return this.#ask({ ask: "open", bytes: this.#opened, edits: this.#edits }, "opened");
   }
@@ -102,6 +116,7 @@ export class Engine {
       this.#waiting.push({ resolve, reject });
       if (this.#waiting.length === 1) this.#watch();
       this.busy(true);
+      this.#worker ??= this.#begin();
       this.#worker.postMessage(request);
     });
     if (answer.said !== expected) throw new Error(`the engine said ${answer.said}; ${expected} was asked for`);

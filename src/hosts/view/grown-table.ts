@@ -13,17 +13,27 @@ export interface GrownTable {
   readonly xml: string;
 }
 
-/** Undefined where nothing grows. */
-export function grownTable(workbook: Workbook, { sheet: index, row, column }: Place): GrownTable | undefined {
+/** By the rows that are typed without a gap, the first at `place`. Undefined where nothing grows. */
+export function grownTable(
+  workbook: Workbook,
+  { sheet: index, row, column }: Place,
+  typed: readonly Place[] = [],
+): GrownTable | undefined {
   const sheet = workbook.sheets[index];
   const table = workbook.tables.find(
     (one) => one.sheet === index && one.bottom + 1 === row && one.left <= column && column <= one.right,
   );
   if (!sheet || !table || table.totalsRows > 0) return undefined;
-  for (let at = table.left; at <= table.right; at++) {
-    if ((sheet.values[at]?.[row] ?? null) !== null) return undefined;
-    if (sheet.owners[at]?.[table.bottom]) return undefined;
-  }
+  const isFree = (below: number) => {
+    for (let at = table.left; at <= table.right; at++)
+      if ((sheet.values[at]?.[below] ?? null) !== null || sheet.owners[at]?.[below]) return false;
+    return true;
+  };
+  for (let at = table.left; at <= table.right; at++) if (sheet.owners[at]?.[table.bottom]) return undefined;
+  if (!isFree(row)) return undefined;
+  const rows = new Set(typed.filter((cell) => cell.sheet === index).map((cell) => cell.row));
+  let bottom = row;
+  while (rows.has(bottom + 1) && isFree(bottom + 1)) bottom++;
   const relation = workbook.package
     .relationships(sheet.part)
     .find(
@@ -32,11 +42,11 @@ export function grownTable(workbook: Workbook, { sheet: index, row, column }: Pl
     );
   const xml = relation && workbook.package.text(relation.target);
   if (!xml) return undefined;
-  const area = (bottom: number) =>
-    `${columnLetters(table.left)}${table.top + 1}:${columnLetters(table.right)}${bottom + 1}`;
+  const area = (last: number) =>
+    `${columnLetters(table.left)}${table.top + 1}:${columnLetters(table.right)}${last + 1}`;
   // The table's own place and that of its filter.
   const grown = xml.replace(/\bref=(["'])([^"']*)\1/g, (whole, quote: string, ref: string) =>
-    ref.replaceAll("$", "") === area(table.bottom) ? `ref=${quote}${area(table.bottom + 1)}${quote}` : whole,
+    ref.replaceAll("$", "") === area(table.bottom) ? `ref=${quote}${area(bottom)}${quote}` : whole,
   );
   return grown === xml ? undefined : { part: relation.target, xml: grown };
 }

@@ -10,6 +10,11 @@ export class History {
     this.#undone = [];
   }
 
+  clear(): void {
+    this.#done = [];
+    this.#undone = [];
+  }
+
   get canUndo(): boolean {
     return this.#done.length > 0;
   }

@@ -1,245 +1,298 @@
-/** The page for people without Excel: the workbook in a grid, the selected line and the functions beside it. */
-import { cellName } from "../../sheet/formula/address.ts";
+/** The page for people without Excel: the lines of a bill to work through, and behind them the workbook's tables. */
 import { element } from "../pane/dom/element.ts";
 import { guide } from "../pane/guide/guide.ts";
 import { lineView } from "../pane/line/line-view.ts";
+import { BoardView } from "./board-view.ts";
+import { cutsView } from "./cuts-view.ts";
+import { takeDropped } from "./dropped.ts";
 import { Ended, Engine } from "./engine.ts";
-import { SheetGrid } from "./grid.ts";
+import { Files } from "./files.ts";
 import { History } from "./history.ts";
+import { inTurn } from "./in-turn.ts";
+import { listenToKeys } from "./keys.ts";
+import { painted } from "./painted.ts";
+import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
-import type { ChangedView, Place, SheetView } from "./protocol.ts";
+import type { Board, ChangedView, Edit, Edited, Opened } from "./protocol.ts";
+import { StartView } from "./start-view.ts";
+import { TablesView } from "./tables-view.ts";
 
 const byId = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
-const message = byId("message");
-const save = byId<HTMLButtonElement>("save");
-const undo = byId<HTMLButtonElement>("undo");
-const redo = byId<HTMLButtonElement>("redo");
+const button = (id: string) => byId<HTMLButtonElement>(id);
 
 const engine = new Engine(
   () => new Worker(new URL("engine.js", location.href), { type: "module" }),
-  progressAfter(byId("progress"), byId("progress-words")),
+  progressAfter(byId("progress-words"), button("cancel")),
 );
-let sheets: readonly SheetView[] = [];
-let grids: (SheetGrid | undefined)[] = [];
-let panels: HTMLElement[] = [];
-let open = 0;
-let place: { row: number; column: number } | undefined;
-let unsaved = false;
 const history = new History();
+let files = new Files("");
+let board: Board | undefined;
+let isUnsaved = false;
 
-const say = (text: string) => {
-  message.textContent = text;
+const say = (...words: (Node | string)[]) => byId("message").replaceChildren(...words);
+const offer = (words: string, action: () => Promise<void>): HTMLElement => {
+  const made = element("button", { type: "button" }, words);
+  made.addEventListener("click", () => void attempt(action));
+  return made;
 };
-/** Runs what a person asked for; what goes wrong is said, an end they asked for is no fault. */
-async function attempt(action: () => Promise<void>): Promise<void> {
+/** Runs what a person asked for; what goes wrong is said, an end they asked for is no fault. Answers whether it was done. */
+async function attempt(action: () => Promise<unknown>): Promise<boolean> {
   try {
     await action();
+    return true;
   } catch (problem) {
     say(problem instanceof Ended ? "Ended; nothing was changed." : (problem as Error).message);
+    return false;
   }
 }
 
-async function start(): Promise<void> {
-  const [name, bytes] = await Promise.all([
-    fetch("name").then((response) => response.text()),
-    fetch("workbook").then((response) => response.arrayBuffer()),
-  ]);
-  byId("file").textContent = name;
-  document.title = `${name}: Bracket Bill`;
-  const opened = await engine.open(new Uint8Array(bytes));
-  byId("content").textContent =
-    "Double-click or type to change a cell; Enter takes it, Escape leaves it. A line typed below a table belongs to it.";
-  show(opened.sheets, opened.first);
+const lines = new BoardView(byId("counters"), {
+  selected: (row, isOpened) => {
+    if (isOpened) places.screen("line");
+    void attempt(() => showLine(row));
+  },
+  fix: (row) => void attempt(() => applyFix(row)),
+  problem: (words, hasProblems) => {
+    byId("problem").textContent = words;
+    for (const id of ["previous", "next"]) button(id).disabled = !hasProblems;
+  },
+});
+const tables = new TablesView(
+  {
+    view: async (sheet) => (await engine.ask({ ask: "sheet", sheet })).view,
+    look: async (place) => {
+      const { detail, line } = await engine.ask({ ask: "look", place });
+      if (line !== undefined && line !== lines.selected) lines.select(line);
+      return detail;
+    },
+    typed: (cells) => attempt(() => made(() => engine.edit(...cells))),
+    row: (place, change) => void attempt(() => made(() => engine.row(place, change))),
+    say,
+  },
+  (sheet) => places.openSheet(sheet),
+);
+const start = new StartView({
+  understand: (asked) => engine.ask({ ask: "list", ...asked }),
+  start: (asked) =>
+    void attempt(async () => {
+      const { bytes } = await engine.ask({ ask: "start", ...asked });
+      const name = `${asked.name.replace(/\.[^.]*$/, "") || "New bill"}.xlsx`;
+      await openBytes(new Files(name), bytes);
+      isUnsaved = true;
+      say(`${name} is begun: save it to keep it.`);
+    }),
+});
+const places = new Places({
+  lines: () => lines.element,
+  table: (sheet) => {
+    void attempt(() => tables.show(sheet));
+    return tables.element;
+  },
+  cuts: async () => cutsView((await engine.ask({ ask: "cuts" })).sheets),
+  start: () => start.element,
+  guide: async () => element("div", { class: "guide-place" }, guide((await engine.ask({ ask: "guide" })).guide)),
+});
+
+async function openBytes(from: Files, bytes: Uint8Array): Promise<void> {
+  const opened = await engine.open(bytes);
+  files = from;
+  history.clear();
+  show(opened);
   say(opened.notes.join(" "));
-  byId("functions").append(guide(opened.guide));
-  save.disabled = false;
-  finishSoon(opened.waits);
+  isUnsaved = false;
+  button("save").disabled = false;
 }
 
-function show(views: readonly SheetView[], first: number): void {
-  sheets = views;
-  grids = views.map(() => undefined);
-  panels = views.map(() => element("div", { class: "panel", hidden: "" }));
-  byId("grid").replaceChildren(...panels);
-  byId("tabs").replaceChildren(...views.map(({ name }, index) => tab(name, index)));
-  openSheet(first);
+function show(opened: Opened): void {
+  byId("file").textContent = files.name;
+  document.title = `${files.name}: Bracket Bill`;
+  tables.reset(opened.sheets);
+  board = opened.board;
+  if (board) lines.update(board);
+  start.missing(board?.missing);
+  places.reset(opened.sheets, board !== undefined);
+  if (board) lines.first();
+  showHistory();
+  finishSoon();
+}
+let shownLine: number | undefined;
+async function showLine(row: number): Promise<void> {
+  shownLine = row;
+  const { report, fix } = await engine.ask({ ask: "line", row });
+  if (shownLine !== row || !report) return; // the person has moved on
+  const inTable = element("button", { type: "button" }, "Show in the table");
+  inTable.addEventListener("click", () => goTo(row));
+  const view = lineView(report, fix, () => void attempt(() => applyFix(row)));
+  const drawings = element("button", { type: "button", class: "to-drawings" }, "Drawings, hit by hit");
+  drawings.addEventListener("click", () => places.screen("drawing"));
+  view.querySelector(".figures")!.before(element("p", { class: "line-actions" }, inTable, " ", drawings));
+  view.querySelector("figure")?.addEventListener("click", () => places.screen("drawing"));
+  byId("line").replaceChildren(view);
 }
 
-function tab(name: string, index: number): HTMLElement {
-  const button = element("button", { type: "button", role: "tab", "aria-controls": "grid" }, name);
-  button.addEventListener("click", () => openSheet(index));
-  button.addEventListener("keydown", (event) => {
-    const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
-    if (step === 0) return;
-    openSheet((index + step + sheets.length) % sheets.length);
-    (byId("tabs").children[open] as HTMLElement).focus();
-  });
-  return button;
+function goTo(row: number): void {
+  const { header } = board!;
+  const at = { row: header.row + row - 1, column: header.column };
+  places.openSheet(header.sheet);
+  void attempt(() => tables.show(header.sheet, at).then(() => tables.focus()));
 }
 
-function openSheet(index: number): void {
-  open = index;
-  place = undefined;
-  [...byId("tabs").children].forEach((one, i) => {
-    one.setAttribute("aria-selected", String(i === index));
-    one.setAttribute("tabindex", i === index ? "0" : "-1");
-  });
-  panels.forEach((panel, i) => {
-    panel.hidden = i !== index;
-  });
-  grids[index] ??= new SheetGrid(panels[index]!, sheets[index]!, {
-    selected: (row, column) => void attempt(() => look(row, column)),
-    begin: (row, column) => beginEdit(row, column),
-    typed: (row, column, text) => void attempt(() => edit(row, column, text)),
-  });
-  grids[index]!.redraw();
+/** Where the next line is typed. */
+function addLine(): void {
+  if (!board) {
+    places.open("start");
+    return;
+  }
+  const { sheet, ...at } = board.next;
+  places.openSheet(sheet);
+  void attempt(() => tables.show(sheet, at).then(() => tables.focus()));
+  say("Type the new line here, right below the table: it belongs to it then.");
 }
 
-async function look(row: number, column: number): Promise<void> {
-  if (place?.row === row && place.column === column) return;
-  place = { row, column };
-  say(""); // what was said was about another cell
-  await lookAgain();
+async function applyFix(row: number): Promise<void> {
+  const { says = "" } = await made(() => engine.fix(row));
+  say(
+    `${says} `,
+    offer("Undo", () => step("undo")),
+  );
 }
-
-async function lookAgain(): Promise<void> {
-  if (!place) return;
-  const [asked, sheet] = [place, open];
-  const { detail, report, fix } = await engine.look(sheet, asked.row, asked.column);
-  if (asked !== place) return; // the person has moved on
-  byId("address").textContent = detail.address;
-  byId("content").textContent = detail.content;
-  if (detail.message) say(detail.message);
-  if (report)
-    byId("line").replaceChildren(lineView(report, fix, () => void attempt(() => applyFix({ sheet, ...asked }))));
-}
-
-async function beginEdit(row: number, column: number): Promise<string | undefined> {
-  const { detail } = await engine.look(open, row, column);
-  if (detail.locked) say(`This cell is not typed over: ${detail.locked}.`);
-  return detail.locked ? undefined : detail.content;
-}
-
-async function edit(row: number, column: number, typed: string): Promise<void> {
-  await made(() => engine.edit({ sheet: open, row, column, typed }));
-}
-
-async function applyFix(at: Place): Promise<void> {
-  const { says = "" } = await made(() => engine.fix(at));
-  say(says);
-}
-
-type Edited = Awaited<ReturnType<Engine["edit"]>>;
 
 /** Something that a person changed and may take back. */
-async function made(action: () => Promise<Edited>): Promise<Edited> {
-  const answer = await send(action);
-  if (answer.done) history.made(answer.done);
-  showHistory();
-  return answer;
-}
+const made = (action: () => Promise<Edited>): Promise<Edited> =>
+  inTurn(async () => {
+    const answer = await send(action);
+    if (answer.done) history.made(answer.done);
+    showHistory();
+    return answer;
+  });
 
 async function send(action: () => Promise<Edited>): Promise<Edited> {
   clearTimeout(finishing);
   const answer = await action();
-  const { changes, waits } = answer;
   performance.mark("edit answered");
-  unsaved = true;
+  isUnsaved = true;
   say("");
-  await showChanges(changes);
+  showChanges(answer.changes, answer.board);
   // Asked for now, called right before the next picture.
   requestAnimationFrame(() => performance.mark("edit painted"));
-  finishSoon(waits);
-  await lookAgain();
+  finishSoon();
+  void attempt(lookAgain);
   return answer;
 }
 
-const step = (which: "undo" | "redo") =>
-  attempt(async () => {
-    await history.step(which, async (edits) => {
-      const edit = edits[0]!;
-      if (edit.sheet !== open) openSheet(edit.sheet);
-      place = { row: edit.row, column: edit.column };
-      await send(() => engine.edit(...edits));
-      await grids[open]!.select(edit.row, edit.column);
-      say(
-        `${which === "undo" ? "Undone" : "Done again"}: ${edits.map((each) => cellName(each.row, each.column)).join(", ")}.`,
-      );
-    });
-    showHistory();
+function showChanges(changes: readonly ChangedView[], now: Board | undefined): void {
+  board = now;
+  if (board) lines.update(board);
+  tables.update(changes, board);
+}
+
+async function lookAgain(): Promise<void> {
+  if (places.isTable) await tables.look();
+  if (shownLine !== undefined) await showLine(shownLine);
+}
+
+const step = (which: "undo" | "redo"): Promise<void> => inTurn(() => stepped(which));
+
+async function stepped(which: "undo" | "redo"): Promise<void> {
+  await history.step(which, async (edits: readonly Edit[]) => {
+    const { sheet, row, column } = edits[0]!;
+    const wasTable = places.isTable;
+    await send(() => engine.edit(...edits));
+    if (wasTable !== places.isTable) return; // the person has moved on
+    if (wasTable) {
+      places.openSheet(sheet);
+      await tables.show(sheet, { row, column });
+    } else if (sheet === board?.header.sheet) lines.select(row - board.header.row + 1);
+    say(which === "undo" ? "Undone." : "Done again.");
   });
+  showHistory();
+}
 
 function showHistory(): void {
-  undo.disabled = !history.canUndo;
-  redo.disabled = !history.canRedo;
+  button("undo").disabled = !history.canUndo;
+  button("redo").disabled = !history.canRedo;
 }
 
 /** Long calls (a cut plan) begin when nobody has typed for a moment; until they are done their answers are old. */
 const PAUSE_MS = 800;
 let finishing: ReturnType<typeof setTimeout> | undefined;
-function finishSoon(waits: boolean): void {
+function finishSoon(): void {
   clearTimeout(finishing);
-  byId("old").hidden = !waits;
-  if (waits) finishing = setTimeout(() => void attempt(finish), PAUSE_MS);
+  document.body.classList.add("old");
+  finishing = setTimeout(() => void attempt(finish), PAUSE_MS);
 }
 
 async function finish(): Promise<void> {
-  const { changes, waits } = await engine.finish();
-  byId("old").hidden = !waits;
-  await showChanges(changes);
+  const { changes, board: now, job } = await engine.finish();
+  document.body.classList.remove("old");
+  showChanges(changes, now);
+  byId("figures").replaceChildren(
+    ...(job?.figures ?? []).map(({ name, value, beside }) =>
+      element("div", {}, element("dt", {}, name, beside && ` (${beside})`), element("dd", {}, value)),
+    ),
+  );
+  if (job) lines.figures(job);
   await lookAgain();
 }
 
-const showChanges = (changes: readonly ChangedView[]) =>
-  Promise.all(bySheet(changes).map(([sheet, some]) => shownLater(sheet, some)));
-
-function bySheet(changes: readonly ChangedView[]): [number, ChangedView[]][] {
-  const found = new Map<number, ChangedView[]>();
-  for (const change of changes) found.set(change.sheet, [...(found.get(change.sheet) ?? []), change]);
-  return [...found];
+async function save(as?: string): Promise<void> {
+  const { bytes } = await engine.ask({ ask: "save" });
+  const hasChanged = await files.hasChanged();
+  const { words, offer: free } = await files.save(bytes, as);
+  if (free === undefined) {
+    if (words.startsWith("Saved")) isUnsaved = false;
+    say(words, hasChanged ? ` ${files.name} itself was changed by somebody else since it was opened here.` : "");
+  } else
+    say(
+      `${words} `,
+      offer(`Save as ${free}`, () => save(free)),
+    );
 }
 
-/** A sheet that was never opened is drawn from its view, which must know too. */
-async function shownLater(sheet: number, changes: readonly ChangedView[]): Promise<void> {
-  const rows = sheets[sheet]!.cells as ChangedView["cell"][][];
-  for (const { row, column, cell } of changes) {
-    rows[row] ??= [];
-    rows[row][column] = cell;
-  }
-  await grids[sheet]?.update(changes);
+/** What somebody else has done to the file is said as soon as one comes back to the page. */
+async function watch(): Promise<void> {
+  if (!(await files.hasChanged())) return;
+  const again = async () => {
+    const { files: now, bytes } = await Files.served();
+    await openBytes(now, bytes);
+  };
+  const lost = isUnsaved ? "; what is typed here is lost then" : "";
+  say(`${files.name} was changed on disk since it was opened here. `, offer(`Open it anew${lost}`, again));
 }
 
-save.addEventListener("click", () =>
-  attempt(async () => {
-    const { bytes } = await engine.save();
-    const response = await fetch("save", { method: "POST", body: bytes as Uint8Array<ArrayBuffer> });
-    say(await response.text());
-    if (response.ok) unsaved = false;
-  }),
-);
-undo.addEventListener("click", () => void step("undo"));
-redo.addEventListener("click", () => void step("redo"));
-addEventListener("keydown", (event) => {
-  // In a field the keys mean the field's own text.
-  if (!(event.ctrlKey || event.metaKey) || event.altKey || event.target instanceof HTMLInputElement) return;
-  const key = event.key.toLowerCase();
-  const which = key === "y" || (key === "z" && event.shiftKey) ? "redo" : key === "z" ? "undo" : undefined;
-  if (!which) return;
-  event.preventDefault();
-  void step(which);
-});
-byId("cancel").addEventListener("click", () =>
+button("save").addEventListener("click", () => void attempt(save));
+button("undo").addEventListener("click", () => void attempt(() => step("undo")));
+button("redo").addEventListener("click", () => void attempt(() => step("redo")));
+button("previous").addEventListener("click", () => lines.step(-1));
+button("next").addEventListener("click", () => lines.step(1));
+button("cancel").addEventListener("click", () =>
   attempt(async () => {
     clearTimeout(finishing);
     const again = await engine.end();
-    if (!again) return;
-    show(again.sheets, open);
-    byId("old").hidden = !again.waits;
+    if (again) show(again);
   }),
 );
-byId("finish").addEventListener("click", () => attempt(finish));
+listenToKeys({
+  step: (which) => void attempt(() => step(which)),
+  save: () => void attempt(save),
+  letters: (areOn) => {
+    lines.areKeysOn = areOn;
+  },
+  add: addLine,
+});
+takeDropped(async (name, bytes, isWorkbook) => {
+  if (isWorkbook && (!isUnsaved || confirm(`Open ${name}? What was typed here since the last save is lost.`)))
+    await attempt(() => openBytes(new Files(name), bytes));
+  if (isWorkbook) return;
+  places.open("start");
+  await attempt(() => start.take(name, bytes));
+});
+addEventListener("focus", () => void attempt(watch));
 addEventListener("beforeunload", (event) => {
-  if (unsaved) event.preventDefault();
+  if (isUnsaved) event.preventDefault();
 });
 
-void attempt(start);
+void attempt(async () => {
+  const [served] = await Promise.all([Files.served(), painted()]);
+  await openBytes(served.files, served.bytes);
+});

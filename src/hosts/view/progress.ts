@@ -1,7 +1,8 @@
-/** Shows that something is being calculated once it takes half a second, with the seconds so far and a way to end it. */
+/** Says that something is being calculated once it takes half a second, with the seconds so far and a way to end it. */
 const AFTER_MS = 500;
 
-export function progressAfter(bar: HTMLElement, words: HTMLElement): (isBusy: boolean) => void {
+/** The room for it is kept: nothing moves. */
+export function progressAfter(words: HTMLElement, stop: HTMLElement): (isBusy: boolean) => void {
   let since: number | undefined;
   let timer: ReturnType<typeof setInterval> | undefined;
   return (isBusy) => {
@@ -9,12 +10,13 @@ export function progressAfter(bar: HTMLElement, words: HTMLElement): (isBusy: bo
     clearInterval(timer);
     since = isBusy ? performance.now() : undefined;
     if (!isBusy) {
-      bar.hidden = true;
+      words.textContent = "";
+      stop.hidden = true;
       return;
     }
     timer = setInterval(() => {
-      bar.hidden = false;
-      words.textContent = `Calculating, ${Math.round((performance.now() - since!) / 1000)} s`;
+      stop.hidden = false;
+      words.textContent = `Recalculating, ${Math.round((performance.now() - since!) / 1000)} s`;
     }, AFTER_MS);
   };
 }

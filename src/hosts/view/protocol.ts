@@ -1,10 +1,15 @@
 /** What the page and its engine, which runs in a thread of its own, say to one another. */
 import type { FixOffer } from "../../job/fix-cells.ts";
+import type { CutSheet } from "../../papers/cut-sheets.ts";
+import type { JobFigures } from "../../papers/job-figures.ts";
+import type { ListedLine } from "../../papers/line-list.ts";
 import type { LineReport } from "../../papers/line-report.ts";
 import type { GuideEntry } from "../pane/guide/entry.ts";
+import type { ListAsked, ListUnderstood } from "./start-list.ts";
 
 export interface ShownCell {
   readonly text: string;
+  /** What it is, whatever it was typed as: 3/16 and 10 ga are numbers. */
   readonly kind: "number" | "text" | "error";
   /** The sentence of a refusal. */
   readonly message?: string | undefined;
@@ -15,12 +20,19 @@ export interface CellLook {
   readonly shaded: boolean;
 }
 
-export interface SheetView {
+/** A sheet of the workbook, and the word its tab stands under. */
+export interface SheetName {
   readonly name: string;
+  readonly group: string;
+}
+
+export interface SheetView {
   readonly rows: number;
   readonly columns: number;
   /** Pixels, one a column. */
   readonly widths: readonly number[];
+  /** Rows that head a table: they stay in sight above its own rows. */
+  readonly headings: readonly number[];
   /** Rows of the sheet; null where the cell is empty. */
   readonly cells: readonly (readonly (ShownCell | null)[])[];
   readonly looks: readonly (readonly (CellLook | undefined)[] | undefined)[];
@@ -46,13 +58,34 @@ export interface CellDetail {
   readonly message: string | undefined;
 }
 
+/** The bill as a list of lines to be worked through. */
+export interface Board {
+  /** The bill's own sheet, and the place of its header on it. */
+  readonly header: Place;
+  readonly lines: readonly ListedLine[];
+  /** Tables that are missing or cannot be read, a sentence each. */
+  readonly missing: readonly string[];
+  /** Cells of the bill that cannot be read, and what may stand there. */
+  readonly faults: readonly (Place & { readonly says: string })[];
+  /** Where the next line is typed. */
+  readonly next: Place;
+}
+
 export type Request =
-  | { readonly ask: "open"; readonly bytes: Uint8Array; readonly edits: readonly Edit[] }
+  | { readonly ask: "open"; readonly bytes: Uint8Array; readonly edits: readonly (readonly Edit[])[] }
+  | { readonly ask: "sheet"; readonly sheet: number }
   | { readonly ask: "edit"; readonly edits: readonly Edit[] }
-  /** Types what would mend the line that stands there. */
-  | { readonly ask: "fix"; readonly place: Place }
+  /** Types what would mend the line. */
+  | { readonly ask: "fix"; readonly row: number }
+  /** Puts an empty row there, or takes the row away. */
+  | { readonly ask: "row"; readonly place: Place; readonly change: "insert" | "remove" }
   | { readonly ask: "finish" }
   | { readonly ask: "look"; readonly place: Place }
+  | { readonly ask: "line"; readonly row: number }
+  | { readonly ask: "cuts" }
+  | { readonly ask: "guide" }
+  | ({ readonly ask: "list" } & ListAsked)
+  | ({ readonly ask: "start" } & ListAsked)
   | { readonly ask: "save" };
 
 export interface Edit extends Place {
@@ -65,32 +98,43 @@ export interface DoneEdit extends Place {
   readonly after: string;
 }
 
-/** What stands in a cell, and the line of the bill that it is about. */
+/** What stands in a cell, and the row of the bill that it is about. */
 export interface Looked {
   readonly detail: CellDetail;
-  readonly report: LineReport | undefined;
-  readonly fix: FixOffer | undefined;
+  readonly line: number | undefined;
+}
+
+export interface Opened {
+  readonly sheets: readonly SheetName[];
+  /** Undefined where the workbook holds no bill. */
+  readonly board: Board | undefined;
+  readonly notes: readonly string[];
+}
+
+export interface Edited {
+  readonly changes: readonly ChangedView[];
+  readonly board: Board | undefined;
+  /** Undefined where an edit cannot be taken back. */
+  readonly done?: readonly DoneEdit[] | undefined;
+  /** What a fix has come to. */
+  readonly says?: string;
 }
 
 export type Answer =
+  | ({ readonly said: "opened" } & Opened)
+  | { readonly said: "sheet"; readonly view: SheetView }
+  /** Answers that take long still are the old ones, until "finish" is asked. */
+  | ({ readonly said: "edited" } & Edited)
   | {
-      readonly said: "opened";
-      readonly sheets: readonly SheetView[];
-      readonly first: number;
-      readonly guide: readonly GuideEntry[];
-      readonly notes: readonly string[];
-      readonly waits: boolean;
-    }
-  /** `waits`: long calls still have their old answer, until "finish" is asked. */
-  | {
-      readonly said: "edited";
+      readonly said: "finished";
       readonly changes: readonly ChangedView[];
-      readonly waits: boolean;
-      /** Undefined where an edit cannot be taken back. */
-      readonly done?: readonly DoneEdit[] | undefined;
-      /** What a fix has come to. */
-      readonly says?: string;
+      readonly board: Board | undefined;
+      readonly job: JobFigures | undefined;
     }
   | ({ readonly said: "looked" } & Looked)
-  | { readonly said: "saved"; readonly bytes: Uint8Array }
+  | { readonly said: "line"; readonly report: LineReport | undefined; readonly fix: FixOffer | undefined }
+  | { readonly said: "cuts"; readonly sheets: readonly CutSheet[] }
+  | { readonly said: "guide"; readonly guide: readonly GuideEntry[] }
+  | ({ readonly said: "list" } & ListUnderstood)
+  | { readonly said: "bytes"; readonly bytes: Uint8Array }
   | { readonly said: "refused"; readonly message: string };

@@ -1,8 +1,12 @@
 /** A workbook open in the page: what it shows, what typing changes, what stands behind a cell, its bytes to save. */
 
 import type { Book } from "../../job/book.ts";
+import type { FixOffer } from "../../job/fix-cells.ts";
 import type { JobPlan } from "../../job/job-plan.ts";
 import { bookOf } from "../../job/workbook-book.ts";
+import type { CutSheet } from "../../papers/cut-sheets.ts";
+import type { JobFigures } from "../../papers/job-figures.ts";
+import type { LineReport } from "../../papers/line-report.ts";
 import type { CustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
 import { keep } from "../../sheet/evaluate/keep.ts";
 import { cellName } from "../../sheet/formula/address.ts";
@@ -13,19 +17,30 @@ import type { Sheet } from "../../sheet/workbook/sheet.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import type { CellValue } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
+import { boardOf, headerOf, withUnits } from "./board.ts";
 import { shownCell } from "./cell-text.ts";
 import { editedBytes, type TypedCell } from "./edited-bytes.ts";
 import { grownTable } from "./grown-table.ts";
+import { lockedBy } from "./locked-by.ts";
 import { readLooks, type SheetLooks, sheetLooks } from "./looks.ts";
-import type { CellDetail, ChangedView, DoneEdit, Edit, Looked, Place, SheetView } from "./protocol.ts";
+import type {
+  Board,
+  CellDetail,
+  ChangedView,
+  DoneEdit,
+  Edit,
+  Looked,
+  Place,
+  SheetName,
+  SheetView,
+} from "./protocol.ts";
+import { rowEdits } from "./row-edits.ts";
+import { groupOf, sheetView } from "./sheet-view.ts";
 import type { Trade } from "./trade.ts";
 import { asTyped, typedValue } from "./typed-value.ts";
 
 /** Why a long call keeps its old answer for now. */
 const LATER = "volatile";
-
-/** Empty rows and columns round what is filled, so that there is room to type. */
-const ROOM = { rows: 20, columns: 2 };
 
 export class Session {
   #workbook!: Workbook;
@@ -39,18 +54,19 @@ export class Session {
   #waits = false;
   /** The bytes are not the file's own any more. */
   #hasGrown = false;
-  #book: Book | undefined;
+  #book: Book = [];
+  #isBookNow = false;
   #job: JobPlan | undefined | null = null;
 
   /** Throws FileRefusal on a file that is no readable workbook. */
   constructor(
     bytes: Uint8Array,
     private readonly trade: Trade,
-    edits: readonly Edit[] = [],
+    edits: readonly (readonly Edit[])[] = [],
   ) {
     this.#open(bytes);
-    for (const edit of edits) this.#change(edit);
     this.#shown = this.#workbook.sheets.map(copyOf);
+    for (const each of edits) this.edit(...each);
   }
 
   #open(bytes: Uint8Array): void {
@@ -71,38 +87,34 @@ export class Session {
     );
   }
 
-  views(): SheetView[] {
-    return this.#workbook.sheets.map((sheet, index) => {
-      const looks = this.#looks[index]!;
-      const [rows, columns] = [sheet.lastRow + 1 + ROOM.rows, sheet.lastColumn + 1 + ROOM.columns];
-      const each = <T>(make: (row: number, column: number) => T): T[][] =>
-        Array.from({ length: sheet.lastRow + 1 }, (_, row) =>
-          Array.from({ length: sheet.lastColumn + 1 }, (_, column) => make(row, column)),
-        );
-      return {
-        name: sheet.name,
-        rows,
-        columns,
-        widths: Array.from({ length: columns }, (_, column) => Math.round(looks.width(column) * 7 + 5)),
-        cells: each((row, column) => shownCell(sheet.values[column]?.[row], looks.at(row, column).format)),
-        looks: each((row, column) => {
-          const { bold, shaded } = looks.at(row, column);
-          return bold || shaded ? { bold, shaded } : undefined;
-        }),
-      };
-    });
+  names(): SheetName[] {
+    return this.#workbook.sheets.map(({ name }) => ({ name, group: groupOf(name) }));
   }
 
-  /** The sheet that holds the bill, else the first. */
-  firstSheet(): number {
-    const name = this.#jobNow()?.table.sheet.name;
-    return Math.max(
-      0,
-      this.#workbook.sheets.findIndex((sheet) => sheet.name === name),
-    );
+  view(index: number): SheetView {
+    const sheet = this.#workbook.sheets[index]!;
+    const view = sheetView(this.#workbook, sheet, this.#looks[index]!);
+    const job = this.#jobNow();
+    return job && job.table.sheet.name === sheet.name ? withUnits(view, job, this.trade.columnUnit) : view;
   }
 
-  /** What the shop's tables lack, and formulas that keep their old value because the engine cannot calculate them. */
+  /** The bill as it is now; undefined where there is none. */
+  board(): Board | undefined {
+    const job = this.#jobNow();
+    return job && boardOf(job, this.#workbook, this.trade.lineList(job.plan));
+  }
+
+  figures(): JobFigures | undefined {
+    const job = this.#jobNow();
+    return job && this.trade.jobFigures(job.plan);
+  }
+
+  cuts(): readonly CutSheet[] {
+    const job = this.#jobNow();
+    return job ? this.trade.cutSheets(job.plan) : [];
+  }
+
+  /** Formulas that keep their old value because the engine cannot calculate them. */
   notes(): string[] {
     const kept = [...this.#calculator.formulas()].filter(
       (cell) => (cell.kept && cell.kept.reason !== LATER) || cell.circular,
@@ -116,7 +128,6 @@ export class Session {
             `${kept.length} cells keep the value the file holds, because they cannot be calculated here: ${names.join(", ")}`,
           ]
         : []),
-      ...(this.#jobNow()?.missing ?? []),
     ];
   }
 
@@ -132,28 +143,34 @@ export class Session {
     this.#waits = false;
     this.#calculator.calculateAll();
     this.#postpones = true;
-    this.#book = undefined;
+    this.#isBookNow = false;
     this.#job = null;
     return this.#changes();
   }
 
   /** Throws Refusal where the cell or what is typed is not taken; nothing has changed then. */
   edit(...edits: readonly Edit[]): ChangedView[] {
-    for (const edit of edits) this.#change(edit);
+    // All or none: what is refused is found before anything is typed.
+    const typed = edits.map((edit) => this.#read(edit));
+    this.#makeRoom(typed);
+    for (const cell of typed) this.#typed.set(`${cell.sheet} ${cell.row} ${cell.column}`, cell);
+    this.#calculator.change(typed);
+    this.#isBookNow = false;
+    this.#job = null;
     return this.#changes();
   }
 
-  /** Types what would mend the line that stands there. Throws Refusal where nothing does, or the bill lacks its column. */
-  fix(place: Place): { changes: ChangedView[]; done: DoneEdit[] | undefined; says: string } {
+  /** Types what would mend the line. Throws Refusal where nothing does, or the bill lacks its column. */
+  fix(row: number): { changes: ChangedView[]; done: DoneEdit[] | undefined; says: string } {
     const before = this.#jobNow();
-    const offer = this.look(place).fix;
+    const offer = this.line(row).fix;
     if (!before || !offer || !("cells" in offer))
       throw wrong(
         "line",
         "one with a fix that the bill has columns for",
         offer && "lacks" in offer ? offer.lacks : null,
       );
-    const sheet = this.#workbook.sheets.findIndex(({ name }) => name === before.table.sheet.name);
+    const { sheet } = headerOf(before, this.#workbook);
     const edits = offer.cells.map(({ row, column, value }) => {
       const at = { sheet, row, column };
       return { ...at, typed: asTyped(value, this.#isText(at)) ?? "" };
@@ -161,6 +178,21 @@ export class Session {
     const done = this.asDone(edits);
     const changes = this.edit(...edits);
     return { changes, done, says: this.trade.changesSay(before.plan, this.#jobNow()!.plan) };
+  }
+
+  /** What is said of a line of the bill, its header being row 1. */
+  line(row: number): { report: LineReport | undefined; fix: FixOffer | undefined } {
+    const job = this.#jobNow();
+    const line = job?.plan.lines.find((each) => each.row === row);
+    return {
+      report: job && line && this.trade.lineReport(line, job.plan),
+      fix: job && line && this.trade.fixOffer(job, line),
+    };
+  }
+
+  /** The edits that put an empty row into the table that stands there, or take a row out of it. */
+  rowEdits(place: Place, change: "insert" | "remove"): Edit[] {
+    return rowEdits(this.#workbook, place, change, (at) => this.typed(at) ?? "");
   }
 
   /** With what would take them back; undefined where one of them cannot be. */
@@ -178,21 +210,23 @@ export class Session {
     return this.#workbook.sheets.flatMap((sheet, index) => this.#differences(sheet, index));
   }
 
-  #change({ sheet, row, column, typed }: Edit): void {
-    const locked = this.#locked({ sheet, row, column });
+  #read({ sheet, row, column, typed }: Edit): TypedCell {
+    const locked = lockedBy(this.#workbook, { sheet, row, column });
     if (locked) throw wrong("cell", "one that is typed, not calculated", cellName(row, column), locked);
-    const value = typedValue(typed, this.#isText({ sheet, row, column }));
-    const grown = value === null ? undefined : grownTable(this.#workbook, { sheet, row, column });
-    if (grown) {
+    return { sheet, row, column, value: typedValue(typed, this.#isText({ sheet, row, column })) };
+  }
+
+  /** Tables grow by what is typed right below them. */
+  #makeRoom(typed: readonly TypedCell[]): void {
+    const filled = typed.filter(({ value }) => value !== null);
+    for (;;) {
+      const grown = filled.map((cell) => grownTable(this.#workbook, cell, filled)).find((table) => table);
+      if (!grown) return;
       // The table's formulas are read anew; what was put off stays put off.
       this.#open(editedBytes(this.#workbook, [...this.#typed.values()], grown));
       this.#typed.clear();
       this.#hasGrown = true;
     }
-    this.#calculator.change([{ sheet, row, column, value }]);
-    this.#typed.set(`${sheet} ${row} ${column}`, { sheet, row, column, value });
-    this.#book = undefined;
-    this.#job = null;
   }
 
   /** A cell whose format keeps what is typed as text. */
@@ -224,16 +258,11 @@ export class Session {
       address: cellName(row, column),
       content:
         formula === undefined ? (typeof value === "number" ? String(value) : (shown?.text ?? "")) : readable(formula),
-      locked: this.#locked({ sheet, row, column }),
+      locked: lockedBy(this.#workbook, { sheet, row, column }),
       message: shown?.message,
     };
     const job = this.#jobNow();
-    const line = job && this.trade.billRowAt(job, this.#bookNow()[sheet]!, row);
-    return {
-      detail,
-      report: job && line && this.trade.lineReport(line, job.plan),
-      fix: job && line && this.trade.fixOffer(job, line),
-    };
+    return { detail, line: job && this.trade.billRowAt(job, this.#bookNow()[sheet]!, row)?.row };
   }
 
   /** The file's own bytes where nothing was typed. Else no answer that was put off leaves with it. */
@@ -244,7 +273,8 @@ export class Session {
   }
 
   #bookNow(): Book {
-    this.#book ??= bookOf(this.#workbook);
+    if (!this.#isBookNow) this.#book = bookOf(this.#workbook, this.#book);
+    this.#isBookNow = true;
     return this.#book;
   }
 
@@ -252,21 +282,6 @@ export class Session {
   #jobNow(): JobPlan | undefined {
     if (this.#job === null) this.#job = this.trade.jobPlan(this.#bookNow());
     return this.#job;
-  }
-
-  /** Why a cell cannot be typed over. */
-  #locked({ sheet, row, column }: Place): string | undefined {
-    const at = this.#workbook.sheets[sheet];
-    if (!at || at.part === "") return "this sheet has no cells";
-    const owner = at.owners[column]?.[row];
-    if (owner)
-      return owner.row === row && owner.column === column
-        ? "the cell holds a formula, and formulas are changed in Excel"
-        : `it is filled by the formula in ${cellName(owner.row, owner.column)}`;
-    const table = this.#workbook.tables.find(
-      ({ sheet: on, top, left, right }) => on === sheet && row === top && column >= left && column <= right,
-    );
-    return table ? `it is the header of the table ${table.name}` : undefined;
   }
 }
 

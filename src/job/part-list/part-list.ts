@@ -175,7 +175,8 @@ export function partRows(list: PartList, context: ReadContext): BillRow[] {
   });
 }
 
-function headingOf(rows: CellMatrix, { heading, columns }: PartListOptions): Heading {
+/** Throws Refusal where none is found and the person points at none. */
+export function headingOf(rows: CellMatrix, { heading, columns }: PartListOptions): Heading {
   if (rows.every((row) => row.every(isEmpty))) throw wrong("parts", "given", null);
   if (heading === 0)
     return {

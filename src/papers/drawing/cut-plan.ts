@@ -60,7 +60,9 @@ export function drawPattern(
       letter,
     },
     ...pieces.flatMap(({ out, each }) => each.map((region) => pieceShape(out, flip(region), letter))),
-    ...lines.flatMap(({ ends }) => ends.map(([[x1, y1], [x2, y2]]) => line([x1, h - y1], [x2, h - y2]))),
+    ...lines.flatMap(({ row, ends }) =>
+      ends.map(([[x1, y1], [x2, y2]]) => line([x1, h - y1], [x2, h - y2], { "data-cut": row.seq })),
+    ),
     element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
     ...labels.map(({ markup }) => markup),
     ...edges.labels.map(({ markup }) => markup),

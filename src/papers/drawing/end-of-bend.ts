@@ -5,7 +5,7 @@ import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
 import { type Frame, fitted, Ink, THICK, THIN } from "./ink.ts";
-import { boxOf, type Point } from "./svg.ts";
+import { boxOf, element, type Point } from "./svg.ts";
 
 export interface PicturedHit {
   readonly part: BentPart;
@@ -19,7 +19,7 @@ export interface PicturedHit {
   /** How the tools are known, in words; "" by their real outlines. */
   readonly drawn: string;
   /** What the plan found in the way; undefined where the hit can be made. */
-  readonly obstacle: string | undefined;
+  readonly obstacle: { readonly words: string; readonly isAtDie: boolean } | undefined;
   /** Where the back gauge stands; undefined where the plan sets none. */
   readonly stop: Millimetres | undefined;
 }
@@ -60,19 +60,39 @@ export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame =
   const { angle } = part.bends[hit.bend - 1]!;
   const { ink } = fitted(frame, LARGEST, (scale) => {
     const { ink } = drawTools({ sheet, tools, scale, isGaugeShown: false });
-    if (least && obstacle === undefined)
-      ink.line(toPaper(least.from, scale), toPaper(least.to, scale), THIN * 1.5, "1 0.6");
+    if (obstacle !== undefined) ring(ink, toPaper(obstacle.isAtDie || !least ? shorterEnd(sheet) : least.from, scale));
+    else if (least) ink.line(toPaper(least.from, scale), toPaper(least.to, scale), THIN * 1.5, "1 0.6");
     return ink;
   });
   const words = [
     `to ${showNumber(Math.abs(angle))}°, under load ${showNumber(Math.abs(angle) + springback, 3)}°`,
-    obstacle ?? (least ? `least gap ${show(least.gap, "length", system, 3)}` : "nothing rises beside the punch"),
+    obstacle?.words ?? (least ? `least gap ${show(least.gap, "length", system, 3)}` : "nothing rises beside the punch"),
   ];
   const known = drawn === "" ? "" : `; ${drawn}`;
   return {
     svg: ink.svg(`${name}: end of bend ${hit.bend}`, `${SEEN} Bend ${hit.bend} ${words.join("; ")}${known}.`),
     words,
   };
+}
+
+const RING = 3; // mm of paper
+
+/** Marks what is wrong. */
+function ring(ink: Ink, [cx, cy]: Point): void {
+  const markup = element("circle", { class: "ring", cx, cy, r: RING, fill: "none", "stroke-width": THICK });
+  ink.add(
+    markup,
+    [0, 1, 2, 3, 4].map(
+      (i): Point => [cx + RING * Math.cos((i * Math.PI) / 2), cy + RING * Math.sin((i * Math.PI) / 2)],
+    ),
+  );
+}
+
+/** Where the leg ends that lies on the die the shorter way. */
+function shorterEnd(sheet: Outline): Point {
+  const left = sheet.reduce((a, b) => (b[0] < a[0] ? b : a));
+  const right = sheet.reduce((a, b) => (b[0] > a[0] ? b : a));
+  return -left[0] < right[0] ? left : right;
 }
 
 const SEEN = "Seen from the end of the bed, the back gauge to the right.";

@@ -38,10 +38,13 @@ async function main(args: string[]): Promise<number> {
   // What cannot be read is refused here, not in the page.
   const opened = await guarded({ name: "open", args: [file], limits: LIMITS }, { ...QUIET, note: console.error });
   if (opened !== 0) return opened;
-  const bytes = bytesOf(file);
   // The sample's copies land where the person stands, not among the project's files.
   const save = copySaver(sample ? resolve(basename(file)) : file);
-  const { url } = await servePage(await pageFiles(root), { name: basename(file), bytes, save }, port);
+  const { url } = await servePage(
+    await pageFiles(root),
+    { name: basename(file), bytes: () => bytesOf(file), save },
+    port,
+  );
   process.stdout.write(`${url}\n`);
   console.error("The page opens in your browser; if it does not, open this address. Ctrl+C ends it.");
   // A run that nobody looks at, such as a test's, opens nothing.

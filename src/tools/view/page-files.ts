@@ -9,11 +9,7 @@ export interface PageFile {
 }
 
 const SCRIPTS = { page: "src/hosts/view/page.ts", engine: "src/hosts/view/engine-thread.ts" };
-const STYLES = [
-  "node_modules/tabulator-tables/dist/css/tabulator_simple.min.css",
-  "src/hosts/pane/pane.css",
-  "src/hosts/view/view.css",
-];
+const STYLES = ["src/hosts/pane/pane.css", "src/hosts/view/view.css", "src/hosts/view/grid.css"];
 
 /** `root` is the repository's top. */
 export async function pageFiles(root: string): Promise<ReadonlyMap<string, PageFile>> {
@@ -33,11 +29,7 @@ export async function pageFiles(root: string): Promise<ReadonlyMap<string, PageF
     logLevel: "error",
   });
   const read = (path: string) => readFileSync(resolve(root, path));
-  const styles = STYLES.map((path) =>
-    read(path)
-      .toString("utf8")
-      .replace(/\/\*# sourceMappingURL=.*?\*\//, ""),
-  );
+  const styles = STYLES.map((path) => read(path).toString("utf8"));
   return new Map<string, PageFile>([
     ["", { type: "text/html; charset=utf-8", content: read("src/hosts/view/index.html") }],
     ["page.css", { type: "text/css; charset=utf-8", content: Buffer.from(styles.join("\n")) }],

@@ -6,17 +6,21 @@ import { randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { gzipSync } from "node:zlib";
+import { type Kept, type ToSave, versionOf } from "./copy-file.ts";
 import type { PageFile } from "./page-files.ts";
 
 export interface ServedWorkbook {
   readonly name: string;
-  readonly bytes: Uint8Array;
+  /** As it is on disk now. */
+  bytes(): Uint8Array;
   /** Keeps the bytes and says where; throws with a sentence where they cannot be kept. */
-  save(bytes: Uint8Array): string;
+  save(save: ToSave): Kept;
 }
 
 export const POLICY =
   "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+type Say = (status: number, text: string, more?: Readonly<Record<string, string>>) => void;
 
 const MOST_BYTES = 100_000_000;
 
@@ -47,27 +51,30 @@ export async function servePage(
   };
 
   async function answer(request: IncomingMessage, response: ServerResponse, own: string): Promise<void> {
-    const say = (status: number, text: string) =>
-      response.writeHead(status, { ...head, "content-type": "text/plain; charset=utf-8" }).end(text);
+    const say: Say = (status, text, more = {}) =>
+      void response.writeHead(status, { ...head, ...more, "content-type": "text/plain; charset=utf-8" }).end(text);
     // A name that was made to point here, or a page from elsewhere, is not answered.
     const { host, origin } = request.headers;
-    if (host !== own || (origin !== undefined && origin !== `http://${own}`)) return void say(403, "not from here");
+    if (host !== own || (origin !== undefined && origin !== `http://${own}`)) return say(403, "not from here");
     const { pathname } = new URL(request.url ?? "/", `http://${own}`);
-    if (!pathname.startsWith(`/${token}/`)) return void say(404, "not found");
+    if (!pathname.startsWith(`/${token}/`)) return say(404, "not found");
     const path = pathname.slice(token.length + 2);
     if (path === "save" && request.method === "POST") return save(request, say);
-    if (request.method !== "GET") return void say(405, "not allowed");
-    if (path === "name") return void say(200, workbook.name);
+    if (request.method !== "GET") return say(405, "not allowed");
+    if (path === "name") return say(200, workbook.name);
+    if (path === "version") return say(200, versionOf(workbook.bytes()));
     if (path === "workbook") {
-      response.writeHead(200, { ...head, "content-type": "application/octet-stream" }).end(workbook.bytes);
+      const bytes = workbook.bytes();
+      const more = { "content-type": "application/octet-stream", "x-version": versionOf(bytes) };
+      response.writeHead(200, { ...head, ...more }).end(bytes);
       return;
     }
     const file = packed.get(path);
-    if (!file) return void say(404, "not found");
+    if (!file) return say(404, "not found");
     response.writeHead(200, { ...head, "content-type": file.type, "content-encoding": "gzip" }).end(file.content);
   }
 
-  async function save(request: IncomingMessage, say: (status: number, text: string) => void): Promise<void> {
+  async function save(request: IncomingMessage, say: Say): Promise<void> {
     const pieces: Buffer[] = [];
     let size = 0;
     for await (const piece of request) {
@@ -75,8 +82,17 @@ export async function servePage(
       if (size > MOST_BYTES) return say(413, "the workbook is too large to be saved");
       pieces.push(piece as Buffer);
     }
+    const given = (name: string): string => decodeURIComponent(String(request.headers[name] ?? ""));
     try {
-      say(200, workbook.save(new Uint8Array(Buffer.concat(pieces))));
+      const kept = workbook.save({
+        bytes: new Uint8Array(Buffer.concat(pieces)),
+        of: given("x-of"),
+        name: given("x-name"),
+        version: given("x-version") || undefined,
+      });
+      const named = { "x-name": encodeURIComponent(kept.name) };
+      if (kept.version === undefined) say(409, kept.words, named);
+      else say(200, kept.words, { ...named, "x-version": kept.version });
     } catch (problem) {
       say(422, problem instanceof Error ? problem.message : String((problem as { message?: string }).message));
     }

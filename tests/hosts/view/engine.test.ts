@@ -18,7 +18,7 @@ class FakeWorker extends EventTarget {
     this.dispatchEvent(Object.assign(new Event("message"), { data }));
   }
 }
-const opened: Answer = { said: "opened", sheets: [], first: 0, guide: [], notes: [], waits: false };
+const opened: Answer = { said: "opened", sheets: [], board: undefined, notes: [] };
 const edit = (typed: string) => ({ sheet: 0, row: 0, column: 0, typed });
 
 function started() {
@@ -38,9 +38,9 @@ function started() {
 describe("the engine's thread", () => {
   it("answers in turn; a refusal is the sentence, and the next question is answered as before", async () => {
     const { engine, workers, busy } = started();
-    const [first, second] = [engine.edit(edit("=1")), engine.save()];
+    const [first, second] = [engine.edit(edit("=1")), engine.ask({ ask: "save" })];
     workers[0]!.answer({ said: "refused", message: "cell must be a number or text; got =1" });
-    workers[0]!.answer({ said: "saved", bytes: new Uint8Array([7]) });
+    workers[0]!.answer({ said: "bytes", bytes: new Uint8Array([7]) });
     await expect(first).rejects.toThrow(EngineRefusal);
     expect((await second).bytes[0]).toBe(7);
     expect(busy.at(-1)).toBe(false);
@@ -52,13 +52,13 @@ describe("the engine's thread", () => {
     workers[0]!.answer(opened);
     await opening;
     const good = engine.edit(edit("1"));
-    workers[0]!.answer({ said: "edited", changes: [], waits: false });
+    workers[0]!.answer({ said: "edited", changes: [], board: undefined });
     await good;
     const slow = engine.edit(edit("2"));
     const ending = engine.end();
     await expect(slow).rejects.toThrow(Ended);
     expect(workers[0]!.ended).toBe(true);
-    expect(workers[1]!.asked).toEqual([{ ask: "open", bytes: new Uint8Array([1]), edits: [edit("1")] }]);
+    expect(workers[1]!.asked).toEqual([{ ask: "open", bytes: new Uint8Array([1]), edits: [[edit("1")]] }]);
     workers[1]!.answer(opened);
     expect(await ending).toEqual(opened);
   });
@@ -98,7 +98,7 @@ describe("the engine's thread", () => {
 
   it("a thread that breaks is said, not waited for", async () => {
     const { engine, workers } = started();
-    const saving = engine.save();
+    const saving = engine.ask({ ask: "save" });
     workers[0]!.dispatchEvent(Object.assign(new Event("error"), { message: "boom" }));
     await expect(saving).rejects.toThrow(/the engine stopped: boom/);
   });
@@ -106,28 +106,27 @@ describe("the engine's thread", () => {
 
 describe("progress", () => {
   afterEach(() => vi.useRealTimers());
-  const parts = () => [{ hidden: true }, { textContent: "" }] as unknown as [HTMLElement, HTMLElement];
+  const parts = () => [{ textContent: "" }, { hidden: true }] as unknown as [HTMLElement, HTMLElement];
 
   it("is not shown for what takes less than half a second", () => {
     vi.useFakeTimers();
-    const [bar, words] = parts();
-    const busy = progressAfter(bar, words);
+    const [words, stop] = parts();
+    const busy = progressAfter(words, stop);
     busy(true);
     vi.advanceTimersByTime(450);
     busy(false);
     vi.advanceTimersByTime(5000);
-    expect(bar.hidden).toBe(true);
+    expect([words.textContent, stop.hidden]).toEqual(["", true]);
   });
 
   it("is shown with its seconds for what takes longer, and goes when it is done", () => {
     vi.useFakeTimers();
-    const [bar, words] = parts();
-    const busy = progressAfter(bar, words);
+    const [words, stop] = parts();
+    const busy = progressAfter(words, stop);
     busy(true);
     vi.advanceTimersByTime(3000);
-    expect(bar.hidden).toBe(false);
-    expect(words.textContent).toBe("Calculating, 3 s");
+    expect([words.textContent, stop.hidden]).toEqual(["Recalculating, 3 s", false]);
     busy(false);
-    expect(bar.hidden).toBe(true);
+    expect([words.textContent, stop.hidden]).toEqual(["", true]);
   });
 });

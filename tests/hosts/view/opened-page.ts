@@ -1,6 +1,7 @@
 /** Serves a workbook as `npm run view` does and opens it in a real Chromium, watching what it must not do. */
 import { mkdirSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
+import type { Kept, ToSave } from "../../../src/tools/view/copy-file.ts";
 import { pageFiles } from "../../../src/tools/view/page-files.ts";
 import { servePage } from "../../../src/tools/view/serve.ts";
 
@@ -20,16 +21,20 @@ export interface Look {
   readonly width?: number;
   readonly height?: number;
   readonly colorScheme?: "light" | "dark";
+  /** What the server answers to a save, and what is on disk, where it is not as usual. */
+  readonly save?: (asked: ToSave) => Kept;
+  readonly bytes?: () => Uint8Array;
 }
 
 export async function openedPage(browser: Browser, bytes: Uint8Array, look: Look = {}): Promise<OpenedPage> {
   const { width = 1280, height = 860, colorScheme = "light" } = look;
   const saved: Uint8Array[] = [];
-  const save = (bytes: Uint8Array) => {
-    saved.unshift(bytes);
-    return "Saved as copy.xlsx";
+  const save = (asked: ToSave): Kept => {
+    saved.unshift(asked.bytes);
+    return look.save?.(asked) ?? { words: "Saved as copy.xlsx", name: "copy.xlsx", version: "1" };
   };
-  const served = await servePage(await pageFiles(process.cwd()), { name: "stage-job.xlsx", bytes, save });
+  const onDisk = () => look.bytes?.() ?? bytes;
+  const served = await servePage(await pageFiles(process.cwd()), { name: "stage-job.xlsx", bytes: onDisk, save });
   const context = await browser.newContext({ viewport: { width, height }, colorScheme });
   const page = await context.newPage();
   page.setDefaultTimeout(20_000);
@@ -46,7 +51,7 @@ export async function openedPage(browser: Browser, bytes: Uint8Array, look: Look
     addEventListener("securitypolicyviolation", (event) => console.error(`policy: ${event.effectiveDirective}`));
   });
   await page.goto(served.url);
-  await page.locator(".tabulator-row").first().waitFor({ timeout: 60_000 });
+  await page.locator("#places [aria-current]").waitFor({ timeout: 60_000 });
   return {
     page,
     url: served.url,

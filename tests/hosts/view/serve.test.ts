@@ -12,9 +12,9 @@ beforeAll(async () => {
   const files = new Map([["", { type: "text/html", content: new TextEncoder().encode("<p>page</p>") }]]);
   const save = () => {
     saved++;
-    return "ok";
+    return { words: "ok", name: "a copy.xlsx", version: "1" };
   };
-  served = await servePage(files, { name: "a.xlsx", bytes: new Uint8Array([1, 2, 3]), save });
+  served = await servePage(files, { name: "a.xlsx", bytes: () => new Uint8Array([1, 2, 3]), save });
 });
 afterAll(() => served.close());
 
@@ -51,7 +51,8 @@ describe("the server of the page", () => {
   });
 
   it("has a token of at least 128 bits that is another one each time", async () => {
-    const other = await servePage(new Map(), { name: "", bytes: new Uint8Array(), save: () => "" });
+    const save = () => ({ words: "", name: "", version: "" });
+    const other = await servePage(new Map(), { name: "", bytes: () => new Uint8Array(), save });
     const tokens = [served, other].map(({ url }) => new URL(url).pathname.replaceAll("/", ""));
     await other.close();
     expect(tokens[0]).not.toBe(tokens[1]);
@@ -81,20 +82,48 @@ describe("a saved copy", () => {
   const home = mkdtempSync(join(tmpdir(), "copy-test-"));
   afterAll(() => rmSync(home, { recursive: true, force: true }));
   const bytes = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));
+  const asked = { bytes, of: "", name: "", version: undefined };
 
   it("lands beside the workbook under a name of its own; later saves go to the same copy", () => {
     const file = join(home, "job.xlsx");
     writeFileSync(file, "the workbook");
     writeFileSync(join(home, "job copy.xlsx"), "somebody's");
     const save = copySaver(file);
-    expect(save(bytes)).toContain("job copy 2.xlsx");
-    save(bytes);
+    const first = save(asked);
+    expect(first.words).toContain("job copy 2.xlsx");
+    expect(save({ ...asked, name: first.name, version: first.version }).words).toContain("job copy 2.xlsx");
     expect(readdirSync(home).sort()).toEqual(["job copy 2.xlsx", "job copy.xlsx", "job.xlsx"]);
     expect(readFileSync(file, "utf8")).toBe("the workbook");
   });
 
+  it("never goes over what another page or program has written: it says so and offers a name that is free", () => {
+    const file = join(home, "two.xlsx");
+    const save = copySaver(file);
+    const [one, other] = [save(asked), save(asked)]; // two tabs
+    expect([one.name, other.name]).toEqual(["two copy.xlsx", "two copy 2.xlsx"]);
+    writeFileSync(join(home, one.name), "changed in Excel");
+    const refused = save({ ...asked, name: one.name, version: one.version });
+    expect(refused).toMatchObject({ name: "two copy 3.xlsx", version: undefined });
+    expect(refused.words).toMatch(/was changed by somebody else .* nothing was written/);
+    expect(readFileSync(join(home, one.name), "utf8")).toBe("changed in Excel");
+    expect(save({ ...asked, name: refused.name }).version).toBeDefined();
+    expect(save({ ...asked, name: "two.xlsx" }).version).toBeUndefined(); // the workbook itself
+    expect(readdirSync(home)).not.toContain("two.xlsx");
+  });
+
+  it("a workbook that was dropped keeps its name, and leads nowhere else", () => {
+    const folder = mkdtempSync(join(home, "in-"));
+    const save = copySaver(join(folder, "job.xlsx"));
+    expect(save({ ...asked, of: "theirs.xlsx" }).name).toBe("theirs.xlsx");
+    expect(save({ ...asked, of: "theirs.xlsx" }).name).toBe("theirs copy.xlsx");
+    expect(save({ ...asked, of: "../../up.xlsx" }).name).toBe("up.xlsx");
+    expect(save({ ...asked, name: "..\\..\\run.exe" }).name).toBe("run.exe.xlsx");
+    expect(readdirSync(folder).sort()).toEqual(["run.exe.xlsx", "theirs copy.xlsx", "theirs.xlsx", "up.xlsx"]);
+  });
+
   it("is not written from bytes that are no workbook", () => {
-    expect(() => copySaver(join(home, "x.xlsx"))(new Uint8Array([1, 2]))).toThrow();
-    expect(readdirSync(home)).not.toContain("x copy.xlsx");
+    const folder = mkdtempSync(join(home, "no-"));
+    expect(() => copySaver(join(folder, "x.xlsx"))({ ...asked, bytes: new Uint8Array([1, 2]) })).toThrow();
+    expect(readdirSync(folder)).toEqual([]);
   });
 });

@@ -13,7 +13,10 @@ import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 
 const SAMPLE = new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"));
-const sheetNamed = (session: Session, wanted: string) => session.views().findIndex(({ name }) => name === wanted);
+const sheetNamed = (session: Session, wanted: string) => session.names().findIndex(({ name }) => name === wanted);
+const viewOf = (session: Session, wanted: string) => session.view(sheetNamed(session, wanted));
+/** The bill's rows from its header, which is row 1. */
+const lineAt = (session: Session, row: number) => session.line(row - session.board()!.header.row + 1);
 
 describe("what is typed", () => {
   it.each([
@@ -60,9 +63,8 @@ describe("what is typed", () => {
 describe("a session", () => {
   it("opens at the bill and shows values in the workbook's own formats", () => {
     const session = new Session(SAMPLE, trade);
-    const views = session.views();
-    expect(views[session.firstSheet()]!.name).toBe("Parts");
-    const answers = views[sheetNamed(session, "Answers")]!;
+    expect(session.board()!.header).toEqual({ sheet: sheetNamed(session, "Parts"), row: 3, column: 0 });
+    const answers = viewOf(session, "Answers");
     const flat = answers.cells[7]!.findIndex((cell) => cell?.text.startsWith("Flat length"));
     expect(answers.cells[8]![flat]).toEqual({ text: "4.661", kind: "number" });
     expect(session.notes()).toEqual([]);
@@ -87,7 +89,8 @@ describe("a session", () => {
     line.forEach((typed, column) => {
       if (typed !== null) session.edit({ sheet, row: below, column, typed });
     });
-    const { report } = session.look({ sheet, row: below, column: 0 });
+    expect(session.look({ sheet, row: below, column: 0 }).line).toBe(below - 2);
+    const { report } = lineAt(session, below);
     const bytes = session.save();
     const again = readWorkbook(bytes);
     const { plan } = jobPlan(bookOf(again))!;
@@ -100,18 +103,14 @@ describe("a session", () => {
     const bottoms = (workbook: ReturnType<typeof readWorkbook>) =>
       workbook.tables.filter(({ name }) => name !== "Parts").map(({ bottom }) => bottom);
     expect(bottoms(again)).toEqual(bottoms(readWorkbook(SAMPLE)));
-    const reopened = new Session(bytes, trade).views();
-    const checked = reopened.find(({ name }) => name === "Checks")!.cells.map((row) => row[0]?.text);
+    const checked = viewOf(new Session(bytes, trade), "Checks").cells.map((row) => row[0]?.text);
     expect(checked).toContain("NEW-1");
     // Taken back, the row is empty: the table keeps it and nobody minds.
     line.forEach((_, column) => {
       session.edit({ sheet, row: below, column, typed: "" });
     });
     session.finish();
-    const checks = session
-      .views()
-      .find(({ name }) => name === "Checks")!
-      .cells.map((row) => row[0]?.text);
+    const checks = viewOf(session, "Checks").cells.map((row) => row[0]?.text);
     expect(checks).not.toContain("NEW-1");
     expect(checks).toContain(PARTS.at(-1)!.part);
   }, 60_000);
@@ -138,10 +137,10 @@ describe("a session", () => {
     const planNow = () => jobPlan(bookOf(readWorkbook(session.save())))!.plan;
     const before = planNow();
     before.lines.forEach((line, i) => {
-      expect(session.look({ sheet, row: 4 + i, column: 0 }).report).toEqual(lineReport(line, before));
+      expect(lineAt(session, 4 + i).report).toEqual(lineReport(line, before));
     });
     session.edit({ sheet, row: 4, column: 4, typed: "1/4" });
-    const { report } = session.look({ sheet, row: 4, column: 0 });
+    const { report } = lineAt(session, 4);
     const after = planNow();
     expect(after.number).not.toBe(before.number);
     expect(report).toEqual(lineReport(after.lines[0]!, after));
@@ -157,27 +156,95 @@ describe("a session", () => {
     expect(back.map(({ sheet, row, column }) => [sheet, row, column])).toEqual(
       there.map(({ sheet, row, column }) => [sheet, row, column]),
     );
-    const before = new Session(SAMPLE, trade).views();
-    for (const { sheet, row, column, cell } of back) expect(cell).toEqual(before[sheet]!.cells[row]?.[column] ?? null);
+    const before = new Session(SAMPLE, trade);
+    const views = before.names().map((_, i) => before.view(i));
+    for (const { sheet, row, column, cell } of back) expect(cell).toEqual(views[sheet]!.cells[row]?.[column] ?? null);
   });
 
   it("applies the fix of a line as one change, and refuses where there is none", () => {
     const session = new Session(SAMPLE, trade);
-    const sheet = session.firstSheet();
-    const lines = session.views()[sheet]!.cells.map((_, row) => ({ sheet, row, column: 0 }));
-    const mended = lines.flatMap((place) => {
-      const { fix, report } = session.look(place);
+    const rows = session.board()!.lines.map(({ row }) => row);
+    const mended = rows.flatMap((row) => {
+      const { fix, report } = session.line(row);
       if (!fix || !("cells" in fix)) return [];
-      const { done, says } = session.fix(place);
-      const after = session.look(place).report!;
+      const { done, says } = session.fix(row);
+      const after = session.line(row).report!;
       session.edit(...done!.map(({ before, after: _, ...at }) => ({ ...at, typed: before })));
-      expect(session.look(place).report, report!.part).toEqual(report);
+      expect(session.line(row).report, report!.part).toEqual(report);
       expect(says).toMatch(/^\d+ lines? changed, /);
       return [[report!.part, fix.reaches, after.status]];
     });
     expect(mended.length).toBeGreaterThan(5);
     for (const [part, promised, reached] of mended) expect(reached, part).toBe(promised);
-    const clear = lines.find((place) => session.look(place).report?.status === "clear")!;
-    expect(() => session.fix(clear)).toThrow("with a fix");
+    const clear = session.board()!.lines.find(({ status }) => status === "clear")!;
+    expect(() => session.fix(clear.row)).toThrow("with a fix");
+  });
+
+  it("lists every line with the plan's status and the worst reason, and marks the cell that cannot be read", () => {
+    const session = new Session(SAMPLE, trade);
+    const sheet = sheetNamed(session, "Parts");
+    session.edit({ sheet, row: 4, column: 3, typed: "steel" });
+    const { plan } = jobPlan(bookOf(readWorkbook(session.save())))!;
+    const { lines, faults } = session.board()!;
+    expect(lines.map(({ part, status, isQuoted }) => [part, status, isQuoted])).toEqual(
+      plan.lines.map(({ part, status, isQuoted }) => [part, status, isQuoted]),
+    );
+    expect(lines.filter(({ reason }) => reason === "").every(({ status }) => status === "clear")).toBe(true);
+    expect(faults).toMatchObject([{ sheet, row: 4, column: 3 }]);
+    expect(faults[0]!.says).toMatch(/^"Material" must be .*; got "steel"/);
+    expect(session.figures()!.figures.map(({ name }) => name)).toEqual(["Price", "Sheets to pull", "Work", "Done"]);
+  });
+
+  it("puts a row into the bill and takes it out again; every other line is as it was", () => {
+    const session = new Session(SAMPLE, trade);
+    const sheet = sheetNamed(session, "Parts");
+    const parts = () => session.board()!.lines.map(({ part }) => part);
+    const before = parts();
+    session.edit(...session.rowEdits({ sheet, row: 10, column: 2 }, "insert"));
+    expect(parts()).toEqual(before.toSpliced(6, 0, "NEW"));
+    session.edit(...session.rowEdits({ sheet, row: 10, column: 2 }, "remove"));
+    expect(parts()).toEqual(before);
+    expect(() => session.rowEdits({ sheet, row: 1, column: 0 }, "insert")).toThrow("below the table's header");
+    const checks = sheetNamed(session, "Checks");
+    expect(() => session.rowEdits({ sheet: checks, row: 9, column: 0 }, "remove")).toThrow(Refusal);
+  });
+
+  it("many cells typed at once below the bill are lines of it; where one of them is refused none is typed", () => {
+    const session = new Session(SAMPLE, trade);
+    const sheet = sheetNamed(session, "Parts");
+    const below = 4 + PARTS.length;
+    const line = ["P", "", "12", "A36", "3/16", "2; 3", "90", "24"];
+    const cells = [0, 1, 2].flatMap((i) =>
+      line.map((typed, column) => ({ sheet, row: below + i, column, typed: column === 0 ? `P${i}` : typed })),
+    );
+    const count = session.board()!.lines.length;
+    expect(() => session.edit(...cells, { sheet, row: 5, column: 2, typed: "=1" })).toThrow(Refusal);
+    expect(session.board()!.lines.length).toBe(count);
+    session.edit(...cells);
+    expect(
+      session
+        .board()!
+        .lines.slice(-3)
+        .map(({ part }) => part),
+    ).toEqual(["P0", "P1", "P2"]);
+    const table = readWorkbook(session.save()).tables.find(({ name }) => name === "Parts")!;
+    expect(table.bottom).toBe(below + 2);
+  });
+
+  it("every sheet stands under one of the words a person looks for, and names the rows that head its tables", () => {
+    const session = new Session(SAMPLE, trade);
+    const more = session.names().filter(({ group }) => group === "More");
+    expect(more.map(({ name }) => name)).toEqual(["Read me", "Functions"]);
+    expect(viewOf(session, "Parts").headings).toEqual([3]);
+    expect(viewOf(session, "Answers").headings).toContain(7);
+    const shop = viewOf(session, "Shop");
+    expect(shop.headings.length).toBe(10);
+    expect(shop.headings.map((row) => shop.cells[row]![0]!.text)).toContain("Die");
+    const headings = viewOf(session, "Parts").cells[3]!.map((cell) => cell?.text);
+    expect(headings).toEqual(
+      expect.arrayContaining(["Quantity", "Thickness (in)", "Bend angles (deg)", "Bend length (in)"]),
+    );
+    // A thickness is a number whatever it was typed as.
+    expect(viewOf(session, "Parts").cells[4]![4]).toEqual({ text: "3/16", kind: "number" });
   });
 });

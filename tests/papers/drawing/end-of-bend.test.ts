@@ -22,7 +22,7 @@ const drawn = (second?: number, words = "tools drawn from their tables", springb
       springback: degrees(springback),
       name: "X",
       drawn: words,
-      obstacle,
+      obstacle: obstacle === undefined ? undefined : { words: obstacle, isAtDie: false },
       stop: undefined,
     },
     "mm",

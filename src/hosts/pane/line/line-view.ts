@@ -1,32 +1,43 @@
-/** The line of the bill that is selected: status, sentences, figures, drawings. */
+/** One line of the bill: the picture of what is wrong, the sentence, the fix as a button; then figures and every bend. */
 import type { FixOffer } from "../../../job/fix-cells.ts";
 import type { LineReport } from "../../../papers/line-report.ts";
 import { element } from "../dom/element.ts";
 
 /** The status is said in letters and by the shape of its mark, never by color alone. */
-const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■" };
+export const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■" };
+
+/** "■ STOP" in the color of its status. */
+export const badge = (status: LineReport["status"]): HTMLElement =>
+  element(
+    "span",
+    { class: `badge ${status}` },
+    element("span", { class: "mark", "aria-hidden": "true" }, MARKS[status]),
+    ` ${status.toUpperCase()}`,
+  );
 
 /** @param apply types the fix into the bill. */
 export function lineView(
-  { part, status, sentences, notes, figures, drawings, plan }: LineReport,
+  { part, about, status, sentences, mend, notes, figures, drawings, plan }: LineReport,
   fix?: FixOffer,
   apply: () => void = () => {},
 ): HTMLElement {
+  const [first, ...others] = drawings.map(figure);
+  const [worst, ...more] = sentences.map((sentence) => element("p", { class: "sentence" }, sentence));
   return element(
     "article",
     { class: `line ${status}` },
-    element("h2", {}, part),
-    element(
-      "p",
-      { class: "status" },
-      element("span", { "aria-hidden": "true" }, MARKS[status]),
-      ` ${status.toUpperCase()}`,
-    ),
-    ...sentences.map((sentence) => element("p", { class: "sentence" }, sentence)),
-    ...(fix ? [fixView(fix, apply)] : []),
+    element("h2", {}, part, " ", element("span", { class: "about" }, about), " ", badge(status)),
+    ...(first ? [first] : []),
+    ...(worst ? [worst] : []),
+    ...(fix ? fixView(fix, apply) : mend === "" ? [] : [element("p", { class: "note" }, mend)]),
+    ...more,
     ...notes.map((note) => element("p", { class: "note" }, note)),
-    element("dl", {}, ...figures.flatMap(([name, value]) => [element("dt", {}, name), element("dd", {}, value)])),
-    ...drawings.map(({ name, svg }) => element("figure", {}, asSvg(svg), element("figcaption", {}, name))),
+    element(
+      "dl",
+      { class: "figures" },
+      ...figures.map(([name, value]) => element("div", {}, element("dt", {}, name), element("dd", {}, value))),
+    ),
+    element("div", { class: "drawings" }, ...others),
     element(
       "p",
       { class: "caution" },
@@ -36,15 +47,23 @@ export function lineView(
   );
 }
 
-function fixView(fix: FixOffer, apply: () => void): HTMLElement {
+const figure = ({ name, svg, words, fails }: LineReport["drawings"][number]): HTMLElement =>
+  element(
+    "figure",
+    fails ? { class: "fails" } : {},
+    asSvg(svg),
+    element("figcaption", {}, element("b", {}, name), words.length > 0 ? `: ${words.join("; ")}` : ""),
+  );
+
+function fixView(fix: FixOffer, apply: () => void): HTMLElement[] {
   if ("lacks" in fix)
-    return element("p", { class: "note" }, `To apply it here, add a column "${fix.lacks}" to the bill.`);
-  const button = element("button", { type: "button", class: "apply" }, `Apply: ${fix.says}`);
+    return [element("p", { class: "note" }, `${fix.says}: to apply it here, add a column "${fix.lacks}" to the bill.`)];
+  const button = element("button", { type: "button", class: "apply" }, `${fix.says}, then ${fix.reaches}`);
   button.addEventListener("click", apply);
-  return button;
+  return [button];
 }
 
 /** Parsed as XML, so nothing in it can run; inserted as a picture. */
-function asSvg(svg: string): Element {
+export function asSvg(svg: string): Element {
   return document.importNode(new DOMParser().parseFromString(svg, "image/svg+xml").documentElement, true);
 }

@@ -1,0 +1,74 @@
+/** Keys that act everywhere, and the words at the foot that say which there are. */
+import { element } from "../pane/dom/element.ts";
+
+export interface KeyActions {
+  step(which: "undo" | "redo"): void;
+  save(): void;
+  add(): void;
+  /** Single letters act in the list, or not. */
+  letters(areOn: boolean): void;
+}
+
+/** Regions of the page in the order F6 goes round. */
+const REGIONS = ["#counters", "#work", "#line", "#places"];
+const FOCUSABLE = 'button:not([disabled]), [tabindex="0"], input, textarea, select, a[href]';
+
+export function listenToKeys(actions: KeyActions): void {
+  const letters = element("button", { type: "button", "aria-pressed": "true" }, "Letters on");
+  letters.addEventListener("click", () => {
+    const areOn = letters.getAttribute("aria-pressed") !== "true";
+    letters.setAttribute("aria-pressed", String(areOn));
+    letters.textContent = areOn ? "Letters on" : "Letters off";
+    actions.letters(areOn);
+  });
+  const said = (key: string, words: string) => element("span", {}, element("kbd", {}, key), ` ${words}`);
+  document
+    .getElementById("keys")!
+    .append(
+      element("span", { class: "of-list" }, said("N", "next"), said("P", "previous"), said("F", "apply fix"), letters),
+      element("span", { class: "of-tables" }, said("Esc Tab", "leave the table"), said("Alt+PgDn", "next table")),
+      said("Ctrl+L", "add a line"),
+      said("Ctrl+Z", "undo"),
+      said("Ctrl+S", "save"),
+      said("F6", "next region"),
+    );
+  addEventListener("keydown", (event) => {
+    if (event.key === "F6") {
+      event.preventDefault();
+      nextRegion(event.shiftKey ? -1 : 1);
+    }
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    // In a field undoing means the field's own text.
+    const isField = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+    const action =
+      key === "s"
+        ? actions.save
+        : key === "l"
+          ? actions.add
+          : isField
+            ? undefined
+            : key === "y" || (key === "z" && event.shiftKey)
+              ? () => actions.step("redo")
+              : key === "z"
+                ? () => actions.step("undo")
+                : undefined;
+    if (!action) return;
+    event.preventDefault();
+    action();
+  });
+}
+
+function nextRegion(by: 1 | -1): void {
+  const regions = REGIONS.map((region) => document.querySelector<HTMLElement>(region)!);
+  const here = regions.findIndex((region) => region.contains(document.activeElement));
+  for (let i = 1; i <= regions.length; i++) {
+    const region = regions[(here + by * i + 2 * regions.length) % regions.length]!;
+    const target = [...region.querySelectorAll<HTMLElement>(`[role=listbox], [role=grid], ${FOCUSABLE}`)].find(
+      (one) => one.offsetParent !== null,
+    );
+    if (!target) continue;
+    target.focus();
+    return;
+  }
+}

@@ -1,0 +1,135 @@
+/** Where one is: the lines, or one of the tables behind the words at the foot; on a phone also which of three screens. */
+import { element } from "../pane/dom/element.ts";
+import type { SheetName } from "./protocol.ts";
+
+export interface PlaceViews {
+  lines(): HTMLElement;
+  table(sheet: number): HTMLElement;
+  cuts(): Promise<HTMLElement>;
+  start(): HTMLElement;
+  guide(): Promise<HTMLElement>;
+}
+export type Screen = "list" | "line" | "drawing";
+
+interface Tab {
+  readonly words: string;
+  readonly what: number | "cuts" | "start" | "guide";
+}
+
+const LINES = "Problems";
+const GROUPS = ["Bill", "Shop", "Cutting", "Work", "Money", "More"];
+const OWN_TABS: Readonly<Record<string, readonly Tab[]>> = {
+  Cutting: [{ words: "Sheets as cut", what: "cuts" }],
+  More: [
+    { words: "Start a bill", what: "start" },
+    { words: "Functions", what: "guide" },
+  ],
+};
+
+export class Places {
+  readonly #nav = document.getElementById("places")!;
+  readonly #work = document.getElementById("work")!;
+  #groups = new Map<string, readonly Tab[]>();
+  #group = LINES;
+  #open: Tab["what"] | undefined;
+
+  constructor(private readonly views: PlaceViews) {
+    document.getElementById("back")!.addEventListener("click", () => history.back());
+    addEventListener("popstate", (event) => {
+      document.body.dataset["screen"] = (event.state as { screen?: Screen } | null)?.screen ?? "list";
+    });
+  }
+
+  get isTable(): boolean {
+    return typeof this.#open === "number";
+  }
+
+  /** @param hasBill without one the page opens where a bill is begun. */
+  reset(sheets: readonly SheetName[], hasBill: boolean): void {
+    const tabs = (group: string): Tab[] => [
+      ...(OWN_TABS[group] ?? []),
+      ...sheets.flatMap(({ name, group: of }, what) =>
+        of === group && name !== "Functions" ? [{ words: name, what }] : [],
+      ),
+    ];
+    this.#groups = new Map(GROUPS.map((group) => [group, tabs(group)]));
+    this.#nav.replaceChildren(
+      ...[LINES, ...GROUPS]
+        .filter((group) => group === LINES || this.#groups.get(group)!.length > 0)
+        .map((group) => {
+          const button = element("button", { type: "button" }, group);
+          button.addEventListener("click", () => this.#enter(group));
+          return button;
+        }),
+    );
+    if (hasBill) this.#enter(LINES);
+    else this.open("start");
+  }
+
+  open(what: "start" | "guide" | "cuts"): void {
+    this.#show(what);
+  }
+
+  openSheet(sheet: number): void {
+    if (this.#open !== sheet) this.#show(sheet);
+  }
+
+  /** Where there is room for one thing at a time; the browser's own way back leads back. */
+  screen(screen: Screen): void {
+    if (document.body.dataset["screen"] === screen) return;
+    document.body.dataset["screen"] = screen;
+    history.pushState({ screen }, "");
+  }
+
+  #enter(group: string): void {
+    if (group === LINES) {
+      this.#mark(LINES, undefined);
+      this.#work.replaceChildren(this.views.lines());
+      document.body.dataset["screen"] = "list";
+      return;
+    }
+    this.#show(this.#groups.get(group)![0]!.what);
+  }
+
+  #show(what: Tab["what"]): void {
+    const [group, tabs] = [...this.#groups].find(([, some]) => some.some((tab) => tab.what === what))!;
+    this.#mark(group, what);
+    document.body.dataset["screen"] = "list";
+    const made = typeof what === "number" ? this.views.table(what) : this.views[what]();
+    const list = element("div", { role: "tablist", class: "tabs", "aria-label": `${group}: tables` });
+    list.append(...tabs.map((tab) => this.#tab(tab, what)));
+    const panel = element("div", { role: "tabpanel", class: "panel", "aria-label": group });
+    this.#work.replaceChildren(list, panel);
+    void Promise.resolve(made).then((view) => {
+      if (this.#open === what) panel.replaceChildren(view);
+    });
+  }
+
+  #tab({ words, what }: Tab, open: Tab["what"]): HTMLElement {
+    const isOpen = what === open;
+    const tab = element(
+      "button",
+      { type: "button", role: "tab", "aria-selected": String(isOpen), tabindex: isOpen ? "0" : "-1" },
+      words,
+    );
+    tab.addEventListener("click", () => this.#show(what));
+    tab.addEventListener("keydown", (event) => {
+      const step = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
+      const tabs = this.#groups.get(this.#group)!;
+      if (step === undefined) return;
+      const at = tabs.findIndex((one) => one.what === what);
+      this.#show(tabs[(at + step + tabs.length) % tabs.length]!.what);
+      this.#work.querySelector<HTMLElement>('[aria-selected="true"]')?.focus();
+    });
+    return tab;
+  }
+
+  #mark(group: string, open: Tab["what"] | undefined): void {
+    this.#group = group;
+    this.#open = open;
+    document.body.dataset["place"] = group === LINES ? "lines" : typeof open === "number" ? "tables" : String(open);
+    for (const button of this.#nav.children)
+      if (button.textContent === group) button.setAttribute("aria-current", "page");
+      else button.removeAttribute("aria-current");
+  }
+}

@@ -1,0 +1,48 @@
+/** What the whole job comes to, in a few figures that stay in sight: price, work, when it is done, which lines are late. */
+import type { BillPlan } from "../bill/plan.ts";
+import { withoutSays } from "../bill/says.ts";
+import { Refusal } from "../units/refusal.ts";
+import { refusalOr } from "../units/remember.ts";
+import { dayAndTime } from "./day.ts";
+import type { KeyFigure } from "./page.ts";
+
+export interface JobFigures {
+  readonly figures: readonly KeyFigure[];
+  /** Rows of the bill, its header being row 1. Undefined where there are no dates. */
+  readonly late: readonly number[] | undefined;
+}
+
+export function jobFigures(plan: BillPlan): JobFigures {
+  const money = refusalOr(() => plan.money);
+  const dates = refusalOr(() => plan.dates);
+  const { totals, quoted } = plan;
+  const busy = dates instanceof Refusal ? [] : dates.stations.filter(({ load }) => load > 0);
+  const late =
+    dates instanceof Refusal
+      ? undefined
+      : quoted.filter((line) => dates.lines.get(line.plan)?.isLate).map(({ row }) => row);
+  const figures: (KeyFigure | false)[] = [
+    !(money instanceof Refusal) && {
+      name: "Price",
+      value: inMoney(money.charges.total),
+      beside: withoutSays(totals.unpriced),
+    },
+    { name: "Sheets to pull", value: whole(totals.sheets), beside: "" },
+    busy.length > 0 && {
+      name: "Work",
+      value: `${whole(busy.reduce((sum, { load }) => sum + load, 0) / SECONDS_PER_HOUR)} h`,
+      beside: "",
+    },
+    busy.length > 0 && {
+      name: "Done",
+      value: dayAndTime(busy.map(({ finish }) => finish).sort((a, b) => b - a)[0]!),
+      beside: late?.length === 0 ? "every line in time" : "",
+    },
+  ];
+  return { figures: figures.filter((figure) => figure !== false), late };
+}
+
+const SECONDS_PER_HOUR = 3600; // by definition
+const whole = (value: number): string => Math.round(value).toLocaleString("en-US");
+const inMoney = (value: number): string =>
+  value.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
