@@ -15,6 +15,8 @@ export interface Station {
   readonly rate: Money;
   /** Work already waiting there. */
   readonly queue: Seconds;
+  /** How many lines are worked on there at once, by benches or people; undefined: one. */
+  readonly atOnce: number | undefined;
   /** A vendor does it, or could: days, price of one unit of the basis, minimum of an order. */
   readonly vendorDays: number | undefined;
   readonly priceEach: Money | undefined;

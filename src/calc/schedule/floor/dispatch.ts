@@ -1,141 +1,195 @@
 import { type Floor, Orders } from "./orders.ts";
 import { compareWorth, type FloorPlan } from "./problem.ts";
+import type { Effort } from "./tabu.ts";
 
-/** Which of the operations that could be next on a machine is taken: the one of the least figure. */
-interface Choice {
-  readonly operation: number;
-  readonly start: number;
+/** Operations of the least figure go first; `setUp` says how many seconds of the figure a second of set-up counts. */
+interface Priority {
+  readonly figure: Float64Array;
   readonly setUp: number;
 }
-type Rule = (choice: Choice, facts: Facts) => number;
 
-interface Facts {
-  /** The due time less the work that is still behind the operation: the latest it could begin. */
-  readonly latest: Float64Array;
-  readonly weight: Float64Array;
-  /** Longest chain of work from the operation on. */
-  readonly chain: Float64Array;
-}
-
-/**
- * Rules of priority that shops and textbooks use: least slack, the same with what it saves of a set-up, the most work
- * left, earliest by weight (Panwalkar and Iskander, Operations Research 25, 1977; memory, unverified).
- */
-const RULES: readonly Rule[] = [
-  ({ operation }, { latest }) => latest[operation]!,
-  ({ operation, setUp }, { latest }) => latest[operation]! + SET_UP_WEIGHT * setUp,
-  ({ operation }, { chain }) => -chain[operation]!,
-  ({ operation, start, setUp }, { latest, weight }) => (latest[operation]! - start + setUp) / weight[operation]!,
-  ({ start, setUp }) => start + setUp,
-];
-const SET_UP_WEIGHT = 8; // chosen: an hour of set-up saved is worth eight of slack
-
-/** A schedule at once: by each rule the next operation is taken wherever it can finish first; the best rule's is kept. */
+/** A schedule at once: every rule of priority is tried, and the best schedule is kept. */
 export function dispatched(floor: Floor): FloorPlan {
-  const facts = factsOf(floor);
-  return RULES.map((rule) => byRule(floor, rule, facts)).reduce((a, b) => (compareWorth(b.worth, a.worth) < 0 ? b : a));
-}
-
-function factsOf({ count, operations, problem, next, nextAt, clocks }: Floor): Facts {
-  const latest = new Float64Array(count).fill(Infinity);
-  const weight = new Float64Array(count);
-  const chain = new Float64Array(count);
-  for (const { due, weight: own, operations: last } of problem.deliveries) {
-    for (const operation of last) {
-      latest[operation] = Math.min(latest[operation]!, due);
-      weight[operation] = Math.max(weight[operation]!, own);
-    }
-  }
-  for (let i = count - 1; i >= 0; i--) {
-    for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) {
-      const after = next[k]!;
-      latest[i] = Math.min(latest[i]!, latest[after]!);
-      weight[i] = Math.max(weight[i]!, weight[after]!);
-      chain[i] = Math.max(chain[i]!, chain[after]!);
-    }
-    const { run } = operations[i]!;
-    chain[i] = chain[i]! + run;
-    if (latest[i]! < Infinity) latest[i] = clocks[i]!.latest(latest[i]!, run);
-    if (weight[i] === 0) weight[i] = 1;
-  }
-  return { latest, weight, chain };
+  const rules = [...rulesOf(floor), ...[byDue(floor), byWork(floor)].map((order) => ranked(floor, order))];
+  return rules.map((rule) => byPriority(floor, rule)).reduce((a, b) => (compareWorth(b.worth, a.worth) < 0 ? b : a));
 }
 
 /**
- * Of all operations whose parts are there, that one's machine is looked at which could finish first; of those that could
- * begin there before then, the rule takes one (Giffler and Thompson, Operations Research 8, 1960; memory, unverified).
+ * The same with the deliveries in the best order that is found by putting one of them to another place, as long as that
+ * is better: where the floor is overloaded, which job goes first decides more than anything within a job.
  */
-function byRule(floor: Floor, rule: Rule, facts: Facts): FloorPlan {
-  const { operations, count, clocks, firstMachine, machinesOf, next, nextAt, machines } = floor;
+export function inBestOrder(floor: Floor, best: FloorPlan, effort: Effort): FloorPlan {
+  let found = best;
+  for (const start of [byDue(floor), byWork(floor)]) {
+    let order = start;
+    let own = byPriority(floor, ranked(floor, order));
+    for (let isBetter = true; isBetter && effort.isLeft; ) {
+      isBetter = false;
+      for (let from = 0; from < order.length; from++)
+        for (let to = 0; to < order.length && effort.isLeft; to++) {
+          if (to === from) continue;
+          const moved = order.toSpliced(from, 1).toSpliced(to, 0, order[from]!);
+          effort.spend(PASSES * floor.count);
+          const plan = byPriority(floor, ranked(floor, moved));
+          if (compareWorth(plan.worth, own.worth) >= 0) continue;
+          [order, own, isBetter] = [moved, plan, true];
+        }
+    }
+    if (compareWorth(own.worth, found.worth) < 0) found = own;
+  }
+  return found;
+}
+const PASSES = 20; // operations looked at for each that is dispatched (measured)
+
+const byDue = ({ problem: { deliveries } }: Floor): number[] =>
+  deliveries.map((_, d) => d).sort((a, b) => deliveries[a]!.due - deliveries[b]!.due || a - b);
+
+/** Least work by weight first (Smith, Naval Research Logistics Quarterly 3, 1956; memory, unverified). */
+function byWork(floor: Floor): number[] {
+  const { deliveries } = floor.problem;
+  const work = deliveries.map(() => 0);
+  deliveryOf(floor).forEach((d, i) => {
+    if (d >= 0 && floor.machinesOf[i]! > 0) work[d]! += floor.operations[i]!.run;
+  });
+  return deliveries
+    .map((_, d) => d)
+    .sort((a, b) => work[a]! / deliveries[a]!.weight - work[b]! / deliveries[b]!.weight || a - b);
+}
+
+/** The delivery that each operation belongs to, the one due first where they are several; -1 where none. */
+function deliveryOf({ count, problem: { deliveries }, next, nextAt }: Floor): Int32Array {
+  const found = new Int32Array(count).fill(-1);
+  const take = (i: number, d: number) => {
+    if (d >= 0 && (found[i]! < 0 || deliveries[d]!.due < deliveries[found[i]!]!.due)) found[i] = d;
+  };
+  deliveries.forEach(({ operations }, d) => {
+    for (const i of operations) take(i, d);
+  });
+  for (let i = count - 1; i >= 0; i--) for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) take(i, found[next[k]!]!);
+  return found;
+}
+
+/** Delivery after delivery, in each the longest chain of work first. */
+function ranked(floor: Floor, order: readonly number[]): Priority {
+  const rank = new Map(order.map((d, at) => [d, at]));
+  const chain = chains(floor);
+  const longest = Math.max(1, ...chain);
+  const own = deliveryOf(floor);
+  return {
+    figure: Float64Array.from(chain, (work, i) => (rank.get(own[i]!) ?? order.length) * longest - work),
+    setUp: 1,
+  };
+}
+
+/** Longest chain of work from each operation on. */
+function chains({ count, operations, next, nextAt, machinesOf }: Floor): Float64Array {
+  const chain = new Float64Array(count);
+  for (let i = count - 1; i >= 0; i--) {
+    for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) chain[i] = Math.max(chain[i]!, chain[next[k]!]!);
+    if (machinesOf[i]! > 0) chain[i] = chain[i]! + operations[i]!.run;
+  }
+  return chain;
+}
+
+/** Most work left, and least slack with set-up counted once and eightfold (chosen): what shops and textbooks go by. */
+function rulesOf(floor: Floor): Priority[] {
+  const chain = chains(floor);
+  const latest = latestBegins(floor);
+  return [
+    { figure: chain.map((work) => -work), setUp: 0 },
+    { figure: latest, setUp: 1 },
+    { figure: latest, setUp: 8 },
+  ];
+}
+
+/** The due time less the work from the operation on. */
+function latestBegins({ count, operations, problem, next, nextAt, clocks }: Floor): Float64Array {
+  const latest = new Float64Array(count).fill(FAR);
+  for (const { due, operations: last } of problem.deliveries)
+    for (const i of last) latest[i] = Math.min(latest[i]!, due);
+  for (let i = count - 1; i >= 0; i--) {
+    for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) latest[i] = Math.min(latest[i]!, latest[next[k]!]!);
+    if (latest[i]! < FAR) latest[i] = clocks[i]!.latest(latest[i]!, operations[i]!.run);
+  }
+  return latest;
+}
+const FAR = 1e15; // later than any date, and still a number to reckon with
+
+/**
+ * One operation after another on the station that could begin next: of those whose parts are there by then, the one of the
+ * least figure (a schedule without delay; Baker, Introduction to Sequencing and Scheduling, 1974; memory, unverified).
+ */
+function byPriority(floor: Floor, { figure, setUp: weight }: Priority): FloorPlan {
+  const { operations, count, clocks, firstMachine, machinesOf, next, nextAt, problem } = floor;
   const orders = new Orders(floor);
-  const last = new Int32Array(machines).fill(-1);
-  const free = new Float64Array(machines).fill(floor.problem.start);
+  const last = new Int32Array(floor.machines).fill(-1);
+  const free = new Float64Array(floor.machines).fill(problem.start);
   const parts = Float64Array.from(operations, ({ release }) => release);
   const waits = Int32Array.from(operations, ({ after }) => after.length);
-  const frozen = frozenQueues(floor);
-  const open: number[] = [];
-  const opens = (operation: number) => {
-    if (firstMachine[operation]! >= 0) open.push(operation);
-    else done(operation, clocks[operation]!.finish(parts[operation]!, operations[operation]!.run));
+  const waiting = problem.stations.map((): number[] => []);
+  const held = frozenQueues(floor);
+  const opens = (i: number): void => {
+    if (machinesOf[i]! > 0) waiting[operations[i]!.station]!.push(i);
+    else done(i, clocks[i]!.finish(parts[i]!, operations[i]!.run));
   };
-  const done = (operation: number, at: number) => {
-    for (let k = nextAt[operation]!; k < nextAt[operation + 1]!; k++) {
+  const done = (i: number, at: number): void => {
+    for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) {
       const after = next[k]!;
-      parts[after] = Math.max(parts[after]!, at);
+      if (at > parts[after]!) parts[after] = at;
       if (--waits[after]! === 0) opens(after);
     }
   };
   for (let i = 0; i < count; i++) if (operations[i]!.after.length === 0) opens(i);
-  // What has begun comes before anything else of its station, in its own order.
-  const isHeld = (operation: number): boolean => {
-    const queue = frozen.get(operations[operation]!.station);
-    return queue !== undefined && queue.length > 0 && queue[0] !== operation;
-  };
-  while (open.length > 0) {
-    let first: (Choice & { readonly machine: number; readonly finish: number }) | undefined;
-    const choices: (Choice & { readonly machine: number })[] = [];
-    const takeable = open.filter((operation) => !isHeld(operation));
-    for (const operation of takeable.length > 0 ? takeable : open) {
-      let own: typeof first;
-      for (let m = firstMachine[operation]!; m < firstMachine[operation]! + machinesOf[operation]!; m++) {
-        const setUp = floor.setUp(last[m]!, operation);
-        const start = Math.max(clocks[operation]!.finish(free[m]!, setUp), parts[operation]!);
-        const finish = clocks[operation]!.finish(start, operations[operation]!.run);
-        if (!own || finish < own.finish) own = { operation, machine: m, start, setUp, finish };
+  for (let left = floor.machines > 0 ? count : 0; left > 0; left--) {
+    // The station, its first free machine, and the moment at which work could begin there.
+    let [station, machine, begin] = [-1, -1, Infinity];
+    for (let s = 0; s < waiting.length; s++) {
+      const own = waiting[s]!;
+      const first = held[s]!.length > 0 ? heldUntil(own, held[s]![0]!, parts) : soonest(own, parts);
+      if (first === Infinity) continue;
+      for (let m = firstMachine[own[0]!]!, end = m + machinesOf[own[0]!]!; m < end; m++)
+        if (Math.max(first, free[m]!) < begin) [station, machine, begin] = [s, m, Math.max(first, free[m]!)];
+    }
+    if (station < 0) break;
+    const own = waiting[station]!;
+    let i = held[station]!.shift() ?? -1;
+    if (i < 0) {
+      let least = Infinity;
+      for (const each of own) {
+        if (parts[each]! > begin) continue;
+        const value = figure[each]! + weight * floor.setUp(last[machine]!, each);
+        if (i < 0 || value < least) [i, least] = [each, value];
       }
-      choices.push(own!);
-      if (!first || own!.finish < first.finish) first = own;
     }
-    const { machine, finish } = first!;
-    let best: (typeof choices)[number] | undefined;
-    let least = Infinity;
-    for (const choice of choices) {
-      if (choice.machine !== machine || (choice.start >= finish && choice.operation !== first!.operation)) continue;
-      const figure = rule(choice, facts);
-      if (best && figure >= least) continue;
-      best = choice;
-      least = figure;
-    }
-    const { operation, start } = best!;
-    orders.insert(operation, machine, last[machine]!);
-    last[machine] = operation;
-    free[machine] = clocks[operation]!.finish(start, operations[operation]!.run);
-    remove(open, operation);
-    if (operations[operation]!.frozen !== undefined) remove(frozen.get(operations[operation]!.station)!, operation);
-    done(operation, free[machine]!);
+    own.splice(own.indexOf(i), 1);
+    const isSet = clocks[i]!.finish(free[machine]!, floor.setUp(last[machine]!, i));
+    const finish = clocks[i]!.finish(Math.max(isSet, parts[i]!), operations[i]!.run);
+    orders.insert(i, machine, last[machine]!);
+    last[machine] = i;
+    free[machine] = finish;
+    done(i, finish);
   }
-  orders.evaluate();
+  if (!orders.evaluate()) throw new Error("what is frozen waits for itself in a circle");
   return orders.plan();
 }
 
-const remove = (list: number[], operation: number) => list.splice(list.indexOf(operation), 1);
+/** When the first of these has its parts; Infinity where there is none. */
+function soonest(operations: readonly number[], parts: Float64Array): number {
+  let first = Infinity;
+  for (const i of operations) if (parts[i]! < first) first = parts[i]!;
+  return first;
+}
+
+/** What has begun or is frozen comes before anything else of its station, in its own order. */
+const heldUntil = (waiting: readonly number[], held: number, parts: Float64Array): number =>
+  waiting.includes(held) ? parts[held]! : Infinity;
 
 /** By station what is frozen, in its order. */
-function frozenQueues({ operations }: Floor): Map<number, number[]> {
-  const queues = new Map<number, number[]>();
+function frozenQueues({ operations, problem }: Floor): number[][] {
+  const queues = problem.stations.map((): number[] => []);
   operations.forEach(({ frozen, station }, i) => {
-    if (frozen !== undefined) queues.set(station, [...(queues.get(station) ?? []), i]);
+    if (frozen !== undefined) queues[station]!.push(i);
   });
-  for (const queue of queues.values()) queue.sort((a, b) => operations[a]!.frozen! - operations[b]!.frozen!);
+  for (const queue of queues) queue.sort((a, b) => operations[a]!.frozen! - operations[b]!.frozen!);
   return queues;
 }

@@ -1,5 +1,5 @@
 import { boundOf } from "./bound.ts";
-import { dispatched } from "./dispatch.ts";
+import { dispatched, inBestOrder } from "./dispatch.ts";
 import { exactPlan, MOST_EXACT } from "./exact.ts";
 import { Floor, Orders } from "./orders.ts";
 import { compareWorth, type FloorPlan, type FloorProblem, type Worth } from "./problem.ts";
@@ -34,11 +34,12 @@ export function planFloor(problem: FloorProblem, { units, tried = [], stop }: Fl
   const isSteady = problem.stations.every(({ clock }) => clock === steadyClock);
   const bound = boundOf(floor, isSteady);
   const orders = new Orders(floor);
-  let best = dispatched(floor);
-  for (const machines of tried) {
+  const before = tried.flatMap((machines) => {
     orders.follow(machines);
-    if (orders.evaluate() && compareWorth(orders.worth, best.worth) < 0) best = orders.plan();
-  }
+    return orders.evaluate() ? [orders.plan()] : [];
+  });
+  const first = before.length > 0 ? before : [dispatched(floor)];
+  let best = first.reduce((a, b) => (compareWorth(b.worth, a.worth) < 0 ? b : a));
   const isEnough = ({ late, setUp }: Worth): boolean => late <= bound.late && setUp <= bound.setUp;
   const bettered = (most: number): FloorPlan => {
     const effort = new Effort(most, stop);
@@ -54,6 +55,8 @@ export function planFloor(problem: FloorProblem, { units, tried = [], stop }: Fl
     const exact = isEnough(best.worth) ? best : exactPlan(floor, best, proof, isSteady);
     if (exact) return { plan: exact, bound: { ...exact.worth, finishes: bound.finishes }, isProved: true };
   }
-  best = bettered(canProve ? units / 2 : units);
+  if (problem.deliveries.length > 1 && !isEnough(best.worth))
+    best = inBestOrder(floor, best, new Effort(units / 4, stop));
+  best = bettered(canProve ? units / 2 : (units * 3) / 4);
   return { plan: best, bound, isProved: isEnough(best.worth) };
 }

@@ -6,8 +6,8 @@
 
 /** Working time of a station: when is so much work done, and when must it begin to be done by then. */
 export interface Clock {
-  readonly finish: (start: number, work: number) => number;
-  readonly latest: (finish: number, work: number) => number;
+  finish(start: number, work: number): number;
+  latest(finish: number, work: number): number;
 }
 
 export interface FloorStation {

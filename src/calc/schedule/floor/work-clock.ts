@@ -42,6 +42,7 @@ export class WorkClock implements Clock {
   readonly #to: number[] = [];
   /** Working time before each interval. */
   readonly #before: number[] = [];
+  #asked = 0;
   readonly #more: Iterator<Interval>;
 
   constructor(
@@ -52,33 +53,38 @@ export class WorkClock implements Clock {
     this.#grow();
   }
 
-  finish = (start: number, work: number): number => {
+  finish(start: number, work: number): number {
     if (work <= 0) return start;
     let i = this.#at(start);
     const done = this.#before[i]! + Math.max(0, start - this.#from[i]!) + work;
     while (this.#before[i]! + this.#to[i]! - this.#from[i]! < done) if (++i === this.#from.length) this.#grow();
     return this.#from[i]! + done - this.#before[i]!;
-  };
+  }
 
-  latest = (finish: number, work: number): number => {
+  latest(finish: number, work: number): number {
     const left = this.workUntil(finish) - work;
     if (left < 0) return Math.min(finish, this.start) + left;
     let i = this.#at(finish);
     while (i > 0 && this.#before[i]! > left) i--;
     return this.#from[i]! + left - this.#before[i]!;
-  };
+  }
 
   /** Working time from the start until then. */
-  workUntil = (at: number): number => {
+  workUntil(at: number): number {
     const i = this.#at(at);
     return this.#before[i]! + Math.max(0, at - this.#from[i]!);
-  };
+  }
 
   /** The first working moment at or after this one. */
-  opens = (at: number): number => Math.max(at, this.#from[this.#at(at)]!);
+  opens(at: number): number {
+    return Math.max(at, this.#from[this.#at(at)]!);
+  }
 
   /** The first interval that ends after this moment. */
   #at(moment: number): number {
+    // Most questions are about the interval of the one before.
+    const asked = this.#asked;
+    if (this.#to[asked]! > moment && (asked === 0 || this.#to[asked - 1]! <= moment)) return asked;
     while (this.#to.at(-1)! <= moment) this.#grow();
     let [low, high] = [0, this.#to.length - 1];
     while (low < high) {
@@ -86,6 +92,7 @@ export class WorkClock implements Clock {
       if (this.#to[middle]! > moment) high = middle;
       else low = middle + 1;
     }
+    this.#asked = low;
     return low;
   }
 
