@@ -15,6 +15,8 @@ import type { PlannedStep, Week, WeekDelivery, WeekJobDates, WeekOptions } from 
 /** Some two seconds for ten jobs of sixty lines (measured). */
 const UNITS = 1.6e7;
 
+const NOTHING: ReadonlySet<string> = new Set();
+
 /** Throws a Refusal where nobody's calendar has a shift. */
 export function planWeek(open: readonly WeekJob[], options: WeekOptions): Week {
   const faults: WeekFault[] = [];
@@ -23,7 +25,7 @@ export function planWeek(open: readonly WeekJob[], options: WeekOptions): Week {
   const { now } = options;
   const clockOf = clocksOf(shop, options);
   const steps = withShifts(
-    stepsOf(given, (fault) => faults.push(fault)),
+    stepsOf(given, options.sent ?? NOTHING, (fault) => faults.push(fault)),
     clockOf,
     (step) =>
       faults.push({

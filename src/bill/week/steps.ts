@@ -1,6 +1,5 @@
 /** What the lines of the open jobs still have to do, in the order in which it is done. */
 import type { Instant } from "../../calc/schedule/calendar.ts";
-import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import { nearest } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -47,7 +46,11 @@ export interface Step {
 const MOST_LOTS = 4; // chosen: of more nobody keeps count on the floor
 
 /** The same lines in the same jobs have the same steps, in the order of the jobs and of their lines. */
-export function stepsOf(jobs: readonly WeekJob[], fault: (fault: WeekFault) => void): Step[] {
+export function stepsOf(
+  jobs: readonly WeekJob[],
+  sent: ReadonlySet<string>,
+  fault: (fault: WeekFault) => void,
+): Step[] {
   const steps: Step[] = [];
   jobs.forEach((job, at) => {
     const lines = refusalOr(() => job.plan.lines);
@@ -64,7 +67,7 @@ export function stepsOf(jobs: readonly WeekJob[], fault: (fault: WeekFault) => v
       const works = refusalOr(() => job.plan.workOf(quoted));
       if (works instanceof Refusal)
         fault({ kind: "untimed", job: job.name, line: lineName(line), says: works.message });
-      else addLine({ job, at, line: quoted, works }, steps, fault);
+      else addLine({ job, at, line: quoted, works, sent }, steps, fault);
     }
   });
   return steps;
@@ -75,10 +78,16 @@ interface Line {
   readonly at: number;
   readonly line: QuotedLine;
   readonly works: LineWork;
+  readonly sent: ReadonlySet<string>;
 }
 
-function addLine({ job, at, line, works }: Line, steps: Step[], fault: (fault: WeekFault) => void): void {
-  const all = inOrder(works, line);
+/** Names the work of a line at a station. */
+export const sentKey = (job: string, row: number, station: string): string => `${job} | ${row} | ${station}`;
+
+function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fault: WeekFault) => void): void {
+  const all = inOrder(works, line).map((each) =>
+    sent.has(sentKey(job.name, line.row, each.station.name)) ? { ...each, ...NOT_HERE } : each,
+  );
   const marks = job.marks.get(line.row) ?? NO_MARKS;
   const named = { job: job.name, line: lineName(line) };
   const names = all.map(({ station }) => station.name);
@@ -129,6 +138,7 @@ function addLine({ job, at, line, works }: Line, steps: Step[], fault: (fault: W
 const shareOf = (run: number, lot: number, lots: number): number =>
   Math.round((run * (lot + 1)) / lots) - Math.round((run * lot) / lots);
 
+const NOT_HERE = { work: undefined, lineSetUp: 0, change: 0, setFor: "" } as const;
 type Planned = Pick<Step, "station" | "machine" | "work" | "lineSetUp" | "change" | "setFor">;
 
 /** Cut, deburr, notch, bend, drill, weld, what else there is, coat outside, pack (common practice). */
@@ -156,20 +166,10 @@ function inOrder({ works, outside }: LineWork, line: QuotedLine): Planned[] {
     }
     return { rank, station: work.station, machine: name, work, lineSetUp: work.setUp, change: 0, setFor: "" };
   });
-  const away = outside.map(({ station }) => ({
-    rank: OUTSIDE,
-    station,
-    machine: station.name,
-    work: undefined,
-    lineSetUp: 0,
-    change: 0,
-    setFor: "",
-  }));
+  const away = outside.map(({ station }) => ({ rank: OUTSIDE, station, machine: station.name, ...NOT_HERE }));
   return [...inside, ...away].sort((a, b) => a.rank - b.rank).map(({ rank: _, ...step }) => step);
 }
 
 /** A name for a step that the next plan of the same jobs has too. */
 export const stepKey = (jobs: readonly WeekJob[], { job, line, machine, lot }: Step): string =>
   [jobs[job]!.name, line.row, line.part, machine, lot].join(" | ");
-
-export const hoursOf = (seconds: number): number => seconds / SECONDS_PER_HOUR;

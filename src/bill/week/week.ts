@@ -74,6 +74,8 @@ export interface WeekOptions {
   readonly weights?: ReadonlyMap<string, number>;
   /** Due times that are asked for in place of a job's own. */
   readonly dues?: ReadonlyMap<string, (due: Instant | undefined) => Instant | undefined>;
+  /** Work that goes to a vendor who could do it, by `sentKey`. */
+  readonly sent?: ReadonlySet<string>;
   /** Longer working days by station, in seconds; "" for all of them. */
   readonly overtime?: ReadonlyMap<string, number>;
   /** More at once, by station. */
