@@ -80,7 +80,10 @@ function answer({ given, now, steps, places, problem, plan, own, clockOf, faults
     const its = own.filter((each) => each.job === job);
     const mine = deliveries.filter((each) => each.job === job);
     const dues = mine.flatMap(({ due }) => (due === undefined ? [] : [due]));
-    const starts = its.flatMap((each) => each.steps.map((i) => latest[i]!));
+    // By its own dates alone: how long it may wait is no question of who comes behind it.
+    const dated = problem.deliveries.map((each, d) => (own[d]?.job === job ? each : { ...each, due: Infinity }));
+    const alone = latestReady({ ...problem, deliveries: dated }, plan);
+    const starts = its.flatMap((each) => each.steps.map((i) => alone[i]!));
     // Of several deliveries the latest one by its own date decides, else the last one.
     const worst = its.reduce<(typeof its)[number] | undefined>((a, b) => {
       const by = (each: typeof b) => plan.finish[done(each.last)]! - (each.due ?? now);

@@ -64,8 +64,11 @@ export function rescuesOf(jobs: readonly WeekJob[], options: WeekOptions, week: 
   ];
   const cost = ({ money: found }: Rescue) => (found instanceof Refusal ? Infinity : found);
   const isSaved = ({ late: left, others }: Rescue) => (left <= 0 && others <= 0 ? 0 : left <= 0 ? 1 : 2);
+  // What one station does, all of them need not do.
+  const isMore = ({ kind, station, late: left }: Rescue) =>
+    station === "" && found.some((one) => one.kind === kind && one.station !== "" && one.late <= left);
   return found
-    .filter(({ saves }) => saves >= ROUND)
+    .filter((each) => each.saves >= ROUND && !isMore(each))
     .sort((a, b) => isSaved(a) - isSaved(b) || cost(a) - cost(b) || b.saves - a.saves);
 }
 

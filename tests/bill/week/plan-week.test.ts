@@ -97,6 +97,14 @@ describe("what is due first", () => {
     expect(jobs[0]!.chain.map((i) => steps[i]!.station.name)).toEqual(steps.map(({ station }) => station.name));
   });
 
+  it("may wait as long as its own date allows, whoever is late behind it", () => {
+    const jobs = [open("soon", [small], { Due: MONDAY + 9 }), open("late", [big], { Due: MONDAY + 9 * HOUR })];
+    const [soon, late] = planWeek(jobs, { now: NOW, units: UNITS }).jobs;
+    expect(late!.late).toBeGreaterThan(0);
+    expect(soon!.latestStart).toBeGreaterThan(NOW);
+    expect(late!.latestStart).toBeLessThan(NOW);
+  });
+
   it("a rush counts for more than the others", () => {
     const due = { Due: MONDAY + 7 * HOUR };
     const jobs = (pace: string) => [open("a", [big], due), open("b", [big], { ...due, Pace: pace })];
