@@ -2,10 +2,11 @@
 import { z } from "zod";
 import { lineName } from "../bill/line-name.ts";
 import { faultSays } from "../bill/week/faults.ts";
+import { stepKey } from "../bill/week/open-step.ts";
 import type { Rescue } from "../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../bill/week/rescue-says.ts";
 import { setForSays } from "../bill/week/set-for-says.ts";
-import { stepKey, type WeekJob } from "../bill/week/steps.ts";
+import type { WeekJob } from "../bill/week/steps.ts";
 import type { Taken } from "../bill/week/take-bill.ts";
 import type { Week } from "../bill/week/week.ts";
 import { Refusal } from "../units/refusal.ts";

@@ -2,19 +2,18 @@
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import type { Clock, Delivery, FloorPlan, FloorProblem, Operation } from "../../calc/schedule/floor/problem.ts";
 import { vendorClock } from "../../calc/schedule/floor/work-clock.ts";
-import { dueOf } from "../dates/due.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { WeekFault } from "./faults.ts";
+import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
 import { calendarFor } from "./ruling-shop.ts";
-import { type Step, stepKey, type WeekJob } from "./steps.ts";
 import type { WeekOptions, WeekOrders } from "./week.ts";
 
 // Chosen: a rush counts three times; what is pinned moves for nothing that a job could lose.
 const RUSH_WEIGHT = 3;
 const PIN_WEIGHT = 1000;
 
-const placeOf = ({ work, machine }: Step): string => (work ? machine : `outside: ${machine}`);
-const placesOf = (steps: readonly Step[]): string[] => [...new Set(steps.map(placeOf))].sort();
+const placeOf = ({ work, machine }: OpenStep): string => (work ? machine : `outside: ${machine}`);
+const placesOf = (steps: readonly OpenStep[]): string[] => [...new Set(steps.map(placeOf))].sort();
 
 export interface WeekFloor {
   readonly problem: FloorProblem;
@@ -31,9 +30,9 @@ export interface WeekFloor {
 }
 
 interface Given {
-  readonly given: readonly WeekJob[];
-  readonly steps: readonly Step[];
-  readonly shop: Shop;
+  readonly given: readonly OpenJob[];
+  readonly steps: readonly OpenStep[];
+  readonly shop: Pick<Shop, "stations" | "calendar">;
   readonly clockOf: (station: string) => Clock | undefined;
   readonly options: WeekOptions;
 }
@@ -44,7 +43,7 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   const numbers = new Map<string, number>();
   const numbered = (word: string): number => numbers.get(word) ?? numbers.set(word, numbers.size).size - 1;
   const { now } = options;
-  const release = (job: number): number => Math.max(now, given[job]!.plan.shop.job.start ?? now);
+  const release = (job: number): number => Math.max(now, given[job]!.start ?? now);
   const operations = steps.map((step, i): Operation => {
     const frozen = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
     const isSet = step.isStarted;
@@ -86,17 +85,16 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
 
 /** Lines of a job that are due together leave together. */
 function deliveriesOf(
-  given: readonly WeekJob[],
-  steps: readonly Step[],
+  given: readonly OpenJob[],
+  steps: readonly OpenStep[],
   { now, weights, dues }: WeekOptions,
   fault: (fault: WeekFault) => void,
 ) {
   const found = new Map<string, { job: number; due: Instant | undefined; last: number[]; steps: number[] }>();
   const isBefore = new Set(steps.flatMap(({ after }) => after));
   steps.forEach((step, i) => {
-    const { name, plan } = given[step.job]!;
-    const own = dueOf(step.line.plan.line, plan.shop.job);
-    const due = dues?.has(name) ? dues.get(name)!(own) : own;
+    const { name } = given[step.job]!;
+    const due = dues?.has(name) ? dues.get(name)!(step.due) : step.due;
     const key = `${step.job} ${due ?? ""}`;
     const delivery = found.get(key) ?? { job: step.job, due, last: [], steps: [] };
     found.set(key, delivery);
@@ -111,8 +109,8 @@ function deliveriesOf(
     if (passed?.due !== undefined) fault({ kind: "due passed", job: name, due: passed.due });
   });
   const weight = (job: number): number => {
-    const { name, plan } = given[job]!;
-    return weights?.get(name) ?? (plan.shop.job.isRush ? RUSH_WEIGHT : 1);
+    const { name, isRush } = given[job]!;
+    return weights?.get(name) ?? (isRush ? RUSH_WEIGHT : 1);
   };
   const deliveries = own.map(
     ({ job, due, last }): Delivery => ({ due: due ?? Infinity, weight: weight(job), operations: last }),

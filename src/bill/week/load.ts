@@ -1,12 +1,13 @@
 /** What every machine has to do on every day, against what it could. */
 import { type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import type { WorkClock } from "../../calc/schedule/floor/work-clock.ts";
-import type { PlannedStep, StationDay } from "./week.ts";
+import type { OpenStep } from "./open-step.ts";
+import type { Placed, StationDay } from "./week.ts";
 
 /** Days without work of the machine are left out. */
 export function loadByDay(
   now: Instant,
-  steps: readonly PlannedStep[],
+  steps: readonly Placed<OpenStep>[],
   machines: readonly { readonly name: string; readonly count: number }[],
   clockOf: (station: string) => WorkClock | undefined,
 ): StationDay[] {

@@ -10,7 +10,13 @@ import type { WeekFault } from "./faults.ts";
 import type { WeekJob } from "./steps.ts";
 import type { WeekOptions } from "./week.ts";
 
-export function calendarFor({ calendar }: Shop, station: string | undefined, { overtime }: WeekOptions): WorkCalendar {
+type WorkingShop = Pick<Shop, "calendar">;
+
+export function calendarFor(
+  { calendar }: WorkingShop,
+  station: string | undefined,
+  { overtime }: WeekOptions,
+): WorkCalendar {
   const own = calendarOf(calendar, station);
   const extra = overtime?.get(station ?? "") ?? overtime?.get("") ?? 0;
   return extra > 0 ? withOvertime(own, extra) : own;
@@ -21,7 +27,7 @@ const clockFor = (calendar: WorkCalendar, now: Instant): WorkClock | undefined =
   calendar.week.some((shifts) => shifts.length > 0) ? new WorkClock(calendar, now) : undefined;
 
 /** By station; undefined for one that never works. Throws a Refusal where the shop itself never does. */
-export function clocksOf(shop: Shop, options: WeekOptions): (station: string) => WorkClock | undefined {
+export function clocksOf(shop: WorkingShop, options: WeekOptions): (station: string) => WorkClock | undefined {
   if (!hasShifts(shop))
     throw noAnswer(
       "calendar",
@@ -37,7 +43,7 @@ export function clocksOf(shop: Shop, options: WeekOptions): (station: string) =>
   };
 }
 
-const hasShifts = ({ calendar }: Shop): boolean => calendarOf(calendar).week.some((shifts) => shifts.length > 0);
+const hasShifts = ({ calendar }: WorkingShop): boolean => calendarOf(calendar).week.some((shifts) => shifts.length > 0);
 
 /** Tables that the week goes by: where they differ, two plans were made for two shops. */
 const COMPARED: readonly TableName[] = [

@@ -1,14 +1,16 @@
 /** What the lines of the open jobs still have to do, in the order in which it is done. */
-import type { Instant } from "../../calc/schedule/calendar.ts";
 import { nearest } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
+import { dueOf } from "../dates/due.ts";
 import { lineName } from "../line-name.ts";
 import { type Marks, NO_MARKS } from "../nouns/marks.ts";
 import type { Station } from "../nouns/station.ts";
 import type { BillPlan, LineWork, QuotedLine } from "../plan.ts";
 import type { StationWork } from "../time/station-work.ts";
 import type { WeekFault } from "./faults.ts";
+import type { OpenStep } from "./open-step.ts";
+import { rankOf } from "./step-rank.ts";
 
 /** A bill that is on the floor, or shall come. */
 export interface WeekJob {
@@ -18,29 +20,11 @@ export interface WeekJob {
   readonly marks: ReadonlyMap<number, Marks>;
 }
 
-/** Pieces of one line at one station. */
-export interface Step {
-  readonly job: number;
+/** A step of a line that was planned. */
+export interface Step extends OpenStep {
   readonly line: QuotedLine;
   readonly station: Station;
-  /** The machine by name, a bench by its station's. */
-  readonly machine: string;
-  /** undefined: a vendor does it. */
   readonly work: StationWork | undefined;
-  /** Lots that go on to the next station as they are done: 1 of 2. */
-  readonly lot: number;
-  readonly lots: number;
-  readonly pieces: number;
-  /** Seconds; whole working days at a vendor's. */
-  readonly run: number;
-  readonly lineSetUp: number;
-  readonly change: number;
-  /** What it is set up for: tools, or a sheet. */
-  readonly setFor: string;
-  readonly isStarted: boolean;
-  readonly pin: Instant | undefined;
-  /** Indexes of the steps before it. */
-  readonly after: readonly number[];
 }
 
 const MOST_LOTS = 4; // chosen: of more nobody keeps count on the floor
@@ -126,6 +110,7 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
         lots: parts,
         pieces: end - begin,
         run,
+        due: dueOf(line.plan.line, job.plan.shop.job),
         isStarted: started.includes(i),
         pin: pins.find(([pinned]) => pinned === i)?.[1],
         after: own,
@@ -141,35 +126,23 @@ const shareOf = (run: number, lot: number, lots: number): number =>
 const NOT_HERE = { work: undefined, lineSetUp: 0, change: 0, setFor: "" } as const;
 type Planned = Pick<Step, "station" | "machine" | "work" | "lineSetUp" | "change" | "setFor">;
 
-/** Cut, deburr, notch, bend, drill, weld, what else there is, coat outside, pack (common practice). */
-const RANKS: readonly RegExp[] = [/^(?:shear|waterjet)$/i, /deburr/i, /notch/i, /^brake$/i, /drill|tap|hole/i, /weld/i];
-const OUTSIDE = RANKS.length + 1;
-const rankOf = (name: string): number => {
-  const found = RANKS.findIndex((words) => words.test(name));
-  return found >= 0 ? found : /pack/i.test(name) ? OUTSIDE + 1 : RANKS.length;
-};
-
 function inOrder({ works, outside }: LineWork, line: QuotedLine): Planned[] {
-  const inside = works.map((work): Planned & { rank: number } => {
-    const { name } = work.station;
-    const rank = work.station.basis === "notch" ? 2 : rankOf(name);
-    const { tools, cutting } = line.plan;
-    if (rank === 0) {
+  const { tools, cutting } = line.plan;
+  const inside = works.map((work): Planned => {
+    const { station } = work;
+    const { name } = station;
+    if (rankOf({ station, work }) === 0) {
       const sheet = `${line.plan.line.material.name} ${line.plan.line.thickness}`;
       const machine = cutting[line.cutter]?.name ?? name;
-      return { rank, station: work.station, machine, work, lineSetUp: 0, change: work.setUp, setFor: sheet };
+      return { station, machine, work, lineSetUp: 0, change: work.setUp, setFor: sheet };
     }
     if (name.toLowerCase() === "brake" && tools) {
       const lineSetUp = Math.max(0, work.setUp - work.share);
       const setFor = [tools.die.name, tools.punch?.name ?? ""].filter((tool) => tool !== "").join(", ");
-      return { rank, station: work.station, machine: tools.brake.name, work, lineSetUp, change: work.change, setFor };
+      return { station, machine: tools.brake.name, work, lineSetUp, change: work.change, setFor };
     }
-    return { rank, station: work.station, machine: name, work, lineSetUp: work.setUp, change: 0, setFor: "" };
+    return { station, machine: name, work, lineSetUp: work.setUp, change: 0, setFor: "" };
   });
-  const away = outside.map(({ station }) => ({ rank: OUTSIDE, station, machine: station.name, ...NOT_HERE }));
-  return [...inside, ...away].sort((a, b) => a.rank - b.rank).map(({ rank: _, ...step }) => step);
+  const away = outside.map(({ station }): Planned => ({ station, machine: station.name, ...NOT_HERE }));
+  return [...inside, ...away].sort((a, b) => rankOf(a) - rankOf(b));
 }
-
-/** A name for a step that the next plan of the same jobs has too. */
-export const stepKey = (jobs: readonly WeekJob[], { job, line, machine, lot }: Step): string =>
-  [jobs[job]!.name, line.row, line.part, machine, lot].join(" | ");

@@ -2,10 +2,11 @@
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { WeekFault } from "./faults.ts";
+import type { OpenStep } from "./open-step.ts";
 import type { Step } from "./steps.ts";
 
-/** A step with its place in the week. */
-export interface PlannedStep extends Step {
+/** Where a step stands in the week. */
+export interface StepPlace {
   /** Its set-up begins; the run begins when it is `ready`. */
   readonly begins: Instant;
   readonly ready: Instant;
@@ -18,6 +19,9 @@ export interface PlannedStep extends Step {
   /** It decides when its job is done. */
   readonly isCritical: boolean;
 }
+
+export type Placed<S extends OpenStep> = S & StepPlace;
+export type PlannedStep = Placed<Step>;
 
 /** Lines of a job that leave together. */
 export interface WeekDelivery {
@@ -41,10 +45,10 @@ export interface WeekJobDates {
   readonly isRush: boolean;
 }
 
-export interface Week {
+export interface Week<S extends OpenStep = Step> {
   readonly now: Instant;
   readonly jobs: readonly WeekJobDates[];
-  readonly steps: readonly PlannedStep[];
+  readonly steps: readonly Placed<S>[];
   readonly deliveries: readonly WeekDelivery[];
   /** Steps of each machine in order; vendors apart. */
   readonly machines: readonly { readonly name: string; readonly steps: readonly number[] }[];

@@ -86,7 +86,7 @@ describe("what is due first", () => {
   });
 
   it("has a latest start, from which it is done when it is due, and a chain that ends with it", () => {
-    const { jobs, steps } = planWeek([open("one", [{ ...small, Quantity: 300 }], { Due: MONDAY + 9 })], {
+    const { jobs, steps } = planWeek([open("one", [part("A", { Quantity: 300 })], { Due: MONDAY + 9 })], {
       now: NOW,
       units: UNITS,
     });
