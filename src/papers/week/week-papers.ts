@@ -94,6 +94,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     "<h2>Load by station and day, hours</h2>",
     ...loadPictures(week).map((picture) => `<div class="plan">${picture}</div>`),
     paragraph("The outline is what the station has that day, the dark part its work.", "small"),
+    ...awayTable(week),
     ...rescues.flatMap(([job, found]) => [
       `<h2>What would save ${text(job)}</h2>`,
       found.length === 0
@@ -103,6 +104,37 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     ...named("Not as given", [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))]),
     `<p>${sheets.map(({ file, title }) => `<a href="${text(file)}">${text(title)}</a>`).join(" · ")}</p>`,
   ].join("\n");
+}
+
+/** What leaves for a vendor, and when it is back. */
+function awayTable({ steps, jobs }: Week): string[] {
+  const away = steps.filter(({ work }) => work === undefined).sort((a, b) => a.ready - b.ready);
+  if (away.length === 0) return [];
+  const columns = [
+    { title: "Out", short: true },
+    { title: "Vendor" },
+    { title: "Job" },
+    { title: "Part" },
+    { title: "Pieces", number: true },
+    { title: "Back", short: true },
+  ];
+  return [
+    "<h2>To vendors</h2>",
+    table(
+      [...columns, { title: "Out" }, { title: "Back" }],
+      away.map((step): Cell[] => [
+        dayAndTime(step.ready),
+        step.station.name,
+        jobs[step.job]!.name,
+        lineName(step.line),
+        showNumber(step.pieces, 7),
+        dayAndTime(step.finish),
+        { markup: BOX },
+        { markup: BOX },
+      ]),
+      "tight",
+    ),
+  ];
 }
 
 const named = (title: string, lines: readonly string[]): string[] =>
