@@ -54,8 +54,8 @@ export function earliestReady({ operations, clocks, next, nextAt, count }: Floor
  * station of one machine its own operations in the best order. That order is exact in a clock that never stops; in shifts
  * a tail in working time is not one in instants, so there all of a station's work is laid behind its earliest head.
  */
-export function boundOf(floor: Floor, isSteady: boolean): Worth {
-  const { problem, operations, clocks } = floor;
+export function boundOf(floor: Floor): Worth {
+  const { problem, operations, clocks, isSteady } = floor;
   const ready = earliestReady(floor);
   let [late, finishes] = [0, 0];
   for (const { due, weight, operations: last } of problem.deliveries) {

@@ -15,8 +15,8 @@ export const MOST_EXACT = 60;
  * each machine's open work is bounded by Jackson's preemptive schedule (Carlier and Pinson, Management Science 35, 1989;
  * memory, unverified).
  */
-export function exactPlan(floor: Floor, best: FloorPlan, effort: Effort, isSteady: boolean): FloorPlan | undefined {
-  const branch = new Branching(floor, best, effort, isSteady);
+export function exactPlan(floor: Floor, best: FloorPlan, effort: Effort): FloorPlan | undefined {
+  const branch = new Branching(floor, best, effort);
   branch.descend(0, NONE);
   return effort.isLeft ? branch.best : undefined;
 }
@@ -40,7 +40,6 @@ class Branching {
     readonly floor: Floor,
     best: FloorPlan,
     readonly effort: Effort,
-    readonly isSteady: boolean,
   ) {
     const { count, machines, operations, problem } = floor;
     this.best = best;
@@ -180,7 +179,7 @@ class Branching {
       if (open.length === 0) continue;
       const { machines, clock } = problem.stations[station]!;
       const bound =
-        this.isSteady && machines === 1
+        this.floor.isSteady && machines === 1
           ? preemptiveBound(
               open.map((i) => ({ head: this.#head[i]!, run: operations[i]!.run, tail: this.#tails[delivery]![i]! })),
             )

@@ -1,4 +1,5 @@
 import type { Clock, FloorPlan, FloorProblem, Operation, Worth } from "./problem.ts";
+import { steadyClock } from "./work-clock.ts";
 
 const NONE = -1;
 
@@ -15,6 +16,11 @@ export class Floor {
   readonly nextAt: Int32Array;
   readonly next: Int32Array;
   readonly hasSetUps: boolean;
+  /** What every step of a search asks of each operation. */
+  readonly run: Float64Array;
+  readonly release: Float64Array;
+  readonly parts: Int32Array;
+  readonly isSteady: boolean;
 
   constructor(readonly problem: FloorProblem) {
     const { operations, stations } = problem;
@@ -42,6 +48,10 @@ export class Floor {
       this.nextAt[i + 1] = this.nextAt[i]! + own.length;
     });
     this.next = Int32Array.from(successors.flat());
+    this.run = Float64Array.from(operations, ({ run }) => run);
+    this.release = Float64Array.from(operations, ({ release }) => release);
+    this.parts = Int32Array.from(operations, ({ after }) => after.length);
+    this.isSteady = stations.every(({ clock }) => clock === steadyClock);
     this.hasSetUps = operations.some(({ own, change }) => own > 0 || change > 0);
   }
 
@@ -134,24 +144,23 @@ export class Orders {
   /** Works the schedule out. False where the orders wait for each other in a circle; then nothing of it is true. */
   evaluate(): boolean {
     const { floor, prepared, ready, finish, setUp, before, behind, sequence } = this;
-    const { count, operations, clocks, next, nextAt } = floor;
+    const { count, run, release, parts, clocks, next, nextAt, isSteady, hasSetUps } = floor;
+    const { start } = floor.problem;
     const waits = this.#waits;
     let filled = 0;
     for (let i = 0; i < count; i++) {
-      const operation = operations[i]!;
-      ready[i] = operation.release;
-      waits[i] = operation.after.length + (before[i] === NONE ? 0 : 1);
+      ready[i] = release[i]!;
+      waits[i] = parts[i]! + (before[i] === NONE ? 0 : 1);
       if (waits[i] === 0) sequence[filled++] = i;
     }
     for (let at = 0; at < filled; at++) {
       const i = sequence[at]!;
-      const clock = clocks[i]!;
       const previous = before[i]!;
-      const free = previous === NONE ? floor.problem.start : finish[previous]!;
-      const setup = floor.hasSetUps && floor.machinesOf[i]! > 0 ? floor.setUp(previous, i) : 0;
-      const isSet = setup > 0 ? clock.finish(free, setup) : free;
+      const free = previous === NONE ? start : finish[previous]!;
+      const setup = hasSetUps && floor.machinesOf[i]! > 0 ? floor.setUp(previous, i) : 0;
+      const isSet = setup > 0 ? clocks[i]!.finish(free, setup) : free;
       if (isSet > ready[i]!) ready[i] = isSet;
-      const done = clock.finish(ready[i]!, operations[i]!.run);
+      const done = isSteady ? ready[i]! + run[i]! : clocks[i]!.finish(ready[i]!, run[i]!);
       setUp[i] = setup;
       prepared[i] = isSet;
       finish[i] = done;

@@ -5,7 +5,6 @@ import { Floor, Orders } from "./orders.ts";
 import { compareWorth, type FloorPlan, type FloorProblem, type Worth } from "./problem.ts";
 import { search } from "./search.ts";
 import { Effort } from "./tabu.ts";
-import { steadyClock } from "./work-clock.ts";
 
 export interface FloorAnswer {
   readonly plan: FloorPlan;
@@ -31,8 +30,7 @@ const PROOF = 4e7;
 /** Fewest late hours by weight, then least set-up, then earliest. Pure: the same problem has the same plan everywhere. */
 export function planFloor(problem: FloorProblem, { units, tried = [], stop }: FloorOptions): FloorAnswer {
   const floor = new Floor(problem);
-  const isSteady = problem.stations.every(({ clock }) => clock === steadyClock);
-  const bound = boundOf(floor, isSteady);
+  const bound = boundOf(floor);
   const orders = new Orders(floor);
   const before = tried.flatMap((machines) => {
     orders.follow(machines);
@@ -52,7 +50,7 @@ export function planFloor(problem: FloorProblem, { units, tried = [], stop }: Fl
   if (canProve) {
     best = bettered(Math.min(BEFORE_PROOF, units / 10));
     const proof = new Effort(Math.min(PROOF, units / 2), stop);
-    const exact = isEnough(best.worth) ? best : exactPlan(floor, best, proof, isSteady);
+    const exact = isEnough(best.worth) ? best : exactPlan(floor, best, proof);
     if (exact) return { plan: exact, bound: { ...exact.worth, finishes: bound.finishes }, isProved: true };
   }
   if (problem.deliveries.length > 1 && !isEnough(best.worth))

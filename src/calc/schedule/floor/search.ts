@@ -8,10 +8,11 @@ import { type Effort, type Elite, TabuSearch } from "./tabu.ts";
 const ELITES = 12;
 const PATIENCE = 2500;
 const SEED = 1;
+const SHAKEN = 10; // one swap for so many operations
 
 /**
- * Betters a schedule until the effort is spent or it is good enough. Tabu search from the schedule given and from others
- * shaken out of it; then again and again from one on the way between two of the best (path relinking: Nowicki and
+ * Betters a schedule until the effort is spent or it is good enough. Tabu search from the schedule given and from
+ * others shaken out of the best one; then again and again from one on the way between two of the best (path relinking: Nowicki and
  * Smutnicki, Journal of Scheduling 8, 2005; Peng, Lu and Cheng, Computers and Operations Research 53, 2015; memory,
  * unverified). Never leaves a worse schedule than it was given.
  */
@@ -21,17 +22,17 @@ export function search(orders: Orders, effort: Effort, isEnough: (worth: Worth) 
   const elites: Elite[] = [];
   let best: Elite | undefined;
   const better = () => {
+    effort.spend(orders.floor.count + 1);
     tabu.improve(PATIENCE, isEnough);
     saveSetUps(orders, effort);
     const found: Elite = { saved: orders.save(), worth: orders.worth };
     if (!best || compareWorth(found.worth, best.worth) < 0) best = found;
     return found;
   };
-  const start = orders.save();
   elites.push(better());
   while (effort.isLeft && !isEnough(best!.worth) && elites.length < ELITES) {
-    orders.restore(start);
-    shake(orders, random, orders.floor.count);
+    orders.restore(best!.saved);
+    shake(orders, random, Math.ceil(orders.floor.count / SHAKEN));
     elites.push(better());
   }
   while (effort.isLeft && !isEnough(best!.worth)) {

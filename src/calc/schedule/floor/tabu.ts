@@ -3,9 +3,14 @@ import { criticalPath, type Move, Moves } from "./moves.ts";
 import type { Orders, Saved } from "./orders.ts";
 import { compareWorth, type Worth } from "./problem.ts";
 
+const EVERY = 16; // chosen
+
 /** What a search may still do, in operations looked at: the same on every machine. */
 export class Effort {
   #left: number;
+  #asked = 0;
+  #isStopped = false;
+
   constructor(
     units: number,
     private readonly stop: () => boolean = () => false,
@@ -17,13 +22,15 @@ export class Effort {
     this.#left -= units;
   }
 
+  /** A clock is looked at now and then: to ask it takes longer than a step. */
   get isLeft(): boolean {
-    return this.#left > 0 && !this.stop();
+    if (this.#asked++ % EVERY === 0) this.#isStopped ||= this.stop();
+    return this.#left > 0 && !this.#isStopped;
   }
 }
 
 const TABLE = 2 ** 16; // chosen; two orders that share a cell are at worst forbidden together
-const SHORTEST = 12; // chosen: steps for which an order that was left stays forbidden, and as many again by chance
+const SHORTEST = 7; // chosen on published job shops: steps for which an order that was left stays forbidden, and as many again by chance
 const TRIED = 4; // chosen: moves worked out in full where several deliveries have a say
 
 /** Tabu search on the critical path of one delivery after another (Nowicki and Smutnicki 1996, see moves). */
@@ -158,10 +165,11 @@ export class TabuSearch {
     this.#put(move);
   }
 
+  /** Only what would bring back every order that was left. */
   #isForbidden({ operation, over, isForward, machine }: Move): boolean {
     const until = (a: number, b: number) => this.#forbidden[this.#cell(a, b)]! > this.#step;
     if (over.length === 0) return until(operation, ~machine);
-    return over.some((each) => (isForward ? until(each, operation) : until(operation, each)));
+    return over.every((each) => (isForward ? until(each, operation) : until(operation, each)));
   }
 
   #cell = (a: number, b: number): number => (Math.imul(a, 40503) + Math.imul(b, 30011)) & (TABLE - 1); // chosen primes
