@@ -65,6 +65,8 @@ import { timeTable } from "./functions/time-table.ts";
 import { toleranceAngle } from "./functions/tolerance-angle.ts";
 import { toleranceLength } from "./functions/tolerance-length.ts";
 import { version } from "./functions/version.ts";
+import { weekDates } from "./functions/week-dates.ts";
+import { weekLoad } from "./functions/week-load.ts";
 import { working } from "./functions/working.ts";
 import type { AnyRecord } from "./record/record.ts";
 
@@ -135,5 +137,7 @@ export const RECORDS: readonly AnyRecord[] = [
   toleranceAngle,
   toleranceLength,
   version,
+  weekDates,
+  weekLoad,
   working,
 ];

@@ -5,6 +5,18 @@ const DAY_1970 = 25_569;
 const SECONDS_PER_DAY = 86_400; // by definition
 const MS_PER_SECOND = 1000; // by definition
 
+const DAYS = ["Thu", "Fri", "Sat", "Sun", "Mon", "Tue", "Wed"]; // 1970 began on a Thursday
+
+/** "Mon 2026-03-09" */
+export function dayOfWeek(instant: Instant): string {
+  const day = Math.floor(instant / SECONDS_PER_DAY);
+  const word = DAYS[(((day - DAY_1970) % DAYS.length) + DAYS.length) % DAYS.length]!;
+  return `${word} ${dayAndTime((day * SECONDS_PER_DAY) as Instant)}`;
+}
+
+/** "06:00" */
+export const timeOfDay = (instant: Instant): string => dayAndTime(instant).slice("2026-03-09 ".length) || "00:00";
+
 /** "2026-03-09 06:00"; the hour is left out at midnight. */
 export function dayAndTime(instant: Instant): string {
   const [day = "", time = ""] = new Date((instant - DAY_1970 * SECONDS_PER_DAY) * MS_PER_SECOND)

@@ -69,6 +69,8 @@ export const RATE_NAMES = {
   truck: "Truck",
   tax: "Tax",
   secondShift: "Second shift",
+  overtimePremium: "Overtime premium",
+  transferLot: "Transfer lot",
 } as const;
 export type RateKey = keyof typeof RATE_NAMES;
 

@@ -15,6 +15,8 @@ export interface Station {
   readonly rate: Money;
   /** Work already waiting there. */
   readonly queue: Seconds;
+  /** How many lines are worked on there at once, by benches or people; undefined: one. */
+  readonly atOnce: number | undefined;
   /** A vendor does it, or could: days, price of one unit of the basis, minimum of an order. */
   readonly vendorDays: number | undefined;
   readonly priceEach: Money | undefined;
@@ -22,6 +24,9 @@ export interface Station {
   /** Build of a finish on one surface: a hole closes by twice as much. */
   readonly coat: Millimetres | undefined;
 }
+
+/** The names under which the three machines stand in the table. */
+export const MACHINE_STATIONS = ["Shear", "Waterjet", "Brake"] as const;
 
 export const findStation = (wanted: string, table: readonly Station[]): Station | undefined =>
   table.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());

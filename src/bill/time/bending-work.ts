@@ -50,6 +50,8 @@ export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: 
         stationWork({
           station,
           setUp,
+          share: ofSet * share,
+          change: ofSet,
           each: each.get(plan)!,
           pace,
           pieces: plan.blanks,

@@ -7,6 +7,9 @@ import type { Pace } from "./pace.ts";
 export interface StationWork {
   readonly station: Station;
   readonly setUp: Seconds;
+  /** Part of the set-up that is its share of a change of tools, and the whole change that its set of tools shares. */
+  readonly share: Seconds;
+  readonly change: Seconds;
   /** One piece. */
   readonly each: Seconds;
   readonly pieces: number;
@@ -24,16 +27,23 @@ export interface OutsideWork {
   readonly units: number;
 }
 
-type Given = Omit<StationWork, "run" | "setUp" | "own"> & { readonly setUp: number; readonly pace: Pace };
+type Given = Omit<StationWork, "run" | "setUp" | "share" | "change" | "own"> & {
+  readonly setUp: number;
+  readonly share?: number;
+  readonly change?: number;
+  readonly pace: Pace;
+};
 const LAST_BITS = 1e-6; // chosen: far below a second, far above rounding
 
 /** @param given times as estimated: the pace of the shop comes on top. */
-export function stationWork({ pace, ...given }: Given): StationWork {
+export function stationWork({ pace, share = 0, change = 0, ...given }: Given): StationWork {
   const each = seconds(given.each * pace.total);
   return {
     ...given,
     each,
     setUp: seconds(Math.ceil(given.setUp * pace.total - LAST_BITS)),
+    share: seconds(Math.round(share * pace.total)),
+    change: seconds(Math.round(change * pace.total)),
     run: runTime(given.pieces, each),
     own: pace.own,
   };

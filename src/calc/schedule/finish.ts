@@ -3,7 +3,7 @@ import { step, type Working } from "../../units/working.ts";
 import { SECONDS_PER_HOUR, type Seconds, seconds } from "../time/seconds.ts";
 import { dayOf, type Instant, instant, intervalsFrom, SECONDS_PER_DAY, type WorkCalendar } from "./calendar.ts";
 
-const FURTHEST_DAYS = 20_000; // chosen: more than fifty years; a calendar without work is refused, not walked for ever
+export const FURTHEST_DAYS = 20_000; // chosen: more than fifty years; a calendar without work is refused, not walked for ever
 
 /**
  * When is so much working time done, begun at or after the start? No work is done at the start itself. The end of a

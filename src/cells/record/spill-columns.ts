@@ -208,6 +208,23 @@ export const SPILLS = {
     column("Label", "text"),
     MESSAGE,
   ],
+  "WEEK.DATES": [
+    column("Job", "text"),
+    column("Due", "date"),
+    column("Finish", "date"),
+    column("Late", "h"), // on the clock on the wall
+    column("Must begin by", "date"),
+    column("Decided at", "list"), // stations of the chain that ends with the job
+    MESSAGE,
+  ],
+  "WEEK.LOAD": [
+    column("Station", "text"),
+    column("Day", "date"),
+    column("Available", "h"),
+    column("Load", "h"), // set-up and run
+    column("Slack", "h"),
+    column("People", "h"), // two at a step count twice
+  ],
   "CUT.PLAN": [
     column("Pattern", "text"), // number, or "Total" in the last row of a material and thickness
     column("Stock", "text"),

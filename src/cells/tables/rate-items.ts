@@ -81,6 +81,8 @@ const ITEMS: Readonly<Record<RateKey, Omit<RateItem, "name">>> = {
   truck: item("number"),
   tax: item("share", SHARE),
   secondShift: item("hours", { from: 0, above: true, to: 16 }),
+  overtimePremium: item("share", SHARE),
+  transferLot: item("number", { from: 1, to: 1_000_000, whole: true }),
 };
 
 /** Every item by name, for people who fill in the table. */

@@ -19,6 +19,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   freeze: async () => (await import("./freeze.ts")).freeze,
   print: async () => (await import("./print.ts")).print,
   report: async () => (await import("./report.ts")).report,
+  week: async () => (await import("./week.ts")).week,
   upgrade: async () => (await import("./upgrade.ts")).upgrade,
 };
 
@@ -33,7 +34,7 @@ export const UNGUARDED: readonly string[] = ["recalc", "report", "functions"];
 const USAGE = 64; // EX_USAGE of sysexits.h
 
 /** recalc only hands out work, its threads load the functions themselves; a plan is made from the tables alone. */
-const WITHOUT_FUNCTIONS = ["recalc", "report", "open", "bill", "check", "compare"];
+const WITHOUT_FUNCTIONS = ["recalc", "report", "open", "bill", "check", "compare", "week"];
 const functionsFor = async (command: string): Promise<CustomFunctions> =>
   WITHOUT_FUNCTIONS.includes(command) ? noCustomFunctions : (await import("../../cells/catalogue.ts")).shopFunctions;
 

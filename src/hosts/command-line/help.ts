@@ -51,6 +51,21 @@ export const HELP: Readonly<Record<string, Help>> = {
     options: [JSON_OPTION],
     exit: "0 where nothing has changed; 1 where something has; 2 where a file is refused",
   },
+  week: {
+    usage: ["week JOB.xlsx ...", "week FOLDER", "week OPEN.xlsx ... --take BILL.xlsx"],
+    says: "The open jobs together: when each is done, what is late, what would save it, and load by station and day.",
+    options: [
+      ["--shop", "a workbook whose machines, stations, rates and shifts count for all jobs"],
+      ["--now", "from when, as in 2026-05-18T07:00; else from this moment on"],
+      ["--take", "a bill that is not on the floor yet: its earliest date that harms no other job"],
+      ["--last", "WEEK.json of --json: the plan before, which is begun from"],
+      ["--frozen", "hours from now in which the plan before stays as it is"],
+      ["--print", "FOLDER: a day sheet for every station, the load and the jobs against their dates"],
+      ["--no-pdf", "pages alone"],
+      JSON_OPTION,
+    ],
+    exit: "0; 1 where a job is late; 2 where a file or the folder is refused",
+  },
   calc: {
     usage: ["calc \"=SHOP.SHEET.THICKNESS('10 ga','A1011 CS')\"", "calc   (one formula a line of standard input)"],
     says: "Answers a formula. The whole formula stands in double quotes, text in it in single ones.",

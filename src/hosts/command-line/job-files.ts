@@ -3,6 +3,7 @@ import { basename, extname } from "node:path";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
+import { MARK_COLUMNS } from "../../cells/tables/marks.ts";
 import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
 import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
@@ -120,7 +121,7 @@ function unknownAreas({ rows, shop }: BillPlan): string[] {
 
 /** Columns of the bill that nothing reads are named on standard error; the answer stands. */
 function noteUnread(file: string, bill: CellMatrix, note: CommandContext["note"]): void {
-  for (const words of unreadColumns(bill, BILL_COLUMNS)) note(`${file}: ${words}\n`);
+  for (const words of unreadColumns(bill, { ...BILL_COLUMNS, ...MARK_COLUMNS })) note(`${file}: ${words}\n`);
 }
 
 /** Without a table, or with a wrong one left out, every answer would be another one. */

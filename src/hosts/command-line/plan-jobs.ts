@@ -40,7 +40,7 @@ function refuseInput(source: string, from: string): never {
 
 function folderJobs(source: string, from: string, goal: string | null, inPlace: boolean): Job[] {
   if (goal !== null && isFile(callerPath(goal))) throw new UsageError(`${goal} is a file, ${source} a folder`);
-  const files = filesBelow(from).sort();
+  const files = workbooksBelow(from).sort();
   return files.map((name) => {
     const out = goal === null ? null : join(goal, name);
     return checked(
@@ -51,7 +51,7 @@ function folderJobs(source: string, from: string, goal: string | null, inPlace: 
 }
 
 /** Workbooks of a folder and those in it. A link counts where it leads to a file of the same tree; folders of links do not. */
-function filesBelow(folder: string): string[] {
+export function workbooksBelow(folder: string): string[] {
   const tree = realpathSync(folder);
   const inside = (path: string): boolean => isFile(path) && realpathSync(path).startsWith(`${tree}${sep}`);
   const found: string[] = [];

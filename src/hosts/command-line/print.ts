@@ -26,7 +26,6 @@ export const print: Command = async (args, context) => {
   const [given, out] = positionals;
   if (given === undefined || out === undefined || positionals.length > 2)
     throw new UsageError("print takes WORKBOOK.xlsx and OUT_DIR");
-  const folder = callerPath(out);
   const refuse = (words: string) => {
     context.note(`${words}\n`);
     return REFUSED;
@@ -37,27 +36,38 @@ export const print: Command = async (args, context) => {
       return refuse(
         `${given} must hold a bill: a range with the columns Part, Material, Thickness, Flanges, Quantity; got none`,
       );
-    readyFolder(folder, out);
-    const { papers, outlines, foot } = made;
-    const files = [...papers, ...outlines].map(({ file }) => file);
-    markFolder(folder, [...files, PDF]);
-    for (const paper of papers) writeInto(folder, paper.file, document(paper.title, [paper], foot));
-    for (const { file, svg } of outlines) writeInto(folder, file, svg);
-    const pdf = values["no-pdf"] ? false : await pack(made, folder, context);
-    if (pdf === "cancelled") {
-      context.note(`cancelled: ${files.length} files are in ${out}, ${PDF} is not\n`);
-      return CANCELLED;
-    }
-    const pages = pdf || papers.reduce((sum, paper) => sum + paper.pages.length, 0);
-    if (values.json)
-      context.out(`${JSON.stringify({ files: pdf ? [...files, PDF] : files, pages, pdf: pdf ? PDF : null })}\n`);
-    else context.out(`${files.length} files with ${pages} pages in ${out}${pdf ? `, all together in ${PDF}` : ""}\n`);
-    return 0;
+    return await writePapers(made, out, { pdf: !values["no-pdf"], json: values.json === true }, context);
   } catch (problem) {
     if (problem instanceof FileRefusal) return refuse(named(problem, given, out));
     throw problem;
   }
 };
+
+/** Writes all papers into a folder of ours, and says how many. Throws the FileRefusal of a folder that is not. */
+export async function writePapers(
+  made: Print,
+  out: string,
+  wanted: { readonly pdf: boolean; readonly json: boolean },
+  context: CommandContext,
+): Promise<number> {
+  const folder = callerPath(out);
+  readyFolder(folder, out);
+  const { papers, outlines, foot } = made;
+  const files = [...papers, ...outlines].map(({ file }) => file);
+  markFolder(folder, [...files, PDF]);
+  for (const paper of papers) writeInto(folder, paper.file, document(paper.title, [paper], foot));
+  for (const { file, svg } of outlines) writeInto(folder, file, svg);
+  const pdf = wanted.pdf ? await pack(made, folder, context) : false;
+  if (pdf === "cancelled") {
+    context.note(`cancelled: ${files.length} files are in ${out}, ${PDF} is not\n`);
+    return CANCELLED;
+  }
+  const pages = pdf || papers.reduce((sum, paper) => sum + paper.pages.length, 0);
+  if (wanted.json)
+    context.out(`${JSON.stringify({ files: pdf ? [...files, PDF] : files, pages, pdf: pdf ? PDF : null })}\n`);
+  else context.out(`${files.length} files with ${pages} pages in ${out}${pdf ? `, all together in ${PDF}` : ""}\n`);
+  return 0;
+}
 
 /** What is wrong inside the workbook is said with its name; a path says it itself. */
 const named = ({ message }: FileRefusal, ...paths: readonly string[]): string =>

@@ -1,8 +1,8 @@
 /** `shop upgrade IN.xlsx OUT.xlsx`: a job's workbook of an earlier release with the tables and formulas of this one. */
 import { existsSync, writeFileSync } from "node:fs";
 import { calculatedBytes } from "../../job/building/calculated.ts";
-import { SCHEMA } from "../../job/schema.ts";
-import { schemaOf, upgraded } from "../../job/upgrade/upgraded.ts";
+import { SCHEMA, schemaOf } from "../../job/schema.ts";
+import { upgraded } from "../../job/upgrade/upgraded.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";

@@ -17,7 +17,7 @@ import type { FinishedRow, JobContents, JobKey, PartColumn } from "../job-sheets
 import { FINISHED_HEADERS } from "../job-sheets/finished-sheet.ts";
 import { jobWorkbook } from "../job-sheets/job-workbook.ts";
 import { PART_COLUMNS } from "../job-sheets/parts-sheet.ts";
-import { FIRST_SCHEMA, SCHEMA, SCHEMA_LABEL } from "../schema.ts";
+import { SCHEMA, schemaOf } from "../schema.ts";
 import { shopTablesOf } from "../start/shop-tables.ts";
 import type { SheetModel, WorkbookModel } from "../xlsx/model.ts";
 import { currentColumns } from "./current-columns.ts";
@@ -81,17 +81,6 @@ export function upgraded(book: Book, formulasOf: FormulasOf): Upgraded {
 
 /** Sheets of earlier releases that nothing asks for any more. */
 const WITHDRAWN = ["Quoted"];
-
-/** The number beside its label; a workbook without one is of the first. */
-export function schemaOf(book: Book): number {
-  for (const { rows } of book)
-    for (const row of rows) {
-      const at = row.indexOf(SCHEMA_LABEL);
-      const number = at < 0 ? undefined : row[at + 1];
-      if (typeof number === "number") return number;
-    }
-  return FIRST_SCHEMA;
-}
 
 /** A sheet that holds the shop under another name is the sheet Shop now. */
 const holdsShop = (name: string, book: Book): boolean =>

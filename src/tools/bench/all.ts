@@ -59,6 +59,8 @@ const airBend = () => {
   const [line] = printed("bench:airbend", "--json", "--solves", "2000") ?? [];
   return (line?.["solves"] as { median_ms: number } | undefined)?.median_ms;
 };
+const week = (what: "first_ms" | "whole_ms" | "edit_ms") => () =>
+  printed("bench:week", "--json", "--runs", "3")?.[0]?.[what] as number | undefined;
 const cutting = () => {
   const lines = printed("bench:cutting-shop", "1", "1", "8");
   const total = lines?.at(-1)?.["total"] as { gap_mean: number } | undefined;
@@ -75,6 +77,9 @@ const measured: Measured[] = [
   repeated("bend order", "4 bends", "ms", order(4)),
   repeated("bend order", "8 bends", "ms", order(8)),
   repeated("one air bend solved", "2,000 bends", "ms", airBend),
+  repeated("week of open jobs, first answer", "10 jobs of 60 lines", "ms", week("first_ms")),
+  repeated("week of open jobs, whole answer", "10 jobs of 60 lines", "ms", week("whole_ms")),
+  repeated("week of open jobs, one mark edited", "10 jobs of 60 lines", "ms", week("edit_ms")),
   repeated("cut plan of a shop's bill within 1 s, over the bound", "8 bills", "%", cutting),
 ];
 const functions = printed("bench:functions", "--json") ?? [];

@@ -7,22 +7,11 @@
  */
 import { parseArgs } from "node:util";
 import { RECORDS, shopFunctions } from "../../cells/catalogue.ts";
-import {
-  BRAKES,
-  CALENDAR,
-  DIES,
-  PUNCHES,
-  RATES,
-  SHEARS,
-  type ShopTable,
-  STATIONS,
-  STOCK,
-  WATERJETS,
-} from "../../cells/example/invented-shop.ts";
-import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
-import { randomFrom } from "../random/random.ts";
+import { isCellError } from "../../units/cell.ts";
+import { inventedBill, inventedJob, SHOP } from "./invented-bill.ts";
 
 const EXIT_USAGE = 64;
+const SEED = 7;
 const { values } = parseArgs({
   options: {
     lines: { type: "string" },
@@ -38,72 +27,8 @@ if (!(lines >= 1 && lines <= 19_000 && runs >= 1 && days >= 1)) {
   process.exit(EXIT_USAGE);
 }
 
-type Row = readonly CellValue[];
-const range = (header: Row, ...rows: Row[]): CellMatrix => [[...header], ...rows.map((row) => [...row])];
-const random = randomFrom(7);
-const pick = <T>(from: readonly T[]): T => from[Math.floor(random() * from.length)]!;
-const eighths = (low: number, high: number) => low + Math.floor(random() * (high - low) * 8) / 8;
-
-const SHEETS = [
-  ["A36", 0.25],
-  ["A36", 0.1875],
-  ["A1011 CS", "10 ga"],
-  ["A1011 CS", "14 ga"],
-  ["304", "14 ga"],
-  ["5052-H32", 0.125],
-  ["6061-T6", 0.125],
-] as const;
-const SHAPES = [
-  ["2; 3", 90],
-  ["1.5; 4; 1.5", 90],
-  ["2; 2; 2", "90; -90"],
-  ["1.5; 3; 1.5; 2", 90],
-  ["5", null],
-] as const;
-const bill = range(
-  [
-    "Part",
-    "Material",
-    "Thickness (in)",
-    "Quantity",
-    "Width (in)",
-    "Flanges (in)",
-    "Bend angles",
-    "Holes",
-    "Hole diameter (in)",
-    "Operations",
-    "Area",
-    "Tolerance (in)",
-    "Drawing radius (in)",
-  ],
-  ...Array.from({ length: lines }, (_, i): Row => {
-    const [material, thickness] = pick(SHEETS);
-    const [flanges, angles] = pick(SHAPES);
-    const holes = random() < 0.5 ? Math.floor(random() * 8) : 0;
-    const operations = pick([null, "Deburr", "Deburr; Tap 2", "Coating"]);
-    const radius = random() < 0.3 ? 0.06 : null;
-    return [
-      `P${i + 1}`,
-      material,
-      thickness,
-      1 + Math.floor(random() * 200),
-      eighths(1, 40),
-      flanges,
-      angles,
-      holes,
-      0.4375,
-      operations,
-      pick(["Deck", "Truss", "Stairs"]),
-      pick([null, 0.1, 0.03]),
-      radius,
-    ];
-  }),
-);
-const shop = (table: ShopTable): CellMatrix => range(table.headers, ...table.rows);
-const MONDAY = 46083; // 2 March 2026
-const job = range(["Job", "Entry"], ["Start", MONDAY], ["Due", MONDAY + days]);
-const tables = [BRAKES, DIES, PUNCHES, SHEARS, WATERJETS, STATIONS, RATES, STOCK, CALENDAR].map(shop);
-const given = [bill, ...tables, job];
+const bill = inventedBill(lines, SEED);
+const given = [bill, ...SHOP, inventedJob(days)];
 /** The bill before the edit: BILL.CHANGES compares the two. */
 let before = bill;
 const names = RECORDS.map(({ name }) => name).filter(

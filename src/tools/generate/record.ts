@@ -3,7 +3,8 @@
  * workbooks answer, after a deliberate change.
  * Review its difference and add a line to CHANGELOG.md. With `-- --release` also the samples as this version sends them out.
  */
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
 import { RECORDS } from "../../cells/catalogue.ts";
 import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
 import { EDITIONS } from "../../data/materials/editions.ts";
@@ -17,5 +18,8 @@ const read = <T>(file: string, none: T): T => (existsSync(file) ? (JSON.parse(re
 
 writeFileSync(NAMES_FILE, namesText(renewedNames(read(NAMES_FILE, []), namesOf(RECORDS))));
 writeFileSync(EDITIONS_FILE, `${JSON.stringify(renewedEditions(read(EDITIONS_FILE, {}), EDITIONS), null, 2)}\n`);
-for (const sample of SAMPLES) writeFileSync(sample.results, resultsText(resultsOf(sampleBytes(sample), sample.sheets)));
+for (const sample of SAMPLES) {
+  mkdirSync(dirname(sample.results), { recursive: true });
+  writeFileSync(sample.results, resultsText(resultsOf(sampleBytes(sample), sample.sheets)));
+}
 if (process.argv.includes("--release")) recordRelease(PRODUCT_VERSION);

@@ -5,6 +5,7 @@ import { firstRunModel } from "./first-run/workbook.ts";
 import { partListModel } from "./part-list/workbook.ts";
 import { pricingModel } from "./pricing/workbook.ts";
 import { sampleModel } from "./stage-job/workbook.ts";
+import { JOBS, weekModel } from "./week/workbook.ts";
 
 export interface Sample {
   readonly file: string;
@@ -49,7 +50,11 @@ export const PRICING = sample(
   () => pricingModel([sampleModel(), partListModel()]),
 );
 export const FIRST_RUN = sample("first-run", ["First run"], firstRunModel);
-export const SAMPLES: readonly Sample[] = [STAGE_JOB, PART_LIST, PRICING, FIRST_RUN];
+/** Open jobs of one week, for `shop week`. */
+export const WEEK: readonly Sample[] = JOBS.map((job) =>
+  sample(`week/${job.file}`, ["Summary", "Times"], () => weekModel(job)),
+);
+export const SAMPLES: readonly Sample[] = [STAGE_JOB, PART_LIST, PRICING, FIRST_RUN, ...WEEK];
 /** The one that is shown where none is named. */
 export const SAMPLE_FILE = STAGE_JOB.file;
 

@@ -18,6 +18,8 @@ export const TASKS = {
   "bench:order": { source: "tools/bench/order.ts" },
   "bench:view": { source: "tools/bench/view.ts" },
   "bench:bill": { source: "tools/bench/bill.ts" },
+  "bench:scheduling": { source: "tools/bench/scheduling.ts" },
+  "bench:week": { source: "tools/bench/week.ts" },
   fuzz: { source: "tools/fuzz/calls.ts" },
   "mutate:constants": { source: "tools/mutate/main.ts", inRoot: true },
   "fuzz:files": { source: "tools/fuzz/files.ts" },

@@ -8,7 +8,7 @@ import { refusal } from "../../../sheet/package/file-refusal.ts";
 
 const MARK = ".bracket-bill-print.json";
 /** All names we ever write. */
-const OURS = /^(?:(?:setup|tools)\/[A-Za-z0-9_-]+\.html|outline\/[A-Za-z0-9_-]+\.svg|[a-z-]+\.html|pack\.pdf)$/;
+const OURS = /^(?:(?:setup|tools|station)\/[A-Za-z0-9_-]+\.html|outline\/[A-Za-z0-9_-]+\.svg|[a-z-]+\.html|pack\.pdf)$/;
 
 /** Readies the folder, which a person called `name`, the papers of an earlier run removed. One that is not ours is refused. */
 export function readyFolder(folder: string, name = folder): void {
@@ -23,7 +23,7 @@ export function readyFolder(folder: string, name = folder): void {
   if (readdirSync(folder).length === 0) return;
   const earlier = earlierFiles(folder);
   if (!earlier) throw refusalOf("one with other files");
-  for (const inner of ["setup", "tools", "outline"])
+  for (const inner of ["setup", "tools", "outline", "station"])
     if (lstatSync(join(folder, inner), { throwIfNoEntry: false })?.isSymbolicLink())
       throw refusalOf(`one with a link in place of its folder ${inner}`);
   for (const file of earlier) rmSync(join(folder, file), { force: true });

@@ -1,0 +1,157 @@
+/** The open steps as a problem of scheduling, and the orders of an earlier plan in it. */
+import type { Instant } from "../../calc/schedule/calendar.ts";
+import type { Clock, Delivery, FloorPlan, FloorProblem, Operation } from "../../calc/schedule/floor/problem.ts";
+import { vendorClock } from "../../calc/schedule/floor/work-clock.ts";
+import type { Shop } from "../nouns/shop.ts";
+import type { WeekFault } from "./faults.ts";
+import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
+import { calendarFor } from "./ruling-shop.ts";
+import type { WeekOptions, WeekOrders } from "./week.ts";
+
+// Chosen: a rush counts three times; what is pinned moves for nothing that a job could lose.
+const RUSH_WEIGHT = 3;
+const PIN_WEIGHT = 1000;
+
+const placeOf = ({ work, machine }: OpenStep): string => (work ? machine : `outside: ${machine}`);
+const placesOf = (steps: readonly OpenStep[]): string[] => [...new Set(steps.map(placeOf))].sort();
+
+export interface WeekFloor {
+  readonly problem: FloorProblem;
+  /** Names of the problem's stations. */
+  readonly places: readonly string[];
+  /** The problem's deliveries as the jobs have them; pins come after them. */
+  readonly own: readonly {
+    readonly job: number;
+    readonly due: Instant | undefined;
+    /** Steps after which nothing comes. */
+    readonly last: readonly number[];
+    readonly steps: readonly number[];
+  }[];
+}
+
+interface Given {
+  readonly given: readonly OpenJob[];
+  readonly steps: readonly OpenStep[];
+  readonly shop: Pick<Shop, "stations" | "calendar">;
+  readonly clockOf: (station: string) => Clock | undefined;
+  readonly options: WeekOptions;
+}
+
+export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: (fault: WeekFault) => void): WeekFloor {
+  const places = placesOf(steps);
+  const held = new Map((options.frozen ?? []).map((key, i) => [key, i]));
+  const numbers = new Map<string, number>();
+  const numbered = (word: string): number => numbers.get(word) ?? numbers.set(word, numbers.size).size - 1;
+  const { now } = options;
+  const release = (job: number): number => Math.max(now, given[job]!.start ?? now);
+  const operations = steps.map((step, i): Operation => {
+    const frozen = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
+    const isSet = step.isStarted;
+    return {
+      station: places.indexOf(placeOf(step)),
+      run: step.run,
+      own: isSet ? 0 : step.lineSetUp,
+      lot: numbered(`lot ${step.job} ${step.line.row}`),
+      change: isSet ? 0 : step.change,
+      key: numbered(`set ${step.machine} ${step.setFor}`),
+      after: step.after,
+      release: Math.max(isSet ? now : release(step.job), step.pin ?? now),
+      frozen: step.work && !step.pin ? frozen : undefined,
+    };
+  });
+  const stations = places.map((place) => {
+    const { station, work } = steps.find((step) => placeOf(step) === place)!;
+    const more = options.further?.get(station.name) ?? 0;
+    const ruling = shop.stations.find(({ name }) => name.toLowerCase() === station.name.toLowerCase());
+    return work
+      ? { machines: ((ruling ?? station).atOnce ?? 1) + more, clock: clockOf(station.name)! }
+      : { machines: Infinity, clock: vendorClock(calendarFor(shop, undefined, options)) };
+  });
+  const { deliveries, own } = deliveriesOf(given, steps, options, fault);
+  const pins = steps.flatMap(({ pin }, i): Delivery[] =>
+    pin === undefined
+      ? []
+      : [
+          {
+            due: stations[operations[i]!.station]!.clock.finish(pin, steps[i]!.run),
+            weight: PIN_WEIGHT,
+            operations: [i],
+          },
+        ],
+  );
+  const problem: FloorProblem = { start: now, stations, operations, deliveries: [...deliveries, ...pins] };
+  return { problem, places, own };
+}
+
+/** Lines of a job that are due together leave together. */
+function deliveriesOf(
+  given: readonly OpenJob[],
+  steps: readonly OpenStep[],
+  { now, weights, dues }: WeekOptions,
+  fault: (fault: WeekFault) => void,
+) {
+  const found = new Map<string, { job: number; due: Instant | undefined; last: number[]; steps: number[] }>();
+  const isBefore = new Set(steps.flatMap(({ after }) => after));
+  steps.forEach((step, i) => {
+    const { name } = given[step.job]!;
+    const due = dues?.has(name) ? dues.get(name)!(step.due) : step.due;
+    const key = `${step.job} ${due ?? ""}`;
+    const delivery = found.get(key) ?? { job: step.job, due, last: [], steps: [] };
+    found.set(key, delivery);
+    delivery.steps.push(i);
+    if (!isBefore.has(i)) delivery.last.push(i);
+  });
+  const own = [...found.values()];
+  given.forEach(({ name }, job) => {
+    const its = own.filter((each) => each.job === job);
+    const passed = its.find(({ due }) => due !== undefined && due < now);
+    if (its.some(({ due }) => due === undefined)) fault({ kind: "no due", job: name });
+    if (passed?.due !== undefined) fault({ kind: "due passed", job: name, due: passed.due });
+  });
+  const weight = (job: number): number => {
+    const { name, isRush } = given[job]!;
+    return weights?.get(name) ?? (isRush ? RUSH_WEIGHT : 1);
+  };
+  const deliveries = own.map(
+    ({ job, due, last }): Delivery => ({ due: due ?? Infinity, weight: weight(job), operations: last }),
+  );
+  return { deliveries, own };
+}
+
+/** The orders of another plan, for the steps that are still there; new ones go last. */
+export function machinesFrom(
+  orders: WeekOrders,
+  keys: ReadonlyMap<string, number>,
+  { operations, stations }: FloorProblem,
+  places: readonly string[],
+): FloorPlan["machines"] {
+  const seen = new Set<number>();
+  const machines = stations.flatMap(({ machines: count }, station) =>
+    count === Infinity
+      ? []
+      : Array.from({ length: count }, (_, m) =>
+          (orders.get(`${places[station]} ${m + 1}`) ?? []).flatMap((key) => {
+            const i = keys.get(key);
+            if (i === undefined || operations[i]!.station !== station || seen.has(i)) return [];
+            seen.add(i);
+            return [i];
+          }),
+        ),
+  );
+  let first = 0;
+  stations.forEach(({ machines: count }, station) => {
+    if (count === Infinity) return;
+    operations.forEach((operation, i) => {
+      if (operation.station === station && !seen.has(i)) machines[first]!.push(i);
+    });
+    for (let m = first; m < first + count; m++)
+      machines[m] = [
+        ...machines[m]!.filter((i) => operations[i]!.frozen !== undefined).sort(
+          (a, b) => operations[a]!.frozen! - operations[b]!.frozen!,
+        ),
+        ...machines[m]!.filter((i) => operations[i]!.frozen === undefined),
+      ];
+    first += count;
+  });
+  return machines;
+}

@@ -1,0 +1,20 @@
+/** The week of a shop: the open jobs together on one calendar, every step with its machine and its hours. */
+import type { WeekFault } from "./faults.ts";
+import { planSteps } from "./plan-steps.ts";
+import { inShifts, rulingShop } from "./ruling-shop.ts";
+import { stepsOf, type WeekJob } from "./steps.ts";
+import type { Week, WeekOptions } from "./week.ts";
+
+const NOTHING: ReadonlySet<string> = new Set();
+
+/** Throws a Refusal where nobody's calendar has a shift. */
+export function planWeek(open: readonly WeekJob[], options: WeekOptions): Week {
+  const faults: WeekFault[] = [];
+  const fault = (found: WeekFault) => faults.push(found);
+  const shop = options.shop ?? rulingShop(open, fault);
+  const given = open.map((job) => inShifts(job, shop));
+  const jobs = given.map(({ name, plan }) => ({ name, isRush: plan.shop.job.isRush, start: plan.shop.job.start }));
+  const steps = stepsOf(given, options.sent ?? NOTHING, fault);
+  const week = planSteps({ jobs, steps, shop }, options);
+  return { ...week, faults: [...faults, ...week.faults] };
+}

@@ -1,0 +1,148 @@
+/** What the lines of the open jobs still have to do, in the order in which it is done. */
+import { nearest } from "../../units/nearest.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
+import { dueOf } from "../dates/due.ts";
+import { lineName } from "../line-name.ts";
+import { type Marks, NO_MARKS } from "../nouns/marks.ts";
+import type { Station } from "../nouns/station.ts";
+import type { BillPlan, LineWork, QuotedLine } from "../plan.ts";
+import type { StationWork } from "../time/station-work.ts";
+import type { WeekFault } from "./faults.ts";
+import type { OpenStep } from "./open-step.ts";
+import { rankOf } from "./step-rank.ts";
+
+/** A bill that is on the floor, or shall come. */
+export interface WeekJob {
+  readonly name: string;
+  readonly plan: BillPlan;
+  /** By the row of the bill. */
+  readonly marks: ReadonlyMap<number, Marks>;
+}
+
+/** A step of a line that was planned. */
+export interface Step extends OpenStep {
+  readonly line: QuotedLine;
+  readonly station: Station;
+  readonly work: StationWork | undefined;
+}
+
+const MOST_LOTS = 4; // chosen: of more nobody keeps count on the floor
+
+/** The same lines in the same jobs have the same steps, in the order of the jobs and of their lines. */
+export function stepsOf(
+  jobs: readonly WeekJob[],
+  sent: ReadonlySet<string>,
+  fault: (fault: WeekFault) => void,
+): Step[] {
+  const steps: Step[] = [];
+  jobs.forEach((job, at) => {
+    const lines = refusalOr(() => job.plan.lines);
+    if (lines instanceof Refusal) {
+      fault({ kind: "unplanned", job: job.name, says: lines.message });
+      return;
+    }
+    for (const line of lines) {
+      if (!line.isQuoted) {
+        fault({ kind: "not quoted", job: job.name, line: lineName(line) });
+        continue;
+      }
+      const quoted = line as QuotedLine;
+      const works = refusalOr(() => job.plan.workOf(quoted));
+      if (works instanceof Refusal)
+        fault({ kind: "untimed", job: job.name, line: lineName(line), says: works.message });
+      else addLine({ job, at, line: quoted, works, sent }, steps, fault);
+    }
+  });
+  return steps;
+}
+
+interface Line {
+  readonly job: WeekJob;
+  readonly at: number;
+  readonly line: QuotedLine;
+  readonly works: LineWork;
+  readonly sent: ReadonlySet<string>;
+}
+
+/** Names the work of a line at a station. */
+export const sentKey = (job: string, row: number, station: string): string => `${job} | ${row} | ${station}`;
+
+function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fault: WeekFault) => void): void {
+  const all = inOrder(works, line).map((each) =>
+    sent.has(sentKey(job.name, line.row, each.station.name)) ? { ...each, ...NOT_HERE } : each,
+  );
+  const marks = job.marks.get(line.row) ?? NO_MARKS;
+  const named = { job: job.name, line: lineName(line) };
+  const names = all.map(({ station }) => station.name);
+  const place = (mark: string): number => {
+    const found = names.findIndex((name) => name.toLowerCase() === mark.toLowerCase());
+    if (found < 0) fault({ kind: "unknown mark", ...named, mark, nearest: nearest(mark, names) });
+    return found;
+  };
+  const marked = [...marks.done, ...marks.started].map((mark) => mark.toLowerCase());
+  const twice = marked.find((mark, i) => marked.indexOf(mark) !== i);
+  if (twice !== undefined) fault({ kind: "marked twice", ...named, mark: twice });
+  const done = marks.done.map(place);
+  const started = marks.started.map(place).filter((each) => !done.includes(each));
+  const pins = marks.pins.map(({ station, at: time }) => [place(station), time] as const);
+  // What comes before something that is done or has begun is done.
+  const from = marks.isDone ? all.length : Math.max(0, ...done.map((each) => each + 1), ...started);
+  const { blanks } = line.plan;
+  const most = job.plan.shop.rates.find("transferLot") ?? blanks;
+  const lots = Math.max(1, Math.min(MOST_LOTS, Math.ceil(blanks / most)));
+  const before: (number | undefined)[] = [];
+  all.forEach((each, i) => {
+    if (i < from) return;
+    // A vendor gets all of a line at once.
+    const parts = each.work ? lots : 1;
+    const previous = before.filter((step) => step !== undefined);
+    for (let lot = 0; lot < parts; lot++) {
+      const [begin, end] = [Math.round((blanks * lot) / parts), Math.round((blanks * (lot + 1)) / parts)];
+      const run = each.work ? shareOf(each.work.run, lot, parts) : (each.station.vendorDays ?? 0);
+      const own = parts === lots && previous.length === lots ? [previous[lot]!] : previous;
+      before[lot] = steps.length;
+      steps.push({
+        ...each,
+        job: at,
+        line,
+        lot: lot + 1,
+        lots: parts,
+        pieces: end - begin,
+        run,
+        due: dueOf(line.plan.line, job.plan.shop.job),
+        isStarted: started.includes(i),
+        pin: pins.find(([pinned]) => pinned === i)?.[1],
+        after: own,
+      });
+    }
+    before.length = parts;
+  });
+}
+
+const shareOf = (run: number, lot: number, lots: number): number =>
+  Math.round((run * (lot + 1)) / lots) - Math.round((run * lot) / lots);
+
+const NOT_HERE = { work: undefined, lineSetUp: 0, change: 0, setFor: "" } as const;
+type Planned = Pick<Step, "station" | "machine" | "work" | "lineSetUp" | "change" | "setFor">;
+
+function inOrder({ works, outside }: LineWork, line: QuotedLine): Planned[] {
+  const { tools, cutting } = line.plan;
+  const inside = works.map((work): Planned => {
+    const { station } = work;
+    const { name } = station;
+    if (rankOf({ station, work }) === 0) {
+      const sheet = `${line.plan.line.material.name} ${line.plan.line.thickness}`;
+      const machine = cutting[line.cutter]?.name ?? name;
+      return { station, machine, work, lineSetUp: 0, change: work.setUp, setFor: sheet };
+    }
+    if (name.toLowerCase() === "brake" && tools) {
+      const lineSetUp = Math.max(0, work.setUp - work.share);
+      const setFor = [tools.die.name, tools.punch?.name ?? ""].filter((tool) => tool !== "").join(", ");
+      return { station, machine: tools.brake.name, work, lineSetUp, change: work.change, setFor };
+    }
+    return { station, machine: name, work, lineSetUp: work.setUp, change: 0, setFor: "" };
+  });
+  const away = outside.map(({ station }): Planned => ({ station, machine: station.name, ...NOT_HERE }));
+  return [...inside, ...away].sort((a, b) => rankOf(a) - rankOf(b));
+}

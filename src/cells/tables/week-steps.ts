@@ -1,0 +1,95 @@
+/** Open work of several jobs as a worksheet has it: one row a part and station, as BILL.TIMES answers them, with the job. */
+import type { OpenJob, OpenStep } from "../../bill/week/open-step.ts";
+import { rankOf } from "../../bill/week/step-rank.ts";
+import { type CellValue, isBlank } from "../../units/cell.ts";
+import { wrong } from "../../units/refusal.ts";
+import { readInstant } from "../parameters/instant.ts";
+import { type Columns, notNegative, oneOf, type Row, whole } from "../parameters/read-table.ts";
+import { shopTable } from "../parameters/shop-table.ts";
+
+const YES = oneOf("yes", "no");
+const STEP_COLUMNS = {
+  job: { headers: ["Job"], kind: "text" },
+  part: { headers: ["Part"], kind: "text" },
+  station: { headers: ["Station"], kind: "text" },
+  setUp: { headers: ["Set-up"], kind: "seconds", optional: true, rule: notNegative },
+  total: { headers: ["Total"], kind: "seconds", optional: true, rule: notNegative },
+  vendorDays: { headers: ["Vendor days"], kind: "number", optional: true, rule: whole(0, 1000) },
+  people: { headers: ["People"], kind: "number", optional: true, rule: whole(1, 20) },
+  setFor: { headers: ["Set for"], kind: "text", optional: true },
+  atOnce: { headers: ["At once"], kind: "number", optional: true, rule: whole(1, 50) },
+  due: { headers: ["Due"], kind: "cell", optional: true },
+  rush: { headers: ["Rush"], kind: "text", optional: true, rule: YES },
+  done: { headers: ["Done"], kind: "text", optional: true, rule: YES },
+  started: { headers: ["Started"], kind: "text", optional: true, rule: YES },
+} as const satisfies Columns;
+
+export interface WeekRow extends Omit<OpenStep, "job" | "after"> {
+  readonly job: string;
+  readonly isRush: boolean;
+  readonly isDone: boolean;
+}
+
+const isYes = (word: string | undefined): boolean => word?.toLowerCase() === "yes";
+
+function asRow(row: Row<typeof STEP_COLUMNS>, name: string): WeekRow {
+  const label = (column: string) => `${name} row ${row.row} column "${column}"`;
+  const { total, vendorDays, setUp = 0 } = row;
+  if (total === undefined && vendorDays === undefined)
+    throw wrong(label("Total"), 'given, or "Vendor days" where a vendor does it', null);
+  if (total !== undefined && setUp > total)
+    throw wrong(label("Set-up"), "no more than Total, which holds it", setUp / 60);
+  const isShared = row.setFor !== undefined;
+  return {
+    job: row.job,
+    isRush: isYes(row.rush),
+    isDone: isYes(row.done),
+    line: { row: row.row, part: row.part },
+    station: { name: row.station, atOnce: row.atOnce },
+    machine: row.station,
+    work: total === undefined ? undefined : { people: row.people ?? 1 },
+    lot: 1,
+    lots: 1,
+    pieces: 1,
+    run: total === undefined ? (vendorDays ?? 0) : total - setUp,
+    lineSetUp: isShared || total === undefined ? 0 : setUp,
+    change: isShared && total !== undefined ? setUp : 0,
+    setFor: row.setFor ?? "",
+    due: isBlank(row.due as CellValue) ? undefined : readInstant(row.due as CellValue, label("Due")),
+    isStarted: isYes(row.started),
+    pin: undefined,
+  };
+}
+
+export const weekSteps = () =>
+  shopTable(
+    "step table",
+    "Open work, one row a job, part and station, as BILL.TIMES answers it; equal words in Set for share a set-up",
+    STEP_COLUMNS,
+    asRow,
+  );
+
+/** Rows of one job and part follow each other as the work does, whatever their order in the table; what is done is left out. */
+export function openSteps(rows: readonly WeekRow[]): { readonly jobs: readonly OpenJob[]; readonly steps: OpenStep[] } {
+  const names = [...new Set(rows.map(({ job }) => job))];
+  const jobs = names.map((name): OpenJob => {
+    const own = rows.filter(({ job }) => job === name);
+    return { name, isRush: own.some(({ isRush }) => isRush), start: undefined };
+  });
+  const steps: OpenStep[] = [];
+  const parts = new Map<string, WeekRow[]>();
+  for (const row of rows) {
+    const key = `${row.job} | ${row.line.part}`;
+    parts.set(key, [...(parts.get(key) ?? []), row]);
+  }
+  for (const own of parts.values()) {
+    const inOrder = [...own].sort((a, b) => rankOf(a) - rankOf(b));
+    const last = inOrder.findLastIndex(({ isDone, isStarted }) => isDone || isStarted);
+    const from = last < 0 ? 0 : inOrder[last]!.isDone ? last + 1 : last;
+    inOrder.slice(from).forEach((row, i) => {
+      const { job, isRush: _, isDone: __, ...step } = row;
+      steps.push({ ...step, job: names.indexOf(job), after: i === 0 ? [] : [steps.length - 1] });
+    });
+  }
+  return { jobs, steps };
+}

@@ -1,0 +1,66 @@
+/** The week in words, at most 100 columns wide. */
+import { faultSays } from "../../bill/week/faults.ts";
+import type { Rescue } from "../../bill/week/rescue.ts";
+import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
+import type { SaidWeek } from "../../job/week-json.ts";
+import { dayAndTime } from "../../papers/day.ts";
+import { showNumber } from "../../units/show.ts";
+import { WIDTH, wrapped } from "./wrapped.ts";
+
+const HOUR = 3600; // seconds, by definition
+const NAME = 26;
+const TIME = 18;
+const hours = (seconds: number): string => showNumber(seconds / HOUR, 3);
+
+export function weekWords({ week, rescues, taken, faults }: SaidWeek): string {
+  const { jobs, worth, bound, isProved, steps } = week;
+  const best = isProved ? "no plan is better" : `no plan is below ${hours(bound.late)}`;
+  const all = [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))];
+  return [
+    `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}: ${hours(worth.late)} h late by weight (${best}), set-up ${hours(worth.setUp)} h`,
+    "",
+    `${"Job".padEnd(NAME)}${"Must leave by".padEnd(TIME)}${"Done".padEnd(TIME)}${"Must begin by".padEnd(TIME)}Late`,
+    ...jobs.map(({ name, due, finish, late, latestStart }) =>
+      [
+        name.length < NAME ? name.padEnd(NAME) : `${name.slice(0, NAME - 2)}… `,
+        (due === undefined ? "" : dayAndTime(due)).padEnd(TIME),
+        (finish === undefined ? "nothing open" : dayAndTime(finish)).padEnd(TIME),
+        (latestStart === undefined ? "" : latestStart < week.now ? "past" : dayAndTime(latestStart)).padEnd(TIME),
+        late > 0 ? `${hours(late)} h` : "",
+      ]
+        .join("")
+        .trimEnd(),
+    ),
+    "",
+    ...loads(week),
+    ...(taken ? takenWords(taken) : []),
+    ...rescues.flatMap(([job, found]) => ["", `What would save ${job}:`, ...ways(found)]),
+    ...(all.length > 0 ? ["", "Not as given:", ...all.flatMap((fault) => wrapped(`  ${fault}`, WIDTH, 2))] : []),
+  ].join("\n");
+}
+
+const ways = (found: readonly Rescue[]): string[] =>
+  found.length === 0
+    ? ["  nothing that was tried"]
+    : found.flatMap((each) => wrapped(`  ${rescueSays(each)}: ${effectSays(each)}`, WIDTH, 4));
+
+/** By machine what it has to do against what it has until its last step. */
+function loads({ days }: SaidWeek["week"]): string[] {
+  const machines = [...new Set(days.map(({ machine }) => machine))];
+  return machines.map((machine) => {
+    const own = days.filter((each) => each.machine === machine);
+    const sum = (of: "load" | "available") => own.reduce((total, each) => total + each[of], 0);
+    return `${machine.padEnd(NAME)}${hours(sum("load"))} h of ${hours(sum("available"))} h in ${own.length} ${own.length === 1 ? "day" : "days"}`;
+  });
+}
+
+function takenWords({ name, earliest, wanted, earlier }: NonNullable<SaidWeek["taken"]>): string[] {
+  const done = earliest === undefined ? "nothing of it can be planned" : `done ${dayAndTime(earliest)} at the earliest`;
+  const asked = wanted === undefined ? "" : `; it must leave by ${dayAndTime(wanted)}`;
+  const isInTime = earliest !== undefined && (wanted === undefined || earliest <= wanted);
+  return [
+    "",
+    ...wrapped(`${name} without harm to the others: ${done}${asked}.`, WIDTH, 2),
+    ...(isInTime || earliest === undefined ? [] : ["To be earlier:", ...ways(earlier)]),
+  ];
+}

@@ -1,0 +1,146 @@
+/** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late, 2 where a file is refused. */
+import { readFileSync } from "node:fs";
+import { basename, join } from "node:path";
+import { planWeek } from "../../bill/week/plan-week.ts";
+import { rescuesOf } from "../../bill/week/rescue.ts";
+import type { WeekJob } from "../../bill/week/steps.ts";
+import { takeBill } from "../../bill/week/take-bill.ts";
+import type { WeekOptions } from "../../bill/week/week.ts";
+import type { BookShop } from "../../job/job-plan.ts";
+import { weekJob } from "../../job/week-jobs.ts";
+import { type SaidWeek, weekBefore, weekJson } from "../../job/week-json.ts";
+import { weekPapers } from "../../papers/week/week-papers.ts";
+import { serialNow, serialOfIso } from "../../sheet/formula/serial-now.ts";
+import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { callerPath, isFolder } from "./caller.ts";
+import type { Command, CommandContext } from "./command.ts";
+import { REFUSED } from "./guard.ts";
+import { bookIn, shopIn } from "./job-files.ts";
+import { positive } from "./limits.ts";
+import { workbooksBelow } from "./plan-jobs.ts";
+import { writePapers } from "./print.ts";
+import { readArguments, UsageError } from "./usage.ts";
+import { weekWords } from "./week-words.ts";
+
+const LATE = 1;
+const SECONDS_PER_DAY = 86_400; // by definition
+const SECONDS_PER_HOUR = 3600; // by definition
+const MOST_JOBS = 100; // chosen: beyond that it is no week
+const MOST_RESCUED = 5; // chosen: the latest ones, each way costs another plan
+
+export const week: Command = async (args, context) => {
+  const { values, positionals } = readArguments(args, {
+    shop: { type: "string" },
+    now: { type: "string" },
+    take: { type: "string" },
+    last: { type: "string" },
+    frozen: { type: "string" },
+    print: { type: "string" },
+    "no-pdf": { type: "boolean" },
+    json: { type: "boolean" },
+  });
+  if (positionals.length === 0) throw new UsageError("week takes JOB.xlsx ..., or a FOLDER of them");
+  if (values.frozen !== undefined && values.last === undefined)
+    throw new UsageError("--frozen keeps what a plan before says; give it with --last WEEK.json");
+  const serial = values.now === undefined ? serialNow(new Date()) : serialOfIso(values.now);
+  if (serial === undefined)
+    throw new UsageError(`--now must be a date or a date and time as in 2026-05-18T07:00; got ${values.now}`);
+  const now = Math.round(serial * SECONDS_PER_DAY) as WeekOptions["now"];
+  const frozen = values.frozen === undefined ? 0 : positive("--frozen", values.frozen, 0);
+  try {
+    const shop = values.shop === undefined ? undefined : shopIn(values.shop);
+    const files = filesOf(positionals);
+    const { jobs, faults } = jobsOf(files, shop, context);
+    const options: WeekOptions = { now, shop: shop?.shop, ...lastOf(values.last, now + frozen * SECONDS_PER_HOUR) };
+    const said = planned(jobs, faults, options, values.take, shop);
+    const { week: found } = said;
+    if (values.json) context.out(`${JSON.stringify(weekJson(said))}\n`);
+    else context.out(`${weekWords(said)}\n`);
+    if (values.print !== undefined) {
+      const { system } = jobs[0]!.plan.shop;
+      const papers = weekPapers(found, { version: context.version, system, rescues: said.rescues, faults });
+      // Of the papers only what went wrong is said: standard output is the week's.
+      const code = await writePapers(
+        papers,
+        values.print,
+        { pdf: !values["no-pdf"], json: false },
+        { ...context, out: context.note },
+      );
+      if (code !== 0) return code;
+    }
+    return found.jobs.some(({ late }) => late > 0) ? LATE : 0;
+  } catch (problem) {
+    if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
+    context.note(`${problem.message}\n`);
+    return REFUSED;
+  }
+};
+
+function filesOf(given: readonly string[]): readonly string[] {
+  const files = given.flatMap((path) =>
+    isFolder(callerPath(path))
+      ? workbooksBelow(callerPath(path))
+          .sort()
+          .map((name) => join(path, name))
+      : [path],
+  );
+  if (files.length === 0) refuse("unreadable", given[0]!, "a folder with workbooks of jobs", "one without");
+  if (files.length > MOST_JOBS) refuse("too-large", given[0]!, `a week of at most ${MOST_JOBS} jobs`, files.length);
+  return files;
+}
+
+/** A file that cannot be read, or holds no job, is named; the others are planned. */
+function jobsOf(files: readonly string[], shop: BookShop | undefined, { note }: CommandContext) {
+  const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
+  const jobs: WeekJob[] = [];
+  const faults: string[] = [];
+  files.forEach((file, i) => {
+    const name = names.indexOf(names[i]!) === names.lastIndexOf(names[i]!) ? names[i]! : file;
+    try {
+      const read = weekJob(name, bookIn(file), shop);
+      if (read.job) jobs.push(read.job);
+      faults.push(...read.faults.map((fault) => `${name}: ${fault}`));
+    } catch (problem) {
+      if (!(problem instanceof FileRefusal)) throw problem;
+      faults.push(`not planned: ${problem.message}`);
+    }
+  });
+  if (jobs.length === 0) {
+    for (const fault of faults) note(`${fault}\n`);
+    refuse("unreadable", files[0]!, "a job's workbook", "none that can be planned");
+  }
+  return { jobs, faults };
+}
+
+/** Orders of the plan before, and the steps of it that begin before a time. */
+function lastOf(file: string | undefined, until: number): Pick<WeekOptions, "tried" | "frozen"> {
+  if (file === undefined) return {};
+  const before = weekBefore(readFileSync(callerPath(file), "utf8"));
+  if (!before) return refuse("unreadable", file, "what week --json wrote", "something else");
+  const begins = (text: string) => (serialOfIso(text) ?? Infinity) * SECONDS_PER_DAY;
+  const near = before.steps.filter((step) => begins(step.begins) < until);
+  const inOrder = near.sort((a, b) => begins(a.begins) - begins(b.begins));
+  return { tried: [new Map(Object.entries(before.orders))], frozen: inOrder.map(({ key }) => key) };
+}
+
+function planned(
+  jobs: readonly WeekJob[],
+  faults: readonly string[],
+  options: WeekOptions,
+  take: string | undefined,
+  shop: BookShop | undefined,
+): SaidWeek {
+  if (take !== undefined) {
+    const name = basename(take).replace(/\.xls[xm]$/i, "");
+    const bill = weekJob(`${name} (new)`, bookIn(take), shop);
+    if (!bill.job) return refuse("unreadable", take, "a job's workbook", bill.faults.join("; "));
+    const taken = takeBill(jobs, bill.job, options);
+    const all = [...faults, ...bill.faults.map((fault) => `${name}: ${fault}`)];
+    return { jobs: [...jobs, bill.job], week: taken.week, rescues: [], taken: { ...taken, name }, faults: all };
+  }
+  const found = planWeek(jobs, options);
+  const late = found.jobs.filter((job) => job.late > 0).sort((a, b) => b.late - a.late);
+  const rescues = late.slice(0, MOST_RESCUED).map(({ name }) => [name, rescuesOf(jobs, options, found, name)] as const);
+  return { jobs, week: found, rescues, taken: undefined, faults };
+}

@@ -1,0 +1,38 @@
+/** Workbooks of jobs as the open jobs of a week. What is wrong with one is named; the others are planned. */
+import { type BillPlan, planBill } from "../bill/plan.ts";
+import type { WeekJob } from "../bill/week/steps.ts";
+import { readMarks } from "../cells/tables/marks.ts";
+import { Refusal } from "../units/refusal.ts";
+import { refusalOr } from "../units/remember.ts";
+import type { Book } from "./book.ts";
+import { type BookShop, headerSays, jobPlan } from "./job-plan.ts";
+import { SCHEMA, schemaOf } from "./schema.ts";
+
+export interface ReadJob {
+  /** undefined: it cannot be planned. */
+  readonly job: WeekJob | undefined;
+  /** A sentence each, without the job's name. */
+  readonly faults: readonly string[];
+}
+
+/** @param shop whose tables stand in place of the workbook's own. */
+export function weekJob(name: string, book: Book, shop?: BookShop): ReadJob {
+  const schema = schemaOf(book);
+  if (schema > SCHEMA)
+    return { job: undefined, faults: [`not planned: of a later release (schema ${schema}, this one reads ${SCHEMA})`] };
+  const found = jobPlan(book);
+  if (!found) return { job: undefined, faults: [`not planned: no bill, whose header has ${headerSays("bill")}`] };
+  const faults = schema < SCHEMA ? [`of an earlier release (schema ${schema}); shop upgrade brings it up to date`] : [];
+  if (shop === undefined && found.missing.length > 0)
+    return { job: undefined, faults: [...faults, ...found.missing.map((each) => `not planned: ${each}`)] };
+  const marks = refusalOr(() => readMarks(found.table.matrix, "bill"));
+  const plan = shop ? inShop(found.plan, shop) : found.plan;
+  if (marks instanceof Refusal)
+    return {
+      job: { name, plan, marks: new Map() },
+      faults: [...faults, `planned without its marks: ${marks.message}`],
+    };
+  return { job: { name, plan, marks }, faults };
+}
+
+const inShop = ({ rows, shop: { job } }: BillPlan, { shop }: BookShop): BillPlan => planBill({ ...shop, job }, rows);

@@ -1,0 +1,261 @@
+import { describe, expect, it } from "vitest";
+import { calendarOf } from "../../../src/bill/nouns/calendar.ts";
+import { type Marks, NO_MARKS } from "../../../src/bill/nouns/marks.ts";
+import type { Shop } from "../../../src/bill/nouns/shop.ts";
+import { faultSays } from "../../../src/bill/week/faults.ts";
+import { planWeek } from "../../../src/bill/week/plan-week.ts";
+import { replanWeek } from "../../../src/bill/week/replan-week.ts";
+import type { WeekJob } from "../../../src/bill/week/steps.ts";
+import type { PlannedStep, Week } from "../../../src/bill/week/week.ts";
+import { instant, SECONDS_PER_DAY } from "../../../src/calc/schedule/calendar.ts";
+import { workBetween } from "../../../src/calc/schedule/finish.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
+import type { CellValue } from "../../../src/units/cell.ts";
+import { BRACKET, HOUR, job, type Line, MONDAY, SHOP, withCell } from "../../cells/example/tables.ts";
+import { planned, shopOf } from "../shop.ts";
+
+const at = (days: number) => instant(Math.round((MONDAY + days) * SECONDS_PER_DAY));
+const NOW = at(7 * HOUR);
+const UNITS = 2e5;
+
+const open = (name: string, lines: readonly Line[], entries: Record<string, CellValue> = {}, shop?: Shop): WeekJob => ({
+  name,
+  plan: planned(lines, shop ?? shopOf({ job: job(entries) })),
+  marks: new Map(),
+});
+const mark = (job: WeekJob, row: number, marks: Partial<Marks>): WeekJob => ({
+  ...job,
+  marks: new Map([...job.marks, [row, { ...NO_MARKS, ...marks }]]),
+});
+const part = (name: string, changed: Line = {}): Line => ({ ...BRACKET, Part: name, ...changed });
+const stepsOf = ({ steps }: Week, name: string): PlannedStep[] => steps.filter(({ line }) => line.part === name);
+const says = ({ faults }: Week): string[] => faults.map((fault) => faultSays(fault, (day) => String(day)));
+
+describe("the steps of a line", () => {
+  const week = planWeek([open("one", [part("A", { Operations: "Weld 2; Deburr; Coating; Pack" })])], {
+    now: NOW,
+    units: UNITS,
+  });
+
+  it("are cut, deburr, bend, drill, weld, coat outside, pack, each when the one before is done", () => {
+    const steps = stepsOf(week, "A");
+    const names = steps.map(({ station }) => station.name);
+    expect(names[0]).toBe("Shear");
+    expect(names.indexOf("Deburr")).toBeLessThan(names.indexOf("Brake"));
+    expect(names.indexOf("Brake")).toBeLessThan(names.indexOf("Weld"));
+    expect(names.indexOf("Weld")).toBeLessThan(names.indexOf("Coating"));
+    expect(names.at(-1)).toBe("Pack");
+    for (const [i, step] of steps.entries()) if (i > 0) expect(step.ready).toBeGreaterThanOrEqual(steps[i - 1]!.finish);
+  });
+
+  it("take the minutes that the plan of the bill has, in the shifts of the station", () => {
+    for (const { work, finish, ready, setUp, station } of stepsOf(week, "A")) {
+      if (!work) continue;
+      expect(setUp).toBe(work.setUp + 0);
+      expect(workBetween(ready, finish, calendarOf(shopOf().calendar, station.name))).toBe(work.run);
+    }
+  });
+
+  it("of a vendor take its working days", () => {
+    const coating = stepsOf(week, "A").find(({ station }) => station.name === "Coating")!;
+    expect((coating.finish - coating.ready) / SECONDS_PER_DAY).toBeGreaterThanOrEqual(coating.station.vendorDays!);
+  });
+});
+
+describe("set-ups", () => {
+  it("of one set of tools and one sheet are shared by lines of two jobs where they meet", () => {
+    const alone = planWeek([open("one", [part("A")])], { now: NOW, units: UNITS });
+    const both = planWeek([open("one", [part("A")]), open("two", [part("B")])], { now: NOW, units: UNITS });
+    const [cutA, bentA] = stepsOf(alone, "A");
+    expect(both.worth.setUp).toBe(2 * alone.worth.setUp - cutA!.change - bentA!.change);
+    expect(both.isProved).toBe(true);
+  });
+});
+
+describe("what is due first", () => {
+  const big = part("BIG", { Quantity: 400 });
+  const small = part("SMALL", { Quantity: 20, Material: "A1011 CS", Thickness: "10 ga" });
+
+  it("goes first, and the late hours are those of the clock past the due time", () => {
+    const jobs = [open("late", [big], { Due: MONDAY + 3 }), open("soon", [small], { Due: MONDAY + 9 * HOUR })];
+    const week = planWeek(jobs, { now: NOW, units: UNITS });
+    const [late, soon] = week.jobs;
+    expect(soon!.finish).toBeLessThan(late!.finish!);
+    expect(soon!.late).toBe(Math.max(0, soon!.finish! - at(9 * HOUR)));
+    expect(week.isProved).toBe(true);
+  });
+
+  it("has a latest start, from which it is done when it is due, and a chain that ends with it", () => {
+    const { jobs, steps } = planWeek([open("one", [part("A", { Quantity: 300 })], { Due: MONDAY + 9 })], {
+      now: NOW,
+      units: UNITS,
+    });
+    const [first] = steps;
+    expect(jobs[0]!.latestStart).toBe(first!.latest);
+    expect(first!.latest).toBeGreaterThan(first!.ready);
+    expect(first!.slack).toBe(workBetween(first!.ready, first!.latest!, calendarOf(shopOf().calendar, "Shear")));
+    expect(jobs[0]!.chain.map((i) => steps[i]!.station.name)).toEqual(steps.map(({ station }) => station.name));
+  });
+
+  it("may wait as long as its own date allows, whoever is late behind it", () => {
+    const jobs = [open("soon", [small], { Due: MONDAY + 9 }), open("late", [big], { Due: MONDAY + 9 * HOUR })];
+    const [soon, late] = planWeek(jobs, { now: NOW, units: UNITS }).jobs;
+    expect(late!.late).toBeGreaterThan(0);
+    expect(soon!.latestStart).toBeGreaterThan(NOW);
+    expect(late!.latestStart).toBeLessThan(NOW);
+  });
+
+  it("a rush counts for more than the others", () => {
+    const due = { Due: MONDAY + 7 * HOUR };
+    const jobs = (pace: string) => [open("a", [big], due), open("b", [big], { ...due, Pace: pace })];
+    const [a, b] = planWeek(jobs("rush"), { now: NOW, units: UNITS }).jobs;
+    expect(b!.finish).toBeLessThan(a!.finish!);
+  });
+});
+
+describe("marks of the floor", () => {
+  const jobs = [
+    open("one", [part("A", { Operations: "Deburr" }), part("B", { Material: "304", Thickness: "14 ga" })]),
+    open("two", [part("C", { Quantity: 200 })]),
+  ];
+
+  it("what is done is gone, and so is what comes before it", () => {
+    const week = planWeek([mark(jobs[0]!, 2, { done: ["Deburr"] }), jobs[1]!], { now: NOW, units: UNITS });
+    expect(stepsOf(week, "A").map(({ station }) => station.name)).toEqual(["Brake", "Drill"]);
+    const all = planWeek([mark(jobs[0]!, 2, { isDone: true }), jobs[1]!], { now: NOW, units: UNITS });
+    expect(stepsOf(all, "A")).toEqual([]);
+  });
+
+  it("what has begun goes on at once and is set up already", () => {
+    const week = planWeek([jobs[0]!, mark(jobs[1]!, 2, { started: ["Shear"] })], { now: NOW, units: UNITS });
+    const [cut] = stepsOf(week, "C");
+    expect([cut!.begins, cut!.setUp]).toEqual([NOW, 0]);
+  });
+
+  it("what is pinned stands at its time", () => {
+    const time = at(1 + 10 * HOUR);
+    const week = planWeek([mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: time }] }), jobs[1]!], {
+      now: NOW,
+      units: UNITS,
+    });
+    expect(stepsOf(week, "A").find(({ station }) => station.name === "Brake")!.ready).toBe(time);
+  });
+
+  it("one at a station where the line has no work, and one made twice, are named and the rest is planned", () => {
+    const week = planWeek([mark(jobs[0]!, 2, { done: ["Shear", "shear", "Polish"] }), jobs[1]!], {
+      now: NOW,
+      units: UNITS,
+    });
+    expect(says(week)).toEqual([
+      expect.stringContaining('one, A: marked twice at "shear"'),
+      expect.stringContaining('one, A: marked at "Polish", where it has no work'),
+    ]);
+    expect(stepsOf(week, "C").length).toBeGreaterThan(0);
+  });
+
+  it("never move what is done or has begun, on 300 random weeks", () => {
+    const stations = ["Shear", "Brake"];
+    for (let seed = 1; seed <= 300; seed++) {
+      const next = randomFrom(seed);
+      const marked = jobs.map((job) =>
+        job.plan.lines.reduce((all, { row }) => {
+          const drawn = next();
+          if (drawn < 0.3) return mark(all, row, { done: [stations[Math.floor(next() * 2)]!] });
+          return drawn < 0.6 ? mark(all, row, { started: [stations[Math.floor(next() * 2)]!] }) : all;
+        }, job),
+      );
+      const before = planWeek(jobs, { now: NOW, units: 0 });
+      const week = replanWeek(marked, { now: NOW, units: 2000 }, before);
+      marked.forEach(({ marks }, at) => {
+        for (const [row, { done, started }] of marks) {
+          const own = week.steps.filter(({ job, line }) => job === at && line.row === row);
+          expect(
+            own.some(({ station }) => done.includes(station.name)),
+            `seed ${seed}`,
+          ).toBe(false);
+          for (const step of own.filter(({ isStarted }) => isStarted)) {
+            expect(started).toContain(step.station.name);
+            const machine = week.machines.find(({ steps }) => steps.includes(week.steps.indexOf(step)))!;
+            const ahead = machine.steps.slice(0, machine.steps.indexOf(week.steps.indexOf(step)));
+            expect(
+              ahead.every((i) => week.steps[i]!.isStarted),
+              `seed ${seed}`,
+            ).toBe(true);
+          }
+        }
+      });
+    }
+  }, 120_000);
+});
+
+describe("what is wrong is named and the rest is planned", () => {
+  it("a due time that is past", () => {
+    const week = planWeek([open("old", [part("A")], { Due: MONDAY - 1 })], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual([expect.stringMatching(/^old: due .*, which is past/)]);
+    expect(week.steps.length).toBeGreaterThan(0);
+  });
+
+  it("tables of two shops that differ", () => {
+    const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Rate", 999) });
+    const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, other)], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual(["two: stations differ from those of one, which are used for stations and shifts"]);
+    expect(stepsOf(week, "B").length).toBeGreaterThan(0);
+  });
+
+  it("a queue typed by hand is no difference: the open jobs are what waits", () => {
+    const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Queue", 500) });
+    const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, other)], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual([]);
+  });
+
+  it("a calendar without shifts, where another job's has some; refused where nobody's has", () => {
+    const closed = shopOf({
+      job: job(),
+      calendar: [
+        ["Day", "Start", "End"],
+        ["2026-05-25", null, null],
+      ],
+    });
+    const week = planWeek([open("closed", [part("A")], {}, closed), open("open", [part("B")])], {
+      now: NOW,
+      units: UNITS,
+    });
+    expect(says(week)).toContain("closed: its calendar has no shift; it is planned in the shop's");
+    expect(stepsOf(week, "A").length).toBeGreaterThan(0);
+    expect(() => planWeek([open("closed", [part("A")], {}, closed)], { now: NOW, units: UNITS })).toThrow(
+      expect.objectContaining({ message: expect.stringContaining("calendar must be one with a shift") }),
+    );
+  });
+
+  it("a line that has no quote", () => {
+    const week = planWeek([open("one", [part("A"), part("B", { Material: "cheese" })])], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual(["one, B: not planned, it has no quote"]);
+  });
+});
+
+describe("a lot that goes on as it is done", () => {
+  it("is never later than the whole line, and is set up once", () => {
+    const lines = [part("A", { Quantity: 200, Operations: "Deburr" })];
+    const rates = (lot: CellValue) => shopOf({ job: job(), rates: [...SHOP.rates, ["Transfer lot", lot, null]] });
+    const whole = planWeek([open("one", lines)], { now: NOW, units: UNITS });
+    const lots = planWeek([open("one", lines, {}, rates(50))], { now: NOW, units: UNITS });
+    expect(lots.steps.length).toBe(4 * whole.steps.length);
+    expect(lots.jobs[0]!.finish).toBeLessThan(whole.jobs[0]!.finish!);
+    expect(lots.worth.setUp).toBe(whole.worth.setUp);
+    const run = ({ steps }: Week) => steps.reduce((sum, step) => sum + step.run, 0);
+    expect(run(lots)).toBe(run(whole));
+  });
+});
+
+describe("load by day", () => {
+  it("adds up to what the steps take, and never exceeds what the day has", () => {
+    const week = planWeek([open("one", [part("A", { Quantity: 900 })]), open("two", [part("B", { Quantity: 300 })])], {
+      now: NOW,
+      units: UNITS,
+    });
+    const load = week.days.reduce((sum, day) => sum + day.load, 0);
+    const work = week.steps.reduce((sum, { run, setUp }) => sum + run + setUp, 0);
+    expect(Math.abs(load - work)).toBeLessThan(1);
+    for (const day of week.days) expect(day.load).toBeLessThanOrEqual(day.available + 1e-6);
+  });
+});

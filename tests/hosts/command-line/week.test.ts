@@ -1,0 +1,164 @@
+import { readFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { week } from "../../../src/hosts/command-line/week.ts";
+import { SCHEMA } from "../../../src/job/schema.ts";
+import { WEEK_JSON, type WeekJson } from "../../../src/job/week-json.ts";
+import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
+import { JOB, ONE_DIE, run, testFolder, workbook } from "./shop-book.ts";
+
+const write = testFolder();
+const NOW = ["--now", "2026-03-02T07:00"];
+
+const BILL = ["Part", "Material", "Thickness", "Quantity", "Width", "Flanges", "Bend angles", "Done", "Started"];
+const bill = (...rows: readonly (readonly CellValue[])[]): CellMatrix => [
+  BILL,
+  ...rows.map((row) => BILL.map((_, i) => row[i] ?? null)),
+];
+const line = (part: string, quantity: number, ...marks: CellValue[]): CellValue[] => [
+  part,
+  "A1011 CS",
+  "11 ga",
+  quantity,
+  6,
+  "2; 3",
+  90,
+  ...marks,
+];
+const dueOn = (due: string): CellMatrix => JOB.map((row) => (row[0] === "Must leave by" ? [row[0], due] : row));
+const book = (name: string, rows: CellMatrix, job: CellMatrix = JOB, shop = ONE_DIE): string =>
+  write(`${name}.xlsx`, workbook(rows, ...shop.slice(0, -1), job));
+const asked = async (...args: string[]): Promise<WeekJson & { exit: number }> => {
+  const { exit, text } = await run(week, ...args, ...NOW, "--json");
+  return { ...WEEK_JSON.parse(JSON.parse(text)), exit };
+};
+
+describe("shop week", () => {
+  const first = book("first", bill(line("A", 200), line("B", 50, "Shear")));
+  const second = book("second", bill(line("C", 400)), dueOn("2026-03-02 08:00"));
+
+  it("plans the open jobs together; exit 1 where one is late", async () => {
+    const found = await asked(first, second);
+    expect(found.exit).toBe(1);
+    expect(found.jobs.map(({ job, late_hours }) => [job, late_hours > 0])).toEqual([
+      ["first", false],
+      ["second", true],
+    ]);
+    expect(found.steps.filter(({ part }) => part === "B").map(({ station }) => station)).toEqual(["Brake"]);
+    expect(found.rescues.every(({ job, saves_hours }) => job === "second" && saves_hours > 0)).toBe(true);
+    expect(found.days.reduce((sum, { load_hours }) => sum + load_hours, 0)).toBeCloseTo(
+      found.steps.reduce((sum, { set_up_minutes, run_minutes }) => sum + (set_up_minutes + run_minutes!) / 60, 0),
+      3,
+    );
+    expect((await asked(first)).exit).toBe(0);
+  });
+
+  it("says the same in words, at most 100 columns wide", async () => {
+    const { text } = await run(week, first, second, ...NOW);
+    expect(text).toMatch(/^2 jobs, \d+ steps from 2026-03-02 07:00/);
+    expect(text).toContain("What would save second:");
+    expect(text.split("\n").every((row, i) => i === 0 || row.length <= 100)).toBe(true);
+  });
+
+  it("takes a bill: its earliest date, and the others as they were", async () => {
+    const bill_ = book("third", bill(line("N", 300)), dueOn("2026-03-03 12:00"));
+    const alone = await asked(first, second);
+    const found = await asked(first, second, "--take", bill_);
+    expect(found.take!.job).toBe("third");
+    expect(found.take!.earliest).not.toBeNull();
+    for (const { job, late_hours } of alone.jobs)
+      expect(found.jobs.find((each) => each.job === job)!.late_hours).toBeLessThanOrEqual(late_hours + 1e-9);
+  });
+
+  it("begins with the plan before, and keeps its near part", async () => {
+    const before = await asked(first, second);
+    const { exit: _, ...written } = before;
+    const last = write("last.json", JSON.stringify(written));
+    const found = await asked(second, first, "--last", last, "--frozen", "4");
+    const near = (of: WeekJson) =>
+      of.steps
+        .filter(({ begins }) => begins < "2026-03-02T11:00:00")
+        .map(({ key, begins }) => [key, begins])
+        .sort();
+    expect(near(found)).toEqual(near(before));
+    expect((await run(week, first, "--last", first, ...NOW)).exit).toBe(2);
+    await expect(run(week, first, "--frozen", "4", ...NOW)).rejects.toMatchObject({
+      message: expect.stringContaining("--last"),
+    });
+  });
+
+  it("prints an overview and a sheet a day for every machine", async () => {
+    const folder = join(dirname(first), "week");
+    const { exit } = await run(week, first, second, ...NOW, "--print", folder, "--no-pdf");
+    expect(exit).toBe(1);
+    const overview = readFileSync(join(folder, "index.html"), "utf8");
+    expect(overview).toContain("What would save second");
+    const sheet = readFileSync(join(folder, "station", "Brake-2.html"), "utf8");
+    expect(sheet).toContain("Mon 2026-03-02");
+    for (const part of ["A", "B", "C"]) expect(sheet).toContain(`<td class="short">${part}</td>`);
+    expect(sheet).toContain("lock out before reaching behind");
+  });
+});
+
+describe("what is wrong is named and the rest is planned", () => {
+  const good = book("good", bill(line("A", 20)));
+
+  it("a workbook of a later release, one without a bill, one that is no workbook", async () => {
+    const later = write("later.xlsx", workbook([["Schema", SCHEMA + 1]], bill(line("A", 20)), ...ONE_DIE));
+    const bare = write("bare.xlsx", workbook(...ONE_DIE));
+    const text = write("text.xlsx", "no workbook");
+    const { faults, jobs } = await asked(good, later, bare, text);
+    expect(jobs.map(({ job }) => job)).toEqual(["good"]);
+    expect(faults).toEqual([
+      `good: of an earlier release (schema 1); shop upgrade brings it up to date`,
+      `later: not planned: of a later release (schema ${SCHEMA + 1}, this one reads ${SCHEMA})`,
+      expect.stringContaining("bare: not planned: no bill"),
+      expect.stringContaining("text.xlsx"),
+    ]);
+  });
+
+  it("a line marked twice, a mark nobody understands, a due date in the past", async () => {
+    const twice = book("twice", bill(line("A", 20, "Shear; Shear"), line("B", 20, "Oven")), dueOn("2026-02-20"));
+    const { faults, jobs } = await asked(twice);
+    expect(jobs[0]!.finish).not.toBeNull();
+    expect(faults.slice(1)).toEqual([
+      'twice, A: marked twice at "shear"; taken as done',
+      expect.stringContaining('twice, B: marked at "Oven"'),
+      expect.stringContaining("twice: due 2026-02-20T00:00:00, which is past"),
+    ]);
+  });
+
+  it("shifts nobody has, and shops that differ", async () => {
+    const closed = ONE_DIE.map((table) =>
+      table[0]![0] === "Day"
+        ? [
+            ["Day", "Start", "End"],
+            ["2026-05-25", null, null],
+          ]
+        : table,
+    );
+    const shut = book("shut", bill(line("B", 20)), JOB, closed);
+    const slow = ONE_DIE.map((table) =>
+      table[0]![0] === "Station" ? table.map((row) => (row[0] === "Brake" ? row.with(2, 99) : row)) : table,
+    );
+    const other = book("other", bill(line("C", 20)), JOB, slow);
+    const { faults, jobs } = await asked(good, shut, other);
+    expect(jobs.map(({ finish }) => finish === null)).toEqual([false, false, false]);
+    expect(faults).toContain("shut: its calendar has no shift; it is planned in the shop's");
+    expect(faults.some((fault) => fault.startsWith("other: stations differ from those of good"))).toBe(true);
+    const ruled = await asked(good, shut, other, "--shop", good);
+    expect(ruled.faults.some((fault) => fault.includes("differ"))).toBe(false);
+    const alone = await run(week, shut, ...NOW);
+    expect([alone.exit, alone.text]).toEqual([2, ""]);
+    expect(alone.notes).toContain("calendar must be one with a shift");
+  });
+
+  it("nothing at all", async () => {
+    const missing = await run(week, join(dirname(good), "none.xlsx"), ...NOW);
+    expect([missing.exit, missing.text]).toEqual([2, ""]);
+    await expect(run(week, ...NOW)).rejects.toMatchObject({ message: expect.stringContaining("week takes JOB.xlsx") });
+    await expect(run(week, good, "--now", "soon")).rejects.toMatchObject({
+      message: expect.stringContaining("--now must be"),
+    });
+  });
+});
