@@ -9,7 +9,7 @@ export interface FoundTable {
   /** Of the header row, counted from 0. */
   readonly top: number;
   readonly left: number;
-  /** The header row and everything below it up to the first empty row. */
+  /** The header row and everything below it up to the first empty row that no line of the table follows. */
   readonly matrix: CellMatrix;
 }
 
@@ -68,8 +68,18 @@ function tableBelow(sheet: BookSheet, top: number, left: number, right: number):
     // A row as it is where it can be: what was read from it is known then.
     const isWhole = left === 0 && own.length === right + 1;
     const cells = isWhole ? own : Array.from({ length: right - left + 1 }, (_, i) => cellAt(sheet, row, left + i));
-    if (row > top && cells.every(isBlank)) break;
+    if (row > top && cells.every(isBlank) && !isResumed(sheet, row, left, right)) break;
     matrix.push(cells);
   }
   return matrix;
 }
+
+/** A row left empty in the middle of a list must not hide the lines below it: a header has words alone, a sum fewer cells. */
+function isResumed(sheet: BookSheet, from: number, left: number, right: number): boolean {
+  for (let row = from + 1; row < sheet.rows.length; row++) {
+    const cells = sheet.rows[row]!.slice(left, right + 1).filter((cell) => !isBlank(cell));
+    if (cells.length > 0) return cells.length >= LEAST_CELLS && cells.some((cell) => typeof cell === "number");
+  }
+  return false;
+}
+const LEAST_CELLS = 4;

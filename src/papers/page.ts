@@ -79,7 +79,7 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 svg { display: block; }
 svg .paper { fill: #fff; }
 .plan { margin: 1mm 0; break-inside: avoid; }
-.plan svg { width: 100%; max-height: 104mm; }
+.plan svg { width: 100%; max-height: 106mm; }
 .plan.half svg { width: 50%; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }

@@ -12,6 +12,14 @@ describe("the bill in a workbook", () => {
     expect(job.missing).toEqual([]);
   });
 
+  it("goes on below a row that was left empty; a sum or another table's header below it is no line", () => {
+    const [above, below] = [PARTS.slice(0, 4), PARTS.slice(4, 5)];
+    const lines = (rows: typeof PARTS) => jobPlan(book(rows))!.plan.lines.map(({ part }) => part);
+    expect(lines([...above, [], ...below])).toEqual(["A-1", "A-2"]);
+    expect(lines([...above, [], ["Total", null, null, 12]])).toEqual(["A-1"]);
+    expect(lines([...above, [], ["Die", "Opening", "Angle", "Rating"]])).toEqual(["A-1"]);
+  });
+
   it("is not there where a column it needs is missing", () => {
     expect(jobPlan(book([["Part", "Material", "Thickness", "Quantity"]]))).toBeUndefined();
     expect(jobPlan([])).toBeUndefined();

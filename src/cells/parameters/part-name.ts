@@ -10,8 +10,8 @@ export const partName = (description: string): CellParameter<string> => ({
   optional: false,
   default: null,
   read: (given: CellValue, name) => {
-    if (isBlank(given)) throw wrong(name, "a part of the bill", given);
-    if (typeof given === "string" || typeof given === "number") return String(given).trim();
-    throw wrong(name, "a part of the bill", given);
+    const isName = typeof given === "string" || (typeof given === "number" && Number.isFinite(given));
+    if (isBlank(given) || !isName) throw wrong(name, "a part of the bill", given);
+    return String(given).trim();
   },
 });
