@@ -1,10 +1,13 @@
 import { describe, expect, test } from "vitest";
 import grid from "../../src/sheet/functions/evidence/grid.json" with { type: "json" };
+import pivotParts from "../../src/sheet/functions/evidence/pivot-parts.json" with { type: "json" };
 import { evidenceByFunction } from "../../src/sheet/functions/evidence.ts";
 import { excelFunctionNames } from "../../src/sheet/functions/excel-names.ts";
 import { worksheetFunctionNames } from "../../src/sheet/functions/registry.ts";
+import { Package } from "../../src/sheet/package/package.ts";
 import { CellError, type CellValue } from "../../src/units/cell.ts";
 import { evaluateOn, type Given } from "./evaluate-on-grid.ts";
+import { zipOf } from "./make-package.ts";
 
 /** Numbers agree to 1e-9: the tolerance by which a recalculation is judged. */
 function agrees(got: unknown, wanted: unknown): boolean {
@@ -19,10 +22,13 @@ function agrees(got: unknown, wanted: unknown): boolean {
 
 const readable = (value: CellValue | CellValue[][]): unknown => (value instanceof CellError ? value.code : value);
 
+/** The pivot tables of the grid, as their parts say them. */
+const pivots = Package.open(zipOf(pivotParts));
+
 describe("worksheet functions answer as other programs do", () => {
   for (const [name, rows] of evidenceByFunction) {
     test.each(rows.map((row) => [row.formula, row] as const))(`${name}: %s`, (formula, row) => {
-      const got = evaluateOn(grid as Readonly<Record<string, Given>>, formula);
+      const got = evaluateOn(grid as Readonly<Record<string, Given>>, formula, { package: pivots });
       expect(
         agrees(got, row.value),
         `${row.origin} says ${JSON.stringify(row.value)}; got ${JSON.stringify(readable(got))}`,
