@@ -11,7 +11,7 @@ import { GRAMMAR } from "./grammar.ts";
 import { JOB_PARTS } from "./job-file.ts";
 import { randomFile } from "./random-file.ts";
 import type { Trial } from "./try-call.ts";
-import { checkProblem, freezeProblem, planProblem } from "./try-job.ts";
+import { checkProblem, freezeProblem, planProblem, startProblem } from "./try-job.ts";
 
 const SHOP = zipSync(Object.fromEntries(Object.entries(JOB_PARTS).map(([name, text]) => [name, strToU8(text)])));
 
@@ -39,7 +39,10 @@ function tryWorkbook(bytes: Uint8Array): Trial {
     return { outcome: status, problem: `its output is refused: ${again.refused.reason} ${again.refused.message}` };
   return {
     outcome: `recalculated: ${status}`,
-    problem: unlessRefused(() => freezeProblem(output)) ?? unlessRefused(() => planProblem(output)),
+    problem:
+      unlessRefused(() => freezeProblem(output)) ??
+      unlessRefused(() => planProblem(output)) ??
+      unlessRefused(() => startProblem(undefined, output)),
   };
 }
 
@@ -61,7 +64,7 @@ function tryParts(bytes: Uint8Array): Trial {
   try {
     const context = { system: "in", materials: currentMaterials(), material: undefined } as const;
     partRows(readPartList(rowsOfFile(bytes).rows, {}, context), context);
-    return { outcome: "csv read", problem: checkProblem(bytes, SHOP) };
+    return { outcome: "csv read", problem: checkProblem(bytes, SHOP) ?? startProblem(bytes, undefined) };
   } catch (problem) {
     if (problem instanceof Refusal || problem instanceof FileRefusal)
       return { outcome: "csv refused", problem: outside(problem.message) };
