@@ -46,3 +46,11 @@ test("every function has at least two rows of evidence from outside, and there a
 test("every function is Excel's", () => {
   expect(worksheetFunctionNames().filter((name) => !excelFunctionNames.has(name))).toEqual([]);
 });
+
+test.each(["DCOUNT(F1:H6,0,J1:J2)", "DCOUNTA(F1:H6,0,J1:J2)", "DCOUNT(F1:H6,X30,J1:J2)"])(
+  "%s keeps Excel's value: the programs that say what field 0 is are others",
+  (formula) => {
+    const got = evaluateOn(grid as Readonly<Record<string, Given>>, formula);
+    expect(got).toMatchObject({ message: expect.stringMatching(/^unsupported-syntax: DCOUNTA? of field 0$/) });
+  },
+);

@@ -4,8 +4,10 @@ import { shopFunctions } from "../../cells/catalogue.ts";
 import { currentMaterials } from "../../cells/parameters/read-data.ts";
 import { rowsOfFile } from "../../job/part-list/list-file.ts";
 import { partRows, readPartList } from "../../job/part-list/part-list.ts";
+import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { GRAMMAR } from "./grammar.ts";
 import { JOB_PARTS } from "./job-file.ts";
@@ -37,12 +39,13 @@ function tryWorkbook(bytes: Uint8Array): Trial {
   const again = recalculated(output).result.report;
   if (again.refused)
     return { outcome: status, problem: `its output is refused: ${again.refused.reason} ${again.refused.message}` };
+  const book = bookOf(readWorkbook(output));
   return {
     outcome: `recalculated: ${status}`,
     problem:
       unlessRefused(() => freezeProblem(output)) ??
-      unlessRefused(() => planProblem(output)) ??
-      unlessRefused(() => startProblem(undefined, output)),
+      unlessRefused(() => planProblem(book)) ??
+      unlessRefused(() => startProblem(undefined, book)),
   };
 }
 

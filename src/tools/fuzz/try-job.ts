@@ -2,6 +2,7 @@
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import { billWords } from "../../hosts/command-line/bill-words.ts";
 import { billJson } from "../../job/bill-json.ts";
+import type { Book } from "../../job/book.ts";
 import { calculatedBytes } from "../../job/building/calculated.ts";
 import { freezeNotice } from "../../job/freeze-notice.ts";
 import { jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
@@ -29,8 +30,8 @@ export function freezeProblem(calculated: Uint8Array): string | undefined {
 }
 
 /** What is wrong with the bill of a workbook, in words, as JSON and on paper; undefined also where it holds none. */
-export function planProblem(calculated: Uint8Array): string | undefined {
-  const job = jobPlan(bookOf(readWorkbook(calculated)));
+export function planProblem(calculated: Book): string | undefined {
+  const job = jobPlan(calculated);
   if (!job) return undefined;
   const { papers } = printOf(job.plan, { ...ABOUT, name: "in.xlsx", stale: 0, missing: job.missing });
   const texts = [billWords(job.plan, true), ...papers.map((paper) => document(paper.title, [paper]))];
@@ -45,16 +46,16 @@ export function checkProblem(list: Uint8Array, shop: Uint8Array): string | undef
 }
 
 /** What is wrong with the workbook that is begun from a part list, or from the shop of a calculated workbook. */
-export function startProblem(parts: Uint8Array | undefined, shop: Uint8Array | undefined): string | undefined {
-  const tables = shop ? shopTablesOf(bookOf(readWorkbook(shop))) : exampleShop();
+export function startProblem(parts: Uint8Array | undefined, shop: Book | undefined): string | undefined {
+  const tables = shop ? shopTablesOf(shop) : exampleShop();
   const read = shopOf(bookOfTables(tables));
   if (read.missing.length > 0) return undefined;
   const list = parts && readPartList(rowsOfFile(parts).rows, {}, read.context);
   const facts = { name: "in", today: TODAY, partsFile: parts && "in.csv", shopFile: shop && "in.xlsx" };
-  const bytes = calculatedBytes(jobWorkbook(startedContents(facts, tables, read, list)));
-  const lines = jobPlan(bookOf(readWorkbook(bytes)))?.plan.rows.length;
+  const begun = bookOf(readWorkbook(calculatedBytes(jobWorkbook(startedContents(facts, tables, read, list)))));
+  const lines = jobPlan(begun)?.plan.rows.length;
   const wanted = list ? list.lines : 1;
-  return lines === wanted ? planProblem(bytes) : `the workbook that is begun has ${lines} lines for ${wanted}`;
+  return lines === wanted ? planProblem(begun) : `the workbook that is begun has ${lines} lines for ${wanted}`;
 }
 
 /** Words of a program that no person should read. What the list itself says stands between quotation marks. */
