@@ -58,7 +58,7 @@ function selected(name: string, frame: Frame, database: Value, field: Value, cri
   if (asked instanceof CellError) fail(asked);
   const column = typeof asked === "string" ? columnOf(headings, asked) : Math.trunc(Number(asked)) - 1;
   // LibreOffice counts the rows, Microsoft says nothing of it.
-  if (column === -1 && typeof asked !== "string" && isCounting) keep("unsupported-syntax", `${name} of field 0`);
+  if (column === -1 && typeof asked !== "string" && isCounting) keep("unknown-function", `${name} of field 0`);
   if (column < 0 || column >= headings.length) fail(VALUE);
   return chosen.map((row) => row[column]!);
 }

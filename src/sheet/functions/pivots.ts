@@ -9,7 +9,7 @@ import type { Pivot, PivotAxis } from "../evaluate/pivot.ts";
 import { RangeRef, REF } from "../evaluate/value.ts";
 import { defineIn, fail } from "./define.ts";
 
-const unsure = (why: string): never => keep("unsupported-syntax", `GETPIVOTDATA ${why}`);
+const unsure = (why: string): never => keep("unknown-function", `GETPIVOTDATA ${why}`);
 
 /** The data field of that name, or the only one that sums up the field of that name. */
 function dataOf({ data }: Pivot, asked: string): number {

@@ -194,7 +194,7 @@ export class WorkbookGrid implements Grid {
       return readPivots(this.workbook.package, this.workbook.sheets[sheet]!.part);
     } catch (problem) {
       if (!(problem instanceof FileRefusal)) throw problem;
-      return keep("unsupported-syntax", `GETPIVOTDATA: ${problem.message}`);
+      return keep("unknown-function", `GETPIVOTDATA: ${problem.message}`);
     }
   }
 
