@@ -60,6 +60,7 @@ const BY_TYPE: Record<string, Row> = {
   "abrasive rate": RATE,
   gauge: FROM_ZERO,
   material: NAME,
+  part: NAME,
   tool: NAME,
   function: WORD,
   "edition or range": NAME,

@@ -58,8 +58,12 @@ export const valueAt = (workbook: Workbook, cell: string, sheet = 0): CellValue 
 const PROBE = "AZ1";
 
 /** The formula's value on a grid, as rows when it spills; volatile functions see 14 March 2026, 09:30. */
-export function evaluateOn(cells: Readonly<Record<string, Given>>, formula: string): CellValue | CellValue[][] {
-  const workbook = workbookOf({ Sheet1: { ...cells, [PROBE]: `=${formula}` } }, "dynamic");
+export function evaluateOn(
+  cells: Readonly<Record<string, Given>>,
+  formula: string,
+  rest: Partial<Workbook> = {},
+): CellValue | CellValue[][] {
+  const workbook = workbookOf({ Sheet1: { ...cells, [PROBE]: `=${formula}` } }, "dynamic", rest);
   const calculator = new Calculator(workbook, { functions: noCustomFunctions, now: 46_095.395833333336 });
   Object.assign(calculator.grid, { random: Math.random });
   calculator.calculateAll();

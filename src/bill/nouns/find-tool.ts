@@ -17,7 +17,7 @@ function missing(parameter: string, wanted: string | number, rows: readonly { re
     parameter,
     `a ${parameter} of the table`,
     showGiven(wanted),
-    names.length === 0 ? "the table is empty" : `nearest is "${nearest(String(wanted), names)}"`,
+    names.length === 0 ? "the table is empty" : `nearest is ${showGiven(nearest(String(wanted), names))}`,
   );
 }
 
@@ -31,7 +31,10 @@ export function findDie<D extends Die>(wanted: string | number, dies: readonly D
       "die",
       "named where two dies have the same opening",
       showGiven(wanted),
-      byOpening.map(({ name }) => `"${name}"`).join(" or "),
+      byOpening
+        .slice(0, 2)
+        .map(({ name }) => showGiven(name))
+        .join(" or "),
     );
   return named(wanted, dies) ?? byOpening[0] ?? missing("die", wanted, dies);
 }

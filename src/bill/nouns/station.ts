@@ -3,6 +3,7 @@ import type { Basis } from "../../calc/time/station-time.ts";
 import { nearest } from "../../units/nearest.ts";
 import type { Millimetres, Money } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
+import { showGiven } from "../../units/show.ts";
 
 /** A place where work is done: a machine, a bench, or a vendor outside. */
 export interface Station {
@@ -36,5 +37,10 @@ export function stationNamed(wanted: string, table: readonly Station[], paramete
   const found = findStation(wanted, table);
   if (found) return found;
   const names = table.map(({ name }) => name);
-  throw noAnswer(parameter, "a station of the table", `"${wanted}"`, `nearest is "${nearest(wanted, names)}"`);
+  throw noAnswer(
+    parameter,
+    "a station of the table",
+    showGiven(wanted),
+    `nearest is ${showGiven(nearest(wanted, names))}`,
+  );
 }

@@ -5,6 +5,7 @@ import { noQuoteSays } from "../../bill/says.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
 import { noAnswer, Refusal, wrong } from "../../units/refusal.ts";
+import { showGiven } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 
@@ -13,16 +14,13 @@ export function quotedLine({ lines, shop: { system } }: BillPlan, part: string):
   const found = lines.filter((line) => line.part.trim().toLowerCase() === part.toLowerCase());
   const [line] = found;
   if (!line) {
-    const hint = `nearest is "${nearest(
-      part,
-      lines.map((each) => each.part),
-    )}"`;
-    throw wrong("part", "a part of the bill", part, hint);
+    const parts = lines.map((each) => each.part);
+    throw noAnswer("part", "a part of the bill", showGiven(part), `nearest is ${showGiven(nearest(part, parts))}`);
   }
   if (found.length > 1)
     throw wrong("part", "a part that stands in the bill once", part, `${found.length} lines have it`);
   if (isQuoted(line)) return line;
-  throw noAnswer("part", "a line that is quoted", part, noQuoteSays(line.findings, system));
+  throw noAnswer("part", "a line that is quoted", showGiven(part), noQuoteSays(line.findings, system));
 }
 
 export function billBreaks(

@@ -8,8 +8,7 @@ import { type NumberRule, readNumber } from "./number.ts";
 /** Nearer to 180 it is a closed hem, whose length is nothing that a tangent of half the angle tells. */
 const MOST_BENT = 179;
 const BEND: NumberRule = { from: -MOST_BENT, above: true, to: MOST_BENT, below: true };
-const BEND_HINT =
-  "the bend angle is what the sheet is turned through, 180 less the included angle; a closed hem is bent as far as an acute die goes and flattened in a hem die: no V folds it";
+const BEND_HINT = "it is 180 less the included angle; a closed hem is flattened in a hem die";
 const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;
 
 const withoutSign = (given: CellValue): CellValue =>

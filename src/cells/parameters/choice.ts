@@ -2,15 +2,22 @@
 
 import type { CellValue } from "../../units/cell.ts";
 import { isBlank } from "../../units/cell.ts";
+import { nearest } from "../../units/nearest.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { CellParameter } from "../record/record.ts";
+
+/** A longer list of words is not read to its end. */
+const MOST_SAID = 10;
 
 export function readChoice<W extends string>(given: CellValue, name: string, words: readonly W[], hint?: string): W {
   const folded = typeof given === "string" ? given.trim().replace(/\s+/g, " ").toLowerCase() : undefined;
   const found = words.find((word) => word.toLowerCase() === folded);
-  if (found === undefined)
-    throw wrong(name, isBlank(given) ? "given" : `one of ${words.map((word) => `"${word}"`).join(", ")}`, given, hint);
-  return found;
+  if (found !== undefined) return found;
+  const said = (some: readonly W[]) => some.map((word) => `"${word}"`).join(", ");
+  if (isBlank(given)) throw wrong(name, "given", given, hint);
+  if (words.length <= MOST_SAID) throw wrong(name, `one of ${said(words)}`, given, hint);
+  const near = `nearest is "${nearest(folded ?? "", words)}"`;
+  throw wrong(name, `one of ${words.length} words such as ${said(words.slice(0, 3))}`, given, hint ?? near);
 }
 
 interface ChoiceOptions<W extends string> {

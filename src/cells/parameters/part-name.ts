@@ -10,8 +10,7 @@ export const partName = (description: string): CellParameter<string> => ({
   optional: false,
   default: null,
   read: (given: CellValue, name) => {
-    const isName = typeof given === "string" || (typeof given === "number" && Number.isFinite(given));
-    if (isBlank(given) || !isName) throw wrong(name, "a part of the bill", given);
-    return String(given).trim();
+    if (!isBlank(given) && (typeof given === "string" || Number.isFinite(given))) return String(given).trim();
+    throw wrong(name, "a part of the bill", given);
   },
 });

@@ -4,7 +4,7 @@ import { wrong } from "../../units/refusal.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
 import { type Columns, type Row, readTable } from "./read-table.ts";
 
-export const columnsInWords = (columns: Columns): string =>
+const columnsInWords = (columns: Columns): string =>
   Object.values(columns)
     .map(({ headers: [first], optional }) => (optional ? `[${first}]` : first))
     .join(", ");

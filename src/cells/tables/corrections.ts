@@ -1,9 +1,9 @@
 /** The shop's own correction, as STRIP.TABLE spills it and the AIR functions take it. */
 import type { Regime, StripCorrection } from "../../data/materials/material.ts";
 import { mm } from "../../units/quantity.ts";
-import { wrong } from "../../units/refusal.ts";
+import { message, Refusal } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row } from "../parameters/read-table.ts";
-import { anyTable, columnsInWords, isEmptyRange } from "../parameters/shop-table.ts";
+import { anyTable, isEmptyRange } from "../parameters/shop-table.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
 import { unreadColumns } from "./unread-columns.ts";
 
@@ -71,7 +71,7 @@ export const corrections = (): TableParameter<StripCorrection[]> => ({
   read: (given, name, context) => {
     const [unread] = unreadColumns(given, { ...CORRECTION_COLUMNS, ...WITHOUT_EFFECT });
     if (unread !== undefined && !isEmptyRange(given))
-      throw wrong(name, `a table of columns that STRIP.TABLE answers (${columnsInWords(CORRECTION_COLUMNS)})`, unread);
+      throw new Refusal("#VALUE!", message(name, "a table of columns that STRIP.TABLE answers", unread));
     return CORRECTIONS.read(given, name, context);
   },
 });

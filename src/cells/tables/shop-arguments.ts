@@ -122,7 +122,7 @@ function hintFor(argument: string, matrix: CellMatrix): string {
   if (matrix.length === 1 && matrix[0]!.length === 1)
     return typeof first === "number"
       ? "start, due and other entries stand in the job's table (Job, Entry)"
-      : "words such as units, pace and basis have left this place: units is an argument of its own, the others stand in the job's table";
+      : "units is an argument of its own; pace, basis and other words stand in the job's table";
   const titles = matrix[0]!.map(String);
   if (titles.includes("Route") || titles.includes("Pattern"))
     return "the plan is worked out from the tables: leave out what BILL.ROUTE and CUT.PLAN answer";

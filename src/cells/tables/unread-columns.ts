@@ -1,5 +1,6 @@
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
+import { showGiven } from "../../units/show.ts";
 import { type Columns, findColumn } from "../parameters/column.ts";
 
 /** Headers that are no column of a table, each with the nearest that is: a misspelt one would leave its figures out unseen. */
@@ -7,9 +8,10 @@ export function unreadColumns([header = []]: CellMatrix, table: Columns): string
   const columns = Object.values(table);
   const read = columns.map((column) => findColumn(header, { ...column, optional: true }, "table").index);
   const names = columns.map(({ headers }) => headers[0]!);
-  return header.flatMap((title, i) =>
-    isBlank(title) || read.includes(i)
-      ? []
-      : [`column "${String(title)}" is not read; the nearest that is: "${nearest(String(title), names)}"`],
-  );
+  return header.flatMap((title, i) => {
+    if (isBlank(title) || read.includes(i)) return [];
+    const begun = names.find((name) => name.toLowerCase().startsWith(String(title).toLowerCase()));
+    const near = begun ?? nearest(String(title), names);
+    return [`column ${showGiven(String(title))} is not read; the nearest that is: "${near}"`];
+  });
 }

@@ -8,6 +8,7 @@ import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
 import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
 import { rowsOfFile } from "../../job/part-list/list-file.ts";
+import { MOST } from "../../job/part-list/list-limits.ts";
 import { faultWords, mapWords } from "../../job/part-list/list-words.ts";
 import { type PartList, type PartListOptions, partRows, readPartList } from "../../job/part-list/part-list.ts";
 import { bookOf } from "../../job/workbook-book.ts";
@@ -21,8 +22,6 @@ import { bytesOf } from "./read-file.ts";
 import { UsageError } from "./usage.ts";
 
 const REFUSED = 2;
-/** A list of a million parts is no larger. */
-const MOST_PARTS_BYTES = 64 * 1024 * 1024;
 
 /** Runs what needs files: a refusal is said on standard error and is exit 2; nothing of it goes to standard output. */
 export function orRefused(context: CommandContext, action: () => number): number {
@@ -93,7 +92,7 @@ export function shopIn(workbook: string): BookShop {
 }
 
 export const listOf = (file: string, { context }: Pick<BookShop, "context">, options: PartListOptions): PartList =>
-  readPartList(rowsOfFile(bytesOf(file, MOST_PARTS_BYTES)).rows, options, context);
+  readPartList(rowsOfFile(bytesOf(file, MOST.bytes)).rows, options, context);
 
 /** The bill and the shop of one workbook. */
 export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): FilePlan {

@@ -4,6 +4,7 @@
  */
 
 import { wrong } from "../../units/refusal.ts";
+import { ListSize } from "./list-limits.ts";
 
 export const SEPARATORS = [",", ";", "\t"] as const;
 
@@ -27,39 +28,53 @@ function decode(bytes: Uint8Array): string {
   }
 }
 
-/** A quote that never ends would swallow every line behind it: refused. */
-export function parseCsv(text: string, separator: string): string[][] {
-  const rows: string[][] = [];
+/** Rows one by one, so that who reads may stop. A quote that never ends would swallow every line behind it: refused. */
+export function* csvRows(text: string, separator: string): Generator<string[]> {
+  const size = new ListSize();
+  let line = 1;
   let row: string[] = [];
   let field = "";
-  let quoted = false;
-  let at = 0;
-  const endField = () => {
+  const endField = (): void => {
+    size.field(field);
     row.push(field);
     field = "";
   };
-  const endRow = () => {
-    endField();
-    rows.push(row);
-    row = [];
-  };
-  while (at < text.length) {
+  for (let at = 0; at < text.length; ) {
     const character = text[at]!;
-    if (quoted) {
-      if (character === '"' && text[at + 1] === '"') {
-        field += '"';
-        at++;
-      } else if (character === '"') quoted = false;
-      else field += character;
-    } else if (character === '"' && field === "") quoted = true;
-    else if (character === separator) endField();
-    else if (character === "\n") endRow();
-    else if (character === "\r") {
-      if (text[at + 1] !== "\n") endRow();
-    } else field += character;
-    at++;
+    if (character === '"' && field === "") {
+      const quoted = quotedField(text, at + 1, line);
+      [field, at] = [quoted.field, quoted.end];
+    } else if (character === separator) {
+      endField();
+      at++;
+    } else if (character === "\n" || character === "\r") {
+      endField();
+      size.line();
+      yield row;
+      line++;
+      row = [];
+      at += character === "\r" && text[at + 1] === "\n" ? 2 : 1;
+    } else {
+      const from = at++;
+      while (at < text.length && text[at] !== separator && text[at] !== "\n" && text[at] !== "\r") at++;
+      field += text.slice(from, at);
+    }
   }
-  if (quoted) throw wrong(`row ${rows.length + 1} of the file`, "a record whose quotes are closed", field.slice(0, 60));
-  if (field !== "" || row.length > 0) endRow();
-  return rows;
+  if (field === "" && row.length === 0) return;
+  endField();
+  yield row;
+}
+
+/** What stands from behind a quote to the one that ends it (a doubled one stands for itself), and where that is passed. */
+function quotedField(text: string, from: number, line: number): { readonly field: string; readonly end: number } {
+  let field = "";
+  for (let at = from; ; ) {
+    const end = text.indexOf('"', at);
+    if (end < 0)
+      throw wrong(`row ${line} of the file`, "a record whose quotes are closed", text.slice(from, from + 60));
+    field += text.slice(at, end);
+    if (text[end + 1] !== '"') return { field, end: end + 1 };
+    field += '"';
+    at = end + 2;
+  }
 }

@@ -2,6 +2,7 @@
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
+import { showGiven } from "../../units/show.ts";
 import type { MappedColumn } from "./column-map.ts";
 import { type BillKey, foldTitle, legOf, meaningOf, PLATE_LENGTH, titleOf } from "./heading-words.ts";
 
@@ -16,6 +17,8 @@ export interface Field {
   readonly constant?: string;
   readonly mayList: boolean;
 }
+/** More columns that are not read are named by nobody: the list itself shows them. */
+const UNREAD_SAID = 3;
 const FIGURES = ["number", "length", "lengths", "thickness", "angles"];
 export const isFigure = ({ key }: Field): boolean => FIGURES.includes(BILL_COLUMNS[key].kind);
 const NEEDED: readonly BillKey[] = ["part", "material", "thickness", "quantity", "flanges"];
@@ -73,7 +76,10 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
       `a bend's: --columns "${only.letter}=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate's: --every "Width=..."`,
     );
   const pairs = missing.map((key) => `${(key === "width" && likely?.letter) || "..."}=${titleOf(key)}`).join("; ");
-  const notRead = unread.map(({ letter, title }) => `${letter} "${title}"`).join(", ");
+  const notRead = unread
+    .slice(0, UNREAD_SAID)
+    .map(({ letter, title }) => `${letter} ${showGiven(title)}`)
+    .join(", ");
   throw wrong(
     "parts",
     `a range whose heading has a column ${names}`,

@@ -17,7 +17,8 @@ export interface Heading {
   readonly columns: readonly HeadingColumn[];
 }
 
-const LOOKED_THROUGH = 60; // rows: more titles than that stand above no list
+/** Rows: more titles than that stand above no list. */
+export const LOOKED_THROUGH = 60;
 const LEAST_KNOWN = 3; // columns that must be understood before a row counts as the heading
 
 /** undefined where no row tells enough columns. Of several the one that tells most, of these the first. */

@@ -1,11 +1,12 @@
 /** The rows of a part list's file, whatever kind it is: CSV parted by any sign, or the sheet of a workbook. */
+import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { bookOf } from "../workbook-book.ts";
-import { csvText, parseCsv, SEPARATORS } from "./csv.ts";
-import { findHeading, known } from "./heading.ts";
-import { checkListSize } from "./list-limits.ts";
+import { csvRows, csvText, SEPARATORS } from "./csv.ts";
+import { findHeading, known, LOOKED_THROUGH } from "./heading.ts";
+import { ListSize, MOST } from "./list-limits.ts";
 
 export interface ListRows {
   readonly rows: CellMatrix;
@@ -16,36 +17,33 @@ export interface ListRows {
 const NAMES: Readonly<Record<string, string>> = { ",": "commas", ";": "semicolons", "\t": "tabs" };
 const ZIP = [0x50, 0x4b];
 
+/** Throws FileRefusal where it is larger than any list, Refusal where it cannot be told apart. */
 export function rowsOfFile(bytes: Uint8Array): ListRows {
-  const found = rowsIn(bytes);
-  checkListSize(found.rows);
-  return found;
-}
-
-function rowsIn(bytes: Uint8Array): ListRows {
+  if (bytes.length > MOST.bytes) refuse("too-large", "part list", `at most ${MOST.bytes} bytes`, bytes.length);
   if (ZIP.every((byte, i) => bytes[i] === byte)) return ofWorkbook(bytes);
   const { text, separator } = csvText(bytes);
-  const faults: Refusal[] = [];
+  const faults: (Refusal | FileRefusal)[] = [];
   const parted = (separator === undefined ? SEPARATORS : [separator]).flatMap((by) => partedBy(text, by, faults));
   // The sign under which the heading tells most; without a heading the one that parts most.
   const [best] = parted.sort((a, b) => b.told - a.told || b.parts - a.parts);
   // A quote that ends nowhere may be why the others tell nothing.
   if (faults[0] && !best?.told) throw faults[0];
   if (!best) return { rows: [], from: "commas" };
-  return { rows: best.rows, from: NAMES[best.by] ?? `"${best.by}"` };
+  return { rows: [...csvRows(text, best.by)], from: NAMES[best.by] ?? `"${best.by}"` };
 }
 
-function partedBy(text: string, by: string, faults: Refusal[]) {
-  let rows: CellMatrix;
+/** How the first rows look, parted by this sign: a heading stands among them or nowhere. */
+function partedBy(text: string, by: string, faults: (Refusal | FileRefusal)[]) {
+  const rows: CellMatrix = [];
   try {
-    rows = parseCsv(text, by);
+    for (const row of csvRows(text, by)) if (rows.push(row) > LOOKED_THROUGH) break;
   } catch (problem) {
-    if (!(problem instanceof Refusal)) throw problem;
+    if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
     faults.push(problem);
     return [];
   }
   const heading = findHeading(rows);
-  return [{ by, rows, told: heading ? known(heading) : 0, parts: rows.reduce((sum, row) => sum + row.length, 0) }];
+  return [{ by, told: heading ? known(heading) : 0, parts: rows.reduce((sum, row) => sum + row.length, 0) }];
 }
 
 /** The sheet whose heading tells most; the first where none does. */
@@ -55,5 +53,10 @@ function ofWorkbook(bytes: Uint8Array): ListRows {
     return { ...sheet, told: heading ? known(heading) : 0 };
   });
   const best = sheets.reduce((a, b) => (b.told > a.told ? b : a));
+  const size = new ListSize();
+  for (const row of best.rows) {
+    for (const cell of row) size.field(cell);
+    size.line();
+  }
   return { rows: best.rows as CellMatrix, from: `sheet ${best.name}` };
 }

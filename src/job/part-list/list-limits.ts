@@ -1,17 +1,28 @@
 import { refuse } from "../../sheet/package/file-refusal.ts";
-import type { CellMatrix } from "../../units/cell.ts";
+import type { CellValue } from "../../units/cell.ts";
 
-/** What a worksheet holds (Microsoft's specifications and limits of Excel): a list beyond is no list of parts. */
-const MOST = { rows: 1_048_576, columns: 16_384, letters: 32_767 } as const;
+/**
+ * A field and a line of a list are no longer than what a worksheet holds (Microsoft's specifications and limits of Excel).
+ * Lines, fields in all and bytes are chosen: a thousand times the longest bill of a shop, and what a computer holds.
+ */
+export const MOST = { bytes: 67_108_864, lines: 100_000, fields: 16_384, letters: 32_767, all: 5_000_000 } as const;
 
-/** Refuses a part list that no worksheet could hold, before anything is made of it. */
-export function checkListSize(rows: CellMatrix): void {
-  if (rows.length > MOST.rows) refuse("too-large", "part list", `at most ${MOST.rows} lines`, rows.length);
-  rows.forEach((row, i) => {
-    const line = `part list line ${i + 1}`;
-    if (row.length > MOST.columns) refuse("too-large", line, `at most ${MOST.columns} fields`, row.length);
-    const long = row.find((field) => typeof field === "string" && field.length > MOST.letters);
-    if (long !== undefined)
-      refuse("too-large", `${line}, a field,`, `at most ${MOST.letters} letters`, String(long).length);
-  });
+/** Counts a part list as it is read, and refuses it as soon as it is too large: nothing is made of the rest. */
+export class ListSize {
+  private lines = 0;
+  private fields = 0;
+  private all = 0;
+
+  field(cell: CellValue): void {
+    const line = `part list line ${this.lines + 1}`;
+    if (typeof cell === "string" && cell.length > MOST.letters)
+      refuse("too-large", `${line}, a field,`, `at most ${MOST.letters} letters`, cell.length);
+    if (++this.fields > MOST.fields) refuse("too-large", line, `at most ${MOST.fields} fields`, "more");
+    if (++this.all > MOST.all) refuse("too-large", "part list", `at most ${MOST.all} fields in all`, "more");
+  }
+
+  line(): void {
+    this.fields = 0;
+    if (++this.lines > MOST.lines) refuse("too-large", "part list", `at most ${MOST.lines} lines`, "more");
+  }
 }

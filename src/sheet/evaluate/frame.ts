@@ -1,6 +1,7 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import type { Parsed } from "../formula/parse.ts";
 import type { CustomFunctions } from "./custom-functions.ts";
+import type { Pivot } from "./pivot.ts";
 import type { Precedent } from "./precedent.ts";
 import type { Table } from "./table.ts";
 import type { RangeRef, Value } from "./value.ts";
@@ -22,6 +23,8 @@ export interface Grid {
   definedName(name: string, sheet: number): Template | CellValue | undefined;
   table(name: string): Table | undefined;
   tableAt(sheet: number, row: number, column: number): Table | undefined;
+  /** The pivot table that covers the cell, its own part read only then. */
+  pivotAt(sheet: number, row: number, column: number): Pivot | undefined;
   cell(sheet: number, row: number, column: number): CellValue;
   matrix(ref: RangeRef): CellMatrix;
   /** Every non-empty cell of the range, column by column or row by row as the grid likes best: rows first. */

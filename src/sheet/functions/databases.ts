@@ -2,6 +2,7 @@ import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts"
 import { toBoolean } from "../evaluate/coerce.ts";
 import { sameText } from "../evaluate/compare.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
+import { keep } from "../evaluate/keep.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NUM, VALUE, type Value } from "../evaluate/value.ts";
 import { criterion, type Test } from "./criteria.ts";
@@ -42,25 +43,31 @@ function rowTests(criteria: CellMatrix, headings: readonly CellValue[]): ((row: 
   });
 }
 
-/** Values of the field in the rows that meet the criteria; without a field, the rows themselves. */
-function selected(frame: Frame, database: Value, field: Value, criteria: Value): CellValue[] {
+/** Functions that may go without a field, and then count the rows (Microsoft's description, memory). */
+const COUNTING = ["DCOUNT", "DCOUNTA"];
+
+/** Values of the field in the rows that meet the criteria. */
+function selected(name: string, frame: Frame, database: Value, field: Value, criteria: Value): CellValue[] {
   if (database instanceof CellError) fail(database);
   const [headings = [], ...rows] = toMatrix(database, frame);
   const tests = rowTests(toMatrix(criteria, frame), headings);
   const chosen = rows.filter((row) => tests.some((test) => test(row)));
-  const asked = field === undefined ? null : toMatrix(field, frame)[0]![0]!;
-  if (asked === null) return chosen.map(() => 1);
+  const isCounting = COUNTING.includes(name);
+  if (field === undefined) return isCounting ? chosen.map(() => 1) : fail(VALUE);
+  const asked = toMatrix(field, frame)[0]![0]!;
   if (asked instanceof CellError) fail(asked);
   const column = typeof asked === "string" ? columnOf(headings, asked) : Math.trunc(Number(asked)) - 1;
+  // LibreOffice counts the rows, Microsoft says nothing of it.
+  if (column === -1 && typeof asked !== "string" && isCounting) keep("unknown-function", `${name} of field 0`);
   if (column < 0 || column >= headings.length) fail(VALUE);
   return chosen.map((row) => row[column]!);
 }
 
 const database = (name: string, compute: (values: CellValue[], numbers: number[]) => CellValue): WorksheetFunction =>
   defineIn(name, "aaa", (frame, data, field, criteria) => {
-    const values = selected(frame, data, field, criteria);
+    const values = selected(name, frame, data, field, criteria);
     const error = values.find((v) => v instanceof CellError);
-    if (error && name !== "DCOUNT" && name !== "DCOUNTA") return error;
+    if (error && !COUNTING.includes(name)) return error;
     return compute(
       values,
       values.filter((v) => typeof v === "number"),

@@ -20,6 +20,7 @@ import lookup from "./evidence/lookup.json" with { type: "json" };
 import mathematics from "./evidence/mathematics.json" with { type: "json" };
 import matrices from "./evidence/matrices.json" with { type: "json" };
 import numberBases from "./evidence/number-bases.json" with { type: "json" };
+import pivots from "./evidence/pivots.json" with { type: "json" };
 import references from "./evidence/references.json" with { type: "json" };
 import regex from "./evidence/regex.json" with { type: "json" };
 import regression from "./evidence/regression.json" with { type: "json" };
@@ -67,6 +68,7 @@ const rows: readonly Evidence[] = [
   mathematics,
   matrices,
   numberBases,
+  pivots,
   references,
   regex,
   regression,

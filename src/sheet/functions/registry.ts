@@ -21,6 +21,7 @@ import { lookup } from "./lookup.ts";
 import { mathematics } from "./mathematics.ts";
 import { matrices } from "./matrices.ts";
 import { numberBases } from "./number-bases.ts";
+import { pivots } from "./pivots.ts";
 import { references } from "./references.ts";
 import { regex } from "./regex.ts";
 import { regression } from "./regression.ts";
@@ -45,6 +46,7 @@ const families = (): Readonly<Record<string, readonly WorksheetFunction[]>> => (
   complex,
   countingDistributions,
   databases,
+  pivots,
   depreciation,
   distributions,
   numberBases,

@@ -5,12 +5,15 @@ import { compileTemplate } from "../evaluate/compile-template.ts";
 import { type CustomFunctions, callableNames } from "../evaluate/custom-functions.ts";
 import type { Frame, Grid, Template } from "../evaluate/frame.ts";
 import { keep } from "../evaluate/keep.ts";
+import type { Pivot } from "../evaluate/pivot.ts";
 import type { Table } from "../evaluate/table.ts";
 import { RangeRef } from "../evaluate/value.ts";
 import type { Parsed } from "../formula/parse.ts";
 import { shiftFormula } from "../formula/shift.ts";
 import { worksheetFunctions } from "../functions/registry.ts";
+import { FileRefusal } from "../package/file-refusal.ts";
 import { DONE, type FormulaCell } from "../workbook/formula-cell.ts";
+import { readPivots } from "../workbook/read-pivots.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { Names } from "./names.ts";
 import { Pending, type PendingCells } from "./pending.ts";
@@ -33,6 +36,7 @@ export class WorkbookGrid implements Grid {
   private readonly tableByName = new Map<string, Table>();
   private readonly names: Names;
   private readonly matrices = new Map<string, CellMatrix>();
+  private readonly pivots = new Map<number, readonly Pivot[]>();
   private rememberedCells = 0;
   private pending: PendingCells | undefined;
   private recording: FormulaCell | undefined;
@@ -172,6 +176,26 @@ export class WorkbookGrid implements Grid {
         column >= table.left &&
         column <= table.right,
     );
+  }
+
+  pivotAt(sheet: number, row: number, column: number): Pivot | undefined {
+    let pivots = this.pivots.get(sheet);
+    if (!pivots) {
+      pivots = this.readPivots(sheet);
+      this.pivots.set(sheet, pivots);
+    }
+    return pivots.find(
+      ({ top, left, bottom, right }) => row >= top && row <= bottom && column >= left && column <= right,
+    );
+  }
+
+  private readPivots(sheet: number): readonly Pivot[] {
+    try {
+      return readPivots(this.workbook.package, this.workbook.sheets[sheet]!.part);
+    } catch (problem) {
+      if (!(problem instanceof FileRefusal)) throw problem;
+      return keep("unknown-function", `GETPIVOTDATA: ${problem.message}`);
+    }
   }
 
   compile(parsed: Parsed, at: Frame): Template {

@@ -23,6 +23,7 @@ export function emptyGrid(custom: CustomFunctions, now: number): Grid {
     definedName: () => undefined,
     table: () => undefined,
     tableAt: () => undefined,
+    pivotAt: () => undefined,
     cell: () => null,
     matrix: (ref) => {
       const row = new Array<CellValue>(ref.columns).fill(null);

@@ -2,7 +2,7 @@
 import { RECORDS } from "../../cells/catalogue.ts";
 import { publicName } from "../../cells/record/record.ts";
 import { CellError, ERROR_CODES } from "../../units/cell.ts";
-import { GRAMMAR } from "./grammar.ts";
+import { GRAMMAR, MOST_LETTERS } from "./grammar.ts";
 
 /** Ours alone: what shows that a fault of the program, and not the caller's, stopped the call. */
 const FAULTS = /free of faults of its own|\bundefined\b|\bNaN\b|\bInfinity\b|\[object |is not a function|Cannot read/;
@@ -34,6 +34,7 @@ function problemOfError({ code, message }: CellError, given: readonly unknown[])
   if (code !== "#VALUE!" && code !== "#N/A") return `${code} with a sentence, which Excel does not show: ${message}`;
   const match = GRAMMAR.exec(message);
   if (!match) return `a sentence outside the grammar: ${message}`;
+  if (message.length > MOST_LETTERS) return `a sentence of ${message.length} letters: ${message}`;
   const quoted = message.replace(/"[^"]*(?:"|$)/g, '""'); // what the caller wrote is no fault of ours
   if (FAULTS.test(quoted) && !given.flat(2).some(isNameOfAFault)) return `a fault of our own: ${message}`;
   return isKnown(match.groups!["subject"]!) ? undefined : `an unknown parameter: ${message}`;

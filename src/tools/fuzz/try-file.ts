@@ -4,14 +4,16 @@ import { shopFunctions } from "../../cells/catalogue.ts";
 import { currentMaterials } from "../../cells/parameters/read-data.ts";
 import { rowsOfFile } from "../../job/part-list/list-file.ts";
 import { partRows, readPartList } from "../../job/part-list/part-list.ts";
+import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
+import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { GRAMMAR } from "./grammar.ts";
 import { JOB_PARTS } from "./job-file.ts";
 import { randomFile } from "./random-file.ts";
 import type { Trial } from "./try-call.ts";
-import { checkProblem, freezeProblem, planProblem } from "./try-job.ts";
+import { checkProblem, freezeProblem, planProblem, startProblem } from "./try-job.ts";
 
 const SHOP = zipSync(Object.fromEntries(Object.entries(JOB_PARTS).map(([name, text]) => [name, strToU8(text)])));
 
@@ -37,9 +39,13 @@ function tryWorkbook(bytes: Uint8Array): Trial {
   const again = recalculated(output).result.report;
   if (again.refused)
     return { outcome: status, problem: `its output is refused: ${again.refused.reason} ${again.refused.message}` };
+  const book = bookOf(readWorkbook(output));
   return {
     outcome: `recalculated: ${status}`,
-    problem: unlessRefused(() => freezeProblem(output)) ?? unlessRefused(() => planProblem(output)),
+    problem:
+      unlessRefused(() => freezeProblem(output)) ??
+      unlessRefused(() => planProblem(book)) ??
+      unlessRefused(() => startProblem(undefined, book)),
   };
 }
 
@@ -61,7 +67,7 @@ function tryParts(bytes: Uint8Array): Trial {
   try {
     const context = { system: "in", materials: currentMaterials(), material: undefined } as const;
     partRows(readPartList(rowsOfFile(bytes).rows, {}, context), context);
-    return { outcome: "csv read", problem: checkProblem(bytes, SHOP) };
+    return { outcome: "csv read", problem: checkProblem(bytes, SHOP) ?? startProblem(bytes, undefined) };
   } catch (problem) {
     if (problem instanceof Refusal || problem instanceof FileRefusal)
       return { outcome: "csv refused", problem: outside(problem.message) };

@@ -43,7 +43,7 @@ describe("BILL.BREAKS", () => {
       "one that is not quoted",
       "HB1",
       [bracket({ Width: 130 })],
-      /^part must be a line that is quoted; got HB1; no quote: /,
+      /^part must be a line that is quoted; got "HB1"; no quote: /,
     ],
     ["no part", null, [bracket()], /^part must be a part of the bill; got nothing/],
   ])("refuses %s", (_, part, lines, says) => {

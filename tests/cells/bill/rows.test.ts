@@ -153,7 +153,11 @@ describe("the tables of a call", () => {
 
   it.each([
     ["a start in the place of a table", [46083.375], /start, due and other entries stand in the job's table/],
-    ["a view or a pace", ["summary"], /units is an argument of its own, the others stand in the job's table/],
+    [
+      "a view or a pace",
+      ["summary"],
+      /units is an argument of its own; pace, basis and other words stand in the job's table/,
+    ],
     [
       "the routes of BILL.ROUTE",
       [

@@ -41,7 +41,9 @@ describe("columns that nothing reads", () => {
         },
       );
     expect(read("Springback factor")[0]!.springback).toBe(1.2);
-    expect(() => read("Springback")).toThrow(/c must be a table .*Springback factor.*; got "column "+Springback/);
+    expect(() => read("Springback")).toThrow(
+      /^c must be a table of columns that STRIP.TABLE answers; got column "Springback" .*"Springback factor"$/,
+    );
   });
 
   it("a peak force without the strip's width is asked about", () => {

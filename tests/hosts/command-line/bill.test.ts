@@ -4,7 +4,7 @@ import { bill } from "../../../src/hosts/command-line/bill.ts";
 import { check } from "../../../src/hosts/command-line/check.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { BILL_JSON, type BillJson } from "../../../src/job/bill-schema.ts";
-import { parseCsv } from "../../../src/job/part-list/csv.ts";
+import { csvRows } from "../../../src/job/part-list/csv.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 import { HEADER, LIST, LIST_CELLS, ONE_DIE, RULE, run, testFolder, workbook } from "./shop-book.ts";
 
@@ -146,7 +146,7 @@ describe("shop bill --json", async () => {
     expect(own.totals).toMatchObject({ late: 0, finish: expect.stringMatching(/^2026-03-\d\dT/) });
     expect(line(own, "L1").due).toBe("2026-03-20T12:00:00");
     const hurry = `${HEADER}\nL1,A1011 CS,11 ga,20,6,2; 3,90,,,2026-03-02 07:30\n`;
-    const late = (await jsonOf(book("late.xlsx", parseCsv(hurry, ","), ...ONE_DIE, RULE))).made;
+    const late = (await jsonOf(book("late.xlsx", [...csvRows(hurry, ",")], ...ONE_DIE, RULE))).made;
     expect(late.lines[0]!.due).toBe("2026-03-02T07:30:00");
     expect(late.totals.late).toBe(1);
     // The job of the shop's workbook is another one: its name and its dates are not those of a list.
@@ -245,7 +245,7 @@ describe("shop bill in words", () => {
   it("names late lines with their hours, the latest first", async () => {
     const mondays = ["01-05", "01-12", "01-19", "01-26", "02-02", "02-09", "02-16"];
     const rows = mondays.map((day, i) => `L${i + 1},A1011 CS,11 ga,4,6,2; 3,90,,,2026-${day} 07:30`);
-    const late = book("late.xlsx", parseCsv([HEADER, ...rows].join("\n"), ","), ...ONE_DIE, RULE);
+    const late = book("late.xlsx", [...csvRows([HEADER, ...rows].join("\n"), ",")], ...ONE_DIE, RULE);
     const said = (await run(bill, late)).text.replace(/\s+/g, " ");
     expect(said).toMatch(/Late 7 lines: L1 by [\d.]+ h, L2 by [\d.]+ h, .* L6 by [\d.]+ h, \.\.\. Plan/);
     expect((await run(bill, late, "--all")).text).toMatch(/L7 by/);

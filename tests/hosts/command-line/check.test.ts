@@ -4,7 +4,7 @@ import * as invented from "../../../src/cells/example/invented-shop.ts";
 import { check } from "../../../src/hosts/command-line/check.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { PART_JSON } from "../../../src/job/bill-schema.ts";
-import { parseCsv } from "../../../src/job/part-list/csv.ts";
+import { csvRows } from "../../../src/job/part-list/csv.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 import { matrixOf, RULE, run, some, testFolder, workbook } from "./shop-book.ts";
 
@@ -88,13 +88,13 @@ describe("shop check", () => {
     const csv = `${HEADER}\n"${name.replaceAll('"', '""')}",A36,1/4,4,3,2; 3,90\n`;
     expect((await parts(csv)).found[0]).toMatchObject({ part: name, status: "clear" });
     const { text } = await run(check, file("parts.csv", csv), "--shop", shop);
-    expect(parseCsv(text, ",")[1]![0]).toBe(`'${name}`);
+    expect([...csvRows(text, ",")][1]![0]).toBe(`'${name}`);
   });
 
   it("CSV with a header: flat, tons, status and the worst reason with its fix", async () => {
     const csv = `${HEADER}\n${GOOD}\n"B, long",A36,1/4,1,130,2; 3,90\n`;
     const { exit, text, notes } = await run(check, file("parts.csv", csv), "--shop", shop);
-    const [header, good, long, ...rest] = parseCsv(text, ",");
+    const [header, good, long, ...rest] = [...csvRows(text, ",")];
     expect(header).toEqual(["part", "row", "flat", "tons", "status", "reason"]);
     // 2 + 3 in less the deduction of radius 5/16 in, k 0.42: 2 (R + T) - pi/2 (R + k T) (Groover).
     const flat = 5 - (2 * (0.3125 + 0.25) - (Math.PI / 2) * (0.3125 + 0.42 * 0.25));
