@@ -1,7 +1,7 @@
 /** Bends at the edge of what is known: materials without a figure, limits met to the last bit, and what is then said. */
 import { describe, expect, it } from "vitest";
 import { mechanicsInput } from "../../../src/calc/bend/air-bend.ts";
-import { estimateAirBend, knownOrNot } from "../../../src/calc/bend/air-estimate.ts";
+import { askedOver, estimateAirBend, knownOrNot } from "../../../src/calc/bend/air-estimate.ts";
 import { airRadiusByRule } from "../../../src/calc/bend/air-radius.ts";
 import type { BendLine } from "../../../src/calc/bend/check/line.ts";
 import { lineLoadLimit } from "../../../src/calc/bend/line-load.ts";
@@ -82,16 +82,16 @@ describe("a material without a figure", () => {
     for (const one of [{ airRadiusLow: given(0.15, "") }, { airRadiusHigh: given(0.17, "") }])
       expect(() => airRadiusByRule(material(one), mm(24), undefined)).toThrow(saying(/share of the opening/));
     const die = { name: "V", opening: mm(24), angle: degrees(80) };
-    expect(estimateAirBend(material({}), mm(3), degrees(90), die, mm(1))).toEqual({
+    expect(estimateAirBend(askedOver(material({}), mm(3), degrees(90), die, mm(1)))).toEqual({
       radius: undefined,
       tightest: undefined,
       springback: undefined,
       stroke: undefined,
     });
-    const folds = estimateAirBend(material({ foldsRoundNose: true }), mm(3), degrees(90), die, mm(1));
+    const folds = estimateAirBend(askedOver(material({ foldsRoundNose: true }), mm(3), degrees(90), die, mm(1)));
     expect(folds.tightest).toBe(1);
     expect(
-      estimateAirBend(material({ foldsRoundNose: true }), mm(3), degrees(90), die, undefined).tightest,
+      estimateAirBend(askedOver(material({ foldsRoundNose: true }), mm(3), degrees(90), die, undefined)).tightest,
     ).toBeUndefined();
   });
 
