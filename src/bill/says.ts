@@ -38,7 +38,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: nose": ({ figure, limit, name, words }) =>
     `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
   "room: nose fills": ({ figure, limit, name, words }) =>
-    `Punch ${name} of radius ${figure} nearly fills die ${words}: hard to bend; up to ${limit} is easy.`,
+    `Punch ${name} of radius ${figure} nearly fills die ${words}; up to ${limit} is easy.`,
   "loaded angle: is near die": (f) => angleSays(f, "die", "a springy coil bottoms, which fits"),
   "loaded angle: is near punch": (f) => angleSays(f, "punch", "a springy coil bottoms, which fits"),
   "loaded angle: touches die": (f) => angleSays(f, "die", "it may touch the faces, bend a test piece"),

@@ -3,6 +3,7 @@ import { cite } from "../../data/fact.ts";
 import { type Degrees, degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
+import { shoulderRadius } from "./shoulder-radius.ts";
 
 /**
  * Shortest outside flange that still lies on the die at the end of the bend: V / (2 sin(included / 2)) along the slope
@@ -20,7 +21,7 @@ export const shortestFlange = (dieOpening: Millimetres, bendAngle: Degrees, work
 
 /**
  * Least flange that a shop calls safe: the shortest, plus the shoulder radius, plus half a thickness, rounded up to
- * 1/16 in or 1 mm. About 0.7 V at 90 degrees and a little over (common practice).
+ * 1/16 in or 1 mm: 0.7 V at 90 degrees and about 0.1 V more (common practice).
  */
 export function safeFlange(
   thickness: Millimetres,
@@ -31,11 +32,12 @@ export function safeFlange(
   work?: Working,
 ): Millimetres {
   const shortest = shortestFlange(dieOpening, bendAngle, work);
+  const round = shoulderRadius(shoulder, dieOpening, work);
   const margin = step(
     work,
     "m",
     "shoulder radius and half a thickness",
-    mm((shoulder ?? 0) + FLANGE_MARGIN.value * thickness),
+    mm(round + FLANGE_MARGIN.value * thickness),
     "mm",
     cite(FLANGE_MARGIN),
   );

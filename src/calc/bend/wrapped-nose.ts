@@ -1,4 +1,4 @@
-import { DIE_ANGLE, FRICTION, NOSE_OF_THICKNESS, SHOULDER_OF_OPENING } from "../../data/bend-rules.ts";
+import { DIE_ANGLE, FRICTION, NOSE_OF_THICKNESS } from "../../data/bend-rules.ts";
 import {
   degrees,
   type Megapascals,
@@ -9,6 +9,7 @@ import {
   radians,
 } from "../../units/quantity.ts";
 import { factValue } from "../material/fact-value.ts";
+import { shoulderRadius } from "./shoulder-radius.ts";
 import type { AskedBend } from "./solved-air-bend.ts";
 
 /** A bend whose sheet lies round nose and shoulders and is straight between them: the most that they can wrap. */
@@ -39,7 +40,7 @@ export function wrappedNose(
 ): WrappedNose {
   const { dieOpening, dieAngle = degrees(DIE_ANGLE.value) } = tools;
   const nose = tools.punchNose ?? NOSE_OF_THICKNESS.value * thickness;
-  const shoulder = tools.dieShoulder ?? SHOULDER_OF_OPENING.value * dieOpening;
+  const shoulder = shoulderRadius(tools.dieShoulder, dieOpening);
   const centre = dieOpening / 2 + shoulder * Math.tan(Math.PI / 4 - radians(dieAngle) / 4);
   const apart = nose + shoulder + thickness;
   const flow = PLANE_STRAIN * tensile;

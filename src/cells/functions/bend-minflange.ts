@@ -1,5 +1,7 @@
 import { safeFlange, shortestFlange } from "../../calc/bend/minimum-flange.ts";
+import { SHOULDER_OF_OPENING } from "../../data/bend-rules.ts";
 import { degrees, type Millimetres } from "../../units/quantity.ts";
+import { showNumber } from "../../units/show.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
@@ -16,7 +18,7 @@ export const bendMinflange = defineFunction({
     dieOpening: length({ description: "Opening of the V die" }),
     bendAngle: bendAngle(SQUARE),
     shoulder: length({
-      description: "Shoulder radius of the die",
+      description: `Shoulder radius of the die; blank for ${showNumber(SHOULDER_OF_OPENING.value, 2)} of the opening`,
       zero: true,
       fallback: undefined as Millimetres | undefined,
     }),
@@ -29,7 +31,7 @@ export const bendMinflange = defineFunction({
     units: units(),
   },
   result: { kind: "length" },
-  example: { formula: "=SHOP.BEND.MINFLANGE(0.25,2)", answer: 1.5625 },
+  example: { formula: "=SHOP.BEND.MINFLANGE(0.25,2)", answer: 1.75 },
   source: "V / (2 sin(included / 2)) (derived); margin and rounding common practice",
   calculate: ({ thickness, dieOpening, bendAngle, shoulder, kind }, { system, work }) =>
     kind === "safe"
