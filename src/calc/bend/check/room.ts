@@ -1,4 +1,4 @@
-import { HOUSINGS_LESS_IN, NOSE_FREE_SHEET, THROAT_IN } from "../../../data/thresholds.ts";
+import { HOUSINGS_LESS_IN, NOSE_FREE_SHEET, OPENING_STOP, THROAT_IN } from "../../../data/thresholds.ts";
 import { atLeast, atMost } from "../../../units/nearly.ts";
 import { type Millimetres, mm } from "../../../units/quantity.ts";
 import type { Finding } from "../../finding.ts";
@@ -57,6 +57,8 @@ function noseFindings(line: BendLine, setup: Setup): Finding[] {
   const least = mm(limitOf(NOSE_FREE_SHEET, own) * line.thickness);
   if (atLeast(freeSheet, least)) return [];
   const fits = freeSheet > 0;
+  // Of a die that is too narrow for the sheet its opening is to blame, not the nose.
+  if (fits && die.opening < limitOf(OPENING_STOP, own) * line.thickness) return [];
   const found = { about: "room", figure: punch.nose, limit: widestNose(least), quantity: "length" } as const;
   return [
     {

@@ -26,7 +26,7 @@ const SCALES = {
   friction: 0.3, // chosen: case I against J moves nothing
   dieAngle: 90, // degrees; it moves only the centre of the shoulder arc
   shoulder: 1.2, // ln (shoulder/t + 0.25)
-  strain: 0.8, // ln K/E: twice as strong for its stiffness
+  strain: 1.2, // ln K/E: three times as strong for its stiffness
   nipped: 0.5, // of 1, where nose and shoulder nip the sheet: there the distance is 2 at least
 } as const;
 const SHARP = 0.25; // chosen: below a quarter of the thickness a radius is an edge

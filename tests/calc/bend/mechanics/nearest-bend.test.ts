@@ -80,7 +80,7 @@ describe("one joint distance", () => {
   });
 
   it("sheet of twice the strength over modulus is another sheet", () => {
-    expect(at({ K: 702.3 * 2.3 }, 91.01).distance).toBeGreaterThan(0.8);
+    expect(at({ K: 702.3 * 2.3 }, 91.01).distance).toBeGreaterThan(0.6);
   });
 
   it("says what differs most", () => {
