@@ -132,9 +132,9 @@ const strip = (id: string, thickness: number, width: number, status: string): Pu
   );
 
 export const shopRules: readonly PublishedFormula[] = [
-  // V/2 / sin 45 = 1.4142 for 2 in; half of 1/4 in more is 1.5392, up to the next sixteenth; a shoulder of V/12 is 1.7059.
-  rule("least flange over 2 in, sharp shoulders", "=SHOP.BEND.MINFLANGE(0.25,2,90,0)", 1.5625),
-  rule("least flange over 2 in", "=SHOP.BEND.MINFLANGE(0.25,2)", 1.75),
+  // V/2 / sin 45 = 1.4142 for 2 in; half of 1/4 in more is 1.5392, up to the next sixteenth; with a shoulder of 1/6 in 1.7059.
+  rule("least flange over 2 in", "=SHOP.BEND.MINFLANGE(0.25,2)", 1.5625),
+  rule("least flange over 2 in, shoulder 1/6 in", "=SHOP.BEND.MINFLANGE(0.25,2,90,1/6)", 1.75),
   rule("shortest flange over 2 in", '=SHOP.BEND.MINFLANGE(0.25,2,90,,"shortest")', Math.SQRT2, 1e-9, GEOMETRY),
   // 28.284 + 3 = 31.284 mm, up to the next millimetre; without rounding the margin shows in its place on the grid.
   rule("least flange over 40 mm", '=SHOP.BEND.MINFLANGE(6,40,90,0,"safe","mm")', 32),
@@ -200,7 +200,7 @@ export const shopRules: readonly PublishedFormula[] = [
   }),
   says("a flange on the shoulder falls in", "stop", "falls into", { flanges: "1.41; 3" }),
   says("a flange just over the shoulder barely rests", "check", "barely rests", { flanges: "1.42; 3" }),
-  says("a flange of the safe size rests", "clear", "", { flanges: "1.75; 3" }),
+  says("a flange of the safe size rests", "clear", "", { flanges: "1.5625; 3" }),
   // The sheet 80 ksi strong and 12 % thick: plate. 68 ksi and 5 % thick: sheet.
   worst("strong and thick plate", "A36", 0.25, 2, lange(0.28, 2, 80)),
   worst("plate begins at 3/16 in", "A36", 0.188, 2, lange(0.188 * 1.12, 2, 80)),

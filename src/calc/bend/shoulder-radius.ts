@@ -3,7 +3,7 @@ import { cite } from "../../data/fact.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 
-/** Radius of the die's shoulders: as given, else a share of the opening, the same in every answer (fitted). */
+/** Radius of the die's shoulders: as given, else a share of the opening, the same wherever a bend is solved (fitted). */
 export const shoulderRadius = (
   given: Millimetres | undefined,
   dieOpening: Millimetres,

@@ -1,7 +1,5 @@
 import { safeFlange, shortestFlange } from "../../calc/bend/minimum-flange.ts";
-import { SHOULDER_OF_OPENING } from "../../data/bend-rules.ts";
 import { degrees, type Millimetres } from "../../units/quantity.ts";
-import { showNumber } from "../../units/show.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
@@ -18,7 +16,7 @@ export const bendMinflange = defineFunction({
     dieOpening: length({ description: "Opening of the V die" }),
     bendAngle: bendAngle(SQUARE),
     shoulder: length({
-      description: `Shoulder radius of the die; blank for ${showNumber(SHOULDER_OF_OPENING.value, 2)} of the opening`,
+      description: "Shoulder radius of the die; blank adds none",
       zero: true,
       fallback: undefined as Millimetres | undefined,
     }),
@@ -31,7 +29,7 @@ export const bendMinflange = defineFunction({
     units: units(),
   },
   result: { kind: "length" },
-  example: { formula: "=SHOP.BEND.MINFLANGE(0.25,2)", answer: 1.75 },
+  example: { formula: "=SHOP.BEND.MINFLANGE(0.25,2)", answer: 1.5625 },
   source: "V / (2 sin(included / 2)) (derived); margin and rounding common practice",
   calculate: ({ thickness, dieOpening, bendAngle, shoulder, kind }, { system, work }) =>
     kind === "safe"
