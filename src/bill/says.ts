@@ -37,6 +37,8 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: punch": ({ figure, limit, name }) => `The bend is ${figure} long; punch ${name} is ${limit}.`,
   "room: nose": ({ figure, limit, name, words }) =>
     `Punch ${name} of radius ${figure} does not go into die ${words}; ${limit} would.`,
+  "room: nose fills": ({ figure, limit, name, words }) =>
+    `Punch ${name} of radius ${figure} nearly fills die ${words}; up to ${limit} is easy.`,
   "loaded angle: is near die": (f) => angleSays(f, "die", "a springy coil bottoms, which fits"),
   "loaded angle: is near punch": (f) => angleSays(f, "punch", "a springy coil bottoms, which fits"),
   "loaded angle: touches die": (f) => angleSays(f, "die", "it may touch the faces, bend a test piece"),

@@ -131,6 +131,8 @@ export const ORDER_CLEARANCE_IN = threshold("Order clearance", 1 / 16, "in", "co
 
 /** The sharpest V that shops bend over: what must be folded further is closed in another tool. */
 export const SHARPEST_DIE = threshold("Sharpest die", 30, "deg", "common practice", [20, 90]);
+/** So many thicknesses of sheet stay straight between nose and shoulder, or the nose nearly fills the die. */
+export const NOSE_FREE_SHEET = threshold("Nose free sheet", 1, "", "common practice", [0, 4]);
 /** What passes the housings needs this much play between them. */
 export const HOUSINGS_LESS_IN = threshold("Housings less", 1, "in", "common practice", [0, 12]);
 /** A throat that nobody stated. */

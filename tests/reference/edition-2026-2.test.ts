@@ -140,10 +140,9 @@ describe("past the faces of the die", () => {
     const call = (at: string) =>
       ask("AIR.TONNAGE", "6061-T6", 0.125, 90, 12, 2, 0.0625, 88, null, null, null, at, "in", "2026.2");
     expect(call("air")).toMatch(
-      /^die_angle must be at most 7\d deg, since the sheet turns 10\d\.\d deg under load; got 88;/,
+      /^die_angle must be at most 7\d(\.\d)? deg, since the sheet turns 10\d\.\d deg under load; got 88;/,
     );
-    const free = ask("AIR.TONNAGE", "6061-T6", 0.125, 90, 12, 2, 0.0625, 60, null, null, null, "air", "in", "2026.2");
-    // The duller die moves the contact a little, and with it the air-bend force.
-    expect(Math.abs((call("bottoming") as number) / (free as number) - 5)).toBeLessThan(0.2);
+    const free = ask("BEND.TONNAGE", "6061-T6", 0.125, 12, 2, "Lange", "typical", "in", "2026.2");
+    expect((call("bottoming") as number) / (free as number)).toBeCloseTo(5, 9);
   });
 });

@@ -132,14 +132,15 @@ const strip = (id: string, thickness: number, width: number, status: string): Pu
   );
 
 export const shopRules: readonly PublishedFormula[] = [
-  // V/2 / sin 45 = 1.4142 for 2 in; half of 1/4 in more is 1.5392, up to the next sixteenth.
+  // V/2 / sin 45 = 1.4142 for 2 in; half of 1/4 in more is 1.5392, up to the next sixteenth; with a shoulder of 1/6 in 1.7059.
   rule("least flange over 2 in", "=SHOP.BEND.MINFLANGE(0.25,2)", 1.5625),
+  rule("least flange over 2 in, shoulder 1/6 in", "=SHOP.BEND.MINFLANGE(0.25,2,90,1/6)", 1.75),
   rule("shortest flange over 2 in", '=SHOP.BEND.MINFLANGE(0.25,2,90,,"shortest")', Math.SQRT2, 1e-9, GEOMETRY),
   // 28.284 + 3 = 31.284 mm, up to the next millimetre; without rounding the margin shows in its place on the grid.
-  rule("least flange over 40 mm", '=SHOP.BEND.MINFLANGE(6,40,90,,"safe","mm")', 32),
+  rule("least flange over 40 mm", '=SHOP.BEND.MINFLANGE(6,40,90,0,"safe","mm")', 32),
   // 10 V / 14.1421 + t/2 = 7.0711 + 0.9289: just over and just under a whole millimetre.
-  rule("half a thickness of margin, under", '=SHOP.BEND.MINFLANGE(1.857,10,90,,"safe","mm")', 8),
-  rule("half a thickness of margin, over", '=SHOP.BEND.MINFLANGE(1.859,10,90,,"safe","mm")', 9),
+  rule("half a thickness of margin, under", '=SHOP.BEND.MINFLANGE(1.857,10,90,0,"safe","mm")', 8),
+  rule("half a thickness of margin, over", '=SHOP.BEND.MINFLANGE(1.859,10,90,0,"safe","mm")', 9),
   rule("a hole tears below 2t + R", '=SHOP.BEND.HOLEDISTANCE(0.25,0.3125,2,90,"drill after")', 0.8125),
   // V/2 + R tan 45 - (pi/4)(R + 0.42 t): 1 + 0.3125 - 0.7854 x 0.4175
   rule("a hole keeps its shape", "=SHOP.BEND.HOLEDISTANCE(0.25,0.3125,2)", 1 + 0.3125 - (Math.PI / 4) * 0.4175),
@@ -359,8 +360,8 @@ export const shopRules: readonly PublishedFormula[] = [
     CONJUGATE,
   ),
   rule(
-    "bottoming takes 3 to 5 times the force in air, and the upper end is asked for",
-    '=SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625,,,,,"bottoming")/SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625)',
+    "bottoming takes 3 to 5 times the handbook's force in air, and the upper end is asked for",
+    '=SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625,,,,,"bottoming")/SHOP.BEND.TONNAGE("A36",0.25,120,2,,"typical")',
     5,
   ),
   rule(

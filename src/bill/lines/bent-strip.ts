@@ -1,6 +1,6 @@
 /** How a strip of a line is bent: order and stops, on the shop's tool outlines or else on tools drawn from their tables. */
 
-import { estimateAirBend } from "../../calc/bend/air-estimate.ts";
+import { askedOver, estimateAirBend } from "../../calc/bend/air-estimate.ts";
 import type { Setup } from "../../calc/bend/check/line.ts";
 import { type BendOrder, bendOrder, type OrderedHit } from "../../calc/bend/order/order.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
@@ -71,7 +71,7 @@ export function bendStrip(
   const plain = (assumed?: Assumed) => plainPress(drawnDie(die), nosed, travelOf(brake), assumed);
   const bottoms = bottomsIn(line, tools);
   const solved = strip.angles.map((angle) =>
-    estimateAirBend(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose),
+    estimateAirBend(askedOver(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose)),
   );
   const springback = solved.map((estimate) => (bottoms ? degrees(0) : estimate.springback));
   // A bend that no die reaches is said so elsewhere: here it only has to stay a bend.

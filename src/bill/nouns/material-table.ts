@@ -19,7 +19,7 @@ export class MaterialTable {
 
   constructor(
     readonly edition: Edition,
-    overrides: readonly Material[] = [],
+    readonly overrides: readonly Material[] = [],
   ) {
     const merged = new Map(edition.materials.map((material) => [material.name, material]));
     for (const override of overrides) merged.set(override.name, override);

@@ -1,13 +1,13 @@
-import { DIE_ANGLE, FRICTION, NOSE_OF_THICKNESS, SHOULDER_OF_OPENING } from "../../data/bend-rules.ts";
+import { DIE_ANGLE, FRICTION, NOSE_OF_THICKNESS } from "../../data/bend-rules.ts";
 import { cite, type Fact } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Degrees, degrees, type Millimetres, megapascals, mm, type Ratio } from "../../units/quantity.ts";
-import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { refuseCutOnly } from "../material/cut-only.ts";
 import { factValue } from "../material/fact-value.ts";
-import { hardeningOf } from "./material-hardening.ts";
+import { hardeningOf, unsolvable } from "./material-hardening.ts";
 import type { AirBendInput } from "./mechanics/air-bend-input.ts";
+import { shoulderRadius } from "./shoulder-radius.ts";
 
 /** "best" is the mechanics where it was compared, else the rule, and between the two a mixture of both. */
 export const AIR_METHODS = ["best", "rule", "mechanics"] as const;
@@ -32,13 +32,7 @@ export function mechanicsInput(
 ): AirBendInput {
   refuseCutOnly(material);
   const { modulus, poisson, anisotropy } = material;
-  if (!modulus || !poisson)
-    throw noAnswer(
-      "material",
-      "one with modulus and Poisson ratio",
-      material.name,
-      'add them to the data range, or use method "rule"',
-    );
+  if (!modulus || !poisson) throw unsolvable(material);
   const given = (symbol: string, meaning: string, value: number, unit: string, source: string) =>
     step(work, symbol, meaning, value, unit, source);
   /** A figure of the call, or what is taken where the call leaves it out. */
@@ -62,16 +56,7 @@ export function mechanicsInput(
     ...(anisotropy ? { anisotropy: given("r", "normal anisotropy", anisotropy.value, "", cite(anisotropy)) } : {}),
     thickness,
     dieOpening: tools.dieOpening,
-    dieShoulder: mm(
-      tool(
-        "rd",
-        "die shoulder radius",
-        tools.dieShoulder,
-        "mm",
-        SHOULDER_OF_OPENING.value * tools.dieOpening,
-        SHOULDER_OF_OPENING,
-      ),
-    ),
+    dieShoulder: shoulderRadius(tools.dieShoulder, tools.dieOpening, work),
     dieAngle: degrees(tool("die angle", "die angle", tools.dieAngle, "deg", DIE_ANGLE.value, DIE_ANGLE)),
     punchNose: mm(
       tool("rp", "punch nose radius", tools.punchNose, "mm", NOSE_OF_THICKNESS.value * thickness, NOSE_OF_THICKNESS),

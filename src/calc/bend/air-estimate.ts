@@ -17,20 +17,6 @@ export interface AirEstimate {
   readonly stroke: Millimetres | undefined;
 }
 
-/**
- * What one air bend over one die comes out like, as the checks need it: its radius as the flat of the line is made with
- * (the material's own method), springback and depth solved by the mechanics, else by rule where the material's hardening
- * is not known or the solver has no answer. A temper that hardens little folds round the nose: its tightest radius is
- * never taken wider than the nose, and a nose that is not known leaves it unknown.
- */
-export const estimateAirBend = (
-  material: Material,
-  thickness: Millimetres,
-  bendAngle: Degrees,
-  { opening, angle, shoulder }: Die,
-  nose: Millimetres | undefined,
-): AirEstimate => estimateKnown(askedOver(material, thickness, bendAngle, { opening, angle, shoulder }, nose));
-
 /** A bend over a die of the shop's table. */
 export const askedOver = (
   material: Material,
@@ -45,9 +31,15 @@ export const askedOver = (
   tools: { dieOpening: die.opening, dieAngle: die.angle, dieShoulder: die.shoulder, punchNose: nose },
 });
 
-const MOST_KNOWN = 8192; // chosen: about two megabytes
-/** A bill bends the same sheet over the same die on line after line, and every check asks again. */
-const estimateKnown = remember(MOST_KNOWN, (asked: AskedBend): AirEstimate => {
+const MOST_KNOWN = 8192; // chosen: about two megabytes: line after line bends the same sheet over the same die
+
+/**
+ * What one air bend over one die comes out like, as the checks need it: its radius as the flat of the line is made with
+ * (the material's own method), springback and depth solved by the mechanics, else by rule where the material's hardening
+ * is not known or the solver has no answer. A temper that hardens little folds round the nose: its tightest radius is
+ * never taken wider than the nose, and a nose that is not known leaves it unknown.
+ */
+export const estimateAirBend = remember(MOST_KNOWN, (asked: AskedBend): AirEstimate => {
   const { material, thickness, bendAngle, tools } = asked;
   const shape = knownOrNot(() => airShape(asked, material.airMethod ?? "rule"));
   const solved = shape?.solved?.bend ?? knownOrNot(() => solvedAirBend(asked).bend);

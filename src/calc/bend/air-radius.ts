@@ -4,12 +4,15 @@ import { type Millimetres, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { refuseCutOnly } from "../material/cut-only.ts";
+import { lacksForMechanics } from "./material-hardening.ts";
 
 export interface RadiusBand {
   readonly low: Millimetres;
   readonly expected: Millimetres;
   readonly high: Millimetres;
 }
+
+export const OPENING_SHARE = "radius as a share of the opening, middle of the two";
 
 /**
  * Inside radius of an air bend by the shop rule: a share of the die opening, whatever the drawing says; a larger punch
@@ -24,21 +27,16 @@ export function airRadiusByRule(
 ): RadiusBand {
   refuseCutOnly(material);
   const { airRadiusLow: low, airRadiusHigh: high } = material;
-  if (!low || !high)
+  if (!low || !high) {
+    const lacks = lacksForMechanics(material);
     throw noAnswer(
       "material",
       "one with a share of the opening for its air-bent radius",
       material.name,
-      'give "Air radius low" and "Air radius high" in the data range, or use method "mechanics"',
+      `give air radius low and air radius high in the data range, or ${lacks.length === 0 ? 'use method "mechanics"' : `for the mechanics ${lacks.join(", ")}`}`,
     );
-  const share = step(
-    work,
-    "q",
-    "radius as a share of the opening, middle of the two",
-    (low.value + high.value) / 2,
-    "",
-    cite(low),
-  );
+  }
+  const share = step(work, "q", OPENING_SHARE, (low.value + high.value) / 2, "", cite(low));
   const natural = step(work, "q V", "radius the opening gives", mm(share * dieOpening), "mm", cite(low));
   const nose = punchNose ?? mm(0);
   const atLeastNose = (value: number) => mm(Math.max(value, nose));

@@ -6,7 +6,7 @@ import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { AirMethod } from "./air-bend.ts";
-import { airRadiusByRule } from "./air-radius.ts";
+import { airRadiusByRule, OPENING_SHARE } from "./air-radius.ts";
 import { refusePastFaces } from "./loaded-faces.ts";
 import { MECHANICS } from "./mechanics/record-bend.ts";
 import { type AskedBend, nearestWords, recordNearest, type SolvedAirBend, solvedAirBend } from "./solved-air-bend.ts";
@@ -27,8 +27,6 @@ export interface AirShape {
 
 /** Up to a distance of 1 the mechanics alone, from 2 the rule alone (chosen). */
 const RULE_FROM = 2;
-/** Half angle, radians, over which the mechanics fades out before nose and shoulder nip the sheet (chosen). */
-const NIP_FADE = 0.05;
 
 /**
  * Inside radius (tangent to both flanges) and neutral axis of an air bend. "mechanics" solves the bend; "rule" takes a
@@ -65,9 +63,12 @@ export function airShape(asked: AskedBend, method: AirMethod, work?: Working): A
   if (rule instanceof Refusal || share === 1) return byMechanics(solved, work);
   if (share === 0) return { ...byRule(work), solved };
   const { tangentRadius, neutralFraction } = solved.bend;
-  recordShare(solved, share, work);
+  const formula = `u^2 (3 - 2 u), u = ${RULE_FROM} - d, from 0 to 1 (chosen)`;
+  step(work, "w", "share of the mechanics; the rest is the rule's", share, "", formula);
   step(work, "Rm", "inside radius by mechanics, tangent to both flanges", tangentRadius, "mm", MECHANICS);
-  step(work, "Rr", "inside radius by rule", rule.radius, "mm", "share of the opening (common practice)");
+  const { airRadiusLow: low, airRadiusHigh: high } = material;
+  if (low && high) step(work, "q", OPENING_SHARE, (low.value + high.value) / 2, "", cite(low));
+  step(work, "Rr", "inside radius by rule", rule.radius, "mm", "q V, the nose where it is larger (common practice)");
   step(work, "Km", "neutral axis by mechanics, from the middle line on Rm", neutralFraction, "", MECHANICS);
   step(work, "Kr", "neutral axis by rule", rule.neutralAxis, "", rule.axisSource);
   const mix = (one: number, other: number) => share * one + (1 - share) * other;
@@ -121,26 +122,14 @@ function byStrips(solved: SolvedAirBend, strip: StripCorrection, thickness: Mill
   };
 }
 
-/** 1 inside, 0 from a distance of 2 or where the sheet is about to be nipped; smooth between (chosen). */
-function shareOf({ nearest, bend }: SolvedAirBend): Ratio {
+/** 1 inside, 0 from a distance of 2; smooth between (chosen). */
+function shareOf({ nearest }: SolvedAirBend): Ratio {
   const near = Math.min(1, Math.max(0, RULE_FROM - nearest.distance));
-  return near * near * (3 - 2 * near) * freeOf(bend);
+  return near * near * (3 - 2 * near);
 }
-
-/** 1 where nose and shoulder are clear of each other, falling to 0 where they nip the sheet. */
-const freeOf = ({ solution }: SolvedAirBend["bend"]): Ratio => Math.min(1, solution.room / NIP_FADE);
 
 export const shareWords = (share: Ratio): string =>
   share === 1 ? "the mechanics" : share === 0 ? "the rule" : `${Math.round(share * 100)} % mechanics, the rest rule`;
-
-/** How the share follows from the distance d, which stands in the working already. */
-function recordShare({ bend }: SolvedAirBend, share: Ratio, work: Working | undefined): void {
-  const free = freeOf(bend);
-  if (free < 1)
-    step(work, "c", "clear of being nipped between nose and shoulder", free, "", `1 from ${NIP_FADE} rad (chosen)`);
-  const formula = `u^2 (3 - 2 u)${free < 1 ? " c" : ""}, u = ${RULE_FROM} - d, from 0 to 1 (chosen)`;
-  step(work, "w", "share of the mechanics; the rest is the rule's", share, "", formula);
-}
 
 /** Where the bend cannot be solved, the faces are judged by an estimate of the springback. */
 function estimatedLoadedAngle({ material, thickness, bendAngle, tools }: AskedBend): Degrees | undefined {

@@ -13,13 +13,16 @@ export function faceRoom(loadedAngle: Degrees, { dieAngle, punchAngle }: Faces):
   return angles.length === 0 ? undefined : 180 - Math.max(...angles) - loadedAngle;
 }
 
+/** The largest angle of die and punch whose faces the loaded sheet does not pass, in tenths. */
+export const largestFace = (loadedAngle: Degrees): number => Math.floor((180 - loadedAngle) * 10) / 10; // tenths, chosen
+
 /**
  * Refuses (#N/A) a bend whose loaded sheet would lie past the faces of die or punch: it bottoms there and never reaches
- * the angle. Wanted angle + springback must stay 1-2 degrees short of 180 less the tool's angle (common practice). A tool
+ * the angle. Wanted angle + springback should stay 1-2 degrees short of 180 less the tool's angle (common practice). A tool
  * whose angle is not given cannot be judged: the working says what it needs.
  */
 export function refusePastFaces(loadedAngle: Degrees, faces: Faces, work?: Working): void {
-  const needed = Math.floor(180 - loadedAngle - FACE_CLEARANCE.value);
+  const needed = largestFace(loadedAngle);
   const room = faceRoom(loadedAngle, faces);
   if (room === undefined) {
     step(work, "faces", "die and punch angle not given; they need at most", needed, "deg", cite(FACE_CLEARANCE));

@@ -1,7 +1,7 @@
 import { cite } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Megapascals, megapascals } from "../../units/quantity.ts";
-import { noAnswer } from "../../units/refusal.ts";
+import { noAnswer, type Refusal } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { factValue } from "../material/fact-value.ts";
 import { typicalTensile } from "../material/strength.ts";
@@ -32,25 +32,45 @@ export function hardeningOf(material: Material, work?: Working): Hardening {
     );
   if (hardeningExponent && tensile !== undefined) {
     const n = hardeningExponent.value;
+    step(work, "UTS", "tensile strength, typical", tensile, "MPa", cite(material.tensileTypical!));
     return record(
       { strength: stress(tensile * (Math.E / n) ** n), exponent: n },
-      `UTS (e/n)^n (derived), UTS ${cite(material.tensileTypical!)}`,
+      "UTS (e/n)^n, Considere (derived)",
       cite(hardeningExponent),
     );
   }
-  if (yieldStrength && tensile !== undefined && modulus)
+  if (yieldStrength && tensile !== undefined && modulus) {
+    step(work, "UTS", "tensile strength, typical", tensile, "MPa", cite(material.tensileTypical!));
+    step(work, "Y", "yield strength", factValue(yieldStrength, "stress"), "MPa", cite(yieldStrength));
     return record(
       hardeningFrom({
         yield: stress(factValue(yieldStrength, "stress")),
         tensile,
         modulus: stress(factValue(modulus, "stress")),
       }),
-      `from yield and tensile strength (derived): ${[...new Set([yieldStrength, material.tensileTypical!].map(cite))].join("; ")}`,
+      "UTS (e/n)^n, Considere (derived)",
+      "n ln(e (0.002 + Y/E)/n) = ln(Y/UTS) (derived)",
     );
-  throw noAnswer(
-    "material",
-    "one whose hardening is known",
-    material.name,
-    'give "Hardening exponent" in the data range, or use method "rule"',
-  );
+  }
+  throw unsolvable(material);
 }
+
+/** Columns of the data range that a material lacks for the mechanics; empty where it has them all. */
+export function lacksForMechanics(material: Material): readonly string[] {
+  const { modulus, poisson, tensileTypical, hardeningStrength, hardeningExponent } = material;
+  const yieldStrength = material.yieldTypical ?? material.yieldMinimum;
+  return [
+    ...(modulus ? [] : ["modulus"]),
+    ...(poisson ? [] : ["Poisson ratio"]),
+    ...(tensileTypical || (hardeningExponent && hardeningStrength) ? [] : ["tensile typical"]),
+    ...(hardeningExponent || yieldStrength ? [] : ["yield typical"]),
+  ];
+}
+
+export const unsolvable = (material: Material): Refusal =>
+  noAnswer(
+    "material",
+    "one whose bending is known",
+    material.name,
+    `give ${lacksForMechanics(material).join(", ")} in the data range`,
+  );

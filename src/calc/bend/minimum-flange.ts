@@ -31,11 +31,14 @@ export function safeFlange(
   work?: Working,
 ): Millimetres {
   const shortest = shortestFlange(dieOpening, bendAngle, work);
+  // Not the share of the opening that a bend is solved with: 0.7 V and a little over is what brakes are run with.
+  const said = shoulder === undefined ? "die shoulder radius, not given: none added" : "die shoulder radius";
+  const round = step(work, "rd", said, shoulder ?? mm(0), "mm", shoulder === undefined ? SHORT : "given");
   const margin = step(
     work,
     "m",
     "shoulder radius and half a thickness",
-    mm((shoulder ?? 0) + FLANGE_MARGIN.value * thickness),
+    mm(round + FLANGE_MARGIN.value * thickness),
     "mm",
     cite(FLANGE_MARGIN),
   );
@@ -48,6 +51,8 @@ export function safeFlange(
     cite(FLANGE_STEP_IN),
   );
 }
+
+const SHORT = "0.7 V and a little over (common practice)";
 
 /** Up to the next 1/16 in or millimetre; a figure that is one already stays. */
 function roundUp(value: Millimetres, system: UnitSystem): Millimetres {

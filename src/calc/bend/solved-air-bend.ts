@@ -53,7 +53,7 @@ function solve({ material, thickness, bendAngle, tools }: AskedBend, work?: Work
   const bend = input === plain ? predicted : airBendToAngle(input, bendAngle, predicted.solution);
   step(work, "A", "bend angle wanted", bendAngle, "deg", "given");
   recordBend(bend, work);
-  const nearest = nearestBend(input, bendAngle, notGiven(tools));
+  const nearest = nearestBend(input, bend, notGiven(tools));
   recordNearest(nearest, work);
   return { input, bend, predicted, strip, nearest };
 }

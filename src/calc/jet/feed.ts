@@ -17,6 +17,8 @@ import {
   millimetresPerMinute,
   type Ratio,
 } from "../../units/quantity.ts";
+import { message, Refusal } from "../../units/refusal.ts";
+import { showBoth } from "../../units/show.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 
@@ -38,6 +40,16 @@ export interface JetCut {
  * leads come on top. Source: Zeng & Kim 1993 (memory; the US and SI constants agree to 0.2 % on one cut).
  */
 export function jetFeed(cut: JetCut, work?: Working): MillimetresPerMinute {
+  if (cut.nozzleDiameter < cut.orifice)
+    throw new Refusal(
+      "#VALUE!",
+      message(
+        "nozzle_diameter",
+        `at least the orifice, ${showBoth(cut.orifice, "length")}`,
+        showBoth(cut.nozzleDiameter, "length"),
+        "the bore of the mixing tube is about 3 times the orifice (common practice)",
+      ),
+    );
   if (cut.thickness < THIN_MM.value)
     step(
       work,

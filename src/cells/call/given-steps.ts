@@ -68,7 +68,10 @@ function shown(
   if (typeof value === "string") return value;
   if (typeof value === "number")
     return quantity ? Number(fromInternal(value, quantity, system).toPrecision(15)) : value;
-  if (value instanceof MaterialTable) return value.edition.name;
+  if (value instanceof MaterialTable) {
+    const own = value.overrides.map(({ name }) => name).join(", ");
+    return own === "" ? value.edition.name : `${value.edition.name} with own rows: ${own}`;
+  }
   if (Array.isArray(value)) {
     const items = value.map((item) => shown(item, quantity, system));
     return items.every((item) => typeof item !== "object" && item !== undefined) ? items.join("; ") : undefined;

@@ -2,7 +2,7 @@ import type { AirTools } from "../../calc/bend/air-bend.ts";
 import { airRadiusByRule, type RadiusBand } from "../../calc/bend/air-radius.ts";
 import { feasibleAirShape, shareWords } from "../../calc/bend/air-shape.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
-import { faceRoom } from "../../calc/bend/loaded-faces.ts";
+import { faceRoom, largestFace } from "../../calc/bend/loaded-faces.ts";
 import { type AirBendBand, airBendBand } from "../../calc/bend/mechanics/air-bend-band.ts";
 import { withModelError } from "../../calc/bend/mechanics/model-error.ts";
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
@@ -44,6 +44,9 @@ const SYMBOLS: Partial<Record<keyof AirBendBand, string>> = {
   stroke: "s",
   peakForce: "F",
 };
+/** Of those that the solved bend has recorded already. */
+const BAND_SYMBOLS: Partial<Record<keyof AirBendBand, string>> = { springback: "dA", loadedAngle: "2a" };
+const BAND = "90 % band of stock and die, by squares with the error of the model (derived)";
 const INTERNAL_UNITS: Partial<Record<QuantityKind, string>> = { length: "mm", angle: "deg", lineLoad: "N/mm" };
 
 export const airBend = defineFunction({
@@ -84,6 +87,12 @@ export const airBend = defineFunction({
     const ofStock = airBendBand(input, { finalAngle: bendAngle }, deviationsOf(input, percent), bend);
     const widened = withModelError(ofStock, input, nearest.distance);
     const { radius, deduction } = shapeBand(asked, shape, widened);
+    const recordBand = (symbol: string, words: string, ends: { low: number; high: number }, unit: string) => {
+      for (const end of ["low", "high"] as const)
+        step(work, `${symbol} ${end}`, `${words}, ${end}`, ends[end], unit, BAND);
+    };
+    recordBand("R", "inside radius, tangent to both flanges", radius, "mm");
+    recordBand("BD", "bend deduction", deduction, "mm");
     const room = faceRoom(bend.loadedAngle, tools);
     const figures = ({ low, expected, high }: RadiusBand) =>
       [expected, low, high].map((figure) => fromInternal(figure, "length", system));
@@ -93,6 +102,7 @@ export const airBend = defineFunction({
       const { value, lower, upper } = widened[key];
       const symbol = SYMBOLS[key]; // springback and loaded angle stand in the working already
       if (symbol) step(work, symbol, words, value, INTERNAL_UNITS[kind]!, MECHANICS);
+      recordBand(symbol ?? BAND_SYMBOLS[key]!, words, { low: lower, high: upper }, INTERNAL_UNITS[kind]!);
       const shown = [value, lower, upper].map((figure) => fromInternal(figure, kind, system));
       return [words, ...shown, unitName(kind, system), ""];
     });
@@ -130,9 +140,9 @@ const asBand = ({ value, lower, upper }: AirBendBand["tangentRadius"]): RadiusBa
   high: upper,
 });
 
-const faceWords = (room: number | undefined, loadedAngle: number): string =>
+const faceWords = (room: number | undefined, loadedAngle: Degrees): string =>
   room === undefined
-    ? `die and punch angle not given; they need at most ${Math.floor(180 - loadedAngle - FACE_CLEARANCE.value)} deg`
+    ? `die and punch angle not given; they need at most ${largestFace(loadedAngle)} deg`
     : room < FACE_CLEARANCE.value
       ? "too little: a stronger sheet bottoms"
       : "clear of die and punch";

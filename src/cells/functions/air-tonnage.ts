@@ -1,7 +1,9 @@
+import { bottomingForce } from "../../calc/bend/check/bottoming.ts";
+import { forceCases } from "../../calc/bend/force-cases.ts";
 import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
-import { feasibleAirBend, solvedAirBend } from "../../calc/bend/solved-air-bend.ts";
+import { feasibleAirBend } from "../../calc/bend/solved-air-bend.ts";
 import { withStrips } from "../../calc/bend/strip-correction.ts";
-import { BOTTOMING_HIGH, BOTTOMING_LOW } from "../../data/bend-rules.ts";
+import { BOTTOMING_HIGH } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
 import { newtons } from "../../units/quantity.ts";
 import { step } from "../../units/working.ts";
@@ -38,23 +40,18 @@ export const airTonnage = defineFunction({
   long: true,
   result: { kind: "force" },
   example: { formula: '=ROUND(SHOP.AIR.TONNAGE("A36",0.25,90,120,2,0.0625),0)', answer: 167 },
-  source: `${MECHANICS}; bottoming 3-5 times the air-bend force (common practice)`,
+  source: `${MECHANICS}; bottoming 5 times the force that BEND.CHECK takes, of 3-5 (common practice)`,
   calculate: ({ material, thickness, bendAngle, bendLength, correction, at, ...tools }, { work }) => {
     const asked = { material: withStrips(material, correction), thickness, bendAngle, tools };
-    const { bend } = at === "bottoming" ? solvedAirBend(asked, work) : feasibleAirBend(asked, work);
-    const perLength = step(work, "f", "largest force per length on the way", bend.peakForce, "N/mm", MECHANICS);
-    const air = newtons(perLength * bendLength);
     step(work, "L", "length of the bend line", bendLength, "mm", "given");
-    if (at === "air") return step(work, "F", "largest force on the way to the angle", air, "N", "f L (derived)");
-    step(work, "F air", "largest force of the air bend", air, "N", "f L (derived)");
-    const most = newtons(BOTTOMING_HIGH.value * air);
-    return step(
-      work,
-      "F",
-      `to bottom it, upper end of ${BOTTOMING_LOW.value}-${BOTTOMING_HIGH.value} times`,
-      most,
-      "N",
-      cite(BOTTOMING_HIGH),
-    );
+    // A multiple of the force that ratings are checked with, so that the bill says the same.
+    if (at === "bottoming") {
+      const { expected } = bottomingForce(forceCases(asked, bendLength, work), work);
+      return step(work, "F", "to bottom it, upper end of 3 to 5 times", expected, "N", cite(BOTTOMING_HIGH));
+    }
+    const { bend } = feasibleAirBend(asked, work);
+    const perLength = step(work, "f", "largest force per length on the way", bend.peakForce, "N/mm", MECHANICS);
+    const most = newtons(perLength * bendLength);
+    return step(work, "F", "largest force on the way to the angle", most, "N", "f L (derived)");
   },
 });

@@ -53,7 +53,7 @@ export const bendCheck = defineFunction({
     answer: "stop",
   },
   source:
-    "force as BEND.TONNAGE (Lange: finite elements never needed over 1 % more; AIR.TONNAGE solves the bend and is usually lower), flange, radius, loaded angle, opening, hole and bend order as the plan of a bill checks them, each with its source in WORKING; every fix tried; the plate decides",
+    "force by Lange as BEND.TONNAGE, raised where the sheet wraps a nose that nearly fills the die (derived; AIR.TONNAGE solves the bend: usually lower, 6061-T6 over wide dies to 11 % higher), flange, radius, loaded angle, opening, hole and bend order as the plan of a bill checks them, each with its source in WORKING; every fix tried; the plate decides",
   calculate: (inputs, { system, materials, work }) => {
     const { flanges, bendLength, brake, dies, punches, punch, die, grain, holeDistance } = inputs;
     const { material, thickness } = inputs;

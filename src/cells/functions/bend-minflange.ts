@@ -16,7 +16,7 @@ export const bendMinflange = defineFunction({
     dieOpening: length({ description: "Opening of the V die" }),
     bendAngle: bendAngle(SQUARE),
     shoulder: length({
-      description: "Shoulder radius of the die",
+      description: "Shoulder radius of the die; blank adds none",
       zero: true,
       fallback: undefined as Millimetres | undefined,
     }),

@@ -13,7 +13,9 @@ export const jetFeed = defineFunction({
   question: "How fast does the abrasive waterjet cut this on a straight line?",
   parameters: {
     material: material(),
-    thickness: thickness(),
+    thickness: thickness(
+      "Thickness, or a gauge of the material; below 3 mm (1/8 in) the formula is too fast: time a cut of your own",
+    ),
     quality: number({
       description: `${QUALITY_WORDS.map((words, i) => `${i + QUALITY.from} ${words}`).join(", ")}; brackets are usually cut at 3`,
       rule: { from: QUALITY.from, to: QUALITY.to },

@@ -1,8 +1,10 @@
 import { mechanicsInput } from "../../calc/bend/air-bend.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
+import { MECHANICS } from "../../calc/bend/mechanics/record-bend.ts";
 import { stripDeduction as measure, READING } from "../../calc/strip/strip-deduction.ts";
 import { wrong } from "../../units/refusal.ts";
 import { fromInternal } from "../../units/system.ts";
+import { step } from "../../units/working.ts";
 import { airSheet, dieFaces, dieOpening, punchNose } from "../parameters/air.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { length } from "../parameters/length.ts";
@@ -36,6 +38,8 @@ export const stripDeduction = defineFunction({
     if (first === undefined || second === undefined || flanges.length !== 2)
       throw wrong("flanges", "the two flanges of the strip", `${flanges.length} of them`);
     const predicted = airBendToAngle(mechanicsInput(material, thickness, tools, work), bendAngle);
+    step(work, "R", "predicted inside radius, tangent to both flanges", predicted.tangentRadius, "mm", MECHANICS);
+    step(work, "BD pred", "predicted bend deduction", predicted.bendDeduction, "mm", MECHANICS);
     const strip = {
       thickness,
       blank,

@@ -4,10 +4,11 @@ import type { CellValue } from "../../units/cell.ts";
 import { isBlank, isCellError } from "../../units/cell.ts";
 import { namesGauge, parseGauge } from "../../units/parse-gauge.ts";
 import { parseLength } from "../../units/parse-length.ts";
+import { parseNumber } from "../../units/parse-number.ts";
 import { type Millimetres, mm } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
-import { toInternal } from "../../units/system.ts";
+import { toInternal, type UnitSystem } from "../../units/system.ts";
 import type { CellParameter, ReadContext } from "../record/record.ts";
 
 /** Longer than any sheet, coil cut or bed, and shorter than the day numbers below read as millimetres. */
@@ -50,6 +51,13 @@ export function readLength(
   return value;
 }
 
+/** A bare 10 for a thickness in inches is a gauge more often than a plate of 10 in: its hint, undefined for any other. */
+export function bareGauge(given: CellValue, system: UnitSystem): string | undefined {
+  const plain = typeof given === "string" ? parseNumber(given) : given;
+  const isGauge = system === "in" && typeof plain === "number" && Number.isInteger(plain) && plain >= 7 && plain <= 30;
+  return isGauge ? `write "${plain} ga" for the gauge, "${plain} in" or "${plain} mm"` : undefined;
+}
+
 /** Reads a thickness: a length, or a gauge of the row's material. */
 export function readThickness(given: CellValue, name: string, context: ReadContext): Millimetres {
   if (typeof given === "string" && namesGauge(given)) {
@@ -65,6 +73,8 @@ export function readThickness(given: CellValue, name: string, context: ReadConte
       );
     return gaugeThickness(gauge, series, undefined, context.materials.edition.stainlessGauges);
   }
+  const hint = bareGauge(given, context.system);
+  if (hint) throw wrong(name, "a thickness with its unit", given, hint);
   return readLength(given, name, context, { longest: THICKEST, hint: 'write 0.25, "1/4", "3 mm" or "10 ga"' });
 }
 

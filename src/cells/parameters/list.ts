@@ -82,9 +82,14 @@ export const gaugedEnds = (description: string): ListParameter<(typeof ENDS)[num
   };
 };
 
+/** "2,3" is one length with a decimal comma. */
+export const ONE_FLANGE = 'write "2; 3", since 2,3 is one length; a flat plate has no angle';
+
 /** Bends are one fewer than flanges; one angle stands for all, and a part of one flange has none. */
 export function anglePerBend(flanges: readonly Millimetres[], angles: readonly Degrees[]): Degrees[] {
   const bends = flanges.length - 1;
+  if (bends === 0 && angles.some((angle) => angle !== 0))
+    throw wrong("flanges", "two or more where a bend angle is given", "1 of them", ONE_FLANGE);
   if (angles.length === 1) return Array.from({ length: bends }, () => angles[0]!);
   if (angles.length !== bends)
     throw wrong(

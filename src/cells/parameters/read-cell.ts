@@ -9,7 +9,7 @@ import { showBoth } from "../../units/show.ts";
 import type { QuantityKind, UnitSystem } from "../../units/system.ts";
 import { MM_PER_INCH, toInternal } from "../../units/system.ts";
 import { type Column, quantityOf } from "./column.ts";
-import { DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length.ts";
+import { bareGauge, DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length.ts";
 
 type Read = string | number | readonly number[] | CellValue | undefined;
 const MOST_ITEMS = 100; // no part of this trade has more bends; a longer list is a slip
@@ -80,13 +80,8 @@ function lengthUpTo(
   system: UnitSystem,
 ): number {
   const value = figure(cell, "length", size, column, label, system);
-  if (noun === "thickness" && isBareGauge(cell, value))
-    throw wrong(
-      label,
-      "a thickness with its unit",
-      cell,
-      `write "${cell} ga" for the gauge, "${cell} in" or "${cell} mm"`,
-    );
+  const gauge = noun === "thickness" ? bareGauge(cell, isInches(size, system) ? "in" : "mm") : undefined;
+  if (gauge) throw wrong(label, "a thickness with its unit", cell, gauge);
   if (value > longest || (noun === "thickness" && value <= 0))
     throw wrong(
       label,
@@ -97,12 +92,9 @@ function lengthUpTo(
   return value;
 }
 
-/** A bare 10 in a column of inches is a gauge more often than a plate of 10 in. */
-const isBareGauge = (cell: CellValue, value: number): boolean => {
-  const plain = typeof cell === "string" ? parseNumber(cell) : cell;
-  const isInches = typeof plain === "number" && Math.abs(value - plain * MM_PER_INCH) < 1e-6;
-  return isInches && Number.isInteger(plain) && plain >= 7 && plain <= 30;
-};
+/** A header's own unit comes before the call's. */
+const isInches = (size: number | undefined, system: UnitSystem): boolean =>
+  size === undefined ? system === "in" : size === MM_PER_INCH;
 
 type FigureKind = "number" | "seconds" | QuantityKind;
 

@@ -7,6 +7,7 @@ import { Refusal, wrong } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { showGiven } from "../../units/show.ts";
 import { readInstant } from "../parameters/instant.ts";
+import { ONE_FLANGE } from "../parameters/list.ts";
 import { isWrong, type Row, readRows } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
@@ -126,7 +127,8 @@ const HEM =
 function anglesFor(bends: number, given: readonly number[] | undefined, label: string): Degrees[] {
   if (bends === 0 && (given === undefined || given.every((angle) => angle === 0))) return [];
   refuseHem(given ?? []);
-  if (given?.length === 1 && bends > 0) return Array.from({ length: bends }, () => given[0] as Degrees);
+  if (bends === 0) throw wrong(label, "blank beside one flange", given?.join("; ") ?? null, ONE_FLANGE);
+  if (given?.length === 1) return Array.from({ length: bends }, () => given[0] as Degrees);
   if (given?.length !== bends)
     throw wrong(label, `one angle for all bends, or one fewer than the flanges (${bends})`, given?.join("; ") ?? null);
   return given as Degrees[];

@@ -1,5 +1,5 @@
 /** Cells to and from the clipboard, as spreadsheets put them there: tabs between them, a line a row. */
-import { parseCsv } from "../../job/part-list/csv.ts";
+import { csvRows } from "../../job/part-list/csv.ts";
 
 interface Cells {
   /** In a field the clipboard is the field's own. */
@@ -18,8 +18,8 @@ export function listenToClipboard(place: HTMLElement, cells: Cells): void {
   place.addEventListener("paste", (event) => {
     if (cells.isOff()) return;
     event.preventDefault();
-    const rows = parseCsv(event.clipboardData?.getData("text/plain") ?? "", "\t");
-    cells.pasted(rows.map((row) => row.map((text) => text.trim())));
+    const rows = csvRows(event.clipboardData?.getData("text/plain") ?? "", "\t");
+    cells.pasted(Array.from(rows, (row) => row.map((text) => text.trim())));
   });
 }
 

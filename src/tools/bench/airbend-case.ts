@@ -2,6 +2,7 @@ import { airBendAtStroke } from "../../calc/bend/mechanics/air-bend-at-stroke.ts
 import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import { nearestBend } from "../../calc/bend/mechanics/nearest-bend.ts";
+import { COMPARED_BENDS } from "../../data/compared-bends.ts";
 import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 
@@ -17,6 +18,9 @@ export type CaseAnswer =
       readonly inside: boolean;
       readonly distance: number;
       readonly nearest: string;
+      /** The same to the nearest other compared bend: a case is at no distance from itself, which proves nothing. */
+      readonly distance_to_others: number;
+      readonly nearest_other: string;
       readonly model: Record<string, number>;
       readonly error: CaseErrors;
       readonly solve_ms: number;
@@ -86,8 +90,11 @@ export function answerCase(value: unknown): CaseAnswer {
       r_eq_mm: against("r_eq_mm"),
       bend_deduction_t: against("bend_deduction_mm", (ours, theirs) => (ours - theirs) / input.thickness),
     };
-    const { inside, distance, id: nearest } = nearestBend(input, shaped.finalAngle);
-    return { id, ok: true, regime: atStroke.regime, inside, distance, nearest, model, error, solve_ms };
+    const { inside, distance, id: nearest } = nearestBend(input, shaped);
+    const others = COMPARED_BENDS.filter((bend) => bend.id !== `finite elements ${id}`);
+    const other = nearestBend(input, shaped, {}, others);
+    const apart = { distance_to_others: other.distance, nearest_other: other.id };
+    return { id, ok: true, regime: atStroke.regime, inside, distance, nearest, ...apart, model, error, solve_ms };
   } catch (refused) {
     if (!(refused instanceof Refusal)) throw refused;
     return { id, ok: false, message: refused.message };

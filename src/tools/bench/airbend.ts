@@ -32,10 +32,15 @@ function summarise(answers: readonly CaseAnswer[]) {
     const present = solved.filter(({ inside }) => inside).flatMap((answer) => answer.error[name] ?? []);
     return [name, spread(present)] as const;
   });
+  const among = solved.filter(({ distance_to_others }) => distance_to_others <= 1);
+  const amongErrors = ERRORS.map(
+    (name) => [name, spread(among.flatMap((answer) => answer.error[name] ?? []))] as const,
+  );
   return {
     cases: answers.length,
     refused: answers.length - solved.length,
     inside: { cases: solved.filter(({ inside }) => inside).length, ...Object.fromEntries(insideErrors) },
+    inside_without_itself: { cases: among.length, ...Object.fromEntries(amongErrors) },
     ...(Object.fromEntries(errors) as Record<(typeof ERRORS)[number], ReturnType<typeof spread>>),
     solve_ms: { median: quantile(times, 0.5), p99: quantile(times, 0.99) },
   };
@@ -72,6 +77,7 @@ function asText(line: object): string {
     name +
     answer.regime.padEnd(8) +
     (answer.inside ? "inside " : "outside").padEnd(9) +
+    answer.distance_to_others.toFixed(2).padStart(8) +
     ERRORS.map((error) => text(answer.error[error])).join("")
   );
 }
@@ -112,7 +118,7 @@ function run(argv: readonly string[]): number {
   for (let i = 0; i < Math.min(500, 20 * cases.length); i++) answerCase(cases[i % cases.length]);
   if (!json)
     process.stdout.write(
-      `${"id".padEnd(12)}${"regime".padEnd(8)}${"compared".padEnd(9)}${ERRORS.map((e) => e.slice(0, 11).padStart(11)).join("")}\n`,
+      `${"id".padEnd(12)}${"regime".padEnd(8)}${"compared".padEnd(9)}${"others".padStart(8)}${ERRORS.map((e) => e.slice(0, 11).padStart(11)).join("")}\n`,
     );
   const answers = cases.map((value) => {
     const answer = answerCase(value);

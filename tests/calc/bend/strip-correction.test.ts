@@ -5,7 +5,7 @@ import { forceCases } from "../../../src/calc/bend/force-cases.ts";
 import { type AskedBend, solvedAirBend } from "../../../src/calc/bend/solved-air-bend.ts";
 import { stripFor, withStrips } from "../../../src/calc/bend/strip-correction.ts";
 import { edition20262 } from "../../../src/data/materials/edition-2026-2.ts";
-import type { StripCorrection } from "../../../src/data/materials/material.ts";
+import type { Material, StripCorrection } from "../../../src/data/materials/material.ts";
 import { degrees, mm } from "../../../src/units/quantity.ts";
 import type { Working } from "../../../src/units/working.ts";
 
@@ -74,13 +74,19 @@ describe("the shop's strips by material, thickness range and die", () => {
   });
 
   it("a hard strip raises both forces of a bill, a soft one never the worst", () => {
+    const over = (material: Material, opening: number) => ({
+      material,
+      thickness: mm(6.35),
+      bendAngle: degrees(90),
+      tools: { dieOpening: mm(opening) },
+    });
     const cases = (strength: number, opening = 50.8) =>
-      forceCases(withStrips(A36, [{ ...row, strength }]), mm(6.35), mm(1000), mm(opening));
-    const plain = forceCases(A36, mm(6.35), mm(1000), mm(50.8));
+      forceCases(over(withStrips(A36, [{ ...row, strength }]), opening), mm(1000));
+    const plain = forceCases(over(A36, 50.8), mm(1000));
     expect(cases(1.2).expected / plain.expected).toBeCloseTo(1.2, 12);
     expect(cases(1.2).worst / plain.worst).toBeCloseTo(1.2, 12);
     expect(cases(0.8).expected / plain.expected).toBeCloseTo(0.8, 12);
     expect(cases(0.8).worst).toBe(plain.worst);
-    expect(cases(1.2, 38.1)).toEqual(forceCases(A36, mm(6.35), mm(1000), mm(38.1)));
+    expect(cases(1.2, 38.1)).toEqual(forceCases(over(A36, 38.1), mm(1000)));
   });
 });

@@ -74,9 +74,37 @@ describe("a flat plate, one flange and no angle", () => {
     const [row] = call("BEND.CHECK", "A36", 0.125, 12, 6, null, "V 1", BRAKES, DIES, PUNCHES) as CellMatrix;
     expect(row![0]).toBe("clear");
   });
+  it.each([
+    ["FLAT.LENGTH", ["2,3", 90, 0.125, 0.125]],
+    ["AIR.FLAT", ["A36", 0.25, "2,3", 90, 2]],
+    ["BEND.STOPS", ["2,3", 90, null, 0.125, 0.125]],
+  ] as [string, CellValue[]][])("%s: one flange and a bend angle is a slip, most often of the comma", (name, given) => {
+    expect(message(name, ...given)).toMatch(/^flanges must be two or more where a bend angle is given; .*write "2; 3"/);
+  });
   it("but two flanges have a bend between them", () => {
     expect(message("FLAT.LENGTH", "2; 3", null, 0.125, 0.125)).toMatch(/^bend_angles must be one angle for all/);
     expect(message("BEND.STOPS", "2; 3", 90, null, 0.125, 0.125)).toMatch(/^order must be/);
+  });
+});
+
+describe("a thickness in inches that is a gauge", () => {
+  it.each([
+    ["AIR.RADIUS", ["A36", 10, 90, 100]],
+    ["BEND.TONNAGE", ["A36", "10", 48, 2]],
+    ["JET.FEED", ["A36", 16, 3, 50, 0.014, 0.75, 0.04]],
+    ["BEND.MINFLANGE", [12, 2]],
+  ] as [string, CellValue[]][])("%s asks which", (name, given) => {
+    expect(message(name, ...given)).toMatch(/^thickness must be a thickness with its unit; got .*write "\d+ ga" for/);
+  });
+  it("in millimetres it is none, and 10 in may be said", () => {
+    expect(figure("BEND.MINFLANGE", 10, 80, 90, null, null, "mm")).toBe(62);
+    expect(figure("JET.FEED", "A36", "7 in", 3, 50, 0.014, 0.75, 0.04)).toBeGreaterThan(0);
+  });
+});
+
+describe("a mixing tube narrower than its orifice", () => {
+  it("cuts nothing", () => {
+    expect(message("JET.FEED", "A36", 0.5, 3, 50, 0.014, 0.75, 0.01)).toMatch(/^nozzle_diameter must be at least the/);
   });
 });
 

@@ -138,6 +138,6 @@ describe("lists", () => {
   });
 
   it("a single flange is a strip without bends", () => {
-    expect(flat("5", 90, 0.125, 0.125)).toEqual(near(5));
+    expect(flat("5", null, 0.125, 0.125)).toEqual(near(5));
   });
 });

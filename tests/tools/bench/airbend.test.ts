@@ -16,6 +16,8 @@ describe("one case of bench:airbend", () => {
       "inside",
       "distance",
       "nearest",
+      "distance_to_others",
+      "nearest_other",
       "model",
       "error",
       "solve_ms",

@@ -5,7 +5,7 @@ import { degrees, newtons } from "../../../units/quantity.ts";
 import { step, type Working } from "../../../units/working.ts";
 import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
-import { type BendLine, type Setup, sharpest } from "./line.ts";
+import { type BendLine, type Setup, sharpestBend } from "./line.ts";
 import { bottoms } from "./loaded-angle.ts";
 
 export interface BendOutcome {
@@ -16,12 +16,11 @@ export interface BendOutcome {
 
 /** Bent in air, or bottomed: 3 to 5 times the force, the radius of the nose, next to no springback (common practice). */
 export function bendOutcome(line: BendLine, setup: Setup, work?: Working): BendOutcome {
-  const { material, thickness, bendLength } = line;
-  const { die, punch } = setup;
-  const estimate = estimateAirBend(material, thickness, sharpest(line), die, punch?.nose);
-  const force = forceCases(material, thickness, bendLength, die.opening, work);
+  const bend = sharpestBend(line, setup);
+  const estimate = estimateAirBend(bend);
+  const force = forceCases(bend, line.bendLength, work);
   if (!bottoms(line, setup, estimate)) return { bottoms: false, estimate, force };
-  const nose = punch?.nose ?? estimate.radius;
+  const nose = setup.punch?.nose ?? estimate.radius;
   return {
     bottoms: true,
     estimate: { radius: nose, tightest: nose, springback: degrees(0), stroke: undefined },

@@ -6,7 +6,7 @@ import { bendOutcome } from "./bottoming.ts";
 import { flangeFinding } from "./flange.ts";
 import { forceFindings, forceFindingsOf } from "./force.ts";
 import { holeFinding } from "./hole.ts";
-import { type BendLine, type Setup, sharpest } from "./line.ts";
+import { type BendLine, type Setup, sharpestBend } from "./line.ts";
 import { loadedAngleFindings } from "./loaded-angle.ts";
 import { offCenterFinding } from "./off-center.ts";
 import { openingFinding } from "./opening.ts";
@@ -37,7 +37,7 @@ export const findingsOfTools = (line: BendLine, setup: Setup, system: UnitSystem
 
 /** What the bend itself says: it is solved for this. */
 export function findingsOfBend(line: BendLine, setup: Setup): Finding[] {
-  const inAir = estimateAirBend(line.material, line.thickness, sharpest(line), setup.die, setup.punch?.nose);
+  const inAir = estimateAirBend(sharpestBend(line, setup));
   const { bottoms, estimate, force } = bendOutcome(line, setup);
   return [
     radiusFinding(line, estimate, setup.own),

@@ -6,12 +6,11 @@ import type { Finding, Severity, Subject } from "../../finding.ts";
 import { limitOf } from "../../limit-of.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
 import { lineLoadLimit } from "../line-load.ts";
-import type { BendLine, Setup } from "./line.ts";
+import { type BendLine, type Setup, sharpestBend } from "./line.ts";
 
 /** The force of the bend against what brake, beam, punch and die are rated for; two figures, expected and worst. */
 export function forceFindings(line: BendLine, setup: Setup, work?: Working): Finding[] {
-  const { material, thickness, bendLength } = line;
-  return forceFindingsOf(forceCases(material, thickness, bendLength, setup.die.opening, work), line, setup, work);
+  return forceFindingsOf(forceCases(sharpestBend(line, setup), line.bendLength, work), line, setup, work);
 }
 
 /** The same of a force that is known: a bend that is bottomed takes several times its force in air. */

@@ -2,7 +2,9 @@
 import type { Material } from "../../../data/materials/material.ts";
 import { type Degrees, degrees, type Millimetres } from "../../../units/quantity.ts";
 import type { OwnThresholds } from "../../limit-of.ts";
+import { askedOver } from "../air-estimate.ts";
 import type { Grain } from "../minimum-radius.ts";
+import type { AskedBend } from "../solved-air-bend.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
 
 export interface BendLine {
@@ -32,3 +34,7 @@ export interface Setup {
 
 /** The sharpest bend decides about flange, springback and faces. */
 export const sharpest = ({ bendAngles }: BendLine): Degrees => degrees(Math.max(...bendAngles.map(Math.abs)));
+
+/** It is what the line's tools are judged by. */
+export const sharpestBend = (line: BendLine, { die, punch }: Pick<Setup, "die" | "punch">): AskedBend =>
+  askedOver(line.material, line.thickness, sharpest(line), die, punch?.nose);

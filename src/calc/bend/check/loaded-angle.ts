@@ -15,7 +15,7 @@ import { limitOf } from "../../limit-of.ts";
 import type { AirEstimate } from "../air-estimate.ts";
 import { forceCases } from "../force-cases.ts";
 import { lineLoadLimit } from "../line-load.ts";
-import { type BendLine, type Setup, sharpest } from "./line.ts";
+import { type BendLine, type Setup, sharpest, sharpestBend } from "./line.ts";
 
 /**
  * The sheet must be bent further than wanted by its springback. Where that meets the faces of die or punch it bottoms:
@@ -66,11 +66,12 @@ export const bottoms = (line: BendLine, setup: Setup, estimate: AirEstimate): bo
 };
 
 /** Thin enough, and 5 times the expected and 3 times the worst force fit every rating. */
-function mayBottom(line: BendLine, { brake, die, punch, own }: Setup): boolean {
+function mayBottom(line: BendLine, setup: Setup): boolean {
+  const { brake, die, punch, own } = setup;
   const { material, thickness, bendLength } = line;
   const stainless = material.gaugeSeries === "stainless";
   if (!atMost(thickness, limitOf(stainless ? BOTTOM_THICKEST_STAINLESS_IN : BOTTOM_THICKEST_IN, own))) return false;
-  const { expected, worst } = forceCases(material, thickness, bendLength, die.opening);
+  const { expected, worst } = forceCases(sharpestBend(line, setup), bendLength);
   const most = Math.max(BOTTOMING_HIGH.value * expected, BOTTOMING_LOW.value * worst);
   const onBeam = most / Math.max(bendLength, limitOf(BEAM_LEAST_IN, own));
   const perLength = most / bendLength;

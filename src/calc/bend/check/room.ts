@@ -1,10 +1,12 @@
-import { HOUSINGS_LESS_IN, THROAT_IN } from "../../../data/thresholds.ts";
-import { atMost } from "../../../units/nearly.ts";
-import { degrees, type Millimetres, mm, radians } from "../../../units/quantity.ts";
+import { HOUSINGS_LESS_IN, NOSE_FREE_SHEET, OPENING_STOP, THROAT_IN } from "../../../data/thresholds.ts";
+import { atLeast, atMost } from "../../../units/nearly.ts";
+import { type Millimetres, mm } from "../../../units/quantity.ts";
 import type { Finding } from "../../finding.ts";
 import { limitOf } from "../../limit-of.ts";
+import { typicalTensile } from "../../material/strength.ts";
 import type { Die, Punch } from "../tooling.ts";
-import { type BendLine, type Setup, sharpest } from "./line.ts";
+import { wrappedNose } from "../wrapped-nose.ts";
+import { type BendLine, type Setup, sharpestBend } from "./line.ts";
 
 /** Are bed and tools as long as the bend, does what passes the housings fit the throat, does the nose go into the die? */
 export function roomFindings(line: BendLine, setup: Setup): Finding[] {
@@ -43,23 +45,28 @@ function throatFindings({ bendLength, flanges, bendAngles }: BendLine, { brake, 
   ];
 }
 
-/** Round the nose the sheet's outer face must leave its arc before it meets the die's edge: (R + t) sin(A/2) <= V/2 (geometry). */
-function noseFindings(line: BendLine, { die, punch }: Setup): Finding[] {
-  if (punch?.nose === undefined) return [];
-  const half = Math.sin(radians(degrees(sharpest(line) / 2)));
-  const limit: Millimetres = mm(die.opening / 2 / half - line.thickness);
-  return atMost(punch.nose, limit)
-    ? []
-    : [
-        {
-          about: "room",
-          status: "stop",
-          kind: "nose",
-          figure: punch.nose,
-          limit,
-          quantity: "length",
-          name: punch.name,
-          words: die.name,
-        },
-      ];
+/**
+ * Between nose and shoulder some sheet must stay straight, or the bend presses the sheet instead of bending it: none left
+ * is a stop, less than about its thickness a check, since force and angle hang on the last of it.
+ */
+function noseFindings(line: BendLine, setup: Setup): Finding[] {
+  const { die, punch, own } = setup;
+  const tensile = typicalTensile(line.material);
+  if (punch?.nose === undefined || tensile === undefined) return [];
+  const { freeSheet, widestNose } = wrappedNose(sharpestBend(line, setup), line.thickness, tensile, line.bendLength);
+  const least = mm(limitOf(NOSE_FREE_SHEET, own) * line.thickness);
+  if (atLeast(freeSheet, least)) return [];
+  const fits = freeSheet > 0;
+  // Of a die that is too narrow for the sheet its opening is to blame, not the nose.
+  if (fits && die.opening < limitOf(OPENING_STOP, own) * line.thickness) return [];
+  const found = { about: "room", figure: punch.nose, limit: widestNose(least), quantity: "length" } as const;
+  return [
+    {
+      ...found,
+      status: fits ? "check" : "stop",
+      kind: fits ? "nose fills" : "nose",
+      name: punch.name,
+      words: die.name,
+    },
+  ];
 }

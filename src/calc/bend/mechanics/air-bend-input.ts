@@ -1,6 +1,6 @@
 import type { Degrees, Megapascals, Millimetres, Ratio } from "../../../units/quantity.ts";
 import { Refusal } from "../../../units/refusal.ts";
-import { showNumber } from "../../../units/show.ts";
+import { showBoth, showNumber } from "../../../units/show.ts";
 import { type Hardening, LARGEST_EXPONENT } from "./hardening.ts";
 
 /** A sheet over an open V die under a punch: everything the mechanics of an air bend needs. */
@@ -44,7 +44,8 @@ export function checkAirBendInput(input: AirBendInput): void {
   for (const [name, read, least, most, unit] of LIMITS) {
     const value = read(input);
     if (!(typeof value === "number" && value >= least && value <= most)) {
-      throw new Refusal("#VALUE!", `${name} must be from ${least} to ${most}${unit}; got ${showNumber(value)}`);
+      const say = (figure: number) => (unit === " mm" ? showBoth(figure, "length") : `${showNumber(figure)}${unit}`);
+      throw new Refusal("#VALUE!", `${name} must be from ${say(least)} to ${say(most)}; got ${say(value)}`);
     }
   }
 }

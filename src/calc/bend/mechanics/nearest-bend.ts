@@ -1,5 +1,6 @@
 import { COMPARED_BENDS, type ComparedBend } from "../../../data/compared-bends.ts";
-import type { Degrees, Ratio } from "../../../units/quantity.ts";
+import type { Ratio } from "../../../units/quantity.ts";
+import type { AirBend } from "./air-bend.ts";
 import type { AirBendInput } from "./air-bend-input.ts";
 
 /** The compared bend that is most like this one. */
@@ -25,6 +26,8 @@ const SCALES = {
   friction: 0.3, // chosen: case I against J moves nothing
   dieAngle: 90, // degrees; it moves only the centre of the shoulder arc
   shoulder: 1.2, // ln (shoulder/t + 0.25)
+  strain: 1.2, // ln K/E: three times as strong for its stiffness
+  nipped: 0.5, // of 1, where nose and shoulder nip the sheet: there the distance is 2 at least
 } as const;
 const SHARP = 0.25; // chosen: below a quarter of the thickness a radius is an edge
 
@@ -38,6 +41,8 @@ const WORDS: Record<Quantity, readonly [name: string, unit: string]> = {
   friction: ["friction", ""],
   dieAngle: ["die angle", " deg"],
   shoulder: ["die shoulder", " t"],
+  strain: ["strength over modulus", ""],
+  nipped: ["nipped between nose and shoulder", ""],
 };
 
 const measureOf: Record<Quantity, (value: number) => number> = {
@@ -48,7 +53,11 @@ const measureOf: Record<Quantity, (value: number) => number> = {
   friction: (value) => value,
   dieAngle: (value) => value,
   shoulder: (value) => Math.log(value + SHARP),
+  strain: Math.log,
+  nipped: (value) => value,
 };
+/** Half angle, radians, over which a bend comes to be nipped (chosen); no compared bend is. */
+const NIP_FADE = 0.1;
 const QUANTITIES = Object.keys(SCALES) as Quantity[];
 
 /** What was not given cannot tell a bend apart from those compared: its quantities are left out of the distance. */
@@ -58,7 +67,12 @@ export type NotGiven = Partial<Record<"shoulder" | "dieAngle" | "friction", bool
  * Inside or outside by one joint distance to the nearest bend that the model was compared with: the root of the summed
  * squares over all quantities, each by its scale. Continuous in every quantity (derived; scales chosen).
  */
-export function nearestBend(input: AirBendInput, finalAngle: Degrees, notGiven: NotGiven = {}): NearestBend {
+export function nearestBend(
+  input: AirBendInput,
+  { finalAngle, solution }: Pick<AirBend, "finalAngle"> & { readonly solution: Pick<AirBend["solution"], "room"> },
+  notGiven: NotGiven = {},
+  among: readonly ComparedBend[] = COMPARED_BENDS,
+): NearestBend {
   const t = input.thickness;
   const here: Record<Quantity, number | undefined> = {
     opening: input.dieOpening / t,
@@ -68,17 +82,21 @@ export function nearestBend(input: AirBendInput, finalAngle: Degrees, notGiven: 
     friction: notGiven.friction ? undefined : input.friction,
     dieAngle: notGiven.dieAngle ? undefined : input.dieAngle,
     shoulder: notGiven.shoulder ? undefined : input.dieShoulder / t,
+    strain: input.hardening.strength / input.modulus,
+    nipped: Math.max(0, 1 - solution.room / NIP_FADE),
   };
+  const apartFrom = (bend: ComparedBend, quantity: Quantity) =>
+    apart(quantity, here[quantity], quantity === "nipped" ? 0 : bend[quantity]);
   let best: { bend: ComparedBend; square: number } | undefined;
-  for (const bend of COMPARED_BENDS) {
+  for (const bend of among) {
     let square = 0;
-    for (const quantity of QUANTITIES) square += apart(quantity, here[quantity], bend[quantity]) ** 2;
+    for (const quantity of QUANTITIES) square += apartFrom(bend, quantity) ** 2;
     if (!best || square < best.square) best = { bend, square };
   }
   const { bend, square } = best!;
   const distance = Math.sqrt(square);
   const telling = QUANTITIES.reduce((most, quantity) =>
-    apart(quantity, here[quantity], bend[quantity]) > apart(most, here[most], bend[most]) ? quantity : most,
+    apartFrom(bend, quantity) > apartFrom(bend, most) ? quantity : most,
   );
   const [name, unit] = WORDS[telling];
   const show = (value: number | undefined) => `${Number((value ?? 0).toPrecision(3))}${unit}`;
@@ -86,7 +104,10 @@ export function nearestBend(input: AirBendInput, finalAngle: Degrees, notGiven: 
     id: bend.id,
     distance,
     inside: distance <= 1,
-    difference: distance < 1e-3 ? "the same bend" : `${name} ${show(here[telling])} against ${show(bend[telling])}`,
+    difference:
+      distance < 1e-3
+        ? "the same bend"
+        : `${name} ${show(here[telling])} against ${show(telling === "nipped" ? 0 : bend[telling])}`,
   };
 }
 

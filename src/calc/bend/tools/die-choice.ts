@@ -4,7 +4,7 @@ import type { UnitSystem } from "../../../units/system.ts";
 import { type Finding, STATUSES, type Status, statusOf } from "../../finding.ts";
 import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
 import { checkBend } from "../check/check.ts";
-import { type BendLine, sharpest } from "../check/line.ts";
+import { type BendLine, sharpest, sharpestBend } from "../check/line.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
 import { safeFlange } from "../minimum-flange.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
@@ -38,7 +38,8 @@ export function rankDies(
   const distance = ({ die }: DieAnswer) => fromUsual(die, line.thickness);
   return dies
     .map((die): DieAnswer => {
-      const estimate = estimateAirBend(line.material, line.thickness, sharpest(line), die, punch?.nose);
+      const bend = sharpestBend(line, { die, punch });
+      const estimate = estimateAirBend(bend);
       const findings = checkBend(line, { brake, die, punch }, system);
       return {
         die,
@@ -46,7 +47,7 @@ export function rankDies(
         status: statusOf(findings),
         estimate,
         leastFlange: safeFlange(line.thickness, die.opening, sharpest(line), die.shoulder, system),
-        force: forceCases(line.material, line.thickness, line.bendLength, die.opening),
+        force: forceCases(bend, line.bendLength),
         faceRoom:
           estimate.springback === undefined
             ? undefined

@@ -6,6 +6,7 @@ import { die, line, setup } from "./set-up.ts";
 
 describe("flange over a 24 mm die, 3 mm sheet, square", () => {
   // Edge at 24 / (2 sin 45) = 16.971; half a thickness and a shoulder of 0.5 more, up to the next millimetre: 19.
+  // A shoulder that is not given adds none, and 18.471 is 19 as well.
   const flange = (length: number, shoulder?: number) =>
     flangeFinding(
       line({ flanges: [mm(200), mm(length)] }),
@@ -18,13 +19,14 @@ describe("flange over a 24 mm die, 3 mm sheet, square", () => {
     [18.9, "check", "barely rests"],
     [19, undefined, ""],
   ] as const)("%d mm: %s", (length, status, kind) => {
-    const found = flange(length);
+    const found = flange(length, 0.5);
     expect(found?.status).toBe(status);
     if (found) expect(found).toMatchObject({ kind, figure: length, limit: 19, name: "V24" });
   });
 
   it("a shoulder radius asks for more; in inches it is rounded up to 1/16", () => {
     expect(flange(19, 2)).toMatchObject({ status: "check", limit: 21 });
+    expect(flange(18.9)).toEqual(flange(18.9, 0));
     const inches = flangeFinding(line({ flanges: [mm(10), mm(60)] }), setup(), "in")!;
     expect(inches.limit! / 25.4).toBeCloseTo(0.75, 9); // 0.7272 in
   });

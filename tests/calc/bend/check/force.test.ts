@@ -1,7 +1,7 @@
 /** Brake, bend ends, beam, punch and die on both sides of each threshold. Common practice of US shops; the plate decides. */
 import { describe, expect, it } from "vitest";
 import { forceFindings } from "../../../../src/calc/bend/check/force.ts";
-import type { BendLine } from "../../../../src/calc/bend/check/line.ts";
+import { type BendLine, sharpestBend } from "../../../../src/calc/bend/check/line.ts";
 import { forceCases } from "../../../../src/calc/bend/force-cases.ts";
 import type { Material } from "../../../../src/data/materials/material.ts";
 import { mm, newtons, newtonsPerMillimetre } from "../../../../src/units/quantity.ts";
@@ -11,7 +11,8 @@ const { tensileHigh: _, ...noStrongSheet } = material("A36");
 /** Of a steel without a strong case only the thickness makes the worst case: about a tenth more. */
 const EVEN = noStrongSheet as Material;
 const STRONG = material("A36");
-const loads = (of: Material, bendLength = 400) => forceCases(of, mm(3), mm(bendLength), mm(24));
+const loads = (of: Material, bendLength = 400) =>
+  forceCases(sharpestBend(line({ material: of }), setup()), mm(bendLength));
 
 describe("what the cases of these tests are", () => {
   it("a steel of even strength, and one whose strong sheet takes a third more", () => {

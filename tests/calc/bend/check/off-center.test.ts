@@ -1,11 +1,12 @@
 /** A bend off the middle of the bed: the nearer side takes F (1/2 + e / S), and half the rating is each side's. Statics. */
 import { expect, it } from "vitest";
+import { sharpestBend } from "../../../../src/calc/bend/check/line.ts";
 import { offCenterFinding } from "../../../../src/calc/bend/check/off-center.ts";
 import { forceCases } from "../../../../src/calc/bend/force-cases.ts";
 import { mm, newtons } from "../../../../src/units/quantity.ts";
-import { BRAKE, line, material, setup } from "./set-up.ts";
+import { BRAKE, line, setup } from "./set-up.ts";
 
-const { expected } = forceCases(material("A36"), mm(3), mm(400), mm(24));
+const { expected } = forceCases(sharpestBend(line(), setup()), mm(400));
 const at = (offCenter: number, share: number) =>
   offCenterFinding(
     line({ offCenter: mm(offCenter) }),

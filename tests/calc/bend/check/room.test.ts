@@ -1,8 +1,9 @@
 /** Bed and tools as long as the bend. Geometry. */
 import { describe, expect, it } from "vitest";
 import { roomFindings } from "../../../../src/calc/bend/check/room.ts";
+import type { Material } from "../../../../src/data/materials/material.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
-import { BRAKE, die, line, punch, setup } from "./set-up.ts";
+import { BRAKE, die, line, material, punch, setup } from "./set-up.ts";
 
 describe("room", () => {
   const kinds = (bendLength: number) =>
@@ -19,12 +20,21 @@ describe("room", () => {
     [2501, [["punch", "stop", 1000]]],
   ])("a bend of %d mm", (bendLength, found) => expect(kinds(bendLength)).toEqual(found));
 
-  it("a nose must leave the sheet's outer face between the die's edges: (R + 3) sin 45 at most 12 mm", () => {
-    const nose = (radius: number) => roomFindings(line(), setup({ punch: punch({ nose: mm(radius) }) }));
-    expect(nose(13.97)).toEqual([]);
-    expect(nose(13.98)).toMatchObject([
-      { kind: "nose", status: "stop", figure: 13.98, limit: expect.closeTo(13.9706, 4) },
-    ]);
+  /*
+   * 3 mm over 24 mm of 80 degrees, shoulder 2 mm, its centre 12 + 2 tan 25 = 12.933 mm out; a sheet of no springback turns
+   * 45 degrees: 12.933 - (R + 5) sin 45 is left, 3 cos 45 of it wanted.
+   */
+  it("a nose must leave some straight sheet beside it: 3 mm, or a check up to where it nips", () => {
+    const { modulus: _, ...stiff } = material("A36");
+    const nose = (radius: number) =>
+      roomFindings(
+        line({ material: stiff as Material }),
+        setup({ die: die({ shoulder: mm(2) }), punch: punch({ nose: mm(radius) }) }),
+      ).map(({ kind, status, limit }) => [kind, status, Number(limit!.toFixed(2))]);
+    expect(nose(10.28)).toEqual([]);
+    expect(nose(10.3)).toEqual([["nose fills", "check", 10.29]]);
+    expect(nose(13.28)).toEqual([["nose fills", "check", 10.29]]);
+    expect(nose(13.3)).toEqual([["nose", "stop", 10.29]]);
   });
 
   it("a length that stands in no table is not judged", () => {

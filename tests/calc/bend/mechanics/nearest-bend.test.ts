@@ -16,6 +16,7 @@ describe("the table of compared bends is what the reference files say", () => {
     expect(row.nose / (c.punch_nose_mm / c.t_mm)).toBeCloseTo(1, 3);
     expect(row.shoulder! / (c.die_shoulder_mm / c.t_mm)).toBeCloseTo(1, 3);
     expect(row.exponent).toBeCloseTo(c.n, 4);
+    expect(row.strain / (c.K_MPa / c.E_MPa)).toBeCloseTo(1, 3);
     expect(row.finalAngle).toBeCloseTo(c.final_bend_angle_deg, 1);
     expect([row.dieAngle, row.friction]).toEqual([c.die_angle_deg, c.mu]);
   });
@@ -33,8 +34,8 @@ describe("the table of compared bends is what the reference files say", () => {
 });
 
 describe("one joint distance", () => {
-  const at = (values: Parameters<typeof bendInput>[0], angle = 90, notGiven = {}) =>
-    nearestBend(bendInput(values), degrees(angle), notGiven);
+  const at = (values: Parameters<typeof bendInput>[0], angle = 90, notGiven = {}, room = 1) =>
+    nearestBend(bendInput(values), { finalAngle: degrees(angle), solution: { room } }, notGiven);
 
   it("a compared bend is at no distance from itself", () => {
     const found = at({ shoulder: 2, mu: 0 }, 91.01);
@@ -68,6 +69,18 @@ describe("one joint distance", () => {
     const odd = { shoulder: 30 };
     expect(at(odd).distance).toBeGreaterThan(1);
     expect(at(odd, 91.01, { shoulder: true }).distance).toBeLessThan(1e-3);
+  });
+
+  it("a bend that is about to be nipped is outside, at 2 and more where it is, and the distance says so", () => {
+    const { distance, difference } = at({}, 91.01, {}, 0.05);
+    expect(distance).toBeCloseTo(1, 2);
+    expect(difference).toBe("nipped between nose and shoulder 0.5 against 0");
+    expect(at({}, 91.01, {}, 0).distance).toBeCloseTo(2, 2);
+    expect(at({}, 91.01, {}, 0.1).distance).toBeLessThan(1e-3);
+  });
+
+  it("sheet of twice the strength over modulus is another sheet", () => {
+    expect(at({ K: 702.3 * 2.3 }, 91.01).distance).toBeGreaterThan(0.6);
   });
 
   it("says what differs most", () => {
