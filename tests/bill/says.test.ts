@@ -81,7 +81,8 @@ describe("every finding", () => {
   it("that the sources make has a sentence: every kind that stands beside a status", () => {
     const files = ["src/calc/bend/check", "src/calc/shear", "src/bill"].flatMap((folder) => filesBelow(folder));
     const made = files
-      .filter(({ path }) => !/says\.ts$|fix\.ts$|changes\.ts$/.test(path))
+      // The week says its own faults and ways to save a job.
+      .filter(({ path }) => !/says\.ts$|fix\.ts$|changes\.ts$|^src\/bill\/week\//.test(path))
       .flatMap(({ text }) => [
         ...text.matchAll(/(?:found|finding)\("(?:note|check|stop)", "([^"]+)"/g),
         ...text.matchAll(/kind: (?:[a-z]+ \? )?"([^"]+)"/g),

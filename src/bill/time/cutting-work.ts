@@ -40,18 +40,19 @@ export function cuttingWork(
   const isSheared = cutter === "shear";
   const each = isSheared ? sheared(plan, shop, work) : onJet(plan, plan.cutting.waterjet!, shop, work);
   const station = stationNamed(isSheared ? "Shear" : "Waterjet", shop.stations);
-  const setUp = isSheared
-    ? step(
-        work,
-        "S shear",
-        `set-up of ${plan.line.part}, its share of the thickness`,
-        share * (station.setUp + (shop.rates.find("bladeGapSetting") ?? 0)),
-        "s",
-        "stops and blade gap once a material and thickness, shared by shear minutes (common practice)",
-      )
-    : station.setUp;
   const pace = paceOf(station.name, shop, work);
-  return stationWork({ station, setUp, each, pace, pieces: plan.blanks, people, note: how });
+  const given = { station, each, pace, pieces: plan.blanks, people, note: how };
+  if (!isSheared) return stationWork({ ...given, setUp: station.setUp });
+  const change = station.setUp + (shop.rates.find("bladeGapSetting") ?? 0);
+  const setUp = step(
+    work,
+    "S shear",
+    `set-up of ${plan.line.part}, its share of the thickness`,
+    share * change,
+    "s",
+    "stops and blade gap once a material and thickness, shared by shear minutes (common practice)",
+  );
+  return stationWork({ ...given, setUp, share: setUp, change });
 }
 
 /** Of one set-up of a shear for a material and thickness, what each line pays: by minutes at the shear, none for coming first. */

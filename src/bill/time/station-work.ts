@@ -7,7 +7,7 @@ import type { Pace } from "./pace.ts";
 export interface StationWork {
   readonly station: Station;
   readonly setUp: Seconds;
-  /** Part of the set-up that is its share of a change of tools, and the whole change that its set of tools shares. */
+  /** Part of the set-up that is its share of a change, of tools or of the shear's gap, and the whole change that is shared. */
   readonly share: Seconds;
   readonly change: Seconds;
   /** One piece. */
@@ -42,7 +42,7 @@ export function stationWork({ pace, share = 0, change = 0, ...given }: Given): S
     ...given,
     each,
     setUp: seconds(Math.ceil(given.setUp * pace.total - LAST_BITS)),
-    share: seconds(Math.round(share * pace.total)),
+    share: seconds(Math.ceil(share * pace.total - LAST_BITS)),
     change: seconds(Math.round(change * pace.total)),
     run: runTime(given.pieces, each),
     own: pace.own,

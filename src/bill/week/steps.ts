@@ -131,17 +131,17 @@ function inOrder({ works, outside }: LineWork, line: QuotedLine): Planned[] {
   const inside = works.map((work): Planned => {
     const { station } = work;
     const { name } = station;
+    const lineSetUp = Math.max(0, work.setUp - work.share);
     if (rankOf({ station, work }) === 0) {
       const sheet = `${line.plan.line.material.name} ${line.plan.line.thickness}`;
       const machine = cutting[line.cutter]?.name ?? name;
-      return { station, machine, work, lineSetUp: 0, change: work.setUp, setFor: sheet };
+      return { station, machine, work, lineSetUp, change: work.change, setFor: sheet };
     }
     if (name.toLowerCase() === "brake" && tools) {
-      const lineSetUp = Math.max(0, work.setUp - work.share);
       const setFor = [tools.die.name, tools.punch?.name ?? ""].filter((tool) => tool !== "").join(", ");
       return { station, machine: tools.brake.name, work, lineSetUp, change: work.change, setFor };
     }
-    return { station, machine: name, work, lineSetUp: work.setUp, change: 0, setFor: "" };
+    return { station, machine: name, work, lineSetUp, change: 0, setFor: "" };
   });
   const away = outside.map(({ station }): Planned => ({ station, machine: station.name, ...NOT_HERE }));
   return [...inside, ...away].sort((a, b) => rankOf(a) - rankOf(b));

@@ -79,12 +79,13 @@ export function boundOf(floor: Floor): Worth {
   return { late, setUp: leastSetUp(floor), finishes };
 }
 
-/** Every lot is set up once, and every key of a station once. */
+/** Every lot is set up once, and every key of a station once: at least by the shortest that any of its operations takes. */
 function leastSetUp({ operations }: Floor): number {
   const seen = new Map<string, number>();
+  const once = (name: string, time: number) => seen.set(name, Math.min(time, seen.get(name) ?? Infinity));
   for (const { station, lot, own, key, change } of operations) {
-    seen.set(`lot ${station} ${lot}`, own);
-    seen.set(`key ${station} ${key}`, change);
+    once(`lot ${station} ${lot}`, own);
+    once(`key ${station} ${key}`, change);
   }
   return [...seen.values()].reduce((sum, time) => sum + time, 0);
 }
