@@ -56,12 +56,29 @@ function written(given: string | number | boolean, context: CellContext): CellVa
     case "lengths":
       return listOf(given, context, (item) => readLengthCell(item, lengthContext(context)));
     case "angles":
-      return listOf(given, context, (item) => (typeof item === "number" ? item : item.replace(DEGREES, "")));
+      return anglesOf(given, context);
     default:
       return typeof given === "number" ? given : String(given).replace(/\s+/g, " ").trim();
   }
 }
 const DEGREES = /\s*(?:°|deg\.?|degrees?)$/i;
+
+/** "90/90" is two angles, never a fraction; "90 x 2" may be two bends of 90, or one of 90 and one of 2. */
+function anglesOf(given: string | number | boolean, context: CellContext): CellValue {
+  const isParted = typeof given === "string" && /[/⁄x×*]/i.test(given);
+  const list = typeof given === "string" ? given.replace(/\s*[/⁄]\s*/g, "; ") : given;
+  const cell = listOf(list, context, (item) => (typeof item === "number" ? item : item.replace(DEGREES, "")));
+  // Chosen: a smaller one is more often how many bends there are, or a fraction.
+  if (
+    isParted &&
+    String(cell)
+      .split("; ")
+      .some((item) => Math.abs(Number(item)) < LEAST_ANGLE)
+  )
+    throw new Doubt("figure in doubt", "angles, or how many? Write 90; 90 for two bends, 22.5 for 22 1/2");
+  return cell;
+}
+const LEAST_ANGLE = 10;
 
 const lengthContext = (context: CellContext) => ({ ...context, size: sizeOf(context.key) });
 

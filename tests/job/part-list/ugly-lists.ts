@@ -110,4 +110,8 @@ export const UGLY: readonly UglyList[] = [
     name: "flanges written with x and +, one figure or two",
     text: 'Part,Qty,Material,Thk (in),Width (in),Flanges (in),Bend angle\nF1,1,A36,0.25,12,2 x 3,90\nF2,1,A36,0.25,12,2 + 3.5 + 2,90\nF3,1,A36,0.25,12,"2,3",90\nF4,1,A36,0.25,12,2; 3; 2,90; 45; 30\n',
   },
+  {
+    name: "angles parted by a stroke, and how many there are of one angle",
+    text: "Part,Qty,Material,Thk (mm),Width (mm),Flanges (mm),Angle\nA1,1,A36,3,100,50; 60; 50,90/90\nA2,1,A36,3,100,50; 60; 50,45° / 90°\nA3,1,A36,3,100,50; 60; 50,90x2\nA4,1,A36,3,100,50; 60; 50,2 x 90\nA5,1,A36,3,100,50; 60; 50,90 x 45\nA6,1,A36,3,100,50; 60,22 1/2\nA7,1,A36,3,100,50; 60,90/90\nA8,1,A36,3,100,50; 60; 50,1/2\n",
+  },
 ];

@@ -153,6 +153,23 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "F3 | 1 | A36 | 0.25 | 12 | 2,3 ? | 90",
     "F4 | 1 | A36 | 0.25 | 12 | 2; 3; 2 | 90; 45; 30",
   ],
+  "angles parted by a stroke, and how many there are of one angle": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Width mm, F=Flanges mm, G=Bend angles",
+    'G4 "90x2": figure in doubt',
+    'G5 "2 x 90": figure in doubt',
+    'G7 "22 1/2": figure in doubt',
+    'G8 "90; 90": does not fit together',
+    'G9 "1/2": figure in doubt',
+    "Part | Quantity | Material | Thickness | Width | Flanges | Bend angles",
+    "A1 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 90; 90",
+    "A2 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 45; 90",
+    "A3 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 90x2 ?",
+    "A4 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 2 x 90 ?",
+    "A5 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 90; 45",
+    "A6 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm | 22 1/2 ?",
+    "A7 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm | 90; 90",
+    "A8 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 1/2 ?",
+  ],
 };
 
 describe("part lists as people have them", () => {
