@@ -100,12 +100,12 @@ function countOf(given: string | number | boolean, notation: Notation): number {
     if (typeof value !== "number") throw new Doubt("unreadable", "no whole number");
     return value;
   }
-  // no one orders 1.25 pieces: 1250.
-  if (!Number.isInteger(two.asDecimal)) return two.asThousands;
   const { decimal, isSeen, isStated } = notation;
   if (isStated) return two.sign === decimal ? two.asDecimal : two.asThousands;
-  if (decimal === "." && two.sign === ",") return two.asThousands;
-  if (decimal === "." && isSeen) return two.asDecimal;
+  // No one orders 1.25 pieces; a comma in a list of decimal points parts thousands.
+  if (two.sign === "," && (decimal === "." || (decimal === undefined && !Number.isInteger(two.asDecimal))))
+    return two.asThousands;
+  if (decimal === "." && isSeen && Number.isInteger(two.asDecimal)) return two.asDecimal;
   throw new Doubt("figure in doubt", `${two.asDecimal} or ${two.asThousands}? Write it without a sign for thousands`);
 }
 const COUNTED = /\s*(?:ea|each|pcs?|pieces|nos?|off|x)\.?$/i;

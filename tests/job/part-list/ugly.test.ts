@@ -170,6 +170,42 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "A7 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm | 90; 90",
     "A8 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 1/2 ?",
   ],
+  "units of headings that are said by hand: they stay, unless another is said": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Width mm, F=Flanges cm, G=Bend angles",
+    "Part | Quantity | Material | Thickness | Width | Flanges | Bend angles",
+    "H1 | 1 | A36 | 6 mm | 100 mm | 50 cm; 60 cm | 90",
+  ],
+  "a gauge column and one with its unit in a row of units, said by hand": [
+    "A=Part, B=Quantity, C=Material, D=Thickness ga, E=Width mm, F=Flanges mm",
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "H1 | 1 | A36 | 10 ga | 100 mm | 50 mm",
+  ],
+  "decimal commas, and a point that parts thousands or decimals": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Width mm, F=Flanges mm",
+    'B2 "1.200": figure in doubt',
+    'B3 "1,200": figure in doubt',
+    'D3 "1.200": figure in doubt',
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "C1 | 1.200 ? | A36 | 4.5 mm | 100 mm | 200 mm",
+    "C2 | 1,200 ? | A36 | 1.200 ? | 100 mm | 200 mm",
+    "C3 | 4 | A36 | 1.5 mm | 100 mm | 200 mm",
+  ],
+  "the same, the sign said": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Width mm, F=Flanges mm",
+    'B3 "1,200": not allowed',
+    'D3 "1.200": unit in doubt',
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "C1 | 1200 | A36 | 4.5 mm | 100 mm | 200 mm",
+    "C2 | 1,200 ? | A36 | 1.200 ? | 100 mm | 200 mm",
+    "C3 | 4 | A36 | 1.5 mm | 100 mm | 200 mm",
+  ],
+  "decimal points, and a count with one": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Width in, F=Flanges in",
+    'B2 "1.200": figure in doubt',
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "C1 | 1.200 ? | A36 | 0.25 | 10 | 20",
+    "C2 | 1200 | A36 | 0.25 | 10 | 20",
+  ],
 };
 
 describe("part lists as people have them", () => {
