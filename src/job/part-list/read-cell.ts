@@ -1,5 +1,6 @@
 /** One cell of a part list as the bill's table holds it, or the doubt that keeps it from being taken. */
 import type { MaterialTable } from "../../bill/nouns/material-table.ts";
+import { readInstant } from "../../cells/parameters/instant.ts";
 import { readCell } from "../../cells/parameters/read-cell.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import type { CellValue } from "../../units/cell.ts";
@@ -100,8 +101,9 @@ function countOf(given: string | number | boolean, notation: Notation): number {
     if (typeof value !== "number") throw new Doubt("unreadable", "no whole number");
     return value;
   }
-  const { decimal, isSeen, isStated } = notation;
+  const { decimal, isSeen, thousands, isStated } = notation;
   if (isStated) return two.sign === decimal ? two.asDecimal : two.asThousands;
+  if (decimal !== undefined && decimal !== two.sign && two.sign === thousands) return two.asThousands;
   // No one orders 1.25 pieces; a comma in a list of decimal points parts thousands.
   if (two.sign === "," && (decimal === "." || (decimal === undefined && !Number.isInteger(two.asDecimal))))
     return two.asThousands;
@@ -140,7 +142,8 @@ function partsOf(text: string): string[] {
 function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
   try {
     if (key === "material") materials.find(cell, "material");
-    else readCell(cell, { ...BILL_COLUMNS[key], optional: true }, undefined, "cell", shop);
+    else if (key === "due") readInstant(cell, "cell");
+    else readCell(cell, BILL_COLUMNS[key], undefined, "cell", shop);
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;
     throw new Doubt(key === "material" ? "unknown material" : "not allowed", sentenceOf(problem));

@@ -139,4 +139,17 @@ export const UGLY: readonly UglyList[] = [
     name: "decimal points, and a count with one",
     text: 'Part,Qty,Material,Thickness (in),Width (in),Length (in)\nC1,1.200,A36,0.25,10,20\nC2,"1,200",A36,0.25,10,20\n',
   },
+  {
+    name: "metric thicknesses but one in inches, sides without a unit",
+    text: "Part,Qty,Material,Thickness,Width,Length\nX1,1,A36,3 mm,100,120\nX2,1,A36,6 mm,80,140\nX3,1,A36,1/4 in,90,60\n",
+  },
+  {
+    name: "the same, the unit of the plain numbers said",
+    text: "Part,Qty,Material,Thickness,Width,Length\nX1,1,A36,3 mm,100,120\nX2,1,A36,6 mm,80,140\nX3,1,A36,1/4 in,90,60\n",
+    options: { units: "mm" },
+  },
+  {
+    name: "dates that cannot be read and a count of none, beside other faults of their lines",
+    text: "Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nT1,0,HRS,0.25,3,4,Fri 4 Dec\nT2,2,A36,0.25,3,4,12/7/26\nT3,2,A36,0.25,3,4,2026-12-07\nTotals:,4,,,,,\n",
+  },
 ];

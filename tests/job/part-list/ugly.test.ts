@@ -206,6 +206,38 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "C1 | 1.200 ? | A36 | 0.25 | 10 | 20",
     "C2 | 1200 | A36 | 0.25 | 10 | 20",
   ],
+  "metric thicknesses but one in inches, sides without a unit": [
+    "A=Part, B=Quantity, C=Material, D=Thickness, E=Width, F=Flanges",
+    'E2 "100": unit in doubt',
+    'F2 "120": unit in doubt',
+    'E3 "80": unit in doubt',
+    'F3 "140": unit in doubt',
+    'E4 "90": unit in doubt',
+    'F4 "60": unit in doubt',
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "X1 | 1 | A36 | 3 mm | 100 ? | 120 ?",
+    "X2 | 1 | A36 | 6 mm | 80 ? | 140 ?",
+    "X3 | 1 | A36 | 0.25 | 90 ? | 60 ?",
+  ],
+  "the same, the unit of the plain numbers said": [
+    "A=Part, B=Quantity, C=Material, D=Thickness, E=Width, F=Flanges",
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "X1 | 1 | A36 | 3 mm | 100 mm | 120 mm",
+    "X2 | 1 | A36 | 6 mm | 80 mm | 140 mm",
+    "X3 | 1 | A36 | 0.25 | 90 mm | 60 mm",
+  ],
+  "dates that cannot be read and a count of none, beside other faults of their lines": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Width in, F=Flanges in, G=Due",
+    "row 5 left out: Totals:, 4",
+    'B2 "0": not allowed',
+    'C2 "HRS": unknown material',
+    'G2 "Fri 4 Dec": not allowed',
+    'G3 "12/7/26": not allowed',
+    "Part | Quantity | Material | Thickness | Width | Flanges | Due",
+    "T1 | 0 ? | HRS | 0.25 | 3 | 4 | Fri 4 Dec ?",
+    "T2 | 2 | A36 | 0.25 | 3 | 4 | 12/7/26 ?",
+    "T3 | 2 | A36 | 0.25 | 3 | 4 | 2026-12-07",
+  ],
 };
 
 describe("part lists as people have them", () => {
