@@ -192,7 +192,10 @@ export function says(finding: Finding, system: UnitSystem): string {
   const more = [0, 1, 2].find(
     (digits) => figure === limit || writtenWith(figure, digits) !== writtenWith(limit, digits),
   );
-  const written = (value: number | undefined) => writtenWith(value, more ?? 3);
+  // Nor one that is missing like a fix a ten-thousandth beside it, which is how gauges are written.
+  const isRounded = Number.parseFloat(writtenWith(figure, 0)) !== Number.parseFloat(writtenWith(figure, 1));
+  const isMissing = finding.about === "stock" && finding.kind === "not there";
+  const written = (value: number | undefined) => writtenWith(value, isMissing && isRounded ? 1 : (more ?? 3));
   function writtenWith(value: number | undefined, digits: number): string {
     return value === undefined ? "" : figureSays(value, quantity, system, digits);
   }

@@ -142,6 +142,8 @@ describe("what is said of a line", () => {
     };
     expect(noQuoteSays([check, stop], "in")).toMatch(/^no quote: A blank of 66 lb is too heavy/);
     expect(noQuoteSays([check, stock], "in")).toBe("no quote: A36 0.250 in is not in Stock: buy.");
+    const near: Finding = { ...stock, figure: 0.1565 * 25.4 };
+    expect(noQuoteSays([near], "in")).toBe("no quote: A36 0.1565 in is not in Stock: buy.");
     expect(noQuoteSays([check], "in")).toBe("no quote: no machine of the tables cuts it");
   });
   it.each([

@@ -11,7 +11,7 @@ import { refusalOr } from "../../units/remember.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { type BillLine, bentStrips } from "../nouns/line.ts";
 import { asksFor } from "../nouns/operations.ts";
-import { sheetsToCut } from "../nouns/stock.ts";
+import { isThinner, sheetsToCut } from "../nouns/stock.ts";
 import type { LineShop } from "./plan-line.ts";
 import { planAlone } from "./plan-lines.ts";
 import { bendLines, type Tools } from "./tools.ts";
@@ -195,8 +195,8 @@ function* otherThicknesses(row: BillLine, shop: LineShop): Generator<Change> {
   const others = shop.stock
     .filter(({ material }) => material.name === row.material.name)
     .map(({ thickness }) => typed(thickness));
-  const thicker = Math.min(...others.filter((other) => other > (stocked?.thickness ?? row.nominal) + step));
-  const thinner = Math.max(...others.filter((other) => other < row.nominal - step));
+  const thicker = Math.min(...others.filter((other) => isThinner(stocked?.thickness ?? row.nominal, other)));
+  const thinner = Math.max(...others.filter((other) => isThinner(other, row.nominal)));
   for (const thickness of [thicker, thinner])
     if (thickness <= row.nominal * NEXT_THICKNESS && thickness >= row.nominal / NEXT_THICKNESS)
       yield { kind: "thickness", thickness: mm(thickness), isStocked: false };

@@ -27,8 +27,13 @@ export interface StockSheet {
   readonly saysRemnantWorth: boolean;
 }
 
-/** Two ways to write one thickness: far below the step between two gauges. */
-const SAME_MM = 0.005;
+/**
+ * Two ways to write one thickness, 4 mm and 0.157 in: half a thousandth of an inch, to which decimals of an inch are
+ * rounded. Below the step between two gauges that a brake bends.
+ */
+const SAME_MM = 0.0127;
+/** By more than a way of writing. */
+export const isThinner = (thickness: Millimetres, other: Millimetres): boolean => !atMost(other, thickness + SAME_MM);
 
 export interface SheetsToCut {
   /** All sheets of the material in that thickness, in an order of their own: never that of the table. */
@@ -45,12 +50,12 @@ export function sheetsToCut(
   stock: readonly StockSheet[],
 ): SheetsToCut | undefined {
   const same = stock.filter((sheet) => sheet.material.name === material.name);
-  const enough = same.filter((sheet) => sheet.thickness >= thickness - SAME_MM).map((sheet) => sheet.thickness);
+  const enough = same.filter((sheet) => !isThinner(sheet.thickness, thickness)).map((sheet) => sheet.thickness);
   if (enough.length === 0) return undefined;
   const least = Math.min(...enough) as Millimetres;
-  const isThicker = least > thickness + SAME_MM;
+  const isThicker = isThinner(thickness, least);
   return {
-    sheets: ordered(same.filter((sheet) => sheet.thickness <= least + SAME_MM && sheet.thickness >= least)),
+    sheets: ordered(same.filter((sheet) => sheet.thickness >= least && !isThinner(least, sheet.thickness))),
     thickness: least,
     isThicker,
   };

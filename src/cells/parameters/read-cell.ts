@@ -8,6 +8,7 @@ import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import type { QuantityKind, UnitSystem } from "../../units/system.ts";
 import { MM_PER_INCH, toInternal } from "../../units/system.ts";
+import { ANGLES_HINT, isSeveralAngles } from "./angle.ts";
 import { type Column, quantityOf } from "./column.ts";
 import { bareGauge, DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length.ts";
 
@@ -106,6 +107,8 @@ function figure(
   label: string,
   system: UnitSystem,
 ): number {
+  if (kind === "angle" && isSeveralAngles(cell))
+    throw wrong(label, column.rule?.words ?? "an angle", cell, ANGLES_HINT);
   const value = readFigure(cell, kind, size, system);
   if (value === "ambiguous")
     throw wrong(label, column.rule?.words ?? "a number", cell, "write 1234 or 1.234: the comma could mean either");

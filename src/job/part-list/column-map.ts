@@ -3,7 +3,16 @@ import { columnLetters } from "../../sheet/formula/address.ts";
 import { nearest } from "../../units/nearest.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { Heading, HeadingColumn } from "./heading.ts";
-import { BILL_KEYS, foldTitle, type Meaning, meaningOf, type PartKey, titleOf } from "./heading-words.ts";
+import {
+  BILL_KEYS,
+  foldTitle,
+  type Meaning,
+  meaningOf,
+  type PartKey,
+  titleOf,
+  unitOfTitle,
+  withUnit,
+} from "./heading-words.ts";
 
 export interface MappedColumn extends HeadingColumn {
   /** "C", as a spreadsheet calls it. */
@@ -28,7 +37,10 @@ export function statedColumns(text: string): [theirs: string, ours: string][] {
 
 export function mapColumns(heading: Heading, stated: readonly (readonly [string, string])[]): MappedColumn[] {
   const own = new Map<number, Meaning | undefined>();
-  for (const [theirs, ours] of stated) own.set(columnOf(heading, theirs), ours === "" ? undefined : said(ours));
+  for (const [theirs, ours] of stated) {
+    const column = columnOf(heading, theirs);
+    own.set(column.index, ours === "" ? undefined : said(ours, column));
+  }
   const taken = new Set([...own.values()].flatMap((meaning) => (meaning ? [meaning.key] : [])));
   const columns = heading.columns.map((column): MappedColumn => {
     const letter = columnLetters(column.index);
@@ -75,9 +87,13 @@ function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<nu
 const isRival = (key: PartKey, other: PartKey | undefined): boolean =>
   other === key || (key === "flanges" && other === "legs");
 
-function said(ours: string): Meaning {
+/** The heading's own unit stays unless another is said. */
+function said(ours: string, { title, meaning: own }: HeadingColumn): Meaning {
   const meaning = meaningOf(ours);
-  if (meaning) return meaning;
+  if (meaning) {
+    const unit = meaning.unit ?? own?.unit ?? unitOfTitle(title);
+    return (unit && withUnit(meaning, unit)) || meaning;
+  }
   const names = [...BILL_KEYS.map(titleOf), "Leg"];
   throw wrong(
     "columns",
@@ -87,10 +103,10 @@ function said(ours: string): Meaning {
   );
 }
 
-function columnOf({ columns }: Heading, theirs: string): number {
+function columnOf({ columns }: Heading, theirs: string): HeadingColumn {
   const byTitle = columns.filter(({ title }) => title !== "" && foldTitle(title) === foldTitle(theirs));
   const found = byTitle[0] ?? columns.find(({ index }) => columnLetters(index) === theirs.trim().toUpperCase());
-  if (found) return found.index;
+  if (found) return found;
   const titles = columns.map(({ title }) => title).filter((title) => title !== "");
   throw wrong(
     "columns",

@@ -103,7 +103,7 @@ export const givenOf = (row: readonly CellValue[], { from, constant }: Field): C
   return legs.length === 0 ? null : legs.map((cell) => (isEmpty(cell) ? "" : cell)).join("; ");
 };
 
-const SUM = /^(?:sub|grand)?\s*(?:total|sum)\b/i;
+const SUM = /^(?:sub|grand)?[\s-]*(?:totals?|sums?)\b/i;
 
 /** Why a row is no part, in words; undefined where it is one. */
 export function notAPart(

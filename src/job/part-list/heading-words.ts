@@ -178,5 +178,13 @@ export function unitWord(text: string): string | undefined {
   return unitSize(word, "length") === undefined ? undefined : word;
 }
 
+/** The unit that any heading names, in brackets or as its last word: "Lg. (mm)", "Side 1, in", "Dev [outside, mm]". */
+export function unitOfTitle(title: string): string | undefined {
+  const text = title.slice(0, LONGEST);
+  const bracketed = /[([]([^)\]]*)/.exec(text)?.[1];
+  const words = (bracketed ?? text).split(/[\s,;/_]+/).filter((word) => word !== "");
+  return unitWord(words.at(-1) ?? "") ?? (bracketed === undefined ? undefined : unitWord(words[0] ?? ""));
+}
+
 /** What the map calls a column. */
 export const titleOf = (key: PartKey): string => (key === "legs" ? "Flanges" : BILL_COLUMNS[key].headers[0]);

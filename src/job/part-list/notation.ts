@@ -11,6 +11,8 @@ export interface Notation {
   readonly decimal: DecimalSign | undefined;
   /** Some cell shows the sign itself; else fractions, inches and gauges speak for a point. */
   readonly isSeen: boolean;
+  /** Shown by a cell with both signs. */
+  readonly thousands: DecimalSign | undefined;
   /** Said by the person: it decides where cells could be read in two ways. */
   readonly isStated: boolean;
 }
@@ -25,20 +27,21 @@ const US_WORDS = /\d\s*\/\s*\d|\d\s*(?:"|″|”|'|in\b|inch|ft\b)/i;
 
 /** @param texts every cell of a column of lengths or angles, lists taken apart: counts have no decimals to tell by. */
 export function notationOf(texts: Iterable<string>, stated: DecimalSign | undefined): Notation {
-  if (stated) return { decimal: stated, isSeen: true, isStated: true };
+  if (stated) return { decimal: stated, isSeen: true, thousands: undefined, isStated: true };
   let [points, commas, american, open] = [false, false, false, false];
+  let thousands: DecimalSign | undefined;
   for (const text of texts) {
     const plain = text.trim().slice(0, LONGEST).replace(UNIT, "");
-    const sign = [CLEAR_DECIMAL.exec(plain), BOTH_SIGNS.exec(plain)]
-      .flatMap((found) => found?.slice(1) ?? [])
-      .find(Boolean);
+    const both = BOTH_SIGNS.exec(plain);
+    const sign = [CLEAR_DECIMAL.exec(plain), both].flatMap((found) => found?.slice(1) ?? []).find(Boolean);
+    if (both) thousands = sign === "." ? "," : ".";
     if (sign === ".") points = true;
     if (sign === ",") commas = true;
     if (twoReadings(plain)?.sign === ",") open = true;
     if (namesGauge(text) || US_WORDS.test(text.slice(0, LONGEST))) american = true;
   }
   const decimal = commas ? (points ? undefined : ",") : points || (american && !open) ? "." : undefined;
-  return { decimal, isSeen: points || commas, isStated: false };
+  return { decimal, isSeen: points || commas, thousands, isStated: false };
 }
 const LONGEST = 60;
 

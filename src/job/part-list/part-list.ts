@@ -81,7 +81,8 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
       .flatMap((field) =>
         texts(field)
           .filter((cell) => typeof cell === "string")
-          .flatMap((cell) => itemsOf(cell as string)),
+          // An angle is no fraction, which would speak for a decimal point.
+          .flatMap((cell) => itemsOf(cell as string).flatMap((item) => (isLength(field.key) ? item : item.split("/")))),
       ),
     options.decimal,
   );

@@ -1,5 +1,6 @@
 /** One cell of a part list as the bill's table holds it, or the doubt that keeps it from being taken. */
 import type { MaterialTable } from "../../bill/nouns/material-table.ts";
+import { readInstant } from "../../cells/parameters/instant.ts";
 import { readCell } from "../../cells/parameters/read-cell.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import type { CellValue } from "../../units/cell.ts";
@@ -56,12 +57,29 @@ function written(given: string | number | boolean, context: CellContext): CellVa
     case "lengths":
       return listOf(given, context, (item) => readLengthCell(item, lengthContext(context)));
     case "angles":
-      return listOf(given, context, (item) => (typeof item === "number" ? item : item.replace(DEGREES, "")));
+      return anglesOf(given, context);
     default:
       return typeof given === "number" ? given : String(given).replace(/\s+/g, " ").trim();
   }
 }
 const DEGREES = /\s*(?:°|deg\.?|degrees?)$/i;
+
+/** "90/90" is two angles, never a fraction; "90 x 2" may be two bends of 90, or one of 90 and one of 2. */
+function anglesOf(given: string | number | boolean, context: CellContext): CellValue {
+  const isParted = typeof given === "string" && /[/⁄x×*]/i.test(given);
+  const list = typeof given === "string" ? given.replace(/\s*[/⁄]\s*/g, "; ") : given;
+  const cell = listOf(list, context, (item) => (typeof item === "number" ? item : item.replace(DEGREES, "")));
+  // Chosen: a smaller one is more often how many bends there are, or a fraction.
+  if (
+    isParted &&
+    String(cell)
+      .split("; ")
+      .some((item) => Math.abs(Number(item)) < LEAST_ANGLE)
+  )
+    throw new Doubt("figure in doubt", "angles, or how many? Write 90; 90 for two bends, 22.5 for 22 1/2");
+  return cell;
+}
+const LEAST_ANGLE = 10;
 
 const lengthContext = (context: CellContext) => ({ ...context, size: sizeOf(context.key) });
 
@@ -83,12 +101,13 @@ function countOf(given: string | number | boolean, notation: Notation): number {
     if (typeof value !== "number") throw new Doubt("unreadable", "no whole number");
     return value;
   }
-  // no one orders 1.25 pieces: 1250.
-  if (!Number.isInteger(two.asDecimal)) return two.asThousands;
-  const { decimal, isSeen, isStated } = notation;
+  const { decimal, isSeen, thousands, isStated } = notation;
   if (isStated) return two.sign === decimal ? two.asDecimal : two.asThousands;
-  if (decimal === "." && two.sign === ",") return two.asThousands;
-  if (decimal === "." && isSeen) return two.asDecimal;
+  if (decimal !== undefined && decimal !== two.sign && two.sign === thousands) return two.asThousands;
+  // No one orders 1.25 pieces; a comma in a list of decimal points parts thousands.
+  if (two.sign === "," && (decimal === "." || (decimal === undefined && !Number.isInteger(two.asDecimal))))
+    return two.asThousands;
+  if (decimal === "." && isSeen && Number.isInteger(two.asDecimal)) return two.asDecimal;
   throw new Doubt("figure in doubt", `${two.asDecimal} or ${two.asThousands}? Write it without a sign for thousands`);
 }
 const COUNTED = /\s*(?:ea|each|pcs?|pieces|nos?|off|x)\.?$/i;
@@ -123,7 +142,8 @@ function partsOf(text: string): string[] {
 function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
   try {
     if (key === "material") materials.find(cell, "material");
-    else readCell(cell, { ...BILL_COLUMNS[key], optional: true }, undefined, "cell", shop);
+    else if (key === "due") readInstant(cell, "cell");
+    else readCell(cell, BILL_COLUMNS[key], undefined, "cell", shop);
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;
     throw new Doubt(key === "material" ? "unknown material" : "not allowed", sentenceOf(problem));

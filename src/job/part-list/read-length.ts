@@ -101,7 +101,9 @@ function figureOf(text: string, unit: string, context: LengthContext): number {
   }
   if (notation.isStated) return two.sign === notation.decimal ? two.asDecimal : two.asThousands;
   const mayBeThousands = toMm(two.asThousands, unit) <= LARGEST[size];
-  if (!mayBeThousands && (two.sign === "." || notation.decimal === ",")) return two.asDecimal;
+  // Too large with thousands: it is a decimal, unless the list's own have the other sign.
+  const mayBeDecimal = notation.decimal === "," ? two.sign === "," : two.sign === ".";
+  if (!mayBeThousands && mayBeDecimal) return two.asDecimal;
   throw new Doubt(
     "figure in doubt",
     `${two.asDecimal} ${unit} or ${two.asThousands} ${unit}? Write it without a sign for thousands, or say --decimal point or --decimal comma`,

@@ -26,16 +26,15 @@ export function unitDoubt(cells: readonly LengthCell[], shop: UnitSystem): strin
   );
   if (plain.length === 0) return undefined;
   const thick = cells.filter(({ isThickness }) => isThickness);
-  const americans = thick.filter(
-    ({ text, unit }) => namesGauge(text) || INCHES.test(text) || unit === "ga" || isInch(unit),
-  ).length;
-  const metrics = thick.filter(
-    ({ text, unit }) => METRIC.test(text) || (unit !== undefined && unit !== "ga" && !isInch(unit)),
-  ).length;
+  const americans = thick.filter(isAmerican).length;
+  const metrics = thick.filter(isMetric).length;
   const [american, metric] = [americans > 0, metrics > 0];
   const values = plain.filter(({ isThickness }) => isThickness).map(({ text }) => parseNumber(text) as number);
   const ask = (why: string) =>
     `${why}: plain numbers are not taken for ${unitName("length", shop)}; write the unit in the heading or say --units in or --units mm`;
+  const [ofInches, ofMetric] = [cells.filter(isAmerican).length, cells.filter(isMetric).length];
+  if (ofInches > 0 && ofMetric > 0 && (shop === "in" ? ofMetric >= ofInches : ofInches >= ofMetric))
+    return ask("no unit in the heading, and some cells in mm, some in inches or gauges");
   if (shop === "in") {
     const thickOnes = values.filter((value) => value >= THICK_INCH);
     // A few bare gauges among inches are asked about by themselves; nothing else is in doubt for them.
@@ -56,6 +55,10 @@ export function unitDoubt(cells: readonly LengthCell[], shop: UnitSystem): strin
   return undefined;
 }
 
+const isAmerican = ({ text, unit }: LengthCell): boolean =>
+  namesGauge(text) || INCHES.test(text) || unit === "ga" || isInch(unit);
+const isMetric = ({ text, unit }: LengthCell): boolean =>
+  METRIC.test(text) || (unit !== undefined && unit !== "ga" && !isInch(unit));
 /** Sheet of a brake's range, and thicker in mm than most of it. */
 const isGauge = (value: number): boolean => Number.isInteger(value) && value >= 7 && value <= 30;
 const isInch = (unit: string | undefined): boolean => unit !== undefined && /^(?:in|inch|inches|ft|feet)$/.test(unit);

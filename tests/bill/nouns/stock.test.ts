@@ -31,10 +31,27 @@ describe("sheets to cut", () => {
   it.each([
     ["its own thickness", 4.76, [false, "five"]],
     ["the same, written in another unit", 4.764, [false, "five"]],
-    ["thicker than the thin one by more than a way of writing", 4.77, [true, "six"]],
+    ["half a thousandth of an inch thicker", 4.7727, [false, "five"]],
+    ["thicker than the thin one by more than a way of writing", 4.773, [true, "six"]],
     ["the next thicker, not the thickest", 3, [true, "five"]],
     ["none is thick enough", 6.4, undefined],
   ])("%s", (_, thickness, answer) => expect(found(thickness)).toEqual(answer));
+
+  // 1 in = 25.4 mm exactly (international yard and pound agreement of 1959): 4 mm is 0.1575 in.
+  it.each([
+    ["4 mm from a sheet of 0.157 in", 4, 0.157],
+    ["4 mm from a sheet of 0.1575 in", 4, 0.1575],
+    ["0.157 in from a sheet of 4 mm", 0.157 * 25.4, 4 / 25.4],
+    ["10 ga, 0.1345 in, from a sheet of 0.135 in", 0.1345 * 25.4, 0.135],
+    ["10 ga, 0.1345 in, from a sheet of 0.134 in", 0.1345 * 25.4, 0.134],
+  ])("%s is the same sheet", (_, thickness, inches) => {
+    expect(found(thickness, [sheet("it", inches * 25.4)])).toEqual([false, "it"]);
+  });
+
+  it("a thousandth of an inch is another sheet", () => {
+    expect(found(0.157 * 25.4, [sheet("it", 0.158 * 25.4)])).toEqual([true, "it"]);
+    expect(found(0.157 * 25.4, [sheet("it", 0.156 * 25.4)])).toBeUndefined();
+  });
 
   it("of another material there is none", () => {
     expect(found(5, STOCK, "304")).toEqual([false, "stainless"]);

@@ -110,4 +110,46 @@ export const UGLY: readonly UglyList[] = [
     name: "flanges written with x and +, one figure or two",
     text: 'Part,Qty,Material,Thk (in),Width (in),Flanges (in),Bend angle\nF1,1,A36,0.25,12,2 x 3,90\nF2,1,A36,0.25,12,2 + 3.5 + 2,90\nF3,1,A36,0.25,12,"2,3",90\nF4,1,A36,0.25,12,2; 3; 2,90; 45; 30\n',
   },
+  {
+    name: "angles parted by a stroke, and how many there are of one angle",
+    text: "Part,Qty,Material,Thk (mm),Width (mm),Flanges (mm),Angle\nA1,1,A36,3,100,50; 60; 50,90/90\nA2,1,A36,3,100,50; 60; 50,45° / 90°\nA3,1,A36,3,100,50; 60; 50,90x2\nA4,1,A36,3,100,50; 60; 50,2 x 90\nA5,1,A36,3,100,50; 60; 50,90 x 45\nA6,1,A36,3,100,50; 60,22 1/2\nA7,1,A36,3,100,50; 60,90/90\nA8,1,A36,3,100,50; 60; 50,1/2\n",
+  },
+  {
+    name: "units of headings that are said by hand: they stay, unless another is said",
+    text: 'Mark,Req,Spec,Tk [mm],"Lg. (outside, mm)",Dev mm,Turn (deg)\nH1,1,A36,6,100,50; 60,90\n',
+    options: {
+      columns: "Req=Quantity; Spec=Material; Tk [mm]=Thickness; E=Width; Dev mm=Flanges (cm); G=Angle",
+    },
+  },
+  {
+    name: "a gauge column and one with its unit in a row of units, said by hand",
+    text: "Mark,Req,Spec,Ga,Lg,Side\n,,,,mm,mm\nH1,1,A36,10,100,50\n",
+    options: { columns: "Req=Quantity; Spec=Material; Ga=Thickness; E=Width; F=Flanges" },
+  },
+  {
+    name: "decimal commas, and a point that parts thousands or decimals",
+    text: "Part;Qty;Material;Thickness (mm);Width (mm);Length (mm)\nC1;1.200;A36;4,5;100;200\nC2;1,200;A36;1.200;100;200\nC3;4;A36;1,500;100;200\n",
+  },
+  {
+    name: "the same, the sign said",
+    text: "Part;Qty;Material;Thickness (mm);Width (mm);Length (mm)\nC1;1.200;A36;4,5;100;200\nC2;1,200;A36;1.200;100;200\nC3;4;A36;1,500;100;200\n",
+    options: { decimal: "," },
+  },
+  {
+    name: "decimal points, and a count with one",
+    text: 'Part,Qty,Material,Thickness (in),Width (in),Length (in)\nC1,1.200,A36,0.25,10,20\nC2,"1,200",A36,0.25,10,20\n',
+  },
+  {
+    name: "metric thicknesses but one in inches, sides without a unit",
+    text: "Part,Qty,Material,Thickness,Width,Length\nX1,1,A36,3 mm,100,120\nX2,1,A36,6 mm,80,140\nX3,1,A36,1/4 in,90,60\n",
+  },
+  {
+    name: "the same, the unit of the plain numbers said",
+    text: "Part,Qty,Material,Thickness,Width,Length\nX1,1,A36,3 mm,100,120\nX2,1,A36,6 mm,80,140\nX3,1,A36,1/4 in,90,60\n",
+    options: { units: "mm" },
+  },
+  {
+    name: "dates that cannot be read and a count of none, beside other faults of their lines",
+    text: "Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nT1,0,HRS,0.25,3,4,Fri 4 Dec\nT2,2,A36,0.25,3,4,12/7/26\nT3,2,A36,0.25,3,4,2026-12-07\nTotals:,4,,,,,\n",
+  },
 ];
