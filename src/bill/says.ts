@@ -244,9 +244,6 @@ export const notesSay = (findings: readonly Finding[], system: UnitSystem): stri
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>
   `no quote: ${notMadeSays(findings, system)}`;
 
-/** What the customer reads of a line that the shop could not read: how a cell must be typed is the shop's affair. */
-export const QUESTION_SAYS = "no quote: we have a question about this line";
-
 /** The same reason where nobody asks for a quote: on the lists of what is cut and what is loaded. */
 export function notMadeSays(findings: readonly Finding[], system: UnitSystem): string {
   const [worst] = worstFirst(findings).filter(({ about, status }) => status === "stop" || about === "stock");
