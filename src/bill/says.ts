@@ -169,6 +169,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "edges: plate": () => "Deburr the outside corners at the bend ends before bending.",
   "edges: cracking temper": ({ name }) => `${name} tears from a burr at the bend ends: deburr before bending.`,
   "galvanized: welded": ({ name }) => `${name} is galvanized: grind the zinc off where it is welded, extract the fume.`,
+  "finish: not priced": ({ name }) => `Finish "${name}" is not priced: no operation coats it.`,
   "stock: not there": ({ figure, name }) => `${name} ${figure} is not in Stock: buy.`,
   "stock: thicker": ({ figure, limit, name }) =>
     `Stock has no ${name} of ${figure}: planned throughout at ${limit}, the next thicker.`,
