@@ -30,6 +30,8 @@ function changeSays(change: Change, system: UnitSystem): string {
       return `turn the blank: bend line ${change.grain} the grain`;
     case "deburr":
       return `${change.station.toLowerCase()} the bend ends`;
+    case "coat":
+      return `Operations: ${change.station}`;
     case "hole after":
       return "drill the hole after bending";
     case "waterjet":

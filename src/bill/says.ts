@@ -169,6 +169,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "edges: plate": () => "Deburr the outside corners at the bend ends before bending.",
   "edges: cracking temper": ({ name }) => `${name} tears from a burr at the bend ends: deburr before bending.`,
   "galvanized: welded": ({ name }) => `${name} is galvanized: grind the zinc off where it is welded, extract the fume.`,
+  "finish: not priced": ({ name }) => `Finish "${name}" is not priced: no operation coats it.`,
   "stock: not there": ({ figure, name }) => `${name} ${figure} is not in Stock: buy.`,
   "stock: thicker": ({ figure, limit, name }) =>
     `Stock has no ${name} of ${figure}: planned throughout at ${limit}, the next thicker.`,
@@ -246,9 +247,6 @@ export const notesSay = (findings: readonly Finding[], system: UnitSystem): stri
 /** Why a line is not quoted: the worst that is found about it. */
 export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): string =>
   `no quote: ${notMadeSays(findings, system)}`;
-
-/** What the customer reads of a line that the shop could not read: how a cell must be typed is the shop's affair. */
-export const QUESTION_SAYS = "no quote: we have a question about this line";
 
 /** The same reason where nobody asks for a quote: on the lists of what is cut and what is loaded. */
 export function notMadeSays(findings: readonly Finding[], system: UnitSystem): string {

@@ -35,6 +35,7 @@ export const SUBJECTS = [
   "hands",
   "edges",
   "galvanized",
+  "finish",
   "stock",
 ] as const;
 export type Subject = (typeof SUBJECTS)[number];

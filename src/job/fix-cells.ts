@@ -52,6 +52,7 @@ const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {
   tools: ["die", "punch", "brake"],
   grain: ["grain"],
   deburr: ["operations"],
+  coat: ["operations"],
   "hole after": ["holeDistance"],
   waterjet: ["route"],
   "trim after": ["flanges", "crossFlanges"],
@@ -85,7 +86,7 @@ function written(
     case "grain":
       return line.grain;
     case "operations":
-      return change.kind !== "deburr"
+      return change.kind !== "deburr" && change.kind !== "coat"
         ? undefined
         : isBlank(cell)
           ? change.station

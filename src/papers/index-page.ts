@@ -28,7 +28,7 @@ export function indexPage(
   setUps: readonly Paper[],
   others: readonly Paper[],
 ): string {
-  const { name, version, edition, date, stale, missing } = about;
+  const { name, version, date, stale, missing } = about;
   const { job } = plan.shop;
   const rows = plan.lines.map((line, i): Cell[] => [
     link(setUps[i]!, lineName(line)),
@@ -55,7 +55,7 @@ export function indexPage(
     stations(plan),
     `<p>${others.map((paper) => link(paper, paper.title).markup).join(" · ")}</p>`,
     `<div class="thirds">${[0, 1, 2].map((i) => table(COLUMNS, rows.slice(i * third, (i + 1) * third))).join("")}</div>`,
-    `<p class="foot">STOP: not made. HOLD: open checks, nobody has accepted them. The plates of machines and tools, local codes and licensed practice decide. What a bracket carries is not checked. Bracket Bill ${text(version)}, materials of edition ${text(edition)}, ${text(date)}, plan ${text(plan.number)}</p>`,
+    `<p class="foot">STOP: not made. HOLD: open checks, nobody has accepted them. The plates of machines and tools, local codes and licensed practice decide. What a bracket carries is not checked. Bracket Bill ${text(version)}</p>`,
   ].join("\n");
 }
 

@@ -55,7 +55,7 @@ function worstFirst({ findings }: LineAnswer, drawings: readonly Picture[]): Pic
   return first ? [first, ...drawings.filter((one) => one !== first)] : [...drawings];
 }
 
-const OF_THE_PART: readonly Subject[] = ["input", "tolerance", "drawing radius", "galvanized"];
+const OF_THE_PART: readonly Subject[] = ["input", "tolerance", "drawing radius", "galvanized", "finish"];
 const ON_THE_FLAT: readonly Subject[] = [
   "cutting",
   "hold-down",

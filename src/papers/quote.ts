@@ -1,10 +1,11 @@
 /** The quote: pieces and prices of the plan, none of the shop's costs; what is not quoted stands there with the reason. */
 import { questionSays } from "../bill/causes.ts";
+import { customerSays } from "../bill/customer-says.ts";
 import { lineName } from "../bill/line-name.ts";
 import type { Job } from "../bill/nouns/shop.ts";
 import type { Instant } from "../bill/pictures.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
-import { noQuoteSays, QUESTION_SAYS, withoutSays } from "../bill/says.ts";
+import { withoutSays } from "../bill/says.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
@@ -75,10 +76,8 @@ export function quotePage(plan: BillPlan, date: string): string {
 
 /** The price of a line, or why it has none. */
 function priceOf(line: LineAnswer, plan: BillPlan) {
-  if (!line.plan) return QUESTION_SAYS;
-  if (!isQuoted(line)) return noQuoteSays(line.findings, plan.shop.system);
-  const price = refusalOr(() => plan.priceOf(line));
-  return price instanceof Refusal ? `no quote: ${price.message}` : price;
+  const price = isQuoted(line) ? refusalOr(() => plan.priceOf(line)) : undefined;
+  return price === undefined || price instanceof Refusal ? customerSays(line) : price;
 }
 
 function quoteHead({ shop: { job }, notFromPlate }: BillPlan, date: string): string {

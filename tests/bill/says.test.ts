@@ -170,6 +170,7 @@ describe("a fix in words", () => {
     [{ kind: "hole after" }, "drill the hole after bending"],
     [{ kind: "waterjet" }, "cut it on the waterjet"],
     [{ kind: "deburr", station: "Deburr" }, "deburr the bend ends"],
+    [{ kind: "coat", station: "Coating" }, "Operations: Coating"],
     [{ kind: "pieces", count: 2, width: mm(1600.2) }, "make it of 2 pieces, 63.000 in each, if the customer agrees"],
     [{ kind: "thickness", thickness: mm(3.175), isStocked: false }, "0.1250 in thick, if the customer agrees"],
     [

@@ -235,6 +235,11 @@ describe("load-in, quote, first pieces and outlines", () => {
     const left = plan.lines.length - plan.quoted.length;
     expect(total[1]).toBe(`without ${left} lines`);
     expect(all.filter((row) => row[2]?.startsWith("no quote: "))).toHaveLength(left);
+    // Which machines the shop has, and what they are rated, is its own affair.
+    const { brakes, dies, punches, shears, waterjets } = plan.shop;
+    for (const { name } of [...brakes, ...dies, ...punches, ...shears, ...waterjets])
+      for (const row of all) expect(row[2] ?? "").not.toMatch(new RegExp(`\\b${name}\\b`));
+    expect(all.find(([part]) => part === "LONG")?.[2]).toBe("no quote: cannot be bent as drawn");
   });
 
   it("the quote's head is the job's", () => {

@@ -12,6 +12,7 @@ import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { type BillLine, bentStrips } from "../nouns/line.ts";
 import { asksFor } from "../nouns/operations.ts";
 import { isThinner, sheetsToCut } from "../nouns/stock.ts";
+import { coatingStation } from "./finish.ts";
 import type { LineShop } from "./plan-line.ts";
 import { planAlone } from "./plan-lines.ts";
 import { bendLines, type Tools } from "./tools.ts";
@@ -19,7 +20,7 @@ import { bendLines, type Tools } from "./tools.ts";
 export type Change =
   | { readonly kind: "tools"; readonly die?: string; readonly punch?: string; readonly brake?: string }
   | { readonly kind: "grain"; readonly grain: Grain }
-  | { readonly kind: "deburr"; readonly station: string }
+  | { readonly kind: "deburr" | "coat"; readonly station: string }
   | { readonly kind: "hole after" }
   | { readonly kind: "waterjet" }
   | { readonly kind: "trim after"; readonly flange: Millimetres }
@@ -46,6 +47,7 @@ const MENDS: Readonly<Record<Change["kind"], readonly Subject[]>> = {
   tools: [...BENT, "drawing radius", "flange", "hole", "swing"],
   grain: ["radius", "cutting", "stock"],
   deburr: ["edges"],
+  coat: ["finish"],
   "hole after": ["hole"],
   waterjet: ["cutting", "hold-down", "blade gap", "narrow strip", "tolerance"],
   "trim after": ["flange", "bend order"],
@@ -67,6 +69,7 @@ export function withChange(row: BillLine, change: Change): BillLine {
     case "grain":
       return { ...row, grain: change.grain };
     case "deburr":
+    case "coat":
       return { ...row, operations: [...row.operations, { station: change.station, amount: undefined }] };
     case "hole after":
       return { ...row, holeDistance: undefined };
@@ -117,6 +120,8 @@ export function* changes(row: BillLine, tools: Tools | undefined, shop: LineShop
     if (deburr && cracks(row.material) && !asksFor(row, "deburr")) yield { kind: "deburr", station: deburr.name };
     if (row.holeDistance !== undefined) yield { kind: "hole after" };
   }
+  const coating = row.finish === "" ? undefined : coatingStation(shop.stations);
+  if (coating) yield { kind: "coat", station: coating.name };
   if (row.pin !== "waterjet" && shop.waterjets.length > 0) yield { kind: "waterjet" };
   if (tools) {
     const flange = refusalOr(() => leastOf(row, tools.die, shop));

@@ -45,7 +45,6 @@ const BESIDE_FINDINGS = {
   part: "",
   description: "",
   quantity: 1,
-  finish: "",
   spares: 0,
   area: "",
   due: undefined,

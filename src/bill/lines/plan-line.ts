@@ -20,6 +20,7 @@ import { boxFindings } from "./box.ts";
 import { type Cutting, cuttingOf } from "./cutting.ts";
 import { drawingRadius } from "./drawing-radius.ts";
 import { edgeFinding } from "./edges.ts";
+import { finishFinding } from "./finish.ts";
 import { galvanizedFinding } from "./galvanized.ts";
 import { handsFinding } from "./hands.ts";
 import { liftingFinding, sheetLiftingFinding } from "./lifting.ts";
@@ -124,12 +125,12 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   };
 }
 
-/** What lifts it, what holds it, and the work that its edges and its welds ask for. */
+/** What lifts it, what holds it, and the work that its edges, its welds and its finish ask for. */
 function handlingFindings(
   line: BillLine,
   blank: Blank,
   sheets: readonly StockSheet[],
-  { rates, given }: LineShop,
+  { rates, stations, given }: LineShop,
 ): (Finding | undefined)[] {
   const isBent = bentStrips(line).length > 0;
   return [
@@ -137,7 +138,9 @@ function handlingFindings(
     sheetLiftingFinding(sheets, blank, rates),
     isBent ? handsFinding(blank, rates) : undefined,
     // Who deburrs and who welds stands in the table of stations: without it nothing is known of the work beside the bends.
-    ...(hasTable({ given }, "stations") ? [edgeFinding(line, rates), galvanizedFinding(line)] : []),
+    ...(hasTable({ given }, "stations")
+      ? [edgeFinding(line, rates), galvanizedFinding(line), finishFinding(line, stations)]
+      : []),
   ];
 }
 

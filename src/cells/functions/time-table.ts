@@ -21,6 +21,7 @@ export const timeTable = defineFunction({
     "mean of ln(recorded / estimated) with prior N(0, 0.2^2), a job 0.35 (conjugate normal prior; widths chosen), three jobs at least",
   calculate: ({ finished }, { work }): CellMatrix => [
     [...HEADERS],
+    ...(finished.length === 0 ? [["", "", "", "", "", "", "no finished jobs yet"]] : []),
     ...ownFactors(finished, work).map((found) => [
       found.station,
       found.jobs,

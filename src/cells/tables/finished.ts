@@ -1,8 +1,10 @@
 /** Finished jobs: what a line was estimated at a station, and what the shop has recorded. */
 import { type FinishedWork, LEAST_JOBS } from "../../calc/time/own-factor.ts";
 import { seconds } from "../../calc/time/seconds.ts";
+import { wrong } from "../../units/refusal.ts";
 import { type Columns, positive, type Row } from "../parameters/read-table.ts";
-import { shopTable } from "../parameters/shop-table.ts";
+import { anyTable, isEmptyRange } from "../parameters/shop-table.ts";
+import type { TableParameter } from "../record/record.ts";
 
 const FINISHED_COLUMNS = {
   part: { headers: ["Part", "Line", "Job"], kind: "text", optional: true },
@@ -20,10 +22,18 @@ const asFinished = ({ part, station, estimated, recorded, own }: Row<typeof FINI
   recorded: seconds(recorded),
 });
 
-export const finished = () =>
-  shopTable(
-    "finished table",
-    `Finished jobs, a line and station each row, ${LEAST_JOBS} or more of a station`,
-    FINISHED_COLUMNS,
-    asFinished,
-  );
+const FINISHED = anyTable(
+  "finished table",
+  `Finished jobs, a line and station each row, ${LEAST_JOBS} or more of a station; a header alone for none yet`,
+  FINISHED_COLUMNS,
+  asFinished,
+);
+
+/** A workbook has the table before its first job is finished. */
+export const finished = (): TableParameter<FinishedWork[]> => ({
+  ...FINISHED,
+  read: (given, name, context) => {
+    if (isEmptyRange(given)) throw wrong(name, "given", null);
+    return FINISHED.read(given, name, context);
+  },
+});

@@ -2,24 +2,24 @@
  * The quote alone, as a workbook of its own: nothing of the shop's rates, costs, machines or times is in the file, not
  * even where nobody looks. It is written anew from the values of the quote, never cut out of the job's workbook.
  */
-import { QUESTION_SAYS } from "../../bill/says.ts";
+import { customerSays } from "../../bill/customer-says.ts";
 import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { type Book, cellAt } from "../book.ts";
 import { value } from "../building/cells.ts";
-import { QUOTE, quoteSheet } from "../job-sheets/quote-sheet.ts";
+import { jobPlan } from "../job-plan.ts";
+import { FIRST_LINE, QUOTE, quoteSheet, REMARK_COLUMN } from "../job-sheets/quote-sheet.ts";
 import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 
 const NO_QUOTE = /^no quote/i;
-/** Said by the one grammar of refusals. */
-const REFUSED = / must be .*; got /s;
 
-/** Throws Refusal where the workbook has no quote, or none that is one. @param lines say what the copy is. */
-export function customerCopy(book: Book, lines: readonly string[]): WorkbookModel {
+/** Throws Refusal where the workbook has no quote, or none that is one. @param notice says what the copy is. */
+export function customerCopy(book: Book, notice: readonly string[]): WorkbookModel {
   const quote = book.find(({ name }) => name === QUOTE);
   if (!quote) throw wrong("workbook", `a job's, with a sheet "${QUOTE}"`, book.map(({ name }) => name).join(", "));
   const model = quoteSheet({ shopName: "", quoteFoot: "" });
+  const lines = jobPlan(book)?.plan.lines ?? [];
   const styles = new Map(model.cells.map((cell) => [`${cell.row} ${cell.column}`, cell]));
   const cells = quote.rows.flatMap((row, r) =>
     row.flatMap((_, c): SheetCell[] => {
@@ -32,7 +32,10 @@ export function customerCopy(book: Book, lines: readonly string[]): WorkbookMode
           shown(held),
           "type what is missing and calculate the workbook first",
         );
-      const said = typeof held === "string" && REFUSED.test(held) ? QUESTION_SAYS : held;
+      // The remark is the shop's: it may name a machine and what it is rated.
+      const isRemark = r + 1 >= FIRST_LINE && c + 1 === REMARK_COLUMN;
+      const line = lines[r + 1 - FIRST_LINE];
+      const said = isRemark ? (line ? customerSays(line) : "") : held;
       return [value(r + 1, c + 1, styleAt(styles, r + 1, c + 1), said)];
     }),
   );
@@ -40,7 +43,7 @@ export function customerCopy(book: Book, lines: readonly string[]): WorkbookMode
   const about: SheetModel = {
     name: "About this copy",
     widths: [100],
-    cells: lines.map((line, i) => value(i + 1, 1, "plain", line)),
+    cells: notice.map((line, i) => value(i + 1, 1, "plain", line)),
     print: { landscape: false },
   };
   return { title: "Quote", sheets: [{ ...sheet, cells }, about] };

@@ -2,7 +2,7 @@
 import type { CellValue } from "../../units/cell.ts";
 import type { UnitSystem } from "../../units/system.ts";
 
-/** One table of the sheet Shop. */
+/** One table of the shop, on the sheet Shop; finished jobs on a sheet of their own. */
 export interface ShopSheetTable {
   /** As formulas call it: "Brakes". */
   readonly name: string;
@@ -20,15 +20,6 @@ export interface PartColumn {
 }
 
 export type JobKey = "job" | "customer" | "number" | "day" | "valid" | "start" | "due" | "areas" | "pace" | "profit";
-
-/** Minutes of finished jobs, a line and station each: part, station, estimated, recorded, own factor. */
-export type FinishedRow = readonly [
-  part: CellValue,
-  station: CellValue,
-  estimated: CellValue,
-  recorded: CellValue,
-  own: CellValue,
-];
 
 export interface JobContents {
   readonly system: UnitSystem;
@@ -48,9 +39,7 @@ export interface JobContents {
   readonly parts: readonly (readonly CellValue[])[];
   /** Times of areas that leave before the job does, by area. */
   readonly areaDues?: readonly (readonly [area: string, due: CellValue])[] | undefined;
-  /** undefined: the workbook has no sheet of them. */
-  readonly finished?: readonly FinishedRow[];
-  /** Said behind the note of that sheet. */
+  /** Said behind the note of the sheet Finished. */
   readonly finishedNote?: string;
   /** Lines whose answers are shown step by step: a flat, a force, a shear. One that is not there leaves its block out. */
   readonly shown: { readonly flat?: string; readonly force?: string; readonly shear?: string };

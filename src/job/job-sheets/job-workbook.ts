@@ -4,7 +4,7 @@ import type { WorkbookModel } from "../xlsx/model.ts";
 import { answersSheet } from "./answers-sheet.ts";
 import { calculationSheet } from "./calculation-sheet.ts";
 import type { JobContents } from "./contents.ts";
-import { finishedSheet } from "./finished-sheet.ts";
+import { FINISHED, finishedSheet, NONE_FINISHED } from "./finished-sheet.ts";
 import { jobSheet } from "./job-sheet.ts";
 import { partsSheet } from "./parts-sheet.ts";
 import { quoteSheet } from "./quote-sheet.ts";
@@ -44,7 +44,7 @@ export const jobWorkbook = (job: JobContents): WorkbookModel => ({
     summarySheet(job),
     routeSheet(job),
     timesSheet(job),
-    ...(job.finished ? [finishedSheet(job.finished, job.finishedNote ?? "")] : []),
+    finishedSheet(job.shop.find(({ name }) => name === FINISHED) ?? NONE_FINISHED, job.finishedNote),
     setUpsSheet(job),
     machinesSheet(job),
     priceSheet(job),

@@ -11,7 +11,8 @@ import type { JobContents } from "./contents.ts";
 import { jobCell } from "./job-sheet.ts";
 
 const HEADER_ROW = 16;
-const FIRST = HEADER_ROW + 1;
+/** Row of the first line; the lines stand in the order of the bill. */
+export const FIRST_LINE = HEADER_ROW + 1;
 
 const PRICE: SpillName = "BILL.PRICE";
 const all = spillOf(`Price!A${SPILL_ROW}`);
@@ -32,6 +33,7 @@ const COLUMNS: readonly (readonly [header: string, title: string, width: number,
   ["Price", "Total", 13, "money"],
   ["Message", "Remark", 36, "wrapped"],
 ];
+export const REMARK_COLUMN = COLUMNS.length;
 const LINES = `_xlfn.DROP(_xlfn.DROP(_xlfn.CHOOSECOLS(${all},${COLUMNS.map(([header]) => spillColumn(PRICE, header)).join(",")}),1),-${SUM_ROWS})`;
 
 /** What nobody has typed yet stays empty: a reference alone shows it as 0. */
@@ -85,7 +87,12 @@ export const quoteSheet = ({ shopName, quoteFoot }: Pick<JobContents, "shopName"
     ...COLUMNS.map(([, title, , style], i) =>
       value(HEADER_ROW, i + 1, style === "text" || style === "wrapped" ? "header" : "headerRight", title),
     ),
-    { row: FIRST, column: 1, formula: onlyWhenRunning(STATE, LINES), spills: COLUMNS.map(([, , , style]) => style) },
+    {
+      row: FIRST_LINE,
+      column: 1,
+      formula: onlyWhenRunning(STATE, LINES),
+      spills: COLUMNS.map(([, , , style]) => style),
+    },
   ],
   merges: NOTES.map((_, i) => `A${13 + i}:F${13 + i}`),
   frozen: { rows: HEADER_ROW, columns: 0 },

@@ -1,6 +1,7 @@
 import { tableCells, value } from "../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
 import type { JobContents } from "./contents.ts";
+import { FINISHED } from "./finished-sheet.ts";
 
 const FIRST_ROW = 4;
 /** Free rows below a table, for tools to come. */
@@ -10,7 +11,7 @@ export function shopSheet({ shop, shopNote }: Pick<JobContents, "shop" | "shopNo
   const cells: SheetCell[] = [value(1, 1, "title", name), value(2, 1, "note", shopNote)];
   const tables: SheetTable[] = [];
   let row = FIRST_ROW;
-  for (const { name: tableName, title, headers, rows } of shop) {
+  for (const { name: tableName, title, headers, rows } of shop.filter((table) => table.name !== FINISHED)) {
     cells.push(value(row, 1, "heading", title));
     const table: SheetTable = { name: tableName, row: row + 1, column: 1, headers, rows: rows.length };
     const styles = headers.map((_, i) =>

@@ -11,6 +11,7 @@ import type { SheetCell, SheetModel } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 import { cellName } from "../xlsx/xml.ts";
 import { hasTable, type JobContents } from "./contents.ts";
+import { FINISHED } from "./finished-sheet.ts";
 import { jobCell } from "./job-sheet.ts";
 
 const anchor = `A${HEADER_ROW}`;
@@ -18,8 +19,8 @@ export const CHECKS = spillOf(`Checks!${anchor}`);
 const MESSAGE = 40;
 
 /** The tables that every function about the bill is given, and the unit of plain numbers where it is not the usual one. */
-export const givenIn = ({ shop: tables, system, finished }: JobContents): Readonly<Record<string, string>> => ({
-  ...ofTables([...tables.map(({ name }) => name), ...(finished ? ["Finished"] : [])]),
+export const givenIn = ({ shop: tables, system }: JobContents): Readonly<Record<string, string>> => ({
+  ...ofTables([...tables.map(({ name }) => name), FINISHED]),
   ...(system === "mm" ? { units: '"mm"' } : {}),
 });
 

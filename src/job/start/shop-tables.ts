@@ -6,6 +6,7 @@ import type { Book } from "../book.ts";
 import { type ShopArgument, TABLE_NAMES } from "../building/bill-arguments.ts";
 import { findTable, findTableWhere } from "../find-table.ts";
 import type { ShopSheetTable } from "../job-sheets/contents.ts";
+import { NONE_FINISHED } from "../job-sheets/finished-sheet.ts";
 
 const MATERIALS = { name: "Materials", title: "Materials of our own, laid over the built-in ones" };
 const TITLES: Readonly<Record<string, string>> = {
@@ -24,7 +25,12 @@ export function shopTablesOf(book: Book): ShopSheetTable[] {
       : [];
   });
   const materials = findTableWhere(book, isMaterials);
-  return materials ? [...found, asTable(MATERIALS.name, MATERIALS.title, materials.matrix)] : found;
+  const finished = findTable(book, "finished");
+  return [
+    ...found,
+    ...(materials ? [asTable(MATERIALS.name, MATERIALS.title, materials.matrix)] : []),
+    ...(finished ? [asTable(NONE_FINISHED.name, NONE_FINISHED.title, finished.matrix)] : []),
+  ];
 }
 
 function asTable(name: string, title: string, [header = [], ...rows]: CellMatrix): ShopSheetTable {

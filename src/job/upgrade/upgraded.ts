@@ -13,8 +13,7 @@ import { value } from "../building/cells.ts";
 import { calledIn } from "../building/formulas.ts";
 import { findTable } from "../find-table.ts";
 import { shopOf } from "../job-plan.ts";
-import type { FinishedRow, JobContents, JobKey, PartColumn } from "../job-sheets/contents.ts";
-import { FINISHED_HEADERS } from "../job-sheets/finished-sheet.ts";
+import type { JobContents, JobKey, PartColumn } from "../job-sheets/contents.ts";
 import { jobWorkbook } from "../job-sheets/job-workbook.ts";
 import { PART_COLUMNS } from "../job-sheets/parts-sheet.ts";
 import { SCHEMA, schemaOf } from "../schema.ts";
@@ -43,7 +42,6 @@ export function upgraded(book: Book, formulasOf: FormulasOf): Upgraded {
   const shop = shopTablesOf(book).map((table) => currentColumns(table, changes));
   const { partColumns, parts } = partsOf(bill.matrix);
   const { job, areaDues, areTable } = jobOf(book);
-  const finished = findTable(book, "finished")?.matrix.slice(1);
   if (!areTable) changes.push("sheet Job is a table now (Job, Entry): every function about the bill reads it");
   const contents: JobContents = {
     system: shopOf(book).context.system,
@@ -56,9 +54,6 @@ export function upgraded(book: Book, formulasOf: FormulasOf): Upgraded {
     jobNote: "Who asks, and by when. Every function about the bill reads this table.",
     job,
     areaDues,
-    ...(finished
-      ? { finished: finished.map((row) => FINISHED_HEADERS.map((_, i) => row[i] ?? null) as unknown as FinishedRow) }
-      : {}),
     partColumns,
     parts,
     shown: shownOf(

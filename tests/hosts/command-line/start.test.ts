@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
 import { planChanges } from "../../../src/bill/changes/plan-changes.ts";
 import { bill } from "../../../src/hosts/command-line/bill.ts";
@@ -47,6 +47,46 @@ describe("shop start", () => {
     );
     const answers = bookIn(out).find(({ name }) => name === "Answers")!;
     expect(answers.rows.slice(8).filter(([part]) => part !== null)).toHaveLength(plan.lines.length);
+  });
+
+  it("keeps what finished jobs taught the shop: its own sheets and `bill` give one total", {
+    timeout: LONG,
+  }, async () => {
+    const taught = ["Brake", "Shear", "Deburr"].flatMap((station) =>
+      [40, 50, 60].map((minutes) => ["An earlier job", station, minutes / 60, minutes * 1.4]),
+    );
+    const finished = [["Part", "Station", "Estimated (h)", "Recorded (min)"], ...taught];
+    const list = file("taught.csv", LIST.split("\n").slice(0, 7).join("\n"));
+    const totalOf = async (name: string, from: string) => {
+      const out = beside(name);
+      await run(start, out, "--parts", list, "--shop", from);
+      const sheet = (wanted: string) => bookIn(out).find(({ name: each }) => each === wanted)!.rows;
+      const price = sheet("Price");
+      const header = price.find((row) => row.includes("Unit price"))!;
+      const total = price.find(([part]) => part === "Total")![header.indexOf("Price")];
+      const { totals } = JSON.parse((await run(bill, out, "--json")).text);
+      expect(total).toBeCloseTo(totals.price, 9);
+      expect(sheet("Quote").flat()).toContain(total);
+      expect(lintWorkbook(new Uint8Array(readFileSync(out)))).toEqual([]);
+      return { total: Number(total), finished: sheet("Finished") };
+    };
+    const strips = [
+      ["Material", "Contact", "K offset"],
+      ["A1011 CS", "point", 0.02],
+    ];
+    const untaught = await totalOf("untaught.xlsx", shop);
+    const own = await totalOf("taught.xlsx", file("taught-shop.xlsx", workbook(...ONE_DIE, finished, strips)));
+    // Minutes that took 1.4 times the estimate in three jobs of each station cost more, and never 1.4 times as much.
+    expect(own.total).toBeGreaterThan(1.02 * untaught.total);
+    expect(own.total).toBeLessThan(1.4 * untaught.total);
+    expect(own.finished.flat()).toContain("An earlier job");
+    expect(untaught.finished.flat()).toContain("no finished jobs yet");
+    expect((await totalOf("of-sample.xlsx", resolve("sample-workbooks/stage-job.xlsx"))).finished.flat()).toContain(
+      "Lantern bracket",
+    );
+    // What test strips found comes along too.
+    const { shop: read } = jobPlan(bookIn(beside("taught.xlsx")))!.plan;
+    expect([read.corrections.length, read.finished.length]).toEqual([1, 9]);
   });
 
   it("without a list and a shop has one example of each, marked, and calculates", { timeout: LONG }, async () => {

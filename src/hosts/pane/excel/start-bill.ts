@@ -22,8 +22,8 @@ export interface ListFile {
   readonly bytes: Uint8Array;
 }
 
-/** Formulas point at the tables of these three: they are added where all of them are ours. */
-const TABLES = ["Shop", "Parts", "Job"];
+/** Formulas point at the tables of these four: they are added where all of them are ours. */
+const TABLES = ["Shop", "Parts", "Job", "Finished"];
 /** Sheets that a job needs to be planned at all. */
 const NEEDED = ["Parts", "Shop"];
 

@@ -4,7 +4,7 @@ import { jobWorkbook } from "../../../job/job-sheets/job-workbook.ts";
 import { PART_COLUMNS } from "../../../job/job-sheets/parts-sheet.ts";
 import type { WorkbookModel } from "../../../job/xlsx/model.ts";
 import { AREAS } from "./bill/features.ts";
-import { FINISHED_ROWS } from "./bill/finished.ts";
+import { FINISHED_TABLE } from "./bill/finished.ts";
 import { CUSTOMER, JOB, QUOTE, TOWER_DUE } from "./bill/job.ts";
 import { PART_ROWS } from "./bill/part-rows.ts";
 
@@ -16,7 +16,7 @@ const CONTENTS: JobContents = {
   subject: JOB,
   about:
     "An invented job in an invented shop: no machine, firm or event of these names is meant. It shows what the functions answer.",
-  shop: SHOP_TABLES,
+  shop: [...SHOP_TABLES, FINISHED_TABLE],
   shopNote: SHOP_NOTE,
   shopName: "Tinker's Yard Sheet Works (an invented shop)",
   quoteFoot: "Invented shop, job and prices.",
@@ -36,7 +36,6 @@ const CONTENTS: JobContents = {
   partColumns: PART_COLUMNS,
   parts: PART_ROWS,
   areaDues: [["Tower", TOWER_DUE]],
-  finished: FINISHED_ROWS,
   finishedNote: " Invented.",
   shown: { flat: "DF-08", force: "DF-09", shear: "WW-05" },
 };

@@ -1,10 +1,10 @@
 /** Finished jobs of the invented shop. */
-import type { FinishedRow } from "../../../../job/job-sheets/contents.ts";
-import { FINISHED_HEADERS } from "../../../../job/job-sheets/finished-sheet.ts";
+import type { ShopSheetTable } from "../../../../job/job-sheets/contents.ts";
+import { NONE_FINISHED } from "../../../../job/job-sheets/finished-sheet.ts";
 import type { CellMatrix } from "../../../../units/cell.ts";
 
 /** Of jobs before this one, a line and station each; the own factor is the one that stood beside the estimate. */
-export const FINISHED_ROWS: readonly FinishedRow[] = [
+const ROWS: ShopSheetTable["rows"] = [
   ["Lantern bracket", "Brake", 42, 46, null],
   ["Gate hinge plate", "Brake", 31, 36, null],
   ["Awning channel", "Brake", 58, 61, null],
@@ -15,4 +15,5 @@ export const FINISHED_ROWS: readonly FinishedRow[] = [
   ["Gate hinge plate", "Deburr", 22, 25, null],
   ["Bench foot", "Deburr", 15, 19, null],
 ];
-export const FINISHED: CellMatrix = [[...FINISHED_HEADERS], ...FINISHED_ROWS.map((row) => [...row])];
+export const FINISHED_TABLE: ShopSheetTable = { ...NONE_FINISHED, rows: ROWS };
+export const FINISHED: CellMatrix = [[...NONE_FINISHED.headers], ...ROWS.map((row) => [...row])];
