@@ -226,7 +226,7 @@ export class BillPlan {
 
   /**
    * Route and the sheets that are counted by turns: a line for which one runs out is not quoted, and the others are planned
-   * without it. Sheets that can be had in any number never run out, so that their cuts need not be known for a status.
+   * without it. Sheets without a count never run out, so that their cuts need not be known for a status.
    */
   get #settled(): Settled {
     return this.#once("settled", () => {

@@ -11,7 +11,7 @@ const UNCOATED =
 
 const coats = ({ name, coat }: Station): boolean => coat !== undefined || COATS.test(name);
 
-/** Outside, and it coats: where a finish can be had. */
+/** The vendor that can do the finish. */
 export const coatingStation = (stations: readonly Station[]): Station | undefined =>
   stations.find((station) => station.priceEach !== undefined && coats(station));
 

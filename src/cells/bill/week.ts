@@ -42,7 +42,7 @@ export function weekDates(given: Given, work?: Working): CellMatrix {
     Due: due === undefined ? undefined : asSerial(due),
     Finish: finish === undefined ? undefined : asSerial(finish),
     Late: late / HOUR,
-    "Must begin by": latestStart === undefined ? undefined : asSerial(latestStart),
+    "Start by in plan": latestStart === undefined ? undefined : asSerial(latestStart),
     "Decided at": [...new Set(chain.map((i) => steps[i]!.machine))].join("; "),
     Message: faults
       .filter((fault) => fault.job === name)

@@ -213,7 +213,7 @@ export const SPILLS = {
     column("Due", "date"),
     column("Finish", "date"),
     column("Late", "h"), // on the clock on the wall
-    column("Must begin by", "date"),
+    column("Start by in plan", "date"),
     column("Decided at", "list"), // stations of the chain that ends with the job
     MESSAGE,
   ],

@@ -19,7 +19,7 @@ export function weekWords({ week, rescues, taken, faults }: SaidWeek): string {
   return [
     `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}: ${hours(worth.late)} h late by weight (${best}), set-up ${hours(worth.setUp)} h`,
     "",
-    `${"Job".padEnd(NAME)}${"Must leave by".padEnd(TIME)}${"Done".padEnd(TIME)}${"Must begin by".padEnd(TIME)}Late`,
+    `${"Job".padEnd(NAME)}${"Must leave by".padEnd(TIME)}${"Done".padEnd(TIME)}${"Start by in plan".padEnd(TIME)}Late`,
     ...jobs.map(({ name, due, finish, late, latestStart }) =>
       [
         name.length < NAME ? name.padEnd(NAME) : `${name.slice(0, NAME - 2)}… `,

@@ -70,7 +70,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
         { title: "Must leave by", short: true },
         { title: "Done", short: true },
         { title: "Late, h", number: true },
-        { title: "Must begin by", short: true },
+        { title: "Start by in plan", short: true },
         { title: "What decides it" },
       ],
       jobs.map(({ name, due, finish, late: by, latestStart, chain, isRush }) => [
@@ -88,7 +88,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     "<h2>Jobs against their dates</h2>",
     `<div class="plan">${jobsPicture(week)}</div>`,
     paragraph(
-      "A bar: from its first step to its last, dark while one of its lines is at a station, nights and weekends included. A thick mark: it must leave.",
+      "A bar: from its first step to its last, dark while one of its lines is at a station, nights and weekends included. A thick mark: it must leave. Start by: the latest start in the order planned here; another order may allow a later one.",
       "small",
     ),
     "<h2>Load by station and day, hours</h2>",
