@@ -51,7 +51,7 @@ export const week: Command = async (args, context) => {
   try {
     const shop = values.shop === undefined ? undefined : shopIn(values.shop);
     const files = filesOf(positionals);
-    const { jobs, faults } = jobsOf(files, shop, context);
+    const { jobs, faults, areAll } = jobsOf(files, shop, context);
     const options: WeekOptions = { now, shop: shop?.shop, ...lastOf(values.last, now + frozen * SECONDS_PER_HOUR) };
     const said = planned(jobs, faults, options, values.take, shop);
     const { week: found } = said;
@@ -69,6 +69,7 @@ export const week: Command = async (args, context) => {
       );
       if (code !== 0) return code;
     }
+    if (!areAll) return REFUSED;
     return found.jobs.some(({ late }) => late > 0) ? LATE : 0;
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
@@ -90,11 +91,12 @@ function filesOf(given: readonly string[]): readonly string[] {
   return files;
 }
 
-/** A file that cannot be read, or holds no job, is named; the others are planned. */
-function jobsOf(files: readonly string[], shop: BookShop | undefined, { note }: CommandContext) {
+/** A file that cannot be read, holds no job, or is given twice is named; the others are planned. */
+function jobsOf(given: readonly string[], shop: BookShop | undefined, { note }: CommandContext) {
+  const files = given.filter((file, i) => given.findIndex((one) => callerPath(one) === callerPath(file)) === i);
   const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
   const jobs: WeekJob[] = [];
-  const faults: string[] = [];
+  const faults = given.length > files.length ? ["a workbook is given twice; it is planned once"] : [];
   files.forEach((file, i) => {
     const name = names.indexOf(names[i]!) === names.lastIndexOf(names[i]!) ? names[i]! : file;
     try {
@@ -110,7 +112,7 @@ function jobsOf(files: readonly string[], shop: BookShop | undefined, { note }: 
     for (const fault of faults) note(`${fault}\n`);
     refuse("unreadable", files[0]!, "a job's workbook", "none that can be planned");
   }
-  return { jobs, faults };
+  return { jobs, faults, areAll: jobs.length === files.length };
 }
 
 /** Orders of the plan before, and the steps of it that begin before a time. */

@@ -66,7 +66,7 @@ describe("what saves a late job", () => {
   });
 
   it("from a shear that is tied up to the waterjet, with what the machines cost more", () => {
-    const begun = new Map([[2, { ...NO_MARKS, started: ["Shear"] }]]);
+    const begun = new Map([[2, { ...NO_MARKS, started: [{ station: "Shear", at: undefined }] }]]);
     const busy = { ...open("busy", [part("B", { Quantity: 3000, Route: "shear" })], MONDAY + 9), marks: begun };
     const free = open("plates", [part("P", { Quantity: 60 })], MONDAY + 14 * HOUR);
     expect(free.plan.quoted[0]!.cutter).toBe("shear");

@@ -11,7 +11,8 @@ import { JOBS, type WeekJobRows } from "./jobs.ts";
 /** What the floor has marked; no formula reads it, the week does. */
 const MARKS = [
   { header: "Done", width: 14, keepsText: true },
-  { header: "Started", width: 10, keepsText: true },
+  { header: "Started", width: 22, keepsText: true },
+  { header: "Pinned", width: 22, keepsText: true },
 ] as const;
 const COLUMNS = [...PART_COLUMNS, ...MARKS];
 
@@ -20,7 +21,7 @@ const tables = SHOP_TABLES.map((table) =>
   table.name === RATES.name
     ? {
         ...table,
-        rows: [...table.rows, ["Overtime premium", 0.5, null], ["Second shift", 6, "h"], ["Transfer lot", 200, null]],
+        rows: [...table.rows, ["Overtime premium", 0.5, null], ["Transfer lot", 200, null]],
       }
     : table,
 );
