@@ -143,7 +143,7 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(faults.slice(1).map((fault) => fault.replace(/row \d+/, "row"))).toEqual([
       'marked: bill row column "Started" must be a station and a time, such as "Brake 2026-05-18 06:30"; got "Brake soon 12:00"; this mark is left out',
       'marked: bill row column "Started" must be a station and a time, such as "Brake 2026-05-18 06:30"; got "2026-02-30 07:00"',
-      'marked, B (row, column "Done"): "Oven" is left out, the line has no work there; nearest is "Brake"',
+      'marked, B (row, column "Done"): "Oven" is left out, the line has no work there; nearest is "Shear"',
     ]);
     const rows = faults.slice(1).map((fault) => Number(/row (\d+)/.exec(fault)![1]));
     expect([rows[1]! - rows[0]!, rows[2]! - rows[0]!]).toEqual([2, 1]);
