@@ -18,7 +18,7 @@ export interface FloorAnswer {
 export interface FloorOptions {
   /** Work of the search, in operations looked at. 0: the first answer alone. */
   readonly units: number;
-  /** Orders of machines to better, such as those of the plan before a change: the answer is never worse than they. */
+  /** Orders of machines to better, such as those of the plan before a change: never worse than they; with 0 units the best of them. */
   readonly tried?: readonly FloorPlan["machines"][];
   /** For benchmarks: a clock that ends it. */
   readonly stop?: () => boolean;
@@ -59,7 +59,7 @@ export function planFloor(problem: FloorProblem, { units, tried = [], stop }: Fl
     const exact = isEnough(best.worth) ? best : exactPlan(floor, best, proof);
     if (exact) return { plan: filled(exact), bound: { ...exact.worth, finishes: bound.finishes }, isProved: true };
   }
-  if (problem.deliveries.length > 1 && !isEnough(best.worth))
+  if (units > 0 && problem.deliveries.length > 1 && !isEnough(best.worth))
     best = inBestOrder(floor, best, new Effort(units / 4, stop));
   best = bettered(canProve ? units / 2 : (units * 3) / 4);
   best = filled(best);
