@@ -43,7 +43,8 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   const numbers = new Map<string, number>();
   const numbered = (word: string): number => numbers.get(word) ?? numbers.set(word, numbers.size).size - 1;
   const { now } = options;
-  const release = (job: number): number => Math.max(now, given[job]!.start ?? now);
+  const release = (job: number): number =>
+    Math.max(now, given[job]!.start ?? now, options.starts?.get(given[job]!.name) ?? now);
   const stations = places.map((place) => {
     const { station, work } = steps.find((step) => placeOf(step) === place)!;
     const more = options.further?.get(station.name) ?? 0;

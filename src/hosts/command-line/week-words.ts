@@ -13,7 +13,7 @@ const NAME = 26;
 const TIME = 18;
 const hours = (seconds: number): string => showNumber(seconds / HOUR, 3);
 
-export function weekWords({ week, rescues, taken, faults }: SaidWeek): string {
+export function weekWords({ week, rescues, taken, latest, faults }: SaidWeek): string {
   const { jobs, worth, steps } = week;
   const all = [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))];
   return [
@@ -31,6 +31,13 @@ export function weekWords({ week, rescues, taken, faults }: SaidWeek): string {
         .join("")
         .trimEnd(),
     ),
+    ...(latest
+      ? [
+          "",
+          "Latest start at which a plan was found with nobody later:",
+          ...jobs.map(({ name }, i) => `  ${name}: ${latest[i] ? dayAndTime(latest[i]) : "has begun, or has no date"}`),
+        ]
+      : []),
     "",
     ...loads(week),
     ...(taken ? takenWords(taken) : []),

@@ -1,6 +1,7 @@
 /** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late, 2 where a file is refused. */
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
+import { latestStarts } from "../../bill/week/latest-starts.ts";
 import { planWeek } from "../../bill/week/plan-week.ts";
 import { replanWeek } from "../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../bill/week/rescue.ts";
@@ -14,6 +15,7 @@ import { weekPapers } from "../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";
 import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { callerPath, isFolder } from "./caller.ts";
 import type { Command, CommandContext } from "./command.ts";
 import { REFUSED } from "./guard.ts";
@@ -37,6 +39,7 @@ export const week: Command = async (args, context) => {
     take: { type: "string" },
     last: { type: "string" },
     frozen: { type: "string" },
+    latest: { type: "boolean" },
     print: { type: "string" },
     "no-pdf": { type: "boolean" },
     json: { type: "boolean" },
@@ -54,8 +57,9 @@ export const week: Command = async (args, context) => {
     const files = filesOf(positionals);
     const { jobs, faults, areAll } = jobsOf(files, shop, context);
     const options: WeekOptions = { now, shop: shop?.shop, ...lastOf(values.last, now + frozen * SECONDS_PER_HOUR) };
-    const said = planned(jobs, faults, options, values.take, shop);
-    const { week: found } = said;
+    const plain = planned(jobs, faults, options, values.take, shop);
+    const { week: found } = plain;
+    const said = values.latest ? { ...plain, latest: latestStarts(plain.jobs, options, found) } : plain;
     if (values.json) context.out(`${JSON.stringify(weekJson(said))}\n`);
     else context.out(`${weekWords(said)}\n`);
     if (values.print !== undefined) {
@@ -93,7 +97,7 @@ function filesOf(given: readonly string[]): readonly string[] {
 }
 
 /** A file that cannot be read, holds no job, or is given twice is named; the others are planned. */
-function jobsOf(given: readonly string[], shop: BookShop | undefined, { note }: CommandContext) {
+function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, interactive }: CommandContext) {
   const files = given.filter((file, i) => given.findIndex((one) => callerPath(one) === callerPath(file)) === i);
   const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
   const jobs: WeekJob[] = [];
@@ -102,7 +106,11 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note }: 
     const name = names.indexOf(names[i]!) === names.lastIndexOf(names[i]!) ? names[i]! : file;
     try {
       const read = weekJob(name, bookIn(file), shop);
-      if (read.job) jobs.push(read.job);
+      if (interactive) note(`${name}: ${i + 1} of ${files.length}\n`);
+      const { job } = read;
+      if (job) jobs.push(job);
+      // It is planned here, so that what is said of the progress is true; a refusal of its lines is the week's to name.
+      if (job) refusalOr(() => job.plan.lines);
       faults.push(...read.faults.map((fault) => `${name}: ${fault}`));
     } catch (problem) {
       if (!(problem instanceof FileRefusal)) throw problem;

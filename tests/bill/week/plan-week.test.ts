@@ -3,6 +3,7 @@ import { calendarOf } from "../../../src/bill/nouns/calendar.ts";
 import { type Marks, NO_MARKS } from "../../../src/bill/nouns/marks.ts";
 import type { Shop } from "../../../src/bill/nouns/shop.ts";
 import { faultSays } from "../../../src/bill/week/faults.ts";
+import { latestStarts } from "../../../src/bill/week/latest-starts.ts";
 import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
 import type { WeekJob } from "../../../src/bill/week/steps.ts";
@@ -103,6 +104,26 @@ describe("what is due first", () => {
     expect(late!.late).toBeGreaterThan(0);
     expect(soon!.latestStart).toBeGreaterThan(NOW);
     expect(late!.latestStart).toBeLessThan(NOW);
+  });
+
+  it("held back as long as it may wait, nobody is later; a day longer, and it is", () => {
+    const jobs = [
+      open("a", [part("A", { Quantity: 300 })], { Due: MONDAY + 3 }),
+      open("b", [small], { Due: MONDAY + 4 }),
+    ];
+    const options = { now: NOW, units: UNITS };
+    const week = planWeek(jobs, options);
+    latestStarts(jobs, options, week).forEach((start, i) => {
+      const { name, late, due } = week.jobs[i]!;
+      expect(start, name).toBeGreaterThan(NOW);
+      const held = (from: number) => replanWeek(jobs, { ...options, starts: new Map([[name, instant(from)]]) }, week);
+      const kept = held(start!);
+      for (const step of kept.steps.filter(({ job }) => job === i)) expect(step.ready).toBeGreaterThanOrEqual(start!);
+      for (const [k, job] of kept.jobs.entries()) expect(job.late).toBeLessThan(week.jobs[k]!.late + 60);
+      expect(held(due!).jobs[i]!.late).toBeGreaterThan(late);
+    });
+    const begun = mark(jobs[0]!, 2, { started: [{ station: "Shear", at: NOW }] });
+    expect(latestStarts([begun], options, planWeek([begun], options))).toEqual([undefined]);
   });
 
   it("a rush counts for more than the others", () => {

@@ -60,6 +60,13 @@ describe("shop week", () => {
     expect(text.split("\n").every((row, i) => i === 0 || row.length <= 100)).toBe(true);
   });
 
+  it("says how long each job may wait, where that is asked for", async () => {
+    const { jobs } = await asked(first, second, "--latest");
+    expect(jobs[0]!.planned_latest_start! > "2026-03-02T07:00:00").toBe(true);
+    const { text } = await run(week, first, ...NOW, "--latest");
+    expect(text).toMatch(/nobody later:\n {2}first: 2026-03-/);
+  });
+
   it("takes a bill: its earliest date, and the others as they were", async () => {
     const bill_ = book("third", bill(line("N", 300)), dueOn("2026-03-03 12:00"));
     const alone = await asked(first, second);
