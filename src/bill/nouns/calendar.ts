@@ -1,4 +1,10 @@
-import { DAYS_PER_WEEK, type Shift, type WorkCalendar } from "../../calc/schedule/calendar.ts";
+import {
+  DAYS_PER_WEEK,
+  SECONDS_PER_DAY,
+  type Shift,
+  type WorkCalendar,
+  weekday,
+} from "../../calc/schedule/calendar.ts";
 
 /** When the shop works: a shift of a weekday, or of one day that differs; for all stations or for one. */
 export interface CalendarRow {
@@ -7,6 +13,8 @@ export interface CalendarRow {
   /** undefined: closed. */
   readonly shift: Shift | undefined;
   readonly station: string | undefined;
+  /** Who is there in this shift, at all stations together; undefined: nobody said. */
+  readonly people?: number | undefined;
 }
 
 /** The calendar of one station, whose own rows come before the general ones; undefined for work that belongs to none. */
@@ -29,3 +37,17 @@ export function calendarOf(rows: readonly CalendarRow[], station?: string): Work
 
 const inOrder = (rows: readonly CalendarRow[]): Shift[] =>
   rows.flatMap(({ shift }) => (shift ? [shift] : [])).sort((a, b) => a.from - b.from);
+
+/** Seconds of people on a day by the shifts of the whole shop, none before an instant; undefined where a shift of it has no number. */
+export function peopleOn(rows: readonly CalendarRow[], day: number, from: number): number | undefined {
+  const general = rows.filter(({ station }) => station === undefined);
+  const dated = general.filter((row) => "date" in row.day && row.day.date === day);
+  const weekly = general.filter((row) => "weekday" in row.day && row.day.weekday === weekday(day));
+  let sum = 0;
+  for (const { shift, people } of dated.length > 0 ? dated : weekly) {
+    if (!shift) continue;
+    if (people === undefined) return undefined;
+    sum += people * Math.max(0, shift.to - Math.max(shift.from, from - day * SECONDS_PER_DAY));
+  }
+  return sum;
+}

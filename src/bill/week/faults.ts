@@ -1,5 +1,7 @@
 /** What is wrong with what the week was given. It is named, and the rest is planned. */
 import type { Instant } from "../../calc/schedule/calendar.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
+import { showNumber } from "../../units/show.ts";
 import type { TableName } from "../nouns/shop.ts";
 
 export type WeekFault =
@@ -12,6 +14,13 @@ export type WeekFault =
   | { readonly kind: "no shift"; readonly station: string; readonly job: string; readonly line: string }
   | { readonly kind: "no calendar"; readonly job: string }
   | { readonly kind: "no due"; readonly job: string }
+  | {
+      readonly kind: "people";
+      readonly job: undefined;
+      readonly day: Instant;
+      readonly needed: number;
+      readonly there: number;
+    }
   | { readonly kind: "due passed"; readonly job: string; readonly due: Instant }
   | { readonly kind: "other shop"; readonly job: string; readonly than: string; readonly tables: readonly TableName[] };
 
@@ -59,6 +68,8 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
       return `${fault.job}: its calendar has no shift; it is planned in the shop's`;
     case "no due":
       return `${fault.job}: no time it must leave by; it goes behind the jobs that have one`;
+    case "people":
+      return `${day(fault.day)}: ${showNumber(fault.needed / SECONDS_PER_HOUR, 3)} h of people are planned and ${showNumber(fault.there / SECONDS_PER_HOUR, 3)} h are there by the calendar; no work is held back for it: move a job, or add people or hours`;
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
     case "other shop":

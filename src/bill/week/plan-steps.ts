@@ -10,7 +10,7 @@ import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { WeekFault } from "./faults.ts";
 import { floorOf, machinesFrom, type WeekFloor } from "./floor-of.ts";
-import { loadByDay } from "./load.ts";
+import { lackingPeople, loadByDay } from "./load.ts";
 import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
 import { clocksOf } from "./ruling-shop.ts";
 import { markOf, standing, without } from "./standing.ts";
@@ -47,7 +47,10 @@ export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<
     fault({ kind: "pin missed", ...markOf(jobs, step, "Pinned"), at });
   });
   const judged = withoutPins(floor, found, isKept);
-  return answer({ ...floor, given: jobs, now: options.now, steps, plan: found.plan, clockOf, faults, ...judged });
+  const week = answer({ ...floor, given: jobs, now: options.now, steps, plan: found.plan, clockOf, faults, ...judged });
+  for (const lack of lackingPeople(week.days, shop.calendar, options.now))
+    fault({ kind: "people", job: undefined, ...lack });
+  return week;
 }
 
 /** A pin weighs in the search and is no late hour of anybody's: what is told counts the jobs alone. */

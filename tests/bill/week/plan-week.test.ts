@@ -368,4 +368,25 @@ describe("load by day", () => {
     expect(Math.abs(load - work)).toBeLessThan(1);
     for (const day of week.days) expect(day.load).toBeLessThanOrEqual(day.available + 1e-6);
   });
+
+  it("names the days that need more people than the shifts have, and only those", () => {
+    const staffed = (people: CellValue) => {
+      const calendar = SHOP.calendar.map((row, i) => [...row, i === 0 ? "People" : people]);
+      return open(
+        "one",
+        [part("A", { Quantity: 900, Operations: "Weld 4; Deburr" })],
+        {},
+        shopOf({ job: job(), calendar }),
+      );
+    };
+    const week = planWeek([staffed(1)], { now: NOW, units: UNITS });
+    const needed = new Map<number, number>();
+    for (const { day, people } of week.days) needed.set(day, (needed.get(day) ?? 0) + people);
+    const shift = workBetween(at(1), at(2), calendarOf(shopOf().calendar));
+    const short = [...needed].filter(([, people]) => people > shift).map(([day]) => day);
+    expect(short.length).toBeGreaterThan(0);
+    expect(week.faults.flatMap((fault) => (fault.kind === "people" ? [fault.day] : []))).toEqual(short.sort());
+    expect(says(planWeek([staffed(50)], { now: NOW, units: UNITS }))).toEqual([]);
+    expect(says(planWeek([staffed(null)], { now: NOW, units: UNITS }))).toEqual([]);
+  });
 });
