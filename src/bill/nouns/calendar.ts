@@ -38,16 +38,16 @@ export function calendarOf(rows: readonly CalendarRow[], station?: string): Work
 const inOrder = (rows: readonly CalendarRow[]): Shift[] =>
   rows.flatMap(({ shift }) => (shift ? [shift] : [])).sort((a, b) => a.from - b.from);
 
-/** Seconds of people on a day by the shifts of the whole shop, none before an instant; undefined where a shift of it has no number. */
+/** Seconds of people on a day by the shifts of the whole shop, none before an instant; undefined where a shift has no number, or none is worked: a station alone may be. */
 export function peopleOn(rows: readonly CalendarRow[], day: number, from: number): number | undefined {
   const general = rows.filter(({ station }) => station === undefined);
   const dated = general.filter((row) => "date" in row.day && row.day.date === day);
   const weekly = general.filter((row) => "weekday" in row.day && row.day.weekday === weekday(day));
-  let sum = 0;
-  for (const { shift, people } of dated.length > 0 ? dated : weekly) {
-    if (!shift) continue;
-    if (people === undefined) return undefined;
-    sum += people * Math.max(0, shift.to - Math.max(shift.from, from - day * SECONDS_PER_DAY));
-  }
-  return sum;
+  const worked = (dated.length > 0 ? dated : weekly).flatMap(({ shift, people }) => (shift ? [{ shift, people }] : []));
+  if (worked.length === 0 || worked.some(({ people }) => people === undefined)) return undefined;
+  const since = from - day * SECONDS_PER_DAY;
+  return worked.reduce(
+    (sum, { shift, people = 0 }) => sum + people * Math.max(0, shift.to - Math.max(shift.from, since)),
+    0,
+  );
 }
