@@ -54,13 +54,17 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
       : { machines: Infinity, clock: vendorClock(calendarFor(shop, undefined, options)) };
   });
   const lots = new Map<string, number>();
+  const frozenAt: (number | undefined)[] = [];
   const operations = steps.map((step, i): Operation => {
     const place = places.indexOf(placeOf(step));
     // Lots are alike: on one machine the first one goes first, which harms nothing and is what the floor counts by.
     const own = `${step.job} ${step.line.row} ${place}`;
     const previous = stations[place]!.machines === 1 ? lots.get(own) : undefined;
     lots.set(own, i);
-    const frozen = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
+    const kept = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
+    // A plan before may have had its lots in another order: what would wait for a later one is not held.
+    const isHeld = kept !== undefined && (previous === undefined || (frozenAt[previous] ?? Infinity) < kept);
+    frozenAt.push(step.work && !step.pin && isHeld ? kept : undefined);
     const isSet = step.isStarted;
     return {
       station: place,
@@ -71,7 +75,7 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
       key: numbered(`set ${step.machine} ${step.setFor}`),
       after: previous === undefined || step.after.includes(previous) ? step.after : [...step.after, previous],
       release: isSet ? ((step.work ? undefined : step.begun) ?? now) : Math.max(release(step.job), step.pin ?? now),
-      frozen: step.work && !step.pin ? frozen : undefined,
+      frozen: frozenAt[i],
     };
   });
   const { deliveries, own } = deliveriesOf(given, steps, options, fault);

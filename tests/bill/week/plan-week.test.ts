@@ -357,6 +357,20 @@ describe("a lot that goes on as it is done", () => {
   });
 });
 
+describe("the near plan", () => {
+  it("stays first in its order; lots that stood the other way round are no circle", () => {
+    const lots = shopOf({ job: job(), rates: [...SHOP.rates, ["Transfer lot", 50, null]] });
+    const jobs = [open("lots", [part("L", { Quantity: 200 })], {}, lots), open("two", [part("B")], {}, lots)];
+    const before = planWeek(jobs, { now: NOW, units: UNITS });
+    const keys = [...before.orders.values()].flat().reverse();
+    const week = planWeek(jobs, { now: NOW, units: UNITS, frozen: keys, tried: [before.orders] });
+    expect(week.steps.length).toBe(before.steps.length);
+    const cuts = stepsOf(week, "L").filter(({ station }) => station.name === "Shear");
+    expect(cuts.map(({ lot }) => lot)).toEqual([1, 2, 3, 4]);
+    for (const [i, cut] of cuts.entries()) if (i > 0) expect(cut.ready).toBeGreaterThanOrEqual(cuts[i - 1]!.finish);
+  });
+});
+
 describe("load by day", () => {
   it("adds up to what the steps take, and never exceeds what the day has", () => {
     const week = planWeek([open("one", [part("A", { Quantity: 900 })]), open("two", [part("B", { Quantity: 300 })])], {
