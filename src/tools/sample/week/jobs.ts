@@ -51,7 +51,7 @@ export const JOBS: readonly WeekJobRows[] = [
         6,
         "Deburr; Weld 2",
         "Shear; Deburr",
-        "Brake 2026-05-15 15:10",
+        "Brake 2026-05-16 11:30",
       ],
       ["PR-02", "Post shoe, end", 12, "A36", "1/4", "2; 4; 2", 90, 8, "Deburr; Weld 2", "Shear"],
       ["PR-03", "Rail cleat", 220, "A36", "3/16", "2; 2", 90, 3, "Deburr", "yes"],
