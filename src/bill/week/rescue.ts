@@ -47,6 +47,7 @@ export interface Rescue {
 const ROUND = 60; // a minute: less is no rescue (chosen)
 const MOST_IN_WAY = 3; // chosen: each one is another plan
 const UNHARMED = 1e7; // a second of the others is worth more than all that the job could gain (chosen)
+const FEW = 10; // a tenth of what it is late is a little (chosen)
 const FIRST = 10; // how much more a job counts that goes before the others (chosen)
 
 interface Late {
@@ -78,8 +79,10 @@ export function rescuesOf(jobs: readonly WeekJob[], options: WeekOptions, week: 
   // What one station does, all of them need not do.
   const isMore = ({ kind, station, late: left }: Rescue) =>
     station === "" && found.some((one) => one.kind === kind && one.station !== "" && one.late <= left);
+  // Where one way saves it, what gains a little of it is none.
+  const least = found.some(({ late: left }) => left <= 0) ? week.jobs[at]!.late / FEW : ROUND;
   return found
-    .filter((each) => each.saves >= ROUND && !isMore(each))
+    .filter((each) => each.saves >= Math.max(ROUND, least) && !isMore(each))
     .sort(
       (a, b) => isSaved(a) - isSaved(b) || cost(a) - cost(b) || (a.hours ?? 0) - (b.hours ?? 0) || b.saves - a.saves,
     );

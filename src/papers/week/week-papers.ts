@@ -177,7 +177,12 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
     .flatMap(({ steps }, bench) => steps.map((i) => ({ ...week.steps[i]!, bench: bench + 1 })))
     .filter(({ begins, finish }) => begins < day + DAY && finish > day)
     .sort((a, b) => a.begins - b.begins || a.line.row - b.line.row || a.lot - b.lot);
-  const time = (at: PlannedStep["begins"]): string => (at < day || at >= day + DAY ? dayAndTime(at) : timeOfDay(at));
+  const time = (at: PlannedStep["begins"]): string =>
+    at >= day && at < day + DAY
+      ? timeOfDay(at)
+      : Math.abs(at - day) < DAYS_APART * DAY
+        ? `${dayOfWeek(at).slice(0, 3)} ${timeOfDay(at)}`
+        : dayAndTime(at);
   const isBrake = own.some(({ station }) => station.name.toLowerCase() === "brake");
   let last = "";
   const atBench: DayColumn[] = [[{ title: "At", number: true }, ({ bench }) => String(bench)]];
@@ -205,7 +210,7 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
       (step) => (step.lots > 1 ? `${lineName(step.line)}, lot ${step.lot} of ${step.lots}` : lineName(step.line)),
     ],
     [{ title: "Pieces", number: true }, (step) => showNumber(step.pieces, 7)],
-    [{ title: "Sheet" }, (step) => sheetSays(step, system)],
+    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, system)],
     ...(isBrake ? atBrake : []),
     [{ title: "Set-up, min", number: true }, (step) => (step.setUp > 0 ? minutes(step.setUp) : "")],
     [{ title: "Run, min", number: true }, (step) => minutes(step.run)],
@@ -213,7 +218,7 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
     [{ title: "End", short: true }, (step) => time(step.finish)],
     [
       { title: "Begun", short: true },
-      (step) => (step.isStarted ? (step.begun ? dayAndTime(step.begun) : "yes") : { markup: BOX }),
+      (step) => (step.isStarted ? (step.begun ? time(step.begun) : "yes") : { markup: BOX }),
     ],
     [{ title: "Done" }, () => ({ markup: BOX })],
   ];
@@ -242,6 +247,7 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
     `<p>Not done, and why ${BLANK} ${BLANK} &nbsp; handed over to ${BLANK} at ${BLANK}</p>`,
   ].join("\n");
 }
+const DAYS_APART = 6; // so far a weekday says which day is meant
 const DECIDES = "\u25c6";
 
 /** "A36 0.25 in", and at a machine that cuts the size of the blank. */
