@@ -1,8 +1,7 @@
 /** What stands already when the week is planned: work that has begun has its rest alone to do, a pin holds where it can be kept. */
 import { type Instant, instant } from "../../calc/schedule/calendar.ts";
 import { workBetween } from "../../calc/schedule/finish.ts";
-import type { WorkClock } from "../../calc/schedule/floor/work-clock.ts";
-import { vendorClock } from "../../calc/schedule/floor/work-clock.ts";
+import { vendorClock, type WorkClock } from "../../calc/schedule/floor/work-clock.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { MarkFault, WeekFault } from "./faults.ts";
