@@ -1,6 +1,7 @@
 /** The week as `week --json` writes it, for other programs and for the next week. Nothing is decided here. */
 import { z } from "zod";
 import { lineName } from "../bill/line-name.ts";
+import type { Instant } from "../bill/pictures.ts";
 import { faultSays } from "../bill/week/faults.ts";
 import { stepKey } from "../bill/week/open-step.ts";
 import type { Rescue } from "../bill/week/rescue.ts";
@@ -59,6 +60,7 @@ export const WEEK_JSON = z.strictObject({
       finish: time.nullable(),
       late_hours: z.number(),
       latest_start: time.nullable(),
+      planned_latest_start: time.nullable().optional(),
       chain: z.array(z.string()),
     }),
   ),
@@ -93,21 +95,24 @@ export interface SaidWeek {
   /** By job. */
   readonly rescues: readonly (readonly [job: string, found: readonly Rescue[]])[];
   readonly taken: (Taken & { readonly name: string }) | undefined;
+  /** By job, where each was planned again with a later start. */
+  readonly latest?: readonly (Instant | undefined)[];
   /** Of files, a sentence each. */
   readonly faults: readonly string[];
 }
 
-export const weekJson = ({ jobs, week, rescues, taken, faults }: SaidWeek): WeekJson => {
+export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWeek): WeekJson => {
   const key = (i: number) => stepKey(jobs, week.steps[i]!);
   return WEEK_JSON.parse({
     version: 1,
     now: isoTime(week.now),
-    jobs: week.jobs.map(({ name, due, finish, late, latestStart, chain }) => ({
+    jobs: week.jobs.map(({ name, due, finish, late, latestStart, chain }, i) => ({
       job: name,
       due: orNull(due && isoTime(due)),
       finish: orNull(finish && isoTime(finish)),
       late_hours: plain(late / HOUR),
       latest_start: orNull(latestStart && isoTime(latestStart)),
+      ...(latest ? { planned_latest_start: orNull(latest[i] && isoTime(latest[i])) } : {}),
       chain: chain.map(key),
     })),
     steps: week.steps.map((step, i) => ({

@@ -214,7 +214,7 @@ export const SPILLS = {
     column("Finish", "date"),
     column("Late", "h"), // on the clock on the wall
     column("Start by in plan", "date"),
-    column("Decided at", "list"), // stations of the chain that ends with the job
+    column("Decided at", "list"), // steps of the chain that ends with the job, of other jobs with their names
     MESSAGE,
   ],
   "WEEK.LOAD": [

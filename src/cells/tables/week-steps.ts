@@ -21,7 +21,7 @@ const STEP_COLUMNS = {
   due: { headers: ["Due"], kind: "cell", optional: true },
   rush: { headers: ["Rush"], kind: "text", optional: true, rule: YES },
   done: { headers: ["Done"], kind: "text", optional: true, rule: YES },
-  started: { headers: ["Started"], kind: "text", optional: true, rule: YES },
+  started: { headers: ["Started"], kind: "cell", optional: true },
 } as const satisfies Columns;
 
 export interface WeekRow extends Omit<OpenStep, "job" | "after"> {
@@ -56,9 +56,16 @@ function asRow(row: Row<typeof STEP_COLUMNS>, name: string): WeekRow {
     change: isShared && total !== undefined ? setUp : 0,
     setFor: row.setFor ?? "",
     due: isBlank(row.due as CellValue) ? undefined : readInstant(row.due as CellValue, label("Due")),
-    isStarted: isYes(row.started),
+    ...startedOf(row.started, label("Started")),
     pin: undefined,
   };
+}
+
+function startedOf(given: CellValue | undefined, label: string): Pick<OpenStep, "isStarted" | "begun"> {
+  const word = isBlank(given ?? null) ? "no" : String(given).trim().toLowerCase();
+  if (word === "yes" || word === "no") return { isStarted: word === "yes", begun: undefined };
+  const rule = 'yes, no, or when it began, such as "2026-05-18 06:30"';
+  return { isStarted: true, begun: readInstant(given ?? null, label, rule) };
 }
 
 export const weekSteps = () =>
