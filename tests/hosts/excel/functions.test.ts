@@ -9,7 +9,7 @@ import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
 import { functionId } from "../../../src/hosts/excel/function-id.ts";
 import type { CellError } from "../../../src/units/cell.ts";
 import { launchedBrowser } from "./browser.ts";
-import { builtAddIn } from "./built.ts";
+import { builtAddIn, releasedAddIn } from "./built.ts";
 import { callInPage } from "./call-in-page.ts";
 import { parameterCount, wrongAnswers, wrongRefusals } from "./checked-bundle.ts";
 import { EXAMPLES, type KnownAnswer, publishedAnswers } from "./known-answers.ts";
@@ -42,11 +42,11 @@ beforeAll(async () => {
   published = await publishedAnswers();
   browser = await launchedBrowser();
   closers.push(() => browser.close());
-  for (const [name, options] of [
-    ["good", { released: true }],
-    ["broken", { replace: BROKEN }],
+  for (const [name, building] of [
+    ["good", releasedAddIn()],
+    ["broken", builtAddIn("broken", { replace: BROKEN })],
   ] as const) {
-    const folder = await builtAddIn(name, options);
+    const folder = await building;
     const server = await served(folder);
     closers.push(server.close);
     opened[name] = { ...(await openedPane(browser, server.origin)), folder };
