@@ -1,4 +1,4 @@
-import { type CellMatrix, isBlank } from "../../units/cell.ts";
+import { type CellMatrix, isBlank, isCellError } from "../../units/cell.ts";
 import { nearest } from "../../units/nearest.ts";
 import { showGiven } from "../../units/show.ts";
 import { type Columns, findColumn } from "../parameters/column.ts";
@@ -10,8 +10,9 @@ export function unreadColumns([header = []]: CellMatrix, table: Columns): string
   const names = columns.map(({ headers }) => headers[0]!);
   return header.flatMap((title, i) => {
     if (isBlank(title) || read.includes(i)) return [];
-    const begun = names.find((name) => name.toLowerCase().startsWith(String(title).toLowerCase()));
-    const near = begun ?? nearest(String(title), names);
-    return [`column ${showGiven(String(title))} is not read; the nearest that is: "${near}"`];
+    const words = isCellError(title) ? title.code : String(title);
+    const begun = names.find((name) => name.toLowerCase().startsWith(words.toLowerCase()));
+    const near = begun ?? nearest(words, names);
+    return [`column ${showGiven(words)} is not read; the nearest that is: "${near}"`];
   });
 }
