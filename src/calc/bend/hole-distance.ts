@@ -6,7 +6,7 @@ import { bendAllowance } from "./allowance.ts";
 import type { KChoice } from "./neutral-axis.ts";
 import { insideSetback } from "./setback.ts";
 
-export interface HoleLimits {
+interface HoleLimits {
   /** From here on the hole keeps its shape. */
   readonly fine: Millimetres;
   /** Below this it tears into the bend: drill it after bending. */

@@ -13,7 +13,7 @@ import { shoulderRadius } from "./shoulder-radius.ts";
 import type { AskedBend } from "./solved-air-bend.ts";
 
 /** A bend whose sheet lies round nose and shoulders and is straight between them: the most that they can wrap. */
-export interface WrappedNose {
+interface WrappedNose {
   /** Straight sheet left between nose and shoulder at the loaded angle; 0 or less: they nip it. */
   readonly freeSheet: Millimetres;
   /** The widest nose that leaves so much of it. */

@@ -2,7 +2,7 @@
  * Marks of the floor beside the lines of a bill. They are no part of what is planned for the bill itself, so that a mark
  * never plans it anew: "Done" yes or stations ("Shear; Deburr"), "Started" stations, "Pinned" stations with a time.
  */
-import { type Marks, NO_MARKS, type Pin } from "../../bill/nouns/marks.ts";
+import type { Marks, Pin } from "../../bill/nouns/marks.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { readInstant } from "../parameters/instant.ts";
@@ -32,8 +32,6 @@ export function readMarks(bill: CellMatrix, name: string): ReadonlyMap<number, M
   }
   return found;
 }
-
-export const marksOf = (marks: ReadonlyMap<number, Marks>, row: number): Marks => marks.get(row) ?? NO_MARKS;
 
 const listed = (text: string | undefined): string[] =>
   (text ?? "")

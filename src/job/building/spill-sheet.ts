@@ -24,7 +24,7 @@ export interface Block {
   };
 }
 
-export interface SpillSheet {
+interface SpillSheet {
   readonly name: string;
   readonly note: string;
   readonly blocks: readonly Block[];

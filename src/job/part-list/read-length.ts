@@ -11,7 +11,7 @@ import { groupedNumber, type Notation, twoReadings } from "./notation.ts";
 /** How large a length of this column may be: what reading a figure in two ways comes to. */
 export type LengthClass = "thickness" | "side" | "detail";
 
-export interface LengthContext {
+interface LengthContext {
   readonly size: LengthClass;
   /** Of the heading, "ga" among them; undefined where it names none. */
   readonly unit: string | undefined;

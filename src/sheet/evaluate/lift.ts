@@ -2,7 +2,7 @@ import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { withinLimit } from "./array-limit.ts";
 import { isMatrix, NA } from "./value.ts";
 
-export type Liftable = CellValue | CellMatrix | undefined;
+type Liftable = CellValue | CellMatrix | undefined;
 
 /**
  * Applies a scalar operation element by element as Excel's operators do: 1 x 1 stretches, a row meets a column as a

@@ -6,20 +6,14 @@ import { DIV0, NUM } from "../evaluate/value.ts";
 import { define } from "./define.ts";
 
 /** The annuity equation pv(1+r)^n + pmt(1+r*type)((1+r)^n - 1)/r + fv = 0 (Microsoft's description of PV). */
-export function payment(
-  rate: number,
-  periods: number,
-  present: number,
-  future: number,
-  begin: number,
-): number | CellError {
+function payment(rate: number, periods: number, present: number, future: number, begin: number): number | CellError {
   if (periods === 0) return NUM;
   if (rate === 0) return -(present + future) / periods;
   const growth = (1 + rate) ** periods;
   return finite(-(present * growth + future) / ((1 + rate * begin) * ((growth - 1) / rate)), NUM);
 }
 
-export function futureValue(rate: number, periods: number, pay: number, present: number, begin: number): number {
+function futureValue(rate: number, periods: number, pay: number, present: number, begin: number): number {
   if (rate === 0) return -(present + pay * periods);
   const growth = (1 + rate) ** periods;
   return -(present * growth + pay * (1 + rate * begin) * ((growth - 1) / rate));

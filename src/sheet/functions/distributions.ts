@@ -17,7 +17,7 @@ import {
 import { meanOf, varianceOf } from "./statistics.ts";
 
 /** Quantile of the standard normal distribution, 0 < p < 1. */
-export function normalInverse(p: number): number | CellError {
+function normalInverse(p: number): number | CellError {
   if (p <= 0 || p >= 1) return NUM;
   if (p === 0.5) return 0;
   // The upper tail is found by symmetry, where the function keeps its digits.

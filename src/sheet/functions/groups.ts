@@ -35,7 +35,7 @@ export function groupsOf(lines: readonly Line[], level: number, atOnce: boolean)
   });
 }
 
-export interface GroupOrder {
+interface GroupOrder {
   /** A column of the keys, or of the values behind them. */
   readonly key: number | undefined;
   readonly value: number | undefined;

@@ -1,7 +1,7 @@
 import { NUM } from "../evaluate/value.ts";
 import { fail } from "./define.ts";
 
-export interface Fit {
+interface Fit {
   readonly slopes: number[];
   readonly constant: number;
   readonly slopeErrors: number[];

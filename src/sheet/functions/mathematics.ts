@@ -6,7 +6,6 @@ import { power } from "../evaluate/operators.ts";
 import { DIV0, NUM, VALUE } from "../evaluate/value.ts";
 import { define, defineIn } from "./define.ts";
 import { numbersOf } from "./numbers.ts";
-import { arabic, roman } from "./roman.ts";
 
 const DEGREE = Math.PI / 180;
 
@@ -138,8 +137,6 @@ export const mathematics: readonly WorksheetFunction[] = [
       NUM,
     ),
   ),
-  define("ROMAN", "n?e", (x, form) => roman(x, form)),
-  define("ARABIC", "t", arabic),
   define("BASE", "nn?n", (x, radix, least = 0) => {
     const [n, base] = [Math.trunc(x), Math.trunc(radix)];
     if (n < 0 || n >= 2 ** 53 || base < 2 || base > 36 || least < 0 || least > 255) return NUM;

@@ -18,7 +18,7 @@ import { Templates } from "./templates.ts";
 import { fillDataTable } from "./what-if.ts";
 import { WorkbookGrid } from "./workbook-grid.ts";
 
-export interface CalculatorOptions {
+interface CalculatorOptions {
   readonly functions: CustomFunctions;
   /** Serial date for TODAY and NOW; undefined keeps their values. */
   readonly now?: number | undefined;
@@ -26,7 +26,7 @@ export interface CalculatorOptions {
   readonly tick?: (() => void) | undefined;
 }
 
-export interface CellChange {
+interface CellChange {
   readonly sheet: number;
   readonly row: number;
   readonly column: number;

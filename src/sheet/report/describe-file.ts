@@ -8,7 +8,7 @@ import type { Workbook } from "../workbook/workbook.ts";
 import { sameStored, VERIFY_TOLERANCE } from "../write/same-stored.ts";
 import { type Counts, type FileReport, type FileResult, type JsonValue, type KeptReason, noCounts } from "./report.ts";
 
-export interface FileFacts {
+interface FileFacts {
   readonly in: string;
   readonly out: string | null;
   readonly changed: number;

@@ -7,12 +7,12 @@ interface Point {
   readonly line: number;
   readonly column: number;
 }
-export interface Mutant {
+interface Mutant {
   readonly status: string;
   readonly replacement?: string | undefined;
   readonly location: { readonly start: Point; readonly end: Point };
 }
-export interface MutationReport {
+interface MutationReport {
   readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>;
 }
 

@@ -18,7 +18,7 @@ export interface TopicScore {
   readonly explained: number;
 }
 
-export interface TruthInputs {
+interface TruthInputs {
   readonly records: readonly AnyRecord[];
   readonly evidence: readonly Evidence[];
   /** The topics of src/calc a function rests on. */

@@ -8,7 +8,7 @@ import { type ForceCases, forceCases } from "../force-cases.ts";
 import { type BendLine, type Setup, sharpestBend } from "./line.ts";
 import { bottoms } from "./loaded-angle.ts";
 
-export interface BendOutcome {
+interface BendOutcome {
   readonly bottoms: boolean;
   readonly estimate: AirEstimate;
   readonly force: ForceCases;

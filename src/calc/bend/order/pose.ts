@@ -12,7 +12,7 @@ import { type Outline, type Point, solid, type ToolName } from "./solid.ts";
 import type { End, Hit } from "./stops.ts";
 
 /** Sheet and tools at one moment of a hit, as polygons in the frame of the press: x to the back gauge, y up, mm. */
-export interface HitPose {
+interface HitPose {
   readonly part: Outline;
   readonly tools: Readonly<Record<ToolName, Outline>>;
   /** Signed gap of the sheet to each tool; working contact reads about 0, a collision negative. */

@@ -5,7 +5,7 @@ import { type JobPlan, jobPlan } from "../../../job/job-plan.ts";
 import { readBook } from "./read-book.ts";
 import type { Task } from "./task.ts";
 
-export interface Applied {
+interface Applied {
   readonly words: string;
   /** Writes back what stood in the cells; undefined where nothing was written. */
   readonly undo: ((task: Task) => Promise<string>) | undefined;
