@@ -1,4 +1,5 @@
 /** The week as `week --json` writes it, for other programs and for the next week. Nothing is decided here. */
+
 import { z } from "zod";
 import { lineName } from "../bill/line-name.ts";
 import { faultSays } from "../bill/week/faults.ts";
@@ -9,6 +10,7 @@ import { setForSays } from "../bill/week/set-for-says.ts";
 import type { WeekJob } from "../bill/week/steps.ts";
 import type { Taken } from "../bill/week/take-bill.ts";
 import type { Week } from "../bill/week/week.ts";
+import { itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { isoTime, orNull, plain, textOrNull } from "./plain-figures.ts";
 
@@ -98,7 +100,7 @@ export interface SaidWeek {
 }
 
 export const weekJson = ({ jobs, week, rescues, taken, faults }: SaidWeek): WeekJson => {
-  const key = (i: number) => stepKey(jobs, week.steps[i]!);
+  const key = (i: number) => stepKey(jobs, itemAt(week.steps, i));
   return WEEK_JSON.parse({
     version: 1,
     now: isoTime(week.now),
@@ -112,7 +114,7 @@ export const weekJson = ({ jobs, week, rescues, taken, faults }: SaidWeek): Week
     })),
     steps: week.steps.map((step, i) => ({
       key: key(i),
-      job: week.jobs[step.job]!.name,
+      job: itemAt(week.jobs, step.job).name,
       line: step.line.row - 1,
       part: lineName(step.line),
       station: step.station.name,
@@ -120,7 +122,7 @@ export const weekJson = ({ jobs, week, rescues, taken, faults }: SaidWeek): Week
       lot: step.lot,
       lots: step.lots,
       pieces: step.pieces,
-      set_for: textOrNull(setForSays(step, jobs[step.job]!.plan.shop.system)),
+      set_for: textOrNull(setForSays(step, itemAt(jobs, step.job).plan.shop.system)),
       begins: isoTime(step.begins),
       run_from: isoTime(step.ready),
       finish: isoTime(step.finish),

@@ -44,8 +44,9 @@ export function readLengthCell(given: string | number, context: LengthContext): 
     if (namesGauge(text) && size === "thickness") return gaugeOf(text);
     const own = OWN_UNIT.exec(text);
     if (own) {
-      const unit = unitWord(own[2]!.toLowerCase() === "''" || own[2] === "″" || own[2] === "”" ? '"' : own[2]!)!;
-      return inUnit(figureOf(own[1]!, unit, context), unit, shop);
+      const [, figure = "", word = ""] = own;
+      const unit = unitWord(["''", "″", "”"].includes(word) ? '"' : word)!;
+      return inUnit(figureOf(figure, unit, context), unit, shop);
     }
     const feet = /ft|foot|feet|['′’]/i.test(text) ? parseLength(text, shop) : undefined;
     if (typeof feet === "number") return text;

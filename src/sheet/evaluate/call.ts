@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
 import { toBoolean, toNumber, toText } from "./coerce.ts";
 import type { Compiling } from "./compiling.ts";
@@ -117,7 +118,7 @@ export function compileCall(
           const one = args.slice();
           for (let k = 0; k < scalars.length; k++) one[scalars[k]!] = values[k];
           const result = dereference(run(frame, one), frame);
-          return isMatrix(result) ? result[0]![0]! : result;
+          return isMatrix(result) ? topLeft(result) : result;
         },
       );
     }

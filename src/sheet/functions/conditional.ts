@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, isMatrix, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
 import { criterion, type Test } from "./criteria.ts";
@@ -9,7 +10,7 @@ function block(frame: Frame, value: Value): Block {
   if (isMatrix(value)) {
     return {
       rows: value.length,
-      columns: value[0]!.length,
+      columns: widthOf(value),
       used: value.length,
       key: undefined,
       at: (r, c) => value[r]?.[c] ?? null,
@@ -48,9 +49,9 @@ function whereAll(
   used: number,
   see: (r: number, c: number) => void,
 ): number {
-  const { rows, columns } = tested[0]!;
+  const { rows, columns } = firstOf(tested);
   const visit = (row: number, column: number): void => {
-    for (let i = 0; i < tests.length; i++) if (!tests[i]!(tested[i]!.at(row, column))) return;
+    for (let i = 0; i < tests.length; i++) if (!itemAt(tests, i)(itemAt(tested, i).at(row, column))) return;
     see(row, column);
   };
   if (candidates) {
@@ -76,7 +77,7 @@ function conditions(frame: Frame, args: readonly (Value | CellValue)[]): Conditi
     tests.push(criterion(wanted));
     candidates ??= positionsMeeting(frame, cells, wanted);
   }
-  const { rows, columns } = tested[0]!;
+  const { rows, columns } = firstOf(tested);
   if (tested.some((b) => b.rows !== rows || b.columns !== columns)) fail(VALUE);
   return { tested, tests, candidates, used: Math.max(...tested.map((b) => b.used)) };
 }
@@ -84,8 +85,8 @@ function conditions(frame: Frame, args: readonly (Value | CellValue)[]): Conditi
 function numbersWhere(frame: Frame, source: Value, args: readonly (Value | CellValue)[], sameShape: boolean): number[] {
   const all = conditions(frame, args);
   const { tested, used } = all;
-  const values = sameShape ? block(frame, source) : reshaped(frame, source, tested[0]!);
-  if (sameShape && (values.rows !== tested[0]!.rows || values.columns !== tested[0]!.columns)) fail(VALUE);
+  const values = sameShape ? block(frame, source) : reshaped(frame, source, firstOf(tested));
+  if (sameShape && (values.rows !== firstOf(tested).rows || values.columns !== firstOf(tested).columns)) fail(VALUE);
   const numbers: number[] = [];
   whereAll(all, Math.max(used, values.used), (row, column) => {
     const value = values.at(row, column);

@@ -1,7 +1,8 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, topLeft, widthOf } from "../../units/certain.ts";
 import { withinLimit } from "../evaluate/array-limit.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
-import { dereference, toMatrix } from "../evaluate/reference.ts";
+import { dereference, toMatrix, unwrapped } from "../evaluate/reference.ts";
 import { CALC, isMatrix, Lambda, VALUE, type Value } from "../evaluate/value.ts";
 import { defineIn, fail } from "./define.ts";
 
@@ -18,9 +19,7 @@ function single(value: Value, frame: Frame): CellValue {
 }
 
 function byLine(frame: Frame, lines: CellMatrix[], lambda: Lambda): CellValue[] {
-  return lines.map((line) =>
-    single(lambda.call([line.length === 1 && line[0]!.length === 1 ? line[0]![0]! : line]), frame),
-  );
+  return lines.map((line) => single(lambda.call([unwrapped(line)]), frame));
 }
 
 function fold(_frame: Frame, start: Value, rows: CellMatrix, lambda: Lambda, see: (value: Value) => void): Value {
@@ -40,7 +39,7 @@ export const lambdas: readonly WorksheetFunction[] = [
     const lambda = lambdaOf(given[given.length - 1], given.length - 1);
     const blocks = given.slice(0, -1).map((arg) => toMatrix(arg, frame));
     const rows = Math.max(...blocks.map((b) => b.length));
-    const columns = Math.max(...blocks.map((b) => b[0]!.length));
+    const columns = Math.max(...blocks.map(widthOf));
     return Array.from({ length: rows }, (_, r) =>
       Array.from({ length: columns }, (_, c) => single(lambda.call(blocks.map((b) => b[r]?.[c])), frame)),
     );
@@ -59,7 +58,7 @@ export const lambdas: readonly WorksheetFunction[] = [
     return [
       byLine(
         frame,
-        rows[0]!.map((_, c) => rows.map((row) => [row[c]!])),
+        firstOf(rows).map((_, c) => rows.map((row) => [itemAt(row, c)])),
         lambda,
       ),
     ];
@@ -71,7 +70,7 @@ export const lambdas: readonly WorksheetFunction[] = [
     const rows = toMatrix(array, frame);
     const all: CellValue[] = [];
     fold(frame, start, rows, lambdaOf(fn, 2), (value) => all.push(single(value, frame)));
-    const width = rows[0]!.length;
+    const width = widthOf(rows);
     return rows.map((_, r) => all.slice(r * width, (r + 1) * width));
   }),
   defineIn("MAKEARRAY", "nna", (frame, rows, columns, fn) => {

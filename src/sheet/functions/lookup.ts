@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { cellAt, itemAt, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { isMatrix, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
@@ -42,13 +43,13 @@ function tableLookup(
       : frame.grid.cell(sheet, top + asked - 1, left + at);
   }
   const rows = toMatrix(table, frame);
-  if (asked > (down ? rows[0]!.length : rows.length)) return REF;
+  if (asked > (down ? widthOf(rows) : rows.length)) return REF;
   const vector: Vector = down
-    ? { length: rows.length, at: (i) => rows[i]![0]!, key: undefined }
-    : { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined };
+    ? { length: rows.length, at: (i) => cellAt(rows, i, 0), key: undefined }
+    : { length: widthOf(rows), at: (i) => cellAt(rows, 0, i), key: undefined };
   const at = approximate ? lastNotAbove(frame, vector, sought) : exactMatch(frame, vector, sought, true);
   if (at < 0) return NA;
-  return down ? rows[at]![asked - 1]! : rows[asked - 1]![at]!;
+  return down ? cellAt(rows, at, asked - 1) : cellAt(rows, asked - 1, at);
 }
 
 function match(frame: Frame, wanted: CellValue, where: Value, type: number): number | CellError {
@@ -116,20 +117,20 @@ function xlookup(
       : new RangeRef(sheet, top, left + at, bottom, left + at);
   }
   const rows = toMatrix(answers, frame);
-  if (vector.length !== (isColumn ? rows.length : rows[0]!.length)) return VALUE;
-  return isColumn ? [rows[at]!] : rows.map((row) => [row[at]!]);
+  if (vector.length !== (isColumn ? rows.length : widthOf(rows))) return VALUE;
+  return isColumn ? [itemAt(rows, at)] : rows.map((row) => [itemAt(row, at)]);
 }
 
 /** LOOKUP with one array: searches its longer side and answers from the opposite edge. */
 function lookupInArray(frame: Frame, wanted: CellValue, table: Value): Value {
   const rows = toMatrix(table, frame);
-  const wide = rows[0]!.length > rows.length;
+  const wide = widthOf(rows) > rows.length;
   const vector: Vector = wide
-    ? { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined }
-    : { length: rows.length, at: (i) => rows[i]![0]!, key: undefined };
+    ? { length: widthOf(rows), at: (i) => cellAt(rows, 0, i), key: undefined }
+    : { length: rows.length, at: (i) => cellAt(rows, i, 0), key: undefined };
   const at = lastNotAbove(frame, vector, wanted);
   if (at < 0) return NA;
-  return wide ? rows[rows.length - 1]![at]! : rows[at]![rows[0]!.length - 1]!;
+  return wide ? cellAt(rows, rows.length - 1, at) : cellAt(rows, at, widthOf(rows) - 1);
 }
 
 export const lookup: readonly WorksheetFunction[] = [

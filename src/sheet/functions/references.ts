@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { itemAt, topLeft, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, intersect, toMatrix } from "../evaluate/reference.ts";
 import { AreaList, isMatrix, LAST_COLUMN, LAST_ROW, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
@@ -24,10 +25,10 @@ function index(frame: Frame, source: Value, row: number, column: number | undefi
     );
   }
   const rows = toMatrix(source, frame);
-  const [r, c] = positions(rows.length, rows[0]!.length, row, column);
-  if (r > rows.length || c > rows[0]!.length) return REF;
-  const lines = r === 0 ? rows : [rows[r - 1]!];
-  return c === 0 ? lines : lines.map((line) => [line[c - 1]!]);
+  const [r, c] = positions(rows.length, widthOf(rows), row, column);
+  if (r > rows.length || c > widthOf(rows)) return REF;
+  const lines = r === 0 ? rows : [itemAt(rows, r - 1)];
+  return c === 0 ? lines : lines.map((line) => [itemAt(line, c - 1)]);
 }
 
 /** In a single row the one number given is the column. */
@@ -76,7 +77,7 @@ const size = (frame: Frame, given: Value, rows: boolean): number | CellError => 
   if (given instanceof RangeRef) return rows ? given.rows : given.columns;
   if (given instanceof AreaList) return REF;
   const matrix = toMatrix(given, frame);
-  return rows ? matrix.length : matrix[0]!.length;
+  return rows ? matrix.length : widthOf(matrix);
 };
 
 function address(
@@ -169,5 +170,5 @@ export const references: readonly WorksheetFunction[] = [
     (frame, ref) => (ref instanceof RangeRef ? (frame.grid.spillOf(ref.sheet, ref.top, ref.left) ?? REF) : REF),
     true,
   ),
-  defineIn("SINGLE", "s", (frame, value) => (isMatrix(value) ? value[0]![0]! : intersect(value, frame))),
+  defineIn("SINGLE", "s", (frame, value) => (isMatrix(value) ? topLeft(value) : intersect(value, frame))),
 ];

@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, topLeft, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, REF, VALUE, type Value } from "../evaluate/value.ts";
@@ -19,7 +20,7 @@ function pairs(frame: Frame, first: Value, second: Value): Pairs {
   const x: number[] = [];
   const y: number[] = [];
   a.forEach((u, i) => {
-    const v = b[i]!;
+    const v = itemAt(b, i);
     if (u instanceof CellError) fail(u);
     if (v instanceof CellError) fail(v);
     if (typeof u !== "number" || typeof v !== "number") return;
@@ -47,7 +48,7 @@ function sums({ x, y }: Pairs): Sums {
   const [meanX, meanY] = [meanOf(x), meanOf(y)];
   let [xx, yy, xy] = [0, 0, 0];
   for (let i = 0; i < n; i++) {
-    const [u, v] = [x[i]! - meanX, y[i]! - meanY];
+    const [u, v] = [itemAt(x, i) - meanX, itemAt(y, i) - meanY];
     xx += u * u;
     yy += v * v;
     xy += u * v;
@@ -67,7 +68,7 @@ function slope(s: Sums): number {
 
 const flagOf = (frame: Frame, value: Value, otherwise: boolean): boolean => {
   if (value === undefined) return otherwise;
-  const flag: CellValue = toMatrix(value, frame)[0]![0]!;
+  const flag: CellValue = topLeft(toMatrix(value, frame));
   return flag instanceof CellError ? fail(flag) : Boolean(flag);
 };
 
@@ -84,12 +85,12 @@ const number = (v: CellValue): number => (typeof v === "number" ? v : fail(v ins
 function known(frame: Frame, knownY: Value, knownX: Value): Known {
   const ys = toMatrix(knownY, frame);
   const y = ys.flat().map(number);
-  const sideways = ys.length === 1 && ys[0]!.length > 1;
+  const sideways = ys.length === 1 && widthOf(ys) > 1;
   if (knownX === undefined) return { y, x: y.map((_, i) => [i + 1]), sideways };
   const xs = toMatrix(knownX, frame).map((row) => row.map(number));
-  if (xs.length === ys.length && xs[0]!.length === ys[0]!.length) return { y, x: xs.flat().map((v) => [v]), sideways };
+  if (xs.length === ys.length && widthOf(xs) === widthOf(ys)) return { y, x: xs.flat().map((v) => [v]), sideways };
   if (!sideways && xs.length === y.length) return { y, x: xs, sideways };
-  if (sideways && xs[0]!.length === y.length) return { y, x: y.map((_, i) => xs.map((row) => row[i]!)), sideways };
+  if (sideways && widthOf(xs) === y.length) return { y, x: y.map((_, i) => xs.map((row) => itemAt(row, i))), sideways };
   return fail(REF);
 }
 
@@ -141,7 +142,7 @@ function trend(
   const rows = toMatrix(newX, frame).map((row) => row.map(number));
   if (fit.slopes.length === 1) return rows.map((row) => row.map((v) => at([v])));
   if (!data.sideways) return rows.map((row) => [at(row)]);
-  return [rows[0]!.map((_, i) => at(rows.map((row) => row[i]!)))];
+  return [firstOf(rows).map((_, i) => at(rows.map((row) => itemAt(row, i))))];
 }
 
 const forecast = defineIn("FORECAST.LINEAR", "naa", (frame, x, knownY, knownX) => {

@@ -1,4 +1,5 @@
 import { CellError } from "../../units/cell.ts";
+import { cellAt, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, type Value } from "../evaluate/value.ts";
@@ -85,11 +86,11 @@ function tTest(frame: Frame, first: Value, second: Value, tails: number, type: n
 
 function chiTest(frame: Frame, actual: Value, expected: Value): number | CellError {
   const [a, e] = [toMatrix(actual, frame), toMatrix(expected, frame)];
-  if (a.length !== e.length || a[0]!.length !== e[0]!.length || (a.length === 1 && a[0]!.length === 1)) return NA;
+  if (a.length !== e.length || widthOf(a) !== widthOf(e) || (a.length === 1 && widthOf(a) === 1)) return NA;
   let chi = 0;
   for (let r = 0; r < a.length; r++) {
-    for (let c = 0; c < a[0]!.length; c++) {
-      const [x, y] = [a[r]![c]!, e[r]![c]!];
+    for (let c = 0; c < widthOf(a); c++) {
+      const [x, y] = [cellAt(a, r, c), cellAt(e, r, c)];
       if (x instanceof CellError) return x;
       if (y instanceof CellError) return y;
       if (typeof x !== "number" || typeof y !== "number") continue;
@@ -97,8 +98,7 @@ function chiTest(frame: Frame, actual: Value, expected: Value): number | CellErr
       chi += (x - y) ** 2 / y;
     }
   }
-  const df =
-    a.length === 1 ? a[0]!.length - 1 : a[0]!.length === 1 ? a.length - 1 : (a.length - 1) * (a[0]!.length - 1);
+  const df = a.length === 1 ? widthOf(a) - 1 : widthOf(a) === 1 ? a.length - 1 : (a.length - 1) * (widthOf(a) - 1);
   return incompleteGamma(df / 2, chi / 2).upper;
 }
 

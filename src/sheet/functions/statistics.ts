@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix } from "../../units/cell.ts";
+import { firstOf, itemAt, lastOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
@@ -37,15 +38,15 @@ function percentile(x: readonly number[], p: number, exclusive: boolean): number
   const position = exclusive ? p * (n + 1) - 1 : p * (n - 1);
   if (position < -1e-12 || position > n - 1 + 1e-12) return NUM;
   const low = Math.min(n - 1, Math.max(0, Math.floor(position)));
-  const part = position - low;
-  return part <= 0 ? order[low]! : order[low]! + part * ((order[low + 1] ?? order[low]!) - order[low]!);
+  const below = itemAt(order, low);
+  return position <= low ? below : below + (position - low) * ((order[low + 1] ?? below) - below);
 }
 
 function percentRank(x: readonly number[], value: number, digits: number, exclusive: boolean): number | CellError {
   const n = x.length;
   if (n === 0 || digits < 1) return NUM;
   const order = sorted(x);
-  if (value < order[0]! || value > order[n - 1]!) return NA;
+  if (value < firstOf(order) || value > lastOf(order)) return NA;
   const below = order.filter((v) => v < value).length;
   const rankOf = (i: number): number => (exclusive ? (i + 1) / (n + 1) : n === 1 ? 1 : i / (n - 1));
   const at = order[below];
@@ -53,8 +54,8 @@ function percentRank(x: readonly number[], value: number, digits: number, exclus
   let rank: number;
   if (at === value) rank = rankOf(below);
   else {
-    const [x0, x1] = [order[below - 1]!, order[below]!];
-    rank = rankOf(below - 1) + ((value - x0) / (x1 - x0)) * (rankOf(below) - rankOf(below - 1));
+    const x0 = itemAt(order, below - 1);
+    rank = rankOf(below - 1) + ((value - x0) / (itemAt(order, below) - x0)) * (rankOf(below) - rankOf(below - 1));
   }
   return Math.floor(rank * scale + 1e-9) / scale;
 }
@@ -63,7 +64,7 @@ function nth(x: readonly number[], k: number, largest: boolean): number | CellEr
   const position = Math.ceil(k);
   if (position < 1 || position > x.length) return NUM;
   const order = sorted(x);
-  return largest ? order[x.length - position]! : order[position - 1]!;
+  return largest ? itemAt(order, x.length - position) : itemAt(order, position - 1);
 }
 
 function rank(x: readonly number[], value: number, ascending: boolean, average: boolean): number | CellError {
@@ -85,7 +86,8 @@ const medianOf = (x: readonly number[]): number | CellError => {
   if (x.length === 0) return NUM;
   const order = sorted(x);
   const half = x.length >> 1;
-  return x.length % 2 ? order[half]! : (order[half - 1]! + order[half]!) / 2;
+  const middle = itemAt(order, half);
+  return x.length % 2 ? middle : (itemAt(order, half - 1) + middle) / 2;
 };
 
 /** Standardised third or fourth moment sums, on the sample deviation. */
@@ -102,7 +104,7 @@ const positive = (x: readonly number[]): readonly number[] => (x.length === 0 ||
 const ofArrays = (frame: Frame, args: readonly Value[]): number[] =>
   args.some((arg) => typeof arg === "string") ? fail(VALUE) : numbersOf(frame, args);
 
-const mode = defineIn("MODE.SNGL", "a*", (frame, ...args) => modes(ofArrays(frame, args))[0]!);
+const mode = defineIn("MODE.SNGL", "a*", (frame, ...args) => firstOf(modes(ofArrays(frame, args))));
 const rankEqual = defineIn("RANK.EQ", "na?n", (frame, v, ref, order = 0) =>
   rank(numbersOf(frame, [ref]), v, order !== 0, false),
 );
