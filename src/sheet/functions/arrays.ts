@@ -96,15 +96,15 @@ const padding = (frame: Frame, pad: Value): CellValue => (pad === undefined ? NA
 const orCalc = (rows: CellMatrix): Value => (widthOf(rows) > 0 ? rows : CALC);
 
 export const arrays: readonly WorksheetFunction[] = [
-  defineIn("TRANSPOSE", "a", (frame, array) => transposed(matrix(frame, array))),
-  defineIn("FILTER", "aa?a", (frame, array, include, otherwise) =>
+  defineIn("TRANSPOSE", "array", (frame, array) => transposed(matrix(frame, array))),
+  defineIn("FILTER", "array array [array]", (frame, array, include, otherwise) =>
     filter(
       matrix(frame, array),
       matrix(frame, include),
       otherwise === undefined ? undefined : toMatrix(otherwise, frame),
     ),
   ),
-  defineIn("SORT", "a?aaB", (frame, array, by, order, acrossColumns = false) => {
+  defineIn("SORT", "array [array] [array] [boolean?]", (frame, array, by, order, acrossColumns = false) => {
     const rows = matrix(frame, array);
     const keys = by === undefined ? [1] : toMatrix(by, frame).flat().map(Number);
     const orders = order === undefined ? [1] : toMatrix(order, frame).flat().map(Number);
@@ -116,7 +116,7 @@ export const arrays: readonly WorksheetFunction[] = [
     );
     return acrossColumns ? transposed(sorted) : sorted;
   }),
-  defineIn("SORTBY", "aa?a*", (frame, array, ...rest) => {
+  defineIn("SORTBY", "array array [array...]", (frame, array, ...rest) => {
     const rows = matrix(frame, array);
     const args = rest as Value[];
     const keys: { of: (row: number) => CellValue; order: number }[] = [];
@@ -133,12 +133,12 @@ export const arrays: readonly WorksheetFunction[] = [
     const sorted = sortRows(across ? transposed(rows) : rows, keys);
     return across ? transposed(sorted) : sorted;
   }),
-  defineIn("UNIQUE", "a?BB", (frame, array, acrossColumns = false, once = false) => {
+  defineIn("UNIQUE", "array [boolean?] [boolean?]", (frame, array, acrossColumns = false, once = false) => {
     const rows = matrix(frame, array);
     const kept = uniqueRows(acrossColumns ? transposed(rows) : rows, once);
     return kept.length === 0 ? CALC : acrossColumns ? transposed(kept) : kept;
   }),
-  define("SEQUENCE", "n?NNN", (rows, columns = 1, start = 1, step = 1) => {
+  define("SEQUENCE", "number [number?] [number?] [number?]", (rows, columns = 1, start = 1, step = 1) => {
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
     if (height < 0 || width < 0) return VALUE;
     if (height === 0 || width === 0) return CALC;
@@ -147,9 +147,13 @@ export const arrays: readonly WorksheetFunction[] = [
       Array.from({ length: width }, (_, c) => start + (r * width + c) * step),
     );
   }),
-  defineIn("TAKE", "aN?N", (frame, array, rows, columns) => cut(matrix(frame, array), rows, columns, true)),
-  defineIn("DROP", "aN?N", (frame, array, rows, columns) => cut(matrix(frame, array), rows, columns, false)),
-  defineIn("EXPAND", "aN?NV", (frame, array, rows, columns, pad) => {
+  defineIn("TAKE", "array number? [number?]", (frame, array, rows, columns) =>
+    cut(matrix(frame, array), rows, columns, true),
+  ),
+  defineIn("DROP", "array number? [number?]", (frame, array, rows, columns) =>
+    cut(matrix(frame, array), rows, columns, false),
+  ),
+  defineIn("EXPAND", "array number? [number?] [value?]", (frame, array, rows, columns, pad) => {
     const from = matrix(frame, array);
     const height = Math.trunc(rows ?? from.length);
     const width = Math.trunc(columns ?? widthOf(from));
@@ -157,8 +161,8 @@ export const arrays: readonly WorksheetFunction[] = [
     withinLimit(height, width);
     return Array.from({ length: height }, (_, r) => Array.from({ length: width }, (_, c) => from[r]?.[c] ?? pad ?? NA));
   }),
-  defineIn("VSTACK", "a*", (frame, ...args) => stacked(frame, args)),
-  defineIn("HSTACK", "a*", (frame, ...args) => {
+  defineIn("VSTACK", "array...", (frame, ...args) => stacked(frame, args)),
+  defineIn("HSTACK", "array...", (frame, ...args) => {
     const sideways = args.flatMap((arg) => {
       const areas = areasOf(arg);
       return areas.length > 0
@@ -167,20 +171,22 @@ export const arrays: readonly WorksheetFunction[] = [
     });
     return transposed(stacked(frame, sideways));
   }),
-  defineIn("CHOOSEROWS", "aa*", (frame, array, ...picks) => chosen(matrix(frame, array), frame, picks as Value[])),
-  defineIn("CHOOSECOLS", "aa*", (frame, array, ...picks) =>
+  defineIn("CHOOSEROWS", "array array...", (frame, array, ...picks) =>
+    chosen(matrix(frame, array), frame, picks as Value[]),
+  ),
+  defineIn("CHOOSECOLS", "array array...", (frame, array, ...picks) =>
     transposed(chosen(transposed(matrix(frame, array)), frame, picks as Value[])),
   ),
-  defineIn("TOCOL", "a?NB", (frame, array, ignore = 0, byColumn = false) =>
+  defineIn("TOCOL", "array [number?] [boolean?]", (frame, array, ignore = 0, byColumn = false) =>
     orCalc(inOneLine(matrix(frame, array), ignore, byColumn).map((v) => [v])),
   ),
-  defineIn("TOROW", "a?NB", (frame, array, ignore = 0, byColumn = false) =>
+  defineIn("TOROW", "array [number?] [boolean?]", (frame, array, ignore = 0, byColumn = false) =>
     orCalc([inOneLine(matrix(frame, array), ignore, byColumn)]),
   ),
-  defineIn("WRAPROWS", "an?a", (frame, array, count, pad) =>
+  defineIn("WRAPROWS", "array number [array]", (frame, array, count, pad) =>
     wrapped(vector(matrix(frame, array)), count, padding(frame, pad)),
   ),
-  defineIn("WRAPCOLS", "an?a", (frame, array, count, pad) =>
+  defineIn("WRAPCOLS", "array number [array]", (frame, array, count, pad) =>
     transposed(wrapped(vector(matrix(frame, array)), count, padding(frame, pad))),
   ),
 ];

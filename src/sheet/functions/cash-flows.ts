@@ -60,7 +60,7 @@ function dated(frame: Frame, values: Value, dates: Value): { amounts: number[]; 
 }
 
 export const cashFlows: readonly WorksheetFunction[] = [
-  defineIn("NPV", "ns*", (frame, ...given) => {
+  defineIn("NPV", "number range...", (frame, ...given) => {
     const [rate, ...args] = given as unknown as [number, ...Value[]];
     const amounts = numbersOf(frame, args);
     return rate === -1
@@ -71,7 +71,7 @@ export const cashFlows: readonly WorksheetFunction[] = [
           amounts.map((_, i) => i + 1),
         );
   }),
-  defineIn("IRR", "a?N", (frame, values, guess = 0.1) => {
+  defineIn("IRR", "array [number?]", (frame, values, guess = 0.1) => {
     const amounts = numbersOf(frame, [values]);
     return internalRate(
       amounts,
@@ -79,7 +79,7 @@ export const cashFlows: readonly WorksheetFunction[] = [
       guess,
     );
   }),
-  defineIn("MIRR", "ann", (frame, values, finance, reinvest) => {
+  defineIn("MIRR", "array number number", (frame, values, finance, reinvest) => {
     const amounts = numbersOf(frame, [values]);
     const n = amounts.length;
     const at = amounts.map((_, i) => i);
@@ -97,15 +97,15 @@ export const cashFlows: readonly WorksheetFunction[] = [
       ? DIV0
       : ((-gains * (1 + reinvest) ** (n - 1)) / costs) ** (1 / (n - 1)) - 1;
   }),
-  defineIn("XNPV", "naa", (frame, rate, values, dates) => {
+  defineIn("XNPV", "number array array", (frame, rate, values, dates) => {
     const { amounts, years } = dated(frame, values, dates);
     return rate <= -1 ? NUM : presentValue(rate, amounts, years);
   }),
-  defineIn("XIRR", "aa?N", (frame, values, dates, guess = 0.1) => {
+  defineIn("XIRR", "array array [number?]", (frame, values, dates, guess = 0.1) => {
     const { amounts, years } = dated(frame, values, dates);
     return internalRate(amounts, years, guess);
   }),
-  defineIn("FVSCHEDULE", "na", (frame, principal, schedule) =>
+  defineIn("FVSCHEDULE", "number array", (frame, principal, schedule) =>
     toMatrix(schedule, frame)
       .flat()
       .reduce<number>((value, rate) => {

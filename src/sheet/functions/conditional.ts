@@ -103,29 +103,35 @@ const extreme = (numbers: readonly number[], better: (a: number, b: number) => n
   numbers.length ? numbers.reduce((a, b) => better(a, b)) : 0;
 
 export const conditional: readonly WorksheetFunction[] = [
-  defineIn("COUNTIF", "ae", (frame, range, wanted) => {
+  defineIn("COUNTIF", "array any", (frame, range, wanted) => {
     const all = conditions(frame, [range, wanted]);
     let count = 0;
     const below = whereAll(all, all.used, () => count++);
     return count + below;
   }),
-  defineIn("COUNTIFS", "ae**", (frame, ...args) => {
+  defineIn("COUNTIFS", "array... any...", (frame, ...args) => {
     const all = conditions(frame, args);
     let count = 0;
     const below = whereAll(all, all.used, () => count++);
     return count + below;
   }),
-  defineIn("SUMIF", "ae?a", (frame, range, wanted, source) =>
+  defineIn("SUMIF", "array any [array]", (frame, range, wanted, source) =>
     sum(numbersWhere(frame, source ?? range, [range, wanted], false)),
   ),
-  defineIn("AVERAGEIF", "ae?a", (frame, range, wanted, source) =>
+  defineIn("AVERAGEIF", "array any [array]", (frame, range, wanted, source) =>
     mean(numbersWhere(frame, source ?? range, [range, wanted], false)),
   ),
-  defineIn("SUMIFS", "aae**", (frame, source, ...args) => sum(numbersWhere(frame, source, args, true))),
-  defineIn("AVERAGEIFS", "aae**", (frame, source, ...args) => mean(numbersWhere(frame, source, args, true))),
-  defineIn("MAXIFS", "aae**", (frame, source, ...args) => extreme(numbersWhere(frame, source, args, true), Math.max)),
-  defineIn("MINIFS", "aae**", (frame, source, ...args) => extreme(numbersWhere(frame, source, args, true), Math.min)),
-  defineIn("COUNTBLANK", "a", (frame, range) => {
+  defineIn("SUMIFS", "array array... any...", (frame, source, ...args) => sum(numbersWhere(frame, source, args, true))),
+  defineIn("AVERAGEIFS", "array array... any...", (frame, source, ...args) =>
+    mean(numbersWhere(frame, source, args, true)),
+  ),
+  defineIn("MAXIFS", "array array... any...", (frame, source, ...args) =>
+    extreme(numbersWhere(frame, source, args, true), Math.max),
+  ),
+  defineIn("MINIFS", "array array... any...", (frame, source, ...args) =>
+    extreme(numbersWhere(frame, source, args, true), Math.min),
+  ),
+  defineIn("COUNTBLANK", "array", (frame, range) => {
     const cells = block(frame, range);
     let filled = 0;
     for (let row = 0; row < cells.used; row++) {

@@ -65,7 +65,7 @@ function selected(name: string, frame: Frame, database: Value, field: Value, cri
 }
 
 const database = (name: string, compute: (values: CellValue[], numbers: number[]) => CellValue): WorksheetFunction =>
-  defineIn(name, "aaa", (frame, data, field, criteria) => {
+  defineIn(name, "array array array", (frame, data, field, criteria) => {
     const values = selected(name, frame, data, field, criteria);
     const error = values.find((v) => v instanceof CellError);
     if (error && !COUNTING.includes(name)) return error;

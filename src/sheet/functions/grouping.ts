@@ -199,8 +199,12 @@ function pivotBy(frame: Frame, rows: Value, columns: Value, values: Value, fn: V
 }
 
 export const grouping: readonly WorksheetFunction[] = [
-  defineIn("GROUPBY", "aaa?aaaaa", (frame, keys, values, fn, ...rest) => groupBy(frame, keys, values, fn, rest)),
-  defineIn("PIVOTBY", "aaaa?aaaaaaa", (frame, rows, columns, values, fn, ...rest) =>
-    pivotBy(frame, rows, columns, values, fn, rest),
+  defineIn("GROUPBY", "array array array [array] [array] [array] [array] [array]", (frame, keys, values, fn, ...rest) =>
+    groupBy(frame, keys, values, fn, rest),
+  ),
+  defineIn(
+    "PIVOTBY",
+    "array array array array [array] [array] [array] [array] [array] [array] [array]",
+    (frame, rows, columns, values, fn, ...rest) => pivotBy(frame, rows, columns, values, fn, rest),
   ),
 ];

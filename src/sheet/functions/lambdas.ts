@@ -1,5 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
-import { firstOf, itemAt, topLeft, widthOf } from "../../units/certain.ts";
+import { firstOf, itemAt, widthOf } from "../../units/certain.ts";
 import { withinLimit } from "../evaluate/array-limit.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { dereference, toMatrix, unwrapped } from "../evaluate/reference.ts";
@@ -22,7 +22,7 @@ function byLine(frame: Frame, lines: CellMatrix[], lambda: Lambda): CellValue[] 
   return lines.map((line) => single(lambda.call([unwrapped(line)]), frame));
 }
 
-function fold(_frame: Frame, start: Value, rows: CellMatrix, lambda: Lambda, see: (value: Value) => void): Value {
+function fold(start: Value, rows: CellMatrix, lambda: Lambda, see: (value: Value) => void): Value {
   let value = start;
   let first = start === undefined;
   for (const cell of rows.flat()) {
@@ -34,7 +34,7 @@ function fold(_frame: Frame, start: Value, rows: CellMatrix, lambda: Lambda, see
 }
 
 export const lambdas: readonly WorksheetFunction[] = [
-  defineIn("MAP", "aa*", (frame, ...args) => {
+  defineIn("MAP", "array array...", (frame, ...args) => {
     const given = args as Value[];
     const lambda = lambdaOf(given[given.length - 1], given.length - 1);
     const blocks = given.slice(0, -1).map((arg) => toMatrix(arg, frame));
@@ -44,7 +44,7 @@ export const lambdas: readonly WorksheetFunction[] = [
       Array.from({ length: columns }, (_, c) => single(lambda.call(blocks.map((b) => b[r]?.[c])), frame)),
     );
   }),
-  defineIn("BYROW", "aa", (frame, array, fn) => {
+  defineIn("BYROW", "array array", (frame, array, fn) => {
     const lambda = lambdaOf(fn, 1);
     return byLine(
       frame,
@@ -52,7 +52,7 @@ export const lambdas: readonly WorksheetFunction[] = [
       lambda,
     ).map((v) => [v]);
   }),
-  defineIn("BYCOL", "aa", (frame, array, fn) => {
+  defineIn("BYCOL", "array array", (frame, array, fn) => {
     const lambda = lambdaOf(fn, 1);
     const rows = toMatrix(array, frame);
     return [
@@ -63,17 +63,17 @@ export const lambdas: readonly WorksheetFunction[] = [
       ),
     ];
   }),
-  defineIn("REDUCE", "aaa", (frame, start, array, fn) =>
-    fold(frame, start, toMatrix(array, frame), lambdaOf(fn, 2), () => {}),
+  defineIn("REDUCE", "array array array", (frame, start, array, fn) =>
+    fold(start, toMatrix(array, frame), lambdaOf(fn, 2), () => {}),
   ),
-  defineIn("SCAN", "aaa", (frame, start, array, fn) => {
+  defineIn("SCAN", "array array array", (frame, start, array, fn) => {
     const rows = toMatrix(array, frame);
     const all: CellValue[] = [];
-    fold(frame, start, rows, lambdaOf(fn, 2), (value) => all.push(single(value, frame)));
+    fold(start, rows, lambdaOf(fn, 2), (value) => all.push(single(value, frame)));
     const width = widthOf(rows);
     return rows.map((_, r) => all.slice(r * width, (r + 1) * width));
   }),
-  defineIn("MAKEARRAY", "nna", (frame, rows, columns, fn) => {
+  defineIn("MAKEARRAY", "number number array", (frame, rows, columns, fn) => {
     const lambda = lambdaOf(fn, 2);
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
     if (height < 1 || width < 1) return VALUE;
@@ -82,5 +82,5 @@ export const lambdas: readonly WorksheetFunction[] = [
       Array.from({ length: width }, (_, c) => single(lambda.call([r + 1, c + 1]), frame)),
     );
   }),
-  defineIn("ISOMITTED", "s", (_frame, value) => value === undefined),
+  defineIn("ISOMITTED", "range", (_frame, value) => value === undefined),
 ];

@@ -67,20 +67,20 @@ function switchOn(value: CellValue, args: readonly Thunk[], frame: Frame): Value
 }
 
 export const logical: readonly WorksheetFunction[] = [
-  defineIn("IF", "cl?l", (frame, condition, yes, no) => {
+  defineIn("IF", "whole lazy [lazy]", (frame, condition, yes, no) => {
     const otherwise = (): Value => (no ? no() : false);
     if (isMatrix(condition)) return ifEach(frame, condition, yes(), otherwise());
     const truth = toBoolean(condition);
     if (truth instanceof CellError) return truth;
     return truth ? yes() : otherwise();
   }),
-  defineIn("IFS", "kl**", (frame, ...args) => (args.length % 2 ? NA : firstTrue(frame, args, 0))),
-  defineIn("SWITCH", "cll*", (frame, value, ...rest) => {
+  defineIn("IFS", "lazyWhole... lazy...", (frame, ...args) => (args.length % 2 ? NA : firstTrue(frame, args, 0))),
+  defineIn("SWITCH", "whole lazy lazy...", (frame, value, ...rest) => {
     const args = rest as Thunk[];
     if (!isMatrix(value)) return switchOn(value, args, frame);
     return value.map((row) => row.map((v) => topLeft(toMatrix(switchOn(v, args, frame), frame))));
   }),
-  defineIn("CHOOSE", "cl*", (frame, index, ...rest) => {
+  defineIn("CHOOSE", "whole lazy...", (frame, index, ...rest) => {
     const choices = rest as Thunk[];
     const pick = (n: CellValue): Value => {
       const number = typeof n === "number" ? Math.trunc(n) : typeof n === "boolean" ? Number(n) : Number.NaN;
@@ -95,12 +95,14 @@ export const logical: readonly WorksheetFunction[] = [
       n instanceof CellError ? n : (values[Number(n) - 1] ?? VALUE),
     );
   }),
-  defineIn("IFERROR", "cl", (frame, value, other) => orElse(value, other, frame, () => true)),
-  defineIn("IFNA", "cl", (frame, value, other) => orElse(value, other, frame, (error) => error.code === "#N/A")),
-  defineIn("AND", "s*", (frame, ...args) => [...truths(frame, args)].every(Boolean)),
-  defineIn("OR", "s*", (frame, ...args) => [...truths(frame, args)].some(Boolean)),
-  defineIn("XOR", "s*", (frame, ...args) => [...truths(frame, args)].filter(Boolean).length % 2 === 1),
-  define("NOT", "b", (truth) => !truth),
+  defineIn("IFERROR", "whole lazy", (frame, value, other) => orElse(value, other, frame, () => true)),
+  defineIn("IFNA", "whole lazy", (frame, value, other) =>
+    orElse(value, other, frame, (error) => error.code === "#N/A"),
+  ),
+  defineIn("AND", "range...", (frame, ...args) => [...truths(frame, args)].every(Boolean)),
+  defineIn("OR", "range...", (frame, ...args) => [...truths(frame, args)].some(Boolean)),
+  defineIn("XOR", "range...", (frame, ...args) => [...truths(frame, args)].filter(Boolean).length % 2 === 1),
+  define("NOT", "boolean", (truth) => !truth),
   define("TRUE", "", () => true),
   define("FALSE", "", () => false),
 ];

@@ -134,13 +134,13 @@ function lookupInArray(frame: Frame, wanted: CellValue, table: Value): Value {
 }
 
 export const lookup: readonly WorksheetFunction[] = [
-  defineIn("VLOOKUP", "ean?b", (frame, wanted, table, index, approximate = true) =>
+  defineIn("VLOOKUP", "any array number [boolean]", (frame, wanted, table, index, approximate = true) =>
     tableLookup(frame, wanted, table, index, approximate, true),
   ),
-  defineIn("HLOOKUP", "ean?b", (frame, wanted, table, index, approximate = true) =>
+  defineIn("HLOOKUP", "any array number [boolean]", (frame, wanted, table, index, approximate = true) =>
     tableLookup(frame, wanted, table, index, approximate, false),
   ),
-  defineIn("LOOKUP", "ea?a", (frame, wanted, where, answers) => {
+  defineIn("LOOKUP", "any array [array]", (frame, wanted, where, answers) => {
     if (wanted instanceof CellError) return wanted;
     const sought = wanted ?? 0;
     if (answers === undefined) return lookupInArray(frame, sought, where);
@@ -150,15 +150,18 @@ export const lookup: readonly WorksheetFunction[] = [
     const at = lastNotAbove(frame, vector, sought);
     return at < 0 ? NA : answers instanceof RangeRef && at >= results.length ? 0 : results.at(at);
   }),
-  defineIn("MATCH", "ea?n", (frame, wanted, where, type = 1) => match(frame, wanted, where, type)),
-  defineIn("XMATCH", "ea?NN", (frame, wanted, where, mode = 0, search = 1) => {
+  defineIn("MATCH", "any array [number]", (frame, wanted, where, type = 1) => match(frame, wanted, where, type)),
+  defineIn("XMATCH", "any array [number?] [number?]", (frame, wanted, where, mode = 0, search = 1) => {
     if (wanted instanceof CellError) return wanted;
     const vector = vectorOf(frame, where);
     if (!vector) return VALUE;
     const at = xPosition(frame, wanted, vector, Math.trunc(mode), Math.trunc(search));
     return at < 0 ? NA : at + 1;
   }),
-  defineIn("XLOOKUP", "eaa?lNN", (frame, wanted, where, answers, otherwise, mode = 0, search = 1) =>
-    xlookup(frame, wanted, where, answers, otherwise, Math.trunc(mode), Math.trunc(search)),
+  defineIn(
+    "XLOOKUP",
+    "any array array [lazy] [number?] [number?]",
+    (frame, wanted, where, answers, otherwise, mode = 0, search = 1) =>
+      xlookup(frame, wanted, where, answers, otherwise, Math.trunc(mode), Math.trunc(search)),
   ),
 ];

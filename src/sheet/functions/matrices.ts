@@ -84,31 +84,31 @@ function sumProduct(frame: Frame, args: readonly Value[]): number | CellError {
 }
 
 export const matrices: readonly WorksheetFunction[] = [
-  defineIn("MMULT", "aa", (frame, left, right): Value => {
+  defineIn("MMULT", "array array", (frame, left, right): Value => {
     const [a, b] = [numeric(frame, left), numeric(frame, right)];
     if (widthOf(a) !== b.length) return VALUE;
     return a.map((row) => firstOf(b).map((_, c) => row.reduce((sum, x, k) => sum + x * cellAt(b, k, c), 0)));
   }),
-  defineIn("MDETERM", "a", (frame, array) => {
+  defineIn("MDETERM", "array", (frame, array) => {
     const a = square(numeric(frame, array));
     return eliminate(
       a,
       a.map(() => []),
     ).determinant;
   }),
-  defineIn("MINVERSE", "a", (frame, array): Value => {
+  defineIn("MINVERSE", "array", (frame, array): Value => {
     const a = square(numeric(frame, array));
     return eliminate(a, identity(a.length)).solution ?? NUM;
   }),
-  defineIn("SUMPRODUCT", "a*", (frame, ...args) => sumProduct(frame, args)),
-  defineIn("SUMSQ", "s*", (frame, ...args) => {
+  defineIn("SUMPRODUCT", "array...", (frame, ...args) => sumProduct(frame, args)),
+  defineIn("SUMSQ", "range...", (frame, ...args) => {
     let sum = 0;
     eachNumber(frame, args, (x) => {
       sum += x * x;
     });
     return finite(sum, NUM);
   }),
-  defineIn("SUMX2MY2", "aa", (frame, x, y) => pairSum(frame, x, y, (a, b) => a * a - b * b)),
-  defineIn("SUMX2PY2", "aa", (frame, x, y) => pairSum(frame, x, y, (a, b) => a * a + b * b)),
-  defineIn("SUMXMY2", "aa", (frame, x, y) => pairSum(frame, x, y, (a, b) => (a - b) ** 2)),
+  defineIn("SUMX2MY2", "array array", (frame, x, y) => pairSum(frame, x, y, (a, b) => a * a - b * b)),
+  defineIn("SUMX2PY2", "array array", (frame, x, y) => pairSum(frame, x, y, (a, b) => a * a + b * b)),
+  defineIn("SUMXMY2", "array array", (frame, x, y) => pairSum(frame, x, y, (a, b) => (a - b) ** 2)),
 ];

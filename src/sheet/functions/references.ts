@@ -125,50 +125,56 @@ function trimRange(frame: Frame, given: Value, rows: number, columns: number): V
 }
 
 export const references: readonly WorksheetFunction[] = [
-  defineIn("INDEX", "an?Nn", (frame, source, row, column, area = 1) => index(frame, source, row, column, area)),
+  defineIn("INDEX", "array number [number?] [number]", (frame, source, row, column, area = 1) =>
+    index(frame, source, row, column, area),
+  ),
   defineIn(
     "OFFSET",
-    "snn?NN",
+    "range number number [number?] [number?]",
     (_frame, base, rows, columns, height, width) => offset(base, rows, columns, height, width),
     true,
   ),
-  defineIn("INDIRECT", "t?b", (frame, text, a1 = true) => indirect(frame, text, a1), true),
-  defineIn("TRIMRANGE", "s?NN", (frame, given, rows = 3, columns = 3) => trimRange(frame, given, rows, columns)),
-  defineIn("ROW", "?s", (frame, ref) => numbers(frame, ref, true)),
-  defineIn("COLUMN", "?s", (frame, ref) => numbers(frame, ref, false)),
-  defineIn("ROWS", "a", (frame, array) => size(frame, array, true)),
-  defineIn("COLUMNS", "a", (frame, array) => size(frame, array, false)),
-  defineIn("AREAS", "s", (_frame, ref) => areasOf(ref).length || VALUE),
-  defineIn("ADDRESS", "nn?NBT", (_frame, row, column, form = 1, a1 = true, sheet = undefined) =>
-    address(row, column, form, a1, sheet),
+  defineIn("INDIRECT", "text [boolean]", (frame, text, a1 = true) => indirect(frame, text, a1), true),
+  defineIn("TRIMRANGE", "range [number?] [number?]", (frame, given, rows = 3, columns = 3) =>
+    trimRange(frame, given, rows, columns),
   ),
-  defineIn("FORMULATEXT", "s", (frame, ref) => {
+  defineIn("ROW", "[range]", (frame, ref) => numbers(frame, ref, true)),
+  defineIn("COLUMN", "[range]", (frame, ref) => numbers(frame, ref, false)),
+  defineIn("ROWS", "array", (frame, array) => size(frame, array, true)),
+  defineIn("COLUMNS", "array", (frame, array) => size(frame, array, false)),
+  defineIn("AREAS", "range", (_frame, ref) => areasOf(ref).length || VALUE),
+  defineIn(
+    "ADDRESS",
+    "number number [number?] [boolean?] [text?]",
+    (_frame, row, column, form = 1, a1 = true, sheet = undefined) => address(row, column, form, a1, sheet),
+  ),
+  defineIn("FORMULATEXT", "range", (frame, ref) => {
     if (!(ref instanceof RangeRef)) return VALUE;
     return frame.grid.formulaAt(ref.sheet, ref.top, ref.left) ?? NA;
   }),
-  defineIn("ISFORMULA", "s", (frame, ref) => {
+  defineIn("ISFORMULA", "range", (frame, ref) => {
     if (!(ref instanceof RangeRef)) return VALUE;
     return frame.grid.formulaAt(ref.sheet, ref.top, ref.left) !== undefined;
   }),
-  defineIn("HYPERLINK", "e?e", (_frame, link: CellValue, shown: CellValue | undefined) =>
+  defineIn("HYPERLINK", "any [any]", (_frame, link: CellValue, shown: CellValue | undefined) =>
     shown === undefined ? link : shown,
   ),
-  defineIn("SHEET", "?s", (frame, given) => {
+  defineIn("SHEET", "[range]", (frame, given) => {
     if (given === undefined) return frame.sheet + 1;
     if (given instanceof RangeRef) return given.sheet + 1;
     const name = intersect(given, frame);
     const found = typeof name === "string" ? frame.grid.sheetIndex(name) : undefined;
     return found === undefined ? NA : found + 1;
   }),
-  defineIn("SHEETS", "?s", (frame, given) => {
+  defineIn("SHEETS", "[range]", (frame, given) => {
     if (given === undefined) return frame.grid.sheetCount;
     return new Set(areasOf(given).map((area) => area.sheet)).size || REF;
   }),
   defineIn(
     "ANCHORARRAY",
-    "s",
+    "range",
     (frame, ref) => (ref instanceof RangeRef ? (frame.grid.spillOf(ref.sheet, ref.top, ref.left) ?? REF) : REF),
     true,
   ),
-  defineIn("SINGLE", "s", (frame, value) => (isMatrix(value) ? topLeft(value) : intersect(value, frame))),
+  defineIn("SINGLE", "range", (frame, value) => (isMatrix(value) ? topLeft(value) : intersect(value, frame))),
 ];

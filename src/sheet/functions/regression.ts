@@ -60,7 +60,9 @@ const correlation = (s: Sums): number => (s.xx === 0 || s.yy === 0 ? fail(DIV0) 
 
 /** A function of two arrays by their sums; `swapped` for those that take the known y first. */
 const ofPairs = (name: string, swapped: boolean, compute: (s: Sums) => number | CellError): WorksheetFunction =>
-  defineIn(name, "aa", (frame, a, b) => compute(sums(swapped ? turned(pairs(frame, a, b)) : pairs(frame, a, b))));
+  defineIn(name, "array array", (frame, a, b) =>
+    compute(sums(swapped ? turned(pairs(frame, a, b)) : pairs(frame, a, b))),
+  );
 
 function slope(s: Sums): number {
   return s.xx === 0 ? fail(DIV0) : s.xy / s.xx;
@@ -145,7 +147,7 @@ function trend(
   return [firstOf(rows).map((_, i) => at(rows.map((row) => itemAt(row, i))))];
 }
 
-const forecast = defineIn("FORECAST.LINEAR", "naa", (frame, x, knownY, knownX) => {
+const forecast = defineIn("FORECAST.LINEAR", "number array array", (frame, x, knownY, knownX) => {
   const s = sums(turned(pairs(frame, knownY, knownX)));
   return s.meanY + slope(s) * (x - s.meanX);
 });
@@ -164,16 +166,16 @@ export const regression: readonly WorksheetFunction[] = [
   ofPairs("COVARIANCE.S", false, (s) => (s.n < 2 ? DIV0 : s.xy / (s.n - 1))),
   forecast,
   alias("FORECAST", forecast),
-  defineIn("LINEST", "a?aaa", (frame, y, x, constant, stats) =>
+  defineIn("LINEST", "array [array] [array] [array]", (frame, y, x, constant, stats) =>
     linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), false),
   ),
-  defineIn("LOGEST", "a?aaa", (frame, y, x, constant, stats) =>
+  defineIn("LOGEST", "array [array] [array] [array]", (frame, y, x, constant, stats) =>
     linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), true),
   ),
-  defineIn("TREND", "a?aaa", (frame, y, x, newX, constant) =>
+  defineIn("TREND", "array [array] [array] [array]", (frame, y, x, newX, constant) =>
     trend(frame, y, x, newX, flagOf(frame, constant, true), false),
   ),
-  defineIn("GROWTH", "a?aaa", (frame, y, x, newX, constant) =>
+  defineIn("GROWTH", "array [array] [array] [array]", (frame, y, x, newX, constant) =>
     trend(frame, y, x, newX, flagOf(frame, constant, true), true),
   ),
 ];

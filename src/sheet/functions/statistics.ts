@@ -25,7 +25,7 @@ const sorted = (x: readonly number[]): number[] => [...x].sort((a, b) => a - b);
 type Collect = (frame: Frame, args: readonly Value[]) => number[];
 
 const spread = (name: string, population: boolean, root: boolean, collect: Collect = numbersOf): WorksheetFunction =>
-  defineIn(name, "s*", (frame, ...args) => {
+  defineIn(name, "range...", (frame, ...args) => {
     const variance = varianceOf(collect(frame, args), population);
     return root ? Math.sqrt(variance) : variance;
   });
@@ -104,15 +104,17 @@ const positive = (x: readonly number[]): readonly number[] => (x.length === 0 ||
 const ofArrays = (frame: Frame, args: readonly Value[]): number[] =>
   args.some((arg) => typeof arg === "string") ? fail(VALUE) : numbersOf(frame, args);
 
-const mode = defineIn("MODE.SNGL", "a*", (frame, ...args) => firstOf(modes(ofArrays(frame, args))));
-const rankEqual = defineIn("RANK.EQ", "na?n", (frame, v, ref, order = 0) =>
+const mode = defineIn("MODE.SNGL", "array...", (frame, ...args) => firstOf(modes(ofArrays(frame, args))));
+const rankEqual = defineIn("RANK.EQ", "number array [number]", (frame, v, ref, order = 0) =>
   rank(numbersOf(frame, [ref]), v, order !== 0, false),
 );
-const percentileInc = defineIn("PERCENTILE.INC", "an", (frame, x, p) => percentile(numbersOf(frame, [x]), p, false));
-const quartileInc = defineIn("QUARTILE.INC", "an", (frame, x, q) =>
+const percentileInc = defineIn("PERCENTILE.INC", "array number", (frame, x, p) =>
+  percentile(numbersOf(frame, [x]), p, false),
+);
+const quartileInc = defineIn("QUARTILE.INC", "array number", (frame, x, q) =>
   q < 0 || q >= 5 ? NUM : percentile(numbersOf(frame, [x]), Math.trunc(q) / 4, false),
 );
-const percentRankInc = defineIn("PERCENTRANK.INC", "an?n", (frame, x, v, digits = 3) =>
+const percentRankInc = defineIn("PERCENTRANK.INC", "array number [number]", (frame, x, v, digits = 3) =>
   percentRank(numbersOf(frame, [x]), v, digits, false),
 );
 
@@ -129,70 +131,76 @@ export const statistics: readonly WorksheetFunction[] = [
   spread("VARP", true, false),
   spread("VARA", false, false, numbersA),
   spread("VARPA", true, false, numbersA),
-  defineIn("MEDIAN", "s*", (frame, ...args) => medianOf(numbersOf(frame, args))),
+  defineIn("MEDIAN", "range...", (frame, ...args) => medianOf(numbersOf(frame, args))),
   mode,
   alias("MODE", mode),
-  defineIn("MODE.MULT", "a*", (frame, ...args) => modes(ofArrays(frame, args)).map((v) => [v])),
-  defineIn("LARGE", "an", (frame, x, k) => nth(numbersOf(frame, [x]), k, true)),
-  defineIn("SMALL", "an", (frame, x, k) => nth(numbersOf(frame, [x]), k, false)),
+  defineIn("MODE.MULT", "array...", (frame, ...args) => modes(ofArrays(frame, args)).map((v) => [v])),
+  defineIn("LARGE", "array number", (frame, x, k) => nth(numbersOf(frame, [x]), k, true)),
+  defineIn("SMALL", "array number", (frame, x, k) => nth(numbersOf(frame, [x]), k, false)),
   rankEqual,
   alias("RANK", rankEqual),
-  defineIn("RANK.AVG", "na?n", (frame, v, ref, order = 0) => rank(numbersOf(frame, [ref]), v, order !== 0, true)),
+  defineIn("RANK.AVG", "number array [number]", (frame, v, ref, order = 0) =>
+    rank(numbersOf(frame, [ref]), v, order !== 0, true),
+  ),
   percentileInc,
   alias("PERCENTILE", percentileInc),
-  defineIn("PERCENTILE.EXC", "an", (frame, x, p) =>
+  defineIn("PERCENTILE.EXC", "array number", (frame, x, p) =>
     p <= 0 || p >= 1 ? NUM : percentile(numbersOf(frame, [x]), p, true),
   ),
   quartileInc,
   alias("QUARTILE", quartileInc),
-  defineIn("QUARTILE.EXC", "an", (frame, x, q) =>
+  defineIn("QUARTILE.EXC", "array number", (frame, x, q) =>
     q < 1 || q >= 4 ? NUM : percentile(numbersOf(frame, [x]), Math.trunc(q) / 4, true),
   ),
   percentRankInc,
   alias("PERCENTRANK", percentRankInc),
-  defineIn("PERCENTRANK.EXC", "an?n", (frame, x, v, digits = 3) => percentRank(numbersOf(frame, [x]), v, digits, true)),
-  defineIn("GEOMEAN", "s*", (frame, ...args) => {
+  defineIn("PERCENTRANK.EXC", "array number [number]", (frame, x, v, digits = 3) =>
+    percentRank(numbersOf(frame, [x]), v, digits, true),
+  ),
+  defineIn("GEOMEAN", "range...", (frame, ...args) => {
     const x = positive(numbersOf(frame, args));
     return Math.exp(sumOf(x.map(Math.log)) / x.length);
   }),
-  defineIn("HARMEAN", "s*", (frame, ...args) => {
+  defineIn("HARMEAN", "range...", (frame, ...args) => {
     const x = positive(numbersOf(frame, args));
     return x.length / sumOf(x.map((v) => 1 / v));
   }),
-  defineIn("TRIMMEAN", "an", (frame, array, share) => {
+  defineIn("TRIMMEAN", "array number", (frame, array, share) => {
     const x = sorted(numbersOf(frame, [array]));
     if (share < 0 || share >= 1 || x.length === 0) return NUM;
     const cut = Math.floor((x.length * share) / 2 + 1e-12);
     return meanOf(x.slice(cut, x.length - cut));
   }),
-  defineIn("AVEDEV", "s*", (frame, ...args) => {
+  defineIn("AVEDEV", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     if (x.length === 0) return NUM;
     const mean = meanOf(x);
     return meanOf(x.map((v) => Math.abs(v - mean)));
   }),
-  defineIn("DEVSQ", "s*", (frame, ...args) => {
+  defineIn("DEVSQ", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     return x.length === 0 ? NUM : squaredDeviations(x);
   }),
-  defineIn("SKEW", "s*", (frame, ...args) => {
+  defineIn("SKEW", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     const n = x.length;
     return n < 3 ? DIV0 : (n / ((n - 1) * (n - 2))) * momentSum(x, 3, false);
   }),
-  defineIn("SKEW.P", "s*", (frame, ...args) => {
+  defineIn("SKEW.P", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     return x.length < 3 ? DIV0 : momentSum(x, 3, true) / x.length;
   }),
-  defineIn("KURT", "s*", (frame, ...args) => {
+  defineIn("KURT", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     const n = x.length;
     if (n < 4) return DIV0;
     const lead = (n * (n + 1)) / ((n - 1) * (n - 2) * (n - 3));
     return lead * momentSum(x, 4, false) - (3 * (n - 1) ** 2) / ((n - 2) * (n - 3));
   }),
-  define("STANDARDIZE", "nnn", (x, mean, deviation) => (deviation <= 0 ? NUM : (x - mean) / deviation)),
-  defineIn("FREQUENCY", "aa", (frame, data, bins): CellMatrix => {
+  define("STANDARDIZE", "number number number", (x, mean, deviation) =>
+    deviation <= 0 ? NUM : (x - mean) / deviation,
+  ),
+  defineIn("FREQUENCY", "array array", (frame, data, bins): CellMatrix => {
     const limits = numbersOf(frame, [bins]);
     const order = limits.map((limit, i) => ({ limit, i })).sort((a, b) => a.limit - b.limit);
     const counts = new Array<number>(limits.length + 1).fill(0);
@@ -202,7 +210,7 @@ export const statistics: readonly WorksheetFunction[] = [
     }
     return counts.map((n) => [n]);
   }),
-  defineIn("PROB", "aan?n", (frame, x, p, low, high = low) => {
+  defineIn("PROB", "array array number [number]", (frame, x, p, low, high = low) => {
     const [values, chances] = [toMatrix(x, frame).flat(), toMatrix(p, frame).flat()];
     if (values.length !== chances.length) return NA;
     const broken = chances.find((chance) => chance instanceof CellError);

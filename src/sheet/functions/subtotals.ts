@@ -68,7 +68,7 @@ function compute(frame: Frame, name: string, values: CellValue[][], extra: reado
 }
 
 export const subtotals: readonly WorksheetFunction[] = [
-  defineIn("SUBTOTAL", "ns*", (frame, ...given) => {
+  defineIn("SUBTOTAL", "number range...", (frame, ...given) => {
     const [code, ...args] = given as unknown as [number, ...Value[]];
     const number = Math.trunc(code);
     const hidden = number > 100;
@@ -77,7 +77,7 @@ export const subtotals: readonly WorksheetFunction[] = [
       return VALUE;
     return compute(frame, name, counted(frame, args, { hidden, errors: false, nested: true }), []);
   }),
-  defineIn("AGGREGATE", "nna*", (frame, ...given) => {
+  defineIn("AGGREGATE", "number number array...", (frame, ...given) => {
     const [code, choice, ...args] = given as unknown as [number, number, ...Value[]];
     const number = Math.trunc(code);
     const option = Math.trunc(choice);
