@@ -2,20 +2,14 @@
  * The truth table: for every function what speaks for it from outside the project. Made from the answers of a test run, so
  * that it says what held and not what was hoped.
  */
-import type { AnyRecord } from "../../cells/record/record.ts";
+import type { AnyRecord } from "../../src/cells/record/record.ts";
+import type { TopicScore } from "../../src/tools/mutate/scores.ts";
 
 /** One published answer and whether it held. */
 export interface Evidence {
   readonly names: readonly string[];
   readonly basis: string;
   readonly held: boolean;
-}
-
-export interface TopicScore {
-  readonly noticed: number;
-  readonly survived: number;
-  /** Of those that survived: a test need not notice them, see src/tools/mutate/explained.ts. */
-  readonly explained: number;
 }
 
 interface TruthInputs {
