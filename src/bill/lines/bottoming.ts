@@ -15,11 +15,12 @@ export function bendOrBottomNumbers(line: BillLine, tools: Tools & Pick<Setup, "
   const nose = tools.punch?.nose;
   if (nose === undefined || !bottomsIn(line, tools)) return bendNumbers(line, tools, work);
   const radius = step(work, "R", "radius of the nose: the bend bottoms", nose, "mm", "common practice");
+  const bottomed = { thickness: line.thickness, radius, k: K_DEFAULT.value, legs: "outside" } as const;
   const angles = [...bendNumbers(line, tools).at.keys()];
   const at = new Map(
     angles.map((angle): [Degrees, BendNumber] => [
       angle,
-      { radius, deduction: bendDeduction(line.thickness, radius, angle, K_DEFAULT.value, "outside", work) },
+      { radius, deduction: bendDeduction({ ...bottomed, bendAngle: angle }, work) },
     ]),
   );
   // The sharpest stands first, as among the numbers of a bend in air.

@@ -35,7 +35,7 @@ export function holeLimits(
     cite(HOLE_THICKNESSES),
   );
   const tangent = insideSetback(radius, bendAngle, work);
-  const halfArc = bendAllowance(thickness, radius, bendAngle, k, work) / 2;
+  const halfArc = bendAllowance({ thickness, radius, bendAngle, k }, work) / 2;
   const overDie = step(
     work,
     "e2",

@@ -33,14 +33,14 @@ function bandOf(asked: AskedBend, method: AirMethod, work?: Working): RadiusBand
 /** Radius and deduction (outside legs) of a shape, each with its band. */
 export function shapeBand(
   { material, thickness, bendAngle, tools }: AskedBend,
-  { radius, neutralAxis, mechanicsShare }: AirShape,
+  { radius, neutralAxis: k, mechanicsShare }: AirShape,
   mechanics: Pick<AirBendBand, "tangentRadius" | "bendDeduction">,
 ): { readonly radius: RadiusBand; readonly deduction: RadiusBand } {
-  const deduction = bendDeduction(thickness, radius, bendAngle, neutralAxis, "outside");
+  const at = (inside: Millimetres) => bendDeduction({ thickness, radius: inside, bendAngle, k, legs: "outside" });
+  const deduction = at(radius);
   if (mechanicsShare > 0)
     return { radius: about(radius, mechanics.tangentRadius), deduction: about(deduction, mechanics.bendDeduction) };
   const byRule = airRadiusByRule(material, tools.dieOpening, tools.punchNose);
-  const at = (inside: Millimetres) => bendDeduction(thickness, inside, bendAngle, neutralAxis, "outside");
   return { radius: byRule, deduction: { low: at(byRule.low), expected: deduction, high: at(byRule.high) } };
 }
 

@@ -76,7 +76,8 @@ export const airBend = defineFunction({
     const asked = { material, thickness, bendAngle, tools };
     // Radius and deduction are those that a flat is made with; the rest only the mechanics can say.
     const shape = feasibleAirShape(asked, material.airMethod === "best" ? "best" : "mechanics", work);
-    bendDeduction(thickness, shape.radius, bendAngle, shape.neutralAxis, "outside", work, shape.axisSource);
+    const axis = { thickness, radius: shape.radius, bendAngle, k: shape.neutralAxis, legs: "outside" } as const;
+    bendDeduction(axis, work, shape.axisSource);
     const { input, bend, nearest } = solvedAirBend(asked);
     const percent = {
       thickness: thicknessBand,
@@ -156,7 +157,8 @@ function ruleFigures(
 ): readonly (readonly [string, RadiusBand | undefined])[] {
   const known = material.airRadiusLow && material.airRadiusHigh;
   const radius = known && airRadiusByRule(material, dieOpening, punchNose);
-  const at = (inside: Millimetres) => bendDeduction(thickness, inside, bendAngle, K_DEFAULT.value, "outside");
+  const bend = { thickness, bendAngle, k: K_DEFAULT.value, legs: "outside" } as const;
+  const at = (inside: Millimetres) => bendDeduction({ ...bend, radius: inside });
   return [
     ["inside radius by rule", radius],
     ["bend deduction by rule", radius && { low: at(radius.low), expected: at(radius.expected), high: at(radius.high) }],

@@ -26,7 +26,7 @@ export const airDeduction = defineFunction({
   source: "radius by mechanics or rule; 2 SB - BA (derived), k of the solved bend or 0.42 (fitted on finite elements)",
   calculate: ({ material, thickness, bendAngle, method, k, legs, correction, ...tools }, { work }) => {
     const asked = { material: withStrips(material, correction), thickness, bendAngle, tools };
-    const bend = radiusAndAxis(asked, method, k, work);
-    return bendDeduction(thickness, bend.radius, bendAngle, bend.k, legs, work, bend.axisSource);
+    const { axisSource, ...bend } = radiusAndAxis(asked, method, k, work);
+    return bendDeduction({ thickness, bendAngle, legs, ...bend }, work, axisSource);
   },
 });

@@ -44,9 +44,9 @@ export const airFlat = defineFunction({
     );
     // One working for each angle, however many bends have it.
     const deductionAt = new Map(
-      [...bends].map(([angle, { radius, k, axisSource }]) => [
-        angle,
-        bendDeduction(thickness, radius, angle, k, legs, work, axisSource),
+      [...bends].map(([bendAngle, { radius, k, axisSource }]) => [
+        bendAngle,
+        bendDeduction({ thickness, radius, bendAngle, k, legs }, work, axisSource),
       ]),
     );
     const deductions = angles.map((angle) => deductionAt.get(angle)!);

@@ -68,7 +68,7 @@ describe("method best", () => {
       const walked = Array.from({ length: steps + 1 }, (__, i) => {
         const [t, tools] = bend(from * (to / from) ** (i / steps));
         const { radius, neutralAxis } = shape(name, t, tools);
-        return bendDeduction(mm(t), radius, square, neutralAxis, "outside") / t;
+        return bendDeduction({ thickness: mm(t), radius, bendAngle: square, k: neutralAxis, legs: "outside" }) / t;
       });
       const changes = walked.slice(1).map((value, i) => value - walked[i]!);
       // A step would stand out of the changes beside it; the walk itself goes by less than a tenth of t at a time.
@@ -112,7 +112,7 @@ describe("faces of die and punch against the loaded angle", () => {
     for (const tools of [{ dieOpening: mm(24) }, { dieOpening: mm(250), dieAngle: degrees(60) }]) {
       const work: Working = [];
       const { radius, neutralAxis, axisSource } = shape("A36", 3, tools, "best", work);
-      bendDeduction(mm(3), radius, square, neutralAxis, "outside", work, axisSource);
+      bendDeduction({ thickness: mm(3), radius, bendAngle: square, k: neutralAxis, legs: "outside" }, work, axisSource);
       const symbols = work.map(({ symbol }) => symbol);
       expect(new Set(symbols).size, symbols.join(" ")).toBe(symbols.length);
       for (const each of ["t", "V", "rp", "rd", "E", "nu", "Kh", "n", "mu", "faces", "d"])
