@@ -16,9 +16,8 @@ import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { fromInternal, type QuantityKind, unitName } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
-import { data } from "../parameters/material.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
@@ -59,8 +58,7 @@ export const airBend = defineFunction({
     hardeningBand: band("Hardening exponent", USUAL.hardening),
     openingBand: band("Die opening", USUAL.opening),
     punchAngle: punchAngle(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "table", columns: COLUMNS },

@@ -3,8 +3,7 @@ import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { airNeutralAxis, airParameters, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { corrections } from "../tables/corrections.ts";
 
@@ -17,8 +16,7 @@ export const airDeduction = defineFunction({
     legs: legs(),
     correction: corrections(),
     punchAngle: punchAngle(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "length" },
