@@ -13,7 +13,7 @@ type ColumnKind = "text" | "number" | "seconds" | "thickness" | "lengths" | "ang
 
 export interface Column {
   /** Headers it may have, the first is the one we write. Compared without case, blanks and punctuation. */
-  readonly headers: readonly string[];
+  readonly headers: readonly [string, ...string[]];
   readonly kind: ColumnKind;
   /** "cell": the column must be there, its cells may be blank. */
   readonly optional?: true | "cell";

@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { lift } from "../evaluate/lift.ts";
 import { areasOf, dereference, toMatrix } from "../evaluate/reference.ts";
@@ -94,7 +95,7 @@ export const subtotals: readonly WorksheetFunction[] = [
     const values = drop(counted(frame, args.slice(0, 1), skip));
     return lift([dereference(args[1], frame)], ([k]) => {
       const found = compute(frame, name, values, [k]);
-      return isMatrix(found) ? found[0]![0]! : (found as CellValue);
+      return isMatrix(found) ? topLeft(found) : (found as CellValue);
     });
   }),
 ];

@@ -19,7 +19,7 @@ export async function applyFix(task: Task, job: JobPlan, cells: readonly FixCell
     const ranges = cells.map(({ row, column }) => sheet.getRangeByIndexes(row, column, 1, 1));
     for (const range of ranges) range.load("formulas,address");
     await context.sync();
-    const before = ranges.map(({ formulas }) => formulas[0]![0] as unknown);
+    const before = ranges.map(({ formulas }) => formulas[0]?.[0] as unknown);
     const held = before.findIndex((formula) => typeof formula === "string" && formula.startsWith("="));
     if (held >= 0)
       return { words: `${ranges[held]!.address} holds a formula: change what it reads instead.`, undo: undefined };
