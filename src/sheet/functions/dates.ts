@@ -37,13 +37,17 @@ function clock(x: number): { hour: number; minute: number; second: number } {
   return { hour: Math.floor(seconds / 3600), minute: Math.floor(seconds / 60) % 60, second: seconds % 60 };
 }
 
+/** First day of the week by the number a function is given, Sunday being 0. */
+const firstDay = (kind: number): number | undefined =>
+  kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+
 /** WEEKDAY's numbering: 1 or 17 Sunday=1, 2 or 11 Monday=1, 3 Monday=0, 12 to 16 Tuesday=1 and on. */
 function weekday(frame: Frame, x: number, type: number): number | CellError {
   if (x < 0 || x > LAST_SERIAL) return NUM;
   const sunday = weekdayOf(x, frame.grid.date1904);
   const kind = Math.trunc(type);
   if (kind === 3) return (sunday + 6) % 7;
-  const first = kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+  const first = firstDay(kind);
   return first === undefined ? NUM : ((sunday - first + 7) % 7) + 1;
 }
 
@@ -57,7 +61,7 @@ function weekNumber(frame: Frame, x: number, type: number): number | CellError {
   if (x < 0) return NUM;
   const kind = Math.trunc(type);
   if (kind === 21) return isoWeek(frame, x);
-  const first = kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+  const first = firstDay(kind);
   if (first === undefined) return NUM;
   const newYear = serial(frame, day(frame, x).year, 1, 1);
   const offset = (weekdayOf(newYear, frame.grid.date1904) - first + 7) % 7;

@@ -96,56 +96,48 @@ function known(frame: Frame, knownY: Value, knownX: Value): Known {
   return fail(REF);
 }
 
-/** LINEST and LOGEST: coefficients from last to first and the constant, with their statistics on request. */
-function linest(
-  frame: Frame,
-  knownY: Value,
-  knownX: Value,
-  withConstant: boolean,
-  stats: boolean,
-  log: boolean,
-): CellMatrix {
+/** A straight line through the data, or with "log" through their logarithms; `shown` brings an answer back. */
+function fitted(frame: Frame, knownY: Value, knownX: Value, constant: Value, scale: Scale) {
   const data = known(frame, knownY, knownX);
-  if (log && data.y.some((v) => v <= 0)) fail(NUM);
-  const fit = leastSquares(log ? data.y.map(Math.log) : data.y, data.x, withConstant);
-  const shown = (v: number): number => (log ? Math.exp(v) : v);
-  const coefficients = [...fit.slopes].reverse().map(shown).concat(shown(fit.constant));
-  if (!stats) return [coefficients];
-  const width = coefficients.length;
-  const pad = (row: CellValue[]): CellValue[] => [...row, ...new Array<CellValue>(width - row.length).fill(NA)];
-  return [
-    coefficients,
-    [...[...fit.slopeErrors].reverse(), withConstant ? fit.constantError : NA],
-    pad([fit.r2, fit.standardError]),
-    pad([fit.f, fit.freedom]),
-    pad([fit.regression, fit.residual]),
-  ];
+  const isLog = scale === "log";
+  if (isLog && data.y.some((v) => v <= 0)) fail(NUM);
+  const withConstant = flagOf(frame, constant, true);
+  const fit = leastSquares(isLog ? data.y.map(Math.log) : data.y, data.x, withConstant);
+  return { data, fit, withConstant, shown: isLog ? Math.exp : (v: number): number => v };
 }
+type Scale = "plain" | "log";
 
-function trend(
-  frame: Frame,
-  knownY: Value,
-  knownX: Value,
-  newX: Value,
-  withConstant: boolean,
-  log: boolean,
-): CellMatrix {
-  const data = known(frame, knownY, knownX);
-  if (log && data.y.some((v) => v <= 0)) fail(NUM);
-  const fit = leastSquares(log ? data.y.map(Math.log) : data.y, data.x, withConstant);
-  const at = (x: readonly number[]): number => {
-    const value = x.reduce((sum, v, i) => sum + v * (fit.slopes[i] ?? 0), fit.constant);
-    return log ? Math.exp(value) : value;
-  };
-  if (newX === undefined) {
-    const line = data.x.map(at);
-    return data.sideways ? [line] : line.map((v) => [v]);
-  }
-  const rows = toMatrix(newX, frame).map((row) => row.map(number));
-  if (fit.slopes.length === 1) return rows.map((row) => row.map((v) => at([v])));
-  if (!data.sideways) return rows.map((row) => [at(row)]);
-  return [firstOf(rows).map((_, i) => at(rows.map((row) => itemAt(row, i))))];
-}
+/** Coefficients from last to first and the constant, with their statistics on request. */
+const lineFit = (name: string, scale: Scale): WorksheetFunction =>
+  defineIn(name, "array [array] [array] [array]", (frame, y, x, constant, stats): CellMatrix => {
+    const { fit, withConstant, shown } = fitted(frame, y, x, constant, scale);
+    const coefficients = [...fit.slopes].reverse().map(shown).concat(shown(fit.constant));
+    if (!flagOf(frame, stats, false)) return [coefficients];
+    const width = coefficients.length;
+    const pad = (row: CellValue[]): CellValue[] => [...row, ...new Array<CellValue>(width - row.length).fill(NA)];
+    return [
+      coefficients,
+      [...[...fit.slopeErrors].reverse(), withConstant ? fit.constantError : NA],
+      pad([fit.r2, fit.standardError]),
+      pad([fit.f, fit.freedom]),
+      pad([fit.regression, fit.residual]),
+    ];
+  });
+
+const trend = (name: string, scale: Scale): WorksheetFunction =>
+  defineIn(name, "array [array] [array] [array]", (frame, y, x, newX, constant): CellMatrix => {
+    const { data, fit, shown } = fitted(frame, y, x, constant, scale);
+    const at = (xs: readonly number[]): number =>
+      shown(xs.reduce((sum, v, i) => sum + v * (fit.slopes[i] ?? 0), fit.constant));
+    if (newX === undefined) {
+      const line = data.x.map(at);
+      return data.sideways ? [line] : line.map((v) => [v]);
+    }
+    const rows = toMatrix(newX, frame).map((row) => row.map(number));
+    if (fit.slopes.length === 1) return rows.map((row) => row.map((v) => at([v])));
+    if (!data.sideways) return rows.map((row) => [at(row)]);
+    return [firstOf(rows).map((_, i) => at(rows.map((row) => itemAt(row, i))))];
+  });
 
 const forecast = defineIn("FORECAST.LINEAR", "number array array", (frame, x, knownY, knownX) => {
   const s = sums(turned(pairs(frame, knownY, knownX)));
@@ -166,16 +158,8 @@ export const regression: readonly WorksheetFunction[] = [
   ofPairs("COVARIANCE.S", false, (s) => (s.n < 2 ? DIV0 : s.xy / (s.n - 1))),
   forecast,
   alias("FORECAST", forecast),
-  defineIn("LINEST", "array [array] [array] [array]", (frame, y, x, constant, stats) =>
-    linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), false),
-  ),
-  defineIn("LOGEST", "array [array] [array] [array]", (frame, y, x, constant, stats) =>
-    linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), true),
-  ),
-  defineIn("TREND", "array [array] [array] [array]", (frame, y, x, newX, constant) =>
-    trend(frame, y, x, newX, flagOf(frame, constant, true), false),
-  ),
-  defineIn("GROWTH", "array [array] [array] [array]", (frame, y, x, newX, constant) =>
-    trend(frame, y, x, newX, flagOf(frame, constant, true), true),
-  ),
+  lineFit("LINEST", "plain"),
+  lineFit("LOGEST", "log"),
+  trend("TREND", "plain"),
+  trend("GROWTH", "log"),
 ];

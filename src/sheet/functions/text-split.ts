@@ -68,19 +68,17 @@ function split(text: string, delimiters: readonly string[], skipEmpty: boolean, 
   return skipEmpty ? pieces.filter((piece) => piece !== "") : pieces;
 }
 
+const partOfText = (name: string, before: boolean): WorksheetFunction =>
+  defineIn(
+    name,
+    "text array [number?] [number?] [number?] [value?]",
+    (frame, text, delimiter, nth = 1, mode = 0, end = 0, otherwise = undefined) =>
+      part(frame, text, delimiter, { nth, ignoreCase: mode === 1, toEnd: end === 1, otherwise }, before),
+  );
+
 export const textSplit: readonly WorksheetFunction[] = [
-  defineIn(
-    "TEXTBEFORE",
-    "text array [number?] [number?] [number?] [value?]",
-    (frame, text, delimiter, nth = 1, mode = 0, end = 0, otherwise = undefined) =>
-      part(frame, text, delimiter, { nth, ignoreCase: mode === 1, toEnd: end === 1, otherwise }, true),
-  ),
-  defineIn(
-    "TEXTAFTER",
-    "text array [number?] [number?] [number?] [value?]",
-    (frame, text, delimiter, nth = 1, mode = 0, end = 0, otherwise = undefined) =>
-      part(frame, text, delimiter, { nth, ignoreCase: mode === 1, toEnd: end === 1, otherwise }, false),
-  ),
+  partOfText("TEXTBEFORE", true),
+  partOfText("TEXTAFTER", false),
   defineIn(
     "TEXTSPLIT",
     "array array [array] [boolean?] [number?] [array]",
