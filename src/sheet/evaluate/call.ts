@@ -68,11 +68,21 @@ export function compileCall(
   const given = nodes.length === 1 && nodes[0] === null && fn.most === 0 ? [] : nodes;
   checkCount(fn, given.length);
   const body = fn.body as unknown as Body;
-  const scalars: { readonly at: number; readonly read: Read; readonly takesErrors: boolean }[] = [];
+  const scalars: {
+    readonly at: number;
+    readonly read: Read;
+    readonly takesErrors: boolean;
+    readonly takesNumbers: boolean;
+  }[] = [];
   const readers = given.map((node, at): ((frame: Frame) => unknown) => {
     const kind = kindAt(fn, at);
     if (isScalar(kind)) {
-      scalars.push({ at, read: SCALARS[kind], takesErrors: kind === "any" });
+      scalars.push({
+        at,
+        read: SCALARS[kind],
+        takesErrors: kind === "any",
+        takesNumbers: !/^(?:text|boolean)/.test(kind),
+      });
       return node === null ? () => undefined : compiler.single(node, array, names);
     }
     const isLazy = kind === "lazy" || kind === "lazyWhole";
@@ -85,8 +95,10 @@ export function compileCall(
   });
 
   const run = (frame: Frame, args: unknown[]): Value => {
-    for (const { at, read, takesErrors } of scalars) {
-      const value = read(args[at] as CellValue | undefined);
+    for (const { at, read, takesErrors, takesNumbers } of scalars) {
+      const asGiven = args[at] as CellValue | undefined;
+      if (takesNumbers && typeof asGiven === "number") continue;
+      const value = read(asGiven);
       if (value instanceof CellError && !takesErrors) return value;
       args[at] = value;
     }

@@ -1,5 +1,5 @@
 import type { CellValue } from "../../units/cell.ts";
-import { itemAt, lastOf } from "../../units/certain.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
 import { Frame } from "../evaluate/frame.ts";
 import { Keep } from "../evaluate/keep.ts";
@@ -189,8 +189,8 @@ export class Calculator {
   private settle(first: FormulaCell, pending: PendingCells): void {
     const stack: Step[] = [{ cell: first, read: true }];
     first.state = ACTIVE;
-    while (stack.length > 0) {
-      const { cell } = lastOf(stack);
+    for (let top = stack.at(-1); top; top = stack.at(-1)) {
+      const { cell } = top;
       const waiting = cell.lazy ? undefined : this.waitingPrecedent(cell, pending);
       if (waiting) {
         waiting.state = ACTIVE;
@@ -271,7 +271,8 @@ export class Calculator {
   }
 
   private store(cell: FormulaCell, result: Value, frame: Frame): void {
-    const sheet = itemAt(this.workbook.sheets, cell.sheet);
+    const sheet = this.workbook.sheets[cell.sheet];
+    if (!sheet) throw new Error(`no sheet ${cell.sheet}`);
     if (cell.kind === "normal") {
       sheet.set(cell.row, cell.column, presentable(single(result, frame)));
       return;

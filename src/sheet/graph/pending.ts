@@ -1,4 +1,3 @@
-import { itemAt } from "../../units/certain.ts";
 import { DONE, type FormulaCell } from "../workbook/formula-cell.ts";
 
 /** Thrown when an expression reads a cell whose own formula has not been calculated yet. */
@@ -34,20 +33,20 @@ class PendingColumn {
     let high = waiting.length;
     while (low < high) {
       const middle = (low + high) >> 1;
-      if (itemAt(waiting, middle).row < top) low = middle + 1;
+      if ((waiting[middle]?.row ?? top) < top) low = middle + 1;
       else high = middle;
     }
     // Union-find: entries that are done point past themselves, and every walk shortens the path (Tarjan 1975).
     let at = low;
     let found = waiting[at];
     while (found) {
-      const jump = itemAt(next, at);
+      const jump = next[at] ?? at;
       if (jump === at && found.cell.state !== DONE) break;
       at = jump === at ? at + 1 : jump;
       found = waiting[at];
     }
     for (let i = low; i < at; ) {
-      const jump = itemAt(next, i);
+      const jump = next[i] ?? i;
       next[i] = at;
       i = jump > i ? jump : i + 1;
     }

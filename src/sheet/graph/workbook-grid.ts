@@ -1,5 +1,4 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
-import { itemAt } from "../../units/certain.ts";
 import { nearest } from "../../units/nearest.ts";
 import { DAYS_1904 } from "../evaluate/calendar.ts";
 import { compileTemplate } from "../evaluate/compile-template.ts";
@@ -81,7 +80,9 @@ export class WorkbookGrid implements Grid {
   }
 
   private sheet(index: number): Sheet {
-    return itemAt(this.workbook.sheets, index);
+    const found = this.workbook.sheets[index];
+    if (!found) throw new Error(`no sheet ${index}`);
+    return found;
   }
 
   cell(sheet: number, row: number, column: number): CellValue {
