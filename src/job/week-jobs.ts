@@ -6,7 +6,7 @@ import type { Book } from "./book.ts";
 import { type BookShop, headerSays, jobPlan } from "./job-plan.ts";
 import { SCHEMA, schemaOf } from "./schema.ts";
 
-export interface ReadJob {
+interface ReadJob {
   /** undefined: it cannot be planned. */
   readonly job: WeekJob | undefined;
   /** A sentence each, without the job's name. */

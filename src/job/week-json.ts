@@ -1,4 +1,5 @@
 /** The week as `week --json` writes it, for other programs and for the next week. Nothing is decided here. */
+
 import { z } from "zod";
 import { lineName } from "../bill/line-name.ts";
 import type { Instant } from "../bill/pictures.ts";
@@ -10,6 +11,7 @@ import { setForSays } from "../bill/week/set-for-says.ts";
 import type { WeekJob } from "../bill/week/steps.ts";
 import type { Taken } from "../bill/week/take-bill.ts";
 import type { Week } from "../bill/week/week.ts";
+import { itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { isoTime, orNull, plain, textOrNull } from "./plain-figures.ts";
 
@@ -102,7 +104,7 @@ export interface SaidWeek {
 }
 
 export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWeek): WeekJson => {
-  const key = (i: number) => stepKey(jobs, week.steps[i]!);
+  const key = (i: number) => stepKey(jobs, itemAt(week.steps, i));
   return WEEK_JSON.parse({
     version: 1,
     now: isoTime(week.now),
@@ -117,7 +119,7 @@ export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWee
     })),
     steps: week.steps.map((step, i) => ({
       key: key(i),
-      job: week.jobs[step.job]!.name,
+      job: itemAt(week.jobs, step.job).name,
       line: step.line.row - 1,
       part: lineName(step.line),
       station: step.station.name,
@@ -125,7 +127,7 @@ export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWee
       lot: step.lot,
       lots: step.lots,
       pieces: step.pieces,
-      set_for: textOrNull(setForSays(step, jobs[step.job]!.plan.shop.system)),
+      set_for: textOrNull(setForSays(step, itemAt(jobs, step.job).plan.shop.system)),
       begins: isoTime(step.begins),
       run_from: isoTime(step.ready),
       finish: isoTime(step.finish),

@@ -57,8 +57,8 @@ export function bendNumbers({ material, thickness, main, cross }: BillLine, tool
   const angles = [...new Set([...main.angles, ...(cross?.angles ?? [])].map(square))].sort((a, b) => b - a);
   const found = angles.map((angle) => {
     const shape = airShape(askedOver(material, thickness, angle, die, punch?.nose), material.airMethod ?? "rule", work);
-    const { radius, neutralAxis, axisSource } = shape;
-    const deduction = bendDeduction(thickness, radius, angle, neutralAxis, "outside", work, axisSource);
+    const { radius, neutralAxis: k, axisSource } = shape;
+    const deduction = bendDeduction({ thickness, radius, bendAngle: angle, k, legs: "outside" }, work, axisSource);
     return { angle, radius, deduction, method: methodOf(shape), tryFirst: tryFirst(shape) };
   });
   const at = new Map(found.map(({ angle, radius, deduction }) => [angle, { radius, deduction }]));

@@ -23,7 +23,10 @@ export function bendOrBottomNumbers(line: BillLine, tools: Tools & Pick<Setup, "
       const share = pressedShare(angle, springback, tools);
       if (share === 0) return [angle, air];
       step(work, "s", "share of the springback that the faces press out", share, "", PRESSED);
-      const onNose = bendDeduction(thickness, nose, angle, K_DEFAULT.value, "outside", work);
+      const onNose = bendDeduction(
+        { thickness, radius: nose, bendAngle: angle, k: K_DEFAULT.value, legs: "outside" },
+        work,
+      );
       const [radius, deduction] = [between(air.radius, nose, share), between(air.deduction, onNose, share)];
       return [
         angle,

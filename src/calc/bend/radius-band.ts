@@ -33,17 +33,17 @@ function bandOf(asked: AskedBend, method: AirMethod, work?: Working): RadiusBand
 /** Radius and deduction (outside legs) of a shape, each with its band. */
 export function shapeBand(
   { material, thickness, bendAngle, tools }: AskedBend,
-  { radius, neutralAxis, mechanicsShare }: AirShape,
+  { radius, neutralAxis: k, mechanicsShare }: AirShape,
   mechanics: Pick<AirBendBand, "tangentRadius" | "bendDeduction">,
 ): { readonly radius: RadiusBand; readonly deduction: RadiusBand } {
-  const deduction = bendDeduction(thickness, radius, bendAngle, neutralAxis, "outside");
+  const at = (inside: Millimetres) => bendDeduction({ thickness, radius: inside, bendAngle, k, legs: "outside" });
+  const deduction = at(radius);
   const solved = {
     radius: about(radius, mechanics.tangentRadius),
     deduction: about(deduction, mechanics.bendDeduction),
   };
   if (mechanicsShare > 0) return solved;
   const byRule = airRadiusByRule(material, tools.dieOpening, tools.punchNose);
-  const at = (inside: Millimetres) => bendDeduction(thickness, inside, bendAngle, neutralAxis, "outside");
   // A nose wider than the rule's shares leaves them no width: that is not certainty.
   return {
     radius: wider(byRule, solved.radius),

@@ -61,8 +61,6 @@ export function readMarks(bill: CellMatrix, name: string, above = 0): ReadMarks 
   return { marks, faults };
 }
 
-export const marksOf = (marks: ReadonlyMap<number, Marks>, row: number): Marks => marks.get(row) ?? NO_MARKS;
-
 const begunOf = (item: string, label: string): Begun =>
   LOOKS_TIMED.test(item) ? timed(item, label, "2026-05-18 06:30") : { station: item, at: undefined };
 

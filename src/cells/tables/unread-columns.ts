@@ -7,7 +7,7 @@ import { type Columns, findColumn } from "../parameters/column.ts";
 export function unreadColumns([header = []]: CellMatrix, table: Columns): string[] {
   const columns = Object.values(table);
   const read = columns.map((column) => findColumn(header, { ...column, optional: true }, "table").index);
-  const names = columns.map(({ headers }) => headers[0]!);
+  const names = columns.map(({ headers }) => headers[0]);
   return header.flatMap((title, i) => {
     if (isBlank(title) || read.includes(i)) return [];
     const words = isCellError(title) ? title.code : String(title);

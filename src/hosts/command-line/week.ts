@@ -1,4 +1,5 @@
 /** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late, 2 where a file is refused. */
+
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { latestStarts } from "../../bill/week/latest-starts.ts";
@@ -14,6 +15,7 @@ import { type SaidWeek, weekBefore, weekJson } from "../../job/week-json.ts";
 import { weekPapers } from "../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { callerPath, isFolder } from "./caller.ts";
@@ -63,7 +65,7 @@ export const week: Command = async (args, context) => {
     if (values.json) context.out(`${JSON.stringify(weekJson(said))}\n`);
     else context.out(`${weekWords(said)}\n`);
     if (values.print !== undefined) {
-      const { system } = jobs[0]!.plan.shop;
+      const { system } = firstOf(jobs).plan.shop;
       const papers = weekPapers(found, { version: context.version, system, rescues: said.rescues, faults });
       // Of the papers only what went wrong is said: standard output is the week's.
       const code = await writePapers(
@@ -91,8 +93,9 @@ function filesOf(given: readonly string[]): readonly string[] {
           .map((name) => join(path, name))
       : [path],
   );
-  if (files.length === 0) refuse("unreadable", given[0]!, "a folder with workbooks of jobs", "one without");
-  if (files.length > MOST_JOBS) refuse("too-large", given[0]!, `a week of at most ${MOST_JOBS} jobs`, files.length);
+  if (files.length === 0) refuse("unreadable", firstOf(given), "a folder with workbooks of jobs", "one without");
+  if (files.length > MOST_JOBS)
+    refuse("too-large", firstOf(given), `a week of at most ${MOST_JOBS} jobs`, files.length);
   return files;
 }
 
@@ -103,7 +106,8 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
   const jobs: WeekJob[] = [];
   const faults = given.length > files.length ? ["a workbook is given twice; it is planned once"] : [];
   files.forEach((file, i) => {
-    const name = names.indexOf(names[i]!) === names.lastIndexOf(names[i]!) ? names[i]! : file;
+    const own = itemAt(names, i);
+    const name = names.indexOf(own) === names.lastIndexOf(own) ? own : file;
     try {
       const read = weekJob(name, bookIn(file), shop);
       if (interactive) note(`${name}: ${i + 1} of ${files.length}\n`);
@@ -119,7 +123,7 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
   });
   if (jobs.length === 0) {
     for (const fault of faults) note(`${fault}\n`);
-    refuse("unreadable", files[0]!, "a job's workbook", "none that can be planned");
+    refuse("unreadable", firstOf(files), "a job's workbook", "none that can be planned");
   }
   return { jobs, faults, areAll: jobs.length === files.length };
 }

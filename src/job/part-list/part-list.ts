@@ -3,11 +3,13 @@
  * and decimals either way. Nothing is guessed: every column says what it is read as, and every cell that could be read in
  * two ways, or in none, is named by its row and column and keeps its line from being planned.
  */
+
 import type { BillRow } from "../../bill/nouns/line.ts";
 import type { ReadContext } from "../../cells/record/record.ts";
 import { readBill } from "../../cells/tables/bill.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { message, Refusal, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import { type MappedColumn, mapColumns, statedColumns } from "./column-map.ts";
@@ -197,7 +199,8 @@ export function headingOf(rows: CellMatrix, { heading, columns }: PartListOption
   throw wrong(
     "parts",
     'a list with a heading that tells its columns, such as "Part", "Material", "Thickness", "Quantity", "Width", "Length"',
-    `row ${first + 1}: ${rows[first]!.filter((cell) => !isEmpty(cell))
+    `row ${first + 1}: ${itemAt(rows, first)
+      .filter((cell) => !isEmpty(cell))
       .slice(0, 8)
       .join(", ")}`,
     'say the heading\'s row and its columns: --heading 3 --columns "THEIRS=Material; ...", or --heading 0 and letters where there is none',
@@ -270,9 +273,9 @@ function lineFaults(list: PartList, context: ReadContext): Fault[] {
     if (!("refusal" in row) || has.has(number)) return [];
     const title = /column "([^"]*)"/.exec(row.refusal.message)?.[1] ?? "";
     const at = list.columns.find(({ read }) => read && titleOf(read.key) === title);
-    const given = at ? String(list.cells[row.row - 1]![list.cells[0]!.indexOf(title)] ?? "") : "";
+    const given = at ? String(itemAt(list.cells, row.row - 1)[firstOf(list.cells).indexOf(title)] ?? "") : "";
     const kind: FaultKind = "does not fit together";
-    const isUnsaid = title === titleOf("bendAngles") && !list.cells[0]!.includes(title);
+    const isUnsaid = title === titleOf("bendAngles") && !firstOf(list.cells).includes(title);
     const words = `${sentenceOf(row.refusal)}${isUnsaid ? '; no column says them: --every "Bend angles=90"' : ""}`;
     return [{ row: number, column: at?.letter ?? "", title: at?.title ?? title, given, kind, words }];
   });

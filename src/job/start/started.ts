@@ -12,7 +12,7 @@ import { BILL_KEYS, titleOf } from "../part-list/heading-words.ts";
 import { type PartList, partRows } from "../part-list/part-list.ts";
 import { EXAMPLE_MATERIAL } from "./shop-tables.ts";
 
-export interface StartFacts {
+interface StartFacts {
   /** What the job is called until somebody types another name. */
   readonly name: string;
   /** Day of the worksheet. */

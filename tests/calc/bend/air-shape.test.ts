@@ -72,7 +72,15 @@ describe("method best", () => {
         const [t, tools] = bend(from * (to / from) ** (i / steps));
         const found = refusalOr(() => shape(name, t, tools));
         if (found instanceof Refusal) return undefined;
-        return bendDeduction(mm(t), found.radius, square, found.neutralAxis, "outside") / t;
+        return (
+          bendDeduction({
+            thickness: mm(t),
+            radius: found.radius,
+            bendAngle: square,
+            k: found.neutralAxis,
+            legs: "outside",
+          }) / t
+        );
       });
       // Past an end of the walk the free sheet does not come to 90 degrees.
       const walked = points.filter((value) => value !== undefined);
@@ -120,7 +128,7 @@ describe("faces of die and punch against the loaded angle", () => {
     for (const tools of [{ dieOpening: mm(24) }, { dieOpening: mm(250), dieAngle: degrees(60) }]) {
       const work: Working = [];
       const { radius, neutralAxis, axisSource } = shape("A36", 3, tools, "best", work);
-      bendDeduction(mm(3), radius, square, neutralAxis, "outside", work, axisSource);
+      bendDeduction({ thickness: mm(3), radius, bendAngle: square, k: neutralAxis, legs: "outside" }, work, axisSource);
       const symbols = work.map(({ symbol }) => symbol);
       expect(new Set(symbols).size, symbols.join(" ")).toBe(symbols.length);
       for (const each of ["t", "V", "rp", "rd", "E", "nu", "Kh", "n", "mu", "faces", "d"])

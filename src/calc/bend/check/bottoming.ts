@@ -8,7 +8,7 @@ import { type ForceCases, forceCases } from "../force-cases.ts";
 import { type BendLine, type Setup, sharpestBend } from "./line.ts";
 import { bottoms } from "./loaded-angle.ts";
 
-export interface BendOutcome {
+interface BendOutcome {
   /** Share of the springback that the faces press out: 0 in air. */
   readonly pressed: number;
   readonly estimate: AirEstimate;

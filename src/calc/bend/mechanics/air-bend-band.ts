@@ -14,7 +14,7 @@ import type { AirBendInput } from "./air-bend-input.ts";
 import { airBendToAngle } from "./air-bend-to-angle.ts";
 
 /** What the ram is set to: a wanted final angle, or a stroke whatever angle comes of it. */
-export type AirBendTarget = { readonly finalAngle: Degrees } | { readonly stroke: Millimetres };
+type AirBendTarget = { readonly finalAngle: Degrees } | { readonly stroke: Millimetres };
 
 /** How far stock and die stray from their nominal: half the width that holds 90 % of them, taken as independent. */
 export interface Deviations {
