@@ -77,7 +77,7 @@ export const week: Command = async (args, context) => {
   }
 };
 
-function filesOf(given: readonly string[]): readonly string[] {
+export function filesOf(given: readonly string[]): readonly string[] {
   const files = given.flatMap((path) =>
     isFolder(callerPath(path))
       ? workbooksBelow(callerPath(path))
@@ -90,13 +90,19 @@ function filesOf(given: readonly string[]): readonly string[] {
   return files;
 }
 
+/** A job is called as its file, where two files are called the same by their paths. */
+export function jobNames(files: readonly string[]): string[] {
+  const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
+  return names.map((name, i) => (names.indexOf(name) === names.lastIndexOf(name) ? name : files[i]!));
+}
+
 /** A file that cannot be read, or holds no job, is named; the others are planned. */
 function jobsOf(files: readonly string[], shop: BookShop | undefined, { note }: CommandContext) {
-  const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
+  const names = jobNames(files);
   const jobs: WeekJob[] = [];
   const faults: string[] = [];
   files.forEach((file, i) => {
-    const name = names.indexOf(names[i]!) === names.lastIndexOf(names[i]!) ? names[i]! : file;
+    const name = names[i]!;
     try {
       const read = weekJob(name, bookIn(file), shop);
       if (read.job) jobs.push(read.job);
