@@ -9,6 +9,8 @@ import { sheetDrawn } from "./shear-cuts.ts";
 export interface CutSheet {
   readonly title: string;
   readonly about: string;
+  /** How many sheets are cut so. */
+  readonly repeats: number;
   /** The lines of a cut bear its number as data-cut. */
   readonly svg: string;
   readonly cuts: readonly { readonly number: number; readonly says: string }[];
@@ -27,6 +29,7 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
       return {
         title: `${group.material.name} ${show(group.thickness, "length", system, 4)}`,
         about: `${patternTitle(pattern, drawn.name)}, on ${group.shear!.name}`,
+        repeats: pattern.repeats,
         svg: drawPattern(
           pattern,
           rows.map(({ row }) => row),

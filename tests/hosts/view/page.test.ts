@@ -413,6 +413,14 @@ describe("what is cut and bent", () => {
       expect(await page.locator(`.cuts line.marked[data-cut="${second!.number}"]`).count()).toBeGreaterThan(0);
       await page.getByRole("button", { name: "Next sheet" }).click();
       await soon(() => page.locator(".cuts h2").textContent()).toContain(`Sheet 2 of ${planned.length}`);
+      // Any sheet is one click away, or one key from the one that is shown.
+      const small = page.locator(".cut-strip button");
+      expect(await small.count()).toBe(planned.length);
+      await small.nth(planned.length - 1).click();
+      await soon(() => page.locator(".cuts h2").textContent()).toContain(`Sheet ${planned.length} of`);
+      await page.keyboard.press("ArrowRight");
+      await soon(() => page.locator(".cuts h2").textContent()).toContain("Sheet 1 of");
+      expect(await page.locator(".cut-strip [tabindex='0']").count()).toBe(1);
     }));
 
   it("marks the hit that collides, after those that can be made", () =>
@@ -477,7 +485,7 @@ describe("the look", () => {
         await table(page, "Bill");
         await seen("bill");
         await place(page, "Cutting");
-        await page.locator(".cuts svg").waitFor();
+        await page.locator(".cuts figure svg").waitFor();
         await seen("cuts");
         await place(page, "More");
         await page.locator(".start h2").waitFor();
