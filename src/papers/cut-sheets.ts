@@ -35,7 +35,7 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
           rows.map(({ row }) => row),
           drawn,
           system,
-        ),
+        ).svg,
         cuts: rows.map(({ row, piece, drops, onTable }) => ({
           number: row.seq,
           says: `${piece}: set ${showReading(row.measure, system)}; drops ${drops || "nothing"}; on table ${onTable || "nothing"}`,

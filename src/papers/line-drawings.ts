@@ -1,21 +1,22 @@
 /** The pictures of a line: bent, flat, and the tools at its bends. */
 import { drawnSays } from "../bill/drawn-says.ts";
-import { type BentStrip, hitsOf } from "../bill/lines/bent-strip.ts";
+import { type BentStrip, hitsOf, turnedTo } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
 import { type Hit, obstacleInWords } from "../bill/pictures.ts";
 import { degrees } from "../units/quantity.ts";
 import type { UnitSystem } from "../units/system.ts";
+import { gaugedOff } from "./back-gauge.ts";
 import { drawBentProfile } from "./drawing/bent-profile.ts";
 import { drawAtGauge, drawEndOfBend, type PicturedHit } from "./drawing/end-of-bend.ts";
 import { drawFlat } from "./drawing/flat-blank.ts";
-import type { Frame } from "./drawing/ink.ts";
+import type { Drawn, Frame } from "./drawing/ink.ts";
+import { moveOf } from "./moves.ts";
 
-export interface Picture {
+export interface Picture extends Drawn {
   readonly name: string;
-  readonly svg: string;
-  /** What stands below it. */
-  readonly words: readonly string[];
+  /** How the sheet is laid for a hit. */
+  readonly mark?: string;
   readonly kind: "bent" | "flat" | "hit";
   /** A hit that cannot be made. */
   readonly fails?: true;
@@ -33,8 +34,7 @@ export const bentDrawings = ({ line, strips }: LinePlan, system: UnitSystem): Pi
   strips.map(({ part }, i) => ({
     name: i === 0 ? "Bent" : "Bent, second direction",
     kind: "bent",
-    svg: drawBentProfile(part, system, line.part),
-    words: [],
+    ...drawBentProfile(part, system, line.part),
   }));
 
 const inDirection =
@@ -50,13 +50,13 @@ export function flatDrawing({ line, blank, strips }: LinePlan, system: UnitSyste
   // Bends of the cross strip alone run the other way over the blank, and so does their grain.
   const isTurned = first !== undefined && bentStrips(line)[0] !== line.main;
   const turned = line.grain === "across" ? "along" : line.grain === "along" ? "across" : undefined;
-  const svg = drawFlat(first?.part ?? plate, isTurned ? blank.length : blank.width, system, {
+  const drawn = drawFlat(first?.part ?? plate, isTurned ? blank.length : blank.width, system, {
     name: line.part,
     grain: isTurned ? turned : line.grain,
     gaugedEnd: first && hitsOf(first)[0]?.gaugedEnd,
     cross: second?.part,
   });
-  return { name: "Flat", kind: "flat", svg, words: [] };
+  return { name: "Flat", kind: "flat", ...drawn };
 }
 
 /** The end of every bend in its order; where there is none, the bend that fails and what it meets. */
@@ -88,12 +88,24 @@ const hitsBefore = ({ line }: LinePlan, strip: BentStrip, system: UnitSystem): P
   }));
 
 /** How the sheet lies at the gauge before every hit; none where there is no order. */
-export const gaugeDrawings = ({ line }: LinePlan, strip: BentStrip, system: UnitSystem, frame?: Frame): Picture[] =>
-  picturedHits(strip, line.part).map((hit, i) => ({
-    name: `Hit ${i + 1}: at the gauge`,
-    kind: "hit",
-    ...drawAtGauge(hit, system, frame),
-  }));
+export const gaugeDrawings = (
+  { line }: LinePlan,
+  strip: BentStrip,
+  direction: number,
+  system: UnitSystem,
+  frame?: Frame,
+): Picture[] =>
+  picturedHits(strip, line.part).map((pictured, i) => {
+    const hit = hitsOf(strip)[i]!;
+    const { words, mark } = moveOf(hit, strip, { isFirst: i === 0, direction });
+    return {
+      name: `Hit ${i + 1}: at the gauge`,
+      kind: "hit",
+      ...drawAtGauge(pictured, system, frame),
+      mark,
+      words: [words, `${gaugedOff(hit, direction)} to the gauge`],
+    };
+  });
 
 function picturedHits(strip: BentStrip, name: string): PicturedHit[] {
   const { order } = strip;
@@ -115,6 +127,7 @@ const pictured = (
   name,
   hit,
   springback: strip.springback[hit.bend - 1] ?? degrees(0),
+  turnedTo: turnedTo(strip, hit.bend),
   finished: finished.map(({ bend }) => bend),
   ...rest,
 });

@@ -3,7 +3,7 @@ import { type BentPart, checkPart } from "../../bill/pictures.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
-import { FIGURE, type Frame, fitted, Ink, NOTE } from "./ink.ts";
+import { type Drawn, FIGURE, type Frame, fitted, Ink, NOTE, scaleSays } from "./ink.ts";
 import { at, boxOf, type Point, path } from "./svg.ts";
 
 interface Corner {
@@ -73,13 +73,13 @@ const FRAME: Frame = { width: 58, height: 46 };
 const LARGEST = 1.5; // a small clip is not drawn larger than this
 
 /** Refuses (Refusal) a part that no sheet can be. Lengths in mm; figures are written in the reader's units. */
-export function drawBentProfile(part: BentPart, system: UnitSystem, name = "part", frame = FRAME): string {
+export function drawBentProfile(part: BentPart, system: UnitSystem, name = "part", frame = FRAME): Drawn {
   checkPart(part);
   const { d, points, corners } = midLine(part);
   const box = boxOf([...points, ...corners.map(({ mold }) => mold)]);
   const length = (value: number) => show(value, "length", system, 4);
   const plain = (value: number) => length(value).replace(/ \S+$/, "");
-  const { ink } = fitted(frame, Math.min(LARGEST, frame.width / Math.max(1, box.right - box.left)), (scale) => {
+  const { ink, scale } = fitted(frame, Math.min(LARGEST, frame.width / Math.max(1, box.right - box.left)), (scale) => {
     const ink = new Ink();
     const put = ([x, y]: Point): Point => [x * scale, y * scale];
     const thick = Math.max(part.thickness * scale, LEAST_THICK);
@@ -93,10 +93,12 @@ export function drawBentProfile(part: BentPart, system: UnitSystem, name = "part
     });
     return ink;
   });
-  return ink.svg(
+  const svg = ink.svg(
     `${name}: bent profile`,
     `Sheet ${length(part.thickness)} thick, ${part.bends.length} bends. Outside flanges ${part.flanges.map(length).join(", ")}; bend angles ${part.bends.map(({ angle }) => `${showNumber(angle)} degrees`).join(", ")}.`,
   );
+  const isThick = part.thickness * scale < LEAST_THICK;
+  return { svg, words: [], height: ink.height, scale: `${scaleSays(scale)}${isThick ? ", sheet drawn thicker" : ""}` };
 }
 const LEAST_THICK = 0.8; // mm on paper: a thin sheet is still seen
 
