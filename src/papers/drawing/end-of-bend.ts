@@ -5,7 +5,8 @@ import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
 import { type Drawn, type Frame, fitted, Ink, scaleSays, THICK, THIN } from "./ink.ts";
-import { boxOf, element, type Point } from "./svg.ts";
+import { ring } from "./ring.ts";
+import { boxOf, type Point } from "./svg.ts";
 
 export interface PicturedHit {
   readonly part: BentPart;
@@ -19,8 +20,8 @@ export interface PicturedHit {
   readonly name: string;
   /** How the tools are known, in words; "" by their real outlines. */
   readonly drawn: string;
-  /** What the plan found in the way; undefined where the hit can be made. */
-  readonly obstacle: { readonly words: string; readonly isAtDie: boolean } | undefined;
+  /** What the plan found in the way, or, without words, where it is wrong though the hit can be made. */
+  readonly obstacle: { readonly words: string | undefined; readonly isAtDie: boolean } | undefined;
   /** Where the back gauge stands; undefined where the plan sets none. */
   readonly stop: Millimetres | undefined;
 }
@@ -75,19 +76,6 @@ export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame =
     height: ink.height,
     scale: scaleSays(scale),
   };
-}
-
-const RING = 3; // mm of paper
-
-/** Marks what is wrong. */
-function ring(ink: Ink, [cx, cy]: Point): void {
-  const markup = element("circle", { class: "ring", cx, cy, r: RING, fill: "none", "stroke-width": THICK });
-  ink.add(
-    markup,
-    [0, 1, 2, 3, 4].map(
-      (i): Point => [cx + RING * Math.cos((i * Math.PI) / 2), cy + RING * Math.sin((i * Math.PI) / 2)],
-    ),
-  );
 }
 
 /** Where the leg ends that lies on the die the shorter way. */

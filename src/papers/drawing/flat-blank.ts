@@ -5,6 +5,7 @@ import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Chain, chainBelow, type Dimension, dimension, spread } from "./dimension.ts";
 import { type Drawn, FIGURE, type Frame, fitted, Ink, NOTE, scaleSays, THICK, THIN, widthOf } from "./ink.ts";
+import { ring } from "./ring.ts";
 import { at, drawing, element, type Point, path, polygon } from "./svg.ts";
 
 export interface FlatOptions {
@@ -14,6 +15,8 @@ export interface FlatOptions {
   readonly gaugedEnd?: "first" | "last" | undefined;
   /** The strip that is bent in the second direction: its bend lines lie along the blank's length. */
   readonly cross?: BentPart | undefined;
+  /** What is marked: the ends of the bend lines, or of a side of the drawing. */
+  readonly fault?: "bend lines" | "across" | "up" | undefined;
   /** Of the picture on paper. */
   readonly frame?: Frame;
 }
@@ -28,7 +31,7 @@ export function drawFlat(
   part: BentPart,
   side: Millimetres,
   system: UnitSystem,
-  { name = "part", grain, gaugedEnd = "first", cross, frame = FRAME }: FlatOptions = {},
+  { name = "part", grain, gaugedEnd = "first", cross, fault, frame = FRAME }: FlatOptions = {},
 ): Drawn {
   if (part.bends.length > 0) checkPart(part);
   const length = flatLength(part);
@@ -58,6 +61,7 @@ export function drawFlat(
       const { angle } = part.bends[i]!;
       bendLine(ink, [x * scale, -OVER], [x * scale, high + OVER], angle);
     }
+    for (const point of faultEnds(fault, { lines: lines.map((x) => x * scale), long, high })) ring(ink, point);
     labels(
       ink,
       lines.map((x) => x * scale),
@@ -98,6 +102,28 @@ const SAME_MM = 1e-6;
 /** On paper: a blank with one direction of bends is drawn no higher and no lower than can be read. */
 const heightOf = (width: number, scale: number, cross: BentPart | undefined): number =>
   cross ? width * scale : Math.min(Math.max(width * scale, LEAST_HIGH), MOST_HIGH);
+
+function faultEnds(
+  fault: FlatOptions["fault"],
+  { lines, long, high }: { readonly lines: readonly number[]; readonly long: number; readonly high: number },
+): Point[] {
+  if (fault === "bend lines")
+    return lines.flatMap((x): Point[] => [
+      [x, 0],
+      [x, high],
+    ]);
+  if (fault === "across")
+    return [
+      [0, high / 2],
+      [long, high / 2],
+    ];
+  return fault === "up"
+    ? [
+        [long / 2, 0],
+        [long / 2, high],
+      ]
+    : [];
+}
 
 const OVER = 3; // mm that a bend line goes beyond the blank, so that it is not taken for a cut
 const NEXT_ROW = 1;
