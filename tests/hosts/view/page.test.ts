@@ -243,8 +243,19 @@ describe("the tables of a workbook", () => {
       await page.keyboard.press("7");
       await page.keyboard.press("Escape");
       expect(await cell(page, "C", 5).textContent()).toBe("96");
-      await page.keyboard.press("Alt+PageDown");
-      await soon(() => page.getByRole("tab", { selected: true }).textContent()).toBe("Job");
+      const tab = () => page.getByRole("tab", { selected: true }).textContent();
+      for (const [key, name] of [
+        ["Alt+PageDown", "Job"],
+        ["Alt+PageDown", "Answers"],
+        ["Control+PageUp", "Job"],
+      ] as const) {
+        await page.keyboard.press(key);
+        await soon(tab).toBe(name);
+        await soon(() => page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("grid");
+      }
+      await page.keyboard.press("F6");
+      await page.keyboard.press("Shift+F6");
+      await soon(() => page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("grid");
     }));
 
   it("rows are put in and taken out, and taken back", () =>
