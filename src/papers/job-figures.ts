@@ -4,6 +4,7 @@ import { withoutSays } from "../bill/says.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { dayAndTime } from "./day.ts";
+import { inCurrency } from "./money-says.ts";
 import type { KeyFigure } from "./page.ts";
 
 export interface JobFigures {
@@ -23,7 +24,7 @@ export function jobFigures(plan: BillPlan): JobFigures {
       : quoted.filter((line) => dates.lines.get(line.plan)?.isLate).map(({ row }) => row);
   const figures: (KeyFigure | false)[] = [
     !(money instanceof Refusal) && {
-      name: "Price",
+      name: inCurrency("Price", plan),
       value: inMoney(money.charges.total),
       beside: withoutSays(totals.unpriced),
     },

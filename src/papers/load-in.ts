@@ -6,6 +6,7 @@ import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
 import { fromInternal, type UnitSystem, unitName } from "../units/system.ts";
 import { leftOut } from "./left-out.ts";
+import { partSays } from "./line-words.ts";
 import { BOX, heading, paragraph, table, text } from "./page.ts";
 
 export function loadIn(plan: BillPlan): string {
@@ -49,7 +50,7 @@ function area(rows: readonly Row[], system: UnitSystem): string {
     [
       { title: "Order", number: true },
       { title: "Part", short: true },
-      { title: "Description" },
+      { title: "Description", short: true },
       { title: "Pieces", number: true },
       { title: `Each, ${unit}`, number: true },
       { title: "Lift", short: true },
@@ -61,7 +62,7 @@ function area(rows: readonly Row[], system: UnitSystem): string {
     ],
     rows.map(({ order, loaded: { plan, stacks, stackWeight, liftPiece, liftStack } }) => [
       String(order),
-      plan.line.part,
+      partSays({ ...plan.line, plan }),
       plan.line.description,
       showNumber(plan.line.quantity, 7),
       mass(plan.blank.weight, 2),

@@ -63,7 +63,7 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .first-piece h2 { margin: 0 0 0.5mm; font-size: 10.5pt; }
 .first-piece p { margin: 1mm 0 0; font-size: 9pt; }
 .first-piece .box { width: 3.6mm; height: 3.6mm; vertical-align: -0.6mm; }
-.measures { display: grid; grid-template-columns: repeat(8, 1fr); gap: 1mm 2.5mm; }
+.measures { display: grid; grid-template-columns: repeat(10, 1fr); gap: 1mm 2.5mm; }
 .measures div { display: flex; flex-direction: column; gap: 2.5mm; font-size: 9pt; line-height: 1.15; }
 .measures .blank { min-width: 0; line-height: 1; }
 .thirds { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 5mm; }
@@ -71,6 +71,11 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .thirds td, .thirds th { padding: 0.3mm 0.8mm; white-space: nowrap; }
 .tight td { padding: 0.3mm 1.5mm; }
 .tight .box { width: 3.6mm; height: 3.6mm; vertical-align: -0.6mm; }
+.band { display: grid; grid-template-columns: auto 1fr; gap: 4mm; align-items: center; border: 2px solid #000; border-width: 4px 0; margin: 1mm 0; }
+.band .halt { font-size: 68pt; }
+.move { display: inline-block; width: 8mm; height: 6.4mm; vertical-align: -1.6mm; }
+.legend { font-size: 9.5pt; display: grid; grid-template-columns: auto auto 1fr; gap: 0.5mm 2mm; align-items: center; }
+.stops td:nth-child(6), .stops td:nth-child(7) { font-size: 11pt; white-space: nowrap; }
 .halt { font-size: 120pt; font-weight: 800; line-height: 1; letter-spacing: 1mm; margin: 0; }
 .reasons { font-size: 12pt; line-height: 1.25; margin: 0.5mm 0; }
 .held { font-size: 11pt; line-height: 1.15; margin: 0.5mm 0; }
@@ -78,6 +83,10 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .beside .gallery { flex-direction: column; }
 svg { display: block; }
 svg .paper { fill: #fff; }
+.held-mark { border: 1.5px solid #000; padding: 0 1mm; white-space: nowrap; }
+.goes-on { display: table; width: 100%; table-layout: fixed; }
+.goes-on > .again { display: table-header-group; break-inside: avoid; }
+.goes-on > :last-child { display: table-row-group; }
 .plan { margin: 1mm 0; break-inside: avoid; }
 .plan svg { width: 100%; max-height: 106mm; }
 .plan.half svg { width: 50%; }
@@ -143,6 +152,10 @@ export interface Column {
 /** Cells are text; what is markup already (a box to tick) is given as { markup }. */
 export type Cell = string | { readonly markup: string };
 
+/** A hold stands out in a list as it does on its sheet. */
+export const releaseCell = (release = ""): Cell =>
+  release === "HOLD" ? { markup: `<b class="held-mark">${release}</b>` } : release;
+
 /** @param foot rows that sum up. */
 export function table(
   columns: readonly Column[],
@@ -178,6 +191,10 @@ export const list = (lines: readonly string[], kind = ""): string =>
   lines.length === 0
     ? ""
     : `<ul class="${kind}">${lines.map((line) => `<li>${kind === "cautions" ? `${BOX} ` : ""}${text(line)}</li>`).join("")}</ul>`;
+
+/** What goes on on the next sheet of paper does so under its heading again. */
+export const goesOn = (head: string, body: string): string =>
+  `<div class="goes-on"><div class="again">${head}</div><div>${body}</div></div>`;
 
 export const paragraph = (words: string, kind = ""): string =>
   words === "" ? "" : `<p${kind === "" ? "" : ` class="${kind}"`}>${text(words)}</p>`;

@@ -104,12 +104,20 @@ describe("every paper", () => {
     for (const { pages } of made.papers) for (const page of pages) expect(page).toContain(`plan ${plan.number}`);
   });
 
-  it("names rows that nobody confirmed from the plate once: on the index and at the head of the quote", () => {
+  it("names rows that nobody confirmed from the plate wherever something is set by them, and there alone", () => {
     expect(plan.notFromPlate).not.toEqual([]);
     const naming = made.papers.filter(({ pages }) =>
       pages.some((page) => page.includes("Not confirmed from the plate")),
     );
-    expect(naming.map(({ file }) => file)).toEqual(["index.html", "quote.html"]);
+    const setBy = (file: string) => /^(setup|tools)\/|^(index|quote|cutlist)/.test(file);
+    const stopped = plan.lines.filter(({ status }) => status === "stop").map(({ part }) => `setup/${part}.html`);
+    const uncut = ["setup/ABSENT.html"];
+    expect(naming.map(({ file }) => file)).toEqual(
+      made.papers.map(({ file }) => file).filter((file) => setBy(file) && ![...stopped, ...uncut].includes(file)),
+    );
+    const [punch, die] = [line("ANGLE").plan!.tools!.punch!.name, line("ANGLE").plan!.tools!.die.name];
+    expect(setUp("ANGLE")).toMatch(new RegExp(`Not confirmed from the plate: [^.]*\\b${punch}\\b[^.]*\\b${die}`));
+    expect(setUp("PLATE")).not.toContain(die);
   });
 });
 
@@ -142,19 +150,28 @@ describe("a set-up sheet", () => {
   it("has the hits of the plan's own order, with their settings and turns", () => {
     for (const { part, status, plan: planned } of plan.lines) {
       if (!planned || status === "stop") continue;
-      const hits = planned.strips.flatMap((strip) => [...hitsOf(strip)]);
+      // Letters in a second direction, as in the drawing of the flat.
+      const named = (bend: number, direction: number) => (direction === 0 ? `${bend}` : "ABCDEF"[bend - 1]);
+      const hits = planned.strips.flatMap((strip, direction) =>
+        hitsOf(strip).map((hit) => ({ ...hit, name: named(hit.bend, direction) })),
+      );
       const shown = rowsIn(/class="stops".*/s.exec(setUp(part))?.[0] ?? "").filter(
         (row) => row.length === 9 && /^\d+$/.test(row[0]!),
       );
       expect(shown.map(([, bend, , , setting]) => [bend, setting!.split(" ")[0]])).toEqual(
-        hits.map(({ bend, stop }) => [String(bend), showReading(stop, "in").split(" ")[0]]),
+        hits.map(({ name, stop }) => [name, showReading(stop, "in").split(" ")[0]]),
       );
-      expect(shown.map(([, , , , , , moves]) => moves!.includes("flip") && moves !== "no flip")).toEqual(
+      expect(shown.map(([, , , , , , moves]) => moves!.includes("flip over"))).toEqual(
         hits.map(({ flipped }) => flipped),
+      );
+      expect(shown.map(([, , , , , , moves]) => moves!.includes("end for end"))).toEqual(
+        hits.map(({ turned }) => turned),
       );
     }
     // A Z is turned over between its bends, whatever the order: one bend is up and one is down.
-    expect(setUp("ZED")).toMatch(/>(turn, )?flip</);
+    expect(setUp("ZED")).toMatch(/flip over, (same end|end for end)</);
+    expect(setUp("ZED")).toMatch(/drawn side (up|down)</);
+    expect(setUp("TRAY")).toContain("quarter turn, drawn side up");
   });
 
   it("shows the radius and the deduction the flat is made with", () => {
@@ -170,7 +187,7 @@ describe("a set-up sheet", () => {
 describe("the cut list", () => {
   it("cuts every quoted piece once, with its extras, and nothing else", () => {
     for (const { part, isQuoted, plan: planned } of plan.lines) {
-      const cut = rowsOf(paper("cutlist.html"), part).filter((row) => row.length === 7);
+      const cut = rowsOf(paper("cutlist.html"), part).filter((row) => row.length === 8);
       expect(cut.map((row) => Number(row[4]))).toEqual(isQuoted ? [planned!.blanks] : []);
     }
   });
@@ -190,7 +207,7 @@ describe("the cut list", () => {
       const cuts = cutList(group.plan!).filter((row) => row.pattern === pattern.id);
       expect(rowsIn(page).filter((row) => row.length === 10)).toHaveLength(cuts.length);
       for (const { blank, count } of pattern.yields)
-        expect(rowsIn(page).find((row) => row.length === 6 && row[1] === blank)![2]).toBe(`${count * pattern.repeats}`);
+        expect(rowsIn(page).find((row) => row.length === 7 && row[1] === blank)![2]).toBe(`${count * pattern.repeats}`);
       // A tag for every offcut of the sheet, on its page alone.
       const own = offcutsOf(plan.groups).filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
       expect([...page.matchAll(/<p class="tag"><strong>[^:]*: (R\d+)</g)].map(([, tag]) => tag)).toEqual(
