@@ -70,6 +70,7 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .thirds table, .tight { font-size: 9pt; line-height: 1.2; }
 .thirds td, .thirds th { padding: 0.1mm 0.8mm; line-height: 1.12; white-space: nowrap; }
 .tight td { padding: 0.3mm 1.5mm; }
+.load td, .load th { padding-left: 0.8mm; padding-right: 0.8mm; }
 .tight .box { width: 3.6mm; height: 3.6mm; vertical-align: -0.6mm; }
 .band { display: grid; grid-template-columns: auto 1fr; gap: 4mm; align-items: center; border: 2px solid #000; border-width: 4px 0; margin: 1mm 0; }
 .band .halt { font-size: 68pt; }
