@@ -50,7 +50,7 @@ function area(rows: readonly Row[], system: UnitSystem): string {
     [
       { title: "Order", number: true },
       { title: "Part", short: true },
-      { title: "Description", short: true },
+      { title: "Description" },
       { title: "Pieces", number: true },
       { title: `Each, ${unit}`, number: true },
       { title: "Lift", short: true },
@@ -73,6 +73,6 @@ function area(rows: readonly Row[], system: UnitSystem): string {
       { markup: BOX },
       { markup: BOX },
     ]),
-    "tight",
+    "tight load",
   )}`;
 }

@@ -11,7 +11,6 @@ import { show, showNumber } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { dayAndTime } from "./day.ts";
 import { partSays } from "./line-words.ts";
-import { inCurrency } from "./money-says.ts";
 import { BLANK, type Cell, facts, heading, paragraph, table } from "./page.ts";
 
 /** A sheet other than the one that was asked for: the customer must read it where the price stands. */
@@ -111,3 +110,7 @@ const moneySays = (value: number): string => {
   const [whole = "", cents] = Math.abs(value).toFixed(2).split(".");
   return `${value < 0 ? "-" : ""}${whole.replace(/\B(?=(?:\d{3})+$)/g, ",")}.${cents}`;
 };
+
+/** What money is counted in stands in the heading of its column, as any unit; where the job does not say, none is assumed. */
+const inCurrency = (heading: string, { shop: { job } }: BillPlan): string =>
+  job.currency === undefined ? heading : `${heading}, ${job.currency}`;
