@@ -10,8 +10,10 @@ import { Bench } from "./shear-bench.ts";
 import { type Count, greater, NONE } from "./stacks.ts";
 import type { Cut, PlannedPattern } from "./types.ts";
 
-/** Tries where the floor is too full, and what a heavy lift counts beside its time, in seconds: chosen. */
+/** Tries where the floor is too full, and so many times as many where heavy lifts are; what one counts beside its time, in seconds: chosen. */
 const MOST_TRIES = 40;
+const MORE = 5;
+const MANY_LIFTS = 1.5;
 const HEAVY_LIFT = 30;
 
 export interface FloorPlan {
@@ -30,7 +32,7 @@ export function orderOnFloor(
   const cuts: Cut[] = [];
   let bench = new Bench(patterns);
   let stands = NOWHERE;
-  let most = NONE;
+  let standing = NONE;
   let leastHeavyLifts = 0;
   const left = sheets.map((_, p) => p);
   while (left.length > 0) {
@@ -42,7 +44,9 @@ export function orderOnFloor(
     const leastHeavy = heavyIn(sheet, true, floor) * repeats;
     leastHeavyLifts += leastHeavy;
     let best: { bench: Bench; most: Count; time: FloorTime; over: number; counts: number } | undefined;
-    for (let n = 0; n < tries || (best!.over > 0 && n < MOST_TRIES); n++) {
+    const most = () =>
+      best!.over > 0 ? MOST_TRIES : best!.time.heavyLifts > MANY_LIFTS * leastHeavy ? MORE * tries : tries;
+    for (let n = 0; n < tries || n < most(); n++) {
       const branch = bench.branch();
       const tried = new FloorTry(branch, floor, n === 0 ? null : new Random(n));
       tried.cut(id, sheet);
@@ -55,9 +59,9 @@ export function orderOnFloor(
     cuts.push(...best!.bench.cuts);
     bench = best!.bench.branch();
     stands = best!.time.stands;
-    most = greater(most, best!.most);
+    standing = greater(standing, best!.most);
   }
-  return { cuts, most, leastHeavyLifts };
+  return { cuts, most: standing, leastHeavyLifts };
 }
 
 /** Measures of back gauge and front stop that differ: no order of these cuts has fewer settings, but for one that stands. */
