@@ -2,7 +2,15 @@
 import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
 import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
-import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
+import type {
+  Blank as BlankToCut,
+  LeftOut,
+  Limits,
+  PinnedNode,
+  Plan,
+  PlanOptions,
+  Stock,
+} from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -119,7 +127,9 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
   const lines = group.map(({ plan }) => plan);
   const own = lines[0]!.sheets!;
   const ids = namesOf(lines);
-  const stock = leftOf(own, used).map(asStock(trim));
+  const stock = leftOf(own, used)
+    .map(asStock(trim))
+    .map(pinnedFor(group[0]!.cutter === "shear" ? ids : []));
   return {
     blanks: lines.map((plan, i): BlankToCut => {
       const { due } = plan.line;
@@ -136,6 +146,13 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
     },
   };
 }
+
+/** A sheet is pinned for the shear and for those its parts are of; it is not there for others, who leave it uncut. */
+const pinnedFor = (ids: readonly string[]) => (sheet: Stock) => {
+  const isOwn = (node: PinnedNode): boolean => ("blank" in node ? ids.includes(node.blank) : node.parts.some(isOwn));
+  const { pinned, ...rest } = sheet;
+  return pinned === undefined || isOwn(pinned) ? sheet : { ...rest, quantity: 0 };
+};
 
 function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
   const shear = group[0]!.plan.cutting.shear!;
