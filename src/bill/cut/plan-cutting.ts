@@ -1,5 +1,5 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
-import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
+import { type JetSheet, planJetSheets } from "../../calc/cutting/jet-sheets.ts";
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
 import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type {
@@ -50,6 +50,8 @@ export interface CutGroup {
   readonly uses: readonly SheetUse[];
   /** The shear's patterns and cuts; undefined on the waterjet, and where no plan can be made. */
   readonly plan: Plan | undefined;
+  /** The waterjet's sheets, one entry a layout; none on the shear. */
+  readonly jet: readonly JetSheet[];
   /** Which line a blank of the plan belongs to, and which sheet a stock of it is. */
   readonly lineOf: ReadonlyMap<string, LinePlan>;
   readonly sheetOf: ReadonlyMap<string, StockSheet>;
@@ -174,7 +176,7 @@ function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<str
       .flatMap(({ w, h, count: copies }) => Array.from({ length: copies }, () => ({ length: w, width: h })));
     return { ...useOf(about.sheetOf.get(id)!, count), pieces: byLine(pieces, about.lineOf), remnants };
   });
-  return { ...about, cutter: "shear", shear, uses, plan, short: shortOf(plan.leftOut, about) };
+  return { ...about, cutter: "shear", shear, uses, plan, jet: [], short: shortOf(plan.leftOut, about) };
 }
 
 function onWaterjet(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
@@ -191,13 +193,14 @@ function onWaterjet(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<
     return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants }];
   });
   const short = shortOf(plan.leftOut, about);
-  return { ...about, cutter, shear: undefined, uses, plan: undefined, short };
+  return { ...about, cutter, shear: undefined, uses, plan: undefined, jet: plan.sheets, short };
 }
 
 /** Nothing of it is cut, for one reason. */
 const noneOf = (lines: readonly LinePlan[], { message }: Refusal) => ({
   uses: [],
   plan: undefined,
+  jet: [],
   short: new Map(lines.map((line) => [line, { count: line.blanks, reason: message }])),
 });
 

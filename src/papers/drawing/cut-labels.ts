@@ -19,7 +19,7 @@ export interface Label {
 
 /** "10 x DF-01" and the size below it, in the middle of the pieces; the name alone, or its key, where there is less room. */
 export function pieceLabel(
-  { out, count }: LaidPieces,
+  { out, count }: Pick<LaidPieces, "out" | "count">,
   { x, y, w, h }: Region,
   { key, tag }: { readonly key: string; readonly tag: string },
   letter: number,
