@@ -46,5 +46,4 @@ export function jetPages({ jet, material, thickness, sheetOf }: CutGroup, { shop
   });
 }
 
-const FOOT =
-  '<p class="foot">Guards and splash shields in place, hands out of the tank while the jet is on.</p>';
+const FOOT = '<p class="foot">Guards and splash shields in place, hands out of the tank while the jet is on.</p>';
