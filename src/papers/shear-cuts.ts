@@ -90,7 +90,7 @@ const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
   new Map(lines.flatMap((line) => (line.plan ? [[line.plan, releaseOf(line)] as const] : [])));
 
 /** A to Z, then AA and so on. */
-const letterOf = (i: number): string =>
+export const letterOf = (i: number): string =>
   i < ALPHABET.length
     ? ALPHABET[i]!
     : `${letterOf(Math.floor(i / ALPHABET.length) - 1)}${ALPHABET[i % ALPHABET.length]}`;

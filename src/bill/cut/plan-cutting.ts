@@ -1,9 +1,17 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
 import { impossibleReasons } from "../../calc/cutting/impossible.ts";
-import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
+import { type JetSheet, planJetSheets } from "../../calc/cutting/jet-sheets.ts";
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
 import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
-import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
+import type {
+  Blank as BlankToCut,
+  LeftOut,
+  Limits,
+  PinnedNode,
+  Plan,
+  PlanOptions,
+  Stock,
+} from "../../calc/cutting/types.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
@@ -44,6 +52,8 @@ export interface CutGroup {
   readonly uses: readonly SheetUse[];
   /** The shear's patterns and cuts; undefined on the waterjet, and where no plan can be made. */
   readonly plan: Plan | undefined;
+  /** The waterjet's sheets, one entry a layout; none on the shear. */
+  readonly jet: readonly JetSheet[];
   /** Which line a blank of the plan belongs to, and which sheet a stock of it is. */
   readonly lineOf: ReadonlyMap<string, LinePlan>;
   readonly sheetOf: ReadonlyMap<string, StockSheet>;
@@ -158,7 +168,9 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
   const lines = group.map(({ plan }) => plan);
   const own = lines[0]!.sheets!;
   const ids = namesOf(lines);
-  const stock = leftOf(own, used).map(asStock(trim));
+  const stock = leftOf(own, used)
+    .map(asStock(trim))
+    .map(pinnedFor(group[0]!.cutter === "shear" ? ids : []));
   return {
     blanks: lines.map((plan, i): BlankToCut => {
       const { due } = plan.line;
@@ -175,6 +187,13 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
     },
   };
 }
+
+/** A sheet is pinned for the shear and for those its parts are of; it is not there for others, who leave it uncut. */
+const pinnedFor = (ids: readonly string[]) => (sheet: Stock) => {
+  const isOwn = (node: PinnedNode): boolean => ("blank" in node ? ids.includes(node.blank) : node.parts.some(isOwn));
+  const { pinned, ...rest } = sheet;
+  return pinned === undefined || isOwn(pinned) ? sheet : { ...rest, quantity: 0 };
+};
 
 function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
   const shear = group[0]!.plan.cutting.shear!;
@@ -194,7 +213,7 @@ function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<str
       .flatMap(({ w, h, count: copies }) => Array.from({ length: copies }, () => ({ length: w, width: h })));
     return { ...useOf(about.sheetOf.get(id)!, count), pieces: byLine(pieces, about.lineOf), remnants };
   });
-  return { ...about, cutter: "shear", shear, uses, plan, short: shortOf(plan.leftOut, about) };
+  return { ...about, cutter: "shear", shear, uses, plan, jet: [], short: shortOf(plan.leftOut, about) };
 }
 
 function onWaterjet(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
@@ -211,13 +230,14 @@ function onWaterjet(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<
     return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants }];
   });
   const short = shortOf(plan.leftOut, about);
-  return { ...about, cutter, shear: undefined, uses, plan: undefined, short };
+  return { ...about, cutter, shear: undefined, uses, plan: undefined, jet: plan.sheets, short };
 }
 
 /** Nothing of it is cut, for one reason. */
 const noneOf = (lines: readonly LinePlan[], { message }: Refusal) => ({
   uses: [],
   plan: undefined,
+  jet: [],
   short: new Map(lines.map((line) => [line, { count: line.blanks, reason: message }])),
 });
 

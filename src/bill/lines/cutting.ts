@@ -186,6 +186,7 @@ export const asStock =
     remnant: sheet.isRemnant,
     edgesSheared: sheet.edgesSheared,
     remnantWorth: sheet.remnantWorth,
+    ...(sheet.pinned ? { pinned: sheet.pinned } : {}),
   });
 export const stockId = ({ name }: StockSheet, index: number): string => `${index + 1} ${name}`;
 

@@ -1,3 +1,4 @@
+import type { PinnedParts } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { atMost } from "../../units/nearly.ts";
 import type { Kilograms, Millimetres, Money } from "../../units/quantity.ts";
@@ -25,6 +26,8 @@ export interface StockSheet {
   readonly remnantWorth: number;
   /** Whether Stock says so; else it is common practice, and the price bears a note. */
   readonly saysRemnantWorth: boolean;
+  /** The layout to which all of them are cut, its parts by name. */
+  readonly pinned?: PinnedParts | undefined;
 }
 
 /**

@@ -11,6 +11,11 @@ export type OrderedCuts = Pick<
   "cuts" | "gauges" | "minutes" | "heavyLifts" | "leastHeavyLifts" | "stacks" | "longStacks" | "settings"
 >;
 
+/** What a heavy lift counts beside its time, in seconds; where they are many, so many times that in so many times the tries: chosen. */
+const HEAVY_LIFT = 30;
+const MANY_LIFTS = 1.45;
+const MORE = 4;
+
 export interface ToOrder {
   readonly problem: Problem;
   readonly blanks: readonly Blank[];
@@ -29,8 +34,15 @@ export function orderCuts(
   const sheets = patterns.map((pattern, p) => sheetPart(pattern, p, problem, blanks, stock, limits));
   const inOrder = blanks.some(({ due }) => due !== undefined);
   const floor = { limit: stackLimit(limits), weightPerArea, pace };
-  const { cuts, most, leastHeavyLifts } = orderOnFloor(sheets, patterns, floor, { tries, inOrder });
-  const { minutes, settings, heavyLifts } = floorTime(cuts, weightPerArea, pace);
+  const inWay = (way: { readonly tries: number; readonly heavyLift: number }) => {
+    const ordered = orderOnFloor(sheets, patterns, floor, { ...way, inOrder });
+    return { ...ordered, ...floorTime(ordered.cuts, weightPerArea, pace) };
+  };
+  const first = inWay({ tries, heavyLift: HEAVY_LIFT });
+  const isHard = tries > 1 && first.heavyLifts > MANY_LIFTS * first.leastHeavyLifts;
+  const { cuts, most, leastHeavyLifts, minutes, settings, heavyLifts } = isHard
+    ? inWay({ tries: MORE * tries, heavyLift: MORE * HEAVY_LIFT })
+    : first;
   const standing = { stacks: most.all, longStacks: most.long };
   return { cuts, ...standing, leastHeavyLifts, minutes, settings, heavyLifts, gauges: gaugesOf(cuts) };
 }

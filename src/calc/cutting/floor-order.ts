@@ -10,9 +10,8 @@ import { Bench } from "./shear-bench.ts";
 import { type Count, greater, NONE } from "./stacks.ts";
 import type { Cut, PlannedPattern } from "./types.ts";
 
-/** Tries where the floor is too full, and what a heavy lift counts beside its time, in seconds: chosen. */
+/** Tries where the floor is too full: chosen. */
 const MOST_TRIES = 40;
-const HEAVY_LIFT = 30;
 
 export interface FloorPlan {
   readonly cuts: readonly Cut[];
@@ -20,17 +19,17 @@ export interface FloorPlan {
   readonly leastHeavyLifts: number;
 }
 
-/** With `inOrder` the sheets are cut in the order given: some parts are wanted first. */
+/** `heavyLift`: what one counts beside its time, in seconds. With `inOrder` the sheets are cut in the order given: some parts are wanted first. */
 export function orderOnFloor(
   sheets: readonly Part[],
   patterns: readonly PlannedPattern[],
   floor: Floor,
-  { tries, inOrder }: { readonly tries: number; readonly inOrder: boolean },
+  { tries, heavyLift, inOrder }: { readonly tries: number; readonly heavyLift: number; readonly inOrder: boolean },
 ): FloorPlan {
   const cuts: Cut[] = [];
   let bench = new Bench(patterns);
   let stands = NOWHERE;
-  let most = NONE;
+  let standing = NONE;
   let leastHeavyLifts = 0;
   const left = sheets.map((_, p) => p);
   while (left.length > 0) {
@@ -48,16 +47,16 @@ export function orderOnFloor(
       tried.cut(id, sheet);
       const time = floorTime(branch.cuts, floor.weightPerArea, floor.pace, stands);
       const over = Math.max(0, tried.most.all - floor.limit.all) + Math.max(0, tried.most.long - floor.limit.long);
-      const counts = over * OVER + time.minutes * 60 + time.heavyLifts * HEAVY_LIFT;
+      const counts = over * OVER + time.minutes * 60 + time.heavyLifts * heavyLift;
       if (!best || counts < best.counts) best = { bench: branch, most: tried.most, time, over, counts };
       if (over === 0 && time.heavyLifts === leastHeavy && time.settings <= gaugesOf(branch.cuts)) break;
     }
     cuts.push(...best!.bench.cuts);
     bench = best!.bench.branch();
     stands = best!.time.stands;
-    most = greater(most, best!.most);
+    standing = greater(standing, best!.most);
   }
-  return { cuts, most, leastHeavyLifts };
+  return { cuts, most: standing, leastHeavyLifts };
 }
 
 /** Measures of back gauge and front stop that differ: no order of these cuts has fewer settings, but for one that stands. */
@@ -71,8 +70,27 @@ const OVER = 1e9;
 function heavyIn({ task, size }: Part, lifted: boolean, floor: Floor): number {
   if (!task) return 0;
   const falls = task.groups.flatMap((group) => group.falls);
-  const own = (lifted && isHeavy(size, floor) ? 1 : 0) + heavyBehindStop(task, floor);
+  const own = (lifted && isHeavy(size, floor) ? 1 : 0) + heavyBehindStop(task, floor) + heavyAgain(task, floor);
   return own + heavyIn(task.front, false, floor) + falls.reduce((sum, part) => sum + heavyIn(part, true, floor), 0);
+}
+
+/**
+ * Half-cut strips of so many widths, all of them long, that the floor takes only some at once: the piece is set down for them
+ * and taken up again. Beside the last of them nothing is left of it. However small the rest has become by then.
+ */
+function heavyAgain({ axis, size, groups, front }: Task, floor: Floor): number {
+  const { long, over } = floor.limit;
+  if (long === 0 || size[axis === 0 ? 1 : 0] <= over) return 0;
+  const widths = groups.flatMap(({ falls }) => (falls.some(({ task }) => task !== null) ? [falls] : []));
+  const extents = widths.map((falls) => falls.reduce((sum, part) => sum + part.size[axis], 0)).sort((a, b) => b - a);
+  const visits = Math.ceil((extents.length - (front.task ? 0 : 1)) / long);
+  let rest = front.size[axis] + extents.reduce((sum, extent) => sum + extent, 0);
+  let heavy = 0;
+  for (let visit = 1; visit < visits; visit++) {
+    for (const extent of extents.splice(0, long)) rest -= extent;
+    if (isHeavy(withSize(size, axis, rest), floor)) heavy++;
+  }
+  return heavy;
 }
 
 /** However small the rest has become by then. */

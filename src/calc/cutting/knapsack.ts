@@ -9,13 +9,10 @@
 /** Filling a cell takes this share of a unit of work (fitted: time against that of the places insertion looks at). */
 const WORK_PER_CELL = 0.4;
 
-export interface Held {
-  readonly mark: number;
-  readonly values: Float64Array;
-}
-
 export class Knapsack {
   private values = new Float64Array(0);
+  private held = new Float64Array(0);
+  private heldTip = -1;
   private taken: Uint16Array[] = [];
   private options = new Int32Array(256);
   private lengths = new Int32Array(256);
@@ -43,13 +40,17 @@ export class Knapsack {
     return this.tip;
   }
 
-  hold(): Held {
-    return { mark: this.tip, values: this.values.slice(0, this.width) };
+  /** Keeps the filling as it stands now, until the next time. */
+  hold(): void {
+    if (this.held.length < this.width) this.held = new Float64Array(this.values.length);
+    this.held.set(this.width === this.values.length ? this.values : this.values.subarray(0, this.width));
+    this.heldTip = this.tip;
   }
 
-  goOnFrom({ mark, values }: Held): void {
-    this.tip = mark;
-    this.values.set(values);
+  /** Goes on from the filling that was kept last. */
+  goOn(): void {
+    this.values.set(this.width === this.held.length ? this.held : this.held.subarray(0, this.width));
+    this.tip = this.heldTip;
   }
 
   /** Lets `option` of `length` cells be taken up to `copies` times, `value` each. */

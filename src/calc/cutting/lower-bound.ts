@@ -16,8 +16,14 @@ export function areaBound(problem: Problem, pieceArea: number): number {
   return Number.isFinite(bound) ? bound : 0;
 }
 
+/** Pieces on a sheet: so many fill a bar to its end, and no bound is better than the area's (fitted on generated shop bills). */
+const MANY_PIECES = 12;
+
 /** The better of the two ways to lay bars, rounded up; `area` is the bound so far. */
 export function boundOfBars(problem: Problem, budget: Budget, area: number): number {
+  const pieces = problem.items.reduce((sum, { quantity }) => sum + quantity, 0);
+  const cheapest = Math.min(...problem.sheets.map(({ cost }) => cost));
+  if (pieces * cheapest > MANY_PIECES * area) return area;
   let bound = area;
   for (const along of [0, 1] as const) {
     const reached = barBound(

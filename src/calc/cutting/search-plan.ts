@@ -5,6 +5,7 @@ import { DEFAULT_PACE } from "./floor-time.ts";
 import { impossibleReasons } from "./impossible.ts";
 import { areaBound } from "./lower-bound.ts";
 import type { Use } from "./pattern.ts";
+import { pinnedUses } from "./pins.ts";
 import { PlanSearch } from "./plan-search.ts";
 import type { Problem } from "./problem.ts";
 import type { Solution } from "./solution.ts";
@@ -45,7 +46,8 @@ export function searchPlan(
   const leftOut: LeftOut[] = blanks.flatMap(({ id, quantity }, i) =>
     reasons[i] === null || quantity === 0 ? [] : [{ blank: id, count: quantity, reason: reasons[i] as string }],
   );
-  const problem = buildProblem(asked, stock, limits, options);
+  const pins = pinnedUses(buildProblem(asked, stock, limits, options), asked, stock);
+  const problem = buildProblem(lessPins(asked, pins), stock.map(unpinned), limits, options);
   const areaOf = (count: (i: number) => number) =>
     problem.items.reduce((sum, { w, h }, i) => sum + w * h * count(i), 0);
   const pieceArea = areaOf((i) => problem.items[i]!.quantity);
@@ -59,31 +61,32 @@ export function searchPlan(
     stroke: (options.pace ?? DEFAULT_PACE).stroke,
   });
   if (pieceArea > 0) search.run();
-  const inOrder = (list: readonly Use[]) => [...list].sort(byDue(asked));
-  const uses = inOrder((search.best?.missing === 0 ? search.near[0] : search.best)?.uses ?? []);
+  const inOrder = (list: readonly Use[]) => [...pins, ...list].sort(byDue(asked));
+  const searched = (search.best?.missing === 0 ? search.near[0] : search.best)?.uses ?? [];
   const short = problem.items.map(({ quantity }) => quantity);
-  for (const { pattern, repeats } of uses) {
+  for (const { pattern, repeats } of searched) {
     for (let k = 0; k < pattern.items.length; k++) short[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
   }
   short.forEach((count, i) => {
     if (count > 0) leftOut.push({ blank: blanks[i]!.id, count, reason: "the stock on hand does not suffice" });
   });
-  const planned = areaOf((i) => problem.items[i]!.quantity - short[i]!);
+  const planned = areaOf((i) => asked[i]!.quantity - short[i]!);
   const money = moneyRate(priced, options);
   const costOfSheet = (sheet: number) => (options.least === "sheets" ? 1 : costOf(priced[sheet]!, money));
   const countOf = (list: readonly Use[]) =>
     list.reduce((sum, { pattern, repeats }) => sum + repeats * costOfSheet(pattern.sheet), 0);
-  const searched = short.some((count) => count > 0) ? areaBound(problem, planned) : search.bound;
+  const left = areaOf((i) => problem.items[i]!.quantity - short[i]!);
+  const least = short.some((count) => count > 0) ? areaBound(problem, left) : search.bound;
   return {
     problem,
     asked,
-    uses,
+    uses: inOrder(searched),
     near: search.best?.missing === 0 ? likeliest(search.near).map(inOrder) : [],
     leftOut,
     planned,
     costOf: costOfSheet,
     countOf,
-    bound: options.least === "sheets" ? searched : boundOf(searched, problem, priced, money),
+    bound: countOf(pins) + (options.least === "sheets" ? least : boundOf(least, problem, priced, money)),
     stopReason: search.proved || pieceArea === 0 ? "bound" : budget.ended === "time" ? "time" : "units",
   };
 }
@@ -114,6 +117,17 @@ function boundOf(searched: number, problem: Problem, priced: readonly Stock[], m
   });
   return Math.max(0, searched - (Number.isFinite(most) ? most : searched));
 }
+
+/** What a pin takes is neither asked for nor on stock any more. */
+function lessPins(asked: readonly Blank[], pins: readonly Use[]): readonly Blank[] {
+  if (pins.length === 0) return asked;
+  const left = asked.map(({ quantity }) => quantity);
+  for (const { pattern, repeats } of pins)
+    for (let k = 0; k < pattern.items.length; k++) left[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+  return asked.map((blank, i) => ({ ...blank, quantity: left[i]! }));
+}
+
+const unpinned = (sheet: Stock): Stock => (sheet.pinned ? { ...sheet, quantity: 0 } : sheet);
 
 /** The same part on two lines is one blank of which both are wanted. */
 function oneLineAPart(blanks: readonly Blank[]): Blank[] {

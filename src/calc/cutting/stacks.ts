@@ -87,30 +87,38 @@ export function standingAfter({ task, rest, done }: Open, groups: readonly numbe
   return [...found, standing(task, withSize(task.size, task.axis, now), left, limit)];
 }
 
+const offOf = ({ falls }: Group, axis: Task["axis"]): number => falls.reduce((sum, { size }) => sum + size[axis], 0);
+
 type Need = Pick<Standing, "need" | "needAmongAlike" | "isCutOn">;
 
 /**
  * One part after another, what needs most room last: beside the one in work stand the rest of the piece, as long as there is
  * one, and pieces of the same size. Among alike pieces what comes off the first of them stands while the others are cut.
  */
-function needOf({ size, front }: Task, groups: readonly Group[], limit: StackLimit): Need {
+function needOf({ size, axis, front }: Task, groups: readonly Group[], limit: StackLimit): Need {
   const isRestLong = isLong(size, limit);
-  const inner = groups.map((group) => kindsOf(group)).filter((kinds) => kinds.length > 0);
+  const cutOn = groups.filter((group) => kindsOf(group).length > 0);
+  const inner = cutOn.map((group) => kindsOf(group));
   if (front.task) {
     const alike = inner.findIndex(([first]) => sizeKey(first!.size) === sizeKey(front.size));
     if (alike < 0) inner.push([front]);
     else inner[alike] = [...inner[alike]!, front];
   }
-  const needs = inner.map((kinds) => {
+  const needs = inner.map((kinds, k) => {
     const own = kinds.map((part): Need => standingWhole(part, part.task!, limit)).reduce(both);
-    return stackNeed(
-      own,
-      kinds.map((part) => () => keyOf(part)),
-      isLong(kinds[0]!.size, limit),
-    );
+    const works = kinds.map((part) => () => keyOf(part));
+    return { ...stackNeed(own, works, isLong(kinds[0]!.size, limit)), off: cutOn[k] ? offOf(cutOn[k], axis) : 0 };
   });
-  needs.sort((a, b) => a.long - b.long || a.all - b.all);
-  const need = needs.map((own, k) => (k < needs.length - 1 ? plus(own, isRestLong) : own)).reduce(greater, NONE);
+  needs.sort((a, b) => a.long - b.long || a.all - b.all || b.off - a.off);
+  // Blanks are cut off at once, the others one by one: what stands beside them grows shorter.
+  const blanks = groups.filter(({ falls }) => falls.every(({ blank, task }) => blank !== null && task === null));
+  let rest = blanks.reduce((left, group) => left - offOf(group, axis), size[axis]);
+  let need = NONE;
+  needs.forEach((own, k) => {
+    rest -= own.off;
+    const isLast = k === needs.length - 1;
+    need = greater(need, isLast ? own : plus(own, isLong(withSize(size, axis, rest), limit)));
+  });
   const isAnyLong = inner.some(([first]) => isLong(first!.size, limit));
   const first: Count = {
     all: Math.min(2, inner.length),

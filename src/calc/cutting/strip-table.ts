@@ -117,11 +117,11 @@ export class StripTable {
         this.record(height, fronts);
         continue;
       }
-      const before = knapsack.hold();
+      knapsack.hold();
       const exactFronts = [...fronts];
       for (const option of exact) this.add(option, exactFronts);
       this.record(height, exactFronts);
-      knapsack.goOnFrom(before);
+      knapsack.goOn();
     }
   }
 

@@ -1,6 +1,7 @@
 /** What goes into and comes out of a cut plan. Lengths are millimetres; a limit that does not exist is Infinity or 0. */
 import type { Millimetres, Money } from "../../units/quantity.ts";
 import type { PartsNode } from "./cut-tree.ts";
+import type { Direction } from "./problem.ts";
 
 /** How the grain must run in a finished blank: along its first size, along its second, or any way. */
 export type BlankGrain = "along" | "across" | "free";
@@ -15,6 +16,13 @@ export interface Blank {
   readonly value?: number;
   /** When it is wanted, in any unit that rises with time: of equal plans the sheets with the earliest parts come first. */
   readonly due?: number;
+}
+
+/** A layout by the names of its blanks; direction as in problem.ts. */
+export type PinnedNode = { readonly blank: string; readonly turned: boolean } | PinnedParts;
+export interface PinnedParts {
+  readonly direction: Direction;
+  readonly parts: readonly PinnedNode[];
 }
 
 export interface Stock {
@@ -34,6 +42,8 @@ export interface Stock {
   readonly edgesSheared?: boolean;
   /** What a left-over of it that is kept counts, from 0 to 1 of the same area; that of the limits where not given. */
   readonly remnantWorth?: number;
+  /** The layout to which all its sheets are cut, whatever else is planned. */
+  readonly pinned?: PinnedParts;
 }
 
 export interface Limits {

@@ -1,9 +1,12 @@
 /** CUT.PLAN: which sheets are pulled and what is cut from each; the shear's patterns, and the waterjet's sheets by count. */
 import { type CutGroup, patternIdOf } from "../../bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../bill/plan.ts";
+import type { CutNode } from "../../calc/cutting/cut-tree.ts";
+import type { PinnedNode } from "../../calc/cutting/types.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
+import { showLayout } from "../parameters/cut-layout.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 
 export function cutPlan(plan: BillPlan): CellMatrix {
@@ -42,9 +45,16 @@ function patternRows(group: CutGroup, system: UnitSystem): SpillRow[] {
       Yield: area / (pattern.w * pattern.h),
       Weight: sheet.weight * pattern.repeats,
       Price: sheet.price === undefined ? undefined : sheet.price * pattern.repeats,
+      Layout: showLayout(named(pattern.layout, [...lineOf.keys()])),
     };
   });
 }
+
+/** Blanks by the names they have in the plan. */
+const named = (node: CutNode, names: readonly string[]): PinnedNode =>
+  "item" in node
+    ? { blank: names[node.item]!, turned: node.turned }
+    : { direction: node.direction, parts: node.parts.map((part) => named(part, names)) };
 
 const jetRows = (group: CutGroup): SpillRow[] =>
   group.uses.map(({ sheet, count, weight, price, pieces }, i) => {

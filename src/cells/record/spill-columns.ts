@@ -240,6 +240,7 @@ export const SPILLS = {
     column("Weight", "mass"),
     column("Price", "money"), // of all sheets of the row
     column("Lower bound", "number"), // of sheets, or of price where prices differ; Total rows only
+    column("Layout", "text"), // of the shear's sheet: copied under "Pinned" of Stock it stays
     MESSAGE,
   ],
   "CUT.LIST": [

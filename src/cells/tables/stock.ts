@@ -5,9 +5,10 @@ import { density } from "../../calc/material/strength.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { COMMON_REMNANT_WORTH } from "../../data/remnants.ts";
 import { kilograms, type Millimetres, mm, money } from "../../units/quantity.ts";
-import { Refusal } from "../../units/refusal.ts";
+import { Refusal, wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { KG_PER_POUND } from "../../units/system.ts";
+import { readLayout } from "../parameters/cut-layout.ts";
 import { readThickness } from "../parameters/length.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row, whole } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
@@ -28,6 +29,7 @@ const STOCK_COLUMNS = {
   remnantWorth: { headers: ["Remnant worth"], kind: "number", optional: true, rule: between(0, 1) },
   remnant: { headers: ["Remnant"], kind: "text", optional: true, rule: oneOf("yes", "no") },
   grain: { headers: ["Grain"], kind: "text", optional: true, rule: oneOf("length", "width") },
+  pinned: { headers: ["Pinned"], kind: "text", optional: true },
   edges: { headers: ["Edges sheared"], kind: "text", optional: true, rule: oneOf("yes", "no") },
 } as const satisfies Columns;
 
@@ -56,8 +58,15 @@ function asStock(row: Row<typeof STOCK_COLUMNS>, name: string, context: ReadCont
     saysRemnantWorth: row.remnantWorth !== undefined,
     isRemnant,
     grain: grainOf(row),
+    pinned: row.pinned === undefined ? undefined : pinnedOf(row.pinned, row.count, label),
     edgesSheared: row.edges?.toLowerCase() === "yes",
   };
+}
+
+/** So many sheets are cut to it. */
+function pinnedOf(text: string, count: number | undefined, label: (column: string) => string): StockSheet["pinned"] {
+  if (count === undefined) throw wrong(label("Count"), "given where a layout is pinned", null);
+  return readLayout(text, label("Pinned"));
 }
 
 /** A sheet was rolled along its long side; an offcut says along which of its two. */

@@ -77,7 +77,7 @@ export const blanksSheet = (job: JobContents): SheetModel =>
 export const cutPlanSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Cut plan",
-    note: "Which sheets are pulled and what is cut from each, by material, thickness and machine; only quoted lines. The lower bound says how little the best plan could need. More effort (sheet Shop, Rates) may save a sheet. The waterjet's sheets are counted, not laid out cut by cut.",
+    note: "Which sheets are pulled and what is cut from each, by material, thickness and machine; only quoted lines. The lower bound says how little the best plan could need. More effort (sheet Shop, Rates) may save a sheet. The waterjet's sheets are drawn in the printed cut list.",
     blocks: [
       blockOf(job)("CUT.PLAN", {
         Pattern: 9,

@@ -26,7 +26,7 @@ export interface Label {
  * where not even the key has any: the list of the cuts names what each of them drops.
  */
 export function pieceLabel(
-  { out, count }: LaidPieces,
+  { out, count }: Pick<LaidPieces, "out" | "count">,
   { x, y, w, h }: Region,
   { key, tag }: { readonly key: string; readonly tag: string },
   letter: number,

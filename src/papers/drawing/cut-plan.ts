@@ -26,11 +26,11 @@ export interface SheetDrawn {
 }
 
 /** Letters of 8 pt and more where the drawing is as wide as its page, 190 mm. */
-const LETTERS_ALONG = 58;
+export const LETTERS_ALONG = 58;
 /** Those that go to the numbers at the right. */
 const EDGE_LETTERS = 7;
 /** Room below the sheet for datum and grain, in letters. */
-const MARGIN = 2;
+export const MARGIN = 2;
 
 export function drawPattern(
   pattern: PlannedPattern,
@@ -149,11 +149,11 @@ function hatch({ x, y, w, h }: Region, gap: number): string {
 const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** The corner from which everything is measured. */
-const datumCorner = (h: number, words: string, letter: number): string =>
+export const datumCorner = (h: number, words: string, letter: number): string =>
   path(`M0 ${round(h - 2 * letter)}V${round(h)}H${round(2 * letter)}`, { "stroke-width": letter / 1.5 }) +
   text([0, h + 1.3 * letter], words, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
 
-function grainArrow(w: number, h: number, grain: "w" | "h", letter: number): string {
+export function grainArrow(w: number, h: number, grain: "w" | "h", letter: number): string {
   const y = h + 1.1 * letter;
   const words = `grain ${grain === "w" ? "this way" : "up and down"}`;
   const [x1, x2] = [w - 6 * letter, w];

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { cutAim } from "../../../src/bill/cut/cut-aim.ts";
 import { offcutsOf } from "../../../src/bill/cut/offcuts.ts";
 import type { BillPlan } from "../../../src/bill/plan.ts";
+import { cutPlan } from "../../../src/cells/bill/cut-plan.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 import { type Line, rates, SHOP, withCell } from "../../cells/example/tables.ts";
 import { bracket, kindsOf, planned, shopOf } from "../shop.ts";
@@ -121,6 +122,33 @@ describe("the rack", () => {
         ),
       );
     expect([grain("length"), grain("width")]).toEqual([["R1"], ["Plate"]]);
+  });
+  it("a layout copied from CUT.PLAN to Pinned stays, whatever is added to the bill", () => {
+    const column = (plan: BillPlan, name: string, row: number) => {
+      const [headers, ...rows] = cutPlan(plan);
+      return rows[row]![headers!.findIndex((header) => String(header) === name)];
+    };
+    const stock = (layout: string | null, count: number | null) =>
+      offcut({}).map((row, i) => [
+        ...(i === 1 ? row.with(3, 48).with(4, 48).with(5, count) : row),
+        i === 0 ? "Pinned" : i === 1 ? layout : null,
+      ]);
+    const lines = [plate({ Flanges: "24", Width: 12, Quantity: 3 })];
+    const more = [...lines, plate({ Part: "more", Flanges: "47", Width: 11, Quantity: 9 })];
+    const layout = String(column(planned(lines, shopOf({ stock: stock(null, 1), rates: rules })), "Layout", 0));
+    expect(layout).toMatch(/^(along|across)\(/);
+    const again = planned(more, shopOf({ stock: stock(layout, 1), rates: rules }));
+    const rows = cutPlan(again)
+      .slice(1)
+      .map((_, row) => [column(again, "Stock", row), column(again, "Layout", row)]);
+    expect(rows).toContainEqual(["R1", layout]);
+    const fewer = planned(
+      [plate({ Flanges: "24", Width: 12, Quantity: 2 })],
+      shopOf({ stock: stock(layout, 1), rates: rules }),
+    );
+    expect(JSON.stringify(fewer.lines[0]!.findings)).toContain("must be no more of");
+    expect(() => shopOf({ stock: stock(layout, null) })).toThrow(/"Count" must be given where a layout is pinned/);
+    expect(() => shopOf({ stock: stock("R1", 1) })).toThrow(/"Pinned" must be a layout as CUT.PLAN prints it/);
   });
   it("one sheet is never sold to two thicknesses: what is asked thinner is cut from the same group", () => {
     const lines = ["1/4", "3/16"].map((Thickness) =>

@@ -177,10 +177,26 @@ describe("order on the floor", () => {
     expect(settings).toBe(4);
   });
 
+  test.each([
+    ["two long stacks: set down for the first two strips, and light after the next two", 2, 2],
+    ["room for all strips: never set down", 6, 1],
+  ])("a sheet of six strips to be cut on, %s", (_, longStacks, lifts) => {
+    // By hand: 45 kg, 28 kg without the two widest strips and 13 kg without four; no strip is over 9 kg.
+    const widths = [600, 550, 500, 480, 450, 420];
+    const strips = widths.map((_, i) => ({
+      direction: 1 as const,
+      parts: [0, 1].map(() => ({ blank: `b${i}`, turned: false })),
+    }));
+    const stock = [sheet("s", 3000, 1500, { quantity: 1, pinned: { direction: 0, parts: strips } })];
+    const blanks = widths.map((width, i) => blank(`b${i}`, width, 750, 2));
+    const plan = planCuts(blanks, stock, limits({ stacks: 8, longStacks }), { ...QUICK, weightPerArea: 1e-5 });
+    expect([plan.leastHeavyLifts, plan.heavyLifts]).toEqual([lifts, lifts]);
+    expect(plan.longStacks).toBeLessThanOrEqual(longStacks);
+  });
   test("heavy pieces are taken up hardly oftener than they must", () => {
     expect(PLAN.leastHeavyLifts).toBeGreaterThan(0);
     expect(PLAN.heavyLifts).toBeGreaterThanOrEqual(PLAN.leastHeavyLifts);
-    expect(PLAN.heavyLifts).toBeLessThanOrEqual(1.6 * PLAN.leastHeavyLifts);
+    expect(PLAN.heavyLifts).toBeLessThanOrEqual(1.5 * PLAN.leastHeavyLifts);
   });
 
   test("settings, lifts and minutes by hand: 100 sheets stripped at one setting, light strips crosscut at another", () => {

@@ -1,0 +1,42 @@
+/** One sheet of the waterjet to scale: its blanks with names and sizes as they are laid out, from the corner at the lower left. */
+import type { JetSheet } from "../../bill/pictures.ts";
+import { show } from "../../units/show.ts";
+import type { UnitSystem } from "../../units/system.ts";
+import { pieceLabel } from "./cut-labels.ts";
+import { datumCorner, grainArrow, LETTERS_ALONG, MARGIN } from "./cut-plan.ts";
+import { drawing, element } from "./svg.ts";
+
+export interface JetDrawn {
+  readonly title: string;
+  /** Along which of its sides in the drawing the sheet was rolled. */
+  readonly grain: "w" | "h";
+  /** A blank's letter in the table below the drawing. */
+  readonly keys: ReadonlyMap<string, string>;
+}
+
+export function drawJetSheet({ w, h, placed }: JetSheet, { title, grain, keys }: JetDrawn, system: UnitSystem): string {
+  const letter = Math.max(w, h) / LETTERS_ALONG;
+  const write = (value: number) => show(value, "length", system, 5);
+  const laid = placed.map((one) => ({ ...one, y: h - one.y - one.h }));
+  return drawing(
+    {
+      title: `${title}, ${write(w)} x ${write(h)}`,
+      description: `${placed.length} blanks on one sheet, each with its name and size.`,
+      box: { left: 0, top: 0, right: w, bottom: h },
+      margin: letter * MARGIN,
+      letter,
+    },
+    element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
+    ...laid.map(({ x, y, w: width, h: height }) =>
+      element("rect", { x, y, width, height, fill: "none", "stroke-width": letter / 12 }),
+    ),
+    ...laid.flatMap((region) => {
+      const { blank, w: width, h: height } = region;
+      const out = { id: "", kind: "blank" as const, blank, w: width, h: height };
+      const words = { key: keys.get(blank)!, tag: "" };
+      return pieceLabel({ out, count: 1 }, region, words, letter, system).map(({ markup }) => markup);
+    }),
+    datumCorner(h, "from this corner", letter),
+    grainArrow(w, h, grain, letter),
+  );
+}
