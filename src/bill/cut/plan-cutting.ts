@@ -113,7 +113,8 @@ function hasEndless({ plan, cutter }: CutLine, shop: CutShop): boolean {
   const { sheets = [], blank, cutting } = plan;
   const endless = sheets.filter(({ count }) => count === undefined);
   const [sheet] = endless;
-  if (!sheet) return false;
+  // A pinned sheet may ask for more of a part than is wanted: that only the plan finds.
+  if (!sheet || sheets.some(({ pinned }) => pinned !== undefined)) return false;
   if (cutter === "waterjet") {
     const lying = { ...blank, grain: rollingOf(blank.grain) };
     return endless.some((each) => liesOnSheet(lying, each, webOf(shop.rates)));
