@@ -11,12 +11,13 @@ import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
 import { message, Refusal, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import { type MappedColumn, mapColumns, statedColumns } from "./column-map.ts";
-import { Doubt, type FaultKind } from "./doubt.ts";
-import { checkNeeded, type Field, fieldsOf, givenOf, isEmpty, isFigure, notAPart } from "./fields.ts";
+import { Doubt, type Fault, type FaultKind } from "./doubt.ts";
+import { checkNeeded, type Field, fieldsOf, givenOf, isEmpty, isFigure, itemsOf, notAPart } from "./fields.ts";
 import { findHeading, type Heading, headingAt } from "./heading.ts";
 import { type BillKey, titleOf } from "./heading-words.ts";
+import { lineFaults, UNSAID } from "./line-faults.ts";
 import { type DecimalSign, type Notation, notationOf } from "./notation.ts";
-import { isLength, readPartCell, sentenceOf, sizeOf } from "./read-cell.ts";
+import { isLength, readPartCell, sizeOf } from "./read-cell.ts";
 import { type LengthCell, unitDoubt } from "./unit-doubt.ts";
 
 /** What the person says of a list; everything else is found in it. */
@@ -34,17 +35,6 @@ export interface PartListOptions {
   readonly heading?: number | undefined;
   /** Areas of the job; any other is a fault. None: any will do. */
   readonly areas?: readonly string[] | undefined;
-}
-
-export interface Fault {
-  /** Of the file, from 1. */
-  readonly row: number;
-  /** "C"; "" of the line as a whole. */
-  readonly column: string;
-  readonly title: string;
-  readonly given: string;
-  readonly kind: FaultKind;
-  readonly words: string;
 }
 
 export interface PartList {
@@ -65,13 +55,13 @@ export interface PartList {
 /** Throws Refusal where no line can be read. `rows`: of the file, row 1 first. */
 export function readPartList(rows: CellMatrix, options: PartListOptions, context: ReadContext): PartList {
   const heading = headingOf(rows, options);
-  const columns = mapColumns(heading, statedColumns(options.columns ?? ""));
+  const body = rows.slice(heading.end);
+  const columns = mapColumns(heading, statedColumns(options.columns ?? ""), body);
   const everyLine = statedColumns(options.every ?? "");
   const own = new Map(statedColumns(options.materials ?? "").map(([theirs, ours]) => [theirs.toLowerCase(), ours]));
   const fields = fieldsOf(columns, everyLine);
   checkNeeded(fields, columns);
 
-  const body = rows.slice(heading.end);
   const texts = (field: Field) =>
     body.flatMap((row) => field.from.map((index) => row[index])).filter((cell) => !isBlank(cell));
   const figures = fields.filter(isFigure);
@@ -161,7 +151,12 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
     lines,
     faults,
   };
-  return { ...list, faults: [...faults, ...lineFaults(list, context)].sort((a, b) => a.row - b.row) };
+  const ofLines = lineFaults(list, fields, context);
+  const bends = fields.findIndex(({ key }) => key === "bendAngles");
+  // Too few angles would be read as that of every bend, where the mark does not say that they are in doubt.
+  for (const { row, column, given } of ofLines)
+    if (column !== "" && column === fields[bends]?.letter) read[row - heading.end - 1]![bends] = doubtful(given);
+  return { ...list, faults: [...faults, ...ofLines].sort((a, b) => a.row - b.row) };
 }
 
 /** The lines as a plan takes them: one with a fault is not read, and says all of its faults at once. */
@@ -258,22 +253,4 @@ function checkArea(key: BillKey, cell: CellValue, areas: readonly string[] = [])
 
 /** A doubtful cell as a workbook holds it: seen, and read by no function. */
 const doubtful = (given: CellValue): CellValue =>
-  isEmpty(given) ? null : `${String(given).replace(/\s+/g, " ").trim()} ?`;
-
-const itemsOf = (text: string): string[] => text.split(/[;\n+x×*]/i).map((item) => item.trim());
-
-/** Lines whose cells are all right and do not fit together, as the bill's own table says. */
-function lineFaults(list: PartList, context: ReadContext): Fault[] {
-  const has = new Set(list.faults.map(({ row }) => row));
-  return readBill(list.cells, "parts", { ...context, headerRow: list.headingRow }).flatMap((row) => {
-    const number = list.headingRow + row.row - 1;
-    if (!("refusal" in row) || has.has(number)) return [];
-    const title = /column "([^"]*)"/.exec(row.refusal.message)?.[1] ?? "";
-    const at = list.columns.find(({ read }) => read && titleOf(read.key) === title);
-    const given = at ? String(list.cells[row.row - 1]![list.cells[0]!.indexOf(title)] ?? "") : "";
-    const kind: FaultKind = "does not fit together";
-    const isUnsaid = title === titleOf("bendAngles") && !list.cells[0]!.includes(title);
-    const words = `${sentenceOf(row.refusal)}${isUnsaid ? '; no column says them: --every "Bend angles=90"' : ""}`;
-    return [{ row: number, column: at?.letter ?? "", title: at?.title ?? title, given, kind, words }];
-  });
-}
+  isEmpty(given) ? UNSAID : `${String(given).replace(/\s+/g, " ").trim()} ?`;
