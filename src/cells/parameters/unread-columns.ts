@@ -1,7 +1,7 @@
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
-import { nearest } from "../../units/nearest.ts";
+import { nearestIs } from "../../units/nearest.ts";
 import { showGiven } from "../../units/show.ts";
-import { type Columns, findColumn } from "../parameters/column.ts";
+import { type Columns, findColumn } from "./column.ts";
 
 /** Headers that are no column of a table, each with the nearest that is: a misspelt one would leave its figures out unseen. */
 export function unreadColumns([header = []]: CellMatrix, table: Columns): string[] {
@@ -10,8 +10,7 @@ export function unreadColumns([header = []]: CellMatrix, table: Columns): string
   const names = columns.map(({ headers }) => headers[0]!);
   return header.flatMap((title, i) => {
     if (isBlank(title) || read.includes(i)) return [];
-    const begun = names.find((name) => name.toLowerCase().startsWith(String(title).toLowerCase()));
-    const near = begun ?? nearest(String(title), names);
-    return [`column ${showGiven(String(title))} is not read; the nearest that is: "${near}"`];
+    const near = nearestIs(String(title).replace(/\s*[([].*$/s, ""), names);
+    return [`column ${showGiven(String(title))} is not read${near ? `; ${near}` : ""}`];
   });
 }
