@@ -16,6 +16,7 @@ import { checkNeeded, type Field, fieldsOf, givenOf, isEmpty, isFigure, itemsOf,
 import { findHeading, type Heading, headingAt } from "./heading.ts";
 import { type BillKey, titleOf } from "./heading-words.ts";
 import { lineFaults, UNSAID } from "./line-faults.ts";
+import { isPlate, metricLines } from "./metric-lines.ts";
 import { type DecimalSign, type Notation, notationOf } from "./notation.ts";
 import { isLength, readPartCell, sizeOf } from "./read-cell.ts";
 import { type LengthCell, unitDoubt } from "./unit-doubt.ts";
@@ -59,6 +60,12 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
   const columns = mapColumns(heading, statedColumns(options.columns ?? ""), body);
   const everyLine = statedColumns(options.every ?? "");
   const own = new Map(statedColumns(options.materials ?? "").map(([theirs, ours]) => [theirs.toLowerCase(), ours]));
+  const ours = (given: CellValue): CellValue =>
+    own.get(
+      String(given ?? "")
+        .trim()
+        .toLowerCase(),
+    ) ?? given;
   const fields = fieldsOf(columns, everyLine);
   checkNeeded(fields, columns);
 
@@ -92,6 +99,7 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
       ),
     );
   const doubt = options.units ? undefined : unitDoubt(lengths, context.system);
+  const metric = options.units || context.system !== "in" ? [] : metricLines(body, fields);
 
   const faults: Fault[] = [];
   const leftOut: { row: number; words: string }[] = [];
@@ -106,24 +114,21 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
       return blank;
     }
     lines++;
-    const rowDoubt = options.units ? undefined : (doubt ?? metricLine(row, fields, context));
+    const ofMaterial = fields.find(({ key }) => key === "material");
+    const isSheet =
+      context.materials.get(String(ofMaterial ? ours(givenOf(row, ofMaterial)) : ""))?.thicknessOver === "sheet";
     return fields.map((field): CellValue => {
       if (field.constant !== undefined && field.key === "bendAngles" && isPlate(row, fields)) return null;
       const given = givenOf(row, field);
-      const replaced =
-        field.key === "material"
-          ? (own.get(
-              String(given ?? "")
-                .trim()
-                .toLowerCase(),
-            ) ?? given)
-          : given;
+      const replaced = field.key === "material" ? ours(given) : given;
       try {
         const cell = readPartCell(replaced, {
           key: field.key,
           unit: field.unit,
           plainUnit,
-          unitDoubt: rowDoubt,
+          unitDoubt: doubt,
+          metricDoubt: metric[i],
+          isSheet,
           mayList: field.mayList,
           notation,
           shop: context.system,
@@ -228,22 +233,6 @@ const RULES: Readonly<Record<FaultKind, string>> = {
   "not allowed": "allowed",
   "does not fit together": "a part",
 };
-
-/** Plain numbers of a line whose own thickness is in mm, in a list of inches: nobody knows. */
-function metricLine(row: readonly CellValue[], fields: readonly Field[], { system }: ReadContext): string | undefined {
-  const thickness = fields.find(({ key }) => key === "thickness");
-  const own = thickness && givenOf(row, thickness);
-  return system === "in" && typeof own === "string" && /\d\s*(?:mm|cm)\.?\s*$/i.test(own)
-    ? "no unit, on a line whose thickness is metric: write it, or say --units in"
-    : undefined;
-}
-
-/** One flange has no bend, whatever is said of every line. */
-function isPlate(row: readonly CellValue[], fields: readonly Field[]): boolean {
-  const flanges = fields.find(({ key }) => key === "flanges");
-  const given = flanges && givenOf(row, flanges);
-  return !isEmpty(given) && itemsOf(String(given)).length === 1;
-}
 
 function checkArea(key: BillKey, cell: CellValue, areas: readonly string[] = []): void {
   if (key !== "area" || isBlank(cell) || areas.length === 0) return;

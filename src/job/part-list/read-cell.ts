@@ -19,6 +19,10 @@ export interface CellContext {
   readonly unit: string | undefined;
   readonly plainUnit: UnitSystem;
   readonly unitDoubt: string | undefined;
+  /** Why the sizes of this line are not taken for inches. */
+  readonly metricDoubt: string | undefined;
+  /** The line's material comes as thin sheet alone. */
+  readonly isSheet: boolean;
   /** A list of figures may stand in the cell. */
   readonly mayList: boolean;
   readonly notation: Notation;
@@ -77,9 +81,16 @@ function anglesOf(given: string | number | boolean, context: CellContext): CellV
       .some((item) => Math.abs(Number(item)) < LEAST_ANGLE)
   )
     throw new Doubt("figure in doubt", "angles, or how many? Write 90; 90 for two bends, 22.5 for 22 1/2");
+  // Chosen: no one bends 1.57 degrees.
+  const radians = String(cell)
+    .split("; ")
+    .find((item) => Math.abs(Number(item)) < LARGEST_RADIANS && !Number.isInteger(Number(item)));
+  if (radians !== undefined && !DEGREES.test(String(given)))
+    throw new Doubt("unit in doubt", `${radians} degrees, or radians? Write its unit: ${radians} deg`);
   return cell;
 }
 const LEAST_ANGLE = 10;
+const LARGEST_RADIANS = 3.2;
 
 const lengthContext = (context: CellContext) => ({ ...context, size: sizeOf(context.key) });
 
