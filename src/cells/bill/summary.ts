@@ -108,7 +108,9 @@ function lateRows(plan: BillPlan): SpillRow[] {
   if (dates instanceof Refusal) return [];
   const late = plan.quoted.flatMap((line): SpillRow[] => {
     const found = dates.lines.get(line.plan);
-    return found?.isLate ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}`)] : [];
+    return found?.isLate
+      ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}; working hours`)]
+      : [];
   });
   const unused = unusedAreas(plan.rows.filter(isLine), plan.shop.job);
   return [

@@ -6,7 +6,7 @@ import { type CellValue, isBlank } from "../../units/cell.ts";
 import { nearestIs } from "../../units/nearest.ts";
 import { wrong } from "../../units/refusal.ts";
 import { readChoice } from "../parameters/choice.ts";
-import { readInstant } from "../parameters/instant.ts";
+import { readDue, readInstant } from "../parameters/instant.ts";
 import { readNumber } from "../parameters/number.ts";
 import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
@@ -44,7 +44,7 @@ function areaDues(rows: readonly { row: number; item: string; value: unknown }[]
     if (area === "" || isBlank(value as CellValue)) continue;
     const label = `${name} row ${row} "${item}"`;
     if (found.has(area.toLowerCase())) throw wrong(label, "one time for each area", item);
-    found.set(area.toLowerCase(), { area, due: readInstant(value as CellValue, label) });
+    found.set(area.toLowerCase(), { area, due: readDue(value as CellValue, label) });
   }
   return [...found.values()];
 }
@@ -85,9 +85,9 @@ export const readJob = remembered((given, name, { system }): Job => {
     return row && { value: row.value as CellValue, label: `${name} row ${row.row} "${row.item}"` };
   };
   const text = (item: JobItem) => String(find(item)?.value ?? "");
-  const at = (item: JobItem) => {
+  const at = (item: JobItem, reads = readInstant) => {
     const found = find(item);
-    return found && readInstant(found.value, found.label);
+    return found && reads(found.value, found.label);
   };
   const days = (item: JobItem) => {
     const found = find(item);
@@ -110,7 +110,7 @@ export const readJob = remembered((given, name, { system }): Job => {
     quoteDay: day,
     goodUntil: day === undefined || valid === undefined ? undefined : instant(day + valid * SECONDS_PER_DAY),
     start: at("start"),
-    due: at("due"),
+    due: at("due", readDue),
     areaDues: areaDues(rows, name),
     areas,
     isRush: choice("pace", PACES) === "rush",

@@ -12,8 +12,18 @@ const ROWS: readonly (readonly [key: JobKey, item: string, style: StyleName, hin
   ["day", "Date of the quote", "inputDay", "Typed, not today's: a quote must say the same tomorrow."],
   ["valid", "Valid for (days)", "inputNumber", ""],
   ["start", "Work can begin", "inputMoment", "Material and drawings are there from here on."],
-  ["due", "Must leave by", "inputMoment", "The truck goes to site. A line's own Due comes before it."],
-  ["areas", "Areas, first needed first", "inputText", "What is needed first is loaded last."],
+  [
+    "due",
+    "Must leave by",
+    "inputMoment",
+    "The truck goes to site; a day without a time means by its end. A line's own Due comes before it.",
+  ],
+  [
+    "areas",
+    "Areas, first needed first",
+    "inputText",
+    "What is needed first is loaded last. A row such as Must leave by Tower below gives one a time of its own.",
+  ],
   ["pace", "Pace", "inputText", '"rush" adds the rush charge of the sheet Shop.'],
   ["profit", "Profit as", "inputText", '"margin", a share of the price, or "markup", a share of the cost.'],
 ];

@@ -1,6 +1,6 @@
 /** One cell of a part list as the bill's table holds it, or the doubt that keeps it from being taken. */
 import type { MaterialTable } from "../../bill/nouns/material-table.ts";
-import { readInstant } from "../../cells/parameters/instant.ts";
+import { readDue } from "../../cells/parameters/instant.ts";
 import { readCell } from "../../cells/parameters/read-cell.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import type { CellValue } from "../../units/cell.ts";
@@ -153,7 +153,7 @@ function partsOf(text: string): string[] {
 function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
   try {
     if (key === "material") materials.find(cell, "material");
-    else if (key === "due") readInstant(cell, "cell");
+    else if (key === "due") readDue(cell, "cell");
     else readCell(cell, BILL_COLUMNS[key], undefined, "cell", shop);
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;

@@ -319,7 +319,7 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
   it.each([
     ["in time", { Brake: 3 }, MONDAY + 11 * HOUR, null],
     ["breaks it", { Brake: 3 }, MONDAY + 10 * HOUR, null],
-    ["overtime", { Brake: 8.5 }, MONDAY + 1, null],
+    ["overtime", { Brake: 8.5 }, MONDAY, null],
     ["outside", { Waterjet: 100 }, MONDAY + 5, "waterjet"],
     ["breaks it", { Waterjet: 100 }, MONDAY + 2, "waterjet"],
   ] as const)("%s", (expected, queues, due, route) => {
@@ -344,7 +344,7 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
   });
 
   it("hours of every station against the calendar", () => {
-    const tables = { stations: queued({ Brake: 3 }), job: job({ Due: MONDAY + 1 }) };
+    const tables = { stations: queued({ Brake: 3 }), job: job({ Due: MONDAY }) };
     const spill = answer("BILL.STATIONS", [bracket()], tables);
     const brake = spill.find((row) => row[0] === "Brake")!;
     expect(brake.slice(1, 6)).toEqual([3, expect.closeTo((worked(31) + worked(27)) / 3600, 9), 8.5, 2, 0]);

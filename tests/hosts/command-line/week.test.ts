@@ -124,7 +124,7 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(faults.slice(1)).toEqual([
       'twice, A: marked twice at "shear"; taken as done',
       expect.stringContaining('twice, B: marked at "Oven"'),
-      expect.stringContaining("twice: due 2026-02-20T00:00:00, which is past"),
+      expect.stringContaining("twice: due 2026-02-20T23:59:59, which is past"),
     ]);
   });
 
