@@ -16,8 +16,10 @@ export function nearestIs(given: string, names: readonly string[]): string | und
   const typed = given.slice(0, 80).toLowerCase();
   const begun = typed.length < 3 ? undefined : names.find((name) => name.toLowerCase().startsWith(typed));
   const best = begun ?? nearest(given, names);
-  // Chosen: a slip in three letters.
-  const isNear = editDistance(typed, best.toLowerCase()) * 3 <= Math.max(typed.length, best.length);
+  // Chosen: a slip in three letters, or two letters that changed places in a short word.
+  const slips = editDistance(typed, best.toLowerCase());
+  const sameLetters = slips === 2 && [...typed].sort().join("") === [...best.toLowerCase()].sort().join("");
+  const isNear = sameLetters || slips * 3 <= Math.max(typed.length, best.length);
   return best !== "" && (begun || isNear) ? `nearest is "${best}"` : undefined;
 }
 

@@ -81,10 +81,10 @@ type OwnRow = Record<string, string | number | undefined> & { row: number };
 
 /** A row without a name only says which edition the others are laid over. */
 function readRange(given: CellMatrix, name: string, system: UnitSystem): MaterialTable {
+  const rows = readTable(given, COLUMNS, name, system) as unknown as OwnRow[];
   const [unread] = unreadColumns(given, { ...COLUMNS, ...WITHOUT_EFFECT });
   if (unread !== undefined)
     throw new Refusal("#VALUE!", message(name, "a table of materials and their properties", unread));
-  const rows = readTable(given, COLUMNS, name, system) as unknown as OwnRow[];
   let base = currentMaterials();
   let said: string | undefined;
   for (const { row, edition } of rows) {
