@@ -1,8 +1,9 @@
 /** Which column of a part list is read as what: by its heading, or as the person says. Nothing is read that is not shown. */
 import { columnLetters } from "../../sheet/formula/address.ts";
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
-import { nearest } from "../../units/nearest.ts";
-import { wrong } from "../../units/refusal.ts";
+import { nearestIs } from "../../units/nearest.ts";
+import { Refusal, wrong } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import type { Heading, HeadingColumn } from "./heading.ts";
 import {
   BILL_KEYS,
@@ -42,19 +43,28 @@ export function statedColumns(text: string): [theirs: string, ours: string][] {
     });
 }
 
-/** @param body the rows below the heading; none where the map alone is looked at. */
+/**
+ * @param body the rows below the heading; none where the map alone is looked at.
+ * @param problems every reason to refuse the list: a person mends them in one round.
+ */
 export function mapColumns(
   found: Heading,
   stated: readonly (readonly [string, string])[],
   body: CellMatrix = [],
+  problems: Refusal[] = [],
 ): MappedColumn[] {
   const heading = withLegs(found);
   const own = new Map<number, Meaning | undefined>();
-  for (const [theirs, ours] of stated) {
-    const column = columnOf(heading, theirs);
-    own.set(column.index, ours === "" ? undefined : said(ours, column));
-  }
-  joinStated(heading, own);
+  const collect = (action: () => void) => {
+    const problem = refusalOr(action);
+    if (problem instanceof Refusal) problems.push(problem);
+  };
+  for (const [theirs, ours] of stated)
+    collect(() => {
+      const column = columnOf(heading, theirs);
+      own.set(column.index, ours === "" ? undefined : said(ours, column));
+    });
+  collect(() => joinStated(heading, own));
   const taken = new Set([...own.values()].flatMap((meaning) => (meaning ? [meaning.key] : [])));
   const columns = heading.columns.map((column): MappedColumn => {
     const letter = columnLetters(column.index);
@@ -64,8 +74,8 @@ export function mapColumns(
     if (!isTaken) return { ...column, letter, read: meaning };
     return { ...column, letter, read: undefined, why: `another is read as ${titleOf(meaning.key)}` };
   });
-  refuseUnsaidBends(columns, own);
-  refuseUntitled(columns, own, body);
+  collect(() => refuseUnsaidBends(columns, own));
+  collect(() => refuseUntitled(columns, own, body));
   return columns.map((column) => {
     if (own.has(column.index) || !column.read) return column;
     const { key, rank } = column.read;
@@ -75,14 +85,19 @@ export function mapColumns(
     if (better) return { ...column, read: undefined, why: `"${better.title}" is read as ${titleOf(key)}` };
     const same = rivals.find(({ read }) => read!.rank === rank);
     if (!same) return column;
-    throw wrong(
-      `column for ${titleOf(key)}`,
-      "one of the list",
-      `${column.letter} "${column.title}" and ${same.letter} "${same.title}"`,
-      `say which: --columns "${column.letter}=${titleOf(key)}"${
-        key === "bendAngles" ? `, or both beside each other: "${column.letter}=Angle; ${same.letter}=Angle"` : ""
-      }`,
-    );
+    // Said of the first of them alone.
+    if (same.index > column.index)
+      problems.push(
+        wrong(
+          `column for ${titleOf(key)}`,
+          "one of the list",
+          `${column.letter} "${column.title}" and ${same.letter} "${same.title}"`,
+          `say which: --columns "${column.letter}=${titleOf(key)}"${
+            key === "bendAngles" ? `, or both beside each other: "${column.letter}=Angle; ${same.letter}=Angle"` : ""
+          }`,
+        ),
+      );
+    return column;
   });
 }
 
@@ -165,23 +180,17 @@ function said(ours: string, { title, meaning: own }: HeadingColumn): Meaning {
     return (unit && withUnit(meaning, unit)) || meaning;
   }
   const names = [...BILL_KEYS.map(titleOf), "Leg"];
-  throw wrong(
-    "columns",
-    `a column of a bill such as ${names.slice(0, 8).join(", ")}`,
-    ours,
-    `nearest is "${nearest(ours, names)}"`,
-  );
+  throw wrong("columns", `a column of a bill such as ${names.slice(0, 8).join(", ")}`, ours, nearestIs(ours, names));
 }
 
 function columnOf({ columns }: Heading, theirs: string): HeadingColumn {
-  const byTitle = columns.filter(({ title }) => title !== "" && foldTitle(title) === foldTitle(theirs));
-  const found = byTitle[0] ?? columns.find(({ index }) => columnLetters(index) === theirs.trim().toUpperCase());
+  const byTitle = (titleAs: (title: string) => string) =>
+    columns.find(({ title }) => title !== "" && foldTitle(titleAs(title)) === foldTitle(theirs));
+  const found =
+    byTitle((title) => title) ??
+    byTitle((title) => title.replace(/[([].*$/, "")) ??
+    columns.find(({ index }) => columnLetters(index) === theirs.trim().toUpperCase());
   if (found) return found;
   const titles = columns.map(({ title }) => title).filter((title) => title !== "");
-  throw wrong(
-    "columns",
-    "a heading of the list or the letter of a column",
-    theirs,
-    `nearest is "${nearest(theirs, titles)}"`,
-  );
+  throw wrong("columns", "a heading of the list or the letter of a column", theirs, nearestIs(theirs, titles));
 }

@@ -60,6 +60,7 @@ const OWN_WORDS: Partial<Record<BillKey, readonly string[]>> = {
     "No of pcs",
     "Qnty",
     "Pcs",
+    "Nos",
     "Pieces",
     "No off",
     "Required",
@@ -92,6 +93,9 @@ export const PLATE_LENGTH = ["length", "l", "len"];
 /** One that lists use for something else as often: it is taken only where no other column has the name. */
 const GAUGE_WORDS = ["gauge", "ga", "gage", "materialgauge", "matlgauge", "sheetgauge", "metalgauge"];
 
+/** The angle between the flanges: 180 less the one the sheet is turned through. */
+const INCLUDED = /^(?:included(?:bend)?angles?|inclangles?)$/;
+
 /** A heading as it is compared: letters, digits and "#". */
 export const foldTitle = (text: string): string =>
   text
@@ -115,7 +119,7 @@ export interface Meaning {
   readonly key: PartKey;
   /** The smaller, the more certain. */
   readonly rank: number;
-  /** As written: "mm", "in"; "ga" where its plain numbers are gauges; undefined where it names none. */
+  /** As written: "mm", "in"; "ga" where its plain numbers are gauges, "included" of angles; undefined where it names none. */
   readonly unit: string | undefined;
 }
 
@@ -168,6 +172,7 @@ export const ONE_LEG: Meaning = { key: "legs", rank: 0, unit: undefined };
 function plainMeaning(text: string): Meaning | undefined {
   const word = foldTitle(text);
   if (GAUGE_WORDS.includes(word)) return { key: "thickness", rank: OWN_WORDS.thickness!.length + 2, unit: "ga" };
+  if (INCLUDED.test(word)) return { key: "bendAngles", rank: OWN_WORDS.bendAngles!.length + 2, unit: "included" };
   if (LEG.test(word)) return ONE_LEG;
   if (TURN.test(word)) return { key: "turns", rank: 0, unit: undefined };
   const found = RANKS.get(word);
@@ -177,7 +182,10 @@ function plainMeaning(text: string): Meaning | undefined {
 /** A unit makes sense on a figure alone: "Part (mm)" is no column. */
 export function withUnit(meaning: Meaning, unit: string): Meaning | undefined {
   const { kind } = BILL_COLUMNS[wholeOf(meaning.key)];
-  if (kind === "angles") return unit === "deg" ? { ...meaning, unit: undefined } : undefined;
+  if (kind === "angles")
+    return unit === "deg" || unit === "included"
+      ? { ...meaning, unit: unit === "deg" ? meaning.unit : unit }
+      : undefined;
   if (unit === "ga") return kind === "thickness" ? { ...meaning, unit } : undefined;
   const isLength = kind === "length" || kind === "lengths" || kind === "thickness";
   return isLength && unitSize(unit, "length") !== undefined ? { ...meaning, unit } : undefined;
@@ -191,6 +199,7 @@ export function unitWord(text: string): string | undefined {
   if (word === "millimeters" || word === "millimetres" || word === "mms") return "mm";
   if (word === "°" || word === "degrees" || word === "degree" || word === "deg") return "deg";
   if (GAUGE_WORDS.includes(word)) return "ga";
+  if (word === "included" || word === "incl") return "included";
   return unitSize(word, "length") === undefined ? undefined : word;
 }
 

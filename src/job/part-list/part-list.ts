@@ -9,6 +9,7 @@ import { readBill } from "../../cells/tables/bill.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
 import { message, Refusal, wrong } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { showGiven } from "../../units/show.ts";
 import { type MappedColumn, mapColumns, statedColumns } from "./column-map.ts";
 import { Doubt, type Fault, type FaultKind } from "./doubt.ts";
@@ -57,7 +58,8 @@ export interface PartList {
 export function readPartList(rows: CellMatrix, options: PartListOptions, context: ReadContext): PartList {
   const heading = headingOf(rows, options);
   const body = rows.slice(heading.end);
-  const columns = mapColumns(heading, statedColumns(options.columns ?? ""), body);
+  const problems: Refusal[] = [];
+  const columns = mapColumns(heading, statedColumns(options.columns ?? ""), body, problems);
   const everyLine = statedColumns(options.every ?? "");
   const own = new Map(statedColumns(options.materials ?? "").map(([theirs, ours]) => [theirs.toLowerCase(), ours]));
   const ours = (given: CellValue): CellValue =>
@@ -67,7 +69,9 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
         .toLowerCase(),
     ) ?? given;
   const fields = fieldsOf(columns, everyLine);
-  checkNeeded(fields, columns);
+  const needed = refusalOr(() => checkNeeded(fields, columns));
+  if (needed instanceof Refusal) problems.push(needed);
+  if (problems.length > 0) throw new Refusal("#VALUE!", problems.map((problem) => problem.message).join("\n"));
 
   const texts = (field: Field) =>
     body.flatMap((row) => field.from.map((index) => row[index])).filter((cell) => !isBlank(cell));

@@ -87,7 +87,12 @@ function anglesOf(given: string | number | boolean, context: CellContext): CellV
     .find((item) => Math.abs(Number(item)) < LARGEST_RADIANS && !Number.isInteger(Number(item)));
   if (radians !== undefined && !DEGREES.test(String(given)))
     throw new Doubt("unit in doubt", `${radians} degrees, or radians? Write its unit: ${radians} deg`);
-  return cell;
+  return context.unit === "included" ? String(cell).split("; ").map(turned).join("; ") : cell;
+}
+/** An included angle as the angle the sheet is turned through, on the side it says. */
+function turned(item: string): string {
+  const value = parseNumber(item);
+  return typeof value === "number" ? String(Math.sign(value || 1) * (180 - Math.abs(value))) : item;
 }
 const LEAST_ANGLE = 10;
 const LARGEST_RADIANS = 3.2;

@@ -181,4 +181,18 @@ export const UGLY: readonly UglyList[] = [
     text: "Item,Qty,Material,Thk (in),Flange,Flange,Flange,Angle,,Width\nS1,2,A36,0.25,2.5,3,2,90,45,12\n",
     options: { columns: "H=Bend angles; I=Bend angles" },
   },
+  {
+    name: "included angles, by their heading",
+    text: "Part,Nos,Material,Thk (in),Flanges (in),Included angle,Width (in)\nA,4,A36,3/16,2 x 3,135,12\nB,4,A36,3/16,2 x 3 x 2,-120; 90 deg,12\n",
+  },
+  {
+    name: "included angles, called bend angles by the person; a heading of another language without its unit",
+    text: "Part,Nos,Material,Dicke (mm),Flanges (mm),Included angle,Width (mm)\nA,4,A36,5,50 x 75,135,300\n",
+    options: { columns: "Included angle=Bend angles; Dicke=Thickness" },
+  },
+  {
+    name: "five reasons to refuse a list, all at once",
+    text: "Part,Qty,Material,Tickness,Bends,Flanges,Qty\nA,4,A36,5,1,50 x 75,300\n",
+    options: { columns: "Foo=Width; E=Bend anglse" },
+  },
 ];

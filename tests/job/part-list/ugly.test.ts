@@ -265,6 +265,26 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "S3 | 2 | A36 | 3 ? ? | 12 | 2.5; 3 | ?",
     "S4 | 2 | A36 | 0.25 | 12 | 2.5 | ",
   ],
+  "included angles, by their heading": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges in, F=Bend angles included, G=Width in",
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "A | 4 | A36 | 0.1875 | 2; 3 | 45 | 12",
+    "B | 4 | A36 | 0.1875 | 2; 3; 2 | -60; 90 | 12",
+  ],
+  "included angles, called bend angles by the person; a heading of another language without its unit": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Flanges mm, F=Bend angles included, G=Width mm",
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "A | 4 | A36 | 5 mm | 50 mm; 75 mm | 45 | 300 mm",
+  ],
+  "five reasons to refuse a list, all at once": [
+    [
+      'refused: columns must be a heading of the list or the letter of a column; got "Foo"',
+      'columns must be a column of a bill such as Part, Description, Material, Thickness, Actual thickness, Quantity, Width, Flanges; got "Bend anglse"; nearest is "Bend angles"',
+      'column "Bends" must be said: angles, or how many; got nothing; for angles --columns "Bends=Bend angles", to leave it out --columns "Bends="',
+      'column for Quantity must be one of the list; got "B "Qty" and G "Qty""; say which: --columns "B=Quantity"',
+      'parts must be a range whose heading has a column "Thickness", "Width"; got "Part, Qty, Material, Tickness, Bends, Flanges, Qty"; not read: D "Tickness", E "Bends"; say which it is, by heading or letter: --columns "...=Thickness; ...=Width", or of every line: --every "Thickness=...; Width=..."',
+    ].join("\n"),
+  ],
   "a word over columns without a heading": [
     'refused: column I must be said: it has no heading, and figures beside H "Angle"; got nothing; to join them --columns "H=Bend angles; I=Bend angles", to leave it out --columns "I="',
   ],
