@@ -343,6 +343,21 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
     expect(columnOf(spill, "Verdict")).toEqual(["in time", "in time"]);
   });
 
+  it("says how many lines go to a vendor, and which of them have no color beside others that do", () => {
+    const coated = (Part: string, Finish: string | null) => bracket({ Part, Finish, Operations: "Coating" });
+    const note = (lines: ReturnType<typeof bracket>[]) => cellOf(answer("BILL.STATIONS", lines), "Coating", "Note");
+    expect(note([coated("A", "Black"), coated("B", null)])).toBe("2 lines go there: days, no hours");
+    expect(note([bracket()])).toBe("no work of this bill");
+    const uncolored = (lines: ReturnType<typeof bracket>[]) =>
+      answer("BILL.SUMMARY", lines).find(([item]) => item === "Coated without a Finish");
+    expect(uncolored([coated("A", "Black"), coated("B", null)])?.slice(1)).toEqual([
+      1,
+      "count",
+      "B: a lot of their own beside those with a Finish",
+    ]);
+    expect(uncolored([coated("A", null), coated("B", null)])).toBeUndefined();
+  });
+
   it("hours of every station against the calendar", () => {
     const tables = { stations: queued({ Brake: 3 }), job: job({ Due: MONDAY }) };
     const spill = answer("BILL.STATIONS", [bracket()], tables);
