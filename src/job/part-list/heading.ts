@@ -78,11 +78,13 @@ function twoRows(rows: CellMatrix, top: number): Heading {
   return { top, end: top + 2, columns };
 }
 
-/** A row of nothing but units below the heading. */
+/** A row of nothing but units and letters below the heading. */
 function withUnits(rows: CellMatrix, heading: Heading): Heading {
   const words = (rows[heading.end] ?? []).map(textOf);
   const units = words.map((word) => (word === "" ? undefined : unitWord(word.replace(/^[([]|[)\]]$/g, ""))));
-  const isUnits = words.every((word, i) => word === "" || units[i] !== undefined || COUNTED.includes(foldTitle(word)));
+  const isUnits = words.every(
+    (word, i) => word === "" || units[i] !== undefined || COUNTED.includes(foldTitle(word)) || LETTERS.test(word),
+  );
   if (!isUnits || units.every((unit) => unit === undefined)) return heading;
   return {
     ...heading,
@@ -95,4 +97,6 @@ function withUnits(rows: CellMatrix, heading: Heading): Heading {
     }),
   };
 }
+/** What stands in the drawing beside the sizes: "A", "A x B", "1". */
+const LETTERS = /^(?:[a-h](?: ?[x+] ?[a-h])*|[1-9])$/i;
 const COUNTED = ["ea", "each", "pc", "pcs", "no", "nos"];

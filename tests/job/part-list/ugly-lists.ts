@@ -191,6 +191,11 @@ export const UGLY: readonly UglyList[] = [
     options: { columns: "Included angle=Bend angles; Dicke=Thickness" },
   },
   {
+    name: "units and letters of the drawing in a row of their own",
+    text: "Part,Qty,Material,Thk,Flanges,Angle,Width\n,ea,,mm,A x B,1,mm\nA,4,A36,5,50 x 75,90,300\n",
+    options: { columns: "Flanges=Flanges (mm)" },
+  },
+  {
     name: "five reasons to refuse a list, all at once",
     text: "Part,Qty,Material,Tickness,Bends,Flanges,Qty\nA,4,A36,5,1,50 x 75,300\n",
     options: { columns: "Foo=Width; E=Bend anglse" },

@@ -276,6 +276,11 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
     "A | 4 | A36 | 5 mm | 50 mm; 75 mm | 45 | 300 mm",
   ],
+  "units and letters of the drawing in a row of their own": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Flanges mm, F=Bend angles, G=Width mm",
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "A | 4 | A36 | 5 mm | 50 mm; 75 mm | 90 | 300 mm",
+  ],
   "five reasons to refuse a list, all at once": [
     [
       'refused: columns must be a heading of the list or the letter of a column; got "Foo"',
