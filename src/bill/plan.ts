@@ -8,7 +8,7 @@ import type { Finding } from "../calc/finding.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr, remember } from "../units/remember.ts";
 import type { Working } from "../units/working.ts";
-import { type CutGroup, type CutLine, planCutting } from "./cut/plan-cutting.ts";
+import { type CutGroup, type CutLine, planCutting, scarce } from "./cut/plan-cutting.ts";
 import { type DatesPlan, planDates } from "./dates/plan-dates.ts";
 import { answerOf, canBeQuoted, isQuoted, type LineAnswer, type QuotedLine, shortFinding } from "./line-answer.ts";
 import { type Fix, fixOf } from "./lines/fix.ts";
@@ -226,7 +226,7 @@ export class BillPlan {
 
   /**
    * Route and the sheets that are counted by turns: a line for which one runs out is not quoted, and the others are planned
-   * without it. Sheets without a count never run out, so that their cuts need not be known for a status.
+   * without it.
    */
   get #settled(): Settled {
     return this.#once("settled", () => {
@@ -235,8 +235,7 @@ export class BillPlan {
         const routed = this.#lines.lines.filter(isPlanned).filter((plan) => canBeQuoted(plan) && !short.has(plan));
         const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
         const cut = routed.map((plan, i): CutLine => ({ plan, cutter: route.cutters[i]! }));
-        const counted = cut.filter(({ plan }) => plan.sheets?.some(({ count }) => count !== undefined));
-        const left = planCutting(counted, this.shop).flatMap((group) => [...group.short]);
+        const left = planCutting(scarce(cut, this.shop), this.shop).flatMap((group) => [...group.short]);
         for (const [plan, { count, reason }] of left) short.set(plan, shortFinding(plan, count, reason));
         if (left.length > 0) continue;
         const cutterOf = new Map(cut.map(({ plan, cutter }) => [plan, cutter]));

@@ -2,6 +2,7 @@
  * How findings are said: one sentence each, of at most 120 characters, in the order a person thinks: what is
  * wrong, by how much, what to do. This is the one file that words them; fix-says words what mends them.
  */
+import { TRY_FIRST } from "../calc/bend/solved-air-bend.ts";
 import { type Finding, worstFirst } from "../calc/finding.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
 import type { Shop } from "./nouns/shop.ts";
@@ -67,6 +68,8 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "room: stroke, heights not stated": ({ figure, name, words }) =>
     `The ram of ${name} may end ${figure} too high: measure the height of ${words}.`,
   "springback: unknown": ({ name }) => `Springback of ${name} is not known: its strength or modulus is missing.`,
+  "flat: not compared": () => `No measured bend is like this one: ${TRY_FIRST}.`,
+  "flat: bottomed": () => `A bottomed bend's flat lies between air and the nose: ${TRY_FIRST}.`,
   "drawing radius: ask": ({ figure, limit }) =>
     `The drawing asks for radius ${limit}; these tools give about ${figure}: ask the customer.`,
   "drawing radius: measure": ({ figure, beside, limit }) =>

@@ -19,6 +19,7 @@ export const SUBJECTS = [
   "room",
   "loaded angle",
   "springback",
+  "flat",
   "drawing radius",
   "radius",
   "opening",

@@ -6,7 +6,7 @@ const ALUMINUM_SOURCE =
 /** Thicknesses of the columns, in inches. Between two columns the thicker rules. */
 export const ALUMINUM_COLUMNS_IN = [1 / 64, 1 / 32, 1 / 16, 1 / 8, 3 / 16, 1 / 4, 3 / 8, 1 / 2] as const;
 
-export interface AluminumRow {
+interface AluminumRow {
   readonly multiples: readonly number[];
   readonly source: string;
 }

@@ -43,7 +43,7 @@ const HIT = z.strictObject({
   depth: z.number(),
 });
 
-export const LINE_JSON = z.strictObject({
+const LINE_JSON = z.strictObject({
   line,
   part: z.string(),
   quantity: number,

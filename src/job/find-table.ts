@@ -1,7 +1,9 @@
 /** Finds a table in a workbook by what its header row says, wherever it stands and whatever the sheet is called. */
+
 import type { TableName } from "../bill/nouns/shop.ts";
 import { fitsHeader, foldHeader } from "../cells/tables/recognized.ts";
 import { type CellMatrix, isBlank } from "../units/cell.ts";
+import { itemAt } from "../units/certain.ts";
 import { type Book, type BookSheet, cellAt } from "./book.ts";
 
 export interface FoundTable {
@@ -52,7 +54,7 @@ function runsIn(sheet: BookSheet, top: number): Run[] {
     if (isBlank(cellAt(sheet, top, left))) continue;
     let right = left;
     while (!isBlank(cellAt(sheet, top, right + 1))) right++;
-    const cells = sheet.rows[top]!.slice(left, right + 1);
+    const cells = itemAt(sheet.rows, top).slice(left, right + 1);
     // Every header that is looked for has at least two words.
     if (cells.filter((cell) => typeof cell === "string").length > 1)
       runs.push({ sheet, top, left, right, titles: new Set(cells.map(foldHeader)) });
@@ -64,7 +66,7 @@ function runsIn(sheet: BookSheet, top: number): Run[] {
 function tableBelow(sheet: BookSheet, top: number, left: number, right: number): CellMatrix {
   const matrix: CellMatrix = [];
   for (let row = top; row < sheet.rows.length; row++) {
-    const own = sheet.rows[row]!;
+    const own = itemAt(sheet.rows, row);
     // A row as it is where it can be: what was read from it is known then.
     const isWhole = left === 0 && own.length === right + 1;
     const cells = isWhole ? own : Array.from({ length: right - left + 1 }, (_, i) => cellAt(sheet, row, left + i));
@@ -77,7 +79,9 @@ function tableBelow(sheet: BookSheet, top: number, left: number, right: number):
 /** A row left empty in the middle of a list must not hide the lines below it: a header has words alone, a sum fewer cells. */
 function isResumed(sheet: BookSheet, from: number, left: number, right: number): boolean {
   for (let row = from + 1; row < sheet.rows.length; row++) {
-    const cells = sheet.rows[row]!.slice(left, right + 1).filter((cell) => !isBlank(cell));
+    const cells = itemAt(sheet.rows, row)
+      .slice(left, right + 1)
+      .filter((cell) => !isBlank(cell));
     if (cells.length > 0) return cells.length >= LEAST_CELLS && cells.some((cell) => typeof cell === "number");
   }
   return false;

@@ -21,7 +21,7 @@ export interface FixCell {
   readonly value: CellValue;
 }
 /** `lacks`: the header of a column that the bill would need and has not. */
-export type FixCells = { readonly cells: readonly FixCell[] } | { readonly lacks: string };
+type FixCells = { readonly cells: readonly FixCell[] } | { readonly lacks: string };
 
 /** @param at index of the line in the bill. */
 export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix): FixCells {

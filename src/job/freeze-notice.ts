@@ -1,5 +1,5 @@
 /** What a frozen copy says about itself. */
-export interface FreezeFacts {
+interface FreezeFacts {
   readonly version: string;
   readonly edition: string;
   /** ISO date and time. */

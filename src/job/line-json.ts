@@ -8,6 +8,7 @@ import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { type Finding, problemsOf } from "../bill/problems.ts";
 import { notesSay, says } from "../bill/says.ts";
 import { timeOf } from "../bill/time/station-work.ts";
+import { itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
@@ -18,11 +19,11 @@ const MINUTE = 60; // seconds, by definition
 
 /** @param index of the line in the bill. */
 export function lineJson(plan: BillPlan, index: number): LineJson {
-  const answer = plan.lines[index]!;
+  const answer = itemAt(plan.lines, index);
   const { system, job } = plan.shop;
   const figure = figureIn(system);
   const length = (value: number | undefined) => (value === undefined ? null : figure(value, "length"));
-  const row = plan.rows[index]!;
+  const row = itemAt(plan.rows, index);
   const ordered = isLine(row) ? row : undefined;
   const due = ordered && dueOf(ordered, job);
   const { plan: planned, status, findings, cutter } = answer;
@@ -90,11 +91,11 @@ function orderJson(strips: readonly BentStrip[], system: UnitSystem): LineJson["
       hits.push({
         hit: hits.length + 1,
         bend,
-        angle: plain(part.bends[bend - 1]!.angle),
+        angle: plain(itemAt(part.bends, bend - 1).angle),
         stop: figure(stop, "length"),
         end: gaugedEnd,
         turn: turned ? (flipped ? "ends and flip" : "ends") : flipped ? "flip" : "none",
-        depth: figure(depths[bend - 1]!, "length"),
+        depth: figure(itemAt(depths, bend - 1), "length"),
       });
   }
   return hits.length === 0 ? null : hits;

@@ -6,7 +6,7 @@ import type { Book } from "./book.ts";
  */
 export const SCHEMA = 2;
 /** Workbooks of release 0.1 name none. */
-export const FIRST_SCHEMA = 1;
+const FIRST_SCHEMA = 1;
 /** Beside this label, in the first sheet, stands its number. */
 export const SCHEMA_LABEL = "Schema";
 

@@ -2,13 +2,11 @@
 import { type BillPlan, planBill } from "../bill/plan.ts";
 import type { WeekJob } from "../bill/week/steps.ts";
 import { readMarks } from "../cells/tables/marks.ts";
-import { Refusal } from "../units/refusal.ts";
-import { refusalOr } from "../units/remember.ts";
 import type { Book } from "./book.ts";
 import { type BookShop, headerSays, jobPlan } from "./job-plan.ts";
 import { SCHEMA, schemaOf } from "./schema.ts";
 
-export interface ReadJob {
+interface ReadJob {
   /** undefined: it cannot be planned. */
   readonly job: WeekJob | undefined;
   /** A sentence each, without the job's name. */
@@ -25,14 +23,9 @@ export function weekJob(name: string, book: Book, shop?: BookShop): ReadJob {
   const faults = schema < SCHEMA ? [`of an earlier release (schema ${schema}); shop upgrade brings it up to date`] : [];
   if (shop === undefined && found.missing.length > 0)
     return { job: undefined, faults: [...faults, ...found.missing.map((each) => `not planned: ${each}`)] };
-  const marks = refusalOr(() => readMarks(found.table.matrix, "bill"));
+  const { marks, faults: wrong } = readMarks(found.table.matrix, "bill", found.table.top);
   const plan = shop ? inShop(found.plan, shop) : found.plan;
-  if (marks instanceof Refusal)
-    return {
-      job: { name, plan, marks: new Map() },
-      faults: [...faults, `planned without its marks: ${marks.message}`],
-    };
-  return { job: { name, plan, marks }, faults };
+  return { job: { name, plan, marks, above: found.table.top }, faults: [...faults, ...wrong] };
 }
 
 const inShop = ({ rows, shop: { job } }: BillPlan, { shop }: BookShop): BillPlan => planBill({ ...shop, job }, rows);

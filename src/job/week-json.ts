@@ -1,6 +1,8 @@
 /** The week as `week --json` writes it, for other programs and for the next week. Nothing is decided here. */
+
 import { z } from "zod";
 import { lineName } from "../bill/line-name.ts";
+import type { Instant } from "../bill/pictures.ts";
 import { faultSays } from "../bill/week/faults.ts";
 import { stepKey } from "../bill/week/open-step.ts";
 import type { Rescue } from "../bill/week/rescue.ts";
@@ -9,6 +11,7 @@ import { setForSays } from "../bill/week/set-for-says.ts";
 import type { WeekJob } from "../bill/week/steps.ts";
 import type { Taken } from "../bill/week/take-bill.ts";
 import type { Week } from "../bill/week/week.ts";
+import { itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { isoTime, orNull, plain, textOrNull } from "./plain-figures.ts";
 
@@ -59,6 +62,7 @@ export const WEEK_JSON = z.strictObject({
       finish: time.nullable(),
       late_hours: z.number(),
       latest_start: time.nullable(),
+      planned_latest_start: time.nullable().optional(),
       chain: z.array(z.string()),
     }),
   ),
@@ -93,26 +97,29 @@ export interface SaidWeek {
   /** By job. */
   readonly rescues: readonly (readonly [job: string, found: readonly Rescue[]])[];
   readonly taken: (Taken & { readonly name: string }) | undefined;
+  /** By job, where each was planned again with a later start. */
+  readonly latest?: readonly (Instant | undefined)[];
   /** Of files, a sentence each. */
   readonly faults: readonly string[];
 }
 
-export const weekJson = ({ jobs, week, rescues, taken, faults }: SaidWeek): WeekJson => {
-  const key = (i: number) => stepKey(jobs, week.steps[i]!);
+export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWeek): WeekJson => {
+  const key = (i: number) => stepKey(jobs, itemAt(week.steps, i));
   return WEEK_JSON.parse({
     version: 1,
     now: isoTime(week.now),
-    jobs: week.jobs.map(({ name, due, finish, late, latestStart, chain }) => ({
+    jobs: week.jobs.map(({ name, due, finish, late, latestStart, chain }, i) => ({
       job: name,
       due: orNull(due && isoTime(due)),
       finish: orNull(finish && isoTime(finish)),
       late_hours: plain(late / HOUR),
       latest_start: orNull(latestStart && isoTime(latestStart)),
+      ...(latest ? { planned_latest_start: orNull(latest[i] && isoTime(latest[i])) } : {}),
       chain: chain.map(key),
     })),
     steps: week.steps.map((step, i) => ({
       key: key(i),
-      job: week.jobs[step.job]!.name,
+      job: itemAt(week.jobs, step.job).name,
       line: step.line.row - 1,
       part: lineName(step.line),
       station: step.station.name,
@@ -120,7 +127,7 @@ export const weekJson = ({ jobs, week, rescues, taken, faults }: SaidWeek): Week
       lot: step.lot,
       lots: step.lots,
       pieces: step.pieces,
-      set_for: textOrNull(setForSays(step, jobs[step.job]!.plan.shop.system)),
+      set_for: textOrNull(setForSays(step, itemAt(jobs, step.job).plan.shop.system)),
       begins: isoTime(step.begins),
       run_from: isoTime(step.ready),
       finish: isoTime(step.finish),

@@ -23,10 +23,7 @@ export function lineFigures(plan: LinePlan, { cutter }: LineAnswer, system: Unit
     tools && ["Die", tools.die.name],
     tools?.punch && ["Punch", tools.punch.name],
     bend && ["Inside radius", length(bend.radius, 3)],
-    bend && [
-      "Deduction",
-      [`${showReading(bend.deduction, system)}, by ${bend.method}`, bend.tryFirst].filter(Boolean).join("; "),
-    ],
+    bend && ["Deduction", `${showReading(bend.deduction, system)}, by ${bend.method}`],
     force && ["Force", `${showForce(force.expected, system)}, at worst ${showForce(force.worst, system)}`],
     springback.length === 0 ? undefined : ["Springback", show(Math.max(...springback), "angle", system, 2)],
     line.accepted === "" ? undefined : ["Accepted", line.accepted],

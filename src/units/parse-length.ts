@@ -36,16 +36,15 @@ export function parseLength(text: string, system: UnitSystem): Millimetres | "am
   if (plain !== undefined) return scaled(plain, system === "in" ? MM_PER_INCH : 1);
   const compound = FEET_AND_INCHES.exec(trimmed);
   if (compound) {
-    const feet = parseNumber(compound[1]!);
-    const inches = parseNumber(compound[3]!);
+    const [, feetText = "", , inchText = ""] = compound;
+    const [feet, inches] = [parseNumber(feetText), parseNumber(inchText)];
     if (typeof feet !== "number" || typeof inches !== "number")
       return feet === "ambiguous" || inches === "ambiguous" ? "ambiguous" : undefined;
     return feet < 0 ? undefined : mm((feet * 12 + inches) * MM_PER_INCH);
   }
-  const single = WITH_UNIT.exec(trimmed);
-  if (!single) return undefined;
-  const size = Object.hasOwn(UNITS, single[2]!.toLowerCase()) ? UNITS[single[2]!.toLowerCase()] : undefined;
-  const value = parseNumber(single[1]!);
+  const [, figure = "", word = ""] = WITH_UNIT.exec(trimmed) ?? [];
+  const size = Object.hasOwn(UNITS, word.toLowerCase()) ? UNITS[word.toLowerCase()] : undefined;
+  const value = parseNumber(figure);
   return size === undefined || value === undefined ? undefined : scaled(value, size);
 }
 

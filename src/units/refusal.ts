@@ -2,7 +2,7 @@ import { CellError, type CellValue, type ErrorCode } from "./cell.ts";
 import { showGiven } from "./show.ts";
 
 /** #VALUE! for wrong input, #N/A where no answer exists. Only these two show a message in Excel. */
-export type RefusalCode = Extract<ErrorCode, "#VALUE!" | "#N/A">;
+type RefusalCode = Extract<ErrorCode, "#VALUE!" | "#N/A">;
 
 /**
  * Thrown when a question cannot be answered. Carries no stack: a bill of a thousand wrong rows must stay cheap, and the

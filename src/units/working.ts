@@ -1,3 +1,5 @@
+import type { Quantity } from "./quantity.ts";
+
 /**
  * The working of a calculation: every calc function writes its steps while it computes, so that what WORKING shows is
  * the calculation itself and not a second telling of it. A calc function takes `work?: Working` as its last parameter
@@ -16,12 +18,15 @@ export interface Step {
 
 export type Working = Step[];
 
+/** A quantity's own unit; any for a plain number, whose unit nothing says yet. */
+type UnitOf<T> = T extends Quantity<infer Unit> ? Unit : string;
+
 export function step<T extends number | string>(
   work: Working | undefined,
   symbol: string,
   meaning: string,
   value: T,
-  unit: string,
+  unit: UnitOf<T>,
   source: string,
 ): T {
   work?.push({ symbol, meaning, value, unit, source });

@@ -12,7 +12,7 @@ import { BILL_JSON, type BillJson } from "../../src/job/bill-schema.ts";
 import { billArbitrary, type RandomBill } from "../bill/random-bill.ts";
 import { ask, type Row } from "../bill/views.ts";
 
-const RUNS = { numRuns: 100, seed: 20261129 };
+const RUNS = { numRuns: 40, seed: 20261129 };
 const LONG = 600_000;
 const CONTEXT = { system: "in", materials: currentMaterials(), material: undefined } as const;
 
@@ -120,7 +120,7 @@ describe("the JSON of bills and shops by chance", () => {
         const entries = said.filter((row) => /^\S.*? (?:STOP |CHECK|CLEAR)/.test(row) && !row.startsWith("Lines "));
         if (all) expect(entries).toHaveLength(plan.lines.length);
       }),
-      { ...RUNS, numRuns: 60 },
+      { ...RUNS, numRuns: 30 },
     );
   });
 });

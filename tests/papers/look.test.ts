@@ -15,6 +15,8 @@ const PX_PER_MM = 96 / 25.4;
 const SHEET = { width: Math.round(191.9 * PX_PER_MM), height: Math.floor(258.4 * PX_PER_MM) };
 
 let browser: Browser;
+/** One for all papers. */
+let page: Page;
 let made: readonly Paper[];
 beforeAll(async () => {
   const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
@@ -22,22 +24,19 @@ beforeAll(async () => {
   const about = { name: "stage-job.xlsx", version: "0", edition: "e", date: "2026-01-01", stale: 0, missing };
   made = printOf(plan, about).papers;
   browser = await launchedBrowser();
+  page = await browser.newPage();
 }, 120_000);
 afterAll(() => browser.close());
 
 async function shown(paper: Paper, width: number, media: "print" | "screen", check: (page: Page) => Promise<void>) {
-  const page = await browser.newPage({ viewport: { width, height: SHEET.height } });
-  try {
-    await page.emulateMedia({ media });
-    await page.setContent(whole(paper.title, [paper]));
-    await check(page);
-    const folder = process.env["SCREENSHOTS"];
-    if (folder) {
-      mkdirSync(folder, { recursive: true });
-      await page.screenshot({ path: `${folder}/paper-${paper.file.replaceAll("/", "-")}-${width}.png` });
-    }
-  } finally {
-    await page.close();
+  await page.setViewportSize({ width, height: SHEET.height });
+  await page.emulateMedia({ media });
+  await page.setContent(whole(paper.title, [paper]));
+  await check(page);
+  const folder = process.env["SCREENSHOTS"];
+  if (folder) {
+    mkdirSync(folder, { recursive: true });
+    await page.screenshot({ path: `${folder}/paper-${paper.file.replaceAll("/", "-")}-${width}.png` });
   }
 }
 const tooWide = (page: Page) =>

@@ -7,7 +7,7 @@ import { billArbitrary, type RandomBill } from "../bill/random-bill.ts";
 import { ask, type Row } from "../bill/views.ts";
 import { centsOf, rowsIn } from "./read-paper.ts";
 
-const RUNS = { numRuns: 60, seed: 20261128 };
+const RUNS = { numRuns: 30, seed: 20261128 };
 const ABOUT = { name: "by-chance.xlsx", version: "1", edition: "e", date: "2026-03-01", stale: 0 };
 const RELEASED: Readonly<Record<string, readonly string[]>> = {
   stop: ["STOP"],

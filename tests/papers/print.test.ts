@@ -11,7 +11,7 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import { print } from "../../src/hosts/command-line/print.ts";
 import { UsageError } from "../../src/hosts/command-line/usage.ts";
@@ -243,13 +243,13 @@ describe("the pack", () => {
 
   it("is left out, and said to be, where there is none", async () => {
     const folder = join(home, "packless");
-    process.env["CHROMIUM"] = join(home, "absent-browser");
+    vi.stubEnv("CHROMIUM", join(home, "absent-browser"));
     try {
       const { code, out, notes } = await run(small, folder, "--json");
       expect([code, JSON.parse(out).pdf]).toEqual([0, null]);
       expect(notes).toContain("no browser found");
     } finally {
-      delete process.env["CHROMIUM"];
+      vi.unstubAllEnvs();
     }
   }, 120_000);
 });

@@ -5,6 +5,7 @@ import type { Package } from "../../src/sheet/package/package.ts";
 import { FormulaCell, type FormulaKind } from "../../src/sheet/workbook/formula-cell.ts";
 import { Sheet } from "../../src/sheet/workbook/sheet.ts";
 import type { Workbook } from "../../src/sheet/workbook/workbook.ts";
+import { randomFrom } from "../../src/tools/random/random.ts";
 import { CellError, type CellValue } from "../../src/units/cell.ts";
 
 export type Given = number | string | boolean | null;
@@ -54,6 +55,8 @@ export const valueAt = (workbook: Workbook, cell: string, sheet = 0): CellValue 
   return workbook.sheets[sheet]!.values[column]?.[row] ?? null;
 };
 
+const random = randomFrom(1);
+
 /** Where the formula under test stands: far from the grid. */
 const PROBE = "AZ1";
 
@@ -65,7 +68,7 @@ export function evaluateOn(
 ): CellValue | CellValue[][] {
   const workbook = workbookOf({ Sheet1: { ...cells, [PROBE]: `=${formula}` } }, "dynamic", rest);
   const calculator = new Calculator(workbook, { functions: noCustomFunctions, now: 46_095.395833333336 });
-  Object.assign(calculator.grid, { random: Math.random });
+  Object.assign(calculator.grid, { random });
   calculator.calculateAll();
   const probe = workbook.sheets[0]!.formulas.find((f) => f.text === formula)!;
   if (probe.kept) return new CellError("#BLOCKED!", `${probe.kept.reason}: ${probe.kept.detail}`);

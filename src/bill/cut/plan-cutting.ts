@@ -1,14 +1,16 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
+import { impossibleReasons } from "../../calc/cutting/impossible.ts";
 import { planJetSheets } from "../../calc/cutting/jet-sheets.ts";
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
 import { DEFAULT_UNITS, planCuts } from "../../calc/cutting/plan-cuts.ts";
 import type { Blank as BlankToCut, LeftOut, Limits, Plan, PlanOptions, Stock } from "../../calc/cutting/types.ts";
+import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
 import { cutKey } from "../lines/cut-key.ts";
-import { asBlank, asStock, stockId, webOf } from "../lines/cutting.ts";
+import { asBlank, asStock, rollingOf, stockId, webOf } from "../lines/cutting.ts";
 import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
@@ -80,6 +82,43 @@ export function planCutting(lines: readonly CutLine[], shop: CutShop): CutGroup[
     });
 }
 
+/**
+ * Lines whose sheets may run out. Where every line of a material and thickness could be cut alone from sheets that are not
+ * counted nothing can, however the cuts are planned: then no plan of them need be made for a status.
+ */
+export function scarce(lines: readonly CutLine[], shop: CutShop): CutLine[] {
+  const groups = new Map<string, CutLine[]>();
+  for (const line of lines) {
+    const { material } = line.plan.line;
+    const key = `${material.name} ${Math.round(line.plan.sheetThickness * 1000)}`;
+    groups.set(key, [...(groups.get(key) ?? []), line]);
+  }
+  const isCounted = ({ count }: StockSheet) => count !== undefined;
+  return [...groups.values()]
+    .filter((group) => group[0]!.plan.sheets?.some(isCounted) && !group.every((line) => hasEndless(line, shop)))
+    .flat();
+}
+
+function hasEndless({ plan, cutter }: CutLine, shop: CutShop): boolean {
+  const { sheets = [], blank, cutting } = plan;
+  const endless = sheets.filter(({ count }) => count === undefined);
+  const [sheet] = endless;
+  if (!sheet) return false;
+  if (cutter === "waterjet") {
+    const lying = { ...blank, grain: rollingOf(blank.grain) };
+    return endless.some((each) => liesOnSheet(lying, each, webOf(shop.rates)));
+  }
+  const { trim, limits } = cutting.shear!;
+  const stock = endless.map(asStock(trim));
+  return alone([asBlank("it", blank, 1)], stock, { ...limits, thickness: sheet.thickness }, weightPerArea(sheet));
+}
+const alone = remember(
+  4096,
+  (blanks: readonly BlankToCut[], stock: readonly Stock[], limits: Limits, weight: number): boolean =>
+    impossibleReasons(blanks, stock, limits, { weightPerArea: weight })[0] === null,
+);
+const weightPerArea = ({ weight, length, width }: StockSheet): number => weight / (length * width);
+
 /** What is left of the group's sheets, in their own order. */
 function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>): StockSheet[] {
   return sheets.map((sheet, i) =>
@@ -140,11 +179,9 @@ function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used
 function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
   const shear = group[0]!.plan.cutting.shear!;
   const { blanks, stock, options, about } = asked(group, shear.trim, shop, used);
-  const { thickness, weight, length, width } = group[0]!.plan.sheets![0]!;
-  const limits = { ...shear.limits, thickness };
-  const plan = refusalOr(() =>
-    cutsKnown(blanks, stock, limits, { ...options, weightPerArea: weight / (length * width) }),
-  );
+  const [sheet] = group[0]!.plan.sheets!;
+  const limits = { ...shear.limits, thickness: sheet!.thickness };
+  const plan = refusalOr(() => cutsKnown(blanks, stock, limits, { ...options, weightPerArea: weightPerArea(sheet!) }));
   if (plan instanceof Refusal) return { ...about, ...noneOf(about.lines, plan), cutter: "shear", shear };
   const uses = plan.sheets.map(({ stock: id, count }): SheetUse => {
     const patterns = plan.patterns.filter((pattern) => pattern.stock === id);

@@ -1,6 +1,7 @@
 /** How a strip of a line is bent: order and stops, on the shop's tool outlines or else on tools drawn from their tables. */
 
 import { askedOver, estimateAirBend } from "../../calc/bend/air-estimate.ts";
+import { pressedShare } from "../../calc/bend/check/bottoming.ts";
 import type { Setup } from "../../calc/bend/check/line.ts";
 import { type BendOrder, bendOrder, type OrderedHit } from "../../calc/bend/order/order.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
@@ -24,7 +25,7 @@ import { remember } from "../../units/remember.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Brake, Die, Punch } from "../nouns/machines.ts";
 import { type BendNumbers, bentPart } from "./blank.ts";
-import { bottomsIn, type Tools } from "./tools.ts";
+import { pressedIn, type Tools } from "./tools.ts";
 
 const SAME_OPENING_MM = 0.01; // chosen: far below any step between two dies
 
@@ -69,11 +70,14 @@ export function bendStrip(
   if (fits) checkPress(drawn);
   const nosed = punch && drawnPunch(punch, withinRound(punch.nose, bend.radius));
   const plain = (assumed?: Assumed) => plainPress(drawnDie(die), nosed, travelOf(brake), assumed);
-  const bottoms = bottomsIn(line, tools);
+  const bottoms = pressedIn(line, tools) > 0;
   const solved = strip.angles.map((angle) =>
     estimateAirBend(askedOver(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose)),
   );
-  const springback = solved.map((estimate) => (bottoms ? degrees(0) : estimate.springback));
+  const pressed = solved.map(({ springback }, i) =>
+    bottoms ? pressedShare(degrees(Math.abs(strip.angles[i]!)), springback, tools) : 0,
+  );
+  const springback = solved.map(({ springback: free }, i) => free && degrees((1 - pressed[i]!) * free));
   // A bend that no die reaches is said so elsewhere: here it only has to stay a bend.
   const overbends = springback.map((angle, i) => degrees(Math.min(angle ?? 0, SHARPEST - Math.abs(strip.angles[i]!))));
   const assumed = fits ? NOTHING_ASSUMED : unstated(die, punch);
@@ -86,7 +90,7 @@ export function bendStrip(
     if (lean.feasible) [press, inTheWay, order] = [plain(LEAN), order.blocked[0]!.obstacle, lean];
   }
   const depths = solved.map(({ stroke }, i) => {
-    if (stroke !== undefined && !bottoms) return mm(stroke - line.thickness);
+    if (stroke !== undefined && pressed[i] === 0) return mm(stroke - line.thickness);
     const { tip, loaded } = seat(part, i + 1, overbends[i]!, press);
     return mm(-tip(loaded));
   });

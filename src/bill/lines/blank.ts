@@ -5,7 +5,6 @@ import { cracks } from "../../calc/bend/cracks.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import type { BentPart } from "../../calc/bend/order/part.ts";
-import { TRY_FIRST } from "../../calc/bend/solved-air-bend.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
 import { blankWeight } from "../../calc/flat/weight.ts";
 import { limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
@@ -44,8 +43,8 @@ export interface BendNumber {
 /** Of a line's sharpest bend, and of its bends by angle: what its flat is made with. */
 export interface BendNumbers extends BendNumber {
   readonly method: Method;
-  /** What to do where neither a compared bend nor a strip of the shop is like it. */
-  readonly tryFirst: string | undefined;
+  /** Neither a compared bend nor a strip of the shop is like one of them: cut one, bend, measure. */
+  readonly tryFirst: boolean;
   /** By the angle without its sign. */
   readonly at: ReadonlyMap<Degrees, BendNumber>;
 }
@@ -58,13 +57,13 @@ export function bendNumbers({ material, thickness, main, cross }: BillLine, tool
   const angles = [...new Set([...main.angles, ...(cross?.angles ?? [])].map(square))].sort((a, b) => b - a);
   const found = angles.map((angle) => {
     const shape = airShape(askedOver(material, thickness, angle, die, punch?.nose), material.airMethod ?? "rule", work);
-    const { radius, neutralAxis, axisSource } = shape;
-    const deduction = bendDeduction(thickness, radius, angle, neutralAxis, "outside", work, axisSource);
+    const { radius, neutralAxis: k, axisSource } = shape;
+    const deduction = bendDeduction({ thickness, radius, bendAngle: angle, k, legs: "outside" }, work, axisSource);
     return { angle, radius, deduction, method: methodOf(shape), tryFirst: tryFirst(shape) };
   });
   const at = new Map(found.map(({ angle, radius, deduction }) => [angle, { radius, deduction }]));
   const [{ radius, deduction, method }] = found as [(typeof found)[number]];
-  return { radius, deduction, method, tryFirst: found.find((each) => each.tryFirst)?.tryFirst, at };
+  return { radius, deduction, method, tryFirst: found.some((each) => each.tryFirst), at };
 }
 
 const methodOf = ({ solved, mechanicsShare }: AirShape): Method =>
@@ -76,8 +75,8 @@ const methodOf = ({ solved, mechanicsShare }: AirShape): Method =>
         ? "rule"
         : "mechanics and rule";
 
-const tryFirst = ({ solved }: AirShape): string | undefined =>
-  solved && !solved.strip && !solved.nearest.inside ? TRY_FIRST : undefined;
+const tryFirst = ({ solved }: AirShape): boolean =>
+  solved !== undefined && solved.strip === undefined && !solved.nearest.inside;
 
 /** Of a bend of this angle, whichever way it turns. */
 export const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => at.get(square(angle))!;

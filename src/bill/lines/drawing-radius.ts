@@ -1,5 +1,6 @@
 /** The drawing's inside radius against what a set of tools gives. */
 import { askedOver } from "../../calc/bend/air-estimate.ts";
+import { between } from "../../calc/bend/check/bottoming.ts";
 import type { Setup } from "../../calc/bend/check/line.ts";
 import { type Acceptance, acceptRadius } from "../../calc/bend/radius-acceptance.ts";
 import { airRadiusBand } from "../../calc/bend/radius-band.ts";
@@ -7,7 +8,7 @@ import type { Finding } from "../../calc/finding.ts";
 import { limitOf } from "../../calc/limit-of.ts";
 import { RADIUS_NEAR_IN, RADIUS_NEAR_THICKNESSES } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
-import { degrees, mm } from "../../units/quantity.ts";
+import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
 
 /**
@@ -17,13 +18,14 @@ import type { BillLine } from "../nouns/line.ts";
 export function drawingRadius(
   { material, thickness, radius, radiusTolerance, main, cross }: BillLine,
   { die, punch, own }: Pick<Setup, "die" | "punch" | "own">,
-  bottoms: boolean,
+  pressed: number,
 ): { readonly verdict: Acceptance; readonly finding: Finding | undefined } | undefined {
   if (radius === undefined) return undefined;
   const nose = punch?.nose;
   const sharpest = degrees(Math.max(...[...main.angles, ...(cross?.angles ?? [])].map(Math.abs)));
-  const inAir = () => airRadiusBand(askedOver(material, thickness, sharpest, die, nose), material.airMethod ?? "rule");
-  const gives = bottoms && nose !== undefined ? { low: nose, expected: nose, high: nose } : inAir();
+  const inAir = airRadiusBand(askedOver(material, thickness, sharpest, die, nose), material.airMethod ?? "rule");
+  const onNose = (end: Millimetres) => (nose === undefined ? end : between(end, nose, pressed));
+  const gives = { ...inAir, low: onNose(inAir.low), expected: onNose(inAir.expected), high: onNose(inAir.high) };
   const near = mm(Math.max(limitOf(RADIUS_NEAR_IN, own), limitOf(RADIUS_NEAR_THICKNESSES, own) * thickness));
   const share = gives.expected / die.opening;
   const { verdict } =
@@ -49,8 +51,8 @@ export function drawingRadius(
 export const drawingRadiusFinding = (
   line: BillLine,
   tools: Pick<Setup, "die" | "punch" | "own">,
-  bottoms: boolean,
+  pressed: number,
 ): Finding[] => {
-  const found = drawingRadius(line, tools, bottoms)?.finding;
+  const found = drawingRadius(line, tools, pressed)?.finding;
   return found ? [found] : [];
 };

@@ -28,7 +28,7 @@ import { orderFindings } from "./order-finding.ts";
 import { stockFindings } from "./stock-finding.ts";
 import { swingFinding } from "./swing.ts";
 import { judgeTolerance, type ToleranceStack } from "./tolerance.ts";
-import { bottomsIn, type Tools, toolFindings } from "./tools.ts";
+import { pressedIn, type Tools, toolFindings } from "./tools.ts";
 
 /** The tables that a line by itself is worked out from. */
 export type LineShop = Pick<
@@ -82,6 +82,7 @@ export const unreadPlan = ({ row, part, refusal }: UnreadLine, place = ""): Unre
 export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineShop, work?: Working): LinePlan {
   // An operation that no station does has no time and no price: nobody may quote the line without a word.
   if (hasTable(shop, "stations")) operationsOf(given, shop.stations, 'column "Operations"');
+  step(work, "part", "the line that the next steps are of", given.part, "", "given");
   const stock = hasTable(shop, "stock") ? sheetsToCut(given.material, given.nominal, shop.stock) : undefined;
   const line = atStock(given, stock);
   const setup = chosen && { ...chosen, own: shop.rates.own };
@@ -92,9 +93,13 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
   const cutting = cuttingOf(line, blank, sheets, shop);
   const stack = judgeTolerance(line, shop.rates, work);
   const ofStock = hasTable(shop, "stock") ? stockFindings(line, blank, stock) : [];
+  const untried: Finding | undefined = bend?.tryFirst
+    ? { about: "flat", status: "note", kind: bend.method === "bottoming" ? "bottomed" : "not compared" }
+    : undefined;
   const ofTools = setup ? [...toolFindings(line, setup, shop.system, work), ...boxFindings(line, setup)] : [];
   const findings = [
     ...ofTools,
+    untried,
     ...(strips instanceof Refusal
       ? [cannotBe(strips)]
       : strips.flatMap((strip) => orderFindings(strip, chosen!, ofTools, shop.rates))),
@@ -107,7 +112,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
       : strips.map((strip, i) => swingFinding(strip, line, bentStrips(line)[i]!.bendLength, shop.rates))),
     ...handlingFindings(line, blank, sheets ?? [], shop),
   ].filter((finding) => finding !== undefined);
-  step(work, "status", `${line.part}: worst of all checks`, statusOf(findings), "", "clear: no problem found");
+  step(work, "status", `${line.part}: worst of its findings`, statusOf(findings), "", "clear where there is none");
   return {
     line,
     blank,
@@ -119,7 +124,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     cutting,
     sheets,
     sheetThickness: sheets?.[0]?.thickness ?? line.nominal,
-    acceptance: setup && drawingRadius(line, setup, bottomsIn(line, setup))?.verdict,
+    acceptance: setup && drawingRadius(line, setup, pressedIn(line, setup))?.verdict,
     stack,
     findings,
   };

@@ -53,15 +53,15 @@ export function bendLines(line: BillLine): BendLine[] {
   });
 }
 
-/** Whether thin sheet comes to its angle by bottoming alone. A line is bent one way: one bend decides for all. */
-export const bottomsIn = (line: BillLine, tools: Setup): boolean =>
-  bendLines(line).some((bend) => bendOutcome(bend, tools).bottoms);
+/** Share of the springback that the faces press out of the sharpest bend: 0 where the line is bent in air. */
+export const pressedIn = (line: BillLine, tools: Setup): number =>
+  Math.max(0, ...bendLines(line).map((bend) => bendOutcome(bend, tools).pressed));
 
 /** Everything that bends, tools and the drawing's radius say; of both directions of a tray the worse. */
 export const toolFindings = (line: BillLine, tools: Setup, system: UnitSystem, work?: Working): Finding[] =>
   worstOfEach([
     ...bendLines(line).flatMap((bend) => checkBend(bend, tools, system, work)),
-    ...drawingRadiusFinding(line, tools, line.radius !== undefined && bottomsIn(line, tools)),
+    ...drawingRadiusFinding(line, tools, line.radius === undefined ? 0 : pressedIn(line, tools)),
   ]);
 
 /**
@@ -130,7 +130,7 @@ function bestSets(
       const all = [
         ...cheap,
         ...bends.flatMap((bend) => findingsOfBend(bend, setup)),
-        ...drawingRadiusFinding(line, setup, line.radius !== undefined && bottomsIn(line, setup)),
+        ...drawingRadiusFinding(line, setup, line.radius === undefined ? 0 : pressedIn(line, setup)),
       ];
       const found = scoreOf(worstOfEach(all));
       if (found < score) [score, sets] = [found, [tools]];

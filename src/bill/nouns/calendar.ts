@@ -1,4 +1,10 @@
-import { DAYS_PER_WEEK, type Shift, type WorkCalendar } from "../../calc/schedule/calendar.ts";
+import {
+  DAYS_PER_WEEK,
+  SECONDS_PER_DAY,
+  type Shift,
+  type WorkCalendar,
+  weekday,
+} from "../../calc/schedule/calendar.ts";
 
 /** When the shop works: a shift of a weekday, or of one day that differs; for all stations or for one. */
 export interface CalendarRow {
@@ -7,6 +13,8 @@ export interface CalendarRow {
   /** undefined: closed. */
   readonly shift: Shift | undefined;
   readonly station: string | undefined;
+  /** Who is there in this shift, at all stations together; undefined: nobody said. */
+  readonly people?: number | undefined;
 }
 
 /** The calendar of one station, whose own rows come before the general ones; undefined for work that belongs to none. */
@@ -29,3 +37,17 @@ export function calendarOf(rows: readonly CalendarRow[], station?: string): Work
 
 const inOrder = (rows: readonly CalendarRow[]): Shift[] =>
   rows.flatMap(({ shift }) => (shift ? [shift] : [])).sort((a, b) => a.from - b.from);
+
+/** Seconds of people on a day by the shifts of the whole shop, none before an instant; undefined where a shift has no number, or none is worked: a station alone may be. */
+export function peopleOn(rows: readonly CalendarRow[], day: number, from: number): number | undefined {
+  const general = rows.filter(({ station }) => station === undefined);
+  const dated = general.filter((row) => "date" in row.day && row.day.date === day);
+  const weekly = general.filter((row) => "weekday" in row.day && row.day.weekday === weekday(day));
+  const worked = (dated.length > 0 ? dated : weekly).flatMap(({ shift, people }) => (shift ? [{ shift, people }] : []));
+  if (worked.length === 0 || worked.some(({ people }) => people === undefined)) return undefined;
+  const since = from - day * SECONDS_PER_DAY;
+  return worked.reduce(
+    (sum, { shift, people = 0 }) => sum + people * Math.max(0, shift.to - Math.max(shift.from, since)),
+    0,
+  );
+}

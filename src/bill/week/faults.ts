@@ -1,24 +1,39 @@
 /** What is wrong with what the week was given. It is named, and the rest is planned. */
 import type { Instant } from "../../calc/schedule/calendar.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
+import { showNumber } from "../../units/show.ts";
 import type { TableName } from "../nouns/shop.ts";
 
 export type WeekFault =
   | { readonly kind: "unplanned"; readonly job: string; readonly says: string }
   | { readonly kind: "not quoted"; readonly job: string; readonly line: string }
   | { readonly kind: "untimed"; readonly job: string; readonly line: string; readonly says: string }
-  | {
-      readonly kind: "unknown mark";
-      readonly job: string;
-      readonly line: string;
-      readonly mark: string;
-      readonly nearest: string;
-    }
-  | { readonly kind: "marked twice"; readonly job: string; readonly line: string; readonly mark: string }
+  | (MarkFault & { readonly kind: "unknown mark"; readonly nearest: string })
+  | (MarkFault & { readonly kind: "marked twice" | "begun untimed" | "begun later" | "overdue" })
+  | (MarkFault & { readonly kind: "pin passed" | "pin closed" | "pin early" | "pin missed"; readonly at: Instant })
   | { readonly kind: "no shift"; readonly station: string; readonly job: string; readonly line: string }
   | { readonly kind: "no calendar"; readonly job: string }
   | { readonly kind: "no due"; readonly job: string }
+  | {
+      readonly kind: "people";
+      readonly job: undefined;
+      readonly day: Instant;
+      readonly needed: number;
+      readonly there: number;
+    }
   | { readonly kind: "due passed"; readonly job: string; readonly due: Instant }
   | { readonly kind: "other shop"; readonly job: string; readonly than: string; readonly tables: readonly TableName[] };
+
+/** A mark of the floor: the column and the row of the sheet it stands in, and the station as it is written there. */
+export interface MarkFault {
+  readonly job: string;
+  readonly line: string;
+  readonly row: number;
+  readonly column: "Done" | "Started" | "Pinned";
+  readonly mark: string;
+}
+
+const inRow = ({ job, line, row, column }: MarkFault): string => `${job}, ${line} (row ${row}, column "${column}")`;
 
 /** One sentence a fault; @param day writes an instant. */
 export function faultSays(fault: WeekFault, day: (at: Instant) => string): string {
@@ -30,15 +45,31 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "untimed":
       return `${fault.job}, ${fault.line}: not planned, no time: ${fault.says}`;
     case "unknown mark":
-      return `${fault.job}, ${fault.line}: marked at "${fault.mark}", where it has no work; nearest is "${fault.nearest}"`;
+      return `${inRow(fault)}: "${fault.mark}" is left out, the line has no work there; nearest is "${fault.nearest}"`;
     case "marked twice":
-      return `${fault.job}, ${fault.line}: marked twice at "${fault.mark}"; taken as done`;
+      return `${inRow(fault)}: "${fault.mark}" is marked twice; what is done counts as done, take the other mark away`;
+    case "begun untimed":
+      return `${inRow(fault)}: "${fault.mark}" has no time, so its whole run is planned from now; write when it began, as in "${fault.mark} 2026-05-18 06:30"`;
+    case "begun later":
+      return `${inRow(fault)}: "${fault.mark}" begins later than now; taken as begun now, correct the time`;
+    case "overdue":
+      return `${inRow(fault)}: the hours of "${fault.mark}" are over; it is planned as done now, mark it Done or correct the time`;
+    case "pin passed":
+      return `${inRow(fault)}: "${fault.mark}" is pinned to ${day(fault.at)}, which is past; planned without the pin, give a later time`;
+    case "pin closed":
+      return `${inRow(fault)}: "${fault.mark}" is pinned outside its shifts; planned without the pin, the next shift is from ${day(fault.at)}`;
+    case "pin early":
+      return `${inRow(fault)}: "${fault.mark}" is pinned before the work can begin, ${day(fault.at)}; planned without the pin`;
+    case "pin missed":
+      return `${inRow(fault)}: "${fault.mark}" cannot keep its pin; it is planned from ${day(fault.at)}, pin it to then or later`;
     case "no shift":
       return `${fault.job}, ${fault.line}: not planned, ${fault.station} has no shift in the calendar`;
     case "no calendar":
       return `${fault.job}: its calendar has no shift; it is planned in the shop's`;
     case "no due":
       return `${fault.job}: no time it must leave by; it goes behind the jobs that have one`;
+    case "people":
+      return `${day(fault.day)}: ${showNumber(fault.needed / SECONDS_PER_HOUR, 3)} h of people are planned and ${showNumber(fault.there / SECONDS_PER_HOUR, 3)} h are there by the calendar; no work is held back for it: move a job, or add people or hours`;
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
     case "other shop":

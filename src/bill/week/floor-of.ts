@@ -43,22 +43,8 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   const numbers = new Map<string, number>();
   const numbered = (word: string): number => numbers.get(word) ?? numbers.set(word, numbers.size).size - 1;
   const { now } = options;
-  const release = (job: number): number => Math.max(now, given[job]!.start ?? now);
-  const operations = steps.map((step, i): Operation => {
-    const frozen = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
-    const isSet = step.isStarted;
-    return {
-      station: places.indexOf(placeOf(step)),
-      run: step.run,
-      own: isSet ? 0 : step.lineSetUp,
-      lot: numbered(`lot ${step.job} ${step.line.row}`),
-      change: isSet ? 0 : step.change,
-      key: numbered(`set ${step.machine} ${step.setFor}`),
-      after: step.after,
-      release: Math.max(isSet ? now : release(step.job), step.pin ?? now),
-      frozen: step.work && !step.pin ? frozen : undefined,
-    };
-  });
+  const release = (job: number): number =>
+    Math.max(now, given[job]!.start ?? now, options.starts?.get(given[job]!.name) ?? now);
   const stations = places.map((place) => {
     const { station, work } = steps.find((step) => placeOf(step) === place)!;
     const more = options.further?.get(station.name) ?? 0;
@@ -66,6 +52,31 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
     return work
       ? { machines: ((ruling ?? station).atOnce ?? 1) + more, clock: clockOf(station.name)! }
       : { machines: Infinity, clock: vendorClock(calendarFor(shop, undefined, options)) };
+  });
+  const lots = new Map<string, number>();
+  const frozenAt: (number | undefined)[] = [];
+  const operations = steps.map((step, i): Operation => {
+    const place = places.indexOf(placeOf(step));
+    // Lots are alike: on one machine the first one goes first, which harms nothing and is what the floor counts by.
+    const own = `${step.job} ${step.line.row} ${place}`;
+    const previous = stations[place]!.machines === 1 ? lots.get(own) : undefined;
+    lots.set(own, i);
+    const kept = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
+    // A plan before may have had its lots in another order: what would wait for a later one is not held.
+    const isHeld = kept !== undefined && (previous === undefined || (frozenAt[previous] ?? Infinity) < kept);
+    frozenAt.push(step.work && !step.pin && isHeld ? kept : undefined);
+    const isSet = step.isStarted;
+    return {
+      station: place,
+      run: step.run,
+      own: isSet ? 0 : step.lineSetUp,
+      lot: numbered(`lot ${step.job} ${step.line.row}`),
+      change: isSet ? 0 : step.change,
+      key: numbered(`set ${step.machine} ${step.setFor}`),
+      after: previous === undefined || step.after.includes(previous) ? step.after : [...step.after, previous],
+      release: isSet ? ((step.work ? undefined : step.begun) ?? now) : Math.max(release(step.job), step.pin ?? now),
+      frozen: frozenAt[i],
+    };
   });
   const { deliveries, own } = deliveriesOf(given, steps, options, fault);
   const pins = steps.flatMap(({ pin }, i): Delivery[] =>

@@ -1,6 +1,7 @@
 /** What every machine has to do on every day, against what it could. */
-import { type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
+import { dayOf, type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import type { WorkClock } from "../../calc/schedule/floor/work-clock.ts";
+import { type CalendarRow, peopleOn } from "../nouns/calendar.ts";
 import type { OpenStep } from "./open-step.ts";
 import type { Placed, StationDay } from "./week.ts";
 
@@ -34,4 +35,16 @@ export function loadByDay(
       };
     }).filter(({ available, load }) => available > 0 || load > 0);
   });
+}
+
+/** Days on which the stations together need more of people than the shifts of the shop have. */
+export function lackingPeople(days: readonly StationDay[], calendar: readonly CalendarRow[], now: Instant) {
+  const needed = new Map<Instant, number>();
+  for (const { day, people } of days) needed.set(day, (needed.get(day) ?? 0) + people);
+  return [...needed]
+    .sort(([a], [b]) => a - b)
+    .flatMap(([day, seconds]) => {
+      const there = peopleOn(calendar, dayOf(day), now);
+      return there === undefined || seconds <= there ? [] : [{ day, needed: seconds, there }];
+    });
 }

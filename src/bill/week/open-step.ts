@@ -7,6 +7,8 @@ export interface OpenJob {
   readonly isRush: boolean;
   /** When work can begin; undefined: at once. */
   readonly start: Instant | undefined;
+  /** Rows of its sheet above the header of its lines. */
+  readonly above?: number | undefined;
 }
 
 /** Pieces of one line at one station. */
@@ -30,6 +32,8 @@ export interface OpenStep {
   readonly setFor: string;
   readonly due: Instant | undefined;
   readonly isStarted: boolean;
+  /** When it began; undefined: it has not, or nobody wrote when. */
+  readonly begun: Instant | undefined;
   readonly pin: Instant | undefined;
   /** Indexes of the steps before it. */
   readonly after: readonly number[];

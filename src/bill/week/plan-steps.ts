@@ -1,16 +1,19 @@
 /** Steps on one calendar: when each is done, on which machine, what decides it and what it may still wait. */
 import { type Instant, instant } from "../../calc/schedule/calendar.ts";
+import { boundOf } from "../../calc/schedule/floor/bound.ts";
 import { chainTo, latestReady } from "../../calc/schedule/floor/latest.ts";
-import { planFloor } from "../../calc/schedule/floor/plan-floor.ts";
+import { Floor } from "../../calc/schedule/floor/orders.ts";
+import { type FloorAnswer, planFloor } from "../../calc/schedule/floor/plan-floor.ts";
 import type { FloorPlan } from "../../calc/schedule/floor/problem.ts";
 import type { WorkClock } from "../../calc/schedule/floor/work-clock.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { WeekFault } from "./faults.ts";
 import { floorOf, machinesFrom, type WeekFloor } from "./floor-of.ts";
-import { loadByDay } from "./load.ts";
+import { lackingPeople, loadByDay } from "./load.ts";
 import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
 import { clocksOf } from "./ruling-shop.ts";
+import { markOf, standing, without } from "./standing.ts";
 import type { Placed, Week, WeekDelivery, WeekJobDates, WeekOptions } from "./week.ts";
 
 /** Some two seconds for ten jobs of sixty lines (measured). */
@@ -26,15 +29,43 @@ interface Open<S extends OpenStep> {
 export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<S>, options: WeekOptions): Week<S> {
   const faults: WeekFault[] = [];
   const clockOf = clocksOf(shop, options);
-  const steps = withShifts(open, clockOf, ({ station, job, line }) =>
-    faults.push({ kind: "no shift", station: station.name, job: jobs[job]!.name, line: lineName(line) }),
+  const fault = (found: WeekFault) => faults.push(found);
+  const worked = withShifts(open, clockOf, ({ station, job, line }) =>
+    fault({ kind: "no shift", station: station.name, job: jobs[job]!.name, line: lineName(line) }),
   );
-  const floor = floorOf({ given: jobs, steps, shop, clockOf, options }, (fault) => faults.push(fault));
+  const steps = standing(worked, { jobs, shop, clockOf, options }, fault);
+  const floor = floorOf({ given: jobs, steps, shop, clockOf, options }, fault);
   const { problem, places } = floor;
   const keys = new Map(steps.map((step, i) => [stepKey(jobs, step), i]));
   const tried = (options.tried ?? []).map((orders) => machinesFrom(orders, keys, problem, places));
-  const { plan, bound, isProved } = planFloor(problem, { units: options.units ?? UNITS, tried });
-  return answer({ ...floor, given: jobs, now: options.now, steps, plan, clockOf, faults, bound, isProved });
+  const found = planFloor(problem, { units: options.units ?? UNITS, tried });
+  let isKept = true;
+  steps.forEach((step, i) => {
+    const at = instant(found.plan.ready[i]!);
+    if (step.pin === undefined || at <= step.pin) return;
+    isKept = false;
+    fault({ kind: "pin missed", ...markOf(jobs, step, "Pinned"), at });
+  });
+  const judged = withoutPins(floor, found, isKept);
+  const week = answer({ ...floor, given: jobs, now: options.now, steps, plan: found.plan, clockOf, faults, ...judged });
+  for (const lack of lackingPeople(week.days, shop.calendar, options.now))
+    fault({ kind: "people", job: undefined, ...lack });
+  return week;
+}
+
+/** A pin weighs in the search and is no late hour of anybody's: what is told counts the jobs alone. */
+function withoutPins({ problem, own }: WeekFloor, { plan, bound, isProved }: FloorAnswer, isKept: boolean) {
+  if (problem.deliveries.length === own.length) return { worth: plan.worth, bound, isProved };
+  const deliveries = problem.deliveries.slice(0, own.length);
+  const late = deliveries.reduce((sum, { due, weight, operations }) => {
+    const finish = Math.max(...operations.map((i) => plan.finish[i]!));
+    return sum + weight * Math.max(0, finish - due);
+  }, 0);
+  const worth = { ...plan.worth, late };
+  // Where every pin is kept, no other plan that keeps them is better.
+  return isProved && isKept
+    ? { worth, bound: worth, isProved }
+    : { worth, bound: boundOf(new Floor({ ...problem, deliveries })), isProved: false };
 }
 
 /** A line with a step at a station that never works is left out, all of it. */
@@ -50,10 +81,7 @@ function withShifts<S extends OpenStep>(
     out.add(lineOf(step));
     left(step);
   }
-  if (out.size === 0) return [...steps];
-  const kept = steps.flatMap((step, i) => (out.has(lineOf(step)) ? [] : [i]));
-  const place = new Map(kept.map((i, at) => [i, at]));
-  return kept.map((i) => ({ ...steps[i]!, after: steps[i]!.after.map((part) => place.get(part)!) }));
+  return without(steps.map((step) => (out.has(lineOf(step)) ? undefined : step)));
 }
 
 interface Planned<S extends OpenStep> extends WeekFloor {
@@ -63,12 +91,13 @@ interface Planned<S extends OpenStep> extends WeekFloor {
   readonly plan: FloorPlan;
   readonly clockOf: (station: string) => WorkClock | undefined;
   readonly faults: readonly WeekFault[];
+  readonly worth: Week["worth"];
   readonly bound: Week["bound"];
   readonly isProved: boolean;
 }
 
 function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
-  const { given, now, steps, places, problem, plan, own, clockOf, faults, bound, isProved } = planned;
+  const { given, now, steps, places, problem, plan, own, clockOf, faults, worth, bound, isProved } = planned;
   const latest = latestReady(problem, plan);
   const done = (last: readonly number[]) => last.reduce((a, b) => (plan.finish[b]! > plan.finish[a]! ? b : a));
   const deliveries = own.map(({ job, due, last, steps: its }): WeekDelivery => {
@@ -141,7 +170,7 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
       problem.stations.map(({ machines: count }, i) => ({ name: places[i]!, count })),
       clockOf,
     ),
-    worth: plan.worth,
+    worth,
     bound,
     isProved,
     faults,

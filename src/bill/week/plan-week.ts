@@ -13,7 +13,10 @@ export function planWeek(open: readonly WeekJob[], options: WeekOptions): Week {
   const fault = (found: WeekFault) => faults.push(found);
   const shop = options.shop ?? rulingShop(open, fault);
   const given = open.map((job) => inShifts(job, shop));
-  const jobs = given.map(({ name, plan }) => ({ name, isRush: plan.shop.job.isRush, start: plan.shop.job.start }));
+  const jobs = given.map(({ name, plan: { shop: own }, above }) => {
+    const { isRush, start } = own.job;
+    return { name, isRush, start, above };
+  });
   const steps = stepsOf(given, options.sent ?? NOTHING, fault);
   const week = planSteps({ jobs, steps, shop }, options);
   return { ...week, faults: [...faults, ...week.faults] };

@@ -7,31 +7,41 @@ import type { Rescue } from "./rescue.ts";
 const DIGITS = 3;
 const hours = (seconds: number): string => `${showNumber(seconds / SECONDS_PER_HOUR, DIGITS)} h`;
 const CENTS = 2;
+const MINUTE = 60; // seconds, by definition
 
-/** What is done: "4 lines from the waterjet to the shear". */
-export function rescueSays({ kind, station, lines }: Rescue): string {
-  const of = `${lines} ${lines === 1 ? "line" : "lines"}`;
+const MOST_NAMED = 4;
+const named = (parts: readonly string[]): string =>
+  parts.length <= MOST_NAMED
+    ? parts.join(", ")
+    : `${parts.slice(0, MOST_NAMED).join(", ")} and ${parts.length - MOST_NAMED} more`;
+
+/** What is done: "PR-01, PR-02 from the waterjet to the shear", "Overtime at Weld, 1 h a day on 3 days". */
+export function rescueSays({ kind, station, parts, perDay, days, before }: Rescue): string {
+  const place = station === "" ? "every station" : station;
+  const added = `${showNumber(perDay, DIGITS)} h a day on ${days} ${days === 1 ? "day" : "days"}`;
   switch (kind) {
     case "route":
-      return station === "Shear" ? `${of} from the waterjet to the shear` : `${of} from the shear to the waterjet`;
+      return `${named(parts)} ${station === "Shear" ? "from the waterjet to the shear" : "from the shear to the waterjet"}`;
     case "overtime":
-      return station === "" ? "Overtime at every station" : `Overtime at ${station}`;
+      return `Overtime at ${place}, ${added}`;
     case "second shift":
-      return station === "" ? "A second shift at every station" : `A second shift at ${station}`;
+      return `A second shift at ${place}, ${added}`;
     case "further":
       return `A second person at ${station}`;
     case "outside":
-      return `Send out ${station} of ${of}`;
+      return `Send out ${station} of ${named(parts)}`;
     case "order":
-      return "Put it before the others";
+      return before === "" ? "Put it before the others" : `Put it before ${before}`;
   }
 }
 
-/** What that does: "saves 5 h, then in time; others 2 h later; 3.2 h of people; costs 152.00 more". */
-export function effectSays({ late, saves, others, hours: people, money }: Rescue): string {
+/** What that does: "saves 5 h, then in time; Pier railing 2 h more late; 3.2 h of people; costs 152.00 more". */
+export function effectSays({ late, saves, others, harmed, hours: people, money }: Rescue): string {
+  const gained = others - harmed.reduce((sum, each) => sum + each.late, 0);
   return [
     `saves ${hours(saves)}, then ${late > 0 ? `late by ${hours(late)}` : "in time"}`,
-    others > 0 ? `others ${hours(others)} more late` : others < 0 ? `others ${hours(-others)} less late` : "",
+    ...harmed.map((each) => `${each.job} ${hours(each.late)} more late`),
+    gained <= -MINUTE ? `others ${hours(-gained)} less late` : "",
     people === undefined || people <= 0 ? "" : `${showNumber(people, DIGITS)} h of people`,
     moneySays(money),
   ]

@@ -1,10 +1,11 @@
 /** What would save a late job: each way is planned, and what it does to all jobs is told. Nothing is believed unplanned. */
-import { withOvertime } from "../../calc/schedule/calendar.ts";
+import { dayOf, type Instant, instant, SECONDS_PER_DAY, withOvertime } from "../../calc/schedule/calendar.ts";
 import { workBetween } from "../../calc/schedule/finish.ts";
 import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import { type Money, money } from "../../units/quantity.ts";
 import { noAnswer, Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
+import { lineName } from "../line-name.ts";
 import { calendarOf } from "../nouns/calendar.ts";
 import { type BillLine, type Cutter, isLine } from "../nouns/line.ts";
 import type { Shop } from "../nouns/shop.ts";
@@ -12,6 +13,7 @@ import { MACHINE_STATIONS, type Station } from "../nouns/station.ts";
 import { planBill, type QuotedLine } from "../plan.ts";
 import { costOf } from "../route/plan-route.ts";
 import { measuresOf, unitsOf } from "../time/measures.ts";
+import { planWeek } from "./plan-week.ts";
 import { replanWeek } from "./replan-week.ts";
 import { sentKey, type WeekJob } from "./steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "./week.ts";
@@ -22,13 +24,20 @@ export interface Rescue {
   readonly kind: (typeof RESCUES)[number];
   /** Of a route the machine that cuts instead; "" for all stations. */
   readonly station: string;
-  /** How many lines it is about; 0 where it is about none in particular. */
+  /** How many lines it is about, and their names; 0 where it is about none in particular. */
   readonly lines: number;
+  readonly parts: readonly string[];
+  /** Of overtime or a second shift the hours added to a day, and on how many days they are worked; else 0. */
+  readonly perDay: number;
+  readonly days: number;
+  /** Of another order the job that gives way; "" where all do. */
+  readonly before: string;
   /** Seconds that the job is still late, and that it gains. */
   readonly late: number;
   readonly saves: number;
-  /** Seconds late of the other jobs, more (or, below 0, less) than now. */
+  /** Seconds late of the other jobs, more (or, below 0, less) than now, and whose they are that are more. */
   readonly others: number;
+  readonly harmed: readonly { readonly job: string; readonly late: number }[];
   /** Hours of people beyond the plan, or undefined where it takes none. */
   readonly hours: number | undefined;
   /** What it costs more; a Refusal names the figure that the tables lack. */
@@ -36,6 +45,9 @@ export interface Rescue {
 }
 
 const ROUND = 60; // a minute: less is no rescue (chosen)
+const MOST_IN_WAY = 3; // chosen: each one is another plan
+const UNHARMED = 1e7; // a second of the others is worth more than all that the job could gain (chosen)
+const FEW = 10; // a tenth of what it is late is a little (chosen)
 const FIRST = 10; // how much more a job counts that goes before the others (chosen)
 
 interface Late {
@@ -46,7 +58,7 @@ interface Late {
   readonly shop: Shop;
 }
 
-/** Ways that gain something, those that save the job first, then the cheapest, then what gains most. */
+/** Ways that gain something, those that save the job first, then the cheapest, then what takes least of people. */
 export function rescuesOf(jobs: readonly WeekJob[], options: WeekOptions, week: Week, name: string): Rescue[] {
   const at = jobs.findIndex((job) => job.name === name);
   const late: Late = { jobs, options, week, at, shop: options.shop ?? jobs[at]!.plan.shop };
@@ -67,27 +79,51 @@ export function rescuesOf(jobs: readonly WeekJob[], options: WeekOptions, week: 
   // What one station does, all of them need not do.
   const isMore = ({ kind, station, late: left }: Rescue) =>
     station === "" && found.some((one) => one.kind === kind && one.station !== "" && one.late <= left);
+  // Where one way saves it, what gains a little of it is none.
+  const least = found.some(({ late: left }) => left <= 0) ? week.jobs[at]!.late / FEW : ROUND;
   return found
-    .filter((each) => each.saves >= ROUND && !isMore(each))
-    .sort((a, b) => isSaved(a) - isSaved(b) || cost(a) - cost(b) || b.saves - a.saves);
+    .filter((each) => each.saves >= Math.max(ROUND, least) && !isMore(each))
+    .sort(
+      (a, b) => isSaved(a) - isSaved(b) || cost(a) - cost(b) || (a.hours ?? 0) - (b.hours ?? 0) || b.saves - a.saves,
+    );
 }
 
-type Effect = Pick<Rescue, "late" | "saves" | "others">;
+type Effect = Pick<Rescue, "late" | "saves" | "others" | "harmed">;
 
 function effectOf({ week, at }: Late, after: Week): Effect {
   const late = after.jobs[at]!.late;
-  const others = (of: Week) => of.jobs.reduce((sum, job, i) => sum + (i === at ? 0 : job.late), 0);
-  return { late, saves: week.jobs[at]!.late - late, others: others(after) - others(week) };
+  const more = after.jobs.map((job, i) => ({ job: job.name, late: i === at ? 0 : job.late - week.jobs[i]!.late }));
+  const others = more.reduce((sum, each) => sum + each.late, 0);
+  return { late, saves: week.jobs[at]!.late - late, others, harmed: more.filter((each) => each.late >= ROUND) };
 }
 
-/** Every line of the job that has to be cut yet, and may be cut on the other machine, cut there. */
+/** It is the way that saves, and not the other order that it was planned in: in that order without it more is late. */
+function isTied({ jobs, options }: Late, after: Week): boolean {
+  const plain = planWeek(jobs, { ...options, units: 0, tried: [after.orders] });
+  const late = (of: Week) => of.jobs.reduce((sum, job) => sum + job.late, 0);
+  return late(plain) - late(after) >= ROUND;
+}
+
+const NONE = { lines: 0, parts: [], perDay: 0, days: 0, before: "" } as const;
+const linesOf = (lines: readonly QuotedLine[]) => ({ lines: lines.length, parts: lines.map(lineName) });
+
+/** Lines of the job that have to be cut yet and may be cut on the other machine: those that decide, or where that is less, all. */
 function otherRoute(late: Late, to: Cutter): Rescue[] {
+  const { week, at } = late;
+  const { quoted } = late.jobs[at]!.plan;
+  const movable = (steps: readonly PlannedStep[]) => {
+    const open = new Set(steps.filter((step) => step.job === at && isCut(step)).map(({ line }) => line));
+    return quoted.filter((line) => open.has(line) && line.cutter !== to && line.plan.cutting[to] !== undefined);
+  };
+  const few = movable(week.jobs[at]!.chain.map((i) => week.steps[i]!));
+  const all = movable(week.steps);
+  const ways = [few, ...(all.length > few.length ? [all] : [])].flatMap((lines) => cutOn(late, to, lines));
+  return ways.sort((a, b) => a.late - b.late || a.lines - b.lines).slice(0, 1);
+}
+
+function cutOn(late: Late, to: Cutter, moved: readonly QuotedLine[]): Rescue[] {
   const { jobs, options, week, at } = late;
   const { plan } = jobs[at]!;
-  const open = new Set(week.steps.filter((step) => step.job === at && isCut(step)).map(({ line }) => line));
-  const moved = plan.quoted.filter(
-    (line) => open.has(line) && line.cutter !== to && line.plan.cutting[to] !== undefined,
-  );
   if (moved.length === 0) return [];
   const rows = new Set(moved.map(({ row }) => row));
   const changed = planBill(
@@ -106,42 +142,68 @@ function otherRoute(late: Late, to: Cutter): Rescue[] {
   const [before, after] = [cost(plan), cost(changed)];
   const extra = before instanceof Refusal ? before : after instanceof Refusal ? after : money(after - before);
   const again = replanWeek(jobs.with(at, { ...jobs[at]!, plan: changed }), options, week);
+  if (!isTied(late, again)) return [];
   const station = to === "shear" ? "Shear" : "Waterjet";
-  return [{ kind: "route", station, lines: moved.length, ...effectOf(late, again), hours: undefined, money: extra }];
+  return [
+    { ...NONE, kind: "route", station, ...linesOf(moved), ...effectOf(late, again), hours: undefined, money: extra },
+  ];
 }
 
 const isCut = ({ station, work }: PlannedStep): boolean =>
   work !== undefined && /^(?:shear|waterjet)$/i.test(station.name);
 
-/** Overtime and a second shift, at a station or at all of them; what is worked beyond the shifts is paid with its premium. */
+/** Overtime, as little of it as saves the job, and a second shift, at a station or at all of them. */
 function longer(late: Late, station: string): Rescue[] {
-  const { jobs, options, week, shop } = late;
-  const kinds = [
-    ["overtime", shop.rates.find("overtimePerDay")] as const,
-    ["second shift", shop.rates.find("secondShift")] as const,
-  ];
-  return kinds.flatMap(([kind, perDay]): Rescue[] => {
-    if (perDay === undefined || perDay <= 0) return [];
-    const extra = perDay * SECONDS_PER_HOUR;
-    const again = replanWeek(jobs, { ...options, overtime: new Map([[station, extra]]) }, week);
-    const worked = again.steps.flatMap((step) => {
-      if (!step.work || (station !== "" && step.station.name !== station)) return [];
-      const regular = calendarOf(shop.calendar, step.station.name);
-      const all = workBetween(step.begins, step.finish, withOvertime(regular, extra));
-      return [{ work: step.work, hours: (all - workBetween(step.begins, step.finish, regular)) / SECONDS_PER_HOUR }];
-    });
-    const hours = worked.reduce((sum, each) => sum + each.hours * each.work.people, 0);
-    const paid = refusalOr(() =>
-      money(
-        worked.reduce((sum, { work, hours: own }) => {
-          const second = work.people > 1 ? (work.people - 1) * shop.rates.get("secondPerson") : 0;
-          return sum + own * (work.station.rate + second) * shop.rates.get("overtimePremium");
-        }, 0),
-      ),
-    );
-    // A second shift is other people at their own hours: nothing is paid on top.
-    return [{ kind, station, lines: 0, ...effectOf(late, again), hours, money: kind === "overtime" ? paid : money(0) }];
+  const { rates } = late.shop;
+  const most = rates.find("overtimePerDay") ?? 0;
+  const shift = rates.find("secondShift") ?? 0;
+  const all = most > 0 ? addedHours(late, station, "overtime", most) : undefined;
+  const least = all && all.late <= 0 ? [1, 2, 3].map((quarters) => (most * quarters) / 4) : [];
+  const enough = firstOf(least, (hours) => {
+    const found = addedHours(late, station, "overtime", hours);
+    return found && found.late <= 0 && found.others <= all!.others ? found : undefined;
   });
+  const second = shift > 0 ? addedHours(late, station, "second shift", shift) : undefined;
+  return [enough ?? all, second].filter((found) => found !== undefined);
+}
+
+function firstOf<T, R>(given: readonly T[], found: (each: T) => R | undefined): R | undefined {
+  for (const each of given) {
+    const answer = found(each);
+    if (answer !== undefined) return answer;
+  }
+  return undefined;
+}
+
+/** What is worked beyond the shifts is paid with its premium; a second shift is other people at their own hours. */
+function addedHours(late: Late, station: string, kind: "overtime" | "second shift", perDay: number) {
+  const { jobs, options, week, shop } = late;
+  const extra = perDay * SECONDS_PER_HOUR;
+  const again = replanWeek(jobs, { ...options, overtime: new Map([[station, extra]]) }, week);
+  if (!isTied(late, again)) return undefined;
+  const days = new Set<number>();
+  const worked = again.steps.flatMap((step) => {
+    if (!step.work || (station !== "" && step.station.name !== station)) return [];
+    const regular = calendarOf(shop.calendar, step.station.name);
+    const added = (from: Instant, to: Instant) =>
+      workBetween(from, to, withOvertime(regular, extra)) - workBetween(from, to, regular);
+    for (let day = dayOf(step.begins); day <= dayOf(step.finish); day++) {
+      const [from, to] = [day, day + 1].map((each) => each * SECONDS_PER_DAY) as [number, number];
+      if (added(instant(Math.max(from, step.begins)), instant(Math.min(to, step.finish))) > 0) days.add(day);
+    }
+    return [{ work: step.work, hours: added(step.begins, step.finish) / SECONDS_PER_HOUR }];
+  });
+  const hours = worked.reduce((sum, each) => sum + each.hours * each.work.people, 0);
+  const paid = refusalOr(() =>
+    money(
+      worked.reduce((sum, { work, hours: own }) => {
+        const second = work.people > 1 ? (work.people - 1) * shop.rates.get("secondPerson") : 0;
+        return sum + own * (work.station.rate + second) * shop.rates.get("overtimePremium");
+      }, 0),
+    ),
+  );
+  const cost = kind === "overtime" ? paid : money(0);
+  return { ...NONE, kind, station, perDay, days: days.size, ...effectOf(late, again), hours, money: cost };
 }
 
 /** A second person at a bench, who works on another line at the same time. */
@@ -149,11 +211,12 @@ function further(late: Late, station: string): Rescue[] {
   const { jobs, options, week, shop } = late;
   if (MACHINE_STATIONS.some((name) => name.toLowerCase() === station.toLowerCase())) return [];
   const again = replanWeek(jobs, { ...options, further: new Map([[station, 1]]) }, week);
+  if (!isTied(late, again)) return [];
   const benches = again.machines.filter(({ name }) => name.toLowerCase() === station.toLowerCase());
   const last = benches.at(-1)?.steps ?? [];
   const hours = last.reduce((sum, i) => sum + again.steps[i]!.run + again.steps[i]!.setUp, 0) / SECONDS_PER_HOUR;
   const paid = refusalOr(() => money(hours * shop.rates.get("secondPerson")));
-  return [{ kind: "further", station, lines: 0, ...effectOf(late, again), hours, money: paid }];
+  return [{ ...NONE, kind: "further", station, ...effectOf(late, again), hours, money: paid }];
 }
 
 /** The job's own lines that decide there go to the vendor who could do them. */
@@ -165,6 +228,7 @@ function outside(late: Late, station: string, chain: readonly PlannedStep[]): Re
   const lines = [...new Set(steps.map(({ line }) => line))];
   const sent = new Set([...(options.sent ?? []), ...lines.map(({ row }) => sentKey(name, row, station))]);
   const again = replanWeek(jobs, { ...options, sent }, week);
+  if (!isTied(late, again)) return [];
   const paid = refusalOr(() => {
     const { minimum = 0 } = steps[0]!.station;
     const price = lines.reduce((sum, line) => sum + priceOf(line, steps[0]!.station), 0);
@@ -174,7 +238,9 @@ function outside(late: Late, station: string, chain: readonly PlannedStep[]): Re
       .reduce((sum, work) => sum + costOf(work, plan.shop), 0);
     return money(Math.max(minimum, price) * (1 + (plan.shop.rates.find("outsideMarkUp") ?? 0)) - here);
   });
-  return [{ kind: "outside", station, lines: lines.length, ...effectOf(late, again), hours: undefined, money: paid }];
+  return [
+    { ...NONE, kind: "outside", station, ...linesOf(lines), ...effectOf(late, again), hours: undefined, money: paid },
+  ];
 }
 
 /** Throws the Refusal of a price that the stations lack. */
@@ -185,15 +251,44 @@ function priceOf({ plan: { line, blank, blanks } }: QuotedLine, station: Station
   return priceEach * blanks * unitsOf(line, station, measuresOf(line, blank), amount);
 }
 
-/** The same work in another order: this job before the others. */
+/**
+ * The same work in another order: before one job that stands in its way while nobody else is harmed, or before all of them.
+ * Of those that save the job the one that harms the others least, else the one that saves most.
+ */
 function before(late: Late): Rescue[] {
   const { jobs, options, week, at } = late;
   const { name } = jobs[at]!;
-  const weight = options.weights?.get(name) ?? 1;
-  const again = replanWeek(
-    jobs,
-    { ...options, weights: new Map([...(options.weights ?? []), [name, weight * FIRST]]) },
-    week,
-  );
-  return [{ kind: "order", station: "", lines: 0, ...effectOf(late, again), hours: undefined, money: money(0) }];
+  const weights = new Map(options.weights);
+  weights.set(name, (weights.get(name) ?? 1) * FIRST);
+  const inWay = [...new Set(week.jobs[at]!.chain.map((i) => week.steps[i]!.job))].filter((job) => job !== at);
+  const tried = [week.orders, ...(options.tried ?? [])];
+  const way = (giving: string, own: WeekOptions): Rescue => {
+    const again = replanWeek(jobs, { ...own, tried }, week);
+    tried.push(again.orders);
+    // Late hours are counted against the dates that were asked for, not those that protect the others.
+    const told = planWeek(jobs, { ...options, units: 0, tried: [again.orders] });
+    return {
+      ...NONE,
+      kind: "order",
+      station: "",
+      before: giving,
+      ...effectOf(late, told),
+      hours: undefined,
+      money: money(0),
+    };
+  };
+  const found = [
+    ...inWay.slice(0, MOST_IN_WAY).map((job) => {
+      const { name: giving } = jobs[job]!;
+      const others = week.jobs.filter((_, i) => i !== at && i !== job);
+      const unharmed = new Map([...weights, ...others.map((each) => [each.name, UNHARMED] as const)]);
+      const dues = new Map(options.dues);
+      for (const { name: other, finish } of others)
+        dues.set(other, (due) => (finish === undefined ? due : (Math.max(due ?? finish, finish) as Instant)));
+      return way(giving, { ...options, weights: unharmed, dues });
+    }),
+    way("", { ...options, weights }),
+  ].filter(({ saves }) => saves >= ROUND);
+  const saving = found.filter(({ late: left }) => left <= 0).sort((a, b) => a.others - b.others);
+  return [...saving, ...found.sort((a, b) => b.saves - a.saves || a.others - b.others)].slice(0, 1);
 }

@@ -8,7 +8,7 @@ import { type Marks, NO_MARKS } from "../nouns/marks.ts";
 import type { Station } from "../nouns/station.ts";
 import type { BillPlan, LineWork, QuotedLine } from "../plan.ts";
 import type { StationWork } from "../time/station-work.ts";
-import type { WeekFault } from "./faults.ts";
+import type { MarkFault, WeekFault } from "./faults.ts";
 import type { OpenStep } from "./open-step.ts";
 import { rankOf } from "./step-rank.ts";
 
@@ -18,6 +18,8 @@ export interface WeekJob {
   readonly plan: BillPlan;
   /** By the row of the bill. */
   readonly marks: ReadonlyMap<number, Marks>;
+  /** Rows of its sheet above the header of the bill. */
+  readonly above?: number | undefined;
 }
 
 /** A step of a line that was planned. */
@@ -73,21 +75,41 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
     sent.has(sentKey(job.name, line.row, each.station.name)) ? { ...each, ...NOT_HERE } : each,
   );
   const marks = job.marks.get(line.row) ?? NO_MARKS;
-  const named = { job: job.name, line: lineName(line) };
   const names = all.map(({ station }) => station.name);
-  const place = (mark: string): number => {
-    const found = names.findIndex((name) => name.toLowerCase() === mark.toLowerCase());
-    if (found < 0) fault({ kind: "unknown mark", ...named, mark, nearest: nearest(mark, names) });
-    return found;
+  const named = (column: MarkFault["column"], mark: string): MarkFault => ({
+    job: job.name,
+    line: lineName(line),
+    row: line.row + (job.above ?? 0),
+    column,
+    mark,
+  });
+  const placesOf = <T extends { readonly station: string }>(column: MarkFault["column"], given: readonly T[]) =>
+    given.flatMap((mark) => {
+      const place = names.findIndex((name) => name.toLowerCase() === mark.station.toLowerCase());
+      if (place >= 0) return [{ ...mark, place }];
+      fault({ kind: "unknown mark", ...named(column, mark.station), nearest: nearest(mark.station, names) });
+      return [];
+    });
+  const done = placesOf(
+    "Done",
+    marks.done.map((station) => ({ station })),
+  );
+  const started = placesOf("Started", marks.started);
+  const pins = placesOf("Pinned", marks.pins);
+  const twice = (column: MarkFault["column"], given: typeof done, seen: Set<number>) => {
+    for (const { place, station } of given) {
+      if (seen.has(place)) fault({ kind: "marked twice", ...named(column, station) });
+      seen.add(place);
+    }
   };
-  const marked = [...marks.done, ...marks.started].map((mark) => mark.toLowerCase());
-  const twice = marked.find((mark, i) => marked.indexOf(mark) !== i);
-  if (twice !== undefined) fault({ kind: "marked twice", ...named, mark: twice });
-  const done = marks.done.map(place);
-  const started = marks.started.map(place).filter((each) => !done.includes(each));
-  const pins = marks.pins.map(({ station, at: time }) => [place(station), time] as const);
+  const seen = new Set<number>();
+  twice("Done", done, seen);
+  twice("Started", started, seen);
+  twice("Pinned", pins, new Set());
   // What comes before something that is done or has begun is done.
-  const from = marks.isDone ? all.length : Math.max(0, ...done.map((each) => each + 1), ...started);
+  const from = marks.isDone
+    ? all.length
+    : Math.max(0, ...done.map(({ place }) => place + 1), ...started.map(({ place }) => place));
   const { blanks } = line.plan;
   const most = job.plan.shop.rates.find("transferLot") ?? blanks;
   const lots = Math.max(1, Math.min(MOST_LOTS, Math.ceil(blanks / most)));
@@ -97,6 +119,7 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
     // A vendor gets all of a line at once.
     const parts = each.work ? lots : 1;
     const previous = before.filter((step) => step !== undefined);
+    const begun = started.find(({ place }) => place === i);
     for (let lot = 0; lot < parts; lot++) {
       const [begin, end] = [Math.round((blanks * lot) / parts), Math.round((blanks * (lot + 1)) / parts)];
       const run = each.work ? shareOf(each.work.run, lot, parts) : (each.station.vendorDays ?? 0);
@@ -111,8 +134,9 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
         pieces: end - begin,
         run,
         due: dueOf(line.plan.line, job.plan.shop.job),
-        isStarted: started.includes(i),
-        pin: pins.find(([pinned]) => pinned === i)?.[1],
+        isStarted: begun !== undefined,
+        begun: begun?.at,
+        pin: begun ? undefined : pins.find(({ place }) => place === i)?.at,
         after: own,
       });
     }

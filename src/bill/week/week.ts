@@ -78,6 +78,8 @@ export interface WeekOptions {
   readonly weights?: ReadonlyMap<string, number>;
   /** Due times that are asked for in place of a job's own. */
   readonly dues?: ReadonlyMap<string, (due: Instant | undefined) => Instant | undefined>;
+  /** Jobs that are held back until then. */
+  readonly starts?: ReadonlyMap<string, Instant>;
   /** Work that goes to a vendor who could do it, by `sentKey`. */
   readonly sent?: ReadonlySet<string>;
   /** Longer working days by station, in seconds; "" for all of them. */

@@ -8,6 +8,7 @@ import { step, type Working } from "../../units/working.ts";
 import type { AirMethod } from "./air-bend.ts";
 import { airRadiusByRule, OPENING_SHARE } from "./air-radius.ts";
 import { refusePastFaces } from "./loaded-faces.ts";
+import { OutOfReach } from "./mechanics/air-bend-to-angle.ts";
 import { MECHANICS } from "./mechanics/record-bend.ts";
 import { type AskedBend, nearestWords, recordNearest, type SolvedAirBend, solvedAirBend } from "./solved-air-bend.ts";
 import { estimateSpringback } from "./springback-estimate.ts";
@@ -92,6 +93,7 @@ export function feasibleAirShape(asked: AskedBend, method: AirMethod, work?: Wor
     const solved = refusalOr(() => solvedAirBend(asked));
     const isUnsolved = solved instanceof Refusal;
     const loaded = isUnsolved ? estimatedLoadedAngle(asked) : solved.bend.loadedAngle;
+    if (method !== "rule" && solved instanceof OutOfReach) throw solved;
     if (loaded !== undefined && !(isUnsolved && method === "mechanics")) refusePastFaces(loaded, tools, work);
     if (method === "rule" && !isUnsolved) recordNearest(solved.nearest, work);
   }

@@ -4,6 +4,14 @@ import { type Degrees, type Millimetres, mm, radians } from "../../units/quantit
 import { step, type Working } from "../../units/working.ts";
 import { type KChoice, neutralAxis } from "./neutral-axis.ts";
 
+/** One bend, the radius on its inside. */
+export interface AxisBend {
+  readonly thickness: Millimetres;
+  readonly radius: Millimetres;
+  readonly bendAngle: Degrees;
+  readonly k: KChoice;
+}
+
 /**
  * Bend allowance: how much sheet goes into the bend, the arc at the neutral axis. BA = A (R + K t), A in radians,
  * 0 <= A <= 180. "FAA" is the handbook's own form, (0.01743 R + 0.0078 t) per degree: the same in inches and
@@ -11,10 +19,7 @@ import { type KChoice, neutralAxis } from "./neutral-axis.ts";
  * Source: Groover 5e eq. 19.6 (read); FAA-H-8083-31 / AC 65-15A (0.0078 read, 0.01743 memory).
  */
 export function bendAllowance(
-  thickness: Millimetres,
-  radius: Millimetres,
-  bendAngle: Degrees,
-  k: KChoice,
+  { thickness, radius, bendAngle, k }: AxisBend,
   work?: Working,
   numberFrom?: string,
 ): Millimetres {

@@ -1,8 +1,7 @@
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimetres, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
-import { bendAllowance } from "./allowance.ts";
+import { type AxisBend, bendAllowance } from "./allowance.ts";
 import { beyondTangent, countsAsFlat, type Legs } from "./legs.ts";
-import type { KChoice } from "./neutral-axis.ts";
 
 /**
  * Bend deduction: sum of the two legs less the flat length. BD = 2 x (part of a leg beyond the tangent point) - BA, so
@@ -10,14 +9,11 @@ import type { KChoice } from "./neutral-axis.ts";
  * Source: geometry (derived); for legs "DIN" the compensation value v of DIN 6935 after Tabellenbuch Metall (read).
  */
 export function bendDeduction(
-  thickness: Millimetres,
-  radius: Millimetres,
-  bendAngle: Degrees,
-  k: KChoice,
-  legs: Legs,
+  { legs, ...bend }: AxisBend & { readonly legs: Legs },
   work?: Working,
   numberFrom?: string,
 ): Millimetres {
+  const { thickness, radius, bendAngle } = bend;
   if (countsAsFlat(bendAngle, legs))
     return step(
       work,
@@ -28,7 +24,7 @@ export function bendDeduction(
       "v = 0 for included angles above 165, DIN 6935 (read)",
     );
   const beyond = beyondTangent(thickness, radius, bendAngle, legs, work);
-  const allowance = bendAllowance(thickness, radius, bendAngle, k, work, numberFrom);
+  const allowance = bendAllowance(bend, work, numberFrom);
   return step(
     work,
     "BD",

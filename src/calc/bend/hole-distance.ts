@@ -6,7 +6,7 @@ import { bendAllowance } from "./allowance.ts";
 import type { KChoice } from "./neutral-axis.ts";
 import { insideSetback } from "./setback.ts";
 
-export interface HoleLimits {
+interface HoleLimits {
   /** From here on the hole keeps its shape. */
   readonly fine: Millimetres;
   /** Below this it tears into the bend: drill it after bending. */
@@ -35,7 +35,7 @@ export function holeLimits(
     cite(HOLE_THICKNESSES),
   );
   const tangent = insideSetback(radius, bendAngle, work);
-  const halfArc = bendAllowance(thickness, radius, bendAngle, k, work) / 2;
+  const halfArc = bendAllowance({ thickness, radius, bendAngle, k }, work) / 2;
   const overDie = step(
     work,
     "e2",

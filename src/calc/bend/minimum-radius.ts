@@ -9,6 +9,7 @@ import {
   DIN_RADII,
   DIN_SOURCE,
 } from "../../data/minimum-radii.ts";
+import { itemAt, lastOf } from "../../units/certain.ts";
 import { atMost } from "../../units/nearly.ts";
 import { type Megapascals, type Millimetres, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
@@ -66,10 +67,10 @@ function aluminumRadius(name: string, row: string, thickness: Millimetres, grain
   if (column < 0)
     throw noAnswer(
       "thickness",
-      `at most ${showBoth(ALUMINUM_COLUMNS_IN.at(-1)! * MM_PER_INCH, "length")}, the table's end`,
+      `at most ${showBoth(lastOf(ALUMINUM_COLUMNS_IN) * MM_PER_INCH, "length")}, the table's end`,
       showBoth(thickness, "length"),
     );
-  const multiple = step(work, "m", "least radius in thicknesses", multiples[column]!, "", source);
+  const multiple = step(work, "m", "least radius in thicknesses", itemAt(multiples, column), "", source);
   return step(work, "Rmin", "least inside radius", mm(multiple * thickness), "mm", `m t, ${source}`);
 }
 
@@ -93,7 +94,7 @@ function dinRadius(
   tensile: Megapascals | undefined,
   work?: Working,
 ): Millimetres {
-  const strongest = DIN_CLASSES_MPA.at(-1)!;
+  const strongest = lastOf(DIN_CLASSES_MPA);
   if (tensile === undefined || !atMost(tensile, strongest))
     throw noAnswer(
       "material",
@@ -109,10 +110,10 @@ function dinRadius(
     throw noAnswer(
       "thickness",
       grain === "along"
-        ? `at most ${showBoth(DIN_RADII.at(-2)![0], "length")} for DIN 6935 along rolling`
-        : `at most ${showBoth(DIN_RADII.at(-1)![0], "length")} for DIN 6935`,
+        ? `at most ${showBoth(itemAt(DIN_RADII, DIN_RADII.length - 2)[0], "length")} for DIN 6935 along rolling`
+        : `at most ${showBoth(lastOf(DIN_RADII)[0], "length")} for DIN 6935`,
       showBoth(thickness, "length"),
     );
   const meaning = grain === "along" ? "least inside radius, next thicker row for along rolling" : "least inside radius";
-  return step(work, "Rmin", meaning, mm(radii[strengthClass + 1]!), "mm", DIN_SOURCE);
+  return step(work, "Rmin", meaning, mm(itemAt(radii, strengthClass + 1)), "mm", DIN_SOURCE);
 }

@@ -20,7 +20,7 @@ import { step, type Working } from "../../units/working.ts";
 
 /** How the neutral axis is found: a number of one's own, or a published rule by name. */
 export const K_RULES = ["Groover", "DIN 6935", "FAA", "Handbook soft", "Handbook medium", "Handbook hard"] as const;
-export type KRule = (typeof K_RULES)[number];
+type KRule = (typeof K_RULES)[number];
 export type KChoice = Ratio | KRule;
 
 /**

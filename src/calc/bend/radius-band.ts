@@ -11,7 +11,7 @@ import { deviationsOf } from "./mechanics/usual-deviations.ts";
 import type { AskedBend } from "./solved-air-bend.ts";
 
 /**
- * Inside radius over a die with its band: by rule the two shares of the opening; by mechanics the 90 % band of stock,
+ * Inside radius over a die with its band: by rule the two shares of the opening, or what is wider; by mechanics the 90 % band of stock,
  * die and model; between the two methods the mechanics' band about the mixed radius. Refuses as airShape does; whether
  * the faces of the tools allow the bend is not part of it.
  */
@@ -33,16 +33,29 @@ function bandOf(asked: AskedBend, method: AirMethod, work?: Working): RadiusBand
 /** Radius and deduction (outside legs) of a shape, each with its band. */
 export function shapeBand(
   { material, thickness, bendAngle, tools }: AskedBend,
-  { radius, neutralAxis, mechanicsShare }: AirShape,
+  { radius, neutralAxis: k, mechanicsShare }: AirShape,
   mechanics: Pick<AirBendBand, "tangentRadius" | "bendDeduction">,
 ): { readonly radius: RadiusBand; readonly deduction: RadiusBand } {
-  const deduction = bendDeduction(thickness, radius, bendAngle, neutralAxis, "outside");
-  if (mechanicsShare > 0)
-    return { radius: about(radius, mechanics.tangentRadius), deduction: about(deduction, mechanics.bendDeduction) };
+  const at = (inside: Millimetres) => bendDeduction({ thickness, radius: inside, bendAngle, k, legs: "outside" });
+  const deduction = at(radius);
+  const solved = {
+    radius: about(radius, mechanics.tangentRadius),
+    deduction: about(deduction, mechanics.bendDeduction),
+  };
+  if (mechanicsShare > 0) return solved;
   const byRule = airRadiusByRule(material, tools.dieOpening, tools.punchNose);
-  const at = (inside: Millimetres) => bendDeduction(thickness, inside, bendAngle, neutralAxis, "outside");
-  return { radius: byRule, deduction: { low: at(byRule.low), expected: deduction, high: at(byRule.high) } };
+  // A nose wider than the rule's shares leaves them no width: that is not certainty.
+  return {
+    radius: wider(byRule, solved.radius),
+    deduction: wider({ low: at(byRule.low), expected: deduction, high: at(byRule.high) }, solved.deduction),
+  };
 }
+
+const wider = (one: RadiusBand, other: RadiusBand): RadiusBand => ({
+  low: mm(Math.min(one.low, other.low)),
+  expected: one.expected,
+  high: mm(Math.max(one.high, other.high)),
+});
 
 /** The band of one figure laid about another. */
 const about = (expected: Millimetres, { lower, value, upper }: AirBendBand["tangentRadius"]): RadiusBand => ({

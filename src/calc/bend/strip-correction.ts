@@ -15,7 +15,7 @@ export function withStrips(material: Material, rows: readonly StripCorrection[])
 }
 
 /** What decides which strips speak for a bend, beside its material. */
-export interface BentOver {
+interface BentOver {
   readonly thickness: Millimetres;
   readonly dieOpening: Millimetres;
   readonly regime: Regime;

@@ -9,11 +9,12 @@ import {
   radians,
 } from "../../units/quantity.ts";
 import { factValue } from "../material/fact-value.ts";
+import { LEAST_ARM, UPRIGHT } from "./mechanics/bend-setup.ts";
 import { shoulderRadius } from "./shoulder-radius.ts";
 import type { AskedBend } from "./solved-air-bend.ts";
 
 /** A bend whose sheet lies round nose and shoulders and is straight between them: the most that they can wrap. */
-export interface WrappedNose {
+interface WrappedNose {
   /** Straight sheet left between nose and shoulder at the loaded angle; 0 or less: they nip it. */
   readonly freeSheet: Millimetres;
   /** The widest nose that leaves so much of it. */
@@ -22,8 +23,6 @@ export interface WrappedNose {
 }
 
 const PLANE_STRAIN = 2 / Math.sqrt(3); // von Mises, plane strain (derived)
-const UPRIGHT = radians(degrees(88)); // chosen, as the mechanics
-const LEAST_ARM = 0.02; // chosen, as the mechanics: nearer to the nip a beam says nothing any more
 
 /**
  * Largest force of a bend that wraps nose and shoulders, which shortens the arm the force bends with: fully plastic at

@@ -4,26 +4,22 @@ import { message, Refusal } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
 import { bendDeduction } from "../bend/deduction.ts";
-import { beyondTangent, type Legs } from "../bend/legs.ts";
-import type { KChoice } from "../bend/neutral-axis.ts";
+import { beyondTangent } from "../bend/legs.ts";
+
+type Strip = Omit<Parameters<typeof bendDeduction>[0], "bendAngle"> & {
+  readonly flanges: readonly Millimetres[];
+  readonly bendAngles: readonly Degrees[];
+};
 
 /**
  * Flat length of a strip with parallel bends of one radius: sum of flanges less the deduction of each bend. One bend
  * angle per bend, flanges one more than bends, measured as `legs` says. Refuses (#VALUE!) a flange shorter than the
  * bends at its ends take up. Source: geometry (derived); Groover 5e example 19.2 and FAA-H-8083-31 (read).
  */
-export function flatLength(
-  flanges: readonly Millimetres[],
-  bendAngles: readonly Degrees[],
-  thickness: Millimetres,
-  radius: Millimetres,
-  k: KChoice,
-  legs: Legs,
-  work?: Working,
-): Millimetres {
-  const taken = bendAngles.map((angle) => beyondTangent(thickness, radius, angle, legs));
+export function flatLength({ flanges, bendAngles, ...bend }: Strip, work?: Working): Millimetres {
+  const taken = bendAngles.map((angle) => beyondTangent(bend.thickness, bend.radius, angle, bend.legs));
   refuseOverlap(flanges, taken);
-  const deductions = bendAngles.map((angle) => bendDeduction(thickness, radius, angle, k, legs, work));
+  const deductions = bendAngles.map((bendAngle) => bendDeduction({ ...bend, bendAngle }, work));
   return flatFromDeductions(flanges, deductions, work);
 }
 

@@ -2,7 +2,13 @@ import { cite } from "../../data/fact.ts";
 import { SPEED_EXPONENT, TIMED_HOLDS } from "../../data/jet-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type MillimetresPerMinute, mm, type Ratio } from "../../units/quantity.ts";
+import {
+  type Millimetres,
+  type MillimetresPerMinute,
+  millimetresPerMinute,
+  mm,
+  type Ratio,
+} from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -28,9 +34,18 @@ export function cuttingFeed(
   const known = material.machinability;
   const machinability = step(work, "Nm", "machinability number", known.value, "", cite(known));
   const feed = jetFeed({ ...cut, machinability }, work);
-  if (speedFactor === undefined) return feed;
-  const own = (feed * speedFactor) as MillimetresPerMinute;
-  return step(work, "u own", "the same times the machine's speed factor", own, "mm/min", "given");
+  const own =
+    speedFactor === undefined
+      ? feed
+      : step(
+          work,
+          "u own",
+          "the same times the machine's speed factor",
+          millimetresPerMinute(feed * speedFactor),
+          "mm/min",
+          "given",
+        );
+  return beyondTimed(own, material, cut, work);
 }
 
 /** undefined: not timed, or timed in sheet too thick or too thin to say anything about this one. */
@@ -39,21 +54,47 @@ export function timedFeed(
   { thickness, quality }: Pick<JetCut, "thickness" | "quality">,
   work?: Working,
 ): MillimetresPerMinute | undefined {
+  const timed = timedCut(material, quality);
+  if (!timed) return undefined;
+  const { feed, at, u0, h0, q0 } = timed;
+  if (!atLeast(thickness, timed.thinnest) || !atMost(thickness, timed.thickest)) return undefined;
+  step(work, "u0", "feed of the shop's timed cut", u0, "mm/min", cite(feed));
+  step(work, "h0", "thickness of the timed cut", h0, "mm", cite(at));
+  const { timedQuality } = material;
+  const asked = "not said: taken as the quality asked for";
+  step(work, "q0", "quality of the timed cut", q0, "", timedQuality ? cite(timedQuality) : asked);
+  const source = `u0 (h0 q0 / h q)^1.15, ${cite(SPEED_EXPONENT)}`;
+  return step(work, "u", "cutting speed", timed.scaled(thickness), "mm/min", source);
+}
+
+/** Throws a Refusal where a feed is given without its thickness. */
+function timedCut(material: Material, quality: Ratio) {
   const { timedFeed: feed, timedThickness: at = material.nominalThickness, timedQuality } = material;
   if (!feed) return undefined;
   if (!at) throw noAnswer("timed thickness", "given beside the timed feed", material.name);
-  const timedAt = mm(factValue(at, "length"));
-  const share = thickness / timedAt;
-  if (!atLeast(share, 1 / TIMED_HOLDS.value) || !atMost(share, TIMED_HOLDS.value)) return undefined;
-  const u0 = step(work, "u0", "feed of the shop's timed cut", factValue(feed, "feed"), "mm/min", cite(feed));
-  step(work, "h0", "thickness of the timed cut", timedAt, "mm", cite(at));
-  const q0 = step(work, "q0", "quality of the timed cut", timedQuality?.value ?? quality, "", said(timedQuality));
-  const feedHere = (u0 * ((timedAt * q0) / (thickness * quality)) ** SPEED_EXPONENT.value) as MillimetresPerMinute;
-  return step(work, "u", "cutting speed", feedHere, "mm/min", `u0 (h0 q0 / h q)^1.15, ${cite(SPEED_EXPONENT)}`);
+  const [u0, h0, q0] = [factValue(feed, "feed"), mm(factValue(at, "length")), timedQuality?.value ?? quality];
+  const scaled = (thickness: Millimetres) =>
+    millimetresPerMinute(u0 * ((h0 * q0) / (thickness * quality)) ** SPEED_EXPONENT.value);
+  return { feed, at, u0, h0, q0, scaled, thinnest: mm(h0 / TIMED_HOLDS.value), thickest: mm(h0 * TIMED_HOLDS.value) };
 }
 
-const said = (quality: Material["timedQuality"]): string =>
-  quality ? cite(quality) : "not said: taken as the quality asked for";
+/**
+ * Past the range of a timed cut the formula, but never further from it than the cut's own scaling goes: a sheet a little
+ * thicker is not cut faster because the timed cut ends there (chosen).
+ */
+function beyondTimed(
+  formula: MillimetresPerMinute,
+  material: Material,
+  { thickness, quality }: Pick<JetCut, "thickness" | "quality">,
+  work?: Working,
+): MillimetresPerMinute {
+  const timed = timedCut(material, quality);
+  if (!timed) return formula;
+  const ends = [timed.scaled(thickness), timed.scaled(thickness < timed.thinnest ? timed.thinnest : timed.thickest)];
+  const held = millimetresPerMinute(Math.min(Math.max(formula, Math.min(...ends)), Math.max(...ends)));
+  const meaning = "kept between the timed cut's scaling and the end of its range";
+  return held === formula ? formula : step(work, "u", meaning, held, "mm/min", cite(timed.feed));
+}
 
 function untimed(material: Material, { thickness }: Pick<JetCut, "thickness">) {
   const at = material.timedThickness ?? material.nominalThickness;

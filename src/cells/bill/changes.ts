@@ -8,8 +8,8 @@ import { asSerial } from "../parameters/instant.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 
 /** What the rows about the job as a whole have in place of a part. */
-export const JOB_ROWS = "(job)";
-export const NO_CHANGE = "no change";
+const JOB_ROWS = "(job)";
+const NO_CHANGE = "no change";
 
 export function billChanges({ lines, job }: BillChanges, system: UnitSystem): CellMatrix {
   const rows = [

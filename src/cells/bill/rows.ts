@@ -19,7 +19,7 @@ export function quotedRows(plan: BillPlan, write: (line: QuotedLine) => SpillRow
 }
 
 /** A spill that has no such column drops the description. */
-export const unquotedRow = (line: LineAnswer, plan: BillPlan): SpillRow => ({
+const unquotedRow = (line: LineAnswer, plan: BillPlan): SpillRow => ({
   Part: nameOf(line),
   Description: line.plan?.line.description,
   Message: noQuoteSays(line.findings, plan.shop.system),

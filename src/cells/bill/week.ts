@@ -35,6 +35,16 @@ function weekOf({ steps, calendar, now }: Given, work?: Working): Week<OpenStep>
   return week;
 }
 
+/** "Brake A1", of another job "Weld B3 (Pier)". */
+const chainStep = (
+  { machine, line, job }: OpenStep,
+  own: string,
+  jobs: readonly { readonly name: string }[],
+): string => {
+  const { name } = jobs[job]!;
+  return `${machine} ${line.part}${name === own ? "" : ` (${name})`}`;
+};
+
 export function weekDates(given: Given, work?: Working): CellMatrix {
   const { jobs, steps, faults } = weekOf(given, work);
   const rows = jobs.map(({ name, due, finish, late, latestStart, chain }) => ({
@@ -43,7 +53,7 @@ export function weekDates(given: Given, work?: Working): CellMatrix {
     Finish: finish === undefined ? undefined : asSerial(finish),
     Late: late / HOUR,
     "Start by in plan": latestStart === undefined ? undefined : asSerial(latestStart),
-    "Decided at": [...new Set(chain.map((i) => steps[i]!.machine))].join("; "),
+    "Decided at": chain.map((i) => chainStep(steps[i]!, name, jobs)).join("; "),
     Message: faults
       .filter((fault) => fault.job === name)
       .map((fault: WeekFault) => faultSays(fault, (at) => asSerial(at).toFixed(2)))

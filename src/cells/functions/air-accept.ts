@@ -3,8 +3,7 @@ import { airRadiusBand } from "../../calc/bend/radius-band.ts";
 import { degrees } from "../../units/quantity.ts";
 import { airSheet, dieOpening, punchNose } from "../parameters/air.ts";
 import { length } from "../parameters/length.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 
 /** The bend that drawings call a radius for. */
@@ -20,8 +19,7 @@ export const airAccept = defineFunction({
     ...airSheet(),
     dieOpening: dieOpening(),
     punchNose: punchNose(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "row", columns: ["Verdict", "Sentence"] },

@@ -16,9 +16,8 @@ import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { fromInternal, type QuantityKind, unitName } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
-import { data } from "../parameters/material.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
@@ -59,8 +58,7 @@ export const airBend = defineFunction({
     hardeningBand: band("Hardening exponent", USUAL.hardening),
     openingBand: band("Die opening", USUAL.opening),
     punchAngle: punchAngle(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "table", columns: COLUMNS },
@@ -76,7 +74,8 @@ export const airBend = defineFunction({
     const asked = { material, thickness, bendAngle, tools };
     // Radius and deduction are those that a flat is made with; the rest only the mechanics can say.
     const shape = feasibleAirShape(asked, material.airMethod === "best" ? "best" : "mechanics", work);
-    bendDeduction(thickness, shape.radius, bendAngle, shape.neutralAxis, "outside", work, shape.axisSource);
+    const axis = { thickness, radius: shape.radius, bendAngle, k: shape.neutralAxis, legs: "outside" } as const;
+    bendDeduction(axis, work, shape.axisSource);
     const { input, bend, nearest } = solvedAirBend(asked);
     const percent = {
       thickness: thicknessBand,
@@ -156,7 +155,8 @@ function ruleFigures(
 ): readonly (readonly [string, RadiusBand | undefined])[] {
   const known = material.airRadiusLow && material.airRadiusHigh;
   const radius = known && airRadiusByRule(material, dieOpening, punchNose);
-  const at = (inside: Millimetres) => bendDeduction(thickness, inside, bendAngle, K_DEFAULT.value, "outside");
+  const bend = { thickness, bendAngle, k: K_DEFAULT.value, legs: "outside" } as const;
+  const at = (inside: Millimetres) => bendDeduction({ ...bend, radius: inside });
   return [
     ["inside radius by rule", radius],
     ["bend deduction by rule", radius && { low: at(radius.low), expected: at(radius.expected), high: at(radius.high) }],

@@ -3,8 +3,7 @@ import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { airNeutralAxis, airParameters, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { corrections } from "../tables/corrections.ts";
 
@@ -17,8 +16,7 @@ export const airDeduction = defineFunction({
     legs: legs(),
     correction: corrections(),
     punchAngle: punchAngle(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "length" },
@@ -26,7 +24,7 @@ export const airDeduction = defineFunction({
   source: "radius by mechanics or rule; 2 SB - BA (derived), k of the solved bend or 0.42 (fitted on finite elements)",
   calculate: ({ material, thickness, bendAngle, method, k, legs, correction, ...tools }, { work }) => {
     const asked = { material: withStrips(material, correction), thickness, bendAngle, tools };
-    const bend = radiusAndAxis(asked, method, k, work);
-    return bendDeduction(thickness, bend.radius, bendAngle, bend.k, legs, work, bend.axisSource);
+    const { axisSource, ...bend } = radiusAndAxis(asked, method, k, work);
+    return bendDeduction({ thickness, bendAngle, legs, ...bend }, work, axisSource);
   },
 });

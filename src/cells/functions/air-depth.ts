@@ -4,8 +4,7 @@ import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { mm } from "../../units/quantity.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { corrections } from "../tables/corrections.ts";
 
@@ -17,8 +16,7 @@ export const airDepth = defineFunction({
     ...mechanicsParameters(),
     correction: corrections(),
     punchAngle: punchAngle(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "length" },

@@ -6,8 +6,7 @@ import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.t
 import { airNeutralAxis, airSheet, airTools, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { lengths, signedBendAngles, turnPerBend } from "../parameters/list.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { corrections } from "../tables/corrections.ts";
 
@@ -25,8 +24,7 @@ export const airFlat = defineFunction({
     legs: legs(),
     correction: corrections(),
     punchAngle: punchAngle(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "length" },
@@ -44,9 +42,9 @@ export const airFlat = defineFunction({
     );
     // One working for each angle, however many bends have it.
     const deductionAt = new Map(
-      [...bends].map(([angle, { radius, k, axisSource }]) => [
-        angle,
-        bendDeduction(thickness, radius, angle, k, legs, work, axisSource),
+      [...bends].map(([bendAngle, { radius, k, axisSource }]) => [
+        bendAngle,
+        bendDeduction({ thickness, radius, bendAngle, k, legs }, work, axisSource),
       ]),
     );
     const deductions = angles.map((angle) => deductionAt.get(angle)!);

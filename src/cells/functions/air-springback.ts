@@ -3,8 +3,7 @@ import { feasibleAirBend } from "../../calc/bend/solved-air-bend.ts";
 import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { corrections } from "../tables/corrections.ts";
 
@@ -15,8 +14,7 @@ export const airSpringback = defineFunction({
     ...mechanicsParameters(),
     correction: corrections(),
     punchAngle: punchAngle(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "angle" },

@@ -11,8 +11,7 @@ import { airSheet, dieFaces, dieOpening, punchAngle, punchNose } from "../parame
 import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
 import { length } from "../parameters/length.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { corrections } from "../tables/corrections.ts";
 
@@ -34,8 +33,7 @@ export const airTonnage = defineFunction({
       words: ["air", "bottoming"],
       fallback: "air",
     }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "force" },

@@ -14,5 +14,5 @@ export const bendAllowance = defineFunction({
   source:
     "Groover 5e eq. 19.6 and example 19.2 (read); Machinery's Handbook and FAA-H-8083-31 by option; default k fitted, see DEVELOPERS.md",
   contract: true,
-  calculate: ({ thickness, radius, bendAngle, k }, { work }) => allowance(thickness, radius, bendAngle, k, work),
+  calculate: (bend, { work }) => allowance(bend, work),
 });

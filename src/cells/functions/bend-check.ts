@@ -12,9 +12,8 @@ import type { Millimetres } from "../../units/quantity.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
 import { anglePerBend, lengths, signedBendAngles } from "../parameters/list.ts";
-import { data, material } from "../parameters/material.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { optionalToolName, toolName } from "../parameters/tool-name.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 import { brakes, dies, punches } from "../tables/shop-tables.ts";
 
@@ -42,8 +41,7 @@ export const bendCheck = defineFunction({
       zero: true,
       fallback: undefined as Millimetres | undefined,
     }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "row", columns: ["Status", "Sentence"] },

@@ -21,6 +21,5 @@ export const bendDeduction = defineFunction({
   example: { formula: "=ROUND(SHOP.BEND.DEDUCTION(0.125,0.125,90,0.33),4)", answer: 0.2389 },
   source: "2 SB - BA, geometry (derived); compensation value of DIN 6935 after Tabellenbuch Metall (read)",
   contract: true,
-  calculate: ({ thickness, radius, bendAngle, k, legs }, { work }) =>
-    deduction(thickness, radius, bendAngle, k, legs, work),
+  calculate: (bend, { work }) => deduction(bend, work),
 });

@@ -8,9 +8,8 @@ import { fromInternal } from "../../units/system.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
-import { data, material } from "../parameters/material.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { optionalToolName } from "../parameters/tool-name.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 import { brakes, dies, punches } from "../tables/shop-tables.ts";
 
@@ -49,8 +48,7 @@ export const bendDie = defineFunction({
       words: GRAINS,
       fallback: undefined,
     }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "table", columns: COLUMNS },

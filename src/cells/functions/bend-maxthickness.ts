@@ -2,8 +2,7 @@ import { maximumThickness } from "../../calc/bend/maximum-thickness.ts";
 import { chosenTensile, isSteel } from "../../calc/material/strength.ts";
 import { cautiousMethod, cautiousTensile } from "../parameters/brake-work.ts";
 import { length } from "../parameters/length.ts";
-import { data, material } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { brakes } from "../tables/shop-tables.ts";
 
@@ -17,8 +16,7 @@ export const bendMaxthickness = defineFunction({
     brake: brakes(),
     method: cautiousMethod(),
     tensile: cautiousTensile(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "length" },
   example: {

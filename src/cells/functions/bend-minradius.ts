@@ -2,8 +2,7 @@ import { GRAINS, minimumRadius } from "../../calc/bend/minimum-radius.ts";
 import { typicalTensile } from "../../calc/material/strength.ts";
 import { choice } from "../parameters/choice.ts";
 import { thickness } from "../parameters/length.ts";
-import { data, material } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 
 export const bendMinradius = defineFunction({
@@ -17,8 +16,7 @@ export const bendMinradius = defineFunction({
       words: GRAINS,
       fallback: "across",
     }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "length" },
   example: { formula: '=SHOP.BEND.MINRADIUS("6061-T6",0.125)', answer: 0.3125 },

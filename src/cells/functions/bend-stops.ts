@@ -34,7 +34,7 @@ export const bendStops = defineFunction({
     const bends = anglePerBend(flanges, bendAngles).map((angle) => ({
       angle,
       insideRadius: radius,
-      deduction: bendDeduction(thickness, radius, degrees(Math.abs(angle)), k, "outside"),
+      deduction: bendDeduction({ thickness, radius, bendAngle: degrees(Math.abs(angle)), k, legs: "outside" }),
     }));
     if (bends.length === 0) return [[...COLUMNS], NO_BENDS];
     const hits = order.map((bend, i) => ({ bend, gaugedEnd: gaugedEnds[i] ?? gaugedEnds[0]! }));

@@ -3,9 +3,8 @@ import { chosenTensile, isSteel } from "../../calc/material/strength.ts";
 import { wrong } from "../../units/refusal.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
-import { data, materialUnlessGiven } from "../parameters/material.ts";
+import { materialUnlessGiven, unitsAndData } from "../parameters/material.ts";
 import { tensile } from "../parameters/stress.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 export const bendTonnage = defineFunction({
@@ -23,8 +22,7 @@ export const bendTonnage = defineFunction({
       fallback: "Lange",
     }),
     tensile: tensile(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "force" },
   example: { formula: '=ROUND(SHOP.BEND.TONNAGE("A36",0.25,120,2,"Groover","minimum"),1)', answer: 144.6 },

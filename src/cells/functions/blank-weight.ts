@@ -1,9 +1,8 @@
 import { blankWeight as weight } from "../../calc/flat/weight.ts";
 import { density } from "../../calc/material/strength.ts";
 import { length, thickness } from "../parameters/length.ts";
-import { data, material } from "../parameters/material.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 export const blankWeight = defineFunction({
@@ -15,8 +14,7 @@ export const blankWeight = defineFunction({
     length: length({ description: "Length of the blank" }),
     width: length({ description: "Width of the blank" }),
     quantity: number({ description: "How many", rule: { from: 0, to: 1e6, whole: true }, fallback: 1 }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "mass" },
   example: { formula: '=SHOP.BLANK.WEIGHT("A36",0.25,96,48)', answer: 327.168 },

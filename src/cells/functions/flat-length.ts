@@ -24,6 +24,5 @@ export const flatLength = defineFunction({
   example: { formula: '=ROUND(SHOP.FLAT.LENGTH("38;25",60,3.2,4.75,"Groover","tangent","mm"),2)', answer: 69.08 },
   source: "sum of flanges less bend deductions (derived); Groover 5e example 19.2 (read)",
   contract: true,
-  calculate: ({ flanges, bendAngles, thickness, radius, k, legs }, { work }) =>
-    flat(flanges, turnPerBend(flanges, bendAngles), thickness, radius, k, legs, work),
+  calculate: (strip, { work }) => flat({ ...strip, bendAngles: turnPerBend(strip.flanges, strip.bendAngles) }, work),
 });

@@ -2,10 +2,9 @@ import { cuttingFeed } from "../../calc/jet/cutting-feed.ts";
 import { QUALITY, QUALITY_WORDS } from "../../data/jet-rules.ts";
 import type { GramsPerMinute, Megapascals } from "../../units/quantity.ts";
 import { length, thickness } from "../parameters/length.ts";
-import { data, material } from "../parameters/material.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { number } from "../parameters/number.ts";
 import { quantity } from "../parameters/stress.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 export const jetFeed = defineFunction({
@@ -32,8 +31,7 @@ export const jetFeed = defineFunction({
       noun: "abrasive rate",
     }),
     nozzleDiameter: length({ description: "Bore of the mixing tube" }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "feed" },
   example: { formula: '=ROUND(SHOP.JET.FEED("A36",0.5,1,50,0.014,0.75,0.04),1)', answer: 14.6 },

@@ -2,9 +2,8 @@ import { factValue } from "../../calc/material/fact-value.ts";
 import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { fromInternal, type UnitSystem, unitName } from "../../units/system.ts";
-import { data } from "../parameters/material.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { PROPERTIES } from "../parameters/property.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Name", "Property", "Value", "Unit", "Kind", "Mark", "Source"] as const;
@@ -12,7 +11,7 @@ const COLUMNS = ["Name", "Property", "Value", "Unit", "Kind", "Mark", "Source"] 
 export const materialList = defineFunction({
   name: "MATERIAL.LIST",
   question: "Which materials are known, with which values, and where does each value come from?",
-  parameters: { units: units(), data: data() },
+  parameters: { ...unitsAndData() },
   result: { kind: "table", columns: COLUMNS },
   example: { formula: "=INDEX(SHOP.MATERIAL.LIST(),2,1)", answer: "A36" },
   source: "each row's own source and mark",

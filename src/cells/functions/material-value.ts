@@ -4,9 +4,8 @@ import { noAnswer } from "../../units/refusal.ts";
 import { fromInternal, RESULT_UNITS, type ResultUnit, unitName } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
 import { choice } from "../parameters/choice.ts";
-import { data, material } from "../parameters/material.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { PROPERTIES } from "../parameters/property.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 export const materialValue = defineFunction({
@@ -15,8 +14,7 @@ export const materialValue = defineFunction({
   parameters: {
     material: material(),
     property: choice({ description: "Property, as MATERIAL.LIST names it", words: PROPERTIES.map(({ name }) => name) }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "any" },
   example: { formula: '=SHOP.MATERIAL.VALUE("A36","tensile high")', answer: 80 },

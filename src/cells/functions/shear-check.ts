@@ -3,9 +3,8 @@ import { problemsSay } from "../../bill/says.ts";
 import { statusOf } from "../../calc/finding.ts";
 import { checkShear } from "../../calc/shear/check.ts";
 import { length, thickness } from "../parameters/length.ts";
-import { data, material } from "../parameters/material.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { optionalToolName } from "../parameters/tool-name.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 import { shears } from "../tables/shop-tables.ts";
 
@@ -19,8 +18,7 @@ export const shearCheck = defineFunction({
     stripWidth: length({ description: "Width of the narrowest piece that falls" }),
     shears: shears(),
     shear: optionalToolName("Shear by its name in the table; blank for the first"),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "row", columns: ["Status", "Sentence"] },
   long: true, // the sentences of all findings come with it

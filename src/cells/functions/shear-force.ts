@@ -4,9 +4,8 @@ import type { Megapascals } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { angle } from "../parameters/angle.ts";
 import { length, thickness } from "../parameters/length.ts";
-import { data, materialUnlessGiven } from "../parameters/material.ts";
+import { materialUnlessGiven, unitsAndData } from "../parameters/material.ts";
 import { quantity } from "../parameters/stress.ts";
-import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
 
 export const shearForce = defineFunction({
@@ -27,8 +26,7 @@ export const shearForce = defineFunction({
       noun: "strength",
       fallback: undefined,
     }),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "force" },
   example: { formula: "=ROUND(SHOP.SHEAR.FORCE(,0.25,120,2,50),1)", answer: 22.4 },

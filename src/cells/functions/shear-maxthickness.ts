@@ -3,8 +3,7 @@ import { maximumShearThickness, sameMaterial } from "../../calc/shear/maximum-th
 import type { Material } from "../../data/materials/material.ts";
 import { isBlank } from "../../units/cell.ts";
 import { length } from "../parameters/length.ts";
-import { data, material } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { material, unitsAndData } from "../parameters/material.ts";
 import { type CellParameter, defineFunction } from "../record/record.ts";
 
 const RATED = "A36"; // guillotines are rated in mild steel, common practice
@@ -23,8 +22,7 @@ export const shearMaxthickness = defineFunction({
     material: material(),
     ratedThickness: length({ description: "Thickness on the shear's plate" }),
     ratedMaterial,
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   result: { kind: "length" },
   example: { formula: '=ROUND(SHOP.SHEAR.MAXTHICKNESS("304",0.25),3)', answer: 0.167 },

@@ -3,8 +3,7 @@ import type { GaugeSeries } from "../../data/materials/material.ts";
 import { isBlank } from "../../units/cell.ts";
 import { parseGauge } from "../../units/parse-gauge.ts";
 import { wrong } from "../../units/refusal.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { type CellParameter, defineFunction } from "../record/record.ts";
 
 const gauge: CellParameter<number> = {
@@ -33,7 +32,7 @@ const series: CellParameter<GaugeSeries> = {
 export const sheetThickness = defineFunction({
   name: "SHEET.THICKNESS",
   question: "How thick is this gauge in this material?",
-  parameters: { gauge, material: series, units: units(), data: data() },
+  parameters: { gauge, material: series, ...unitsAndData() },
   result: { kind: "length" },
   example: { formula: '=SHOP.SHEET.THICKNESS(3,"stainless")', answer: 0.25 },
   source: "15 U.S.C. 206 (read); Manufacturers' Standard Gauge, 41.82 lb/ft2 per inch (read); ASTM B258 (read)",

@@ -9,8 +9,7 @@ import { airSheet, dieFaces, dieOpening, punchNose } from "../parameters/air.ts"
 import { bendAngle } from "../parameters/angle.ts";
 import { length } from "../parameters/length.ts";
 import { lengths } from "../parameters/list.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 
 const COLUMNS = ["Deduction", "Predicted deduction", "K on the predicted radius", "Deviation of K", "Contact"] as const;
@@ -26,8 +25,7 @@ export const stripDeduction = defineFunction({
     dieOpening: dieOpening(),
     punchNose: punchNose(),
     ...dieFaces(),
-    units: units(),
-    data: data(),
+    ...unitsAndData(),
   },
   long: true,
   result: { kind: "row", columns: COLUMNS },

@@ -1,8 +1,7 @@
 import { shopCorrections } from "../../calc/strip/shop-correction.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { fromInternal } from "../../units/system.ts";
-import { data } from "../parameters/material.ts";
-import { units } from "../parameters/units.ts";
+import { unitsAndData } from "../parameters/material.ts";
 import { defineFunction } from "../record/record.ts";
 import { strips } from "../strip/strips-table.ts";
 import { CORRECTION_HEADERS } from "../tables/corrections.ts";
@@ -10,7 +9,7 @@ import { CORRECTION_HEADERS } from "../tables/corrections.ts";
 export const stripTable = defineFunction({
   name: "STRIP.TABLE",
   question: "What do the shop's own test strips say: by how much do its bends differ from the prediction?",
-  parameters: { strips: strips(), units: units(), data: data() },
+  parameters: { strips: strips(), ...unitsAndData() },
   long: true,
   result: { kind: "table", columns: CORRECTION_HEADERS },
   example: {

@@ -9,11 +9,11 @@ import { unitSize, unitWords } from "../../units/unit-words.ts";
  * "seconds": a duration, in the header's s, min or h; "thickness": a length or a gauge, which only the row's material
  * can tell; "lengths" and "angles": a list such as "2; 3.5; 2"; "cell": as it stands.
  */
-export type ColumnKind = "text" | "number" | "seconds" | "thickness" | "lengths" | "angles" | "cell" | QuantityKind;
+type ColumnKind = "text" | "number" | "seconds" | "thickness" | "lengths" | "angles" | "cell" | QuantityKind;
 
 export interface Column {
   /** Headers it may have, the first is the one we write. Compared without case, blanks and punctuation. */
-  readonly headers: readonly string[];
+  readonly headers: readonly [string, ...string[]];
   readonly kind: ColumnKind;
   /** "cell": the column must be there, its cells may be blank. */
   readonly optional?: true | "cell";

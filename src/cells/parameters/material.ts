@@ -5,6 +5,7 @@ import type { Material } from "../../data/materials/material.ts";
 import { isBlank } from "../../units/cell.ts";
 import type { CellParameter, ReadContext, TableParameter } from "../record/record.ts";
 import { readData } from "./read-data.ts";
+import { units } from "./units.ts";
 
 const DESCRIPTION = 'Material by name, such as "A36", "304" or "5052-H32"; MATERIAL.LIST shows all';
 
@@ -41,3 +42,6 @@ export const data = (): TableParameter<MaterialTable> => ({
   default: null,
   read: (given, name, context) => readData(given, name, context.system),
 });
+
+/** The last arguments of a function that reads materials. */
+export const unitsAndData = () => ({ units: units(), data: data() });

@@ -6,6 +6,7 @@ import { QUALITY } from "../../data/jet-rules.ts";
 import { CURRENT_EDITION, EDITIONS } from "../../data/materials/editions.ts";
 import type { GaugeSeries, Material } from "../../data/materials/material.ts";
 import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
+import { entryOf, topLeft, widthOf } from "../../units/certain.ts";
 import { message, noAnswer, Refusal, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import { type UnitSystem, unitName } from "../../units/system.ts";
@@ -16,12 +17,12 @@ import { unreadColumns } from "./unread-columns.ts";
 const GAUGE_SERIES: readonly GaugeSeries[] = ["steel", "galvanized", "stainless", "aluminum"];
 
 const tables = new Map<string, MaterialTable>(EDITIONS.map((edition) => [edition.name, new MaterialTable(edition)]));
-export const currentMaterials = (): MaterialTable => tables.get(CURRENT_EDITION.name)!;
+export const currentMaterials = (): MaterialTable => entryOf(tables, CURRENT_EDITION.name);
 
 const EDITION_NAMES = EDITIONS.map((edition) => `"${edition.name}"`).join(", ");
 
 export function readData(given: CellMatrix, name: string, system: UnitSystem): MaterialTable {
-  const single = given.length === 1 && given[0]!.length === 1 ? given[0]![0]! : undefined;
+  const single = given.length === 1 && widthOf(given) === 1 ? topLeft(given) : undefined;
   if (single === undefined) return readRange(given, name, system);
   if (isBlank(single)) return currentMaterials();
   if (isCellError(single) || typeof single === "boolean")

@@ -34,7 +34,7 @@ export const oneOf = (...words: readonly string[]) => ({
 });
 
 /** A row that could not be read: what is wrong with it, and its cells as they stand. */
-export interface WrongRow<C extends Columns> {
+interface WrongRow<C extends Columns> {
   readonly row: number;
   readonly refusal: Refusal;
   readonly cells: Readonly<Record<keyof C, CellValue>>;

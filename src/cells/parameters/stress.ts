@@ -11,7 +11,7 @@ import { readNumber } from "./number.ts";
 /** No metal is stronger than this; a larger figure is psi typed as ksi, or a slip. */
 const STRONGEST = megapascals(10_000);
 
-export const readStress = (given: CellValue, name: string, system: UnitSystem): Megapascals => {
+const readStress = (given: CellValue, name: string, system: UnitSystem): Megapascals => {
   const limit = fromInternal(STRONGEST, "stress", system);
   const value = readNumber(
     given,

@@ -1,4 +1,4 @@
-import { type CellMatrix, isBlank } from "../../units/cell.ts";
+import { type CellMatrix, isBlank, isCellError } from "../../units/cell.ts";
 import { nearestIs } from "../../units/nearest.ts";
 import { showGiven } from "../../units/show.ts";
 import { type Columns, findColumn } from "./column.ts";
@@ -7,10 +7,11 @@ import { type Columns, findColumn } from "./column.ts";
 export function unreadColumns([header = []]: CellMatrix, table: Columns): string[] {
   const columns = Object.values(table);
   const read = columns.map((column) => findColumn(header, { ...column, optional: true }, "table").index);
-  const names = columns.map(({ headers }) => headers[0]!);
+  const names = columns.map(({ headers }) => headers[0]);
   return header.flatMap((title, i) => {
     if (isBlank(title) || read.includes(i)) return [];
-    const near = nearestIs(String(title).replace(/\s*[([].*$/s, ""), names);
-    return [`column ${showGiven(String(title))} is not read${near ? `; ${near}` : ""}`];
+    const words = isCellError(title) ? title.code : String(title);
+    const near = nearestIs(words.replace(/\s*[([].*$/s, ""), names);
+    return [`column ${showGiven(words)} is not read${near ? `; ${near}` : ""}`];
   });
 }

@@ -4,7 +4,7 @@ import { type AnyRecord, publicName } from "./record.ts";
 import { allRecords } from "./registry.ts";
 import { resultUnits, unitChoice } from "./result-units.ts";
 
-export interface ParameterRow {
+interface ParameterRow {
   readonly name: string;
   readonly type: string;
   /** "in | mm" where a plain number follows `units`; null where it has no unit. */
@@ -14,7 +14,7 @@ export interface ParameterRow {
   readonly description: string;
 }
 
-export interface CatalogueRow {
+interface CatalogueRow {
   readonly name: string;
   readonly question: string;
   readonly parameters: readonly ParameterRow[];

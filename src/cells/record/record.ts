@@ -23,7 +23,7 @@ export interface ReadContext {
  * "cell": one value, broadcast over ranges. "list": one part's values, as a range or as text "2; 3.5; 2".
  * "table": a whole range. "data": the materials, as an edition's name or a range.
  */
-export type ParameterShape = "cell" | "list" | "table" | "data";
+type ParameterShape = "cell" | "list" | "table" | "data";
 
 export interface Parameter<T> {
   readonly shape: ParameterShape;
@@ -67,7 +67,7 @@ export interface Call {
  * are returned as they are; "row" is several values of one part, side by side; "table" is a finished block of cells.
  * "any" names its own unit.
  */
-export type Result =
+type Result =
   | { readonly kind: QuantityKind }
   | { readonly kind: "count" | "text" | "money" | "date" | "h" | "min" }
   | { readonly kind: "row"; readonly columns: readonly string[] }
@@ -81,7 +81,7 @@ export type Answer =
   | CellMatrix
   | { value: CellValue; unit: ResultUnit | null };
 
-export interface FunctionRecord<P extends Parameters = Parameters> {
+interface FunctionRecord<P extends Parameters = Parameters> {
   /** Without the namespace: "BEND.TONNAGE" is SHOP.BEND.TONNAGE in a cell. */
   readonly name: string;
   /** The question it answers, in the words of the shop floor. */

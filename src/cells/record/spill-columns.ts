@@ -9,11 +9,11 @@ import { fromInternal, type QuantityKind, SCALES, type UnitSystem, unitName } fr
 /** "share" is a ratio from 0 to 1 to be formatted as a percentage; "list" is text such as "2; 3.5; 2". */
 export type SpillKind = QuantityKind | "text" | "list" | "count" | "share" | "number" | "money" | "date" | "h" | "min";
 
-export interface SpillColumn {
+interface SpillColumn {
   readonly header: string;
   readonly kind: SpillKind;
 }
-export type SpillColumns = readonly SpillColumn[];
+type SpillColumns = readonly SpillColumn[];
 
 const column = (header: string, kind: SpillKind): SpillColumn => ({ header, kind });
 /** Last column of every spill with one row a line: what is wrong with that row, in the one grammar; else "". */
@@ -214,7 +214,7 @@ export const SPILLS = {
     column("Finish", "date"),
     column("Late", "h"), // on the clock on the wall
     column("Start by in plan", "date"),
-    column("Decided at", "list"), // stations of the chain that ends with the job
+    column("Decided at", "list"), // steps of the chain that ends with the job, of other jobs with their names
     MESSAGE,
   ],
   "WEEK.LOAD": [

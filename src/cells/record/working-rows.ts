@@ -36,14 +36,19 @@ export function workingRows(
 
 /**
  * Each symbol once: what the calculation itself says again takes an argument's place, the same step of several bends
- * stands once, the last time, and another figure of the same symbol is numbered.
+ * or lines stands once, where it is first needed (the answer at the end), and another figure of the same symbol is numbered.
  */
 function onceEach(steps: readonly Step[], isGiven: (step: Step) => boolean): Step[] {
-  const last = new Map(steps.map((step, i) => [JSON.stringify(step), i]));
+  const answer = JSON.stringify(steps.at(-1));
+  const stands = new Map<string, number>();
+  steps.forEach((step, i) => {
+    const words = JSON.stringify(step);
+    if (!stands.has(words) || words === answer) stands.set(words, i);
+  });
   const ofCalculation = new Set(steps.filter((step) => !isGiven(step)).map(({ symbol }) => symbol));
   const known = new Map<string, number>();
   return steps
-    .filter((step, i) => (isGiven(step) ? !ofCalculation.has(step.symbol) : last.get(JSON.stringify(step)) === i))
+    .filter((step, i) => (isGiven(step) ? !ofCalculation.has(step.symbol) : stands.get(JSON.stringify(step)) === i))
     .map((step) => {
       const times = (known.get(step.symbol) ?? 0) + 1;
       known.set(step.symbol, times);

@@ -7,7 +7,7 @@ import { SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { readInstant } from "../parameters/instant.ts";
-import type { Columns, Row } from "../parameters/read-table.ts";
+import { type Columns, type Row, whole } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
 import type { ReadContext } from "../record/record.ts";
 
@@ -16,6 +16,7 @@ const CALENDAR_COLUMNS = {
   start: { headers: ["Start"], kind: "cell", optional: true },
   end: { headers: ["End"], kind: "cell", optional: true },
   station: { headers: ["Station"], kind: "text", optional: true },
+  people: { headers: ["People"], kind: "number", optional: true, rule: whole(1, 1000) },
 } as const satisfies Columns;
 
 const DAYS = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"];
@@ -36,6 +37,7 @@ function asRow(row: Row<typeof CALENDAR_COLUMNS>, name: string, _context: ReadCo
     // An end at or before the start is on the next day: a night shift, or midnight.
     shift: from === undefined || to === undefined ? undefined : { from, to: to <= from ? to + SECONDS_PER_DAY : to },
     station: row.station,
+    ...(row.people === undefined ? {} : { people: row.people }),
   };
 }
 

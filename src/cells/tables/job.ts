@@ -11,7 +11,7 @@ import { readNumber } from "../parameters/number.ts";
 import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
 
-export const JOB_COLUMNS = {
+const JOB_COLUMNS = {
   item: { headers: ["Job", "Job item"], kind: "text" },
   value: { headers: ["Entry", "Value"], kind: "cell", optional: "cell" },
 } as const satisfies Columns;

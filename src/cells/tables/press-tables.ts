@@ -10,7 +10,7 @@ import type { TableParameter } from "../record/record.ts";
 
 const TOOLS = ["punch", "ram", "die", "bed", "finger"] as const;
 type Outlines = Pick<Press, (typeof TOOLS)[number]>;
-export type PressSettings = Omit<Press, (typeof TOOLS)[number]>;
+type PressSettings = Omit<Press, (typeof TOOLS)[number]>;
 
 const OUTLINE_COLUMNS = {
   tool: { headers: ["Tool"], kind: "text" },

@@ -19,7 +19,7 @@ import { isEmptyRange } from "../parameters/shop-table.ts";
 import type { TableParameter } from "../record/record.ts";
 import { RATE_ITEMS, type RateItem, type RateKind, THRESHOLD_ITEMS } from "./rate-items.ts";
 
-export const RATE_COLUMNS = {
+const RATE_COLUMNS = {
   name: { headers: ["Rate", "Item", "Name"], kind: "text" },
   value: { headers: ["Value"], kind: "cell", optional: true },
   unit: { headers: ["Unit"], kind: "text", optional: true },

@@ -4,7 +4,7 @@ import type { CellValue } from "../../units/cell.ts";
 import { PROPERTY_HEADERS } from "../parameters/read-data.ts";
 
 /** Any one of the words of each entry must stand in the header, and none of `lacks`; units in brackets do not count. */
-export interface HeaderWords {
+interface HeaderWords {
   readonly has: readonly (readonly string[])[];
   readonly lacks?: readonly string[];
 }

@@ -2,12 +2,14 @@
  * The arguments of every function about a whole bill: the bill, then the tables of the shop and the job in one order. Each
  * table is told by its header, so that the order is only a habit, fewer may be given, and a later table moves no argument.
  */
+
 import type { BillRow } from "../../bill/nouns/line.ts";
 import type { MaterialTable } from "../../bill/nouns/material-table.ts";
 import { emptyShop, type Shop, TABLES, type TableName } from "../../bill/nouns/shop.ts";
 import { type BillPlan, planBill, planBillAnew } from "../../bill/plan.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../units/cell.ts";
+import { firstOf, widthOf } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { data } from "../parameters/material.ts";
 import { currentMaterials, readData } from "../parameters/read-data.ts";
@@ -104,8 +106,9 @@ function recognized(given: Given): Partial<Record<TableName | "materials", CellM
   for (const argument of [...NAMED, ...SPARE]) {
     const matrix = given[argument];
     if (isEmptyRange(matrix)) continue;
-    const name = tableOf(matrix[0]!) ?? (isMaterials(new Set(matrix[0]!.map(foldHeader))) ? "materials" : undefined);
-    if (!name) throw wrong(argument, RULE, matrix[0]!.slice(0, 6).map(asWord).join(", "), hintFor(argument, matrix));
+    const headers = firstOf(matrix);
+    const name = tableOf(headers) ?? (isMaterials(new Set(headers.map(foldHeader))) ? "materials" : undefined);
+    if (!name) throw wrong(argument, RULE, headers.slice(0, 6).map(asWord).join(", "), hintFor(argument, matrix));
     if (found[name])
       throw wrong(argument, `another table than ${name}, which is given already`, `a second ${name} table`);
     found[name] = matrix;
@@ -118,12 +121,12 @@ const RULE = "a table of the shop, told by its header row";
 
 /** What stood in this place in earlier releases, or which headers would tell the table. */
 function hintFor(argument: string, matrix: CellMatrix): string {
-  const [first] = matrix[0]!;
-  if (matrix.length === 1 && matrix[0]!.length === 1)
+  const [first] = firstOf(matrix);
+  if (matrix.length === 1 && widthOf(matrix) === 1)
     return typeof first === "number"
       ? "start, due and other entries stand in the job's table (Job, Entry)"
       : "units is an argument of its own; pace, basis and other words stand in the job's table";
-  const titles = matrix[0]!.map(String);
+  const titles = firstOf(matrix).map(String);
   if (titles.includes("Route") || titles.includes("Pattern"))
     return "the plan is worked out from the tables: leave out what BILL.ROUTE and CUT.PLAN answer";
   const words = HEADER_WORDS[argument as TableName];

@@ -6,7 +6,7 @@ import type { GramsPerMinute, Megapascals, Millimetres, MillimetresPerMinute } f
 import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
 import { anyTable } from "../parameters/shop-table.ts";
 
-export const WATERJET_COLUMNS = {
+const WATERJET_COLUMNS = {
   name: { headers: ["Waterjet", "Name"], kind: "text" },
   pressure: { headers: ["Pressure"], kind: "stress", rule: positive },
   orifice: { headers: ["Orifice"], kind: "length", rule: positive },

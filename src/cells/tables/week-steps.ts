@@ -3,7 +3,7 @@ import type { OpenJob, OpenStep } from "../../bill/week/open-step.ts";
 import { rankOf } from "../../bill/week/step-rank.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import { readDue } from "../parameters/instant.ts";
+import { readDue, readInstant } from "../parameters/instant.ts";
 import { type Columns, notNegative, oneOf, type Row, whole } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
 
@@ -21,7 +21,7 @@ const STEP_COLUMNS = {
   due: { headers: ["Due"], kind: "cell", optional: true },
   rush: { headers: ["Rush"], kind: "text", optional: true, rule: YES },
   done: { headers: ["Done"], kind: "text", optional: true, rule: YES },
-  started: { headers: ["Started"], kind: "text", optional: true, rule: YES },
+  started: { headers: ["Started"], kind: "cell", optional: true },
 } as const satisfies Columns;
 
 export interface WeekRow extends Omit<OpenStep, "job" | "after"> {
@@ -56,9 +56,16 @@ function asRow(row: Row<typeof STEP_COLUMNS>, name: string): WeekRow {
     change: isShared && total !== undefined ? setUp : 0,
     setFor: row.setFor ?? "",
     due: isBlank(row.due as CellValue) ? undefined : readDue(row.due as CellValue, label("Due")),
-    isStarted: isYes(row.started),
+    ...startedOf(row.started, label("Started")),
     pin: undefined,
   };
+}
+
+function startedOf(given: CellValue | undefined, label: string): Pick<OpenStep, "isStarted" | "begun"> {
+  const word = isBlank(given ?? null) ? "no" : String(given).trim().toLowerCase();
+  if (word === "yes" || word === "no") return { isStarted: word === "yes", begun: undefined };
+  const rule = 'yes, no, or when it began, such as "2026-05-18 06:30"';
+  return { isStarted: true, begun: readInstant(given ?? null, label, rule) };
 }
 
 export const weekSteps = () =>

@@ -2,26 +2,27 @@
  * Materials, edition 2026.1. A released edition is never edited: a correction is a new file with a new name, so that a
  * workbook that names its edition keeps its numbers. Strengths in ksi, densities in lb/in^3, as the sources print them.
  */
-import { type Fact, fact, type Mark } from "../fact.ts";
+import {
+  GROOVER,
+  GROOVER_CLEARANCE,
+  KALPAKJIAN,
+  ksi,
+  MILL,
+  megapascals,
+  plannedHigh,
+  poundsPerCubicInch,
+  ratio,
+  SHOP_RULE,
+  ZENG_KIM,
+} from "./figures.ts";
 import type { Edition, Material } from "./material.ts";
 
 const ASTM_TABLE = "Mamlouk & Zaniewski, Materials for Civil and Construction Engineers, Table 3.2";
-const GROOVER = "Groover, Fundamentals of Modern Manufacturing 5e, Tables 3.1, 3.2, 4.1";
 const ALUMINUM_MANUAL = "Aluminum Design Manual, Table 3.3-1";
 const KISSELL = "Kissell & Ferry, Aluminum Structures, ch. 4";
 const A240 = "ASTM A240 Table 2";
 const B209 = "ASTM B209";
-const MILL = "usual mill values";
 const COPPER = "ASTM B152 and B36, usual mill values";
-const KALPAKJIAN = "Kalpakjian & Schmid, Manufacturing Engineering and Technology, Table 2.3";
-const GROOVER_CLEARANCE = "Groover, Fundamentals of Modern Manufacturing 5e, Table 19.1";
-const SHOP_RULE = "shop rule of thumb, air-bent radius as a share of the opening";
-const ZENG_KIM = "Zeng & Kim, 7th American Water Jet Conference 1993";
-
-const ksi = (value: number, mark: Mark, source: string): Fact => fact(value, "ksi", mark, source);
-const poundsPerCubicInch = (value: number, mark: Mark, source: string): Fact => fact(value, "lb/in^3", mark, source);
-const ratio = (value: number, mark: Mark, source: string): Fact => fact(value, "", mark, source);
-const megapascals = (value: number, mark: Mark, source: string): Fact => fact(value, "MPa", mark, source);
 
 const steel = {
   density: poundsPerCubicInch(0.284, "read", GROOVER),
@@ -91,8 +92,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(50, "read", ASTM_TABLE),
     tensileMinimum: ksi(65, "read", ASTM_TABLE),
     tensileTypical: ksi(72, "memory", MILL),
-    tensileHigh: ksi(85, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(85, "memory", MILL)),
     ...steel,
     knifeGap: hotRolledGap,
     radiusRule: { table: "ASTM A6", multiple: 1.5, mark: "memory" },
@@ -102,8 +102,7 @@ const materials: readonly Material[] = [
     aliases: ["A1011", "A1011 CS hot-rolled", "A1011 hot-rolled", "hot-rolled sheet", "HR sheet", "ASTM A1011 CS"],
     gaugeSeries: "steel",
     tensileTypical: ksi(52, "memory", MILL),
-    tensileHigh: ksi(68, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(68, "memory", MILL)),
     ...steel,
     knifeGap: hotRolledGap,
     radiusRule: { table: "DIN 6935" },
@@ -114,8 +113,7 @@ const materials: readonly Material[] = [
     aliases: ["A1008", "A1008 CS cold-rolled", "A1008 cold-rolled", "cold-rolled sheet", "CR sheet", "ASTM A1008 CS"],
     gaugeSeries: "steel",
     tensileTypical: ksi(44, "read", `${GROOVER}, low-carbon steel 300 MPa`),
-    tensileHigh: ksi(58, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(58, "memory", MILL)),
     ...steel,
     knifeGap: softSteelGap,
     radiusRule: { table: "DIN 6935" },
@@ -126,8 +124,7 @@ const materials: readonly Material[] = [
     aliases: ["A653", "A653 CS galvanized", "galvanized", "galvanised", "galv", "ASTM A653 CS", "galvanized sheet"],
     gaugeSeries: "galvanized",
     tensileTypical: ksi(50, "memory", MILL),
-    tensileHigh: ksi(65, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(65, "memory", MILL)),
     ...steel,
     knifeGap: ratio(0.06, "memory", `${GROOVER_CLEARANCE}, soft cold-rolled steel, taken for coated sheet too`),
     radiusRule: { table: "DIN 6935" },
@@ -139,8 +136,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(30, "memory", A240),
     tensileMinimum: ksi(75, "memory", A240),
     tensileTypical: ksi(90, "memory", MILL),
-    tensileHigh: ksi(107, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(107, "memory", MILL)),
     ...stainless,
   },
   {
@@ -149,8 +145,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(30, "memory", A240),
     tensileMinimum: ksi(75, "memory", A240),
     tensileTypical: ksi(85, "memory", MILL),
-    tensileHigh: ksi(105, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(105, "memory", MILL)),
     ...stainless,
     machinability: ratio(82, "memory", `${ZENG_KIM}, 304, taken for 316 too`),
   },
@@ -225,8 +220,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(16, "memory", B209),
     tensileMinimum: ksi(30, "memory", B209),
     tensileTypical: ksi(35, "memory", MILL),
-    tensileHigh: ksi(40, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(40, "memory", MILL)),
     shearStrength: ksi(21, "memory", "aluminum data sheets"),
     density: poundsPerCubicInch(0.098, "read", GROOVER),
     ...aluminum,
@@ -241,8 +235,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(35, "memory", "Aluminum Design Manual"),
     tensileMinimum: ksi(42, "read", KISSELL),
     tensileTypical: ksi(45, "read", KISSELL),
-    tensileHigh: ksi(48, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(48, "memory", MILL)),
     shearStrength: ksi(27, "memory", "Aluminum Design Manual, minimum; typical 30 ksi (read)"),
     density: poundsPerCubicInch(0.098, "read", GROOVER),
     ...aluminum,
@@ -259,8 +252,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(42, "memory", B209),
     tensileMinimum: ksi(63, "memory", B209),
     tensileTypical: ksi(70, "memory", MILL),
-    tensileHigh: ksi(75, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(75, "memory", MILL)),
     shearStrength: ksi(39, "memory", "aluminum data sheets"),
     density: poundsPerCubicInch(0.1, "memory", B209),
     ...aluminum,
@@ -277,8 +269,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(30, "memory", COPPER),
     tensileMinimum: ksi(37, "memory", COPPER),
     tensileTypical: ksi(42, "memory", COPPER),
-    tensileHigh: ksi(46, "memory", COPPER),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(46, "memory", COPPER)),
     density: poundsPerCubicInch(0.323, "memory", COPPER),
     ...copper,
     machinability: ratio(110, "memory", ZENG_KIM),
@@ -289,8 +280,7 @@ const materials: readonly Material[] = [
     yieldMinimum: ksi(40, "memory", COPPER),
     tensileMinimum: ksi(57, "memory", COPPER),
     tensileTypical: ksi(62, "memory", COPPER),
-    tensileHigh: ksi(67, "memory", COPPER),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(67, "memory", COPPER)),
     density: poundsPerCubicInch(0.308, "memory", COPPER),
     ...copper,
     knifeGap: ratio(0.06, "read", `${GROOVER_CLEARANCE}, brass, all tempers`),

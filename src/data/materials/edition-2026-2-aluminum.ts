@@ -8,11 +8,12 @@ import {
   ksi,
   MILL,
   megapascals,
+  plannedHigh,
   poundsPerCubicInch,
   ratio,
   SHOP_RULE,
   ZENG_KIM,
-} from "./edition-2026-2-figures.ts";
+} from "./figures.ts";
 import type { Material } from "./material.ts";
 
 const ALUMINUM_MANUAL = "Aluminum Design Manual, Table 3.3-1";
@@ -138,8 +139,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     yieldTypical: ksi(21, "memory", `${KUTZ}, remembered`),
     tensileMinimum: ksi(30, "memory", B209),
     tensileTypical: ksi(35, "memory", MILL),
-    tensileHigh: ksi(40, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(40, "memory", MILL)),
     shearStrength: ksi(24, "memory", `${KUTZ}, remembered`),
     ratingCovers: ksi(28.0, "derived", "0.7 x 40 ksi, the strongest sheet to plan with"),
     density: poundsPerCubicInch(0.098, "read", GROOVER),
@@ -157,8 +157,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     yieldTypical: ksi(40, "read", KUTZ),
     tensileMinimum: ksi(42, "read", KISSELL),
     tensileTypical: ksi(45, "read", KUTZ),
-    tensileHigh: ksi(48, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(48, "memory", MILL)),
     shearStrength: ksi(30, "read", KUTZ),
     ratingCovers: ksi(33.6, "derived", "0.7 x 48 ksi, the strongest sheet to plan with"),
     density: poundsPerCubicInch(0.098, "read", GROOVER),
@@ -178,8 +177,7 @@ export const ALUMINUM_ALLOYS: readonly Material[] = [
     yieldTypical: ksi(50, "read", KUTZ),
     tensileMinimum: ksi(63, "memory", B209),
     tensileTypical: ksi(70, "read", KUTZ),
-    tensileHigh: ksi(75, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(75, "memory", MILL)),
     shearStrength: ksi(41, "read", KUTZ),
     ratingCovers: ksi(52.5, "derived", "0.7 x 75 ksi, the strongest sheet to plan with"),
     density: poundsPerCubicInch(0.1, "memory", B209),

@@ -1,6 +1,6 @@
 /** Edition 2026.2, copper and brass. */
 
-import { GROOVER_CLEARANCE, ksi, poundsPerCubicInch, ratio, SHOP_RULE, ZENG_KIM } from "./edition-2026-2-figures.ts";
+import { GROOVER_CLEARANCE, ksi, plannedHigh, poundsPerCubicInch, ratio, SHOP_RULE, ZENG_KIM } from "./figures.ts";
 import type { Material } from "./material.ts";
 
 const COPPER = "ASTM B152 and B36, usual mill values";
@@ -21,8 +21,7 @@ export const COPPER_ALLOYS: readonly Material[] = [
     yieldTypical: ksi(36, "memory", COPPER),
     tensileMinimum: ksi(37, "memory", COPPER),
     tensileTypical: ksi(42, "memory", COPPER),
-    tensileHigh: ksi(46, "memory", COPPER),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(46, "memory", COPPER)),
     density: poundsPerCubicInch(0.323, "memory", COPPER),
     ...copper,
     machinability: ratio(110, "memory", ZENG_KIM),
@@ -34,8 +33,7 @@ export const COPPER_ALLOYS: readonly Material[] = [
     yieldTypical: ksi(52, "memory", COPPER),
     tensileMinimum: ksi(57, "memory", COPPER),
     tensileTypical: ksi(62, "memory", COPPER),
-    tensileHigh: ksi(67, "memory", COPPER),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(67, "memory", COPPER)),
     density: poundsPerCubicInch(0.308, "memory", COPPER),
     ...copper,
     knifeGap: ratio(0.06, "read", `${GROOVER_CLEARANCE}, brass, all tempers`),

@@ -1,6 +1,6 @@
 /** Edition 2026.2, goods that a metal shop cuts but never bends. Their weight is what a bill wants of them. */
 
-import { inches, poundsPerCubicInch } from "./edition-2026-2-figures.ts";
+import { inches, poundsPerCubicInch } from "./figures.ts";
 import type { Material } from "./material.ts";
 
 const DATA_SHEETS = "usual data sheets";

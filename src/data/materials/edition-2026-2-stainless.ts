@@ -5,11 +5,12 @@ import {
   ksi,
   MILL,
   PRESSURE_TABLE,
+  plannedHigh,
   poundsPerCubicInch,
   ratio,
   SHOP_RULE,
   ZENG_KIM,
-} from "./edition-2026-2-figures.ts";
+} from "./figures.ts";
 import type { Material } from "./material.ts";
 
 const A240 = "ASTM A240 Table 2";
@@ -48,8 +49,7 @@ export const STAINLESS_STEELS: readonly Material[] = [
     yieldTypical: ksi(39, "read", PRODUCER),
     tensileMinimum: ksi(75, "read", A213),
     tensileTypical: ksi(87, "read", PRODUCER),
-    tensileHigh: ksi(107, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(107, "memory", MILL)),
     ...stainless,
     machinability: ratio(82, "memory", ZENG_KIM),
   },
@@ -60,8 +60,7 @@ export const STAINLESS_STEELS: readonly Material[] = [
     yieldTypical: ksi(40, "read", PRODUCER),
     tensileMinimum: ksi(75, "memory", A240),
     tensileTypical: ksi(84, "read", PRODUCER),
-    tensileHigh: ksi(105, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(105, "memory", MILL)),
     ...stainless,
     machinability: ratio(82, "memory", `${ZENG_KIM}, 304, taken for 316 too`),
   },
@@ -72,8 +71,7 @@ export const STAINLESS_STEELS: readonly Material[] = [
     yieldTypical: ksi(38, "memory", MILL),
     tensileMinimum: ksi(70, "memory", A240),
     tensileTypical: ksi(82, "memory", MILL),
-    tensileHigh: ksi(100, "memory", MILL),
-    tensileHighIs: "planning value",
+    ...plannedHigh(ksi(100, "memory", MILL)),
     ...stainless,
     machinability: ratio(82, "memory", `${ZENG_KIM}, 304, taken for 316L too`),
   },

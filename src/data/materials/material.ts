@@ -13,7 +13,7 @@ export type RadiusRule =
   | { readonly table: "given"; readonly multiple: number; readonly source: string };
 
 /** Whose table says how much thicker than ordered a sheet may be; the figures stand in thickness-tolerances.ts. */
-export type ThicknessTolerance = "ASTM A6" | "sheet";
+type ThicknessTolerance = "ASTM A6" | "sheet";
 
 /** How the sheet lies on the punch: at a point, or wrapped round its nose. An offset of one says nothing of the other. */
 export type Regime = "point" | "wrapped";

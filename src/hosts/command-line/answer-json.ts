@@ -13,7 +13,7 @@ const MEANINGS: Partial<Record<ErrorCode, string>> = {
   "#CALC!": "the formula has no result that a cell can show",
 };
 
-export interface ErrorJson {
+interface ErrorJson {
   readonly error: { readonly code: ErrorCode; readonly message: string };
 }
 
@@ -23,7 +23,7 @@ export const errorJson = (error: CellError): ErrorJson => ({
 
 type ValueJson = number | string | boolean | null | ErrorJson;
 
-export const valueJson = (value: CellValue): ValueJson => (value instanceof CellError ? errorJson(value) : value);
+const valueJson = (value: CellValue): ValueJson => (value instanceof CellError ? errorJson(value) : value);
 
 /** One answer as a line of `shop calc --json`. A 1 x 1 array is a plain value. */
 export function answerJson(value: CellValue | CellMatrix, unit: string | null): string {

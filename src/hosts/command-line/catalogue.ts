@@ -54,6 +54,6 @@ export const functions: Command = async (args, context) => {
 /** Tables by name, where the example brings them cell by cell: a person gives their ranges, header and all. */
 const withNames = (example: string): string =>
   example.replace(/VSTACK\((\{[^{}]*\})(?:,\{[^{}]*\})*\)/g, (_, header: string) => {
-    const titles = [...header.matchAll(/"([^"]*)"/g)].map(([, title]) => title!);
+    const titles = [...header.matchAll(/"([^"]*)"/g)].map(([, title = ""]) => title);
     return tableOf(titles) ?? "bill";
   });

@@ -65,6 +65,7 @@ export const HELP: Readonly<Record<string, Help>> = {
       ["--take", "a bill that is not on the floor yet: its earliest date that harms no other job"],
       ["--last", "WEEK.json of --json: the plan before, which is begun from"],
       ["--frozen", "hours from now in which the plan before stays as it is"],
+      ["--latest", "how long each job may wait: it is held back and planned again, as long as nobody is later"],
       ["--print", "FOLDER: a day sheet for every station, the load and the jobs against their dates"],
       ["--no-pdf", "pages alone"],
       JSON_OPTION,

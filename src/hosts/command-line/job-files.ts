@@ -63,7 +63,7 @@ export function listOptions({ columns, every, materials, decimal, units, heading
   };
 }
 
-export interface FilePlan {
+interface FilePlan {
   readonly plan: BillPlan;
   /** Rows of the file above the heading of its bill: a line is known by the row it stands in. */
   readonly above: number;

@@ -19,9 +19,10 @@ export function takeLimits(args: readonly string[]): { readonly limits: Limits; 
   const rest: string[] = [];
   const end = args.includes("--") ? args.indexOf("--") : args.length;
   for (let i = 0; i < args.length; i++) {
-    const match = i < end ? /^--(seconds|memory)(?:=(.*))?$/s.exec(args[i]!) : null;
-    if (match) given[match[1]!] = match[2] ?? args[++i] ?? "";
-    else rest.push(args[i]!);
+    const arg = args[i] ?? "";
+    const [, name, value] = (i < end && /^--(seconds|memory)(?:=(.*))?$/s.exec(arg)) || [];
+    if (name) given[name] = value ?? args[++i] ?? "";
+    else rest.push(arg);
   }
   const read = (name: string, usual: number): number => positive(`--${name}`, given[name], usual);
   return { limits: { seconds: read("seconds", LIMITS.seconds), megabytes: read("memory", LIMITS.megabytes) }, rest };

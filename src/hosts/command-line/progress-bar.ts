@@ -1,6 +1,6 @@
 import type { Streams } from "./command.ts";
 
-export interface ProgressBar {
+interface ProgressBar {
   step(name: string): void;
   /** A line of its own, above the bar. */
   say(line: string): void;

@@ -9,7 +9,7 @@ export interface RunOptions {
   readonly verify: boolean;
 }
 
-export interface RunLimits extends Limits {
+interface RunLimits extends Limits {
   readonly workers: number;
 }
 

@@ -5,11 +5,11 @@ export function summaryLine(file: FileReport): string {
   if (file.refused) return `${file.in}: refused, ${file.refused.reason}: ${file.refused.message}`;
   const parts = [`${file.in}: ${file.status}`, `${file.formulas} formulas`];
   if (file.changed > 0) parts.push(`${file.changed} cells changed`);
-  if (file.kept.length > 0)
-    parts.push(`${file.kept.length} kept (${file.kept[0]!.cell}: ${file.kept[0]!.reason}, ${file.kept[0]!.detail})`);
+  const [[kept], [circle], [difference]] = [file.kept, file.circular, file.differences];
+  if (kept) parts.push(`${file.kept.length} kept (${kept.cell}: ${kept.reason}, ${kept.detail})`);
   if (file.stale.length > 0) parts.push(`${file.stale.length} depend on them`);
-  if (file.circular.length > 0) parts.push(`circular: ${file.circular[0]!.join(" -> ")}`);
-  if (file.differences.length > 0) parts.push(`${file.differences.length} differ, first ${file.differences[0]!.cell}`);
+  if (circle) parts.push(`circular: ${circle.join(" -> ")}`);
+  if (difference) parts.push(`${file.differences.length} differ, first ${difference.cell}`);
   parts.push(`${file.seconds} s`);
   return [parts.join(", "), ...(file.note ? [file.note] : [])].join("; ");
 }

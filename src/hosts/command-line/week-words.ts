@@ -1,5 +1,6 @@
 /** The week in words, at most 100 columns wide. */
 import { faultSays } from "../../bill/week/faults.ts";
+import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import type { SaidWeek } from "../../job/week-json.ts";
@@ -12,12 +13,11 @@ const NAME = 26;
 const TIME = 18;
 const hours = (seconds: number): string => showNumber(seconds / HOUR, 3);
 
-export function weekWords({ week, rescues, taken, faults }: SaidWeek): string {
-  const { jobs, worth, bound, isProved, steps } = week;
-  const best = isProved ? "no plan is better" : `no plan is below ${hours(bound.late)}`;
+export function weekWords({ week, rescues, taken, latest, faults }: SaidWeek): string {
+  const { jobs, worth, steps } = week;
   const all = [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))];
   return [
-    `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}: ${hours(worth.late)} h late by weight (${best}), set-up ${hours(worth.setUp)} h`,
+    `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}: ${hours(worth.late)} h late by weight (${provedSays(week)}), set-up ${hours(worth.setUp)} h`,
     "",
     `${"Job".padEnd(NAME)}${"Must leave by".padEnd(TIME)}${"Done".padEnd(TIME)}${"Start by in plan".padEnd(TIME)}Late`,
     ...jobs.map(({ name, due, finish, late, latestStart }) =>
@@ -31,6 +31,13 @@ export function weekWords({ week, rescues, taken, faults }: SaidWeek): string {
         .join("")
         .trimEnd(),
     ),
+    ...(latest
+      ? [
+          "",
+          "Latest start at which a plan was found with nobody later:",
+          ...jobs.map(({ name }, i) => `  ${name}: ${latest[i] ? dayAndTime(latest[i]) : "has begun, or has no date"}`),
+        ]
+      : []),
     "",
     ...loads(week),
     ...(taken ? takenWords(taken) : []),

@@ -1,7 +1,10 @@
 /** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late, 2 where a file is refused. */
+
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
+import { latestStarts } from "../../bill/week/latest-starts.ts";
 import { planWeek } from "../../bill/week/plan-week.ts";
+import { replanWeek } from "../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../bill/week/rescue.ts";
 import type { WeekJob } from "../../bill/week/steps.ts";
 import { takeBill } from "../../bill/week/take-bill.ts";
@@ -12,7 +15,9 @@ import { type SaidWeek, weekBefore, weekJson } from "../../job/week-json.ts";
 import { weekPapers } from "../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { callerPath, isFolder } from "./caller.ts";
 import type { Command, CommandContext } from "./command.ts";
 import { REFUSED } from "./guard.ts";
@@ -36,6 +41,7 @@ export const week: Command = async (args, context) => {
     take: { type: "string" },
     last: { type: "string" },
     frozen: { type: "string" },
+    latest: { type: "boolean" },
     print: { type: "string" },
     "no-pdf": { type: "boolean" },
     json: { type: "boolean" },
@@ -51,14 +57,15 @@ export const week: Command = async (args, context) => {
   try {
     const shop = values.shop === undefined ? undefined : shopIn(values.shop);
     const files = filesOf(positionals);
-    const { jobs, faults } = jobsOf(files, shop, context);
+    const { jobs, faults, areAll } = jobsOf(files, shop, context);
     const options: WeekOptions = { now, shop: shop?.shop, ...lastOf(values.last, now + frozen * SECONDS_PER_HOUR) };
-    const said = planned(jobs, faults, options, values.take, shop);
-    const { week: found } = said;
+    const plain = planned(jobs, faults, options, values.take, shop);
+    const { week: found } = plain;
+    const said = values.latest ? { ...plain, latest: latestStarts(plain.jobs, options, found) } : plain;
     if (values.json) context.out(`${JSON.stringify(weekJson(said))}\n`);
     else context.out(`${weekWords(said)}\n`);
     if (values.print !== undefined) {
-      const { system } = jobs[0]!.plan.shop;
+      const { system } = firstOf(jobs).plan.shop;
       const papers = weekPapers(found, { version: context.version, system, rescues: said.rescues, faults });
       // Of the papers only what went wrong is said: standard output is the week's.
       const code = await writePapers(
@@ -69,6 +76,7 @@ export const week: Command = async (args, context) => {
       );
       if (code !== 0) return code;
     }
+    if (!areAll) return REFUSED;
     return found.jobs.some(({ late }) => late > 0) ? LATE : 0;
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
@@ -85,21 +93,28 @@ function filesOf(given: readonly string[]): readonly string[] {
           .map((name) => join(path, name))
       : [path],
   );
-  if (files.length === 0) refuse("unreadable", given[0]!, "a folder with workbooks of jobs", "one without");
-  if (files.length > MOST_JOBS) refuse("too-large", given[0]!, `a week of at most ${MOST_JOBS} jobs`, files.length);
+  if (files.length === 0) refuse("unreadable", firstOf(given), "a folder with workbooks of jobs", "one without");
+  if (files.length > MOST_JOBS)
+    refuse("too-large", firstOf(given), `a week of at most ${MOST_JOBS} jobs`, files.length);
   return files;
 }
 
-/** A file that cannot be read, or holds no job, is named; the others are planned. */
-function jobsOf(files: readonly string[], shop: BookShop | undefined, { note }: CommandContext) {
+/** A file that cannot be read, holds no job, or is given twice is named; the others are planned. */
+function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, interactive }: CommandContext) {
+  const files = given.filter((file, i) => given.findIndex((one) => callerPath(one) === callerPath(file)) === i);
   const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
   const jobs: WeekJob[] = [];
-  const faults: string[] = [];
+  const faults = given.length > files.length ? ["a workbook is given twice; it is planned once"] : [];
   files.forEach((file, i) => {
-    const name = names.indexOf(names[i]!) === names.lastIndexOf(names[i]!) ? names[i]! : file;
+    const own = itemAt(names, i);
+    const name = names.indexOf(own) === names.lastIndexOf(own) ? own : file;
     try {
       const read = weekJob(name, bookIn(file), shop);
-      if (read.job) jobs.push(read.job);
+      if (interactive) note(`${name}: ${i + 1} of ${files.length}\n`);
+      const { job } = read;
+      if (job) jobs.push(job);
+      // It is planned here, so that what is said of the progress is true; a refusal of its lines is the week's to name.
+      if (job) refusalOr(() => job.plan.lines);
       faults.push(...read.faults.map((fault) => `${name}: ${fault}`));
     } catch (problem) {
       if (!(problem instanceof FileRefusal)) throw problem;
@@ -108,9 +123,9 @@ function jobsOf(files: readonly string[], shop: BookShop | undefined, { note }: 
   });
   if (jobs.length === 0) {
     for (const fault of faults) note(`${fault}\n`);
-    refuse("unreadable", files[0]!, "a job's workbook", "none that can be planned");
+    refuse("unreadable", firstOf(files), "a job's workbook", "none that can be planned");
   }
-  return { jobs, faults };
+  return { jobs, faults, areAll: jobs.length === files.length };
 }
 
 /** Orders of the plan before, and the steps of it that begin before a time. */
@@ -139,7 +154,9 @@ function planned(
     const all = [...faults, ...bill.faults.map((fault) => `${name}: ${fault}`)];
     return { jobs: [...jobs, bill.job], week: taken.week, rescues: [], taken: { ...taken, name }, faults: all };
   }
-  const found = planWeek(jobs, options);
+  const first = planWeek(jobs, options);
+  // What would save a job is held against a plan that was searched for as long as each way is.
+  const found = first.jobs.some(({ late }) => late > 0) ? replanWeek(jobs, options, first) : first;
   const late = found.jobs.filter((job) => job.late > 0).sort((a, b) => b.late - a.late);
   const rescues = late.slice(0, MOST_RESCUED).map(({ name }) => [name, rescuesOf(jobs, options, found, name)] as const);
   return { jobs, week: found, rescues, taken: undefined, faults };

@@ -1,6 +1,6 @@
 /** Writes CSV that a spreadsheet opens as it is meant: what it would take for a formula stays text. */
 
-export type CsvCell = string | number | undefined;
+type CsvCell = string | number | undefined;
 
 export const writeCsv = (rows: readonly (readonly CsvCell[])[]): string =>
   rows.map((row) => `${row.map(field).join(",")}\n`).join("");

@@ -10,7 +10,7 @@ import { ELSEWHERE } from "./outlined.ts";
 export const spills = ({ parameters, result }: AnyRecord): boolean =>
   Object.keys(parameters).length > 0 || result.kind === "table" || result.kind === "row";
 
-export type ExcelFunction = (...given: unknown[]) => unknown;
+type ExcelFunction = (...given: unknown[]) => unknown;
 
 /** `longCalls`: where long records are calculated; a runtime without workers has none. */
 export function excelFunction(record: AnyRecord, maker: ErrorMaker, longCalls?: LongCalls): ExcelFunction {

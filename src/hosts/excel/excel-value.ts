@@ -47,7 +47,7 @@ export function fromExcel(given: unknown): CellValue | CellMatrix {
  */
 const RETURNABLE: readonly ErrorCode[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"];
 
-export function toExcelError({ code, message: text }: CellError, maker: ErrorMaker): object {
+function toExcelError({ code, message: text }: CellError, maker: ErrorMaker): object {
   if (!RETURNABLE.includes(code))
     return new maker.Error("#VALUE!" as CustomFunctions.ErrorCode, message("argument", "free of errors", code));
   return new maker.Error(code as CustomFunctions.ErrorCode, code === "#VALUE!" || code === "#N/A" ? text : undefined);

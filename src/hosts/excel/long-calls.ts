@@ -26,7 +26,7 @@ interface Run {
   readonly content: number;
   readonly waiting: Set<(value: Answered) => void>;
 }
-export interface LongCall {
+interface LongCall {
   readonly answer: Promise<Answered>;
   cancel(): void;
 }

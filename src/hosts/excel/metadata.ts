@@ -6,14 +6,14 @@ import { SCALES } from "../../units/system.ts";
 import { spills } from "./excel-function.ts";
 import { functionId } from "./function-id.ts";
 
-export interface ParameterMetadata {
+interface ParameterMetadata {
   readonly name: string;
   readonly description: string;
   readonly type: "any";
   readonly dimensionality: "matrix";
   readonly optional?: true;
 }
-export interface FunctionMetadata {
+interface FunctionMetadata {
   readonly id: string;
   readonly name: string;
   readonly description: string;

@@ -4,7 +4,7 @@ import { value } from "./cells.ts";
 import { shop } from "./formulas.ts";
 import { stateCell } from "./state.ts";
 
-export const READ_ME = "Read me";
+const READ_ME = "Read me";
 /** Where the other sheets find whether the functions run. */
 const STATE_CELL = "B6";
 export const STATE = `'${READ_ME}'!${STATE_CELL}`;

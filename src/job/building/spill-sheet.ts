@@ -1,5 +1,7 @@
 /** A sheet of one or several spills side by side, each under its header. */
+
 import { SPILLS, type SpillName } from "../../cells/record/spill-columns.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import type { Emphasis, SheetCell, SheetModel } from "../xlsx/model.ts";
 import { areaName, columnName } from "../xlsx/xml.ts";
 import { value } from "./cells.ts";
@@ -24,7 +26,7 @@ export interface Block {
   };
 }
 
-export interface SpillSheet {
+interface SpillSheet {
   readonly name: string;
   readonly note: string;
   readonly blocks: readonly Block[];
@@ -56,13 +58,13 @@ export function spillSheet({
       value(1, 1, "title", name),
       value(2, 1, "note", note),
       ...others,
-      ...blocks.map(({ spill, formula }, i) => spillBlock(headerRow, starts[i]!, spill, formula)),
+      ...blocks.map(({ spill, formula }, i) => spillBlock(headerRow, itemAt(starts, i), spill, formula)),
     ],
     emphasis: blocks.flatMap((block, i) => [
-      ...emphasisOf(block, starts[i]!, headerRow + 1),
-      ...daysOf(block, starts[i]!, headerRow + 1),
+      ...emphasisOf(block, itemAt(starts, i), headerRow + 1),
+      ...daysOf(block, itemAt(starts, i), headerRow + 1),
     ]),
-    merges: [areaName(2, 1, 2, Math.min(widths.length, SPILLS[blocks[0]!.spill].length))],
+    merges: [areaName(2, 1, 2, Math.min(widths.length, SPILLS[firstOf(blocks).spill].length))],
     frozen: { rows: headerRow, columns: 1 },
     print: { landscape, titleRows: `${headerRow}:${headerRow}`, ...(pagesWide ? { pagesWide } : {}) },
   };

@@ -30,6 +30,13 @@ export const PART_COLUMNS: readonly PartColumn[] = [
   { header: "Route", width: 10 },
 ];
 
+/** What the floor marks for the shop's week, behind all that the bill itself reads. */
+export const MARK_PART_COLUMNS: readonly PartColumn[] = [
+  { header: "Done", width: 14, keepsText: true },
+  { header: "Started", width: 22, keepsText: true },
+  { header: "Pinned", width: 22, keepsText: true },
+];
+
 const HEADER_ROW = 4;
 const FIRST = HEADER_ROW + 1;
 

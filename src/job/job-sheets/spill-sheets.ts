@@ -19,7 +19,7 @@ export const CHECKS = spillOf(`Checks!${anchor}`);
 const MESSAGE = 40;
 
 /** The tables that every function about the bill is given, and the unit of plain numbers where it is not the usual one. */
-export const givenIn = ({ shop: tables, system }: JobContents): Readonly<Record<string, string>> => ({
+const givenIn = ({ shop: tables, system }: JobContents): Readonly<Record<string, string>> => ({
   ...ofTables([...tables.map(({ name }) => name), FINISHED]),
   ...(system === "mm" ? { units: '"mm"' } : {}),
 });

@@ -1,6 +1,8 @@
 /** The columns of the bill that a list fills, and what of a row they hold. */
+
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
+import { firstOf } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import type { MappedColumn } from "./column-map.ts";
@@ -112,7 +114,7 @@ export const isEmpty = (cell: CellValue | undefined): boolean =>
 
 export const givenOf = (row: readonly CellValue[], { from, constant }: Field): CellValue => {
   if (constant !== undefined) return constant;
-  if (from.length === 1) return row[from[0]!] ?? null;
+  if (from.length === 1) return row[firstOf(from)] ?? null;
   const legs = from.map((index) => row[index] ?? null);
   while (legs.length > 0 && isEmpty(legs.at(-1))) legs.pop();
   // A gap between two legs stays one, and is asked about.
@@ -147,7 +149,7 @@ export function notAPart(
     .join(", ")
     .slice(0, 60);
   const has = (key: BillKey) => read.some((field) => field.key === key);
-  const isSum = SUM.test(filled[0]!.text);
+  const isSum = SUM.test(firstOf(filled).text);
   const isBare = !has("material") && !has("thickness") && !has("flanges");
   if ((isSum && filled.length <= 3) || (isBare && (isSum || read.length < 2))) return words;
   return undefined;

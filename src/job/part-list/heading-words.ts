@@ -149,9 +149,9 @@ export function meaningOf(title: string): Meaning | undefined {
   const text = title.replace(/\s+/g, " ").trim().slice(0, LONGEST);
   const bracketed = BRACKETS.exec(text);
   if (bracketed) {
-    const found = plainMeaning(bracketed[1]!);
-    const inside = bracketed[2]!.trim();
-    const unit = unitWord(inside);
+    const [, before = "", inside = ""] = bracketed;
+    const found = plainMeaning(before);
+    const unit = unitWord(inside.trim());
     if (!found) return undefined;
     if (unit !== undefined) return withUnit(found, unit);
     return HARMLESS.includes(foldTitle(inside)) ? found : undefined;

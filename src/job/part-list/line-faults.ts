@@ -1,6 +1,7 @@
 import type { ReadContext } from "../../cells/record/record.ts";
 import { readBill } from "../../cells/tables/bill.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import type { MappedColumn } from "./column-map.ts";
 import type { Fault, FaultKind } from "./doubt.ts";
 import { type Field, itemsOf } from "./fields.ts";
@@ -23,12 +24,12 @@ export function lineFaults(list: ReadLines, fields: readonly Field[], context: R
   const has = new Set(list.faults.map(({ row }) => row));
   return readBill(list.cells, "parts", { ...context, headerRow: list.headingRow }).flatMap((row) => {
     const number = list.headingRow + row.row - 1;
-    const unsaid = anglesUnsaid(list.cells[row.row - 1]!, fields);
+    const unsaid = anglesUnsaid(itemAt(list.cells, row.row - 1), fields);
     if (unsaid) return [{ row: number, ...unsaid }];
     if (!("refusal" in row) || has.has(number)) return [];
     const title = /column "([^"]*)"/.exec(row.refusal.message)?.[1] ?? "";
     const at = list.columns.find(({ read }) => read && titleOf(read.key) === title);
-    const given = at ? String(list.cells[row.row - 1]![list.cells[0]!.indexOf(title)] ?? "") : "";
+    const given = at ? String(itemAt(list.cells, row.row - 1)[firstOf(list.cells).indexOf(title)] ?? "") : "";
     const kind: FaultKind = "does not fit together";
     const words = sentenceOf(row.refusal);
     return [{ row: number, column: at?.letter ?? "", title: at?.title ?? title, given, kind, words }];

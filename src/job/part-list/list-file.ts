@@ -8,7 +8,7 @@ import { csvRows, csvText, SEPARATORS } from "./csv.ts";
 import { findHeading, known, LOOKED_THROUGH } from "./heading.ts";
 import { ListSize, MOST } from "./list-limits.ts";
 
-export interface ListRows {
+interface ListRows {
   readonly rows: CellMatrix;
   /** "semicolons", "sheet Parts": what the rows were told by. */
   readonly from: string;

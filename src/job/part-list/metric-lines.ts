@@ -3,6 +3,7 @@
  * it. Asked about, never taken.
  */
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { type Field, givenOf, isEmpty, itemsOf } from "./fields.ts";
@@ -24,14 +25,14 @@ export function metricLines(body: CellMatrix, fields: readonly Field[]): (string
   const least = sides.map((each) => Math.min(...each.map(({ value }) => value)));
   const known = least.filter(Number.isFinite).sort((a, b) => a - b);
   return body.map((row, i) => {
-    const own = sides[i]!;
+    const [own, smallest] = [itemAt(sides, i), itemAt(least, i)];
     if (hasMetricThickness(row, fields)) return `no unit, on a line whose thickness is metric: inches or mm? ${ASK}`;
     const exact = own.find(({ value, isPlain }) => isPlain && isExact(value));
     if (exact) return `${exact.value} in, or ${exact.value} mm (${exact.value / MM_PER_INCH} in)? ${ASK}`;
     // The lower of the middle two, of the other lines.
-    const others = known.toSpliced(known.indexOf(least[i]!), 1);
+    const others = known.toSpliced(known.indexOf(smallest), 1);
     const usual = others[Math.ceil(others.length / 2) - 1];
-    if (usual === undefined || !own.every(isWhole) || least[i]! < Math.max(LEAST_MM, FAR * usual)) return undefined;
+    if (usual === undefined || !own.every(isWhole) || smallest < Math.max(LEAST_MM, FAR * usual)) return undefined;
     return isPlate(row, fields) &&
       !(own.every(({ value }) => value % 5 === 0) && own.some(({ value }) => value % 12 !== 0))
       ? undefined

@@ -50,7 +50,7 @@ const EITHER = /^([-+]?[1-9]\d{0,2})([.,])(\d{3})$/;
 /** "1,234,567", "1,234.5", "1.234,5": parted twice, or by both signs. */
 const GROUPED = /^([-+]?[1-9]\d{0,2})((?:,\d{3})+(?:\.\d+)?|(?:\.\d{3})+(?:,\d+)?)$/;
 
-export interface TwoReadings {
+interface TwoReadings {
   readonly sign: DecimalSign;
   readonly asDecimal: number;
   readonly asThousands: number;

@@ -3,11 +3,13 @@
  * and decimals either way. Nothing is guessed: every column says what it is read as, and every cell that could be read in
  * two ways, or in none, is named by its row and column and keeps its line from being planned.
  */
+
 import type { BillRow } from "../../bill/nouns/line.ts";
 import type { ReadContext } from "../../cells/record/record.ts";
 import { readBill } from "../../cells/tables/bill.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { message, Refusal, wrong } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { showGiven } from "../../units/show.ts";
@@ -164,7 +166,7 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
   const bends = fields.findIndex(({ key }) => key === "bendAngles");
   // Too few angles would be read as that of every bend, where the mark does not say that they are in doubt.
   for (const { row, column, given } of ofLines)
-    if (column !== "" && column === fields[bends]?.letter) read[row - heading.end - 1]![bends] = doubtful(given);
+    if (column !== "" && column === fields[bends]?.letter) itemAt(read, row - heading.end - 1)[bends] = doubtful(given);
   return { ...list, faults: [...faults, ...ofLines].sort((a, b) => a.row - b.row) };
 }
 
@@ -201,7 +203,8 @@ export function headingOf(rows: CellMatrix, { heading, columns }: PartListOption
   throw wrong(
     "parts",
     'a list with a heading that tells its columns, such as "Part", "Material", "Thickness", "Quantity", "Width", "Length"',
-    `row ${first + 1}: ${rows[first]!.filter((cell) => !isEmpty(cell))
+    `row ${first + 1}: ${itemAt(rows, first)
+      .filter((cell) => !isEmpty(cell))
       .slice(0, 8)
       .join(", ")}`,
     'say the heading\'s row and its columns: --heading 3 --columns "THEIRS=Material; ...", or --heading 0 and letters where there is none',

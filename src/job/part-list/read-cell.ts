@@ -13,7 +13,7 @@ import type { BillKey } from "./heading-words.ts";
 import { groupedNumber, type Notation, twoReadings } from "./notation.ts";
 import { type LengthClass, readLengthCell } from "./read-length.ts";
 
-export interface CellContext {
+interface CellContext {
   readonly key: BillKey;
   /** Of the heading, undefined where it names none. */
   readonly unit: string | undefined;

@@ -11,7 +11,7 @@ import { groupedNumber, type Notation, twoReadings } from "./notation.ts";
 /** How large a length of this column may be: what reading a figure in two ways comes to. */
 export type LengthClass = "thickness" | "side" | "detail";
 
-export interface LengthContext {
+interface LengthContext {
   readonly size: LengthClass;
   /** Of the heading, "ga" among them; undefined where it names none. */
   readonly unit: string | undefined;
@@ -50,8 +50,9 @@ export function readLengthCell(given: string | number, context: LengthContext): 
     if (namesGauge(text) && size === "thickness") return gaugeOf(text);
     const own = OWN_UNIT.exec(text);
     if (own) {
-      const unit = unitWord(own[2]!.toLowerCase() === "''" || own[2] === "″" || own[2] === "”" ? '"' : own[2]!)!;
-      return inUnit(figureOf(own[1]!, unit, context), unit, shop);
+      const [, figure = "", word = ""] = own;
+      const unit = unitWord(["''", "″", "”"].includes(word) ? '"' : word)!;
+      return inUnit(figureOf(figure, unit, context), unit, shop);
     }
     const feet = /ft|foot|feet|['′’]/i.test(text) ? parseLength(text, shop) : undefined;
     if (typeof feet === "number") return text;

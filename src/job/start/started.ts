@@ -7,12 +7,12 @@ import type { CellValue } from "../../units/cell.ts";
 import { isBlank } from "../../units/cell.ts";
 import { type BookShop, planIn } from "../job-plan.ts";
 import type { JobContents, PartColumn, ShopSheetTable } from "../job-sheets/contents.ts";
-import { PART_COLUMNS } from "../job-sheets/parts-sheet.ts";
+import { MARK_PART_COLUMNS, PART_COLUMNS } from "../job-sheets/parts-sheet.ts";
 import { BILL_KEYS, titleOf } from "../part-list/heading-words.ts";
 import { type PartList, partRows } from "../part-list/part-list.ts";
 import { EXAMPLE_MATERIAL } from "./shop-tables.ts";
 
-export interface StartFacts {
+interface StartFacts {
   /** What the job is called until somebody types another name. */
   readonly name: string;
   /** Day of the worksheet. */
@@ -76,9 +76,10 @@ const EXAMPLE_ROW: Readonly<Record<string, CellValue>> = {
   "Bend angles": 90,
   "Bend length": 6,
 };
+const EXAMPLE_COLUMNS = [...PART_COLUMNS, ...MARK_PART_COLUMNS];
 const EXAMPLE_PARTS = {
-  partColumns: PART_COLUMNS,
-  parts: [PART_COLUMNS.map(({ header }): CellValue => EXAMPLE_ROW[header] ?? null)],
+  partColumns: EXAMPLE_COLUMNS,
+  parts: [EXAMPLE_COLUMNS.map(({ header }): CellValue => EXAMPLE_ROW[header] ?? null)],
 };
 
 /** The usual columns, and behind them what else the list has. */
@@ -94,6 +95,7 @@ function partsOf({ cells }: PartList): { partColumns: readonly PartColumn[]; par
   const partColumns = [
     ...PART_COLUMNS,
     ...more.map((title): PartColumn => ({ header: title, width: 12, keepsText: true })),
+    ...MARK_PART_COLUMNS.filter(({ header: mark }) => !more.includes(mark)),
   ];
   const from = partColumns.map((column) => header.findIndex((title) => names(String(title)).includes(column.header)));
   const parts = rows

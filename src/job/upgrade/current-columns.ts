@@ -21,8 +21,8 @@ export function currentColumns(table: ShopSheetTable, changes: string[]): ShopSh
     const column = columns.find((each) => each.headers.some((word) => foldHeader(word) === foldHeader(title)));
     const [, unit] = UNIT.exec(title) ?? [];
     // The name of a machine or a tool may be called by either word.
-    if (!column || column.kind === "text" || foldHeader(column.headers[0]!) === foldHeader(title)) return title;
-    const now = unit ? `${column.headers[0]} ${unit}` : column.headers[0]!;
+    if (!column || column.kind === "text" || foldHeader(column.headers[0]) === foldHeader(title)) return title;
+    const now = unit ? `${column.headers[0]} ${unit}` : column.headers[0];
     changes.push(`table ${table.name}: column "${title}" is now "${now}"`);
     return now;
   });

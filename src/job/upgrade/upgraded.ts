@@ -21,7 +21,7 @@ import { shopTablesOf } from "../start/shop-tables.ts";
 import type { SheetModel, WorkbookModel } from "../xlsx/model.ts";
 import { currentColumns } from "./current-columns.ts";
 
-export interface Upgraded {
+interface Upgraded {
   readonly model: WorkbookModel;
   /** A sentence each. */
   readonly changes: readonly string[];
@@ -29,7 +29,7 @@ export interface Upgraded {
 }
 
 /** Formulas of a sheet, as the file stores them. */
-export type FormulasOf = (sheet: string) => readonly string[];
+type FormulasOf = (sheet: string) => readonly string[];
 
 /** Throws Refusal for a workbook without a bill, or of a later release. */
 export function upgraded(book: Book, formulasOf: FormulasOf): Upgraded {

@@ -40,7 +40,7 @@ export interface Emphasis {
   readonly look: "stop" | "check" | "moment";
 }
 
-export interface Printing {
+interface Printing {
   readonly landscape: boolean;
   /** One page wide; else `scale` per cent, which lets page breaks stand. */
   readonly scale?: number;

@@ -1,5 +1,7 @@
 /** Spreads a sheet's model over its cells: where every value, formula and spilled value stands. */
+
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { topLeft, widthOf } from "../../units/certain.ts";
 import type { SheetCell, SheetModel } from "./model.ts";
 import type { StyleName } from "./styles.ts";
 import { areaName } from "./xml.ts";
@@ -31,10 +33,10 @@ export function placeCells(sheet: SheetModel, answers: Answers): Placed {
     }
     const answer = answers(cell) ?? [[null]];
     if (!spills) {
-      put(row, column, { style, value: answer[0]![0]!, formula: { text: formula } });
+      put(row, column, { style, value: topLeft(answer), formula: { text: formula } });
       continue;
     }
-    const ref = areaName(row, column, row + answer.length - 1, column + answer[0]!.length - 1);
+    const ref = areaName(row, column, row + answer.length - 1, column + widthOf(answer) - 1);
     answer.forEach((values, down) => {
       values.forEach((found, across) => {
         const look = spills[across] ?? style;

@@ -1,7 +1,7 @@
 import type { SheetTable } from "./model.ts";
 import { areaName, escapeXml, MAIN, XML } from "./xml.ts";
 
-export const tableArea = ({ row, column, headers, rows }: SheetTable): string =>
+const tableArea = ({ row, column, headers, rows }: SheetTable): string =>
   areaName(row, column, row + rows, column + headers.length - 1);
 
 /** One Excel Table part. Its column names must equal the text of the header cells. */

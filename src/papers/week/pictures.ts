@@ -22,7 +22,7 @@ const box = (left: number, top: number, right: number, bottom: number, fill = 0)
       [right, bottom],
       [left, bottom],
     ],
-    { "stroke-width": 0.2, ...(fill > 0 ? { fill: "currentColor", "fill-opacity": fill } : {}) },
+    { "stroke-width": 0.2, ...(fill > 0 ? { fill: "currentColor", "fill-opacity": fill, stroke: "none" } : {}) },
   );
 const left = (x: number, y: number, words: string, bold = false): string =>
   text([x, y], words, { ...LETTERS, "text-anchor": "start", "font-weight": bold ? 700 : undefined });
@@ -50,7 +50,10 @@ export function loadPictures({ days }: Week): string[] {
         const height = (of: number) => top + ROW - (ROW * of) / most;
         parts.push(box(x, height(each.available), right, top + ROW));
         if (each.load > 0) parts.push(box(x, height(each.load), right, top + ROW, 0.28));
-        if (each.load > 0) parts.push(text([(x + right) / 2, top + ROW - 1], showNumber(each.load / HOUR, 2), LETTERS));
+        if (each.load <= 0) continue;
+        const free = Math.max(0, each.available - each.load) / HOUR;
+        parts.push(text([(x + right) / 2, top + ROW - 1], showNumber(each.load / HOUR, 2), LETTERS));
+        parts.push(text([(x + right) / 2, top + LETTER + 0.6], `+${showNumber(free, 2)}`, LETTERS));
       }
     });
     const described = days

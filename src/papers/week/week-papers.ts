@@ -1,16 +1,29 @@
 /** The week on paper: an overview, and for every machine a sheet a day. */
 import { lineName } from "../../bill/line-name.ts";
 import { faultSays } from "../../bill/week/faults.ts";
+import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import { setForSays } from "../../bill/week/set-for-says.ts";
 import type { PlannedStep, StationDay, Week } from "../../bill/week/week.ts";
-import { showNumber } from "../../units/show.ts";
+import { show, showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cautionsOfSetUp } from "../cautions.ts";
 import { dayAndTime, dayOfWeek, timeOfDay } from "../day.ts";
 import { fileNames } from "../file-names.ts";
-import { BLANK, BOX, type Cell, heading, keyFigures, list, type Paper, paragraph, table, text } from "../page.ts";
+import {
+  BLANK,
+  BOX,
+  type Cell,
+  type Column,
+  heading,
+  keyFigures,
+  list,
+  type Paper,
+  paragraph,
+  table,
+  text,
+} from "../page.ts";
 import type { Print } from "../papers.ts";
 import { jobsPicture, loadPictures } from "./pictures.ts";
 
@@ -53,14 +66,13 @@ const hours = (seconds: number): string => showNumber(seconds / HOUR, 3);
 const minutes = (seconds: number): string => showNumber(seconds / MINUTE, 3);
 
 function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets: readonly Paper[]): string {
-  const { worth, bound, isProved, jobs, steps } = week;
+  const { worth, jobs, steps } = week;
   const late = jobs.filter((job) => job.late > 0);
-  const best = isProved ? "no plan is better" : `at best ${hours(bound.late)} h`;
   return [
     heading("The week", late.length > 0 ? "LATE" : undefined),
     keyFigures([
       { name: "Jobs", value: String(jobs.length), beside: late.length === 0 ? "all in time" : `late: ${late.length}` },
-      { name: "Hours late, weighted", value: hours(worth.late), beside: best },
+      { name: "Hours late, weighted", value: hours(worth.late), beside: provedSays(week) },
       { name: "Set-up, h", value: hours(worth.setUp), beside: "" },
       { name: "Steps", value: String(steps.length), beside: `from ${dayAndTime(week.now)}` },
     ]),
@@ -93,7 +105,10 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     ),
     "<h2>Load by station and day, hours</h2>",
     ...loadPictures(week).map((picture) => `<div class="plan">${picture}</div>`),
-    paragraph("The outline is what the station has that day, the dark part its work.", "small"),
+    paragraph(
+      "The outline is what the station has that day, the dark part its work: below its hours, above those still free.",
+      "small",
+    ),
     ...awayTable(week),
     ...rescues.flatMap(([job, found]) => [
       `<h2>What would save ${text(job)}</h2>`,
@@ -152,58 +167,78 @@ function chainSays(chain: readonly PlannedStep[], { jobs }: Week): string {
     .join("; ");
 }
 
+type DayStep = PlannedStep & { readonly bench: number };
+type DayColumn = readonly [column: Column, cell: (step: DayStep) => Cell];
+
 /** @param day of one machine. */
 function daySheet({ machine, day, load, available, people }: StationDay, week: Week, system: UnitSystem): string {
-  const own = week.machines
-    .filter(({ name }) => name === machine)
-    .flatMap(({ steps }) => steps.map((i) => week.steps[i]!))
+  const benches = week.machines.filter(({ name }) => name === machine);
+  const own = benches
+    .flatMap(({ steps }, bench) => steps.map((i) => ({ ...week.steps[i]!, bench: bench + 1 })))
     .filter(({ begins, finish }) => begins < day + DAY && finish > day)
-    .sort((a, b) => a.begins - b.begins);
-  const time = (at: PlannedStep["begins"]): string => (at < day || at >= day + DAY ? dayAndTime(at) : timeOfDay(at));
+    .sort((a, b) => a.begins - b.begins || a.line.row - b.line.row || a.lot - b.lot);
+  const time = (at: PlannedStep["begins"]): string =>
+    at >= day && at < day + DAY
+      ? timeOfDay(at)
+      : Math.abs(at - day) < DAYS_APART * DAY
+        ? `${dayOfWeek(at).slice(0, 3)} ${timeOfDay(at)}`
+        : dayAndTime(at);
+  const isBrake = own.some(({ station }) => station.name.toLowerCase() === "brake");
   let last = "";
+  const atBench: DayColumn[] = [[{ title: "At", number: true }, ({ bench }) => String(bench)]];
+  const atBrake: DayColumn[] = [
+    [
+      { title: "Tools" },
+      (step) => {
+        const isSame = step.setFor !== "" && step.setFor === last;
+        last = step.setFor;
+        return isSame ? "the same" : setForSays(step, system);
+      },
+    ],
+    [
+      { title: "Force", short: true },
+      ({ line: { plan } }) => (plan.force ? showForce(plan.force.expected, system) : ""),
+    ],
+  ];
+  const columns: readonly DayColumn[] = [
+    [{ title: "Begin", short: true }, (step) => `${time(step.begins)}${step.isCritical ? ` ${DECIDES}` : ""}`],
+    ...(benches.length > 1 ? atBench : []),
+    [{ title: "Job" }, (step) => week.jobs[step.job]!.name],
+    [{ title: "Line", number: true }, (step) => String(step.line.row - 1)],
+    [
+      { title: "Part", short: true },
+      (step) => (step.lots > 1 ? `${lineName(step.line)}, lot ${step.lot} of ${step.lots}` : lineName(step.line)),
+    ],
+    [{ title: "Pieces", number: true }, (step) => showNumber(step.pieces, 7)],
+    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, system)],
+    ...(isBrake ? atBrake : []),
+    [{ title: "Set-up, min", number: true }, (step) => (step.setUp > 0 ? minutes(step.setUp) : "")],
+    [{ title: "Run, min", number: true }, (step) => minutes(step.run)],
+    [{ title: "People", number: true }, (step) => String(step.work?.people ?? "")],
+    [{ title: "End", short: true }, (step) => time(step.finish)],
+    [
+      { title: "Begun", short: true },
+      (step) => (step.isStarted ? (step.begun ? time(step.begun) : "yes") : { markup: BOX }),
+    ],
+    [{ title: "Done" }, () => ({ markup: BOX })],
+  ];
   return [
     heading(`${machine}: ${dayOfWeek(day)}`),
     keyFigures([
       { name: "Work", value: `${hours(load)} h`, beside: `of ${hours(available)} h` },
+      { name: "Free", value: `${hours(available - load)} h`, beside: "" },
       { name: "People", value: `${hours(people)} h`, beside: "two at a line count twice" },
       { name: "Lines", value: String(own.length), beside: "" },
     ]),
     table(
-      [
-        { title: "Begin", short: true },
-        { title: "Job" },
-        { title: "Part", short: true },
-        { title: "Pieces", number: true },
-        { title: "Tools, sheet" },
-        { title: "Set-up, min", number: true },
-        { title: "Run, min", number: true },
-        { title: "People", number: true },
-        { title: "End", short: true },
-        { title: "Begun" },
-        { title: "Done" },
-      ],
-      own.map((step): Cell[] => {
-        const setFor = setForSays(step, system);
-        const isSame = setFor !== "" && setFor === last;
-        last = setFor;
-        const part = step.lots > 1 ? `${lineName(step.line)}, lot ${step.lot} of ${step.lots}` : lineName(step.line);
-        return [
-          time(step.begins),
-          week.jobs[step.job]!.name,
-          part,
-          showNumber(step.pieces, 7),
-          isSame ? "the same" : setFor,
-          step.setUp > 0 ? minutes(step.setUp) : "",
-          minutes(step.run),
-          String(step.work?.people ?? ""),
-          time(step.finish),
-          { markup: BOX },
-          { markup: BOX },
-        ];
-      }),
+      columns.map(([column]) => column),
+      own.map((step) => columns.map(([, cell]) => cell(step))),
       "tight",
     ),
-    own.some(({ station }) => station.name.toLowerCase() === "brake")
+    own.some(({ isCritical }) => isCritical)
+      ? paragraph(`${DECIDES} decides when its job is done: a minute lost here is lost to the job.`, "small")
+      : "",
+    isBrake
       ? `<h2>Before the first stroke</h2>${list(cautionsOfSetUp, "cautions")}`
       : paragraph(
           "Guards in place; lock out before reaching into the machine. Its plate, local codes and licensed practice decide.",
@@ -211,4 +246,15 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
         ),
     `<p>Not done, and why ${BLANK} ${BLANK} &nbsp; handed over to ${BLANK} at ${BLANK}</p>`,
   ].join("\n");
+}
+const DAYS_APART = 6; // so far a weekday says which day is meant
+const DECIDES = "\u25c6";
+
+/** "A36 0.25 in", and at a machine that cuts the size of the blank. */
+function sheetSays({ line: { plan }, setFor, change }: PlannedStep, system: UnitSystem): string {
+  const { line, blank, sheetThickness } = plan;
+  const length = (value: number) => show(value, "length", system, 3);
+  const sheet = `${line.material.name} ${show(sheetThickness, "length", system)}`;
+  const isCut = change > 0 && setFor === `${line.material.name} ${line.thickness}`;
+  return isCut ? `${sheet}, blank ${length(blank.length)} x ${length(blank.width)}` : sheet;
 }

@@ -1,9 +1,10 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
 import { toBoolean, toNumber, toText } from "./coerce.ts";
 import type { Compiling } from "./compiling.ts";
-import type { Code, Frame, WorksheetFunction } from "./frame.ts";
+import type { ArgumentKind, Code, Frame, ScalarKind, WorksheetFunction } from "./frame.ts";
 import { lift } from "./lift.ts";
 import { dereference } from "./reference.ts";
 import { isMatrix, NUM, type Value } from "./value.ts";
@@ -20,31 +21,32 @@ function checkCount(fn: WorksheetFunction, count: number): void {
   );
 }
 
-function letterAt(fn: WorksheetFunction, index: number): string {
-  const { letters, repeats } = fn;
-  if (index < letters.length || repeats === 0) return letters[index] ?? "a";
-  const start = letters.length - repeats;
-  return letters[start + ((index - start) % repeats)]!;
+function kindAt({ kinds, repeats }: WorksheetFunction, index: number): ArgumentKind {
+  const start = kinds.length - repeats;
+  return kinds[index < kinds.length ? index : start + ((index - start) % repeats)] ?? "array";
 }
 
-const SCALAR = "ntbveNTBV";
+type Read = (value: CellValue | undefined) => unknown;
 
-function convert(letter: string, value: CellValue | undefined): unknown {
-  if (value === undefined && letter < "a") return undefined;
-  switch (letter) {
-    case "n":
-    case "N":
-      return typeof value === "number" ? value : toNumber(value);
-    case "t":
-    case "T":
-      return toText(value);
-    case "b":
-    case "B":
-      return toBoolean(value);
-    default:
-      return value === undefined ? null : value;
-  }
-}
+const number: Read = (value) => (typeof value === "number" ? value : toNumber(value));
+const asItIs: Read = (value) => (value === undefined ? null : value);
+const ifGiven =
+  (read: Read): Read =>
+  (value) =>
+    value === undefined ? undefined : read(value);
+
+const SCALARS: Readonly<Record<ScalarKind, Read>> = {
+  number,
+  text: toText,
+  boolean: toBoolean,
+  value: asItIs,
+  any: asItIs,
+  "number?": ifGiven(number),
+  "text?": ifGiven(toText),
+  "boolean?": ifGiven(toBoolean),
+  "value?": ifGiven(asItIs),
+};
+const isScalar = (kind: ArgumentKind): kind is ScalarKind => kind in SCALARS;
 
 /** Excel knows neither infinity nor NaN: what overflows or has no value is #NUM!. */
 function representable(value: Value): Value {
@@ -66,33 +68,39 @@ export function compileCall(
   const given = nodes.length === 1 && nodes[0] === null && fn.most === 0 ? [] : nodes;
   checkCount(fn, given.length);
   const body = fn.body as unknown as Body;
-  const letters = given.map((_, i) => letterAt(fn, i));
-  const scalars: number[] = [];
-  const readers = given.map((node, i): ((frame: Frame) => unknown) => {
-    const letter = letters[i]!;
-    if (SCALAR.includes(letter)) {
-      scalars.push(i);
+  const scalars: {
+    readonly at: number;
+    readonly read: Read;
+    readonly takesErrors: boolean;
+    readonly takesNumbers: boolean;
+  }[] = [];
+  const readers = given.map((node, at): ((frame: Frame) => unknown) => {
+    const kind = kindAt(fn, at);
+    if (isScalar(kind)) {
+      scalars.push({
+        at,
+        read: SCALARS[kind],
+        takesErrors: kind === "any",
+        takesNumbers: !/^(?:text|boolean)/.test(kind),
+      });
       return node === null ? () => undefined : compiler.single(node, array, names);
     }
-    if (node === null) return letter === "l" || letter === "k" ? () => () => null : () => undefined;
-    if (letter === "c") return compiler.single(node, array, names);
-    if (letter === "k") {
-      const code = compiler.single(node, array, names);
-      return (frame) => () => code(frame);
-    }
-    if (letter === "l") {
-      const code = compiler.code(node, array, names);
-      return (frame) => () => code(frame);
-    }
-    return compiler.code(node, letter === "a" || array, names);
+    const isLazy = kind === "lazy" || kind === "lazyWhole";
+    if (node === null) return isLazy ? () => () => null : () => undefined;
+    const code =
+      kind === "whole" || kind === "lazyWhole"
+        ? compiler.single(node, array, names)
+        : compiler.code(node, kind === "array" || array, names);
+    return isLazy ? (frame) => () => code(frame) : code;
   });
 
   const run = (frame: Frame, args: unknown[]): Value => {
-    for (const i of scalars) {
-      const letter = letters[i]!;
-      const value = convert(letter, args[i] as CellValue | undefined);
-      if (value instanceof CellError && letter !== "e") return value;
-      args[i] = value;
+    for (const { at, read, takesErrors, takesNumbers } of scalars) {
+      const asGiven = args[at] as CellValue | undefined;
+      if (takesNumbers && typeof asGiven === "number") continue;
+      const value = read(asGiven);
+      if (value instanceof CellError && !takesErrors) return value;
+      args[at] = value;
     }
     try {
       return representable(body(frame, ...args));
@@ -105,19 +113,19 @@ export function compileCall(
   return (frame) => {
     const args: unknown[] = new Array(readers.length);
     let stretched = false;
-    for (let i = 0; i < readers.length; i++) {
-      const value = readers[i]!(frame);
-      args[i] = value;
+    for (let at = 0; at < readers.length; at++) {
+      const value = readers[at]?.(frame);
+      args[at] = value;
       if (Array.isArray(value)) stretched = true;
     }
-    if (stretched && scalars.some((i) => isMatrix(args[i]))) {
+    if (stretched && scalars.some(({ at }) => isMatrix(args[at]))) {
       return lift(
-        scalars.map((i) => args[i] as CellValue | CellMatrix | undefined),
+        scalars.map(({ at }) => args[at] as CellValue | CellMatrix | undefined),
         (values) => {
           const one = args.slice();
-          for (let k = 0; k < scalars.length; k++) one[scalars[k]!] = values[k];
+          for (const [k, { at }] of scalars.entries()) one[at] = values[k];
           const result = dereference(run(frame, one), frame);
-          return isMatrix(result) ? result[0]![0]! : result;
+          return isMatrix(result) ? topLeft(result) : result;
         },
       );
     }

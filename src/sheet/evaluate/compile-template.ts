@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { functionName } from "../formula/function-name.ts";
 import type { Parsed } from "../formula/parse.ts";
 import { Compiler } from "./compile.ts";
@@ -34,8 +35,8 @@ function snapping(
   tree: Extract<AstExpression, { type: "BinaryExpression" }>,
   array: boolean,
 ): Code {
-  const left = compiler.single(tree.arguments[0]!, array, []);
-  const right = compiler.single(tree.arguments[1]!, array, []);
+  const left = compiler.single(firstOf(tree.arguments), array, []);
+  const right = compiler.single(itemAt(tree.arguments, 1), array, []);
   const operate = binaryOperators[tree.operator]!;
   const snapped = (a: CellValue, b: CellValue): CellValue => {
     const result = operate(a, b);
@@ -46,7 +47,7 @@ function snapping(
   return (frame) => {
     const a = left(frame);
     const b = right(frame);
-    return isMatrix(a) || isMatrix(b) ? lift([a, b], (v) => snapped(v[0]!, v[1]!)) : snapped(a, b);
+    return isMatrix(a) || isMatrix(b) ? lift([a, b], ([x, y]) => snapped(x, y)) : snapped(a, b);
   };
 }
 

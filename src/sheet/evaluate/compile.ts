@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import { CellError, type CellMatrix, type CellValue, ERROR_CODES, type ErrorCode } from "../../units/cell.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { functionName } from "../formula/function-name.ts";
 import { SyntaxRefusal } from "../formula/parse.ts";
 import { compileCall } from "./call.ts";
@@ -7,9 +8,9 @@ import type { Compiling, Names } from "./compiling.ts";
 import type { Code, Frame, Grid, Template } from "./frame.ts";
 import { keep } from "./keep.ts";
 import { bareName, compileLambda, compileLet, functionValue, scopeAt } from "./lambda-code.ts";
-import { applyBinary, binaryOperators, unaryOperators } from "./operators.ts";
+import { applyBinary, binaryOperators, type Scalar, unaryOperators } from "./operators.ts";
 import type { Precedent } from "./precedent.ts";
-import { areasOf, dereference, intersect, join, overlap } from "./reference.ts";
+import { areasOf, dereference, intersect, join, overlap, unwrapped } from "./reference.ts";
 import { compileRange, compileTable, type ReferenceCode } from "./reference-code.ts";
 import { AreaList, errorOf, isMatrix, Lambda, NAME, NULL, RangeRef, VALUE, type Value } from "./value.ts";
 
@@ -34,7 +35,7 @@ export class Compiler implements Compiling {
       case "Literal": {
         if (typeof node.value === "boolean") return constant(node.value);
         const slot = Number(node.value);
-        return (frame) => frame.literals[slot]!;
+        return (frame) => frame.literals[slot] ?? null;
       }
       case "ErrorLiteral":
         return constant(literalError(node.value));
@@ -45,7 +46,7 @@ export class Compiler implements Compiling {
       case "ReferenceIdentifier":
         return this.reference(node.value, node.kind, names).code;
       case "UnaryExpression":
-        return this.unary(node.operator, node.arguments[0]!, array, names);
+        return this.unary(node.operator, firstOf(node.arguments), array, names);
       case "BinaryExpression":
         return this.binary(node, array, names);
       case "CallExpression":
@@ -134,20 +135,20 @@ export class Compiler implements Compiling {
 
   private binary(node: Extract<AstExpression, { type: "BinaryExpression" }>, array: boolean, names: Names): Code {
     // A long chain a+b+c+... is a tree as deep as the formula is long: walk its left spine instead of recursing.
-    const steps: { operator: string; right: AstExpression }[] = [];
+    const steps: { operate: Scalar; right: AstExpression }[] = [];
     let left: AstExpression = node;
-    while (left.type === "BinaryExpression" && binaryOperators[left.operator]) {
-      steps.push({ operator: left.operator, right: left.arguments[1]! });
-      left = left.arguments[0]!;
+    while (left.type === "BinaryExpression") {
+      const operate = binaryOperators[left.operator];
+      if (!operate) break;
+      steps.push({ operate, right: itemAt(left.arguments, 1) });
+      left = firstOf(left.arguments);
     }
     if (steps.length === 0) return this.referenceOperator(node, array, names);
     const first = this.single(left, array, names);
-    const rest = steps.reverse().map((step) => ({
-      operate: binaryOperators[step.operator]!,
-      right: this.single(step.right, array, names),
-    }));
-    if (rest.length === 1) {
-      const { operate, right } = rest[0]!;
+    const rest = steps.reverse().map(({ operate, right }) => ({ operate, right: this.single(right, array, names) }));
+    const [only, ...more] = rest;
+    if (only && more.length === 0) {
+      const { operate, right } = only;
       return (frame) => applyBinary(operate, first(frame), right(frame));
     }
     return (frame) => {
@@ -162,8 +163,8 @@ export class Compiler implements Compiling {
     array: boolean,
     names: Names,
   ): Code {
-    const a = this.code(node.arguments[0]!, array, names);
-    const b = this.code(node.arguments[1]!, array, names);
+    const a = this.code(firstOf(node.arguments), array, names);
+    const b = this.code(itemAt(node.arguments, 1), array, names);
     if (node.operator === ":") {
       this.dynamic = true;
       return (frame) => join(a(frame), b(frame));
@@ -236,8 +237,7 @@ const constant =
 
 /** A computed array in an ordinary formula stays an array: only references are narrowed to one cell. */
 function intersectOrKeep(value: Value, frame: Frame): CellValue | CellMatrix {
-  if (isMatrix(value)) return value.length === 1 && value[0]!.length === 1 ? value[0]![0]! : value;
-  return intersect(value, frame);
+  return isMatrix(value) ? unwrapped(value) : intersect(value, frame);
 }
 
 function inCell(frame: Frame, literals: readonly (number | string)[]): Frame {

@@ -77,14 +77,28 @@ export interface Template {
   readonly rootCustom: string | undefined;
 }
 
+/**
+ * How an argument is read. One value, stretched over arrays element by element: number, text, boolean, value (no error),
+ * any (errors too); with "?" an argument left empty between commas counts as not given. As it comes: range (a range or
+ * values), array (the same, evaluated as an array formula), whole (a value or an array, not stretched). On demand: lazy,
+ * and lazyWhole, read like whole.
+ */
+export type ArgumentKind = ScalarKind | "range" | "array" | "whole" | "lazy" | "lazyWhole";
+export type ScalarKind =
+  | "number"
+  | "text"
+  | "boolean"
+  | "value"
+  | "any"
+  | `${"number" | "text" | "boolean" | "value"}?`;
+
 /** One of Excel's own functions: how its arguments are read, and what it answers. */
 export interface WorksheetFunction {
   readonly name: string;
-  /** Letters of the parameters, without marks. */
-  readonly letters: string;
+  readonly kinds: readonly ArgumentKind[];
   readonly least: number;
   readonly most: number;
-  /** How many of the last letters repeat. */
+  /** How many of the last kinds repeat. */
   readonly repeats: number;
   /** May read cells no argument names. */
   readonly dynamic: boolean;

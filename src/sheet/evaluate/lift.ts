@@ -1,20 +1,24 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { itemAt, widthOf } from "../../units/certain.ts";
 import { withinLimit } from "./array-limit.ts";
 import { isMatrix, NA } from "./value.ts";
 
-export type Liftable = CellValue | CellMatrix | undefined;
+type Liftable = CellValue | CellMatrix | undefined;
 
 /**
  * Applies a scalar operation element by element as Excel's operators do: 1 x 1 stretches, a row meets a column as a
  * block, and where one side is too short the cell is #N/A. Rows that a whole-column range shares are computed once.
  */
-export function lift(args: readonly Liftable[], body: (values: CellValue[]) => CellValue): CellMatrix {
+export function lift<const Given extends readonly Liftable[]>(
+  args: Given,
+  body: (values: { [At in keyof Given]: CellValue }) => CellValue,
+): CellMatrix {
   let rows = 1;
   let columns = 1;
   for (const arg of args) {
     if (!isMatrix(arg)) continue;
     rows = Math.max(rows, arg.length);
-    columns = Math.max(columns, arg[0]!.length);
+    columns = Math.max(columns, widthOf(arg));
   }
   const result: CellMatrix = new Array(rows);
   const before: (CellValue[] | undefined)[] = new Array(args.length);
@@ -30,7 +34,7 @@ export function lift(args: readonly Liftable[], body: (values: CellValue[]) => C
       before[i] = rowOf[i];
     }
     if (repeated) {
-      result[r] = result[r - 1]!;
+      result[r] = itemAt(result, r - 1);
       continue;
     }
     withinLimit(++made, columns);
@@ -49,7 +53,7 @@ export function lift(args: readonly Liftable[], body: (values: CellValue[]) => C
         if (value === undefined) short = true;
         else values[i] = value;
       }
-      out[c] = short ? NA : body(values);
+      out[c] = short ? NA : body(values as { [At in keyof Given]: CellValue });
     }
     result[r] = out;
   }

@@ -4,7 +4,7 @@ import { compareValues } from "./compare.ts";
 import { lift } from "./lift.ts";
 import { DIV0, isMatrix, NUM } from "./value.ts";
 
-type Scalar = (a: CellValue, b: CellValue) => CellValue;
+export type Scalar = (a: CellValue, b: CellValue) => CellValue;
 
 function arithmetic(compute: (a: number, b: number) => number | CellError): Scalar {
   return (left, right) => {
@@ -73,5 +73,5 @@ export function applyBinary(
   b: CellValue | CellMatrix,
 ): CellValue | CellMatrix {
   if (!isMatrix(a) && !isMatrix(b)) return operate(a, b);
-  return lift([a, b], (values) => operate(values[0]!, values[1]!));
+  return lift([a, b], ([x, y]) => operate(x, y));
 }

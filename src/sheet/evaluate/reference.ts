@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { topLeft, widthOf } from "../../units/certain.ts";
 import type { Frame } from "./frame.ts";
 import { AreaList, CALC, isMatrix, Lambda, RangeRef, VALUE, type Value } from "./value.ts";
 
@@ -11,9 +12,12 @@ export function dereference(value: Value, frame: Frame): CellValue | CellMatrix 
     return value.areas.length === 1 ? dereference(value.areas[0], frame) : VALUE;
   }
   if (value instanceof Lambda) return CALC;
-  if (isMatrix(value) && value.length === 1 && value[0]!.length === 1) return value[0]![0]!;
-  return value === undefined ? null : value;
+  return isMatrix(value) ? unwrapped(value) : value === undefined ? null : value;
 }
+
+/** An array of one cell is that cell. */
+export const unwrapped = (rows: CellMatrix): CellValue | CellMatrix =>
+  rows.length === 1 && widthOf(rows) === 1 ? topLeft(rows) : rows;
 
 /** The matrix behind a value, 1 x 1 for a single one. */
 export function toMatrix(value: Value, frame: Frame): CellMatrix {
@@ -34,7 +38,7 @@ export function intersect(value: Value, frame: Frame): CellValue {
     return VALUE;
   }
   if (value instanceof AreaList) return VALUE;
-  if (isMatrix(value)) return value[0]![0]!;
+  if (isMatrix(value)) return topLeft(value);
   if (value instanceof Lambda) return CALC;
   return value === undefined ? null : value;
 }
@@ -43,7 +47,7 @@ export function intersect(value: Value, frame: Frame): CellValue {
 export function firstValue(value: Value, frame: Frame): CellValue {
   const area = areasOf(value)[0];
   if (area) return frame.grid.cell(area.sheet, area.top, area.left);
-  return isMatrix(value) ? value[0]![0]! : intersect(value, frame);
+  return isMatrix(value) ? topLeft(value) : intersect(value, frame);
 }
 
 /** The range operator A1:B2 between computed references: the smallest rectangle that holds both. */

@@ -2,7 +2,7 @@
  * How a function is spelled in a file and what it is called: `_xlfn.`, `_xlws.` and `_xlfn._xlws.` mark functions newer
  * than the format, `_xldudf_NAMESPACE_` a custom function whose dots became underscores; typed text has "NAMESPACE.".
  */
-export interface FunctionName {
+interface FunctionName {
   readonly name: string;
   readonly custom: boolean;
 }

@@ -5,7 +5,7 @@ import { parseCell } from "./address.ts";
  * and strings are taken out as literals. A column of 10,000 filled-down formulas is thus parsed once, even when a
  * constant differs in every row.
  */
-export interface FormulaKey {
+interface FormulaKey {
   readonly key: string;
   readonly literals: (number | string)[];
   /** Cells named in the text ("A1:B2" names two): the parser checks that it saw the same. */

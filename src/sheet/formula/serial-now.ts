@@ -19,10 +19,10 @@ export function serialNow(moment: Date): number {
 export function serialOfIso(text: string): number | undefined {
   const match = /^(\d{4})-(\d\d)-(\d\d)(?:[T ](\d\d):(\d\d)(?::(\d\d)(?:\.\d+)?)?(?:Z|[+-]\d\d:?\d\d)?)?$/.exec(text);
   if (!match) return undefined;
-  const [year, month, day, hour = 0, minute = 0, second = 0] = match.slice(1).map((part) => Number(part ?? 0));
-  const time = Date.UTC(year!, month! - 1, day, hour, minute, second);
+  const [year = 0, month = 0, day, hour = 0, minute = 0, second = 0] = match.slice(1).map((part) => Number(part ?? 0));
+  const time = Date.UTC(year, month - 1, day, hour, minute, second);
   const date = new Date(time);
-  if (date.getUTCMonth() !== month! - 1 || date.getUTCDate() !== day || hour! > 23 || minute! > 59 || second! > 59)
+  if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day || hour > 23 || minute > 59 || second > 59)
     return undefined;
   return time / MS_PER_DAY + UNIX_EPOCH;
 }

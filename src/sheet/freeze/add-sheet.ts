@@ -10,7 +10,7 @@ const STRICT_RELATIONS = "http://purl.oclc.org/ooxml/officeDocument/relationship
 /** Puts a part's text into the package to be. */
 export type Put = (name: string, text: string) => void;
 
-export interface AddedSheet {
+interface AddedSheet {
   readonly opened: Package;
   /** The workbook's own part. */
   readonly main: string;

@@ -16,7 +16,7 @@ export interface Frozen {
   readonly cells: number;
 }
 
-export interface FreezeOptions {
+interface FreezeOptions {
   /** The sheet that is added comes before all others and is the one that shows. */
   readonly first?: boolean;
   /** Values that would be untrue of a copy, and what stands in their place. */
@@ -99,7 +99,7 @@ function dropChain({ package: opened }: Workbook, main: string, parts: Map<strin
   put("[Content_Types].xml", keep(opened.text("[Content_Types].xml") ?? "", "PartName", `/${entry.name}`));
 }
 
-export const relationsOf = (part: string): string => {
+const relationsOf = (part: string): string => {
   const slash = part.lastIndexOf("/");
   return `${part.slice(0, slash + 1)}_rels/${part.slice(slash + 1)}.rels`;
 };

@@ -8,7 +8,7 @@ import { eachNumber, numbersA, numbersOf } from "./numbers.ts";
 import { runningSum } from "./running-sum.ts";
 
 export const aggregates: readonly WorksheetFunction[] = [
-  defineIn("SUM", "s*", (frame, ...args) => {
+  defineIn("SUM", "range...", (frame, ...args) => {
     if (args.length === 1) {
       const running = runningSum(frame, args[0]);
       if (running !== undefined) return finite(running, NUM);
@@ -19,14 +19,14 @@ export const aggregates: readonly WorksheetFunction[] = [
     });
     return finite(sum, NUM);
   }),
-  defineIn("PERCENTOF", "aa", (frame, part, all) => {
+  defineIn("PERCENTOF", "array array", (frame, part, all) => {
     const [some, whole] = [part, all].map((given) => numbersOf(frame, [given]).reduce((a, b) => a + b, 0)) as [
       number,
       number,
     ];
     return whole === 0 ? DIV0 : finite(some / whole, NUM);
   }),
-  defineIn("AVERAGE", "s*", (frame, ...args) => {
+  defineIn("AVERAGE", "range...", (frame, ...args) => {
     let sum = 0;
     let count = 0;
     eachNumber(frame, args, (value) => {
@@ -35,15 +35,15 @@ export const aggregates: readonly WorksheetFunction[] = [
     });
     return count === 0 ? DIV0 : finite(sum / count, NUM);
   }),
-  defineIn("AVERAGEA", "s*", (frame, ...args) => {
+  defineIn("AVERAGEA", "range...", (frame, ...args) => {
     const numbers = numbersA(frame, args);
     return numbers.length === 0 ? DIV0 : finite(numbers.reduce((a, b) => a + b, 0) / numbers.length, NUM);
   }),
-  defineIn("MIN", "s*", (frame, ...args) => extreme(numbersOf(frame, args), Math.min)),
-  defineIn("MAX", "s*", (frame, ...args) => extreme(numbersOf(frame, args), Math.max)),
-  defineIn("MINA", "s*", (frame, ...args) => extreme(numbersA(frame, args), Math.min)),
-  defineIn("MAXA", "s*", (frame, ...args) => extreme(numbersA(frame, args), Math.max)),
-  defineIn("PRODUCT", "s*", (frame, ...args) => {
+  defineIn("MIN", "range...", (frame, ...args) => extreme(numbersOf(frame, args), Math.min)),
+  defineIn("MAX", "range...", (frame, ...args) => extreme(numbersOf(frame, args), Math.max)),
+  defineIn("MINA", "range...", (frame, ...args) => extreme(numbersA(frame, args), Math.min)),
+  defineIn("MAXA", "range...", (frame, ...args) => extreme(numbersA(frame, args), Math.max)),
+  defineIn("PRODUCT", "range...", (frame, ...args) => {
     const numbers = numbersOf(frame, args);
     return numbers.length === 0
       ? 0
@@ -52,7 +52,7 @@ export const aggregates: readonly WorksheetFunction[] = [
           NUM,
         );
   }),
-  defineIn("COUNT", "s*", (frame, ...args) => {
+  defineIn("COUNT", "range...", (frame, ...args) => {
     let count = 0;
     for (const arg of args) {
       if (isReference(arg)) {
@@ -73,7 +73,7 @@ export const aggregates: readonly WorksheetFunction[] = [
     }
     return count;
   }),
-  defineIn("COUNTA", "s*", (frame, ...args) => {
+  defineIn("COUNTA", "range...", (frame, ...args) => {
     let count = 0;
     for (const arg of args) {
       if (isReference(arg)) {

@@ -6,20 +6,14 @@ import { DIV0, NUM } from "../evaluate/value.ts";
 import { define } from "./define.ts";
 
 /** The annuity equation pv(1+r)^n + pmt(1+r*type)((1+r)^n - 1)/r + fv = 0 (Microsoft's description of PV). */
-export function payment(
-  rate: number,
-  periods: number,
-  present: number,
-  future: number,
-  begin: number,
-): number | CellError {
+function payment(rate: number, periods: number, present: number, future: number, begin: number): number | CellError {
   if (periods === 0) return NUM;
   if (rate === 0) return -(present + future) / periods;
   const growth = (1 + rate) ** periods;
   return finite(-(present * growth + future) / ((1 + rate * begin) * ((growth - 1) / rate)), NUM);
 }
 
-export function futureValue(rate: number, periods: number, pay: number, present: number, begin: number): number {
+function futureValue(rate: number, periods: number, pay: number, present: number, begin: number): number {
   if (rate === 0) return -(present + pay * periods);
   const growth = (1 + rate) ** periods;
   return -(present * growth + pay * (1 + rate * begin) * ((growth - 1) / rate));
@@ -128,52 +122,62 @@ function cumulative(
 }
 
 export const annuities: readonly WorksheetFunction[] = [
-  define("PMT", "nnn?nn", (rate, periods, present, future = 0, type = 0) =>
+  define("PMT", "number number number [number] [number]", (rate, periods, present, future = 0, type = 0) =>
     payment(rate, periods, present, future, due(type)),
   ),
-  define("FV", "nnn?nn", (rate, periods, pay, present = 0, type = 0) =>
+  define("FV", "number number number [number] [number]", (rate, periods, pay, present = 0, type = 0) =>
     finite(futureValue(rate, periods, pay, present, due(type)), NUM),
   ),
-  define("PV", "nnn?nn", (rate, periods, pay, future = 0, type = 0) =>
+  define("PV", "number number number [number] [number]", (rate, periods, pay, future = 0, type = 0) =>
     finite(presentValue(rate, periods, pay, future, due(type)), NUM),
   ),
-  define("NPER", "nnn?nn", (rate, pay, present, future = 0, type = 0) =>
+  define("NPER", "number number number [number] [number]", (rate, pay, present, future = 0, type = 0) =>
     periodCount(rate, pay, present, future, due(type)),
   ),
-  define("RATE", "nnn?nnN", (periods, pay, present, future = 0, type = 0, guess = 0.1) =>
-    rateOf(periods, pay, present, future, due(type), guess),
+  define(
+    "RATE",
+    "number number number [number] [number] [number?]",
+    (periods, pay, present, future = 0, type = 0, guess = 0.1) =>
+      rateOf(periods, pay, present, future, due(type), guess),
   ),
-  define("IPMT", "nnnn?nn", (rate, period, periods, present, future = 0, type = 0) =>
-    interestPart(rate, period, periods, present, future, due(type)),
+  define(
+    "IPMT",
+    "number number number number [number] [number]",
+    (rate, period, periods, present, future = 0, type = 0) =>
+      interestPart(rate, period, periods, present, future, due(type)),
   ),
-  define("PPMT", "nnnn?nn", (rate, period, periods, present, future = 0, type = 0) => {
-    const pay = payment(rate, periods, present, future, due(type));
-    const part = interestPart(rate, period, periods, present, future, due(type));
-    if (pay instanceof CellError) return pay;
-    return part instanceof CellError ? part : pay - part;
-  }),
-  define("CUMIPMT", "nnnnnn", (rate, periods, present, start, end, type) =>
+  define(
+    "PPMT",
+    "number number number number [number] [number]",
+    (rate, period, periods, present, future = 0, type = 0) => {
+      const pay = payment(rate, periods, present, future, due(type));
+      const part = interestPart(rate, period, periods, present, future, due(type));
+      if (pay instanceof CellError) return pay;
+      return part instanceof CellError ? part : pay - part;
+    },
+  ),
+  define("CUMIPMT", "number number number number number number", (rate, periods, present, start, end, type) =>
     cumulative(rate, periods, present, start, end, type, true),
   ),
-  define("CUMPRINC", "nnnnnn", (rate, periods, present, start, end, type) =>
+  define("CUMPRINC", "number number number number number number", (rate, periods, present, start, end, type) =>
     cumulative(rate, periods, present, start, end, type, false),
   ),
-  define("ISPMT", "nnnn", (rate, period, periods, present) =>
+  define("ISPMT", "number number number number", (rate, period, periods, present) =>
     periods === 0 ? DIV0 : present * rate * (period / periods - 1),
   ),
-  define("EFFECT", "nn", (nominal, times) => {
+  define("EFFECT", "number number", (nominal, times) => {
     const n = Math.trunc(times);
     return nominal <= 0 || n < 1 ? NUM : (1 + nominal / n) ** n - 1;
   }),
-  define("NOMINAL", "nn", (effective, times) => {
+  define("NOMINAL", "number number", (effective, times) => {
     const n = Math.trunc(times);
     return effective <= 0 || n < 1 ? NUM : n * ((1 + effective) ** (1 / n) - 1);
   }),
-  define("RRI", "nnn", (periods, present, future) => {
+  define("RRI", "number number number", (periods, present, future) => {
     if (periods <= 0 || present === 0) return NUM;
     return finite((future / present) ** (1 / periods) - 1, NUM);
   }),
-  define("PDURATION", "nnn", (rate, present, future) =>
+  define("PDURATION", "number number number", (rate, present, future) =>
     rate <= 0 || present <= 0 || future <= 0 ? NUM : (Math.log(future) - Math.log(present)) / Math.log1p(rate),
   ),
 ];

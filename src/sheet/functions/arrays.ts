@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { cellAt, firstOf, itemAt, topLeft, widthOf } from "../../units/certain.ts";
 import { withinLimit } from "../evaluate/array-limit.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
@@ -8,28 +9,28 @@ import { define, defineIn, fail } from "./define.ts";
 import { sortRows, uniqueRows } from "./order.ts";
 
 function transposed(rows: CellMatrix): CellMatrix {
-  withinLimit(rows.length, rows[0]!.length);
-  return rows[0]!.map((_, c) => rows.map((row) => row[c]!));
+  withinLimit(rows.length, widthOf(rows));
+  return firstOf(rows).map((_, c) => rows.map((row) => itemAt(row, c)));
 }
 
 /** A range's used part only matters where whole columns are given; these functions read what there is. */
 const matrix = (frame: Frame, value: Value): CellMatrix => {
   const rows = toMatrix(value, frame);
-  const first = rows[0]![0]!;
-  if (rows.length === 1 && rows[0]!.length === 1 && first instanceof CellError && !isReference(value)) fail(first);
+  const first = topLeft(rows);
+  if (rows.length === 1 && widthOf(rows) === 1 && first instanceof CellError && !isReference(value)) fail(first);
   return rows;
 };
 
 function filter(rows: CellMatrix, include: CellMatrix, otherwise: CellMatrix | undefined): Value {
-  const byRow = include[0]!.length === 1 && include.length === rows.length;
-  const byColumn = !byRow && include.length === 1 && include[0]!.length === rows[0]!.length;
+  const byRow = widthOf(include) === 1 && include.length === rows.length;
+  const byColumn = !byRow && include.length === 1 && widthOf(include) === widthOf(rows);
   if (!byRow && !byColumn) return VALUE;
-  const keep = (byRow ? include.map((line) => line[0]!) : include[0]!).map((value) => {
+  const keep = (byRow ? include.map(firstOf) : firstOf(include)).map((value) => {
     const truth = toBoolean(value);
     return truth instanceof CellError ? fail(truth) : truth;
   });
   const kept = byRow ? rows.filter((_, i) => keep[i]) : rows.map((row) => row.filter((_, i) => keep[i]));
-  return kept.length > 0 && kept[0]!.length > 0 ? kept : (otherwise ?? CALC);
+  return widthOf(kept) > 0 ? kept : (otherwise ?? CALC);
 }
 
 /** Which part TAKE keeps or DROP leaves: n from the start, or from the end when negative. */
@@ -42,7 +43,7 @@ function part<T>(list: readonly T[], n: number | undefined, take: boolean): T[] 
 
 function cut(rows: CellMatrix, height: number | undefined, width: number | undefined, take: boolean): Value {
   const lines = part(rows, height, take).map((row) => part(row, width, take));
-  return lines.length > 0 && lines[0]!.length > 0 ? lines : CALC;
+  return widthOf(lines) > 0 ? lines : CALC;
 }
 
 /** Rows or columns by number, from the end when negative. */
@@ -60,7 +61,7 @@ function stacked(frame: Frame, args: readonly Value[]): CellMatrix {
     const areas = areasOf(arg);
     return areas.length > 0 ? areas.map((area) => frame.grid.matrix(area)) : [toMatrix(arg, frame)];
   });
-  const width = Math.max(...blocks.map((rows) => rows[0]!.length));
+  const width = Math.max(...blocks.map(widthOf));
   withinLimit(
     blocks.reduce((sum, rows) => sum + rows.length, 0),
     width,
@@ -69,7 +70,7 @@ function stacked(frame: Frame, args: readonly Value[]): CellMatrix {
 }
 
 function inOneLine(rows: CellMatrix, ignore: number, byColumn: boolean): CellValue[] {
-  withinLimit(rows.length, rows[0]!.length);
+  withinLimit(rows.length, widthOf(rows));
   const all = (byColumn ? transposed(rows) : rows).flat();
   const kind = Math.trunc(ignore);
   return all.filter((v) => !((kind & 1 && v === null) || (kind & 2 && v instanceof CellError)));
@@ -90,32 +91,32 @@ function wrapped(line: readonly CellValue[], count: number, pad: CellValue): Cel
 }
 
 const vector = (rows: CellMatrix): CellValue[] =>
-  rows.length === 1 ? rows[0]! : rows[0]!.length === 1 ? rows.flat() : fail(VALUE);
-const padding = (frame: Frame, pad: Value): CellValue => (pad === undefined ? NA : toMatrix(pad, frame)[0]![0]!);
-const orCalc = (rows: CellMatrix): Value => (rows.length > 0 && rows[0]!.length > 0 ? rows : CALC);
+  rows.length === 1 ? firstOf(rows) : widthOf(rows) === 1 ? rows.flat() : fail(VALUE);
+const padding = (frame: Frame, pad: Value): CellValue => (pad === undefined ? NA : topLeft(toMatrix(pad, frame)));
+const orCalc = (rows: CellMatrix): Value => (widthOf(rows) > 0 ? rows : CALC);
 
 export const arrays: readonly WorksheetFunction[] = [
-  defineIn("TRANSPOSE", "a", (frame, array) => transposed(matrix(frame, array))),
-  defineIn("FILTER", "aa?a", (frame, array, include, otherwise) =>
+  defineIn("TRANSPOSE", "array", (frame, array) => transposed(matrix(frame, array))),
+  defineIn("FILTER", "array array [array]", (frame, array, include, otherwise) =>
     filter(
       matrix(frame, array),
       matrix(frame, include),
       otherwise === undefined ? undefined : toMatrix(otherwise, frame),
     ),
   ),
-  defineIn("SORT", "a?aaB", (frame, array, by, order, acrossColumns = false) => {
+  defineIn("SORT", "array [array] [array] [boolean?]", (frame, array, by, order, acrossColumns = false) => {
     const rows = matrix(frame, array);
     const keys = by === undefined ? [1] : toMatrix(by, frame).flat().map(Number);
     const orders = order === undefined ? [1] : toMatrix(order, frame).flat().map(Number);
     const lines = acrossColumns ? transposed(rows) : rows;
-    if (keys.some((k) => !(k >= 1 && k <= lines[0]!.length)) || orders.some((o) => o !== 1 && o !== -1)) return VALUE;
+    if (keys.some((k) => !(k >= 1 && k <= widthOf(lines))) || orders.some((o) => o !== 1 && o !== -1)) return VALUE;
     const sorted = sortRows(
       lines,
-      keys.map((k, i) => ({ of: (row) => lines[row]![Math.trunc(k) - 1]!, order: orders[i] ?? orders[0]! })),
+      keys.map((k, i) => ({ of: (row) => cellAt(lines, row, Math.trunc(k) - 1), order: orders[i] ?? firstOf(orders) })),
     );
     return acrossColumns ? transposed(sorted) : sorted;
   }),
-  defineIn("SORTBY", "aa?a*", (frame, array, ...rest) => {
+  defineIn("SORTBY", "array array [array...]", (frame, array, ...rest) => {
     const rows = matrix(frame, array);
     const args = rest as Value[];
     const keys: { of: (row: number) => CellValue; order: number }[] = [];
@@ -124,20 +125,20 @@ export const arrays: readonly WorksheetFunction[] = [
       const by = matrix(frame, args[i]);
       const values = vector(by);
       across = rows.length !== values.length || (by.length === 1 && rows.length === 1);
-      if (values.length !== (across ? rows[0]!.length : rows.length)) return VALUE;
-      const order = args[i + 1] === undefined ? 1 : Number(toMatrix(args[i + 1], frame)[0]![0]);
+      if (values.length !== (across ? widthOf(rows) : rows.length)) return VALUE;
+      const order = args[i + 1] === undefined ? 1 : Number(topLeft(toMatrix(args[i + 1], frame)));
       if (order !== 1 && order !== -1) return VALUE;
-      keys.push({ of: (row) => values[row]!, order });
+      keys.push({ of: (row) => itemAt(values, row), order });
     }
     const sorted = sortRows(across ? transposed(rows) : rows, keys);
     return across ? transposed(sorted) : sorted;
   }),
-  defineIn("UNIQUE", "a?BB", (frame, array, acrossColumns = false, once = false) => {
+  defineIn("UNIQUE", "array [boolean?] [boolean?]", (frame, array, acrossColumns = false, once = false) => {
     const rows = matrix(frame, array);
     const kept = uniqueRows(acrossColumns ? transposed(rows) : rows, once);
     return kept.length === 0 ? CALC : acrossColumns ? transposed(kept) : kept;
   }),
-  define("SEQUENCE", "n?NNN", (rows, columns = 1, start = 1, step = 1) => {
+  define("SEQUENCE", "number [number?] [number?] [number?]", (rows, columns = 1, start = 1, step = 1) => {
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
     if (height < 0 || width < 0) return VALUE;
     if (height === 0 || width === 0) return CALC;
@@ -146,18 +147,22 @@ export const arrays: readonly WorksheetFunction[] = [
       Array.from({ length: width }, (_, c) => start + (r * width + c) * step),
     );
   }),
-  defineIn("TAKE", "aN?N", (frame, array, rows, columns) => cut(matrix(frame, array), rows, columns, true)),
-  defineIn("DROP", "aN?N", (frame, array, rows, columns) => cut(matrix(frame, array), rows, columns, false)),
-  defineIn("EXPAND", "aN?NV", (frame, array, rows, columns, pad) => {
+  defineIn("TAKE", "array number? [number?]", (frame, array, rows, columns) =>
+    cut(matrix(frame, array), rows, columns, true),
+  ),
+  defineIn("DROP", "array number? [number?]", (frame, array, rows, columns) =>
+    cut(matrix(frame, array), rows, columns, false),
+  ),
+  defineIn("EXPAND", "array number? [number?] [value?]", (frame, array, rows, columns, pad) => {
     const from = matrix(frame, array);
     const height = Math.trunc(rows ?? from.length);
-    const width = Math.trunc(columns ?? from[0]!.length);
-    if (height < from.length || width < from[0]!.length) return VALUE;
+    const width = Math.trunc(columns ?? widthOf(from));
+    if (height < from.length || width < widthOf(from)) return VALUE;
     withinLimit(height, width);
     return Array.from({ length: height }, (_, r) => Array.from({ length: width }, (_, c) => from[r]?.[c] ?? pad ?? NA));
   }),
-  defineIn("VSTACK", "a*", (frame, ...args) => stacked(frame, args)),
-  defineIn("HSTACK", "a*", (frame, ...args) => {
+  defineIn("VSTACK", "array...", (frame, ...args) => stacked(frame, args)),
+  defineIn("HSTACK", "array...", (frame, ...args) => {
     const sideways = args.flatMap((arg) => {
       const areas = areasOf(arg);
       return areas.length > 0
@@ -166,20 +171,22 @@ export const arrays: readonly WorksheetFunction[] = [
     });
     return transposed(stacked(frame, sideways));
   }),
-  defineIn("CHOOSEROWS", "aa*", (frame, array, ...picks) => chosen(matrix(frame, array), frame, picks as Value[])),
-  defineIn("CHOOSECOLS", "aa*", (frame, array, ...picks) =>
+  defineIn("CHOOSEROWS", "array array...", (frame, array, ...picks) =>
+    chosen(matrix(frame, array), frame, picks as Value[]),
+  ),
+  defineIn("CHOOSECOLS", "array array...", (frame, array, ...picks) =>
     transposed(chosen(transposed(matrix(frame, array)), frame, picks as Value[])),
   ),
-  defineIn("TOCOL", "a?NB", (frame, array, ignore = 0, byColumn = false) =>
+  defineIn("TOCOL", "array [number?] [boolean?]", (frame, array, ignore = 0, byColumn = false) =>
     orCalc(inOneLine(matrix(frame, array), ignore, byColumn).map((v) => [v])),
   ),
-  defineIn("TOROW", "a?NB", (frame, array, ignore = 0, byColumn = false) =>
+  defineIn("TOROW", "array [number?] [boolean?]", (frame, array, ignore = 0, byColumn = false) =>
     orCalc([inOneLine(matrix(frame, array), ignore, byColumn)]),
   ),
-  defineIn("WRAPROWS", "an?a", (frame, array, count, pad) =>
+  defineIn("WRAPROWS", "array number [array]", (frame, array, count, pad) =>
     wrapped(vector(matrix(frame, array)), count, padding(frame, pad)),
   ),
-  defineIn("WRAPCOLS", "an?a", (frame, array, count, pad) =>
+  defineIn("WRAPCOLS", "array number [array]", (frame, array, count, pad) =>
     transposed(wrapped(vector(matrix(frame, array)), count, padding(frame, pad))),
   ),
 ];

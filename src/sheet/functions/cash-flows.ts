@@ -1,4 +1,5 @@
 import { CellError } from "../../units/cell.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NUM, VALUE, type Value } from "../evaluate/value.ts";
@@ -7,7 +8,7 @@ import { numbersOf } from "./numbers.ts";
 
 /** Value now of payments at times (in periods) at a rate. */
 const presentValue = (rate: number, amounts: readonly number[], times: readonly number[]): number =>
-  amounts.reduce((sum, amount, i) => sum + amount / (1 + rate) ** times[i]!, 0);
+  amounts.reduce((sum, amount, i) => sum + amount / (1 + rate) ** itemAt(times, i), 0);
 
 /**
  * The rate at which payments are worth nothing now: Newton's method from the guess; where it does not settle, the sign
@@ -17,7 +18,7 @@ function internalRate(amounts: readonly number[], times: readonly number[], gues
   if (!amounts.some((a) => a > 0) || !amounts.some((a) => a < 0)) return NUM;
   const worth = (r: number): number => presentValue(r, amounts, times);
   const slope = (r: number): number =>
-    amounts.reduce((sum, a, i) => sum - (times[i]! * a) / (1 + r) ** (times[i]! + 1), 0);
+    amounts.reduce((sum, a, i) => sum - (itemAt(times, i) * a) / (1 + r) ** (itemAt(times, i) + 1), 0);
   let r = guess;
   for (let i = 0; i < 60 && r > -1; i++) {
     const next = r - worth(r) / slope(r);
@@ -54,12 +55,12 @@ const all = (frame: Frame, value: Value): number[] =>
 function dated(frame: Frame, values: Value, dates: Value): { amounts: number[]; years: number[] } {
   const amounts = all(frame, values);
   const days = all(frame, dates).map(Math.floor);
-  if (amounts.length !== days.length || days.some((d) => d < days[0]!)) fail(NUM);
-  return { amounts, years: days.map((d) => (d - days[0]!) / 365) };
+  if (amounts.length !== days.length || days.some((d) => d < firstOf(days))) fail(NUM);
+  return { amounts, years: days.map((d) => (d - firstOf(days)) / 365) };
 }
 
 export const cashFlows: readonly WorksheetFunction[] = [
-  defineIn("NPV", "ns*", (frame, ...given) => {
+  defineIn("NPV", "number range...", (frame, ...given) => {
     const [rate, ...args] = given as unknown as [number, ...Value[]];
     const amounts = numbersOf(frame, args);
     return rate === -1
@@ -70,7 +71,7 @@ export const cashFlows: readonly WorksheetFunction[] = [
           amounts.map((_, i) => i + 1),
         );
   }),
-  defineIn("IRR", "a?N", (frame, values, guess = 0.1) => {
+  defineIn("IRR", "array [number?]", (frame, values, guess = 0.1) => {
     const amounts = numbersOf(frame, [values]);
     return internalRate(
       amounts,
@@ -78,7 +79,7 @@ export const cashFlows: readonly WorksheetFunction[] = [
       guess,
     );
   }),
-  defineIn("MIRR", "ann", (frame, values, finance, reinvest) => {
+  defineIn("MIRR", "array number number", (frame, values, finance, reinvest) => {
     const amounts = numbersOf(frame, [values]);
     const n = amounts.length;
     const at = amounts.map((_, i) => i);
@@ -96,15 +97,15 @@ export const cashFlows: readonly WorksheetFunction[] = [
       ? DIV0
       : ((-gains * (1 + reinvest) ** (n - 1)) / costs) ** (1 / (n - 1)) - 1;
   }),
-  defineIn("XNPV", "naa", (frame, rate, values, dates) => {
+  defineIn("XNPV", "number array array", (frame, rate, values, dates) => {
     const { amounts, years } = dated(frame, values, dates);
     return rate <= -1 ? NUM : presentValue(rate, amounts, years);
   }),
-  defineIn("XIRR", "aa?N", (frame, values, dates, guess = 0.1) => {
+  defineIn("XIRR", "array array [number?]", (frame, values, dates, guess = 0.1) => {
     const { amounts, years } = dated(frame, values, dates);
     return internalRate(amounts, years, guess);
   }),
-  defineIn("FVSCHEDULE", "na", (frame, principal, schedule) =>
+  defineIn("FVSCHEDULE", "number array", (frame, principal, schedule) =>
     toMatrix(schedule, frame)
       .flat()
       .reduce<number>((value, rate) => {

@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { DIV0, isMatrix, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
 import { criterion, type Test } from "./criteria.ts";
@@ -9,7 +10,7 @@ function block(frame: Frame, value: Value): Block {
   if (isMatrix(value)) {
     return {
       rows: value.length,
-      columns: value[0]!.length,
+      columns: widthOf(value),
       used: value.length,
       key: undefined,
       at: (r, c) => value[r]?.[c] ?? null,
@@ -48,9 +49,9 @@ function whereAll(
   used: number,
   see: (r: number, c: number) => void,
 ): number {
-  const { rows, columns } = tested[0]!;
+  const { rows, columns } = firstOf(tested);
   const visit = (row: number, column: number): void => {
-    for (let i = 0; i < tests.length; i++) if (!tests[i]!(tested[i]!.at(row, column))) return;
+    for (let i = 0; i < tests.length; i++) if (!itemAt(tests, i)(itemAt(tested, i).at(row, column))) return;
     see(row, column);
   };
   if (candidates) {
@@ -76,7 +77,7 @@ function conditions(frame: Frame, args: readonly (Value | CellValue)[]): Conditi
     tests.push(criterion(wanted));
     candidates ??= positionsMeeting(frame, cells, wanted);
   }
-  const { rows, columns } = tested[0]!;
+  const { rows, columns } = firstOf(tested);
   if (tested.some((b) => b.rows !== rows || b.columns !== columns)) fail(VALUE);
   return { tested, tests, candidates, used: Math.max(...tested.map((b) => b.used)) };
 }
@@ -84,8 +85,8 @@ function conditions(frame: Frame, args: readonly (Value | CellValue)[]): Conditi
 function numbersWhere(frame: Frame, source: Value, args: readonly (Value | CellValue)[], sameShape: boolean): number[] {
   const all = conditions(frame, args);
   const { tested, used } = all;
-  const values = sameShape ? block(frame, source) : reshaped(frame, source, tested[0]!);
-  if (sameShape && (values.rows !== tested[0]!.rows || values.columns !== tested[0]!.columns)) fail(VALUE);
+  const values = sameShape ? block(frame, source) : reshaped(frame, source, firstOf(tested));
+  if (sameShape && (values.rows !== firstOf(tested).rows || values.columns !== firstOf(tested).columns)) fail(VALUE);
   const numbers: number[] = [];
   whereAll(all, Math.max(used, values.used), (row, column) => {
     const value = values.at(row, column);
@@ -102,29 +103,35 @@ const extreme = (numbers: readonly number[], better: (a: number, b: number) => n
   numbers.length ? numbers.reduce((a, b) => better(a, b)) : 0;
 
 export const conditional: readonly WorksheetFunction[] = [
-  defineIn("COUNTIF", "ae", (frame, range, wanted) => {
+  defineIn("COUNTIF", "array any", (frame, range, wanted) => {
     const all = conditions(frame, [range, wanted]);
     let count = 0;
     const below = whereAll(all, all.used, () => count++);
     return count + below;
   }),
-  defineIn("COUNTIFS", "ae**", (frame, ...args) => {
+  defineIn("COUNTIFS", "array... any...", (frame, ...args) => {
     const all = conditions(frame, args);
     let count = 0;
     const below = whereAll(all, all.used, () => count++);
     return count + below;
   }),
-  defineIn("SUMIF", "ae?a", (frame, range, wanted, source) =>
+  defineIn("SUMIF", "array any [array]", (frame, range, wanted, source) =>
     sum(numbersWhere(frame, source ?? range, [range, wanted], false)),
   ),
-  defineIn("AVERAGEIF", "ae?a", (frame, range, wanted, source) =>
+  defineIn("AVERAGEIF", "array any [array]", (frame, range, wanted, source) =>
     mean(numbersWhere(frame, source ?? range, [range, wanted], false)),
   ),
-  defineIn("SUMIFS", "aae**", (frame, source, ...args) => sum(numbersWhere(frame, source, args, true))),
-  defineIn("AVERAGEIFS", "aae**", (frame, source, ...args) => mean(numbersWhere(frame, source, args, true))),
-  defineIn("MAXIFS", "aae**", (frame, source, ...args) => extreme(numbersWhere(frame, source, args, true), Math.max)),
-  defineIn("MINIFS", "aae**", (frame, source, ...args) => extreme(numbersWhere(frame, source, args, true), Math.min)),
-  defineIn("COUNTBLANK", "a", (frame, range) => {
+  defineIn("SUMIFS", "array array... any...", (frame, source, ...args) => sum(numbersWhere(frame, source, args, true))),
+  defineIn("AVERAGEIFS", "array array... any...", (frame, source, ...args) =>
+    mean(numbersWhere(frame, source, args, true)),
+  ),
+  defineIn("MAXIFS", "array array... any...", (frame, source, ...args) =>
+    extreme(numbersWhere(frame, source, args, true), Math.max),
+  ),
+  defineIn("MINIFS", "array array... any...", (frame, source, ...args) =>
+    extreme(numbersWhere(frame, source, args, true), Math.min),
+  ),
+  defineIn("COUNTBLANK", "array", (frame, range) => {
     const cells = block(frame, range);
     let filled = 0;
     for (let row = 0; row < cells.used; row++) {

@@ -261,4 +261,4 @@ function converted(x: number, from: string, to: string): number | CellError {
   return !u || !v || u.quantity !== v.quantity ? NA : (x * u.factor) / v.factor;
 }
 
-export const convert: readonly WorksheetFunction[] = [define("CONVERT", "ntt", converted)];
+export const convert: readonly WorksheetFunction[] = [define("CONVERT", "number text text", converted)];

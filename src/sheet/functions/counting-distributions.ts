@@ -75,14 +75,14 @@ function negativeBinomial(failures: number, successes: number, p: number, cumula
   return cumulative ? incompleteBeta(p, s, f + 1) : choose(f + s - 1, s - 1) * p ** s * (1 - p) ** f;
 }
 
-const binomDist = define("BINOM.DIST", "nnnb", binomial);
-const binomInv = define("BINOM.INV", "nnn", binomialInverse);
-const poissonDist = define("POISSON.DIST", "nnb", poisson);
+const binomDist = define("BINOM.DIST", "number number number boolean", binomial);
+const binomInv = define("BINOM.INV", "number number number", binomialInverse);
+const poissonDist = define("POISSON.DIST", "number number boolean", poisson);
 
 export const countingDistributions: readonly WorksheetFunction[] = [
   binomDist,
   alias("BINOMDIST", binomDist),
-  define("BINOM.DIST.RANGE", "nnn?N", (trials, p, low, high) => {
+  define("BINOM.DIST.RANGE", "number number number [number?]", (trials, p, low, high) => {
     const [n, a, b] = [Math.trunc(trials), Math.trunc(low), Math.trunc(high ?? low)];
     if (n < 0 || p < 0 || p > 1 || a < 0 || a > n || b < a || b > n) return NUM;
     withinSteps(b - a);
@@ -95,7 +95,7 @@ export const countingDistributions: readonly WorksheetFunction[] = [
   alias("CRITBINOM", binomInv),
   poissonDist,
   alias("POISSON", poissonDist),
-  define("HYPGEOM.DIST", "nnnnb", (k, sample, successes, population, cumulative) => {
+  define("HYPGEOM.DIST", "number number number number boolean", (k, sample, successes, population, cumulative) => {
     if (!cumulative) return hypergeometric(k, sample, successes, population);
     withinSteps(k);
     let sum = 0;
@@ -107,7 +107,9 @@ export const countingDistributions: readonly WorksheetFunction[] = [
     }
     return k < 0 ? NUM : sum;
   }),
-  define("HYPGEOMDIST", "nnnn", hypergeometric),
-  define("NEGBINOM.DIST", "nnnb", negativeBinomial),
-  define("NEGBINOMDIST", "nnn", (failures, successes, p) => negativeBinomial(failures, successes, p, false)),
+  define("HYPGEOMDIST", "number number number number", hypergeometric),
+  define("NEGBINOM.DIST", "number number number boolean", negativeBinomial),
+  define("NEGBINOMDIST", "number number number", (failures, successes, p) =>
+    negativeBinomial(failures, successes, p, false),
+  ),
 ];

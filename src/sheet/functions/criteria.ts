@@ -38,9 +38,7 @@ function equals(wanted: CellValue): Test {
 export function criterion(given: CellValue): Test {
   if (given === null) return equals(0);
   if (typeof given !== "string") return equals(given);
-  const match = /^(<>|<=|>=|=|<|>)?([\s\S]*)$/.exec(given)!;
-  const operator = match[1] ?? "";
-  const rest = match[2]!;
+  const [, operator = "", rest = ""] = /^(<>|<=|>=|=|<|>)?([\s\S]*)$/.exec(given) ?? [];
   if (rest === "") {
     if (operator === "") return (value) => value === null || value === "";
     if (operator === "=") return (value) => value === null;

@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, topLeft } from "../../units/certain.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
 import { sameText } from "../evaluate/compare.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
@@ -54,17 +55,17 @@ function selected(name: string, frame: Frame, database: Value, field: Value, cri
   const chosen = rows.filter((row) => tests.some((test) => test(row)));
   const isCounting = COUNTING.includes(name);
   if (field === undefined) return isCounting ? chosen.map(() => 1) : fail(VALUE);
-  const asked = toMatrix(field, frame)[0]![0]!;
+  const asked = topLeft(toMatrix(field, frame));
   if (asked instanceof CellError) fail(asked);
   const column = typeof asked === "string" ? columnOf(headings, asked) : Math.trunc(Number(asked)) - 1;
   // LibreOffice counts the rows, Microsoft says nothing of it.
   if (column === -1 && typeof asked !== "string" && isCounting) keep("unknown-function", `${name} of field 0`);
   if (column < 0 || column >= headings.length) fail(VALUE);
-  return chosen.map((row) => row[column]!);
+  return chosen.map((row) => itemAt(row, column));
 }
 
 const database = (name: string, compute: (values: CellValue[], numbers: number[]) => CellValue): WorksheetFunction =>
-  defineIn(name, "aaa", (frame, data, field, criteria) => {
+  defineIn(name, "array array array", (frame, data, field, criteria) => {
     const values = selected(name, frame, data, field, criteria);
     const error = values.find((v) => v instanceof CellError);
     if (error && !COUNTING.includes(name)) return error;
@@ -82,7 +83,7 @@ export const databases: readonly WorksheetFunction[] = [
   database("DMAX", (_, n) => n.reduce((a, b) => Math.max(a, b), n[0] ?? 0)),
   database("DMIN", (_, n) => n.reduce((a, b) => Math.min(a, b), n[0] ?? 0)),
   database("DPRODUCT", (_, n) => (n.length ? n.reduce((a, b) => a * b, 1) : 0)),
-  database("DGET", (v) => (v.length === 0 ? VALUE : v.length > 1 ? NUM : v[0]!)),
+  database("DGET", (v) => (v.length === 0 ? VALUE : v.length > 1 ? NUM : firstOf(v))),
   database("DVAR", (_, n) => varianceOf(n, false)),
   database("DVARP", (_, n) => varianceOf(n, true)),
   database("DSTDEV", (_, n) => Math.sqrt(varianceOf(n, false))),

@@ -37,13 +37,17 @@ function clock(x: number): { hour: number; minute: number; second: number } {
   return { hour: Math.floor(seconds / 3600), minute: Math.floor(seconds / 60) % 60, second: seconds % 60 };
 }
 
+/** First day of the week by the number a function is given, Sunday being 0. */
+const firstDay = (kind: number): number | undefined =>
+  kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+
 /** WEEKDAY's numbering: 1 or 17 Sunday=1, 2 or 11 Monday=1, 3 Monday=0, 12 to 16 Tuesday=1 and on. */
 function weekday(frame: Frame, x: number, type: number): number | CellError {
   if (x < 0 || x > LAST_SERIAL) return NUM;
   const sunday = weekdayOf(x, frame.grid.date1904);
   const kind = Math.trunc(type);
   if (kind === 3) return (sunday + 6) % 7;
-  const first = kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+  const first = firstDay(kind);
   return first === undefined ? NUM : ((sunday - first + 7) % 7) + 1;
 }
 
@@ -57,7 +61,7 @@ function weekNumber(frame: Frame, x: number, type: number): number | CellError {
   if (x < 0) return NUM;
   const kind = Math.trunc(type);
   if (kind === 21) return isoWeek(frame, x);
-  const first = kind === 1 ? 0 : kind === 2 ? 1 : kind >= 11 && kind <= 17 ? (kind - 10) % 7 : undefined;
+  const first = firstDay(kind);
   if (first === undefined) return NUM;
   const newYear = serial(frame, day(frame, x).year, 1, 1);
   const offset = (weekdayOf(newYear, frame.grid.date1904) - first + 7) % 7;
@@ -95,41 +99,41 @@ function dateDifference(frame: Frame, from: number, to: number, unit: string): n
 const now = (frame: Frame, name: string): number => frame.grid.now ?? keep("volatile", `${name} needs --now`);
 
 export const dates: readonly WorksheetFunction[] = [
-  defineIn("DATE", "nnn", (frame, year, month, dayOfMonth) => {
+  defineIn("DATE", "number number number", (frame, year, month, dayOfMonth) => {
     const y = Math.trunc(year);
     if (y < 0 || y > 9999) return NUM;
     const base = frame.grid.date1904 ? 1904 : 1900;
     return serial(frame, y < base ? y + 1900 : y, Math.trunc(month), Math.trunc(dayOfMonth));
   }),
-  define("TIME", "nnn", (hour, minute, second) => {
+  define("TIME", "number number number", (hour, minute, second) => {
     const seconds = Math.trunc(hour) * 3600 + Math.trunc(minute) * 60 + Math.trunc(second);
     return seconds < 0 || Math.max(hour, minute, second) > 32_767 ? NUM : (seconds % 86_400) / 86_400;
   }),
-  defineIn("YEAR", "n", (frame, x) => day(frame, x).year),
-  defineIn("MONTH", "n", (frame, x) => day(frame, x).month),
-  defineIn("DAY", "n", (frame, x) => day(frame, x).day),
-  define("HOUR", "n", (x) => clock(x).hour),
-  define("MINUTE", "n", (x) => clock(x).minute),
-  define("SECOND", "n", (x) => clock(x).second),
-  defineIn("DATEVALUE", "t", (frame, text) => {
+  defineIn("YEAR", "number", (frame, x) => day(frame, x).year),
+  defineIn("MONTH", "number", (frame, x) => day(frame, x).month),
+  defineIn("DAY", "number", (frame, x) => day(frame, x).day),
+  define("HOUR", "number", (x) => clock(x).hour),
+  define("MINUTE", "number", (x) => clock(x).minute),
+  define("SECOND", "number", (x) => clock(x).second),
+  defineIn("DATEVALUE", "text", (frame, text) => {
     const x = textMoment(text);
     return x === undefined ? VALUE : Math.floor(x) - (frame.grid.date1904 ? DAYS_1904 : 0);
   }),
-  define("TIMEVALUE", "t", (text) => {
+  define("TIMEVALUE", "text", (text) => {
     const x = textMoment(text);
     return x === undefined ? VALUE : x - Math.floor(x);
   }),
   defineIn("TODAY", "", (frame) => Math.floor(now(frame, "TODAY"))),
   defineIn("NOW", "", (frame) => now(frame, "NOW")),
-  defineIn("WEEKDAY", "n?n", (frame, x, type = 1) => weekday(frame, x, type)),
-  defineIn("WEEKNUM", "n?n", (frame, x, type = 1) => weekNumber(frame, x, type)),
-  defineIn("ISOWEEKNUM", "n", (frame, x) => (x < 0 ? NUM : isoWeek(frame, x))),
-  defineIn("EDATE", "nn", addMonths),
-  defineIn("EOMONTH", "nn", (frame, start, months) => {
+  defineIn("WEEKDAY", "number [number]", (frame, x, type = 1) => weekday(frame, x, type)),
+  defineIn("WEEKNUM", "number [number]", (frame, x, type = 1) => weekNumber(frame, x, type)),
+  defineIn("ISOWEEKNUM", "number", (frame, x) => (x < 0 ? NUM : isoWeek(frame, x))),
+  defineIn("EDATE", "number number", addMonths),
+  defineIn("EOMONTH", "number number", (frame, start, months) => {
     const from = day(frame, start);
     return serial(frame, from.year, from.month + Math.trunc(months) + 1, 0);
   }),
-  define("DAYS", "ee", (end, start) => {
+  define("DAYS", "any any", (end, start) => {
     const number = (v: typeof end): number => {
       if (v instanceof CellError) fail(v);
       if (typeof v === "string") return textNumber(v) ?? fail(VALUE);
@@ -137,11 +141,11 @@ export const dates: readonly WorksheetFunction[] = [
     };
     return floorDay(number(end)) - floorDay(number(start));
   }),
-  defineIn("DAYS360", "nn?b", (frame, start, end, european = false) =>
+  defineIn("DAYS360", "number number [boolean]", (frame, start, end, european = false) =>
     days360(day(frame, start), day(frame, end), european),
   ),
-  defineIn("DATEDIF", "nnt", dateDifference),
-  defineIn("YEARFRAC", "nn?n", (frame, start, end, basis = 0) =>
+  defineIn("DATEDIF", "number number text", dateDifference),
+  defineIn("YEARFRAC", "number number [number]", (frame, start, end, basis = 0) =>
     start < 0 || end < 0 ? NUM : yearFraction(start, end, Math.trunc(basis), frame.grid.date1904),
   ),
 ];

@@ -1,5 +1,5 @@
 import type { CellError } from "../../units/cell.ts";
-import { type CalendarDay, dayOf, isLeap, monthLength, serialOf } from "../evaluate/calendar.ts";
+import { type CalendarDay, dayOf, isLeap, monthLength } from "../evaluate/calendar.ts";
 import { NUM } from "../evaluate/value.ts";
 
 const isFebruaryEnd = (d: CalendarDay): boolean => d.month === 2 && d.day === monthLength(d.year, 2);
@@ -23,7 +23,7 @@ export function days360(a: CalendarDay, b: CalendarDay, european: boolean): numb
 }
 
 /** Bond basis 0, American 30/360: both ends of February count as the 30th. */
-export function days30Us(a: CalendarDay, b: CalendarDay): number {
+function days30Us(a: CalendarDay, b: CalendarDay): number {
   let [first, last] = [a.day, b.day];
   if (isFebruaryEnd(a) && isFebruaryEnd(b)) last = 30;
   if (isFebruaryEnd(a)) first = 30;
@@ -59,6 +59,3 @@ export function yearFraction(start: number, end: number, basis: number, date1904
   if (basis === 4) return days360(a, b, true) / 360;
   return (to - from) / (basis === 2 ? 360 : 365);
 }
-
-export const actualDays = (from: CalendarDay, to: CalendarDay): number =>
-  (serialOf(to.year, to.month, to.day) ?? 0) - (serialOf(from.year, from.month, from.day) ?? 0);

@@ -1,55 +1,59 @@
 import type { CellError, CellMatrix, CellValue } from "../../units/cell.ts";
-import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
+import type { ArgumentKind, Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import type { Value } from "../evaluate/value.ts";
 
-/**
- * Kinds of parameters, one letter each:
- * n number, t text, b logical, v any value, e any value or error: one value, stretched over arrays element by element;
- * N T B V the same, but an argument left empty between commas counts as not given;
- * s range or values, taken as they come (SUM); a the same, its expression evaluated as an array formula;
- * c one value or an array, not stretched; l and k evaluated on demand (IF), k read like c. "?" begins the optional ones, "*" repeats the last letter, "**" the last two.
- */
-interface Kinds {
-  n: number;
-  t: string;
-  b: boolean;
-  v: CellValue;
-  e: CellValue;
-  N: number | undefined;
-  T: string | undefined;
-  B: boolean | undefined;
-  V: CellValue | undefined;
-  s: Value;
-  a: Value;
-  c: CellValue | CellMatrix;
-  l: () => Value;
-  k: () => CellValue | CellMatrix;
+/** What a body is handed for a parameter of each kind (see ArgumentKind). */
+interface Handed {
+  number: number;
+  text: string;
+  boolean: boolean;
+  value: CellValue;
+  any: CellValue;
+  "number?": number | undefined;
+  "text?": string | undefined;
+  "boolean?": boolean | undefined;
+  "value?": CellValue | undefined;
+  range: Value;
+  array: Value;
+  whole: CellValue | CellMatrix;
+  lazy: () => Value;
+  lazyWhole: () => CellValue | CellMatrix;
 }
 
-export type Arguments<P extends string, Optional extends boolean = false> = P extends `?${infer Rest}`
-  ? Arguments<Rest, true>
-  : P extends `${infer K}${infer Rest}`
-    ? K extends keyof Kinds
-      ? Rest extends "*"
-        ? Kinds[K][]
-        : Rest extends `${infer L}**`
-          ? L extends keyof Kinds
-            ? (Kinds[K] | Kinds[L])[]
-            : [Optional extends true ? Kinds[K] | undefined : Kinds[K], ...Arguments<Rest, Optional>]
-          : [Optional extends true ? Kinds[K] | undefined : Kinds[K], ...Arguments<Rest, Optional>]
-      : never
-    : [];
+type One<Word extends string> = Word extends `[${infer Kind}]`
+  ? One<Kind> | undefined
+  : Word extends `${infer Kind}...`
+    ? One<Kind>
+    : Word extends keyof Handed
+      ? Handed[Word]
+      : never;
+
+/** Of words that repeat, alone or the last two by turns: "[any...] [value...]". */
+type Each<Words extends string> = Words extends `${infer Word} ${infer Rest}`
+  ? Each<Word> | Each<Rest>
+  : Words extends `[${infer Word}]`
+    ? One<Word>
+    : One<Words>;
+
+/** Arguments by a line of kinds: "[number]" may be left out, "range..." repeats. */
+export type Arguments<Words extends string> = Words extends ""
+  ? []
+  : Words extends `${infer Word} ${infer Rest}`
+    ? Word extends `${string}...${"" | "]"}`
+      ? Each<Words>[]
+      : [One<Word>, ...Arguments<Rest>]
+    : Words extends `${string}...${"" | "]"}`
+      ? Each<Words>[]
+      : [One<Words>];
 
 function describe(name: string, spec: string, body: WorksheetFunction["body"], dynamic: boolean): WorksheetFunction {
-  const repeats = spec.endsWith("**") ? 2 : spec.endsWith("*") ? 1 : 0;
-  const marked = spec.replaceAll("*", "");
-  const optionalAt = marked.indexOf("?");
-  const letters = marked.replace("?", "");
+  const words = spec === "" ? [] : spec.split(" ");
+  const repeats = words.filter((word) => word.includes("...")).length;
   return {
     name,
-    letters,
-    least: optionalAt >= 0 ? optionalAt : letters.length,
-    most: repeats > 0 ? 255 : letters.length,
+    kinds: words.map((word) => word.replace(/^\[|\.{3}|\]$/g, "") as ArgumentKind),
+    least: words.filter((word) => !word.startsWith("[")).length,
+    most: repeats > 0 ? 255 : words.length,
     repeats,
     dynamic,
     body,
@@ -57,19 +61,19 @@ function describe(name: string, spec: string, body: WorksheetFunction["body"], d
 }
 
 /** A function of its arguments alone. Throwing a CellError answers with it. */
-export function define<P extends string>(
+export function define<Words extends string>(
   name: string,
-  spec: P,
-  body: (...args: Arguments<P>) => Value,
+  spec: Words,
+  body: (...args: Arguments<Words>) => Value,
 ): WorksheetFunction {
-  return describe(name, spec, (_frame, ...args) => body(...(args as unknown as Arguments<P>)), false);
+  return describe(name, spec, (_frame, ...args) => body(...(args as unknown as Arguments<Words>)), false);
 }
 
 /** A function that also looks at the cell it stands in or at other cells. */
-export function defineIn<P extends string>(
+export function defineIn<Words extends string>(
   name: string,
-  spec: P,
-  body: (frame: Frame, ...args: Arguments<P>) => Value,
+  spec: Words,
+  body: (frame: Frame, ...args: Arguments<Words>) => Value,
   dynamic = false,
 ): WorksheetFunction {
   return describe(name, spec, body as unknown as WorksheetFunction["body"], dynamic);

@@ -72,15 +72,20 @@ function variable(
 }
 
 export const depreciation: readonly WorksheetFunction[] = [
-  define("SLN", "nnn", (cost, salvage, life) => (life === 0 ? DIV0 : (cost - salvage) / life)),
-  define("SYD", "nnnn", (cost, salvage, life, period) =>
+  define("SLN", "number number number", (cost, salvage, life) => (life === 0 ? DIV0 : (cost - salvage) / life)),
+  define("SYD", "number number number number", (cost, salvage, life, period) =>
     life <= 0 || period < 1 || period > life ? NUM : ((cost - salvage) * (life - period + 1) * 2) / (life * (life + 1)),
   ),
-  define("DB", "nnnn?N", (cost, salvage, life, period, months = 12) => declining(cost, salvage, life, period, months)),
-  define("DDB", "nnnn?N", (cost, salvage, life, period, factor = 2) =>
+  define("DB", "number number number number [number?]", (cost, salvage, life, period, months = 12) =>
+    declining(cost, salvage, life, period, months),
+  ),
+  define("DDB", "number number number number [number?]", (cost, salvage, life, period, factor = 2) =>
     doubleDeclining(cost, salvage, life, period, factor),
   ),
-  define("VDB", "nnnnn?NB", (cost, salvage, life, start, end, factor = 2, noSwitch = false) =>
-    variable(cost, salvage, life, start, end, factor, noSwitch),
+  define(
+    "VDB",
+    "number number number number number [number?] [boolean?]",
+    (cost, salvage, life, start, end, factor = 2, noSwitch = false) =>
+      variable(cost, salvage, life, start, end, factor, noSwitch),
   ),
 ];

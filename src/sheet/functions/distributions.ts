@@ -17,7 +17,7 @@ import {
 import { meanOf, varianceOf } from "./statistics.ts";
 
 /** Quantile of the standard normal distribution, 0 < p < 1. */
-export function normalInverse(p: number): number | CellError {
+function normalInverse(p: number): number | CellError {
   if (p <= 0 || p >= 1) return NUM;
   if (p === 0.5) return 0;
   // The upper tail is found by symmetry, where the function keeps its digits.
@@ -102,22 +102,22 @@ const confidence = (alpha: number, deviation: number, size: number): number | Ce
   return z instanceof CellError ? z : (-z * deviation) / Math.sqrt(n);
 };
 
-const normDist = define("NORM.DIST", "nnnb", normalDist);
-const normInv = define("NORM.INV", "nnn", (p, mean, deviation) =>
+const normDist = define("NORM.DIST", "number number number boolean", normalDist);
+const normInv = define("NORM.INV", "number number number", (p, mean, deviation) =>
   deviation <= 0 ? NUM : scaled(normalInverse(p), mean, deviation),
 );
-const normSInv = define("NORM.S.INV", "n", normalInverse);
-const gammaDistribution = define("GAMMA.DIST", "nnnb", gammaDist);
-const gammaInv = define("GAMMA.INV", "nnn", gammaInverse);
-const betaInv = define("BETA.INV", "nnn?NN", betaInverse);
-const expon = define("EXPON.DIST", "nnb", exponential);
-const weibullDist = define("WEIBULL.DIST", "nnnb", weibull);
-const confidenceNorm = define("CONFIDENCE.NORM", "nnn", confidence);
-const logInv = define("LOGNORM.INV", "nnn", logNormalInverse);
-const erfFunction = define("ERF", "n?N", (a, b) => (b === undefined ? erf(a) : erf(b) - erf(a)));
-const erfcFunction = define("ERFC", "n", erfc);
-const gammaLn = define("GAMMALN", "n", (x) => (x <= 0 ? NUM : logGamma(x)));
-const zTest = defineIn("Z.TEST", "an?N", (frame, array, x, sigma) => {
+const normSInv = define("NORM.S.INV", "number", normalInverse);
+const gammaDistribution = define("GAMMA.DIST", "number number number boolean", gammaDist);
+const gammaInv = define("GAMMA.INV", "number number number", gammaInverse);
+const betaInv = define("BETA.INV", "number number number [number?] [number?]", betaInverse);
+const expon = define("EXPON.DIST", "number number boolean", exponential);
+const weibullDist = define("WEIBULL.DIST", "number number number boolean", weibull);
+const confidenceNorm = define("CONFIDENCE.NORM", "number number number", confidence);
+const logInv = define("LOGNORM.INV", "number number number", logNormalInverse);
+const erfFunction = define("ERF", "number [number?]", (a, b) => (b === undefined ? erf(a) : erf(b) - erf(a)));
+const erfcFunction = define("ERFC", "number", erfc);
+const gammaLn = define("GAMMALN", "number", (x) => (x <= 0 ? NUM : logGamma(x)));
+const zTest = defineIn("Z.TEST", "array number [number?]", (frame, array, x, sigma) => {
   const data = numbersOf(frame, [array]);
   if (data.length === 0) return NUM;
   const deviation = sigma ?? Math.sqrt(varianceOf(data, false));
@@ -129,14 +129,14 @@ export const distributions: readonly WorksheetFunction[] = [
   alias("NORMDIST", normDist),
   normInv,
   alias("NORMINV", normInv),
-  define("NORM.S.DIST", "nb", (z, cumulative) => (cumulative ? normal(z) : normalDensity(z))),
-  define("NORMSDIST", "n", normal),
+  define("NORM.S.DIST", "number boolean", (z, cumulative) => (cumulative ? normal(z) : normalDensity(z))),
+  define("NORMSDIST", "number", normal),
   normSInv,
   alias("NORMSINV", normSInv),
-  define("PHI", "n", normalDensity),
-  define("GAUSS", "n", (z) => normal(z) - 0.5),
-  define("LOGNORM.DIST", "nnnb", logNormal),
-  define("LOGNORMDIST", "nnn", (x, mean, deviation) => logNormal(x, mean, deviation, true)),
+  define("PHI", "number", normalDensity),
+  define("GAUSS", "number", (z) => normal(z) - 0.5),
+  define("LOGNORM.DIST", "number number number boolean", logNormal),
+  define("LOGNORMDIST", "number number number", (x, mean, deviation) => logNormal(x, mean, deviation, true)),
   logInv,
   alias("LOGINV", logInv),
   gammaDistribution,
@@ -145,15 +145,19 @@ export const distributions: readonly WorksheetFunction[] = [
   alias("GAMMAINV", gammaInv),
   gammaLn,
   alias("GAMMALN.PRECISE", gammaLn),
-  define("GAMMA", "n", (x) => {
+  define("GAMMA", "number", (x) => {
     if (x === 0 || (x < 0 && Number.isInteger(x))) return NUM;
     const value = gamma(x);
     return Number.isFinite(value) ? value : NUM;
   }),
-  define("BETA.DIST", "nnnb?NN", (x, alpha, beta, cumulative, low = 0, high = 1) =>
-    betaDist(x, alpha, beta, cumulative, low, high),
+  define(
+    "BETA.DIST",
+    "number number number boolean [number?] [number?]",
+    (x, alpha, beta, cumulative, low = 0, high = 1) => betaDist(x, alpha, beta, cumulative, low, high),
   ),
-  define("BETADIST", "nnn?NN", (x, alpha, beta, low = 0, high = 1) => betaDist(x, alpha, beta, true, low, high)),
+  define("BETADIST", "number number number [number?] [number?]", (x, alpha, beta, low = 0, high = 1) =>
+    betaDist(x, alpha, beta, true, low, high),
+  ),
   betaInv,
   alias("BETAINV", betaInv),
   expon,
@@ -163,11 +167,11 @@ export const distributions: readonly WorksheetFunction[] = [
   confidenceNorm,
   alias("CONFIDENCE", confidenceNorm),
   erfFunction,
-  define("ERF.PRECISE", "n", erf),
+  define("ERF.PRECISE", "number", erf),
   erfcFunction,
   alias("ERFC.PRECISE", erfcFunction),
   zTest,
   alias("ZTEST", zTest),
-  define("FISHER", "n", (x) => (Math.abs(x) >= 1 ? NUM : Math.atanh(x))),
-  define("FISHERINV", "n", (y) => Math.tanh(y)),
+  define("FISHER", "number", (x) => (Math.abs(x) >= 1 ? NUM : Math.atanh(x))),
+  define("FISHERINV", "number", (y) => Math.tanh(y)),
 ];

@@ -2,7 +2,9 @@
  * GROUPBY and PIVOTBY (Microsoft's descriptions, memory). What is described too loosely to be sure of, as several columns of
  * values across a pivot, keeps Excel's value.
  */
+
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, topLeft, widthOf } from "../../units/certain.ts";
 import { withinLimit } from "../evaluate/array-limit.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
@@ -18,7 +20,7 @@ type Summary = (some: readonly Line[], all: readonly Line[], column: number) => 
 function summaryOf(fn: Value, frame: Frame): Summary {
   if (fn instanceof CellError) fail(fn);
   if (!(fn instanceof Lambda) || fn.least > 2) return fail(VALUE);
-  const column = (lines: readonly Line[], at: number): CellMatrix => lines.map(({ values }) => [values[at]!]);
+  const column = (lines: readonly Line[], at: number): CellMatrix => lines.map(({ values }) => [itemAt(values, at)]);
   return (some, all, at) => {
     if (some.length === 0) return "";
     const args = fn.least === 2 ? [column(some, at), column(all, at)] : [column(some, at)];
@@ -42,24 +44,31 @@ function source(
   filter: CellMatrix | undefined,
 ): Source {
   if (keys.length !== values.length) fail(VALUE);
-  const looks = typeof values[0]![0] === "string" && typeof values[1]?.[0] === "number";
-  const mode = headings === undefined ? (looks ? (keys[0]!.length > 1 ? 3 : 1) : 0) : Math.trunc(headings);
+  const looks = typeof firstOf(values)[0] === "string" && typeof values[1]?.[0] === "number";
+  const mode = headings === undefined ? (looks ? (widthOf(keys) > 1 ? 3 : 1) : 0) : Math.trunc(headings);
   if (mode < 0 || mode > 3) fail(VALUE);
   const first = mode === 1 || mode === 3 ? 1 : 0;
   const kept = keptRows(filter, keys.length, first);
-  const lines = keys.flatMap((row, i) => (i >= first && kept(i) ? [{ keys: row, values: values[i]! }] : []));
+  const lines = keys.flatMap((row, i) => (i >= first && kept(i) ? [{ keys: row, values: itemAt(values, i) }] : []));
   if (lines.length === 0) fail(CALC);
-  const made = [...keys[0]!.map((_, i) => `Row Field ${i + 1}`), ...values[0]!.map((_, i) => `Value ${i + 1}`)];
-  return { lines, heads: first ? [...keys[0]!, ...values[0]!] : mode === 2 ? made : undefined, shown: mode >= 2 };
+  const made = [
+    ...firstOf(keys).map((_, i) => `Row Field ${i + 1}`),
+    ...firstOf(values).map((_, i) => `Value ${i + 1}`),
+  ];
+  return {
+    lines,
+    heads: first ? [...firstOf(keys), ...firstOf(values)] : mode === 2 ? made : undefined,
+    shown: mode >= 2,
+  };
 }
 
 /** A filter is as long as the data, with or without the heading. */
 function keptRows(filter: CellMatrix | undefined, rows: number, first: number): (row: number) => boolean {
   if (!filter) return () => true;
-  const flags = filter.length === 1 ? filter[0]! : filter.map((row) => row[0]!);
+  const flags = filter.length === 1 ? firstOf(filter) : filter.map((row) => firstOf(row));
   if (flags.length !== rows && flags.length !== rows - first) fail(VALUE);
   return (row) => {
-    const truth = toBoolean(flags[row - (rows - flags.length)]!);
+    const truth = toBoolean(itemAt(flags, row - (rows - flags.length)));
     return truth instanceof CellError ? fail(truth) : truth;
   };
 }
@@ -109,19 +118,19 @@ interface Order {
 
 /** Groups of lines by their keys, sorted, with their totals. */
 function arranged(lines: readonly Line[], frame: Frame, { sort, depth, table = false }: Order, of: Summary): LaidOut[] {
-  const fields = lines[0]!.keys.length;
-  const orders = ordersOf(sort === undefined ? undefined : toMatrix(sort, frame), fields, lines[0]!.values.length);
+  const fields = firstOf(lines).keys.length;
+  const orders = ordersOf(sort === undefined ? undefined : toMatrix(sort, frame), fields, firstOf(lines).values.length);
   const groups = groupsOf(lines, 0, table);
   const sorted = inOrder(groups, orders, (group, column) => of(group.lines, lines, column));
   const rows = table
-    ? sorted.map(({ lines: own }) => ({ labels: own[0]!.keys, lines: own }))
+    ? sorted.map(({ lines: own }) => ({ labels: firstOf(own).keys, lines: own }))
     : laidOut(sorted, [], fields, depth);
   return withGrand(rows, lines, fields, depth);
 }
 
 const numberOf = (value: Value, frame: Frame): number | undefined => {
   if (value === undefined) return undefined;
-  const given = toMatrix(value, frame)[0]![0]!;
+  const given = topLeft(toMatrix(value, frame));
   return typeof given === "number" ? given : given === null ? undefined : fail(VALUE);
 };
 
@@ -135,9 +144,9 @@ function groupBy(frame: Frame, keys: Value, values: Value, fn: Value, rest: read
     filter === undefined ? undefined : toMatrix(filter, frame),
   );
   const table = numberOf(relation, frame) === 1;
-  const depth = depthOf(numberOf(total, frame), table ? 1 : lines[0]!.keys.length);
+  const depth = depthOf(numberOf(total, frame), table ? 1 : firstOf(lines).keys.length);
   const rows = arranged(lines, frame, { sort, depth, table }, of);
-  const width = lines[0]!.values.length;
+  const width = firstOf(lines).values.length;
   const answers = rows.map((row) => [
     ...row.labels,
     ...Array.from({ length: width }, (_, column) => of(row.lines, lines, column)),
@@ -153,11 +162,11 @@ function pivotBy(frame: Frame, rows: Value, columns: Value, values: Value, fn: V
   const [down, across] = [toMatrix(rows, frame), toMatrix(columns, frame)];
   const given = toMatrix(values, frame);
   const to = Math.trunc(numberOf(relative, frame) ?? 0);
-  if (given[0]!.length > 1) keep("unsupported-syntax", "PIVOTBY with several columns of values");
+  if (widthOf(given) > 1) keep("unsupported-syntax", "PIVOTBY with several columns of values");
   if (!RELATIVE.includes(to)) keep("unsupported-syntax", "PIVOTBY relative to a parent");
   if (across.length !== down.length) fail(VALUE);
   const of = summaryOf(fn, frame);
-  const both = down.map((row, i) => [...row, ...across[i]!]);
+  const both = down.map((row, i) => [...row, ...itemAt(across, i)]);
   const found = source(
     both,
     given,
@@ -165,24 +174,24 @@ function pivotBy(frame: Frame, rows: Value, columns: Value, values: Value, fn: V
     filter === undefined ? undefined : toMatrix(filter, frame),
   );
   if (found.shown) keep("unsupported-syntax", "PIVOTBY that shows its headings");
-  const fields = down[0]!.length;
+  const fields = widthOf(down);
   const { lines } = found;
   const byRow = lines.map(({ keys, values: own }, at) => ({ keys: keys.slice(0, fields), values: own, at }));
   const byColumn = lines.map(({ keys, values: own }, at) => ({ keys: keys.slice(fields), values: own, at }));
   const side = { sort: rowSort, depth: depthOf(numberOf(rowTotal, frame), fields) };
-  const top = { sort: columnSort, depth: depthOf(numberOf(columnTotal, frame), across[0]!.length) };
+  const top = { sort: columnSort, depth: depthOf(numberOf(columnTotal, frame), widthOf(across)) };
   const left = arranged(byRow, frame, side, of);
   const heads = arranged(byColumn, frame, top, of);
-  withinLimit(left.length + across[0]!.length, heads.length + fields);
-  const levels = across[0]!.map((_, level): CellValue[] => [
+  withinLimit(left.length + widthOf(across), heads.length + fields);
+  const levels = firstOf(across).map((_, level): CellValue[] => [
     ...new Array<CellValue>(fields).fill(""),
-    ...heads.map(({ labels: own }) => own[level]!),
+    ...heads.map(({ labels: own }) => itemAt(own, level)),
   ]);
   const members = heads.map((head) => new Set(head.lines.map(({ at }) => at)));
   const body = left.map((row): CellValue[] => [
     ...row.labels,
     ...heads.map((head, i) => {
-      const cell = row.lines.filter(({ at }) => members[i]!.has(at));
+      const cell = row.lines.filter(({ at }) => itemAt(members, i).has(at));
       return of(cell, to === 0 ? head.lines : to === 1 ? row.lines : lines, 0);
     }),
   ]);
@@ -190,8 +199,12 @@ function pivotBy(frame: Frame, rows: Value, columns: Value, values: Value, fn: V
 }
 
 export const grouping: readonly WorksheetFunction[] = [
-  defineIn("GROUPBY", "aaa?aaaaa", (frame, keys, values, fn, ...rest) => groupBy(frame, keys, values, fn, rest)),
-  defineIn("PIVOTBY", "aaaa?aaaaaaa", (frame, rows, columns, values, fn, ...rest) =>
-    pivotBy(frame, rows, columns, values, fn, rest),
+  defineIn("GROUPBY", "array array array [array] [array] [array] [array] [array]", (frame, keys, values, fn, ...rest) =>
+    groupBy(frame, keys, values, fn, rest),
+  ),
+  defineIn(
+    "PIVOTBY",
+    "array array array array [array] [array] [array] [array] [array] [array] [array]",
+    (frame, rows, columns, values, fn, ...rest) => pivotBy(frame, rows, columns, values, fn, rest),
   ),
 ];

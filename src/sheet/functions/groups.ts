@@ -1,5 +1,7 @@
 /** Lines of data in groups of the same keys, and groups in order. */
+
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { cellAt, firstOf, itemAt } from "../../units/certain.ts";
 import { VALUE } from "../evaluate/value.ts";
 import { fail } from "./define.ts";
 import { keyOf, sortRows } from "./order.ts";
@@ -23,19 +25,19 @@ export interface Group {
 export function groupsOf(lines: readonly Line[], level: number, atOnce: boolean): Group[] {
   const found = new Map<string, Line[]>();
   for (const line of lines) {
-    const key = keyOf(atOnce ? line.keys : [line.keys[level]!]);
+    const key = keyOf(atOnce ? line.keys : [itemAt(line.keys, level)]);
     const known = found.get(key);
     if (known) known.push(line);
     else found.set(key, [line]);
   }
   return [...found.values()].map((own) => {
-    const { keys } = own[0]!;
+    const { keys } = firstOf(own);
     const last = atOnce || level === keys.length - 1;
-    return { key: keys[level]!, keys, lines: own, groups: last ? undefined : groupsOf(own, level + 1, false) };
+    return { key: itemAt(keys, level), keys, lines: own, groups: last ? undefined : groupsOf(own, level + 1, false) };
   });
 }
 
-export interface GroupOrder {
+interface GroupOrder {
   /** A column of the keys, or of the values behind them. */
   readonly key: number | undefined;
   readonly value: number | undefined;
@@ -65,15 +67,15 @@ export function inOrder(
   const nested = groups.some((group) => group.groups !== undefined);
   const here = orders.filter(({ key }) => key === undefined || key === level || (!nested && key > level));
   const rows = groups.map((group): CellValue[] =>
-    here.map(({ key, value }) => (value === undefined ? group.keys[key!]! : summary(group, value))),
+    here.map(({ key, value }) => (value === undefined ? itemAt(group.keys, key!) : summary(group, value))),
   );
   const numbered = rows.map((_, i) => [i]);
   const sorted = sortRows(
     numbered,
-    here.map(({ order }, i) => ({ of: (row: number) => rows[row]![i]!, order })),
+    here.map(({ order }, i) => ({ of: (row: number) => cellAt(rows, row, i), order })),
   );
   return sorted.map(([i]) => {
-    const group = groups[Number(i)]!;
+    const group = itemAt(groups, Number(i));
     return group.groups ? { ...group, groups: inOrder(group.groups, orders, summary, level + 1) } : group;
   });
 }

@@ -26,38 +26,38 @@ const ERROR_NUMBERS: Readonly<Record<string, number>> = {
 };
 
 const parity = (name: string, odd: boolean): WorksheetFunction =>
-  define(name, "v", (value) => {
+  define(name, "value", (value) => {
     if (typeof value === "boolean") return VALUE;
     const number = toNumber(value);
     return number instanceof CellError ? number : Math.abs(Math.trunc(number)) % 2 === (odd ? 1 : 0);
   });
 
 export const information: readonly WorksheetFunction[] = [
-  define("ISERROR", "e", (value) => value instanceof CellError),
-  define("ISERR", "e", (value) => value instanceof CellError && value.code !== "#N/A"),
-  define("ISNA", "e", (value) => value instanceof CellError && value.code === "#N/A"),
-  define("ISNUMBER", "e", (value) => typeof value === "number"),
-  define("ISTEXT", "e", (value) => typeof value === "string"),
-  define("ISNONTEXT", "e", (value) => typeof value !== "string"),
-  define("ISLOGICAL", "e", (value) => typeof value === "boolean"),
-  define("ISBLANK", "e", (value) => value === null),
-  define("ISREF", "s", (value) => isReference(value)),
+  define("ISERROR", "any", (value) => value instanceof CellError),
+  define("ISERR", "any", (value) => value instanceof CellError && value.code !== "#N/A"),
+  define("ISNA", "any", (value) => value instanceof CellError && value.code === "#N/A"),
+  define("ISNUMBER", "any", (value) => typeof value === "number"),
+  define("ISTEXT", "any", (value) => typeof value === "string"),
+  define("ISNONTEXT", "any", (value) => typeof value !== "string"),
+  define("ISLOGICAL", "any", (value) => typeof value === "boolean"),
+  define("ISBLANK", "any", (value) => value === null),
+  define("ISREF", "range", (value) => isReference(value)),
   parity("ISEVEN", false),
   parity("ISODD", true),
   define("NA", "", () => NA),
-  defineIn("N", "s", (frame, given) => {
+  defineIn("N", "range", (frame, given) => {
     const value = firstValue(given, frame);
     return typeof value === "number" || value instanceof CellError ? value : value === true ? 1 : 0;
   }),
-  define("ERROR.TYPE", "e", (value) => (value instanceof CellError ? (ERROR_NUMBERS[value.code] ?? NA) : NA)),
-  defineIn("TYPE", "s", (frame, given) => {
+  define("ERROR.TYPE", "any", (value) => (value instanceof CellError ? (ERROR_NUMBERS[value.code] ?? NA) : NA)),
+  defineIn("TYPE", "range", (frame, given) => {
     if (isMatrix(given) || (given instanceof RangeRef && !given.isCell)) return 64;
     if (given instanceof Lambda) return 128;
     const value = intersect(given, frame);
     if (value instanceof CellError) return 16;
     return typeof value === "string" ? 2 : typeof value === "boolean" ? 4 : 1;
   }),
-  defineIn("CELL", "t?s", (frame, what, given) => {
+  defineIn("CELL", "text [range]", (frame, what, given) => {
     const ref = given ?? new RangeRef(frame.sheet, frame.row, frame.column, frame.row, frame.column);
     if (!(ref instanceof RangeRef)) return VALUE;
     const value = frame.grid.cell(ref.sheet, ref.top, ref.left);

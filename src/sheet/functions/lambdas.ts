@@ -1,7 +1,8 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, widthOf } from "../../units/certain.ts";
 import { withinLimit } from "../evaluate/array-limit.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
-import { dereference, toMatrix } from "../evaluate/reference.ts";
+import { dereference, toMatrix, unwrapped } from "../evaluate/reference.ts";
 import { CALC, isMatrix, Lambda, VALUE, type Value } from "../evaluate/value.ts";
 import { defineIn, fail } from "./define.ts";
 
@@ -18,12 +19,10 @@ function single(value: Value, frame: Frame): CellValue {
 }
 
 function byLine(frame: Frame, lines: CellMatrix[], lambda: Lambda): CellValue[] {
-  return lines.map((line) =>
-    single(lambda.call([line.length === 1 && line[0]!.length === 1 ? line[0]![0]! : line]), frame),
-  );
+  return lines.map((line) => single(lambda.call([unwrapped(line)]), frame));
 }
 
-function fold(_frame: Frame, start: Value, rows: CellMatrix, lambda: Lambda, see: (value: Value) => void): Value {
+function fold(start: Value, rows: CellMatrix, lambda: Lambda, see: (value: Value) => void): Value {
   let value = start;
   let first = start === undefined;
   for (const cell of rows.flat()) {
@@ -35,17 +34,17 @@ function fold(_frame: Frame, start: Value, rows: CellMatrix, lambda: Lambda, see
 }
 
 export const lambdas: readonly WorksheetFunction[] = [
-  defineIn("MAP", "aa*", (frame, ...args) => {
+  defineIn("MAP", "array array...", (frame, ...args) => {
     const given = args as Value[];
     const lambda = lambdaOf(given[given.length - 1], given.length - 1);
     const blocks = given.slice(0, -1).map((arg) => toMatrix(arg, frame));
     const rows = Math.max(...blocks.map((b) => b.length));
-    const columns = Math.max(...blocks.map((b) => b[0]!.length));
+    const columns = Math.max(...blocks.map(widthOf));
     return Array.from({ length: rows }, (_, r) =>
       Array.from({ length: columns }, (_, c) => single(lambda.call(blocks.map((b) => b[r]?.[c])), frame)),
     );
   }),
-  defineIn("BYROW", "aa", (frame, array, fn) => {
+  defineIn("BYROW", "array array", (frame, array, fn) => {
     const lambda = lambdaOf(fn, 1);
     return byLine(
       frame,
@@ -53,28 +52,28 @@ export const lambdas: readonly WorksheetFunction[] = [
       lambda,
     ).map((v) => [v]);
   }),
-  defineIn("BYCOL", "aa", (frame, array, fn) => {
+  defineIn("BYCOL", "array array", (frame, array, fn) => {
     const lambda = lambdaOf(fn, 1);
     const rows = toMatrix(array, frame);
     return [
       byLine(
         frame,
-        rows[0]!.map((_, c) => rows.map((row) => [row[c]!])),
+        firstOf(rows).map((_, c) => rows.map((row) => [itemAt(row, c)])),
         lambda,
       ),
     ];
   }),
-  defineIn("REDUCE", "aaa", (frame, start, array, fn) =>
-    fold(frame, start, toMatrix(array, frame), lambdaOf(fn, 2), () => {}),
+  defineIn("REDUCE", "array array array", (frame, start, array, fn) =>
+    fold(start, toMatrix(array, frame), lambdaOf(fn, 2), () => {}),
   ),
-  defineIn("SCAN", "aaa", (frame, start, array, fn) => {
+  defineIn("SCAN", "array array array", (frame, start, array, fn) => {
     const rows = toMatrix(array, frame);
     const all: CellValue[] = [];
-    fold(frame, start, rows, lambdaOf(fn, 2), (value) => all.push(single(value, frame)));
-    const width = rows[0]!.length;
+    fold(start, rows, lambdaOf(fn, 2), (value) => all.push(single(value, frame)));
+    const width = widthOf(rows);
     return rows.map((_, r) => all.slice(r * width, (r + 1) * width));
   }),
-  defineIn("MAKEARRAY", "nna", (frame, rows, columns, fn) => {
+  defineIn("MAKEARRAY", "number number array", (frame, rows, columns, fn) => {
     const lambda = lambdaOf(fn, 2);
     const [height, width] = [Math.trunc(rows), Math.trunc(columns)];
     if (height < 1 || width < 1) return VALUE;
@@ -83,5 +82,5 @@ export const lambdas: readonly WorksheetFunction[] = [
       Array.from({ length: width }, (_, c) => single(lambda.call([r + 1, c + 1]), frame)),
     );
   }),
-  defineIn("ISOMITTED", "s", (_frame, value) => value === undefined),
+  defineIn("ISOMITTED", "range", (_frame, value) => value === undefined),
 ];

@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import { toBoolean } from "../evaluate/coerce.ts";
 import { sameValue } from "../evaluate/compare.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
@@ -31,7 +32,7 @@ function* truths(frame: Frame, args: readonly Value[]): Generator<boolean> {
 function ifEach(frame: Frame, condition: CellMatrix, yes: Value, no: Value): CellMatrix {
   return lift([condition, dereference(yes, frame), dereference(no, frame)], ([test, a, b]) => {
     const truth = toBoolean(test);
-    return truth instanceof CellError ? truth : truth ? a! : b!;
+    return truth instanceof CellError ? truth : truth ? a : b;
   });
 }
 
@@ -39,7 +40,7 @@ function orElse(value: Plain, other: Thunk, frame: Frame, applies: (error: CellE
   if (!isMatrix(value)) return value instanceof CellError && applies(value) ? other() : value;
   if (!value.flat().some((v) => v instanceof CellError && applies(v))) return value;
   return lift([value, dereference(other(), frame)], ([v, instead]) =>
-    v instanceof CellError && applies(v) ? instead! : v!,
+    v instanceof CellError && applies(v) ? instead : v,
   );
 }
 
@@ -56,29 +57,30 @@ function firstTrue(frame: Frame, args: readonly (Thunk | (() => Plain))[], at: n
 
 function switchOn(value: CellValue, args: readonly Thunk[], frame: Frame): Value {
   if (value instanceof CellError) return value;
-  for (let i = 0; i + 1 < args.length; i += 2) {
-    const candidate = dereference(args[i]!(), frame);
-    if (candidate instanceof CellError) return candidate;
-    if (!isMatrix(candidate) && sameValue(candidate ?? 0, value ?? 0)) return args[i + 1]!();
-  }
-  return args.length % 2 === 1 ? args[args.length - 1]!() : NA;
+  const [first, second, ...rest] = args;
+  if (!first) return NA;
+  if (!second) return first();
+  const candidate = dereference(first(), frame);
+  if (candidate instanceof CellError) return candidate;
+  if (!isMatrix(candidate) && sameValue(candidate ?? 0, value ?? 0)) return second();
+  return switchOn(value, rest, frame);
 }
 
 export const logical: readonly WorksheetFunction[] = [
-  defineIn("IF", "cl?l", (frame, condition, yes, no) => {
+  defineIn("IF", "whole lazy [lazy]", (frame, condition, yes, no) => {
     const otherwise = (): Value => (no ? no() : false);
     if (isMatrix(condition)) return ifEach(frame, condition, yes(), otherwise());
     const truth = toBoolean(condition);
     if (truth instanceof CellError) return truth;
     return truth ? yes() : otherwise();
   }),
-  defineIn("IFS", "kl**", (frame, ...args) => (args.length % 2 ? NA : firstTrue(frame, args, 0))),
-  defineIn("SWITCH", "cll*", (frame, value, ...rest) => {
+  defineIn("IFS", "lazyWhole... lazy...", (frame, ...args) => (args.length % 2 ? NA : firstTrue(frame, args, 0))),
+  defineIn("SWITCH", "whole lazy lazy...", (frame, value, ...rest) => {
     const args = rest as Thunk[];
     if (!isMatrix(value)) return switchOn(value, args, frame);
-    return value.map((row) => row.map((v) => toMatrix(switchOn(v, args, frame), frame)[0]![0]!));
+    return value.map((row) => row.map((v) => topLeft(toMatrix(switchOn(v, args, frame), frame))));
   }),
-  defineIn("CHOOSE", "cl*", (frame, index, ...rest) => {
+  defineIn("CHOOSE", "whole lazy...", (frame, index, ...rest) => {
     const choices = rest as Thunk[];
     const pick = (n: CellValue): Value => {
       const number = typeof n === "number" ? Math.trunc(n) : typeof n === "boolean" ? Number(n) : Number.NaN;
@@ -90,15 +92,17 @@ export const logical: readonly WorksheetFunction[] = [
     // CHOOSE({1,2},A,B) sets columns side by side: every choice may itself be an array.
     const picked = choices.map((choice) => dereference(choice(), frame));
     return lift([index, ...picked], ([n, ...values]) =>
-      n instanceof CellError ? n! : (values[Number(n) - 1] ?? VALUE),
+      n instanceof CellError ? n : (values[Number(n) - 1] ?? VALUE),
     );
   }),
-  defineIn("IFERROR", "cl", (frame, value, other) => orElse(value, other, frame, () => true)),
-  defineIn("IFNA", "cl", (frame, value, other) => orElse(value, other, frame, (error) => error.code === "#N/A")),
-  defineIn("AND", "s*", (frame, ...args) => [...truths(frame, args)].every(Boolean)),
-  defineIn("OR", "s*", (frame, ...args) => [...truths(frame, args)].some(Boolean)),
-  defineIn("XOR", "s*", (frame, ...args) => [...truths(frame, args)].filter(Boolean).length % 2 === 1),
-  define("NOT", "b", (truth) => !truth),
+  defineIn("IFERROR", "whole lazy", (frame, value, other) => orElse(value, other, frame, () => true)),
+  defineIn("IFNA", "whole lazy", (frame, value, other) =>
+    orElse(value, other, frame, (error) => error.code === "#N/A"),
+  ),
+  defineIn("AND", "range...", (frame, ...args) => [...truths(frame, args)].every(Boolean)),
+  defineIn("OR", "range...", (frame, ...args) => [...truths(frame, args)].some(Boolean)),
+  defineIn("XOR", "range...", (frame, ...args) => [...truths(frame, args)].filter(Boolean).length % 2 === 1),
+  define("NOT", "boolean", (truth) => !truth),
   define("TRUE", "", () => true),
   define("FALSE", "", () => false),
 ];

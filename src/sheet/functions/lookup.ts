@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { cellAt, itemAt, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { isMatrix, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
@@ -10,46 +11,38 @@ import {
   exactMatch,
   lastNotAbove,
   lastNotBelow,
+  lineOf,
   nearest,
   rowVector,
   vectorOf,
 } from "./match-position.ts";
 
-/** VLOOKUP and HLOOKUP: `down` searches the first column and answers from a row. */
-function tableLookup(
-  frame: Frame,
-  wanted: CellValue,
-  table: Value,
-  index: number,
-  approximate: boolean,
-  down: boolean,
-): Value {
-  if (wanted instanceof CellError) return wanted;
-  if (table instanceof CellError) return table;
-  const asked = Math.trunc(index);
-  if (asked < 1) return VALUE;
-  const sought = wanted ?? 0;
+/** A table to look up in, a range or an array, with the line that is searched. */
+function tableOf(frame: Frame, table: Value, line: "row" | "column") {
   if (table instanceof RangeRef) {
-    const { sheet, top, left, bottom, right } = table;
-    if (asked > (down ? table.columns : table.rows)) return REF;
-    const vector = down
-      ? columnVector(frame, new RangeRef(sheet, top, left, bottom, left))
-      : rowVector(frame, new RangeRef(sheet, top, left, top, right));
-    const at = approximate ? lastNotAbove(frame, vector, sought) : exactMatch(frame, vector, sought, true);
-    if (at < 0) return NA;
-    return down
-      ? frame.grid.cell(sheet, top + at, left + asked - 1)
-      : frame.grid.cell(sheet, top + asked - 1, left + at);
+    const { sheet, top, left, rows, columns } = table;
+    const vector = line === "column" ? columnVector(frame, table) : rowVector(frame, table);
+    return { rows, columns, vector, cell: (r: number, c: number) => frame.grid.cell(sheet, top + r, left + c) };
   }
-  const rows = toMatrix(table, frame);
-  if (asked > (down ? rows[0]!.length : rows.length)) return REF;
-  const vector: Vector = down
-    ? { length: rows.length, at: (i) => rows[i]![0]!, key: undefined }
-    : { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined };
-  const at = approximate ? lastNotAbove(frame, vector, sought) : exactMatch(frame, vector, sought, true);
-  if (at < 0) return NA;
-  return down ? rows[at]![asked - 1]! : rows[asked - 1]![at]!;
+  const cells = toMatrix(table, frame);
+  const cell = (r: number, c: number) => cellAt(cells, r, c);
+  return { rows: cells.length, columns: widthOf(cells), vector: lineOf(cells, line), cell };
 }
+
+/** VLOOKUP searches the first column and answers from the same row, HLOOKUP the first row. */
+const tableLookup = (name: string, line: "row" | "column"): WorksheetFunction =>
+  defineIn(name, "any array number [boolean]", (frame, wanted, given, index, approximate = true): Value => {
+    if (wanted instanceof CellError) return wanted;
+    if (given instanceof CellError) return given;
+    const asked = Math.trunc(index);
+    if (asked < 1) return VALUE;
+    const table = tableOf(frame, given, line);
+    if (asked > (line === "column" ? table.columns : table.rows)) return REF;
+    const sought = wanted ?? 0;
+    const at = approximate ? lastNotAbove(frame, table.vector, sought) : exactMatch(frame, table.vector, sought, true);
+    if (at < 0) return NA;
+    return line === "column" ? table.cell(at, asked - 1) : table.cell(asked - 1, at);
+  });
 
 function match(frame: Frame, wanted: CellValue, where: Value, type: number): number | CellError {
   if (wanted instanceof CellError) return wanted;
@@ -116,30 +109,24 @@ function xlookup(
       : new RangeRef(sheet, top, left + at, bottom, left + at);
   }
   const rows = toMatrix(answers, frame);
-  if (vector.length !== (isColumn ? rows.length : rows[0]!.length)) return VALUE;
-  return isColumn ? [rows[at]!] : rows.map((row) => [row[at]!]);
+  if (vector.length !== (isColumn ? rows.length : widthOf(rows))) return VALUE;
+  return isColumn ? [itemAt(rows, at)] : rows.map((row) => [itemAt(row, at)]);
 }
 
 /** LOOKUP with one array: searches its longer side and answers from the opposite edge. */
 function lookupInArray(frame: Frame, wanted: CellValue, table: Value): Value {
   const rows = toMatrix(table, frame);
-  const wide = rows[0]!.length > rows.length;
-  const vector: Vector = wide
-    ? { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined }
-    : { length: rows.length, at: (i) => rows[i]![0]!, key: undefined };
+  const wide = widthOf(rows) > rows.length;
+  const vector = lineOf(rows, wide ? "row" : "column");
   const at = lastNotAbove(frame, vector, wanted);
   if (at < 0) return NA;
-  return wide ? rows[rows.length - 1]![at]! : rows[at]![rows[0]!.length - 1]!;
+  return wide ? cellAt(rows, rows.length - 1, at) : cellAt(rows, at, widthOf(rows) - 1);
 }
 
 export const lookup: readonly WorksheetFunction[] = [
-  defineIn("VLOOKUP", "ean?b", (frame, wanted, table, index, approximate = true) =>
-    tableLookup(frame, wanted, table, index, approximate, true),
-  ),
-  defineIn("HLOOKUP", "ean?b", (frame, wanted, table, index, approximate = true) =>
-    tableLookup(frame, wanted, table, index, approximate, false),
-  ),
-  defineIn("LOOKUP", "ea?a", (frame, wanted, where, answers) => {
+  tableLookup("VLOOKUP", "column"),
+  tableLookup("HLOOKUP", "row"),
+  defineIn("LOOKUP", "any array [array]", (frame, wanted, where, answers) => {
     if (wanted instanceof CellError) return wanted;
     const sought = wanted ?? 0;
     if (answers === undefined) return lookupInArray(frame, sought, where);
@@ -149,15 +136,18 @@ export const lookup: readonly WorksheetFunction[] = [
     const at = lastNotAbove(frame, vector, sought);
     return at < 0 ? NA : answers instanceof RangeRef && at >= results.length ? 0 : results.at(at);
   }),
-  defineIn("MATCH", "ea?n", (frame, wanted, where, type = 1) => match(frame, wanted, where, type)),
-  defineIn("XMATCH", "ea?NN", (frame, wanted, where, mode = 0, search = 1) => {
+  defineIn("MATCH", "any array [number]", (frame, wanted, where, type = 1) => match(frame, wanted, where, type)),
+  defineIn("XMATCH", "any array [number?] [number?]", (frame, wanted, where, mode = 0, search = 1) => {
     if (wanted instanceof CellError) return wanted;
     const vector = vectorOf(frame, where);
     if (!vector) return VALUE;
     const at = xPosition(frame, wanted, vector, Math.trunc(mode), Math.trunc(search));
     return at < 0 ? NA : at + 1;
   }),
-  defineIn("XLOOKUP", "eaa?lNN", (frame, wanted, where, answers, otherwise, mode = 0, search = 1) =>
-    xlookup(frame, wanted, where, answers, otherwise, Math.trunc(mode), Math.trunc(search)),
+  defineIn(
+    "XLOOKUP",
+    "any array array [lazy] [number?] [number?]",
+    (frame, wanted, where, answers, otherwise, mode = 0, search = 1) =>
+      xlookup(frame, wanted, where, answers, otherwise, Math.trunc(mode), Math.trunc(search)),
   ),
 ];

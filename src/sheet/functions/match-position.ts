@@ -1,4 +1,5 @@
-import { CellError, type CellValue } from "../../units/cell.ts";
+import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { cellAt, firstOf, itemAt, widthOf } from "../../units/certain.ts";
 import { compareText, compareValues, sameValue } from "../evaluate/compare.ts";
 import type { Frame } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
@@ -13,10 +14,14 @@ export function vectorOf(frame: Frame, value: Value): Vector | undefined {
     return value.left === value.right ? columnVector(frame, value) : rowVector(frame, value);
   }
   const rows = toMatrix(value, frame);
-  if (rows.length === 1) return { length: rows[0]!.length, at: (i) => rows[0]![i]!, key: undefined };
-  if (rows[0]!.length === 1) return { length: rows.length, at: (i) => rows[i]![0]!, key: undefined };
-  return undefined;
+  return rows.length === 1 ? lineOf(rows, "row") : widthOf(rows) === 1 ? lineOf(rows, "column") : undefined;
 }
+
+/** The first row or column of an array. */
+export const lineOf = (rows: CellMatrix, line: "row" | "column"): Vector =>
+  line === "row"
+    ? { length: widthOf(rows), at: (i) => cellAt(rows, 0, i), key: undefined }
+    : { length: rows.length, at: (i) => cellAt(rows, i, 0), key: undefined };
 
 export function columnVector(frame: Frame, ref: RangeRef): Vector {
   const { sheet, top, left } = ref;
@@ -31,8 +36,8 @@ export function columnVector(frame: Frame, ref: RangeRef): Vector {
 
 export function rowVector(frame: Frame, ref: RangeRef): Vector {
   const { sheet, top, left, right } = ref;
-  const row = frame.grid.matrix(new RangeRef(sheet, top, left, top, right))[0]!;
-  return { length: row.length, at: (i) => row[i]!, key: `row ${sheet} ${top} ${left} ${right}` };
+  const row = firstOf(frame.grid.matrix(new RangeRef(sheet, top, left, top, right)));
+  return { length: row.length, at: (i) => itemAt(row, i), key: `row ${sheet} ${top} ${left} ${right}` };
 }
 
 const kindOf = (value: CellValue): string =>

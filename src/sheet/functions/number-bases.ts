@@ -40,8 +40,8 @@ function toDigits(number: number, base: Base, places: number | undefined): strin
 const conversions: WorksheetFunction[] = [];
 for (const [from, base] of Object.entries(BASES)) {
   conversions.push(
-    define(`${from}2DEC`, "v", (value) => fromDigits(value, base)),
-    define(`DEC2${from}`, "v?N", (value, places) => {
+    define(`${from}2DEC`, "value", (value) => fromDigits(value, base)),
+    define(`DEC2${from}`, "value [number?]", (value, places) => {
       const number = typeof value === "boolean" ? VALUE : toNumber(value);
       return number instanceof CellError ? number : toDigits(number, base, places);
     }),
@@ -49,7 +49,7 @@ for (const [from, base] of Object.entries(BASES)) {
   for (const [to, target] of Object.entries(BASES)) {
     if (to === from) continue;
     conversions.push(
-      define(`${from}2${to}`, "v?N", (value, places) => {
+      define(`${from}2${to}`, "value [number?]", (value, places) => {
         const number = fromDigits(value, base);
         return number instanceof CellError ? number : toDigits(number, target, places);
       }),
@@ -59,7 +59,7 @@ for (const [from, base] of Object.entries(BASES)) {
 
 /** Bit functions work on whole numbers below 2^48. */
 const bits = (name: string, combine: (a: bigint, b: bigint) => bigint): WorksheetFunction =>
-  define(name, "nn", (a, b) =>
+  define(name, "number number", (a, b) =>
     [a, b].some((n) => n < 0 || n >= 2 ** 48 || !Number.isInteger(n)) ? NUM : Number(combine(BigInt(a), BigInt(b))),
   );
 
@@ -74,6 +74,6 @@ export const numberBases: readonly WorksheetFunction[] = [
   bits("BITAND", (a, b) => a & b),
   bits("BITOR", (a, b) => a | b),
   bits("BITXOR", (a, b) => a ^ b),
-  define("BITLSHIFT", "nn", (x, by) => shift(x, by)),
-  define("BITRSHIFT", "nn", (x, by) => shift(x, -by)),
+  define("BITLSHIFT", "number number", (x, by) => shift(x, by)),
+  define("BITRSHIFT", "number number", (x, by) => shift(x, -by)),
 ];

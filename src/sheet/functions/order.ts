@@ -13,7 +13,7 @@ function compare(a: CellValue, b: CellValue): number {
   return a instanceof CellError ? 0 : Number(a) - Number(b);
 }
 
-export interface SortKey {
+interface SortKey {
   readonly of: (row: number) => CellValue;
   /** 1 ascending, -1 descending. */
   readonly order: number;

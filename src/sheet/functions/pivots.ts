@@ -49,7 +49,7 @@ function lineOf({ fields, lines }: PivotAxis, asked: ReadonlyMap<number, string>
 export const pivots: readonly WorksheetFunction[] = [
   defineIn(
     "GETPIVOTDATA",
-    "ts?ev**",
+    "text range [any...] [value...]",
     (frame, field, at, ...pairs) => {
       if (!(at instanceof RangeRef)) return unsure("of what is no range");
       const pivot = frame.grid.pivotAt(at.sheet, at.top, at.left);

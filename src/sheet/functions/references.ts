@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { itemAt, topLeft, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { areasOf, intersect, toMatrix } from "../evaluate/reference.ts";
 import { AreaList, isMatrix, LAST_COLUMN, LAST_ROW, NA, RangeRef, REF, VALUE, type Value } from "../evaluate/value.ts";
@@ -24,10 +25,10 @@ function index(frame: Frame, source: Value, row: number, column: number | undefi
     );
   }
   const rows = toMatrix(source, frame);
-  const [r, c] = positions(rows.length, rows[0]!.length, row, column);
-  if (r > rows.length || c > rows[0]!.length) return REF;
-  const lines = r === 0 ? rows : [rows[r - 1]!];
-  return c === 0 ? lines : lines.map((line) => [line[c - 1]!]);
+  const [r, c] = positions(rows.length, widthOf(rows), row, column);
+  if (r > rows.length || c > widthOf(rows)) return REF;
+  const lines = r === 0 ? rows : [itemAt(rows, r - 1)];
+  return c === 0 ? lines : lines.map((line) => [itemAt(line, c - 1)]);
 }
 
 /** In a single row the one number given is the column. */
@@ -76,7 +77,7 @@ const size = (frame: Frame, given: Value, rows: boolean): number | CellError => 
   if (given instanceof RangeRef) return rows ? given.rows : given.columns;
   if (given instanceof AreaList) return REF;
   const matrix = toMatrix(given, frame);
-  return rows ? matrix.length : matrix[0]!.length;
+  return rows ? matrix.length : widthOf(matrix);
 };
 
 function address(
@@ -124,50 +125,56 @@ function trimRange(frame: Frame, given: Value, rows: number, columns: number): V
 }
 
 export const references: readonly WorksheetFunction[] = [
-  defineIn("INDEX", "an?Nn", (frame, source, row, column, area = 1) => index(frame, source, row, column, area)),
+  defineIn("INDEX", "array number [number?] [number]", (frame, source, row, column, area = 1) =>
+    index(frame, source, row, column, area),
+  ),
   defineIn(
     "OFFSET",
-    "snn?NN",
+    "range number number [number?] [number?]",
     (_frame, base, rows, columns, height, width) => offset(base, rows, columns, height, width),
     true,
   ),
-  defineIn("INDIRECT", "t?b", (frame, text, a1 = true) => indirect(frame, text, a1), true),
-  defineIn("TRIMRANGE", "s?NN", (frame, given, rows = 3, columns = 3) => trimRange(frame, given, rows, columns)),
-  defineIn("ROW", "?s", (frame, ref) => numbers(frame, ref, true)),
-  defineIn("COLUMN", "?s", (frame, ref) => numbers(frame, ref, false)),
-  defineIn("ROWS", "a", (frame, array) => size(frame, array, true)),
-  defineIn("COLUMNS", "a", (frame, array) => size(frame, array, false)),
-  defineIn("AREAS", "s", (_frame, ref) => areasOf(ref).length || VALUE),
-  defineIn("ADDRESS", "nn?NBT", (_frame, row, column, form = 1, a1 = true, sheet = undefined) =>
-    address(row, column, form, a1, sheet),
+  defineIn("INDIRECT", "text [boolean]", (frame, text, a1 = true) => indirect(frame, text, a1), true),
+  defineIn("TRIMRANGE", "range [number?] [number?]", (frame, given, rows = 3, columns = 3) =>
+    trimRange(frame, given, rows, columns),
   ),
-  defineIn("FORMULATEXT", "s", (frame, ref) => {
+  defineIn("ROW", "[range]", (frame, ref) => numbers(frame, ref, true)),
+  defineIn("COLUMN", "[range]", (frame, ref) => numbers(frame, ref, false)),
+  defineIn("ROWS", "array", (frame, array) => size(frame, array, true)),
+  defineIn("COLUMNS", "array", (frame, array) => size(frame, array, false)),
+  defineIn("AREAS", "range", (_frame, ref) => areasOf(ref).length || VALUE),
+  defineIn(
+    "ADDRESS",
+    "number number [number?] [boolean?] [text?]",
+    (_frame, row, column, form = 1, a1 = true, sheet = undefined) => address(row, column, form, a1, sheet),
+  ),
+  defineIn("FORMULATEXT", "range", (frame, ref) => {
     if (!(ref instanceof RangeRef)) return VALUE;
     return frame.grid.formulaAt(ref.sheet, ref.top, ref.left) ?? NA;
   }),
-  defineIn("ISFORMULA", "s", (frame, ref) => {
+  defineIn("ISFORMULA", "range", (frame, ref) => {
     if (!(ref instanceof RangeRef)) return VALUE;
     return frame.grid.formulaAt(ref.sheet, ref.top, ref.left) !== undefined;
   }),
-  defineIn("HYPERLINK", "e?e", (_frame, link: CellValue, shown: CellValue | undefined) =>
+  defineIn("HYPERLINK", "any [any]", (_frame, link: CellValue, shown: CellValue | undefined) =>
     shown === undefined ? link : shown,
   ),
-  defineIn("SHEET", "?s", (frame, given) => {
+  defineIn("SHEET", "[range]", (frame, given) => {
     if (given === undefined) return frame.sheet + 1;
     if (given instanceof RangeRef) return given.sheet + 1;
     const name = intersect(given, frame);
     const found = typeof name === "string" ? frame.grid.sheetIndex(name) : undefined;
     return found === undefined ? NA : found + 1;
   }),
-  defineIn("SHEETS", "?s", (frame, given) => {
+  defineIn("SHEETS", "[range]", (frame, given) => {
     if (given === undefined) return frame.grid.sheetCount;
     return new Set(areasOf(given).map((area) => area.sheet)).size || REF;
   }),
   defineIn(
     "ANCHORARRAY",
-    "s",
+    "range",
     (frame, ref) => (ref instanceof RangeRef ? (frame.grid.spillOf(ref.sheet, ref.top, ref.left) ?? REF) : REF),
     true,
   ),
-  defineIn("SINGLE", "s", (frame, value) => (isMatrix(value) ? value[0]![0]! : intersect(value, frame))),
+  defineIn("SINGLE", "range", (frame, value) => (isMatrix(value) ? topLeft(value) : intersect(value, frame))),
 ];

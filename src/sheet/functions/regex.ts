@@ -70,13 +70,16 @@ function replaced(text: string, pattern: string, replacement: string, occurrence
 }
 
 export const regex: readonly WorksheetFunction[] = [
-  define("REGEXTEST", "tt?n", (text, pattern, sensitivity = 0) =>
+  define("REGEXTEST", "text text [number]", (text, pattern, sensitivity = 0) =>
     Boolean(matchFrom(program(pattern, sensitivity), text, 0)),
   ),
-  define("REGEXEXTRACT", "tt?nn", (text, pattern, mode = 0, sensitivity = 0) =>
+  define("REGEXEXTRACT", "text text [number] [number]", (text, pattern, mode = 0, sensitivity = 0) =>
     extract(text, pattern, mode, sensitivity),
   ),
-  define("REGEXREPLACE", "ttt?nn", (text, pattern, replacement, occurrence = 0, sensitivity = 0) =>
-    replaced(text, pattern, replacement, occurrence, sensitivity),
+  define(
+    "REGEXREPLACE",
+    "text text text [number] [number]",
+    (text, pattern, replacement, occurrence = 0, sensitivity = 0) =>
+      replaced(text, pattern, replacement, occurrence, sensitivity),
   ),
 ];

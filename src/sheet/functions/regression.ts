@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt, topLeft, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, REF, VALUE, type Value } from "../evaluate/value.ts";
@@ -19,7 +20,7 @@ function pairs(frame: Frame, first: Value, second: Value): Pairs {
   const x: number[] = [];
   const y: number[] = [];
   a.forEach((u, i) => {
-    const v = b[i]!;
+    const v = itemAt(b, i);
     if (u instanceof CellError) fail(u);
     if (v instanceof CellError) fail(v);
     if (typeof u !== "number" || typeof v !== "number") return;
@@ -47,7 +48,7 @@ function sums({ x, y }: Pairs): Sums {
   const [meanX, meanY] = [meanOf(x), meanOf(y)];
   let [xx, yy, xy] = [0, 0, 0];
   for (let i = 0; i < n; i++) {
-    const [u, v] = [x[i]! - meanX, y[i]! - meanY];
+    const [u, v] = [itemAt(x, i) - meanX, itemAt(y, i) - meanY];
     xx += u * u;
     yy += v * v;
     xy += u * v;
@@ -59,7 +60,9 @@ const correlation = (s: Sums): number => (s.xx === 0 || s.yy === 0 ? fail(DIV0) 
 
 /** A function of two arrays by their sums; `swapped` for those that take the known y first. */
 const ofPairs = (name: string, swapped: boolean, compute: (s: Sums) => number | CellError): WorksheetFunction =>
-  defineIn(name, "aa", (frame, a, b) => compute(sums(swapped ? turned(pairs(frame, a, b)) : pairs(frame, a, b))));
+  defineIn(name, "array array", (frame, a, b) =>
+    compute(sums(swapped ? turned(pairs(frame, a, b)) : pairs(frame, a, b))),
+  );
 
 function slope(s: Sums): number {
   return s.xx === 0 ? fail(DIV0) : s.xy / s.xx;
@@ -67,7 +70,7 @@ function slope(s: Sums): number {
 
 const flagOf = (frame: Frame, value: Value, otherwise: boolean): boolean => {
   if (value === undefined) return otherwise;
-  const flag: CellValue = toMatrix(value, frame)[0]![0]!;
+  const flag: CellValue = topLeft(toMatrix(value, frame));
   return flag instanceof CellError ? fail(flag) : Boolean(flag);
 };
 
@@ -84,67 +87,59 @@ const number = (v: CellValue): number => (typeof v === "number" ? v : fail(v ins
 function known(frame: Frame, knownY: Value, knownX: Value): Known {
   const ys = toMatrix(knownY, frame);
   const y = ys.flat().map(number);
-  const sideways = ys.length === 1 && ys[0]!.length > 1;
+  const sideways = ys.length === 1 && widthOf(ys) > 1;
   if (knownX === undefined) return { y, x: y.map((_, i) => [i + 1]), sideways };
   const xs = toMatrix(knownX, frame).map((row) => row.map(number));
-  if (xs.length === ys.length && xs[0]!.length === ys[0]!.length) return { y, x: xs.flat().map((v) => [v]), sideways };
+  if (xs.length === ys.length && widthOf(xs) === widthOf(ys)) return { y, x: xs.flat().map((v) => [v]), sideways };
   if (!sideways && xs.length === y.length) return { y, x: xs, sideways };
-  if (sideways && xs[0]!.length === y.length) return { y, x: y.map((_, i) => xs.map((row) => row[i]!)), sideways };
+  if (sideways && widthOf(xs) === y.length) return { y, x: y.map((_, i) => xs.map((row) => itemAt(row, i))), sideways };
   return fail(REF);
 }
 
-/** LINEST and LOGEST: coefficients from last to first and the constant, with their statistics on request. */
-function linest(
-  frame: Frame,
-  knownY: Value,
-  knownX: Value,
-  withConstant: boolean,
-  stats: boolean,
-  log: boolean,
-): CellMatrix {
+/** A straight line through the data, or with "log" through their logarithms; `shown` brings an answer back. */
+function fitted(frame: Frame, knownY: Value, knownX: Value, constant: Value, scale: Scale) {
   const data = known(frame, knownY, knownX);
-  if (log && data.y.some((v) => v <= 0)) fail(NUM);
-  const fit = leastSquares(log ? data.y.map(Math.log) : data.y, data.x, withConstant);
-  const shown = (v: number): number => (log ? Math.exp(v) : v);
-  const coefficients = [...fit.slopes].reverse().map(shown).concat(shown(fit.constant));
-  if (!stats) return [coefficients];
-  const width = coefficients.length;
-  const pad = (row: CellValue[]): CellValue[] => [...row, ...new Array<CellValue>(width - row.length).fill(NA)];
-  return [
-    coefficients,
-    [...[...fit.slopeErrors].reverse(), withConstant ? fit.constantError : NA],
-    pad([fit.r2, fit.standardError]),
-    pad([fit.f, fit.freedom]),
-    pad([fit.regression, fit.residual]),
-  ];
+  const isLog = scale === "log";
+  if (isLog && data.y.some((v) => v <= 0)) fail(NUM);
+  const withConstant = flagOf(frame, constant, true);
+  const fit = leastSquares(isLog ? data.y.map(Math.log) : data.y, data.x, withConstant);
+  return { data, fit, withConstant, shown: isLog ? Math.exp : (v: number): number => v };
 }
+type Scale = "plain" | "log";
 
-function trend(
-  frame: Frame,
-  knownY: Value,
-  knownX: Value,
-  newX: Value,
-  withConstant: boolean,
-  log: boolean,
-): CellMatrix {
-  const data = known(frame, knownY, knownX);
-  if (log && data.y.some((v) => v <= 0)) fail(NUM);
-  const fit = leastSquares(log ? data.y.map(Math.log) : data.y, data.x, withConstant);
-  const at = (x: readonly number[]): number => {
-    const value = x.reduce((sum, v, i) => sum + v * (fit.slopes[i] ?? 0), fit.constant);
-    return log ? Math.exp(value) : value;
-  };
-  if (newX === undefined) {
-    const line = data.x.map(at);
-    return data.sideways ? [line] : line.map((v) => [v]);
-  }
-  const rows = toMatrix(newX, frame).map((row) => row.map(number));
-  if (fit.slopes.length === 1) return rows.map((row) => row.map((v) => at([v])));
-  if (!data.sideways) return rows.map((row) => [at(row)]);
-  return [rows[0]!.map((_, i) => at(rows.map((row) => row[i]!)))];
-}
+/** Coefficients from last to first and the constant, with their statistics on request. */
+const lineFit = (name: string, scale: Scale): WorksheetFunction =>
+  defineIn(name, "array [array] [array] [array]", (frame, y, x, constant, stats): CellMatrix => {
+    const { fit, withConstant, shown } = fitted(frame, y, x, constant, scale);
+    const coefficients = [...fit.slopes].reverse().map(shown).concat(shown(fit.constant));
+    if (!flagOf(frame, stats, false)) return [coefficients];
+    const width = coefficients.length;
+    const pad = (row: CellValue[]): CellValue[] => [...row, ...new Array<CellValue>(width - row.length).fill(NA)];
+    return [
+      coefficients,
+      [...[...fit.slopeErrors].reverse(), withConstant ? fit.constantError : NA],
+      pad([fit.r2, fit.standardError]),
+      pad([fit.f, fit.freedom]),
+      pad([fit.regression, fit.residual]),
+    ];
+  });
 
-const forecast = defineIn("FORECAST.LINEAR", "naa", (frame, x, knownY, knownX) => {
+const trend = (name: string, scale: Scale): WorksheetFunction =>
+  defineIn(name, "array [array] [array] [array]", (frame, y, x, newX, constant): CellMatrix => {
+    const { data, fit, shown } = fitted(frame, y, x, constant, scale);
+    const at = (xs: readonly number[]): number =>
+      shown(xs.reduce((sum, v, i) => sum + v * (fit.slopes[i] ?? 0), fit.constant));
+    if (newX === undefined) {
+      const line = data.x.map(at);
+      return data.sideways ? [line] : line.map((v) => [v]);
+    }
+    const rows = toMatrix(newX, frame).map((row) => row.map(number));
+    if (fit.slopes.length === 1) return rows.map((row) => row.map((v) => at([v])));
+    if (!data.sideways) return rows.map((row) => [at(row)]);
+    return [firstOf(rows).map((_, i) => at(rows.map((row) => itemAt(row, i))))];
+  });
+
+const forecast = defineIn("FORECAST.LINEAR", "number array array", (frame, x, knownY, knownX) => {
   const s = sums(turned(pairs(frame, knownY, knownX)));
   return s.meanY + slope(s) * (x - s.meanX);
 });
@@ -163,16 +158,8 @@ export const regression: readonly WorksheetFunction[] = [
   ofPairs("COVARIANCE.S", false, (s) => (s.n < 2 ? DIV0 : s.xy / (s.n - 1))),
   forecast,
   alias("FORECAST", forecast),
-  defineIn("LINEST", "a?aaa", (frame, y, x, constant, stats) =>
-    linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), false),
-  ),
-  defineIn("LOGEST", "a?aaa", (frame, y, x, constant, stats) =>
-    linest(frame, y, x, flagOf(frame, constant, true), flagOf(frame, stats, false), true),
-  ),
-  defineIn("TREND", "a?aaa", (frame, y, x, newX, constant) =>
-    trend(frame, y, x, newX, flagOf(frame, constant, true), false),
-  ),
-  defineIn("GROWTH", "a?aaa", (frame, y, x, newX, constant) =>
-    trend(frame, y, x, newX, flagOf(frame, constant, true), true),
-  ),
+  lineFit("LINEST", "plain"),
+  lineFit("LOGEST", "log"),
+  trend("TREND", "plain"),
+  trend("GROWTH", "log"),
 ];

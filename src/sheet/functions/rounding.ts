@@ -44,26 +44,30 @@ function toParity(x: number, parity: 0 | 1): number {
   return x < 0 ? -whole : whole || (parity === 1 ? 1 : 0);
 }
 
-const ceilingPrecise = define("CEILING.PRECISE", "n?N", (x, step) => toStepMath(x, step ?? 1, false, true));
+const ceilingPrecise = define("CEILING.PRECISE", "number [number?]", (x, step) =>
+  toStepMath(x, step ?? 1, false, true),
+);
 
 export const rounding: readonly WorksheetFunction[] = [
-  define("INT", "n", (x) => Math.floor(x)),
-  define("ROUND", "nn", (x, digits) => roundTo(x, digits, Math.round)),
-  define("ROUNDUP", "nn", (x, digits) => roundTo(x, digits, Math.ceil)),
-  define("ROUNDDOWN", "nn", (x, digits) => roundTo(x, digits, Math.floor)),
-  define("TRUNC", "n?n", (x, digits = 0) => roundTo(x, digits, Math.floor)),
-  define("EVEN", "n", (x) => toParity(x, 0)),
-  define("ODD", "n", (x) => toParity(x, 1)),
-  define("MROUND", "nn", nearestMultiple),
-  define("CEILING", "nn", (x, step) => toStep(x, step, true)),
-  define("FLOOR", "nn", (x, step) => toStep(x, step, false)),
-  define("CEILING.MATH", "n?Nn", (x, step, mode = 0) => toStepMath(x, step ?? 1, mode !== 0, true)),
-  define("FLOOR.MATH", "n?Nn", (x, step, mode = 0) => toStepMath(x, step ?? 1, mode !== 0, false)),
+  define("INT", "number", (x) => Math.floor(x)),
+  define("ROUND", "number number", (x, digits) => roundTo(x, digits, Math.round)),
+  define("ROUNDUP", "number number", (x, digits) => roundTo(x, digits, Math.ceil)),
+  define("ROUNDDOWN", "number number", (x, digits) => roundTo(x, digits, Math.floor)),
+  define("TRUNC", "number [number]", (x, digits = 0) => roundTo(x, digits, Math.floor)),
+  define("EVEN", "number", (x) => toParity(x, 0)),
+  define("ODD", "number", (x) => toParity(x, 1)),
+  define("MROUND", "number number", nearestMultiple),
+  define("CEILING", "number number", (x, step) => toStep(x, step, true)),
+  define("FLOOR", "number number", (x, step) => toStep(x, step, false)),
+  define("CEILING.MATH", "number [number?] [number]", (x, step, mode = 0) =>
+    toStepMath(x, step ?? 1, mode !== 0, true),
+  ),
+  define("FLOOR.MATH", "number [number?] [number]", (x, step, mode = 0) => toStepMath(x, step ?? 1, mode !== 0, false)),
   ceilingPrecise,
   alias("ISO.CEILING", ceilingPrecise),
-  define("FLOOR.PRECISE", "n?N", (x, step) => toStepMath(x, step ?? 1, false, false)),
-  define("QUOTIENT", "nn", (x, y) => (y === 0 ? DIV0 : Math.trunc(x / y))),
-  define("MOD", "nn", (x, y) => {
+  define("FLOOR.PRECISE", "number [number?]", (x, step) => toStepMath(x, step ?? 1, false, false)),
+  define("QUOTIENT", "number number", (x, y) => (y === 0 ? DIV0 : Math.trunc(x / y))),
+  define("MOD", "number number", (x, y) => {
     if (y === 0) return DIV0;
     // Excel gives up where the quotient has more digits than a double (documented as #NUM!, limit from memory).
     if (Math.abs(x / y) > 1.125e15) return NUM;

@@ -1,4 +1,5 @@
 import { CellError } from "../../units/cell.ts";
+import { cellAt, widthOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, type Value } from "../evaluate/value.ts";
@@ -85,11 +86,11 @@ function tTest(frame: Frame, first: Value, second: Value, tails: number, type: n
 
 function chiTest(frame: Frame, actual: Value, expected: Value): number | CellError {
   const [a, e] = [toMatrix(actual, frame), toMatrix(expected, frame)];
-  if (a.length !== e.length || a[0]!.length !== e[0]!.length || (a.length === 1 && a[0]!.length === 1)) return NA;
+  if (a.length !== e.length || widthOf(a) !== widthOf(e) || (a.length === 1 && widthOf(a) === 1)) return NA;
   let chi = 0;
   for (let r = 0; r < a.length; r++) {
-    for (let c = 0; c < a[0]!.length; c++) {
-      const [x, y] = [a[r]![c]!, e[r]![c]!];
+    for (let c = 0; c < widthOf(a); c++) {
+      const [x, y] = [cellAt(a, r, c), cellAt(e, r, c)];
       if (x instanceof CellError) return x;
       if (y instanceof CellError) return y;
       if (typeof x !== "number" || typeof y !== "number") continue;
@@ -97,8 +98,7 @@ function chiTest(frame: Frame, actual: Value, expected: Value): number | CellErr
       chi += (x - y) ** 2 / y;
     }
   }
-  const df =
-    a.length === 1 ? a[0]!.length - 1 : a[0]!.length === 1 ? a.length - 1 : (a.length - 1) * (a[0]!.length - 1);
+  const df = a.length === 1 ? widthOf(a) - 1 : widthOf(a) === 1 ? a.length - 1 : (a.length - 1) * (widthOf(a) - 1);
   return incompleteGamma(df / 2, chi / 2).upper;
 }
 
@@ -111,50 +111,52 @@ const fTest = (frame: Frame, first: Value, second: Value): number | CellError =>
   return 2 * Math.min(p, 1 - p);
 };
 
-const tInverse2 = define("T.INV.2T", "nn", inverseTwoTails);
-const fUpper = define("F.DIST.RT", "nnn", (x, d1, d2) => (badF(x, d1, d2) ? NUM : upperF(x, degrees(d1), degrees(d2))));
-const fUpperInverse = define("F.INV.RT", "nnn", (p, d1, d2) =>
+const tInverse2 = define("T.INV.2T", "number number", inverseTwoTails);
+const fUpper = define("F.DIST.RT", "number number number", (x, d1, d2) =>
+  badF(x, d1, d2) ? NUM : upperF(x, degrees(d1), degrees(d2)),
+);
+const fUpperInverse = define("F.INV.RT", "number number number", (p, d1, d2) =>
   p <= 0 || p > 1 || badF(0, d1, d2)
     ? NUM
     : p === 1
       ? 0
       : invertAbove((x) => -upperF(x, degrees(d1), degrees(d2)), -p, 0, 1),
 );
-const chiUpper = define("CHISQ.DIST.RT", "nn", (x, df) =>
+const chiUpper = define("CHISQ.DIST.RT", "number number", (x, df) =>
   badChi(x, df) ? NUM : incompleteGamma(degrees(df) / 2, x / 2).upper,
 );
-const chiUpperInverse = define("CHISQ.INV.RT", "nn", (p, df) =>
+const chiUpperInverse = define("CHISQ.INV.RT", "number number", (p, df) =>
   p <= 0 || p > 1 || badChi(0, df)
     ? NUM
     : p === 1
       ? 0
       : invertAbove((x) => -incompleteGamma(degrees(df) / 2, x / 2).upper, -p, 0, degrees(df)),
 );
-const tTestFunction = defineIn("T.TEST", "aann", tTest);
-const chiTestFunction = defineIn("CHISQ.TEST", "aa", chiTest);
-const fTestFunction = defineIn("F.TEST", "aa", fTest);
+const tTestFunction = defineIn("T.TEST", "array array number number", tTest);
+const chiTestFunction = defineIn("CHISQ.TEST", "array array", chiTest);
+const fTestFunction = defineIn("F.TEST", "array array", fTest);
 
 export const samplingDistributions: readonly WorksheetFunction[] = [
-  define("T.DIST", "nnb", (t, df, cumulative) =>
+  define("T.DIST", "number number boolean", (t, df, cumulative) =>
     degrees(df) < 1 ? (cumulative ? NUM : DIV0) : cumulative ? lowerT(t, degrees(df)) : densityT(t, degrees(df)),
   ),
-  define("T.DIST.RT", "nn", (t, df) => (degrees(df) < 1 ? NUM : 1 - lowerT(t, degrees(df)))),
-  define("T.DIST.2T", "nn", (t, df) => (t < 0 || degrees(df) < 1 ? NUM : 2 * tailT(t, degrees(df)))),
-  define("TDIST", "nnn", (t, df, tails) => {
+  define("T.DIST.RT", "number number", (t, df) => (degrees(df) < 1 ? NUM : 1 - lowerT(t, degrees(df)))),
+  define("T.DIST.2T", "number number", (t, df) => (t < 0 || degrees(df) < 1 ? NUM : 2 * tailT(t, degrees(df)))),
+  define("TDIST", "number number number", (t, df, tails) => {
     const sides = Math.trunc(tails);
     return t < 0 || degrees(df) < 1 || (sides !== 1 && sides !== 2) ? NUM : sides * tailT(t, degrees(df));
   }),
-  define("T.INV", "nn", inverseT),
+  define("T.INV", "number number", inverseT),
   tInverse2,
   alias("TINV", tInverse2),
   tTestFunction,
   alias("TTEST", tTestFunction),
-  define("F.DIST", "nnnb", (x, d1, d2, cumulative) =>
+  define("F.DIST", "number number number boolean", (x, d1, d2, cumulative) =>
     badF(x, d1, d2) ? NUM : cumulative ? lowerF(x, degrees(d1), degrees(d2)) : densityF(x, degrees(d1), degrees(d2)),
   ),
   fUpper,
   alias("FDIST", fUpper),
-  define("F.INV", "nnn", (p, d1, d2) =>
+  define("F.INV", "number number number", (p, d1, d2) =>
     p < 0 || p >= 1 || badF(0, d1, d2)
       ? NUM
       : p === 0
@@ -165,12 +167,12 @@ export const samplingDistributions: readonly WorksheetFunction[] = [
   alias("FINV", fUpperInverse),
   fTestFunction,
   alias("FTEST", fTestFunction),
-  define("CHISQ.DIST", "nnb", (x, df, cumulative) =>
+  define("CHISQ.DIST", "number number boolean", (x, df, cumulative) =>
     badChi(x, df) ? NUM : cumulative ? incompleteGamma(degrees(df) / 2, x / 2).lower : densityChi(x, degrees(df)),
   ),
   chiUpper,
   alias("CHIDIST", chiUpper),
-  define("CHISQ.INV", "nn", (p, df) =>
+  define("CHISQ.INV", "number number", (p, df) =>
     p < 0 || p >= 1 || badChi(0, df)
       ? NUM
       : p === 0
@@ -181,7 +183,7 @@ export const samplingDistributions: readonly WorksheetFunction[] = [
   alias("CHIINV", chiUpperInverse),
   chiTestFunction,
   alias("CHITEST", chiTestFunction),
-  define("CONFIDENCE.T", "nnn", (alpha, deviation, size) => {
+  define("CONFIDENCE.T", "number number number", (alpha, deviation, size) => {
     const n = Math.trunc(size);
     if (n === 1) return DIV0;
     const t = deviation <= 0 || n < 1 || alpha <= 0 || alpha >= 1 ? NUM : inverseTwoTails(alpha, n - 1);

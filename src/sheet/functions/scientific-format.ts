@@ -13,9 +13,9 @@ interface Exponential {
 const SHAPE = /^((?:[^"\\]|\\.|"[^"]*")*?)([eE])([+-])((?:[^"\\]|\\.|"[^"]*")*)$/;
 
 function split(pattern: string): Exponential | undefined {
-  const match = SHAPE.exec(pattern);
-  if (!match || !/[0#?]/.test(match[1]!) || !/[0#?]/.test(match[4]!)) return undefined;
-  return { mantissa: match[1]!, letter: match[2]!, showPlus: match[3] === "+", exponent: match[4]! };
+  const [, mantissa = "", letter = "", sign, exponent = ""] = SHAPE.exec(pattern) ?? [];
+  if (!/[0#?]/.test(mantissa) || !/[0#?]/.test(exponent)) return undefined;
+  return { mantissa, letter, showPlus: sign === "+", exponent };
 }
 
 /** One character or quoted run of a pattern: placeholder, point, or text as it shows. */

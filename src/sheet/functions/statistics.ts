@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix } from "../../units/cell.ts";
+import { firstOf, itemAt, lastOf } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
 import { DIV0, NA, NUM, VALUE, type Value } from "../evaluate/value.ts";
@@ -24,7 +25,7 @@ const sorted = (x: readonly number[]): number[] => [...x].sort((a, b) => a - b);
 type Collect = (frame: Frame, args: readonly Value[]) => number[];
 
 const spread = (name: string, population: boolean, root: boolean, collect: Collect = numbersOf): WorksheetFunction =>
-  defineIn(name, "s*", (frame, ...args) => {
+  defineIn(name, "range...", (frame, ...args) => {
     const variance = varianceOf(collect(frame, args), population);
     return root ? Math.sqrt(variance) : variance;
   });
@@ -37,15 +38,15 @@ function percentile(x: readonly number[], p: number, exclusive: boolean): number
   const position = exclusive ? p * (n + 1) - 1 : p * (n - 1);
   if (position < -1e-12 || position > n - 1 + 1e-12) return NUM;
   const low = Math.min(n - 1, Math.max(0, Math.floor(position)));
-  const part = position - low;
-  return part <= 0 ? order[low]! : order[low]! + part * ((order[low + 1] ?? order[low]!) - order[low]!);
+  const below = itemAt(order, low);
+  return position <= low ? below : below + (position - low) * ((order[low + 1] ?? below) - below);
 }
 
 function percentRank(x: readonly number[], value: number, digits: number, exclusive: boolean): number | CellError {
   const n = x.length;
   if (n === 0 || digits < 1) return NUM;
   const order = sorted(x);
-  if (value < order[0]! || value > order[n - 1]!) return NA;
+  if (value < firstOf(order) || value > lastOf(order)) return NA;
   const below = order.filter((v) => v < value).length;
   const rankOf = (i: number): number => (exclusive ? (i + 1) / (n + 1) : n === 1 ? 1 : i / (n - 1));
   const at = order[below];
@@ -53,8 +54,8 @@ function percentRank(x: readonly number[], value: number, digits: number, exclus
   let rank: number;
   if (at === value) rank = rankOf(below);
   else {
-    const [x0, x1] = [order[below - 1]!, order[below]!];
-    rank = rankOf(below - 1) + ((value - x0) / (x1 - x0)) * (rankOf(below) - rankOf(below - 1));
+    const x0 = itemAt(order, below - 1);
+    rank = rankOf(below - 1) + ((value - x0) / (itemAt(order, below) - x0)) * (rankOf(below) - rankOf(below - 1));
   }
   return Math.floor(rank * scale + 1e-9) / scale;
 }
@@ -63,7 +64,7 @@ function nth(x: readonly number[], k: number, largest: boolean): number | CellEr
   const position = Math.ceil(k);
   if (position < 1 || position > x.length) return NUM;
   const order = sorted(x);
-  return largest ? order[x.length - position]! : order[position - 1]!;
+  return largest ? itemAt(order, x.length - position) : itemAt(order, position - 1);
 }
 
 function rank(x: readonly number[], value: number, ascending: boolean, average: boolean): number | CellError {
@@ -85,7 +86,8 @@ const medianOf = (x: readonly number[]): number | CellError => {
   if (x.length === 0) return NUM;
   const order = sorted(x);
   const half = x.length >> 1;
-  return x.length % 2 ? order[half]! : (order[half - 1]! + order[half]!) / 2;
+  const middle = itemAt(order, half);
+  return x.length % 2 ? middle : (itemAt(order, half - 1) + middle) / 2;
 };
 
 /** Standardised third or fourth moment sums, on the sample deviation. */
@@ -102,15 +104,17 @@ const positive = (x: readonly number[]): readonly number[] => (x.length === 0 ||
 const ofArrays = (frame: Frame, args: readonly Value[]): number[] =>
   args.some((arg) => typeof arg === "string") ? fail(VALUE) : numbersOf(frame, args);
 
-const mode = defineIn("MODE.SNGL", "a*", (frame, ...args) => modes(ofArrays(frame, args))[0]!);
-const rankEqual = defineIn("RANK.EQ", "na?n", (frame, v, ref, order = 0) =>
+const mode = defineIn("MODE.SNGL", "array...", (frame, ...args) => firstOf(modes(ofArrays(frame, args))));
+const rankEqual = defineIn("RANK.EQ", "number array [number]", (frame, v, ref, order = 0) =>
   rank(numbersOf(frame, [ref]), v, order !== 0, false),
 );
-const percentileInc = defineIn("PERCENTILE.INC", "an", (frame, x, p) => percentile(numbersOf(frame, [x]), p, false));
-const quartileInc = defineIn("QUARTILE.INC", "an", (frame, x, q) =>
+const percentileInc = defineIn("PERCENTILE.INC", "array number", (frame, x, p) =>
+  percentile(numbersOf(frame, [x]), p, false),
+);
+const quartileInc = defineIn("QUARTILE.INC", "array number", (frame, x, q) =>
   q < 0 || q >= 5 ? NUM : percentile(numbersOf(frame, [x]), Math.trunc(q) / 4, false),
 );
-const percentRankInc = defineIn("PERCENTRANK.INC", "an?n", (frame, x, v, digits = 3) =>
+const percentRankInc = defineIn("PERCENTRANK.INC", "array number [number]", (frame, x, v, digits = 3) =>
   percentRank(numbersOf(frame, [x]), v, digits, false),
 );
 
@@ -127,70 +131,76 @@ export const statistics: readonly WorksheetFunction[] = [
   spread("VARP", true, false),
   spread("VARA", false, false, numbersA),
   spread("VARPA", true, false, numbersA),
-  defineIn("MEDIAN", "s*", (frame, ...args) => medianOf(numbersOf(frame, args))),
+  defineIn("MEDIAN", "range...", (frame, ...args) => medianOf(numbersOf(frame, args))),
   mode,
   alias("MODE", mode),
-  defineIn("MODE.MULT", "a*", (frame, ...args) => modes(ofArrays(frame, args)).map((v) => [v])),
-  defineIn("LARGE", "an", (frame, x, k) => nth(numbersOf(frame, [x]), k, true)),
-  defineIn("SMALL", "an", (frame, x, k) => nth(numbersOf(frame, [x]), k, false)),
+  defineIn("MODE.MULT", "array...", (frame, ...args) => modes(ofArrays(frame, args)).map((v) => [v])),
+  defineIn("LARGE", "array number", (frame, x, k) => nth(numbersOf(frame, [x]), k, true)),
+  defineIn("SMALL", "array number", (frame, x, k) => nth(numbersOf(frame, [x]), k, false)),
   rankEqual,
   alias("RANK", rankEqual),
-  defineIn("RANK.AVG", "na?n", (frame, v, ref, order = 0) => rank(numbersOf(frame, [ref]), v, order !== 0, true)),
+  defineIn("RANK.AVG", "number array [number]", (frame, v, ref, order = 0) =>
+    rank(numbersOf(frame, [ref]), v, order !== 0, true),
+  ),
   percentileInc,
   alias("PERCENTILE", percentileInc),
-  defineIn("PERCENTILE.EXC", "an", (frame, x, p) =>
+  defineIn("PERCENTILE.EXC", "array number", (frame, x, p) =>
     p <= 0 || p >= 1 ? NUM : percentile(numbersOf(frame, [x]), p, true),
   ),
   quartileInc,
   alias("QUARTILE", quartileInc),
-  defineIn("QUARTILE.EXC", "an", (frame, x, q) =>
+  defineIn("QUARTILE.EXC", "array number", (frame, x, q) =>
     q < 1 || q >= 4 ? NUM : percentile(numbersOf(frame, [x]), Math.trunc(q) / 4, true),
   ),
   percentRankInc,
   alias("PERCENTRANK", percentRankInc),
-  defineIn("PERCENTRANK.EXC", "an?n", (frame, x, v, digits = 3) => percentRank(numbersOf(frame, [x]), v, digits, true)),
-  defineIn("GEOMEAN", "s*", (frame, ...args) => {
+  defineIn("PERCENTRANK.EXC", "array number [number]", (frame, x, v, digits = 3) =>
+    percentRank(numbersOf(frame, [x]), v, digits, true),
+  ),
+  defineIn("GEOMEAN", "range...", (frame, ...args) => {
     const x = positive(numbersOf(frame, args));
     return Math.exp(sumOf(x.map(Math.log)) / x.length);
   }),
-  defineIn("HARMEAN", "s*", (frame, ...args) => {
+  defineIn("HARMEAN", "range...", (frame, ...args) => {
     const x = positive(numbersOf(frame, args));
     return x.length / sumOf(x.map((v) => 1 / v));
   }),
-  defineIn("TRIMMEAN", "an", (frame, array, share) => {
+  defineIn("TRIMMEAN", "array number", (frame, array, share) => {
     const x = sorted(numbersOf(frame, [array]));
     if (share < 0 || share >= 1 || x.length === 0) return NUM;
     const cut = Math.floor((x.length * share) / 2 + 1e-12);
     return meanOf(x.slice(cut, x.length - cut));
   }),
-  defineIn("AVEDEV", "s*", (frame, ...args) => {
+  defineIn("AVEDEV", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     if (x.length === 0) return NUM;
     const mean = meanOf(x);
     return meanOf(x.map((v) => Math.abs(v - mean)));
   }),
-  defineIn("DEVSQ", "s*", (frame, ...args) => {
+  defineIn("DEVSQ", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     return x.length === 0 ? NUM : squaredDeviations(x);
   }),
-  defineIn("SKEW", "s*", (frame, ...args) => {
+  defineIn("SKEW", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     const n = x.length;
     return n < 3 ? DIV0 : (n / ((n - 1) * (n - 2))) * momentSum(x, 3, false);
   }),
-  defineIn("SKEW.P", "s*", (frame, ...args) => {
+  defineIn("SKEW.P", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     return x.length < 3 ? DIV0 : momentSum(x, 3, true) / x.length;
   }),
-  defineIn("KURT", "s*", (frame, ...args) => {
+  defineIn("KURT", "range...", (frame, ...args) => {
     const x = numbersOf(frame, args);
     const n = x.length;
     if (n < 4) return DIV0;
     const lead = (n * (n + 1)) / ((n - 1) * (n - 2) * (n - 3));
     return lead * momentSum(x, 4, false) - (3 * (n - 1) ** 2) / ((n - 2) * (n - 3));
   }),
-  define("STANDARDIZE", "nnn", (x, mean, deviation) => (deviation <= 0 ? NUM : (x - mean) / deviation)),
-  defineIn("FREQUENCY", "aa", (frame, data, bins): CellMatrix => {
+  define("STANDARDIZE", "number number number", (x, mean, deviation) =>
+    deviation <= 0 ? NUM : (x - mean) / deviation,
+  ),
+  defineIn("FREQUENCY", "array array", (frame, data, bins): CellMatrix => {
     const limits = numbersOf(frame, [bins]);
     const order = limits.map((limit, i) => ({ limit, i })).sort((a, b) => a.limit - b.limit);
     const counts = new Array<number>(limits.length + 1).fill(0);
@@ -200,7 +210,7 @@ export const statistics: readonly WorksheetFunction[] = [
     }
     return counts.map((n) => [n]);
   }),
-  defineIn("PROB", "aan?n", (frame, x, p, low, high = low) => {
+  defineIn("PROB", "array array number [number]", (frame, x, p, low, high = low) => {
     const [values, chances] = [toMatrix(x, frame).flat(), toMatrix(p, frame).flat()];
     if (values.length !== chances.length) return NA;
     const broken = chances.find((chance) => chance instanceof CellError);

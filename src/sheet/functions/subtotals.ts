@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { lift } from "../evaluate/lift.ts";
 import { areasOf, dereference, toMatrix } from "../evaluate/reference.ts";
@@ -68,7 +69,7 @@ function compute(frame: Frame, name: string, values: CellValue[][], extra: reado
 }
 
 export const subtotals: readonly WorksheetFunction[] = [
-  defineIn("SUBTOTAL", "ns*", (frame, ...given) => {
+  defineIn("SUBTOTAL", "number range...", (frame, ...given) => {
     const [code, ...args] = given as unknown as [number, ...Value[]];
     const number = Math.trunc(code);
     const hidden = number > 100;
@@ -77,7 +78,7 @@ export const subtotals: readonly WorksheetFunction[] = [
       return VALUE;
     return compute(frame, name, counted(frame, args, { hidden, errors: false, nested: true }), []);
   }),
-  defineIn("AGGREGATE", "nna*", (frame, ...given) => {
+  defineIn("AGGREGATE", "number number array...", (frame, ...given) => {
     const [code, choice, ...args] = given as unknown as [number, number, ...Value[]];
     const number = Math.trunc(code);
     const option = Math.trunc(choice);
@@ -94,7 +95,7 @@ export const subtotals: readonly WorksheetFunction[] = [
     const values = drop(counted(frame, args.slice(0, 1), skip));
     return lift([dereference(args[1], frame)], ([k]) => {
       const found = compute(frame, name, values, [k]);
-      return isMatrix(found) ? found[0]![0]! : (found as CellValue);
+      return isMatrix(found) ? topLeft(found) : (found as CellValue);
     });
   }),
 ];

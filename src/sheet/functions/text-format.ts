@@ -55,19 +55,19 @@ function valueText(value: CellValue, strict: boolean): string {
 }
 
 export const textFormat: readonly WorksheetFunction[] = [
-  defineIn("TEXT", "et", (frame, value, pattern) => formatted(value, pattern, frame.grid.date1904)),
-  define("FIXED", "n?nb", (x, decimals = 2, plain = false) => fixed(x, decimals, !plain)),
-  define("DOLLAR", "n?n", (x, decimals = 2) => {
+  defineIn("TEXT", "any text", (frame, value, pattern) => formatted(value, pattern, frame.grid.date1904)),
+  define("FIXED", "number [number] [boolean]", (x, decimals = 2, plain = false) => fixed(x, decimals, !plain)),
+  define("DOLLAR", "number [number]", (x, decimals = 2) => {
     const text = fixed(Math.abs(x), decimals, true);
     return x < 0 ? `($${text})` : `$${text}`;
   }),
-  define("VALUE", "v", (value) => {
+  define("VALUE", "value", (value) => {
     if (typeof value === "string") return textNumber(value) ?? VALUE;
     return typeof value === "boolean" ? VALUE : (value ?? 0);
   }),
-  define("NUMBERVALUE", "t?tt", (text, decimal = ".", group = ",") => numberValue(text, decimal, group)),
-  define("VALUETOTEXT", "e?n", (value, form = 0) => valueText(value, form === 1)),
-  defineIn("ARRAYTOTEXT", "a?n", (frame, array, form = 0) => {
+  define("NUMBERVALUE", "text [text] [text]", (text, decimal = ".", group = ",") => numberValue(text, decimal, group)),
+  define("VALUETOTEXT", "any [number]", (value, form = 0) => valueText(value, form === 1)),
+  defineIn("ARRAYTOTEXT", "array [number]", (frame, array, form = 0) => {
     const rows = toMatrix(array, frame);
     if (form === 1) return `{${rows.map((row) => row.map((v) => valueText(v, true)).join(",")).join(";")}}`;
     return rows

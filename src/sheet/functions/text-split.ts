@@ -68,21 +68,31 @@ function split(text: string, delimiters: readonly string[], skipEmpty: boolean, 
   return skipEmpty ? pieces.filter((piece) => piece !== "") : pieces;
 }
 
+const partOfText = (name: string, before: boolean): WorksheetFunction =>
+  defineIn(
+    name,
+    "text array [number?] [number?] [number?] [value?]",
+    (frame, text, delimiter, nth = 1, mode = 0, end = 0, otherwise = undefined) =>
+      part(frame, text, delimiter, { nth, ignoreCase: mode === 1, toEnd: end === 1, otherwise }, before),
+  );
+
 export const textSplit: readonly WorksheetFunction[] = [
-  defineIn("TEXTBEFORE", "ta?NNNV", (frame, text, delimiter, nth = 1, mode = 0, end = 0, otherwise = undefined) =>
-    part(frame, text, delimiter, { nth, ignoreCase: mode === 1, toEnd: end === 1, otherwise }, true),
+  partOfText("TEXTBEFORE", true),
+  partOfText("TEXTAFTER", false),
+  defineIn(
+    "TEXTSPLIT",
+    "array array [array] [boolean?] [number?] [array]",
+    (frame, given, columns, rows, skip = false, mode = 0, pad = undefined): Value => {
+      const [text = ""] = texts(frame, given);
+      const some = (value: Value): string[] => (value === undefined || value === null ? [] : texts(frame, value));
+      const ignoreCase = mode === 1;
+      const lines = split(text, some(rows), skip, ignoreCase).map((line) =>
+        split(line, some(columns), skip, ignoreCase),
+      );
+      const width = Math.max(0, ...lines.map((line) => line.length));
+      if (width === 0) return CALC;
+      const padding = pad === undefined ? NA : toMatrix(pad, frame)[0]![0]!;
+      return lines.map((line) => [...line, ...new Array<CellValue>(width - line.length).fill(padding)]) as CellMatrix;
+    },
   ),
-  defineIn("TEXTAFTER", "ta?NNNV", (frame, text, delimiter, nth = 1, mode = 0, end = 0, otherwise = undefined) =>
-    part(frame, text, delimiter, { nth, ignoreCase: mode === 1, toEnd: end === 1, otherwise }, false),
-  ),
-  defineIn("TEXTSPLIT", "aa?aBNa", (frame, given, columns, rows, skip = false, mode = 0, pad = undefined): Value => {
-    const [text = ""] = texts(frame, given);
-    const some = (value: Value): string[] => (value === undefined || value === null ? [] : texts(frame, value));
-    const ignoreCase = mode === 1;
-    const lines = split(text, some(rows), skip, ignoreCase).map((line) => split(line, some(columns), skip, ignoreCase));
-    const width = Math.max(0, ...lines.map((line) => line.length));
-    if (width === 0) return CALC;
-    const padding = pad === undefined ? NA : toMatrix(pad, frame)[0]![0]!;
-    return lines.map((line) => [...line, ...new Array<CellValue>(width - line.length).fill(padding)]) as CellMatrix;
-  }),
 ];

@@ -83,18 +83,18 @@ const char = (n: number): string | CellError => {
   return byte < 1 || byte > 255 ? VALUE : windowsCharacter(byte);
 };
 
-const len = define("LEN", "t", (text) => text.length);
-const left = define("LEFT", "t?n", (text, n = 1) => text.slice(0, count(n)));
-const right = define("RIGHT", "t?n", (text, n = 1) => (count(n) === 0 ? "" : text.slice(-count(n))));
-const mid = define("MID", "tnn", (text, start, n) =>
+const len = define("LEN", "text", (text) => text.length);
+const left = define("LEFT", "text [number]", (text, n = 1) => text.slice(0, count(n)));
+const right = define("RIGHT", "text [number]", (text, n = 1) => (count(n) === 0 ? "" : text.slice(-count(n))));
+const mid = define("MID", "text number number", (text, start, n) =>
   start < 1 ? VALUE : text.slice(Math.trunc(start) - 1, Math.trunc(start) - 1 + count(n)),
 );
-const replace = define("REPLACE", "tnnt", (text, start, n, fresh) => {
+const replace = define("REPLACE", "text number number text", (text, start, n, fresh) => {
   const from = Math.trunc(start) - 1;
   return from < 0 ? VALUE : joined(text.slice(0, from) + fresh + text.slice(from + count(n)));
 });
-const findText = define("FIND", "tt?n", (wanted, within, start = 1) => find(wanted, within, start));
-const searchText = define("SEARCH", "tt?n", (wanted, within, start = 1) => search(wanted, within, start));
+const findText = define("FIND", "text text [number]", (wanted, within, start = 1) => find(wanted, within, start));
+const searchText = define("SEARCH", "text text [number]", (wanted, within, start = 1) => search(wanted, within, start));
 
 export const text: readonly WorksheetFunction[] = [
   len,
@@ -112,21 +112,21 @@ export const text: readonly WorksheetFunction[] = [
   alias("REPLACEB", replace),
   alias("FINDB", findText),
   alias("SEARCHB", searchText),
-  define("UPPER", "t", upper),
-  define("LOWER", "t", (text) => text.toLowerCase()),
-  define("PROPER", "t", proper),
-  define("TRIM", "t", trim),
+  define("UPPER", "text", upper),
+  define("LOWER", "text", (text) => text.toLowerCase()),
+  define("PROPER", "text", proper),
+  define("TRIM", "text", trim),
   // biome-ignore lint/suspicious/noControlCharactersInRegex: CLEAN removes exactly these
-  define("CLEAN", "t", (text) => text.replace(/[\u0000-\u001f]/g, "")),
-  define("EXACT", "tt", (a, b) => a === b),
-  define("REPT", "tn", (text, n) => {
+  define("CLEAN", "text", (text) => text.replace(/[\u0000-\u001f]/g, "")),
+  define("EXACT", "text text", (a, b) => a === b),
+  define("REPT", "text number", (text, n) => {
     const times = count(n);
     return text.length * times > LONGEST ? VALUE : text.repeat(times);
   }),
-  define("SUBSTITUTE", "ttt?N", substitute),
-  define("CONCATENATE", "t*", (...texts) => joined(texts.join(""))),
-  defineIn("CONCAT", "a*", (frame, ...args) => joined([...allValues(frame, args)].map(asText).join(""))),
-  defineIn("TEXTJOIN", "aba*", (frame, delimiter, ...rest) => {
+  define("SUBSTITUTE", "text text text [number?]", substitute),
+  define("CONCATENATE", "text...", (...texts) => joined(texts.join(""))),
+  defineIn("CONCAT", "array...", (frame, ...args) => joined([...allValues(frame, args)].map(asText).join(""))),
+  defineIn("TEXTJOIN", "array boolean array...", (frame, delimiter, ...rest) => {
     const [skipEmpty, ...args] = rest as [boolean, ...Value[]];
     const between = [...allValues(frame, [delimiter])].map(asText);
     const texts = [...allValues(frame, args)].map(asText).filter((text) => !skipEmpty || text !== "");
@@ -134,18 +134,18 @@ export const text: readonly WorksheetFunction[] = [
       texts.reduce((all, text, i) => all + (i > 0 ? (between[(i - 1) % between.length] ?? "") : "") + text, ""),
     );
   }),
-  define("CHAR", "n", char),
-  define("CODE", "t", (text) => (text === "" ? VALUE : windowsByte(text))),
-  define("UNICHAR", "n", (n) => {
+  define("CHAR", "number", char),
+  define("CODE", "text", (text) => (text === "" ? VALUE : windowsByte(text))),
+  define("UNICHAR", "number", (n) => {
     const point = Math.trunc(n);
     return point < 1 || point > 0x10ffff || (point >= 0xd800 && point <= 0xdfff) ? VALUE : String.fromCodePoint(point);
   }),
-  define("UNICODE", "t", (text) => text.codePointAt(0) ?? VALUE),
-  defineIn("T", "s", (frame, given) => {
+  define("UNICODE", "text", (text) => text.codePointAt(0) ?? VALUE),
+  defineIn("T", "range", (frame, given) => {
     const value = firstValue(given, frame);
     return typeof value === "string" || value instanceof CellError ? value : "";
   }),
-  define("ENCODEURL", "t", (text) =>
+  define("ENCODEURL", "text", (text) =>
     encodeURIComponent(text).replace(/[!'()*]/g, (c) => `%${c.charCodeAt(0).toString(16).toUpperCase()}`),
   ),
 ];

@@ -2,7 +2,7 @@
  * Patterns with * and ? (a ~ takes the next one literally), without case. A pattern is cut at its stars; every piece is
  * looked for once, from where the last one ended, so that many stars cost no more than a few.
  */
-export interface Wildcard {
+interface Wildcard {
   /** Does the whole text fit? */
   readonly fits: (text: string) => boolean;
   /** Where the pattern begins to fit, at or after `from`; -1 when nowhere. */

@@ -80,17 +80,17 @@ function networkDays(start: number, end: number, { isFree }: Calendar): number |
 const everyDayFree = (free: ReadonlySet<number>): boolean => free.size === 7;
 
 export const workdays: readonly WorksheetFunction[] = [
-  defineIn("WORKDAY", "nn?a", (frame, start, days, off) =>
+  defineIn("WORKDAY", "number number [array]", (frame, start, days, off) =>
     workday(start, days, calendar(frame, weekend(undefined), holidays(frame, off))),
   ),
-  defineIn("WORKDAY.INTL", "nn?Va", (frame, start, days, kind, off) => {
+  defineIn("WORKDAY.INTL", "number number [value?] [array]", (frame, start, days, kind, off) => {
     const free = weekend(kind);
     return everyDayFree(free) ? VALUE : workday(start, days, calendar(frame, free, holidays(frame, off)));
   }),
-  defineIn("NETWORKDAYS", "nn?a", (frame, start, end, off) =>
+  defineIn("NETWORKDAYS", "number number [array]", (frame, start, end, off) =>
     networkDays(start, end, calendar(frame, weekend(undefined), holidays(frame, off))),
   ),
-  defineIn("NETWORKDAYS.INTL", "nn?Va", (frame, start, end, kind, off) => {
+  defineIn("NETWORKDAYS.INTL", "number number [value?] [array]", (frame, start, end, kind, off) => {
     const free = weekend(kind);
     return everyDayFree(free) ? 0 : networkDays(start, end, calendar(frame, free, holidays(frame, off)));
   }),

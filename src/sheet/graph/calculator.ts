@@ -1,4 +1,5 @@
 import type { CellValue } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { CustomFunctions } from "../evaluate/custom-functions.ts";
 import { Frame } from "../evaluate/frame.ts";
 import { Keep } from "../evaluate/keep.ts";
@@ -18,7 +19,7 @@ import { Templates } from "./templates.ts";
 import { fillDataTable } from "./what-if.ts";
 import { WorkbookGrid } from "./workbook-grid.ts";
 
-export interface CalculatorOptions {
+interface CalculatorOptions {
   readonly functions: CustomFunctions;
   /** Serial date for TODAY and NOW; undefined keeps their values. */
   readonly now?: number | undefined;
@@ -26,7 +27,7 @@ export interface CalculatorOptions {
   readonly tick?: (() => void) | undefined;
 }
 
-export interface CellChange {
+interface CellChange {
   readonly sheet: number;
   readonly row: number;
   readonly column: number;
@@ -70,7 +71,7 @@ export class Calculator {
     this.templates = new Templates(this.grid);
     for (const cell of this.formulas()) {
       this.count++;
-      if (cell.kind !== "normal") claimStored(workbook.sheets[cell.sheet]!, cell);
+      if (cell.kind !== "normal") claimStored(itemAt(workbook.sheets, cell.sheet), cell);
       if (cell.kind === "data-table") this.dataTables.push(cell);
     }
   }
@@ -106,7 +107,7 @@ export class Calculator {
         this.grid.end(); // what was remembered may have changed
         this.evaluate(cell);
       },
-      (cell) => sheets[cell.sheet]!.values[cell.column]?.[cell.row],
+      (cell) => sheets[cell.sheet]?.values[cell.column]?.[cell.row],
     );
     if (done) this.circles.length = 0;
   }
@@ -131,7 +132,7 @@ export class Calculator {
   /** Changes input cells and recalculates what depends on them. Answers with the formulas that were evaluated. */
   change(changes: readonly CellChange[]): Set<FormulaCell> {
     for (const { sheet, row, column, value } of changes)
-      this.workbook.sheets[sheet]!.set(row, column, value ?? undefined);
+      this.workbook.sheets[sheet]?.set(row, column, value ?? undefined);
     const start = changes.map(({ sheet, row, column }) => ({
       sheet,
       area: { top: row, left: column, bottom: row, right: column },
@@ -188,8 +189,8 @@ export class Calculator {
   private settle(first: FormulaCell, pending: PendingCells): void {
     const stack: Step[] = [{ cell: first, read: true }];
     first.state = ACTIVE;
-    while (stack.length > 0) {
-      const { cell } = stack[stack.length - 1]!;
+    for (let top = stack.at(-1); top; top = stack.at(-1)) {
+      const { cell } = top;
       const waiting = cell.lazy ? undefined : this.waitingPrecedent(cell, pending);
       if (waiting) {
         waiting.state = ACTIVE;
@@ -228,8 +229,8 @@ export class Calculator {
   private resolveCircle(stack: Step[], target: FormulaCell): void {
     const start = stack.findIndex((step) => step.cell === target);
     for (let i = start + 1; i < stack.length; i++) {
-      if (stack[i]!.read) continue;
-      const before = stack[i - 1]!.cell;
+      if (itemAt(stack, i).read) continue;
+      const before = itemAt(stack, i - 1).cell;
       if (before.lazy) continue;
       before.lazy = true;
       for (const step of stack.splice(i)) step.cell.state = NEW;
@@ -270,7 +271,8 @@ export class Calculator {
   }
 
   private store(cell: FormulaCell, result: Value, frame: Frame): void {
-    const sheet = this.workbook.sheets[cell.sheet]!;
+    const sheet = this.workbook.sheets[cell.sheet];
+    if (!sheet) throw new Error(`no sheet ${cell.sheet}`);
     if (cell.kind === "normal") {
       sheet.set(cell.row, cell.column, presentable(single(result, frame)));
       return;

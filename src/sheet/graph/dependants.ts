@@ -7,7 +7,7 @@ import { precedentAreas } from "./precedent-areas.ts";
 import { RangeIndex } from "./range-index.ts";
 import { RelativeReaders } from "./relative-readers.ts";
 
-export interface SheetArea {
+interface SheetArea {
   readonly sheet: number;
   readonly area: Area;
 }

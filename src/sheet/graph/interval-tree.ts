@@ -32,7 +32,7 @@ export class IntervalTree {
   private build(from: number, to: number): number {
     if (from > to) return -1;
     const middle = (from + to) >> 1;
-    const deepest = Math.max(this.bottoms[middle]!, this.build(from, middle - 1), this.build(middle + 1, to));
+    const deepest = Math.max(this.bottoms[middle] ?? -1, this.build(from, middle - 1), this.build(middle + 1, to));
     this.lowest[middle] = deepest;
     return deepest;
   }
@@ -59,18 +59,21 @@ export class TreeSearch {
     if (from > to) return -1;
     const { bottoms, lowest } = this.remaining;
     const middle = (from + to) >> 1;
-    if (lowest[middle]! < area.top) return lowest[middle]!;
-    const item = this.items[middle]!;
+    const deepest = lowest[middle] ?? -1;
+    const item = this.items[middle];
+    if (!item || deepest < area.top) return deepest;
     const left = this.within(from, middle - 1, area, see);
     const above = item.top <= area.bottom;
-    if (above && bottoms[middle]! >= area.top && item.left <= area.right && item.right >= area.left) {
+    if (above && (bottoms[middle] ?? -1) >= area.top && item.left <= area.right && item.right >= area.left) {
       item.cells.forEach(see);
       bottoms[middle] = -1;
     }
     const right = above ? this.within(middle + 1, to, area, see) : this.rest(middle + 1, to);
-    lowest[middle] = Math.max(bottoms[middle]!, left, right);
-    return lowest[middle]!;
+    const remaining = Math.max(bottoms[middle] ?? -1, left, right);
+    lowest[middle] = remaining;
+    return remaining;
   }
 
-  private rest = (from: number, to: number): number => (from > to ? -1 : this.remaining.lowest[(from + to) >> 1]!);
+  private rest = (from: number, to: number): number =>
+    from > to ? -1 : (this.remaining.lowest[(from + to) >> 1] ?? -1);
 }

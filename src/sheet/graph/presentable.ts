@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import type { Frame } from "../evaluate/frame.ts";
 import { intersect } from "../evaluate/reference.ts";
 import { isMatrix, NUM, RangeRef, VALUE, type Value } from "../evaluate/value.ts";
@@ -10,7 +11,7 @@ const LONGEST_TEXT = 32_767;
 export function single(result: Value, frame: Frame): CellValue {
   if (result instanceof RangeRef || (typeof result === "object" && result !== null && !(result instanceof CellError))) {
     const value = intersect(result, frame);
-    return isMatrix(value) ? value[0]![0]! : value;
+    return isMatrix(value) ? topLeft(value) : value;
   }
   return result === undefined ? null : result;
 }

@@ -38,7 +38,7 @@ export class RangeIndex {
 const keyOf = (sheet: number, column: number): number => sheet * 16_385 + column + 1;
 
 /** One search over many areas: every range is found once. */
-export class RangeSearch {
+class RangeSearch {
   private readonly open = new Map<number, TreeSearch | undefined>();
 
   constructor(private readonly start: (key: number) => TreeSearch | undefined) {}

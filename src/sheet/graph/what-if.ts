@@ -1,4 +1,5 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { itemAt, topLeft } from "../../units/certain.ts";
 import { Frame } from "../evaluate/frame.ts";
 import { dereference, intersect } from "../evaluate/reference.ts";
 import { isMatrix, type RangeRef, REF } from "../evaluate/value.ts";
@@ -31,7 +32,7 @@ function otherwise(
   const cell = (sheet: number, row: number, column: number): CellValue => {
     const given = values.get(`${sheet} ${row} ${column}`);
     if (given !== undefined) return given;
-    const owner = sheets[sheet]!.owners[column]?.[row];
+    const owner = sheets[sheet]?.owners[column]?.[row];
     if (!owner || !affected.has(owner) || owner.kind !== "normal") return grid.cell(sheet, row, column);
     const ready = known.get(owner);
     if (ready !== undefined) return ready;
@@ -77,7 +78,7 @@ export function fillDataTable(
 ): void {
   const { ref, inputs, sheet } = table;
   if (!ref || !inputs) return;
-  const own = sheets[sheet]!;
+  const own = itemAt(sheets, sheet);
   const [first, second] = [place(inputs.first, inputs.firstDeleted), place(inputs.second, inputs.secondDeleted)];
   const two = inputs.second !== undefined;
   const area = ({ row, column }: Input) => ({ sheet, area: { top: row, left: column, bottom: row, right: column } });
@@ -102,7 +103,7 @@ export function fillDataTable(
           : [ref.top - 1, column];
       const scene = otherwise(grid, sheets, affected, values);
       const value = dereference(scene.cell(sheet, fromRow, fromColumn), new Frame(scene, sheet, row, column, []));
-      own.set(row, column, isMatrix(value) ? value[0]![0]! : (value ?? 0));
+      own.set(row, column, isMatrix(value) ? topLeft(value) : (value ?? 0));
     }
   }
 }

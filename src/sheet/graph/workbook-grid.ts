@@ -14,6 +14,7 @@ import { worksheetFunctions } from "../functions/registry.ts";
 import { FileRefusal } from "../package/file-refusal.ts";
 import { DONE, type FormulaCell } from "../workbook/formula-cell.ts";
 import { readPivots } from "../workbook/read-pivots.ts";
+import type { Sheet } from "../workbook/sheet.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { Names } from "./names.ts";
 import { Pending, type PendingCells } from "./pending.ts";
@@ -78,8 +79,14 @@ export class WorkbookGrid implements Grid {
     this.recording?.read?.push(new RangeRef(sheet, top, left, bottom, right));
   }
 
+  private sheet(index: number): Sheet {
+    const found = this.workbook.sheets[index];
+    if (!found) throw new Error(`no sheet ${index}`);
+    return found;
+  }
+
   cell(sheet: number, row: number, column: number): CellValue {
-    const at = this.workbook.sheets[sheet]!;
+    const at = this.sheet(sheet);
     const owner = at.owners[column]?.[row];
     if (this.recording) this.note(sheet, row, column, row, column);
     if (owner !== undefined && owner.state !== DONE) throw new Pending(owner);
@@ -99,7 +106,7 @@ export class WorkbookGrid implements Grid {
     const key = size > 64 ? `${sheet} ${top} ${left} ${bottom} ${right}` : undefined;
     const known = key && this.matrices.get(key);
     if (known) return known;
-    const { values, lastRow } = this.workbook.sheets[sheet]!;
+    const { values, lastRow } = this.sheet(sheet);
     const columns = ref.columns;
     const matrix: CellMatrix = new Array(ref.rows);
     const filled = Math.min(bottom, lastRow);
@@ -120,7 +127,7 @@ export class WorkbookGrid implements Grid {
   visit(ref: RangeRef, see: (value: CellValue, row: number, column: number) => void): void {
     const { sheet, top, left, bottom, right } = ref;
     this.ready(sheet, top, left, bottom, right);
-    const { values, lastRow, lastColumn } = this.workbook.sheets[sheet]!;
+    const { values, lastRow, lastColumn } = this.sheet(sheet);
     const lastR = Math.min(bottom, lastRow);
     const lastC = Math.min(right, lastColumn);
     if (left === lastC) {
@@ -142,7 +149,7 @@ export class WorkbookGrid implements Grid {
 
   column(sheet: number, column: number, top: number, bottom: number): readonly (CellValue | undefined)[] {
     this.ready(sheet, top, column, bottom, column);
-    return this.workbook.sheets[sheet]!.values[column] ?? [];
+    return this.sheet(sheet).values[column] ?? [];
   }
 
   unknownFunction(name: string): CellValue {
@@ -156,7 +163,7 @@ export class WorkbookGrid implements Grid {
   }
 
   sheetName(sheet: number): string {
-    return this.workbook.sheets[sheet]!.name;
+    return this.sheet(sheet).name;
   }
 
   definedName(name: string, sheet: number): Template | undefined {
@@ -191,7 +198,7 @@ export class WorkbookGrid implements Grid {
 
   private readPivots(sheet: number): readonly Pivot[] {
     try {
-      return readPivots(this.workbook.package, this.workbook.sheets[sheet]!.part);
+      return readPivots(this.workbook.package, this.sheet(sheet).part);
     } catch (problem) {
       if (!(problem instanceof FileRefusal)) throw problem;
       return keep("unknown-function", `GETPIVOTDATA: ${problem.message}`);
@@ -203,11 +210,11 @@ export class WorkbookGrid implements Grid {
   }
 
   lastRow(sheet: number): number {
-    return this.workbook.sheets[sheet]!.lastRow;
+    return this.sheet(sheet).lastRow;
   }
 
   spillOf(sheet: number, row: number, column: number): RangeRef | undefined {
-    const owner = this.workbook.sheets[sheet]!.owners[column]?.[row];
+    const owner = this.sheet(sheet).owners[column]?.[row];
     if (owner === undefined || owner.row !== row || owner.column !== column || owner.kind !== "dynamic")
       return undefined;
     if (owner.state !== DONE) throw new Pending(owner);
@@ -216,17 +223,17 @@ export class WorkbookGrid implements Grid {
   }
 
   formulaAt(sheet: number, row: number, column: number): string | undefined {
-    const owner = this.workbook.sheets[sheet]!.owners[column]?.[row];
+    const owner = this.sheet(sheet).owners[column]?.[row];
     if (owner === undefined || owner.row !== row || owner.column !== column) return undefined;
     return `=${owner.master ? shiftFormula(owner.text, owner.master, owner) : owner.text}`;
   }
 
   rowHidden(sheet: number, row: number): boolean {
-    return this.workbook.sheets[sheet]!.hiddenRows.has(row);
+    return this.sheet(sheet).hiddenRows.has(row);
   }
 
   rowFiltered(sheet: number, row: number): boolean {
-    const { filtered, hiddenRows } = this.workbook.sheets[sheet]!;
+    const { filtered, hiddenRows } = this.sheet(sheet);
     return filtered.some((area) => row > area.top && row <= area.bottom) && hiddenRows.has(row);
   }
 }

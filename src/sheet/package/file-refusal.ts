@@ -1,5 +1,5 @@
 /** Why a file is not recalculated. The name is part of the report's contract; the message is for the reader. */
-export type RefusalReason =
+type RefusalReason =
   | "not-a-zip"
   | "damaged"
   | "encrypted"

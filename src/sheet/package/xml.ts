@@ -12,7 +12,7 @@ export interface Tag {
   readonly selfClosing: boolean;
 }
 
-export interface XmlHandlers {
+interface XmlHandlers {
   readonly open?: (tag: Tag) => void;
   readonly text?: (text: string) => void;
   readonly close?: (local: string, end: number, uri: string) => void;

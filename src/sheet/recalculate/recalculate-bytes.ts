@@ -9,7 +9,7 @@ import { readWorkbook } from "../workbook/read-workbook.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { writeWorkbook } from "../write/write-workbook.ts";
 
-export interface RecalculateOptions {
+interface RecalculateOptions {
   readonly functions: CustomFunctions;
   readonly now: number | undefined;
   readonly verify: boolean;

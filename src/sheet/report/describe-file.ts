@@ -1,4 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { cellName } from "../formula/address.ts";
 import { functionName } from "../formula/function-name.ts";
 import { excelFunctionNames } from "../functions/excel-names.ts";
@@ -8,7 +9,7 @@ import type { Workbook } from "../workbook/workbook.ts";
 import { sameStored, VERIFY_TOLERANCE } from "../write/same-stored.ts";
 import { type Counts, type FileReport, type FileResult, type JsonValue, type KeptReason, noCounts } from "./report.ts";
 
-export interface FileFacts {
+interface FileFacts {
   readonly in: string;
   readonly out: string | null;
   readonly changed: number;
@@ -63,7 +64,7 @@ function excludedAs(cell: FormulaCell, stale: ReadonlySet<FormulaCell>): keyof C
   if (cell.kept) {
     const { reason, detail } = cell.kept;
     if (reason === "external-link" || reason === "volatile") return reason;
-    if (reason === "unknown-function" && !excelFunctionNames.has(functionName(detail.split(";")[0]!, "").name))
+    if (reason === "unknown-function" && !excelFunctionNames.has(functionName(firstOf(detail.split(";")), "").name))
       return reason;
     return undefined;
   }
@@ -81,7 +82,7 @@ const held = (cell: FormulaCell): Difference => ({ cell, stored: json(cell.store
 
 /** The first cell that a formula fills whose value is not the stored one. */
 function firstDifference(workbook: Workbook, cell: FormulaCell): Difference | undefined {
-  const sheet = workbook.sheets[cell.sheet]!;
+  const sheet = itemAt(workbook.sheets, cell.sheet);
   const differs = (row: number, column: number, stored: CellValue | undefined): Difference | undefined => {
     const now = sheet.values[column]?.[row];
     if (sameStored(stored, now, VERIFY_TOLERANCE)) return undefined;
@@ -108,7 +109,7 @@ interface Place {
 }
 
 export function nameOf(workbook: Workbook, cell: Place): string {
-  const { name } = workbook.sheets[cell.sheet]!;
+  const { name } = itemAt(workbook.sheets, cell.sheet);
   const quoted = /^[A-Za-z_][\w.]*$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
   return `${quoted}!${cellName(cell.row, cell.column)}`;
 }

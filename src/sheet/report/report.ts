@@ -1,7 +1,7 @@
 /** The report of `shop recalc`; its shape is a contract, see the command line's documentation. */
 export type KeptReason = "unknown-function" | "external-link" | "volatile" | "depth" | "unsupported-syntax";
 
-export interface KeptCell {
+interface KeptCell {
   readonly cell: string;
   readonly reason: KeptReason;
   readonly detail: string;
@@ -26,7 +26,7 @@ export interface FileReport {
   readonly seconds: number;
 }
 
-export interface Excluded {
+interface Excluded {
   "unknown-function": number;
   "external-link": number;
   volatile: number;
@@ -45,7 +45,7 @@ export interface FileResult {
   readonly counts: Counts;
 }
 
-export interface Report {
+interface Report {
   readonly version: 1;
   readonly tool: string;
   readonly files: readonly FileReport[];

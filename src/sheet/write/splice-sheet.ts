@@ -1,3 +1,4 @@
+import { firstOf, lastOf } from "../../units/certain.ts";
 import { columnLetters, parseArea } from "../formula/address.ts";
 import type { Sheet } from "../workbook/sheet.ts";
 import { newCell, replacedCell } from "./cell-xml.ts";
@@ -8,28 +9,26 @@ import { type Edit, pushValueEdits } from "./value-edit.ts";
 export function spliceSheet(xml: string, sheet: Sheet, changed: readonly ChangedCell[]): string {
   const edits: Edit[] = [];
   const { layout } = sheet;
-  const byRow = groupByRow(changed);
   const prefix = prefixOf(xml, layout.dataOpenEnd);
   let cell = 0;
   let lastRowEnd = layout.dataOpenEnd;
-  const wanted = [...byRow.keys()].sort((a, b) => a - b);
-  let at = 0;
+  const wanted = [...groupByRow(changed)].sort(([a], [b]) => b - a);
+  /** The next row that has changed cells, if it stands at or above `most`. */
+  const due = (most: number) => (wanted.length > 0 && lastOf(wanted)[0] <= most ? wanted.pop() : undefined);
   for (let i = 0; i < layout.rowNumber.length; i++) {
     const row = layout.rowNumber.at(i);
     const start = layout.rowStart.at(i);
     const end = layout.rowEnd.at(i);
-    for (; at < wanted.length && wanted[at]! < row; at++) edits.push(newRow(byRow.get(wanted[at]!)!, prefix, start));
+    for (let above = due(row - 1); above; above = due(row - 1)) edits.push(newRow(above[1], prefix, start));
     while (cell < layout.cellRow.length && layout.cellStart.at(cell) < start) cell++;
     let next = cell;
     while (next < layout.cellRow.length && layout.cellStart.at(next) < end) next++;
-    if (wanted[at] === row) {
-      at++;
-      edits.push(...rowEdits(xml, sheet, i, cell, next, byRow.get(row)!, prefix));
-    }
+    const here = due(row);
+    if (here) edits.push(...rowEdits(xml, sheet, { row: i, from: cell, to: next }, here[1], prefix));
     cell = next;
     lastRowEnd = end;
   }
-  for (; at < wanted.length; at++) edits.push(newRow(byRow.get(wanted[at]!)!, prefix, lastRowEnd));
+  for (const [, cells] of wanted.reverse()) edits.push(newRow(cells, prefix, lastRowEnd));
   const dimension = dimensionEdit(xml, changed, layout.dataOpenEnd);
   return apply(xml, dimension ? [dimension, ...edits] : edits);
 }
@@ -47,16 +46,15 @@ function groupByRow(changed: readonly ChangedCell[]): Map<number, ChangedCell[]>
 function rowEdits(
   xml: string,
   sheet: Sheet,
-  rowIndex: number,
-  from: number,
-  to: number,
+  /** The row, and its cells, by their place in the layout. */
+  { row, from, to }: { readonly row: number; readonly from: number; readonly to: number },
   changed: readonly ChangedCell[],
   prefix: string,
 ): Edit[] {
   const { layout } = sheet;
-  const openStart = layout.rowStart.at(rowIndex);
-  const openEnd = layout.rowOpenEnd.at(rowIndex);
-  const end = layout.rowEnd.at(rowIndex);
+  const openStart = layout.rowStart.at(row);
+  const openEnd = layout.rowOpenEnd.at(row);
+  const end = layout.rowEnd.at(row);
   const edits: Edit[] = [];
   let at = from;
   let inserted = "";
@@ -97,7 +95,7 @@ function newRow(cells: readonly ChangedCell[], prefix: string, at: number): Edit
   return {
     start: at,
     end: at,
-    text: text === "" ? "" : `<${prefix}row r="${cells[0]!.row + 1}">${text}</${prefix}row>`,
+    text: text === "" ? "" : `<${prefix}row r="${firstOf(cells).row + 1}">${text}</${prefix}row>`,
   };
 }
 
@@ -107,7 +105,8 @@ const prefixOf = (xml: string, dataOpenEnd: number): string =>
 /** The used range grows when a spill reaches beyond it. */
 function dimensionEdit(xml: string, changed: readonly ChangedCell[], before: number): Edit | undefined {
   const match = /<(?:[\w.-]+:)?dimension\b[^>]*?\sref\s*=\s*["']([^"']+)["']/.exec(xml.slice(0, before));
-  const area = match && parseArea(match[1]!);
+  const [whole = "", ref = ""] = match ?? [];
+  const area = parseArea(ref);
   if (!match || !area) return undefined;
   let { top, left, bottom, right } = area;
   for (const { row, column, value } of changed) {
@@ -118,9 +117,9 @@ function dimensionEdit(xml: string, changed: readonly ChangedCell[], before: num
     right = Math.max(right, column);
   }
   if (top === area.top && left === area.left && bottom === area.bottom && right === area.right) return undefined;
-  const start = match.index + match[0].length - 1 - match[1]!.length;
+  const start = match.index + whole.length - 1 - ref.length;
   const text = `${columnLetters(left)}${top + 1}:${columnLetters(right)}${bottom + 1}`;
-  return { start, end: start + match[1]!.length, text };
+  return { start, end: start + ref.length, text };
 }
 
 function apply(xml: string, edits: readonly Edit[]): string {

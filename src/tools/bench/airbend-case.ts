@@ -7,7 +7,7 @@ import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 
 export const ERRORS = ["force_pct", "springback_deg", "angle_deg", "r_eq_mm", "bend_deduction_t"] as const;
-export type CaseErrors = Record<(typeof ERRORS)[number], number | null>;
+type CaseErrors = Record<(typeof ERRORS)[number], number | null>;
 
 export type CaseAnswer =
   | {

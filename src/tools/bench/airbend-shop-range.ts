@@ -1,8 +1,10 @@
 import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { randomFrom } from "../random/random.ts";
+import { medianOf } from "./spread.ts";
 
 /** Sheet of 0.9-6.5 mm in a die of 6-12 thicknesses: what a small shop bends in a week (common practice). */
 function shopBend(random: () => number): { input: AirBendInput; finalAngle: number } {
@@ -42,8 +44,8 @@ export function timeSolves(count: number): { refused: number; times: number[] } 
   const passes = [1, 2, 3].map(() =>
     bends.map(({ input, finalAngle }) => timed(() => airBendToAngle(input, degrees(finalAngle)))),
   );
-  const times = bends.map((_, i) => passes.map((pass) => pass[i]!.time).sort((a, b) => a - b)[1]!);
-  return { refused: passes[0]!.filter((solve) => solve.refused).length, times: times.sort((a, b) => a - b) };
+  const times = bends.map((_, i) => medianOf(passes.map((pass) => itemAt(pass, i).time)));
+  return { refused: firstOf(passes).filter((solve) => solve.refused).length, times: times.sort((a, b) => a - b) };
 }
 
 function timed(solve: () => unknown): { readonly time: number; readonly refused: boolean } {

@@ -4,8 +4,7 @@ import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { bandAgainstRandomSolves } from "./airbend-band.ts";
 import { answerCase, type CaseAnswer, ERRORS } from "./airbend-case.ts";
 import { timeSolves } from "./airbend-shop-range.ts";
-
-const USAGE = "bench:airbend FILE [--json] [--solves N] [--band N]";
+import { benchOptions } from "./options.ts";
 
 const quantile = (sorted: readonly number[], share: number): number | null =>
   sorted.length === 0 ? null : sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
@@ -24,24 +23,16 @@ function spread(errors: readonly number[]) {
 function summarise(answers: readonly CaseAnswer[]) {
   const solved = answers.filter((answer) => answer.ok);
   const times = solved.map((answer) => answer.solve_ms).sort((a, b) => a - b);
-  const errors = ERRORS.map((name) => {
-    const present = solved.flatMap((answer) => answer.error[name] ?? []);
-    return [name, spread(present)] as const;
-  });
-  const insideErrors = ERRORS.map((name) => {
-    const present = solved.filter(({ inside }) => inside).flatMap((answer) => answer.error[name] ?? []);
-    return [name, spread(present)] as const;
-  });
+  const errorsOf = (some: typeof solved) =>
+    Object.fromEntries(ERRORS.map((name) => [name, spread(some.flatMap(({ error }) => error[name] ?? []))] as const));
+  const inside = solved.filter((answer) => answer.inside);
   const among = solved.filter(({ distance_to_others }) => distance_to_others <= 1);
-  const amongErrors = ERRORS.map(
-    (name) => [name, spread(among.flatMap((answer) => answer.error[name] ?? []))] as const,
-  );
   return {
     cases: answers.length,
     refused: answers.length - solved.length,
-    inside: { cases: solved.filter(({ inside }) => inside).length, ...Object.fromEntries(insideErrors) },
-    inside_without_itself: { cases: among.length, ...Object.fromEntries(amongErrors) },
-    ...(Object.fromEntries(errors) as Record<(typeof ERRORS)[number], ReturnType<typeof spread>>),
+    inside: { cases: inside.length, ...errorsOf(inside) },
+    inside_without_itself: { cases: among.length, ...errorsOf(among) },
+    ...errorsOf(solved),
     solve_ms: { median: quantile(times, 0.5), p99: quantile(times, 0.99) },
   };
 }
@@ -82,29 +73,25 @@ function asText(line: object): string {
   );
 }
 
-function run(argv: readonly string[]): number {
-  let file: string | undefined;
-  let json = false;
-  const counts = { "--solves": 0, "--band": 0 };
-  for (let i = 0; i < argv.length; i++) {
-    const word = argv[i]!;
-    if (word === "--json") json = true;
-    else if (word === "--solves" || word === "--band") {
-      counts[word] = Number(argv[++i]);
-      if (!(Number.isInteger(counts[word]) && counts[word] > 0)) return usage(`${word} must be a whole number above 0`);
-    } else if (word.startsWith("-")) return usage(`unknown option ${word}`);
-    else if (file !== undefined) return usage("FILE must be one file");
-    else file = word;
-  }
-  if (file === undefined && counts["--solves"] === 0 && counts["--band"] === 0) return usage("FILE must be given");
+function run(): number {
+  const {
+    solves,
+    band,
+    operand: file,
+    json,
+  } = benchOptions("bench:airbend [FILE] [--json] [--solves N] [--band N]", {
+    operand: "[FILE]",
+    numbers: { solves: { usual: 0, least: 0 }, band: { usual: 0, least: 0 } },
+  });
+  if (file === "" && solves === 0 && band === 0) return refuse("FILE, --solves or --band must be given");
 
   const print = (line: object) => process.stdout.write(`${json ? JSON.stringify(line) : asText(line)}\n`);
-  if (counts["--solves"] > 0) {
-    const { refused, times } = timeSolves(counts["--solves"]);
+  if (solves > 0) {
+    const { refused, times } = timeSolves(solves);
     print({ solves: { count: times.length, refused, median_ms: quantile(times, 0.5), p99_ms: quantile(times, 0.99) } });
   }
-  if (counts["--band"] > 0) for (const line of bandLines(counts["--band"])) print(line);
-  if (file === undefined) return 0;
+  if (band > 0) for (const line of bandLines(band)) print(line);
+  if (file === "") return 0;
 
   let cases: unknown;
   try {
@@ -129,14 +116,9 @@ function run(argv: readonly string[]): number {
   return 0;
 }
 
-function usage(problem: string): number {
-  process.stderr.write(`${problem}\nusage: ${USAGE}\n`);
-  return 64;
-}
-
 function refuse(problem: string): number {
   process.stderr.write(`${problem}\n`);
   return 2;
 }
 
-process.exitCode = run(process.argv.slice(2));
+process.exitCode = run();

@@ -6,34 +6,28 @@
  * is the earliest to the second, so that one edit moves lines of many thicknesses to the other machine. BILL.BREAKS plans
  * another bill for each quantity it is asked: it is timed by --only, with two.
  */
-import { parseArgs } from "node:util";
 import { RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import { isCellError } from "../../units/cell.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { inventedBill, inventedJob, SHOP } from "./invented-bill.ts";
+import { benchOptions } from "./options.ts";
+import { medianOf } from "./spread.ts";
 
-const EXIT_USAGE = 64;
 const SEED = 7;
-const { values } = parseArgs({
-  options: {
-    lines: { type: "string" },
-    runs: { type: "string" },
-    only: { type: "string" },
-    due: { type: "string" },
-    json: { type: "boolean" },
+const { lines, runs, due, only, json } = benchOptions(
+  "bench:bill [--lines 1000] [--runs 7] [--only NAME] [--due 120]",
+  {
+    numbers: { lines: { usual: 1000, most: 19_000 }, runs: 7, due: 120 },
+    texts: ["only"],
   },
-});
-const [lines, runs, days] = [Number(values.lines ?? 1000), Number(values.runs ?? 7), Number(values.due ?? 120)];
-if (!(lines >= 1 && lines <= 19_000 && runs >= 1 && days >= 1)) {
-  console.error("--lines must be 1 to 19000, --runs and --due 1 or more");
-  process.exit(EXIT_USAGE);
-}
+);
 
 const bill = inventedBill(lines, SEED);
-const given = [bill, ...SHOP, inventedJob(days)];
+const given = [bill, ...SHOP, inventedJob(due)];
 /** The bill before the edit: BILL.CHANGES compares the two. */
 let before = bill;
 const names = RECORDS.map(({ name }) => name).filter((name) =>
-  values.only === undefined ? /^(?:BILL|CUT)\./.test(name) && name !== "BILL.BREAKS" : name === values.only,
+  only === undefined ? /^(?:BILL|CUT)\./.test(name) && name !== "BILL.BREAKS" : name === only,
 );
 
 /** What a function is asked beside the bill: the bill before the edit, or one line and its quantities. */
@@ -61,19 +55,18 @@ function timed(name: string): Run {
   return { wall, processor: (user + system) / 1000 };
 }
 
-const median = (times: readonly number[]) => [...times].sort((a, b) => a - b)[times.length >> 1]!;
 const rounded = (ms: number) => Math.round(ms * 10) / 10;
 /** The first run is cold. Before each of the others one line's quantity is edited, as somebody at a workbook does. */
 const all = Array.from({ length: runs + 1 }, (_, run) => {
-  const quantity = bill[0]!.indexOf("Quantity");
+  const quantity = firstOf(bill).indexOf("Quantity");
   before = bill.map((row) => [...row]);
-  if (run > 0) bill[((run * 37) % lines) + 1]![quantity] = 200 + run;
+  if (run > 0) itemAt(bill, ((run * 37) % lines) + 1)[quantity] = 200 + run;
   return names.map((name) => timed(name));
 });
 names.forEach((name, i) => {
   report(
     name,
-    all.map((run) => run[i]!),
+    all.map((run) => itemAt(run, i)),
   );
 });
 const sum = (run: readonly Run[]): Run => ({
@@ -83,12 +76,17 @@ const sum = (run: readonly Run[]): Run => ({
 report("all", all.map(sum));
 
 function report(name: string, [cold, ...warm]: readonly Run[]): void {
-  const wall = rounded(median(warm.map((run) => run.wall)));
-  const processor = rounded(median(warm.map((run) => run.processor)));
-  const found = { name, lines, median_ms: wall, processor_ms: processor, cold_ms: rounded(cold!.wall), runs };
+  const wall = rounded(medianOf(warm.map((run) => run.wall)));
+  const processor = rounded(medianOf(warm.map((run) => run.processor)));
+  const found = {
+    name,
+    lines,
+    median_ms: wall,
+    processor_ms: processor,
+    cold_ms: rounded(cold?.wall ?? Number.NaN),
+    runs,
+  };
   console.log(
-    values.json
-      ? JSON.stringify(found)
-      : `${name.padEnd(14)} ${wall} ms, processor ${processor} ms, cold ${found.cold_ms} ms`,
+    json ? JSON.stringify(found) : `${name.padEnd(14)} ${wall} ms, processor ${processor} ms, cold ${found.cold_ms} ms`,
   );
 }

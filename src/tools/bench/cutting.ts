@@ -1,64 +1,17 @@
 /** `npm run bench:cutting -- DIR`: plans every published instance in a folder and prints one JSON line each. */
-import { parseArgs } from "node:util";
 import { isMainThread, parentPort, Worker, workerData } from "node:worker_threads";
 import { type Instance, PROBLEMS, type ProblemKind, readInstances } from "./cutting/instances.ts";
 import { Published } from "./cutting/published.ts";
 import { type Row, runInstance } from "./cutting/run-instance.ts";
+import { benchOptions } from "./options.ts";
 
-const USAGE =
-  "usage: bench:cutting DIR [--seconds 1] [--jobs N] [--only TEXT] [--problem csp|2bp-O|2bp-R|large|knapsack] [--published FILE] [--stages 2] [--json]";
-const EXIT_USAGE = 64;
-
+const USAGE = `bench:cutting DIR [--seconds 1] [--jobs N] [--only TEXT] [--problem ${PROBLEMS.join("|")}] [--published FILE] [--stages 2] [--json]`;
 interface Task {
   readonly instance: Instance;
   readonly published: number | null;
   readonly seconds: number;
   /** Levels of cuts of the csp instances. */
   readonly stages: number;
-}
-
-function readArguments() {
-  try {
-    const { values, positionals } = parseArgs({
-      allowPositionals: true,
-      options: {
-        seconds: { type: "string", default: "1" },
-        jobs: { type: "string", default: "1" },
-        only: { type: "string", default: "" },
-        problem: { type: "string" },
-        published: { type: "string" },
-        stages: { type: "string", default: "2" },
-        json: { type: "boolean", default: false },
-      },
-    });
-    const folder = positionals[0];
-    const seconds = Number(values.seconds);
-    const jobs = Number(values.jobs);
-    const problem = PROBLEMS.find((kind) => kind === values.problem);
-    if (folder === undefined || positionals.length > 1) throw new Error("one folder must be given");
-    if (!(seconds > 0)) throw new Error(`--seconds must be above 0; got ${values.seconds}`);
-    if (!(Number.isInteger(jobs) && jobs > 0))
-      throw new Error(`--jobs must be a whole number above 0; got ${values.jobs}`);
-    if (values.problem !== undefined && !problem) {
-      throw new Error(`--problem must be one of ${PROBLEMS.join(", ")}; got ${values.problem}`);
-    }
-    const stages = Number(values.stages);
-    if (!(Number.isInteger(stages) && stages >= 2))
-      throw new Error(`--stages must be a whole number, 2 or more; got ${values.stages}`);
-    return {
-      folder,
-      stages,
-      seconds,
-      jobs,
-      only: values.only,
-      problem,
-      published: values.published ?? null,
-      json: values.json,
-    };
-  } catch (error) {
-    process.stderr.write(`${(error as Error).message}\n${USAGE}\n`);
-    process.exit(EXIT_USAGE);
-  }
 }
 
 async function runAll(tasks: readonly Task[], jobs: number, each: (row: Row) => void): Promise<void> {
@@ -118,9 +71,14 @@ function totals(rows: readonly Row[], published: Published) {
 }
 
 async function main(): Promise<void> {
-  const { folder, stages, seconds, jobs, only, problem, published: file, json } = readArguments();
-  const published = new Published(file);
-  const tasks = readInstances(folder)
+  const { operand, stages, seconds, jobs, json, ...given } = benchOptions(USAGE, {
+    operand: "DIR",
+    numbers: { seconds: { usual: 1, least: 0.01 }, jobs: 1, stages: { usual: 2, least: 2 } },
+    texts: ["only", "problem", "published"],
+  });
+  const { only = "", problem } = given;
+  const published = new Published(given.published ?? null);
+  const tasks = readInstances(operand)
     .filter((instance) => problem === undefined || instance.problem === problem)
     .filter(({ file, name, group }) => `${file}/${group ?? ""}/${name}`.includes(only))
     .map((instance): Task => ({ instance, published: published.ofInstance(instance), seconds, stages }));

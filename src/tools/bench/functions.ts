@@ -3,18 +3,17 @@
  * Calls a second of every cell function on its own example, warm; and for those that take a range, the time of a cell in
  * 1,000 and in 10,000 rows, which should be the same. Medians of the runs with the least and the most.
  */
-import { parseArgs } from "node:util";
 import { type Argument, callRecord } from "../../cells/call/call.ts";
 import { RECORDS } from "../../cells/catalogue.ts";
 import type { AnyRecord } from "../../cells/record/record.ts";
 import { exampleArguments } from "../fuzz/example-arguments.ts";
+import { benchOptions } from "./options.ts";
 import { type Spread, spreadOf } from "./spread.ts";
 
 const RUN_MS = 20;
 const ROWS = [1_000, 10_000] as const;
 
-const { values } = parseArgs({ options: { json: { type: "boolean" }, runs: { type: "string", default: "7" } } });
-const runs = Number(values.runs);
+const { runs, json } = benchOptions("bench:functions [--json] [--runs 7]", { numbers: { runs: 7 } });
 
 for (const record of RECORDS) {
   const given = exampleArguments(record);
@@ -24,7 +23,7 @@ for (const record of RECORDS) {
   const range = rangeCost(record, given);
   const line = { name: record.name, us_a_call: us, calls_a_second: Math.round(1e6 / us.median), ...range };
   console.log(
-    values.json
+    json
       ? JSON.stringify(line)
       : `${record.name.padEnd(20)} ${us.median.toFixed(1)} us (${us.least.toFixed(1)} to ${us.most.toFixed(1)}), ${line.calls_a_second} calls/s${range ? `; growth to 10x ${range.growth.toFixed(2)}` : ""}`,
   );
@@ -48,7 +47,7 @@ function rangeCost(record: AnyRecord, given: readonly Argument[]): { growth: num
     ({ shape }, i) => shape === "cell" && (given[i] ?? "") !== "",
   );
   if (place < 0) return undefined;
-  const perRow = ROWS.map((rows) => {
+  const [few = Number.NaN, many = Number.NaN] = ROWS.map((rows) => {
     const column = Array.from({ length: rows }, () => [given[place] as never]);
     const call = () =>
       callRecord(
@@ -57,7 +56,7 @@ function rangeCost(record: AnyRecord, given: readonly Argument[]): { growth: num
       );
     return spreadOf(Array.from({ length: 5 }, () => timed(call))).least / rows; // the least: other work only adds
   });
-  return { growth: perRow[1]! / perRow[0]!, us_a_row: perRow[1]! * 1000 };
+  return { growth: many / few, us_a_row: many * 1000 };
 }
 
 function timed(call: () => unknown): number {

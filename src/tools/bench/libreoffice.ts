@@ -10,7 +10,7 @@ import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 const settings = (mode: 0 | 1): string =>
   `<?xml version="1.0" encoding="UTF-8"?><oor:items xmlns:oor="http://openoffice.org/2001/registry"><item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>${mode}</value></prop></item></oor:items>`;
 
-export interface LibreOfficeTimes {
+interface LibreOfficeTimes {
   /** Seconds to start, load, recalculate everything and save; the same without recalculating. Medians of three. */
   readonly recalculated: number;
   readonly loaded: number;

@@ -4,34 +4,18 @@
  * One line a family, then all together: parts, how many can be bent, median and worst of the parts' median times, worst
  * single run; and the median of processor time, which other work on the machine does not lengthen.
  */
-import { parseArgs } from "node:util";
 import { bendOrder } from "../../calc/bend/order/order.ts";
 import { type BentPart, MOST_BENDS } from "../../calc/bend/order/part.ts";
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { Outline } from "../../calc/bend/order/solid.ts";
 import { degrees, mm } from "../../units/quantity.ts";
 import { randomFrom } from "../random/random.ts";
+import { benchOptions } from "./options.ts";
+import { medianOf } from "./spread.ts";
 
-const EXIT_USAGE = 64;
-function readArguments(): { bends: number; parts: number; runs: number } {
-  const options = {
-    bends: { type: "string" },
-    parts: { type: "string" },
-    runs: { type: "string" },
-    json: { type: "boolean" },
-  };
-  try {
-    const { values } = parseArgs({ options } as Parameters<typeof parseArgs>[0]);
-    const [bends, parts, runs] = [values.bends ?? 8, values.parts ?? 40, values.runs ?? 5].map(Number);
-    if (bends! >= 1 && bends! <= MOST_BENDS && parts! >= 1 && runs! >= 1)
-      return { bends: bends!, parts: parts!, runs: runs! };
-    throw new Error(`--bends 1 to ${MOST_BENDS}, --parts and --runs 1 or more`);
-  } catch (error) {
-    console.error(error instanceof Error ? error.message : error);
-    process.exit(EXIT_USAGE);
-  }
-}
-const { bends, parts, runs } = readArguments();
+const { bends, parts, runs } = benchOptions(`bench:order [--bends 8 of ${MOST_BENDS}] [--parts 40] [--runs 5]`, {
+  numbers: { bends: { usual: 8, most: MOST_BENDS }, parts: 40, runs: 5 },
+});
 
 const outline = (...points: [number, number][]): Outline => points.map(([x, y]) => [mm(x), mm(y)] as const);
 const press: Press = {
@@ -73,7 +57,7 @@ const shape = (angle: (bend: number, draw: Draw) => number, flange: (draw: Draw)
     Array.from({ length: bends + 1 }, () => flange(draw)),
     Array.from({ length: bends }, (_, i) => angle(i, draw)),
   );
-const families: Record<string, (draw: Draw) => BentPart> = {
+const families = {
   stairs: shape(
     (i) => (i % 2 ? -90 : 90),
     (draw) => draw(24, 40),
@@ -90,10 +74,7 @@ const families: Record<string, (draw: Draw) => BentPart> = {
     (_, draw) => (draw(0, 1) < 0.5 ? -1 : 1) * (draw(0, 1) < 0.7 ? 90 : draw(20, 130)),
     (draw) => draw(20, 70),
   ),
-};
-
-const median = (sorted: readonly number[]) => sorted[Math.floor(sorted.length / 2)] ?? 0;
-const ascending = (times: number[]) => times.sort((a, b) => a - b);
+} satisfies Record<string, (draw: Draw) => BentPart>;
 
 function time(part: BentPart): { feasible: boolean; times: number[]; processor: number } {
   let feasible = false;
@@ -108,27 +89,27 @@ function time(part: BentPart): { feasible: boolean; times: number[]; processor: 
     return performance.now() - start;
   });
   const { user, system } = process.cpuUsage(before);
-  return { feasible, times: ascending(times), processor: (user + system) / 1000 / runs };
+  return { feasible, times, processor: (user + system) / 1000 / runs };
 }
 
 const all: ReturnType<typeof time>[] = [];
 const report = (family: string, results: typeof all) => {
-  const medians = ascending(results.map((r) => median(r.times)));
+  const medians = results.map((r) => medianOf(r.times));
   const line = {
     family,
     bends,
     parts: results.length,
     feasible: results.filter((r) => r.feasible).length,
-    median_ms: median(medians),
-    processor_ms: median(ascending(results.map((r) => r.processor))),
-    worst_ms: medians.at(-1),
-    worst_single_ms: Math.max(...results.map((r) => r.times.at(-1) ?? 0)),
+    median_ms: medianOf(medians),
+    processor_ms: medianOf(results.map((r) => r.processor)),
+    worst_ms: Math.max(...medians),
+    worst_single_ms: Math.max(...results.flatMap((r) => r.times)),
   };
   console.log(JSON.stringify(line));
 };
 // The first parts warm the engine up and are not counted.
 const warm = randomFrom(1);
-for (let i = 0; i < 10; i++) time(families.random!((low, high) => low + (high - low) * warm()));
+for (let i = 0; i < 10; i++) time(families.random((low, high) => low + (high - low) * warm()));
 for (const [family, make] of Object.entries(families)) {
   const next = randomFrom(family.length);
   const results = Array.from({ length: Math.ceil(parts / 4) }, () =>

@@ -1,12 +1,13 @@
 import { spawnSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
-import { parseArgs } from "node:util";
 import { shopFunctions } from "../../cells/catalogue.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { writeWorkbook } from "../../sheet/write/write-workbook.ts";
 import { libreOfficeTimes } from "./libreoffice.ts";
+import { benchOptions } from "./options.ts";
 import { benchmarkWorkbook } from "./recalc-workbook.ts";
+import { medianOf } from "./spread.ts";
 
 const USAGE = "bench:recalc [--json] [--rows N] [--runs N]";
 
@@ -33,7 +34,6 @@ interface Line {
   readonly runs: number;
 }
 
-const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1]!;
 const tenths = (value: number): number => Math.round(value * 10) / 10;
 
 /** Column of the thickness: weight, price, total and check of its row depend on it, and totals and checks below. */
@@ -74,17 +74,17 @@ function measure(rows: number, runs: number): Line {
       throw new Error(`${written.changed} of ${formulas} formula cells were calculated`);
     if (run < runs - 1) continue;
     const [first, ...last] = editTimes(calculator, rows);
-    edits.first = first!;
+    edits.first = first ?? Number.NaN;
     edits.last = last;
     edits.top = editTimes(calculator, 1);
   }
   return {
     rows,
     formulas,
-    calc_ms: { median: tenths(median(calc)), min: tenths(Math.min(...calc)), max: tenths(Math.max(...calc)) },
-    load_ms: tenths(median(load)),
-    write_ms: tenths(median(write)),
-    edit_ms: { last: tenths(median(edits.last)), first: tenths(median(edits.top)) },
+    calc_ms: { median: tenths(medianOf(calc)), min: tenths(Math.min(...calc)), max: tenths(Math.max(...calc)) },
+    load_ms: tenths(medianOf(load)),
+    write_ms: tenths(medianOf(write)),
+    edit_ms: { last: tenths(medianOf(edits.last)), first: tenths(medianOf(edits.top)) },
     first_edit_ms: tenths(edits.first),
     rss_mb: Math.round(peak),
     runs,
@@ -94,7 +94,7 @@ function measure(rows: number, runs: number): Line {
 /** Each size in a process of its own, so that one does not run on the other's memory. */
 function measureApart(rows: number, runs: number): Line {
   const self = fileURLToPath(import.meta.url);
-  const child = spawnSync(process.execPath, [self, "--inside", "--rows", String(rows), "--runs", String(runs)], {
+  const child = spawnSync(process.execPath, [self, "--inside", "1", "--rows", String(rows), "--runs", String(runs)], {
     encoding: "utf8",
     stdio: ["ignore", "pipe", "inherit"],
   });
@@ -108,30 +108,23 @@ function show(line: Line): string {
   return `${rows} rows, ${formulas} formulas: ${calc.median} ms (${calc.min} to ${calc.max}, ${line.runs} runs), ${perCell} us a cell; load ${line.load_ms} ms, write ${line.write_ms} ms, ${line.rss_mb} MB; an edit of the last row ${line.edit_ms.last} ms, of the first ${line.edit_ms.first} ms, the very first edit ${line.first_edit_ms} ms\n`;
 }
 
-function main(): number {
-  let values: { json?: boolean; inside?: boolean; rows?: string; runs?: string };
-  try {
-    ({ values } = parseArgs({
-      options: {
-        json: { type: "boolean" },
-        inside: { type: "boolean" },
-        rows: { type: "string" },
-        runs: { type: "string" },
-      },
-    }));
-  } catch (error) {
-    process.stderr.write(`${error instanceof Error ? error.message : error}\n${USAGE}\n`);
-    return 64;
+function main(): void {
+  const {
+    rows: asked,
+    runs,
+    inside,
+    json,
+  } = benchOptions(USAGE, {
+    numbers: { rows: { usual: 0, least: 0 }, runs: { usual: 0, least: 0 }, inside: { usual: 0, least: 0 } },
+  });
+  if (inside > 0) {
+    process.stdout.write(JSON.stringify(measure(asked, runs || 1)));
+    return;
   }
-  const runs = values.runs === undefined ? undefined : Number(values.runs);
-  if (values.inside) {
-    process.stdout.write(JSON.stringify(measure(Number(values.rows), runs ?? 1)));
-    return 0;
-  }
-  const sizes = values.rows === undefined ? SIZES : [[Number(values.rows), 5] as const];
+  const sizes = asked === 0 ? SIZES : [[asked, 5] as const];
   for (const [rows, usual] of sizes) {
-    const line = measureApart(rows, runs ?? usual);
-    process.stdout.write(values.json ? `${JSON.stringify(line)}\n` : show(line));
+    const line = measureApart(rows, runs || usual);
+    process.stdout.write(json ? `${JSON.stringify(line)}\n` : show(line));
     // Beside it, on standard error: the same ordinary formulas by another program, where it is installed.
     const other = rows > COMPARED_UP_TO ? undefined : libreOfficeTimes(benchmarkWorkbook(rows, true));
     if (other) {
@@ -139,7 +132,6 @@ function main(): number {
       process.stderr.write(`LibreOffice, ordinary formulas only: ${a} s with a hard recalculation, ${b} s without\n`);
     }
   }
-  return 0;
 }
 
-process.exitCode = main();
+main();

@@ -22,7 +22,7 @@ export interface Measured {
   readonly spread?: Spread;
 }
 
-export interface FunctionSpeed {
+interface FunctionSpeed {
   readonly name: string;
   readonly us_a_call: Spread;
   readonly calls_a_second: number;

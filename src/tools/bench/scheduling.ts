@@ -3,14 +3,13 @@
  * Published job shops: every machine a station, no set-ups, one delivery of everything. The optimum is read afterwards.
  */
 import { readFileSync } from "node:fs";
-import { parseArgs } from "node:util";
 import { planFloor } from "../../calc/schedule/floor/plan-floor.ts";
 import type { FloorProblem, Operation } from "../../calc/schedule/floor/problem.ts";
 import { steadyClock } from "../../calc/schedule/floor/work-clock.ts";
+import { itemAt } from "../../units/certain.ts";
 import { processorTime } from "./cutting/clock.ts";
+import { benchOptions } from "./options.ts";
 
-const EXIT_USAGE = 64;
-const USAGE = "usage: bench:scheduling FILE [--seconds 1] [--json]";
 /** More than any machine does; the clock ends the search. */
 const MOST_UNITS_A_SECOND = 1e9;
 
@@ -46,7 +45,7 @@ function isValid({ jobs }: Instance, start: readonly number[], makespan: number)
   for (const job of jobs) {
     let free = 0;
     for (const [machine, time] of job) {
-      const begin = start[at++]!;
+      const begin = itemAt(start, at++);
       if (!(begin >= free)) return false;
       free = begin + time;
       onMachine.set(machine, [...(onMachine.get(machine) ?? []), [begin, free]]);
@@ -55,29 +54,16 @@ function isValid({ jobs }: Instance, start: readonly number[], makespan: number)
   }
   return [...onMachine.values()].every((spans) => {
     spans.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-    return spans.every(([begin], i) => i === 0 || begin >= spans[i - 1]![1]);
+    return spans.every(([begin], i) => i === 0 || begin >= itemAt(spans, i - 1)[1]);
   });
 }
 
 function main(): number {
-  let file: string | undefined;
-  let seconds = 1;
-  let json = false;
-  try {
-    const { values, positionals } = parseArgs({
-      allowPositionals: true,
-      options: { seconds: { type: "string", default: "1" }, json: { type: "boolean", default: false } },
-    });
-    file = positionals[0];
-    seconds = Number(values.seconds);
-    json = values.json;
-    if (file === undefined || positionals.length > 1) throw new Error("one file must be given");
-    if (!(seconds > 0)) throw new Error(`--seconds must be above 0; got ${values.seconds}`);
-  } catch (error) {
-    process.stderr.write(`${(error as Error).message}\n${USAGE}\n`);
-    return EXIT_USAGE;
-  }
-  const read = JSON.parse(readFileSync(file, "utf8")) as { instances: readonly Instance[] } | readonly Instance[];
+  const { operand, seconds, json } = benchOptions("bench:scheduling FILE [--seconds 1] [--json]", {
+    operand: "FILE",
+    numbers: { seconds: { usual: 1, least: 0.01 } },
+  });
+  const read = JSON.parse(readFileSync(operand, "utf8")) as { instances: readonly Instance[] } | readonly Instance[];
   const print = (row: object) =>
     process.stdout.write(`${json ? JSON.stringify(row) : Object.entries(row).flat().join(" ")}\n`);
   const rows = ("instances" in read ? read.instances : read).map((instance) => {

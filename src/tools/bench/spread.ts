@@ -1,3 +1,5 @@
+import { itemAt } from "../../units/certain.ts";
+
 /** Median, least and most of some measurements: one number alone says nothing on a machine that does other things too. */
 export interface Spread {
   readonly median: number;
@@ -8,7 +10,7 @@ export interface Spread {
 export const medianOf = (values: readonly number[]): number => {
   const sorted = [...values].sort((a, b) => a - b);
   const middle = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
+  return (itemAt(sorted, sorted.length - 1 - middle) + itemAt(sorted, middle)) / 2;
 };
 
 export const spreadOf = (values: readonly number[]): Spread => ({

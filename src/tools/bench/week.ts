@@ -3,7 +3,6 @@
  * Open jobs of invented bills in one week, ms of processor time: their plans, the first answer, the whole answer, and the new week after one
  * mark was edited.
  */
-import { parseArgs } from "node:util";
 import type { Marks } from "../../bill/nouns/marks.ts";
 import { NO_MARKS } from "../../bill/nouns/marks.ts";
 import { planBill } from "../../bill/plan.ts";
@@ -15,19 +14,21 @@ import { currentMaterials } from "../../cells/parameters/read-data.ts";
 import { readBill } from "../../cells/tables/bill.ts";
 import { tableOf } from "../../cells/tables/recognized.ts";
 import { readShop } from "../../cells/tables/shop-arguments.ts";
+import { firstOf, itemAt, lastOf } from "../../units/certain.ts";
 import { processorTime } from "./cutting/clock.ts";
 import { inventedBill, inventedJob, MONDAY, SHOP } from "./invented-bill.ts";
+import { benchOptions } from "./options.ts";
+import { medianOf } from "./spread.ts";
 
-const { values } = parseArgs({
-  options: { jobs: { type: "string" }, lines: { type: "string" }, runs: { type: "string" }, json: { type: "boolean" } },
+const { jobs, lines, runs, json } = benchOptions("bench:week [--jobs 10] [--lines 60] [--runs 5] [--json]", {
+  numbers: { jobs: 10, lines: 60, runs: 5 },
 });
-const [jobs, lines, runs] = [Number(values.jobs ?? 10), Number(values.lines ?? 60), Number(values.runs ?? 5)];
 const context = { system: "in" as const, materials: currentMaterials(), material: undefined };
 const FURTHER = 3; // days between the due times
 
 const planned = (job: number): WeekJob => {
   const tables = [...SHOP, inventedJob(4 + FURTHER * job)];
-  const shop = readShop(Object.fromEntries(tables.map((table) => [tableOf(table[0]!)!, table])), context);
+  const shop = readShop(Object.fromEntries(tables.map((table) => [tableOf(firstOf(table))!, table])), context);
   return {
     name: `job ${job + 1}`,
     plan: planBill(shop, readBill(inventedBill(lines, job + 1), "bill", context)),
@@ -39,7 +40,6 @@ const timed = <T>(action: () => T): [T, number] => {
   const found = action();
   return [found, processorTime() - begun];
 };
-const median = (times: readonly number[]) => [...times].sort((a, b) => a - b)[times.length >> 1]!;
 
 const [open, plans] = timed(() => {
   const all = Array.from({ length: jobs }, (_, job) => planned(job));
@@ -50,7 +50,7 @@ const now = instant((MONDAY + 7 / 24) * SECONDS_PER_DAY);
 const times = Array.from({ length: runs }, (_, run) => {
   const [first, first_ms] = timed(() => planWeek(open, { now, units: 0 }));
   const [week, whole_ms] = timed(() => planWeek(open, { now }));
-  const row = open[run % jobs]!.plan.quoted[0]!.row;
+  const row = firstOf(itemAt(open, run % jobs).plan.quoted).row;
   const mark: Marks = { ...NO_MARKS, isDone: true };
   const marked = open.map((job, at) => (at === run % jobs ? { ...job, marks: new Map([[row, mark]]) } : job));
   const [again, edit_ms] = timed(() => replanWeek(marked, { now }, week));
@@ -68,8 +68,8 @@ const times = Array.from({ length: runs }, (_, run) => {
     proved: week.isProved,
   };
 });
-const of = (what: "first_ms" | "whole_ms" | "edit_ms") => Math.round(median(times.map((row) => row[what])));
-const { first_ms: _, whole_ms: __, edit_ms: ___, ...last } = times.at(-1)!;
+const of = (what: "first_ms" | "whole_ms" | "edit_ms") => Math.round(medianOf(times.map((row) => row[what])));
+const { first_ms: _, whole_ms: __, edit_ms: ___, ...last } = lastOf(times);
 const found = {
   jobs,
   lines,
@@ -79,4 +79,4 @@ const found = {
   edit_ms: of("edit_ms"),
   ...last,
 };
-console.log(values.json ? JSON.stringify(found) : Object.entries(found).flat().join(" "));
+console.log(json ? JSON.stringify(found) : Object.entries(found).flat().join(" "));

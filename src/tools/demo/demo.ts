@@ -6,7 +6,7 @@ import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
 import { recalculated } from "./recalculated.ts";
 
-export interface Demo {
+interface Demo {
   readonly text: string;
   /** The workbook with every answer in its cell. */
   readonly bytes: Uint8Array;

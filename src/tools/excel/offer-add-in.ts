@@ -7,7 +7,7 @@ import { zipSync } from "fflate";
 import { Package } from "../../sheet/package/package.ts";
 import { readPart } from "../../sheet/package/zip-part.ts";
 
-export interface OfferedAddIn {
+interface OfferedAddIn {
   readonly id: string;
   /** Four parts, as in the XML manifest. */
   readonly version: string;

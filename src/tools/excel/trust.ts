@@ -1,7 +1,7 @@
 /** The command by which a system trusts a certificate for this user alone, and the one that takes that back. */
 import { AUTHORITY } from "./certificate.ts";
 
-export interface TrustCommands {
+interface TrustCommands {
   readonly trust: readonly string[];
   readonly remove: readonly string[];
 }

@@ -5,7 +5,7 @@ import { randomFrom } from "../random/random.ts";
 import { exampleArguments } from "./example-arguments.ts";
 import { anything, cell, KEYS, pick, type Random, upTo } from "./values.ts";
 
-export interface RandomCall {
+interface RandomCall {
   readonly record: AnyRecord;
   readonly given: readonly unknown[];
 }

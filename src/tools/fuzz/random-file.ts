@@ -5,7 +5,7 @@ import { BASE_CSV, BASE_PARTS } from "./base-files.ts";
 import { JOB_PARTS } from "./job-file.ts";
 import { cell, KEYS, pick, type Random, upTo } from "./values.ts";
 
-export interface RandomFile {
+interface RandomFile {
   readonly kind: "workbook" | "csv";
   readonly bytes: Uint8Array;
 }

@@ -21,7 +21,7 @@ export interface SeriesLimits {
   readonly megabytes: number;
 }
 
-export interface SeriesResult {
+interface SeriesResult {
   readonly findings: readonly Finding[];
   /** Trials ended by a limit: "time" or "memory". */
   readonly stopped: readonly Finding[];

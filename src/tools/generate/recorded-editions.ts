@@ -9,7 +9,7 @@ export type RecordedEditions = Readonly<Record<string, string>>;
 
 export const EDITIONS_FILE = "tests/recorded/editions.json";
 
-export const editionHash = (edition: Edition): string =>
+const editionHash = (edition: Edition): string =>
   createHash("sha256")
     .update(JSON.stringify(sorted(edition)))
     .digest("hex");

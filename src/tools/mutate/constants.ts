@@ -12,7 +12,7 @@ export interface Constant {
 
 export const SWITCH = "$figure";
 
-export interface Switched {
+interface Switched {
   readonly code: string;
   readonly constants: readonly Constant[];
 }

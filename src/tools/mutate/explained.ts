@@ -1,5 +1,5 @@
 /** Why a change may stand without any test noticing it. A reason covers a file, or the lines of it that look like this. */
-export interface Explanation {
+interface Explanation {
   readonly file: RegExp;
   readonly line?: RegExp;
   /** Only where a comparison takes equality or takes it no longer. */

@@ -1,5 +1,4 @@
 /** What a report of mutation testing says about one topic: how many changes were noticed, and those that were not. */
-import type { TopicScore } from "../truth/table.ts";
 import { whyUnnoticed } from "./explained.ts";
 import { isSampled } from "./sampled-lines.ts";
 
@@ -7,13 +6,20 @@ interface Point {
   readonly line: number;
   readonly column: number;
 }
-export interface Mutant {
+interface Mutant {
   readonly status: string;
   readonly replacement?: string | undefined;
   readonly location: { readonly start: Point; readonly end: Point };
 }
-export interface MutationReport {
+interface MutationReport {
   readonly files: Readonly<Record<string, { readonly source: string; readonly mutants: readonly Mutant[] }>>;
+}
+
+export interface TopicScore {
+  readonly noticed: number;
+  readonly survived: number;
+  /** Of those that survived: a test need not notice them, see explained.ts. */
+  readonly explained: number;
 }
 
 /** A change that no test noticed. */

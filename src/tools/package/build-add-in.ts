@@ -6,7 +6,7 @@ import type { ProjectFile } from "../../hosts/excel/manifest/model.ts";
 import type { Files } from "../../hosts/install/archive.ts";
 import { FILE_LIST, fileList } from "../../hosts/install/file-list.ts";
 
-export interface BuildOptions {
+interface BuildOptions {
   /** Where dist will be served; by default the environment variable ORIGIN, else localhost. */
   readonly origin?: string;
   readonly output?: string;

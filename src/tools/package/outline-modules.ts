@@ -2,7 +2,7 @@
 import { RECORDS } from "../../cells/catalogue.ts";
 import { outlineOf } from "../../hosts/excel/outlined.ts";
 
-export interface OutlineModule {
+interface OutlineModule {
   /** Name of the record's file: "bend-order.ts". */
   readonly file: string;
   /** `outlined`: where the module finds the function of that name. */

@@ -49,7 +49,7 @@ export const PRICING = sample(
   ["Price", "Breaks", "Strip check", "Correction", "Evenness", "Air bends", "One bend", "Every function"],
   () => pricingModel([sampleModel(), partListModel()]),
 );
-export const FIRST_RUN = sample("first-run", ["First run"], firstRunModel);
+const FIRST_RUN = sample("first-run", ["First run"], firstRunModel);
 /** Open jobs of one week, for `shop week`. */
 export const WEEK: readonly Sample[] = JOBS.map((job) =>
   sample(`week/${job.file}`, ["Summary", "Times"], () => weekModel(job)),

@@ -2,7 +2,7 @@
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { type CellValue, isCellError } from "../../units/cell.ts";
 
-export type RecordedValue = string | number | boolean | null;
+type RecordedValue = string | number | boolean | null;
 /** Rows of each sheet as far as they are filled. */
 export type RecordedResults = Readonly<Record<string, readonly (readonly RecordedValue[])[]>>;
 

@@ -25,7 +25,7 @@ export type Kept =
 export const versionOf = (bytes: Uint8Array): string => createHash("sha256").update(bytes).digest("hex").slice(0, 16);
 
 /** "" where the file is gone. */
-export const versionOnDisk = (file: string): string => (existsSync(file) ? versionOf(readFileSync(file)) : "");
+const versionOnDisk = (file: string): string => (existsSync(file) ? versionOf(readFileSync(file)) : "");
 
 /** Throws a FileRefusal on bytes that are no workbook. */
 export function copySaver(workbook: string): (save: ToSave) => Kept {

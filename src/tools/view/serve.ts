@@ -9,7 +9,7 @@ import { gzipSync } from "node:zlib";
 import { type Kept, type ToSave, versionOf } from "./copy-file.ts";
 import type { PageFile } from "./page-files.ts";
 
-export interface ServedWorkbook {
+interface ServedWorkbook {
   readonly name: string;
   /** As it is on disk now. */
   bytes(): Uint8Array;

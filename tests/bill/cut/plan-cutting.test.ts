@@ -76,6 +76,27 @@ describe("the sheets of a bill", () => {
     );
   });
 
+  it("that are counted beside others without a number hold every quoted piece too, and never more than there are", () => {
+    const long = SHOP.stock.slice(1).map((row) => row.with(0, `Long ${row[0]}`).with(3, 144).with(4, 60).with(5, 1));
+    const shop = shopOf({ ...QUICK, stock: [...SHOP.stock, ...long] });
+    const longer = fc.array(fc.boolean(), { minLength: 6, maxLength: 6 });
+    let scarce = 0;
+    fc.assert(
+      fc.property(bills, longer, (lines, isLong) => {
+        const given = lines.map((each, i) => (isLong[i] ? { ...each, Flanges: "130", "Bend angles": null } : each));
+        const plan = planned(given, shop);
+        for (const answer of plan.lines) {
+          if (kindsOf(answer).includes("stock: check runs out")) scarce++;
+          expect(piecesIn(plan.groups, answer.part), answer.part).toBe(answer.isQuoted ? answer.plan!.blanks : 0);
+        }
+        for (const { short } of plan.groups) expect(short.size).toBe(0);
+        for (const row of long) expect(sheetsOf(plan.groups, String(row[0]))).toBeLessThanOrEqual(1);
+      }),
+      { numRuns: 25, seed: 30 },
+    );
+    expect(scarce).toBeGreaterThan(0);
+  });
+
   it("do not depend on the order of the bill or of the stock", () => {
     fc.assert(
       fc.property(bills, (lines) => {

@@ -11,7 +11,7 @@ const SHARP = { name: "P", nose: mm(1), angle: degrees(75) };
 const R = 0.31625;
 const found = (radius: number, tolerance: CellValue = null, Thickness: CellValue = 0.25) => {
   const line = lineOf(bracket({ "Drawing radius": radius, "Radius tolerance": tolerance, Thickness }));
-  const answer = drawingRadius(line, { die: V2, punch: SHARP }, false)!;
+  const answer = drawingRadius(line, { die: V2, punch: SHARP }, 0)!;
   return [answer.verdict, answer.finding && `${answer.finding.status} ${answer.finding.kind}`];
 };
 
@@ -32,11 +32,11 @@ describe("the drawing's radius", () => {
   });
   it("a bend that is bottomed takes the radius of the nose, 1 mm here", () => {
     const answer = (radius: number) =>
-      drawingRadius(lineOf(bracket({ "Drawing radius": radius })), { die: V2, punch: SHARP }, true)?.finding;
+      drawingRadius(lineOf(bracket({ "Drawing radius": radius })), { die: V2, punch: SHARP }, 1)?.finding;
     expect(answer(1 / 25.4)).toBeUndefined();
     expect(answer(R)).toMatchObject({ status: "check", kind: "ask", figure: 1 });
   });
   it("none given asks nothing", () => {
-    expect(drawingRadius(lineOf(bracket()), { die: V2, punch: SHARP }, false)).toBeUndefined();
+    expect(drawingRadius(lineOf(bracket()), { die: V2, punch: SHARP }, 0)).toBeUndefined();
   });
 });

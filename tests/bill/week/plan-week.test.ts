@@ -3,6 +3,7 @@ import { calendarOf } from "../../../src/bill/nouns/calendar.ts";
 import { type Marks, NO_MARKS } from "../../../src/bill/nouns/marks.ts";
 import type { Shop } from "../../../src/bill/nouns/shop.ts";
 import { faultSays } from "../../../src/bill/week/faults.ts";
+import { latestStarts } from "../../../src/bill/week/latest-starts.ts";
 import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
 import type { WeekJob } from "../../../src/bill/week/steps.ts";
@@ -105,6 +106,26 @@ describe("what is due first", () => {
     expect(late!.latestStart).toBeLessThan(NOW);
   });
 
+  it("held back as long as it may wait, nobody is later; a day longer, and it is", () => {
+    const jobs = [
+      open("a", [part("A", { Quantity: 300 })], { Due: MONDAY + 3 }),
+      open("b", [small], { Due: MONDAY + 4 }),
+    ];
+    const options = { now: NOW, units: UNITS };
+    const week = planWeek(jobs, options);
+    latestStarts(jobs, options, week).forEach((start, i) => {
+      const { name, late, due } = week.jobs[i]!;
+      expect(start, name).toBeGreaterThan(NOW);
+      const held = (from: number) => replanWeek(jobs, { ...options, starts: new Map([[name, instant(from)]]) }, week);
+      const kept = held(start!);
+      for (const step of kept.steps.filter(({ job }) => job === i)) expect(step.ready).toBeGreaterThanOrEqual(start!);
+      for (const [k, job] of kept.jobs.entries()) expect(job.late).toBeLessThan(week.jobs[k]!.late + 60);
+      expect(held(due!).jobs[i]!.late).toBeGreaterThan(late);
+    });
+    const begun = mark(jobs[0]!, 2, { started: [{ station: "Shear", at: NOW }] });
+    expect(latestStarts([begun], options, planWeek([begun], options))).toEqual([undefined]);
+  });
+
   it("a rush counts for more than the others", () => {
     const due = { Due: MONDAY + 7 * HOUR };
     const jobs = (pace: string) => [open("a", [big], due), open("b", [big], { ...due, Pace: pace })];
@@ -127,7 +148,10 @@ describe("marks of the floor", () => {
   });
 
   it("what has begun goes on at once and is set up already", () => {
-    const week = planWeek([jobs[0]!, mark(jobs[1]!, 2, { started: ["Shear"] })], { now: NOW, units: UNITS });
+    const week = planWeek([jobs[0]!, mark(jobs[1]!, 2, { started: [{ station: "Shear", at: undefined }] })], {
+      now: NOW,
+      units: UNITS,
+    });
     const [cut] = stepsOf(week, "C");
     expect([cut!.begins, cut!.setUp]).toEqual([NOW, 0]);
   });
@@ -141,14 +165,99 @@ describe("marks of the floor", () => {
     expect(stepsOf(week, "A").find(({ station }) => station.name === "Brake")!.ready).toBe(time);
   });
 
+  it("what has begun at a time keeps what is done: planned again later it ends when it did", () => {
+    const whole = planWeek([jobs[1]!], { now: NOW, units: UNITS });
+    const [cut] = stepsOf(whole, "C");
+    const marked = mark(jobs[1]!, 2, { started: [{ station: "Shear", at: cut!.begins }] });
+    const done = cut!.finish - cut!.begins;
+    for (const share of [0, 0.3, 0.9]) {
+      const now = instant(Math.round(cut!.begins + share * done));
+      const [rest, bend] = stepsOf(planWeek([marked], { now, units: UNITS }), "C");
+      expect([rest!.begins, rest!.finish, rest!.setUp], `${share}`).toEqual([now, cut!.finish, 0]);
+      // Its brake is set up from now on.
+      const free = stepsOf(whole, "C")[1]!;
+      expect(bend!.finish, `${share}`).toBeLessThanOrEqual(free.finish + free.setUp);
+    }
+    const over = planWeek([marked], { now: at(2 + 9 * HOUR), units: UNITS });
+    expect(stepsOf(over, "C")[0]!.finish).toBe(at(2 + 9 * HOUR));
+    expect(says(over)).toEqual([
+      expect.stringContaining('two, C (row 2, column "Started"): the hours of "Shear" are over'),
+    ]);
+  });
+
+  it("of lots the first ones are done first, and nights are no work", () => {
+    const lots = shopOf({ job: job(), rates: [...SHOP.rates, ["Transfer lot", 50, null]] });
+    const line = [part("L", { Quantity: 200 })];
+    const whole = planWeek([open("lots", line, {}, lots)], { now: NOW, units: UNITS });
+    const cuts = stepsOf(whole, "L").filter(({ station }) => station.name === "Shear");
+    const marked = mark(open("lots", line, {}, lots), 2, { started: [{ station: "Shear", at: NOW }] });
+    const now = instant(cuts[1]!.finish + 1);
+    const again = stepsOf(planWeek([marked], { now, units: UNITS }), "L");
+    expect(again.filter(({ station }) => station.name === "Shear").map(({ lot }) => lot)).toEqual([3, 4]);
+    expect(again.filter(({ station }) => station.name === "Brake").length).toBe(4);
+    const ends = (of: PlannedStep[]) => Math.max(...of.map(({ finish }) => finish));
+    expect(ends(again)).toBeLessThanOrEqual(ends(stepsOf(whole, "L")) + cuts[0]!.setUp + 3600);
+  });
+
+  it("begun without a time, or later than now, is said", () => {
+    const begun = (time?: number) =>
+      mark(jobs[1]!, 2, { started: [{ station: "Shear", at: time === undefined ? undefined : at(time) }] });
+    expect(says(planWeek([begun()], { now: NOW, units: 0 }))).toEqual([
+      expect.stringMatching(/^two, C \(row 2, column "Started"\): "Shear" has no time/),
+    ]);
+    expect(says(planWeek([begun(1)], { now: NOW, units: 0 }))).toEqual([
+      expect.stringContaining("begins later than now"),
+    ]);
+  });
+
+  it("what a vendor has is back its working days after it was sent", () => {
+    const coated = open("coated", [part("V", { Operations: "Coating" })]);
+    const sent = at(-3 + 9 * HOUR);
+    const marked = mark(coated, 2, { started: [{ station: "Coating", at: sent }] });
+    const [coating] = stepsOf(planWeek([marked], { now: NOW, units: UNITS }), "V");
+    const days = coating!.station.vendorDays!;
+    const later = stepsOf(planWeek([marked], { now: at(9 * HOUR), units: UNITS }), "V")[0]!;
+    expect(days).toBeGreaterThan(1);
+    expect([coating!.ready, later.finish]).toEqual([sent, coating!.finish]);
+  });
+
+  it("a pin that is past, outside the shifts or before the work can begin is named, dropped, and weighs nothing", () => {
+    const free = planWeek(jobs, { now: NOW, units: UNITS });
+    const cases = [
+      [at(-3), /pinned to \d+, which is past; planned without the pin/],
+      [at(1 + 22 * HOUR), /pinned outside its shifts; planned without the pin, the next shift is from/],
+    ] as const;
+    for (const [time, words] of cases) {
+      const week = planWeek([mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: time }] }), jobs[1]!], {
+        now: NOW,
+        units: UNITS,
+      });
+      expect(says(week)).toEqual([expect.stringMatching(words)]);
+      expect(week.worth).toEqual(free.worth);
+    }
+    const later = open("later", [part("A")], { Start: MONDAY + 2 });
+    const early = planWeek([mark(later, 2, { pins: [{ station: "Shear", at: at(1 + 9 * HOUR) }] })], { now: NOW });
+    expect(says(early)).toEqual([expect.stringContaining("pinned before the work can begin")]);
+  });
+
+  it("a pin that cannot be kept is named with the time that can, and no late hour of the jobs", () => {
+    const soon = at(7.25 * HOUR);
+    const week = planWeek([mark(jobs[1]!, 2, { pins: [{ station: "Brake", at: soon }] })], { now: NOW, units: UNITS });
+    const bend = stepsOf(week, "C").find(({ station }) => station.name === "Brake")!;
+    expect(bend.ready).toBeGreaterThan(soon);
+    expect(says(week)).toEqual([expect.stringContaining(`cannot keep its pin; it is planned from ${bend.ready}`)]);
+    expect(week.worth.late).toBe(week.jobs[0]!.late);
+    expect(week.bound.late).toBeLessThanOrEqual(week.worth.late);
+  });
+
   it("one at a station where the line has no work, and one made twice, are named and the rest is planned", () => {
     const week = planWeek([mark(jobs[0]!, 2, { done: ["Shear", "shear", "Polish"] }), jobs[1]!], {
       now: NOW,
       units: UNITS,
     });
     expect(says(week)).toEqual([
-      expect.stringContaining('one, A: marked twice at "shear"'),
-      expect.stringContaining('one, A: marked at "Polish", where it has no work'),
+      expect.stringContaining('one, A (row 2, column "Done"): "Polish" is left out, the line has no work there'),
+      expect.stringContaining('one, A (row 2, column "Done"): "shear" is marked twice'),
     ]);
     expect(stepsOf(week, "C").length).toBeGreaterThan(0);
   });
@@ -161,7 +270,8 @@ describe("marks of the floor", () => {
         job.plan.lines.reduce((all, { row }) => {
           const drawn = next();
           if (drawn < 0.3) return mark(all, row, { done: [stations[Math.floor(next() * 2)]!] });
-          return drawn < 0.6 ? mark(all, row, { started: [stations[Math.floor(next() * 2)]!] }) : all;
+          const begun = { station: stations[Math.floor(next() * 2)]!, at: undefined };
+          return drawn < 0.6 ? mark(all, row, { started: [begun] }) : all;
         }, job),
       );
       const before = planWeek(jobs, { now: NOW, units: 0 });
@@ -174,7 +284,7 @@ describe("marks of the floor", () => {
             `seed ${seed}`,
           ).toBe(false);
           for (const step of own.filter(({ isStarted }) => isStarted)) {
-            expect(started).toContain(step.station.name);
+            expect(started.map(({ station }) => station)).toContain(step.station.name);
             const machine = week.machines.find(({ steps }) => steps.includes(week.steps.indexOf(step)))!;
             const ahead = machine.steps.slice(0, machine.steps.indexOf(week.steps.indexOf(step)));
             expect(
@@ -247,6 +357,20 @@ describe("a lot that goes on as it is done", () => {
   });
 });
 
+describe("the near plan", () => {
+  it("stays first in its order; lots that stood the other way round are no circle", () => {
+    const lots = shopOf({ job: job(), rates: [...SHOP.rates, ["Transfer lot", 50, null]] });
+    const jobs = [open("lots", [part("L", { Quantity: 200 })], {}, lots), open("two", [part("B")], {}, lots)];
+    const before = planWeek(jobs, { now: NOW, units: UNITS });
+    const keys = [...before.orders.values()].flat().reverse();
+    const week = planWeek(jobs, { now: NOW, units: UNITS, frozen: keys, tried: [before.orders] });
+    expect(week.steps.length).toBe(before.steps.length);
+    const cuts = stepsOf(week, "L").filter(({ station }) => station.name === "Shear");
+    expect(cuts.map(({ lot }) => lot)).toEqual([1, 2, 3, 4]);
+    for (const [i, cut] of cuts.entries()) if (i > 0) expect(cut.ready).toBeGreaterThanOrEqual(cuts[i - 1]!.finish);
+  });
+});
+
 describe("load by day", () => {
   it("adds up to what the steps take, and never exceeds what the day has", () => {
     const week = planWeek([open("one", [part("A", { Quantity: 900 })]), open("two", [part("B", { Quantity: 300 })])], {
@@ -257,5 +381,26 @@ describe("load by day", () => {
     const work = week.steps.reduce((sum, { run, setUp }) => sum + run + setUp, 0);
     expect(Math.abs(load - work)).toBeLessThan(1);
     for (const day of week.days) expect(day.load).toBeLessThanOrEqual(day.available + 1e-6);
+  });
+
+  it("names the days that need more people than the shifts have, and only those", () => {
+    const staffed = (people: CellValue) => {
+      const calendar = SHOP.calendar.map((row, i) => [...row, i === 0 ? "People" : people]);
+      return open(
+        "one",
+        [part("A", { Quantity: 900, Operations: "Weld 4; Deburr" })],
+        {},
+        shopOf({ job: job(), calendar }),
+      );
+    };
+    const week = planWeek([staffed(1)], { now: NOW, units: UNITS });
+    const needed = new Map<number, number>();
+    for (const { day, people } of week.days) needed.set(day, (needed.get(day) ?? 0) + people);
+    const shift = workBetween(at(1), at(2), calendarOf(shopOf().calendar));
+    const short = [...needed].filter(([, people]) => people > shift).map(([day]) => day);
+    expect(short.length).toBeGreaterThan(0);
+    expect(week.faults.flatMap((fault) => (fault.kind === "people" ? [fault.day] : []))).toEqual(short.sort());
+    expect(says(planWeek([staffed(50)], { now: NOW, units: UNITS }))).toEqual([]);
+    expect(says(planWeek([staffed(null)], { now: NOW, units: UNITS }))).toEqual([]);
   });
 });

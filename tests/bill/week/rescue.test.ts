@@ -47,6 +47,38 @@ describe("what saves a late job", () => {
     expect(again.jobs[0]!.late).toBeLessThanOrEqual(overtime.late);
   });
 
+  it("is as little of its kind as saves: less overtime would not, and is no other order alone", () => {
+    const found = rescuesOf(jobs, OPTIONS, week, "plates").filter(({ kind }) => kind === "overtime");
+    expect(found.length).toBeGreaterThan(0);
+    const most = shopOf().rates.get("overtimePerDay");
+    for (const { station, perDay, days, late } of found) {
+      expect(perDay).toBeLessThanOrEqual(most);
+      expect(days).toBeGreaterThan(0);
+      // Without it its own orders leave more late.
+      const extra = new Map([[station, perDay * 3600]]);
+      const again = planWeek(jobs, { ...OPTIONS, overtime: extra, tried: [week.orders] });
+      const bare = planWeek(jobs, { ...OPTIONS, units: 0, tried: [again.orders] });
+      expect(bare.worth.late).toBeGreaterThan(again.worth.late);
+      if (late > 0) expect(perDay).toBe(most);
+    }
+  });
+
+  it("another order names who gives way and harms nobody beside, and no order harms less", () => {
+    const three = [
+      open("first", [part("A", { Quantity: 700 })], MONDAY + 12 * HOUR),
+      open("aside", [part("X", { Operations: "Weld 6", Quantity: 60 })], MONDAY + 2),
+      open("wanted", [part("W", { Quantity: 700, Material: "A1011 CS", Thickness: "10 ga" })], MONDAY + 13 * HOUR),
+    ];
+    const all = planWeek(three, OPTIONS);
+    const late = all.jobs.reduce((a, b) => (b.late > a.late ? b : a)).name;
+    const found = of(rescuesOf(three, OPTIONS, all, late), "order")!;
+    expect(["", "first", "wanted"]).toContain(found.before);
+    expect(found.harmed.map(({ job }) => job)).toEqual([found.before]);
+    const told = found.harmed.reduce((sum, each) => sum + each.late, 0);
+    expect(told).toBeGreaterThan(0);
+    expect(Math.abs(told - found.others)).toBeLessThan(60);
+  });
+
   it("overtime is paid by the hours beyond the shifts, at the station's rate, a second person's and the premium", () => {
     const overtime = of(rescuesOf(jobs, OPTIONS, week, "plates"), "overtime", "Waterjet")!;
     expect(overtime.hours).toBeGreaterThan(0);
@@ -66,7 +98,7 @@ describe("what saves a late job", () => {
   });
 
   it("from a shear that is tied up to the waterjet, with what the machines cost more", () => {
-    const begun = new Map([[2, { ...NO_MARKS, started: ["Shear"] }]]);
+    const begun = new Map([[2, { ...NO_MARKS, started: [{ station: "Shear", at: undefined }] }]]);
     const busy = { ...open("busy", [part("B", { Quantity: 3000, Route: "shear" })], MONDAY + 9), marks: begun };
     const free = open("plates", [part("P", { Quantity: 60 })], MONDAY + 14 * HOUR);
     expect(free.plan.quoted[0]!.cutter).toBe("shear");

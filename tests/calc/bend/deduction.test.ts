@@ -13,8 +13,14 @@ const angle = fc.double({ min: 0.1, max: 175, noNaN: true }).map(degrees);
 
 describe("bend allowance", () => {
   it("at K = 0 is the inside arc, at K = 0.5 the middle of the sheet", () => {
-    expect(bendAllowance(mm(2), mm(3), degrees(180), 0)).toBeCloseTo(Math.PI * 3, 12);
-    expect(bendAllowance(mm(2), mm(3), degrees(180), 0.5)).toBeCloseTo(Math.PI * 4, 12);
+    expect(bendAllowance({ thickness: mm(2), radius: mm(3), bendAngle: degrees(180), k: 0 })).toBeCloseTo(
+      Math.PI * 3,
+      12,
+    );
+    expect(bendAllowance({ thickness: mm(2), radius: mm(3), bendAngle: degrees(180), k: 0.5 })).toBeCloseTo(
+      Math.PI * 4,
+      12,
+    );
   });
 
   it("lies between the inside and the outside arc by every rule", () => {
@@ -22,7 +28,7 @@ describe("bend allowance", () => {
       fc.property(sheet.thickness, radius, angle, fc.constantFrom(...K_RULES), (t, r, a, rule) => {
         // The FAA form, and DIN's below about r = 0.05 s, are no share of the thickness.
         fc.pre(rule !== "FAA" && (rule !== "DIN 6935" || r > 0.06 * t));
-        const arc = bendAllowance(t, r, a, rule);
+        const arc = bendAllowance({ thickness: t, radius: r, bendAngle: a, k: rule });
         const rad = (a * Math.PI) / 180;
         return arc >= rad * r - 1e-9 && arc <= rad * (r + t) + 1e-9;
       }),
@@ -33,7 +39,10 @@ describe("bend allowance", () => {
     fc.assert(
       fc.property(sheet.thickness, radius, fc.constantFrom(...K_RULES), (t, r, rule) => {
         fc.pre(rule !== "DIN 6935" || r > 0.06 * t);
-        expect(bendAllowance(t, r, degrees(120), rule)).toBeCloseTo(2 * bendAllowance(t, r, degrees(60), rule), 6);
+        expect(bendAllowance({ thickness: t, radius: r, bendAngle: degrees(120), k: rule })).toBeCloseTo(
+          2 * bendAllowance({ thickness: t, radius: r, bendAngle: degrees(60), k: rule }),
+          6,
+        );
       }),
     );
   });
@@ -66,16 +75,20 @@ describe("setback and deduction", () => {
   it("deduction by any legs leads to the same allowance", () => {
     fc.assert(
       fc.property(sheet.thickness, radius, angle, (t, r, a) => {
-        const arc = bendAllowance(t, r, a, 0.4);
-        expect(2 * setback(t, r, a) - bendDeduction(t, r, a, 0.4, "outside")).toBeCloseTo(arc, 6);
-        expect(2 * insideSetback(r, a) - bendDeduction(t, r, a, 0.4, "inside")).toBeCloseTo(arc, 6);
-        expect(-bendDeduction(t, r, a, 0.4, "tangent")).toBeCloseTo(arc, 6);
+        const arc = bendAllowance({ thickness: t, radius: r, bendAngle: a, k: 0.4 });
+        expect(
+          2 * setback(t, r, a) - bendDeduction({ thickness: t, radius: r, bendAngle: a, k: 0.4, legs: "outside" }),
+        ).toBeCloseTo(arc, 6);
+        expect(
+          2 * insideSetback(r, a) - bendDeduction({ thickness: t, radius: r, bendAngle: a, k: 0.4, legs: "inside" }),
+        ).toBeCloseTo(arc, 6);
+        expect(-bendDeduction({ thickness: t, radius: r, bendAngle: a, k: 0.4, legs: "tangent" })).toBeCloseTo(arc, 6);
       }),
     );
   });
 
   it("DIN counts bends of less than 15 degrees as flat and deducts from 15 on", () => {
-    expect(bendDeduction(mm(2), mm(3), degrees(14.9), 0.4, "DIN")).toBe(0);
-    expect(bendDeduction(mm(2), mm(3), degrees(15), 0.4, "DIN")).not.toBe(0);
+    expect(bendDeduction({ thickness: mm(2), radius: mm(3), bendAngle: degrees(14.9), k: 0.4, legs: "DIN" })).toBe(0);
+    expect(bendDeduction({ thickness: mm(2), radius: mm(3), bendAngle: degrees(15), k: 0.4, legs: "DIN" })).not.toBe(0);
   });
 });

@@ -30,7 +30,7 @@ const asked = (opening: number, thickness: number, rows: readonly StripCorrectio
 });
 const deduction = (of: AskedBend, work?: Working) => {
   const { radius, k, axisSource } = radiusAndAxis(of, "best", undefined, work);
-  return bendDeduction(of.thickness, radius, square, k, "outside", work, axisSource);
+  return bendDeduction({ thickness: of.thickness, radius, bendAngle: square, k, legs: "outside" }, work, axisSource);
 };
 
 describe("the shop's strips by material, thickness range and die", () => {

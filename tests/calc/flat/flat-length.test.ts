@@ -5,8 +5,15 @@ import { blankWeight } from "../../../src/calc/flat/weight.ts";
 import { degrees, kilogramsPerCubicMillimetre, mm } from "../../../src/units/quantity.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 
-const flat = (legs: Parameters<typeof flatLength>[5], flanges: number[], angles: number[], t = 2, r = 3, k = 0.4) =>
-  flatLength(flanges.map(mm), angles.map(degrees), mm(t), mm(r), k, legs);
+const flat = (
+  legs: Parameters<typeof flatLength>[0]["legs"],
+  flanges: number[],
+  angles: number[],
+  t = 2,
+  r = 3,
+  k = 0.4,
+) =>
+  flatLength({ flanges: flanges.map(mm), bendAngles: angles.map(degrees), thickness: mm(t), radius: mm(r), k, legs });
 
 describe("flat length", () => {
   it("a strip without bends is its own length", () => {

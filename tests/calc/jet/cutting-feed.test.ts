@@ -34,17 +34,37 @@ describe("the shop's own timed cut comes before the formula", () => {
     expect(cuttingFeed({ ...TIMED, timedQuality: given(3) }, cut(thickness, quality), undefined)).toBeCloseTo(feed, 6);
   });
 
-  it("says nothing about sheet under half or over double its thickness: then the formula, times the machine's factor", () => {
-    const steel = { ...TIMED, machinability: given(87.6) };
-    const { timedFeed: _, ...untimed } = steel;
-    for (const thickness of [2.9, 12.1]) {
-      const formula = cuttingFeed(untimed, cut(thickness), undefined);
-      expect(cuttingFeed(steel, cut(thickness), undefined)).toBe(formula);
-      expect(cuttingFeed(steel, cut(thickness), 0.8)).toBeCloseTo(0.8 * formula, 9);
+  it("says nothing of a panel under half or over double its thickness", () => {
+    for (const thickness of [2.9, 12.1])
       expect(() => cuttingFeed(TIMED, cut(thickness), undefined)).toThrow(
         /^thickness must be half to double the 0\.2362 in \(6 mm\) of the timed cut in panel; got .*; time a cut in this/,
       );
-    }
+  });
+
+  describe.each([0.12, 1, 3])("timed at %s of the formula", (share) => {
+    const untimed: Material = { name: "steel", aliases: [], machinability: given(87.6) };
+    const formula = (thickness: number) => cuttingFeed(untimed, cut(thickness), 0.8);
+    const steel = { ...TIMED, machinability: given(87.6), timedFeed: given(share * formula(6), "mm/min") };
+    const feed = (thickness: number) => cuttingFeed(steel, cut(thickness), 0.8);
+
+    it("a thicker sheet is never cut faster, and nowhere is there a step", () => {
+      for (let thickness = 1; thickness < 60; thickness *= 1.005) {
+        const slower = feed(thickness) / feed(thickness * 1.005);
+        expect(slower).toBeGreaterThan(1 - 1e-9);
+        expect(slower).toBeLessThan(1.006);
+      }
+    });
+
+    it("past its range the formula holds where it lies between the cut's scaling and the end of its range", () => {
+      const [low, high] = [Math.min(1, share), Math.max(1, share)];
+      for (const thickness of [1, 2.9, 12.1, 30, 120])
+        for (const ratio of [feed(thickness) / formula(thickness)]) {
+          expect(ratio).toBeGreaterThan(low - 1e-9);
+          expect(ratio).toBeLessThan(high + 1e-9);
+        }
+      // 0.12 of the formula at double the thickness is what the formula says at 12 x 0.12^(-1 / 1.15) = 75.8 mm.
+      if (share === 0.12) expect(feed(76)).toBeCloseTo(formula(76), 9);
+    });
   });
 
   it("refuses a material with neither, and a timed feed without its thickness", () => {

@@ -6,13 +6,15 @@ import { unreadColumns } from "../../../src/cells/parameters/unread-columns.ts";
 import { BILL_COLUMNS } from "../../../src/cells/tables/bill-columns.ts";
 import { corrections } from "../../../src/cells/tables/corrections.ts";
 
-import type { CellError, CellMatrix } from "../../../src/units/cell.ts";
+import { CellError, type CellMatrix } from "../../../src/units/cell.ts";
 
 describe("columns that nothing reads", () => {
   it("are named, each with the nearest that is read; columns of the bill and empty headers are not", () => {
-    expect(unreadColumns([["Part", "Tol", "Tolerance (in)", null, "Ops"]], BILL_COLUMNS)).toEqual([
+    const header = ["Part", "Tol", "Tolerance (in)", null, "Ops", new CellError("#REF!")];
+    expect(unreadColumns([header], BILL_COLUMNS)).toEqual([
       expect.stringMatching(/^column "Tol" is not read; nearest is "/),
       'column "Ops" is not read',
+      'column "#REF!" is not read',
     ]);
   });
 

@@ -1,9 +1,11 @@
 /** No file and no formula holds or fills the computer, whatever command is given it; ordinary faults are said, with exit 2. */
 import { spawnSync } from "node:child_process";
-import { copyFileSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { calculatedBytes } from "../../../src/job/building/calculated.ts";
+import { longBill } from "../../../src/tools/bench/view-bill.ts";
 import { packageOf } from "../../sheet/make-package.ts";
 import { builtCommand } from "./built-command.ts";
 
@@ -12,7 +14,8 @@ let main: string;
 beforeAll(async () => {
   home = mkdtempSync(join(tmpdir(), "shop-guard-"));
   main = await builtCommand(home);
-  copyFileSync("sample-workbooks/stage-job.xlsx", join(home, "job.xlsx"));
+  // A short bill: what is refused of a file does not hang on its length.
+  writeFileSync(join(home, "job.xlsx"), calculatedBytes(longBill(9)));
   const book = (formula: string) =>
     packageOf({
       sheets: { Sheet1: `<sheetData><row r="1"><c r="A1"><f>${formula}</f><v>1</v></c></row></sheetData>` },

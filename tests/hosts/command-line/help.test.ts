@@ -140,7 +140,7 @@ describe("freeze", () => {
     const { readFileSync } = await import("node:fs");
     const { strFromU8, unzipSync } = await import("fflate");
     const { readWorkbook } = await import("../../../src/sheet/workbook/read-workbook.ts");
-    const { lintWorkbook } = await import("../../../src/tools/sample/lint/lint.ts");
+    const { lintWorkbook } = await import("../../tools/sample/lint.ts");
     const out = join(home, "quote.xlsx");
     expect((await say(freeze, "sample-workbooks/stage-job.xlsx", out, "--for", "customer")).exit).toBe(0);
     const bytes = new Uint8Array(readFileSync(out));

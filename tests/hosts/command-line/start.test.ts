@@ -9,8 +9,8 @@ import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { jobPlan } from "../../../src/job/job-plan.ts";
 import { bookOf } from "../../../src/job/workbook-book.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
-import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
 import { isCellError } from "../../../src/units/cell.ts";
+import { lintWorkbook } from "../../tools/sample/lint.ts";
 import { LIST, ONE_DIE, run, testFolder, workbook } from "./shop-book.ts";
 
 const LONG = 120_000;

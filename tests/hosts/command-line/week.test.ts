@@ -60,6 +60,13 @@ describe("shop week", () => {
     expect(text.split("\n").every((row, i) => i === 0 || row.length <= 100)).toBe(true);
   });
 
+  it("says how long each job may wait, where that is asked for", async () => {
+    const { jobs } = await asked(first, second, "--latest");
+    expect(jobs[0]!.planned_latest_start! > "2026-03-02T07:00:00").toBe(true);
+    const { text } = await run(week, first, ...NOW, "--latest");
+    expect(text).toMatch(/nobody later:\n {2}first: 2026-03-/);
+  });
+
   it("takes a bill: its earliest date, and the others as they were", async () => {
     const bill_ = book("third", bill(line("N", 300)), dueOn("2026-03-03 12:00"));
     const alone = await asked(first, second);
@@ -97,6 +104,11 @@ describe("shop week", () => {
     expect(sheet).toContain("Mon 2026-03-02");
     for (const part of ["A", "B", "C"]) expect(sheet).toContain(`<td class="short">${part}</td>`);
     expect(sheet).toContain("lock out before reaching behind");
+    // What to bend, of which sheet, how hard, and which steps decide.
+    for (const words of ["<th", "Force", "tons", "A1011 CS 0.1196 in", "\u25c6", ">Line<"])
+      expect(sheet).toContain(words);
+    const cut = readFileSync(join(folder, "station", "Shear-1.html"), "utf8");
+    expect(cut).toMatch(/blank [\d.]+ in x 6 in/);
   });
 });
 
@@ -107,7 +119,8 @@ describe("what is wrong is named and the rest is planned", () => {
     const later = write("later.xlsx", workbook([["Schema", SCHEMA + 1]], bill(line("A", 20)), ...ONE_DIE));
     const bare = write("bare.xlsx", workbook(...ONE_DIE));
     const text = write("text.xlsx", "no workbook");
-    const { faults, jobs } = await asked(good, later, bare, text);
+    const { faults, jobs, exit } = await asked(good, later, bare, text);
+    expect(exit).toBe(2);
     expect(jobs.map(({ job }) => job)).toEqual(["good"]);
     expect(faults).toEqual([
       `good: of an earlier release (schema 1); shop upgrade brings it up to date`,
@@ -122,10 +135,39 @@ describe("what is wrong is named and the rest is planned", () => {
     const { faults, jobs } = await asked(twice);
     expect(jobs[0]!.finish).not.toBeNull();
     expect(faults.slice(1)).toEqual([
-      'twice, A: marked twice at "shear"; taken as done',
-      expect.stringContaining('twice, B: marked at "Oven"'),
+      expect.stringMatching(/^twice, A \(row \d+, column "Done"\): "Shear" is marked twice/),
+      expect.stringMatching(/^twice, B \(row \d+, column "Done"\): "Oven" is left out/),
       expect.stringContaining("twice: due 2026-02-20T23:59:59, which is past"),
     ]);
+  });
+
+  it("each bad mark by its row and column, while the others of its line and job count", async () => {
+    const marked = book(
+      "marked",
+      bill(
+        line("A", 20, "Shear", "Brake soon 12:00"),
+        line("B", 20, "Oven"),
+        line("C", 20, "Shear", "Brake 2026-02-30 07:00"),
+        line("D", 20, "", "Shear 2026-03-02 06:45"),
+      ),
+    );
+    const { faults, steps } = await asked(marked);
+    expect(faults.slice(1).map((fault) => fault.replace(/row \d+/, "row"))).toEqual([
+      'marked: bill row column "Started" must be a station and a time, such as "Brake 2026-05-18 06:30"; got "Brake soon 12:00"; this mark is left out',
+      'marked: bill row column "Started" must be a station and a time, such as "Brake 2026-05-18 06:30"; got "2026-02-30 07:00"',
+      'marked, B (row, column "Done"): "Oven" is left out, the line has no work there; nearest is "Shear"',
+    ]);
+    const rows = faults.slice(1).map((fault) => Number(/row (\d+)/.exec(fault)![1]));
+    expect([rows[1]! - rows[0]!, rows[2]! - rows[0]!]).toEqual([2, 1]);
+    const at = (part: string) => steps.filter((each) => each.part === part).map(({ station }) => station);
+    expect([at("A"), at("B"), at("C")]).toEqual([["Brake"], ["Shear", "Brake"], ["Brake"]]);
+    expect(steps.filter(({ started }) => started).map(({ part }) => part)).toEqual(["D"]);
+  });
+
+  it("a workbook given twice", async () => {
+    const { faults, jobs } = await asked(good, good);
+    expect(jobs.length).toBe(1);
+    expect(faults[0]).toBe("a workbook is given twice; it is planned once");
   });
 
   it("shifts nobody has, and shops that differ", async () => {

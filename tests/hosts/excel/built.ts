@@ -1,8 +1,11 @@
-/** Builds the add-in for a test into a folder of its own; `replace` swaps a module for a deliberately different one. */
-import { mkdirSync, writeFileSync } from "node:fs";
+/** The add-in built for tests. */
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { resolve } from "node:path";
 import webpack from "webpack";
+import { DEFAULT_ORIGIN } from "../../../src/hosts/excel/manifest/model.ts";
 import { buildAddIn } from "../../../src/tools/package/build-add-in.ts";
+import { withLock } from "../../../src/tools/start/lock.mjs";
+import { contentHash, sourceFiles } from "../../../src/tools/start/sources.mjs";
 
 const root = process.cwd();
 
@@ -20,13 +23,28 @@ const unminimized: webpack.WebpackPluginInstance = {
   },
 };
 
+/** What the build reads besides the sources. */
+const BUILT_FROM = ["webpack.config.mjs", "package.json", "CHANGELOG.md", "LICENSE", "sample-workbooks/first-run.xlsx"];
+
+/** The add-in as it is released: built by the first test that asks, for all, and again when what it is made of changed. */
+export async function releasedAddIn(): Promise<string> {
+  const output = resolve(root, ".build/test-addin-released");
+  mkdirSync(resolve(root, ".build"), { recursive: true });
+  await withLock(`${output}.lock`, async () => {
+    const made = contentHash([...sourceFiles(root), ...BUILT_FROM.map((file) => ({ path: resolve(root, file) }))]);
+    const mark = `${output}.hash`;
+    if (existsSync(mark) && readFileSync(mark, "utf8") === made) return;
+    rmSync(mark, { force: true });
+    await buildAddIn(root, { origin: DEFAULT_ORIGIN, output });
+    writeFileSync(mark, made); // last, so that a build that was ended leaves none
+  });
+  return output;
+}
+
+/** One into a folder of its own, not minimized: `replace` swaps a module for a deliberately different one. */
 export async function builtAddIn(
   name: string,
-  {
-    replace = [],
-    released = false,
-    origin,
-  }: { replace?: readonly Replacement[]; released?: boolean; origin?: string } = {},
+  { replace = [], origin = DEFAULT_ORIGIN }: { replace?: readonly Replacement[]; origin?: string } = {},
 ): Promise<string> {
   const output = resolve(root, `.build/test-addin-${name}`);
   const plugins = replace.map((one, i) => {
@@ -38,10 +56,6 @@ export async function builtAddIn(
     const request = new RegExp(`/${one.file.split("/").at(-1)!.replaceAll(".", "\\.")}$`);
     return new webpack.NormalModuleReplacementPlugin(request, substitute);
   });
-  await buildAddIn(root, {
-    ...(origin && { origin }),
-    output,
-    plugins: released ? plugins : [...plugins, unminimized],
-  });
+  await buildAddIn(root, { origin, output, plugins: [...plugins, unminimized] });
   return output;
 }

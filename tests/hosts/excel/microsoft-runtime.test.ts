@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { RECORDS, shopFunctions } from "../../../src/cells/catalogue.ts";
 import { CellError, type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
 import { launchedBrowser } from "./browser.ts";
-import { builtAddIn } from "./built.ts";
+import { releasedAddIn } from "./built.ts";
 import { isSame } from "./checked-bundle.ts";
 import { ExcelHost, type HostOptions, type Metadata } from "./excel-host.ts";
 import { type Answerer, EXAMPLES, type KnownAnswer, publishedAnswers } from "./known-answers.ts";
@@ -24,7 +24,7 @@ const opened = (options: HostOptions = {}) => ExcelHost.open(browser, server.ori
 
 describe.skipIf(!hasOfficeJs)(`Microsoft's custom functions runtime${SKIPPED}`, () => {
   beforeAll(async () => {
-    const folder = await builtAddIn("microsoft", { released: true });
+    const folder = await releasedAddIn();
     metadata = JSON.parse(readFileSync(`${folder}/functions.json`, "utf8"));
     published = await publishedAnswers();
     server = await served(folder);

@@ -5,14 +5,14 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { RECORDS } from "../../../src/cells/catalogue.ts";
 import { launchedBrowser } from "../excel/browser.ts";
-import { builtAddIn } from "../excel/built.ts";
+import { releasedAddIn } from "../excel/built.ts";
 import { type Opened, openedPane } from "../excel/opened-pane.ts";
 import { served } from "../excel/served.ts";
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof served>>;
 beforeAll(async () => {
-  server = await served(await builtAddIn("pane"));
+  server = await served(await releasedAddIn());
   browser = await launchedBrowser();
 }, 300_000);
 afterAll(async () => {

@@ -26,6 +26,9 @@ export interface Look {
   readonly bytes?: () => Uint8Array;
 }
 
+/** Built once for every page that a test opens. */
+export const FILES = pageFiles(process.cwd());
+
 export async function openedPage(browser: Browser, bytes: Uint8Array, look: Look = {}): Promise<OpenedPage> {
   const { width = 1280, height = 860, colorScheme = "light" } = look;
   const saved: Uint8Array[] = [];
@@ -34,7 +37,7 @@ export async function openedPage(browser: Browser, bytes: Uint8Array, look: Look
     return look.save?.(asked) ?? { words: "Saved as copy.xlsx", name: "copy.xlsx", version: "1" };
   };
   const onDisk = () => look.bytes?.() ?? bytes;
-  const served = await servePage(await pageFiles(process.cwd()), { name: "stage-job.xlsx", bytes: onDisk, save });
+  const served = await servePage(await FILES, { name: "stage-job.xlsx", bytes: onDisk, save });
   const context = await browser.newContext({ viewport: { width, height }, colorScheme });
   const page = await context.newPage();
   page.setDefaultTimeout(20_000);

@@ -5,8 +5,8 @@ import { dirname, join } from "node:path";
 import { afterAll, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { calc } from "../../../src/hosts/command-line/calc.ts";
-import { readmeOutputs, withOutputs } from "../../../src/tools/demo/readme-outputs.ts";
 import { root } from "../../house-rules/sources.ts";
+import { readmeOutputs, withOutputs } from "./readme-outputs.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "readme-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

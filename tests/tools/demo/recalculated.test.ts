@@ -4,10 +4,10 @@ import { planOfWorkbook } from "../../../src/hosts/command-line/job-files.ts";
 import { writeWorkbookModel } from "../../../src/job/xlsx/write.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { recalculated } from "../../../src/tools/demo/recalculated.ts";
-import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
 import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import { sampleModel } from "../../../src/tools/sample/stage-job/workbook.ts";
 import { testFolder } from "../../hosts/command-line/shop-book.ts";
+import { lintWorkbook } from "../sample/lint.ts";
 
 const file = testFolder();
 

@@ -7,8 +7,8 @@ import { cellName } from "../../../src/sheet/formula/address.ts";
 import { recalculateBytes } from "../../../src/sheet/recalculate/recalculate-bytes.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { SAMPLES, sampleBytes } from "../../../src/tools/sample/file.ts";
-import { lintWorkbook } from "../../../src/tools/sample/lint/lint.ts";
 import { type RecordedResults, resultsOf } from "../../../src/tools/sample/recorded-results.ts";
+import { lintWorkbook } from "./lint.ts";
 
 const LONG = 120_000; // a busy machine; what it takes is measured by the benchmarks
 

@@ -38,11 +38,11 @@ export const findingsOfTools = (line: BendLine, setup: Setup, system: UnitSystem
 /** What the bend itself says: it is solved for this. */
 export function findingsOfBend(line: BendLine, setup: Setup): Finding[] {
   const inAir = estimateAirBend(sharpestBend(line, setup));
-  const { bottoms, estimate, force } = bendOutcome(line, setup);
+  const { pressed, estimate, force } = bendOutcome(line, setup);
   return [
     radiusFinding(line, estimate, setup.own),
     ...loadedAngleFindings(line, setup, inAir),
-    ...(bottoms ? forceFindingsOf(force, line, setup) : []),
+    ...(pressed > 0 ? forceFindingsOf(force, line, setup) : []),
     holeFinding(line, setup, estimate),
   ].filter(there);
 }

@@ -7,13 +7,14 @@ import {
   type Ratio,
 } from "../../../units/quantity.ts";
 import { Refusal } from "../../../units/refusal.ts";
+import { refusalOr } from "../../../units/remember.ts";
 import type { AirBend } from "./air-bend.ts";
 import { airBendAtStroke } from "./air-bend-at-stroke.ts";
 import type { AirBendInput } from "./air-bend-input.ts";
 import { airBendToAngle } from "./air-bend-to-angle.ts";
 
 /** What the ram is set to: a wanted final angle, or a stroke whatever angle comes of it. */
-export type AirBendTarget = { readonly finalAngle: Degrees } | { readonly stroke: Millimetres };
+type AirBendTarget = { readonly finalAngle: Degrees } | { readonly stroke: Millimetres };
 
 /** How far stock and die stray from their nominal: half the width that holds 90 % of them, taken as independent. */
 export interface Deviations {
@@ -57,11 +58,22 @@ export function deviated(input: AirBendInput, d: Deviations, by: Record<keyof De
 const STRAIGHT: readonly (keyof Deviations)[] = ["strength", "dieOpening"];
 
 /**
+ * Up and down; one is undefined where it goes like the other, or where that sheet does not reach the angle: a bend that
+ * the expected sheet makes keeps its band. Refuses where neither reaches it.
+ */
+function endsOf(solved: (by: 1 | -1) => AirBend, goesStraight: boolean): (AirBend | undefined)[] {
+  const up = refusalOr(() => solved(1));
+  if (!(up instanceof Refusal) && goesStraight) return [up, undefined];
+  const down = up instanceof Refusal ? solved(-1) : refusalOr(() => solved(-1));
+  return [up, down].map((end) => (end instanceof Refusal ? undefined : end));
+}
+
+/**
  * 90 % band of an air bend from stated deviations, by propagation: each deviation is taken alone, up and down or by its
  * derivative, and the changes of a figure are added by squares, those that raise it and those that lower it apart, so
  * that a band may be lopsided (derived; first order, checked against 10,000 random solves). At a wanted angle the band of the stroke says
  * how far the ram must be corrected; at a set stroke the band of the final angle says what comes off the machine.
- * Refuses (#VALUE!) a deviation that is not a number from 0 up, and as the solver does at the ends of the band.
+ * Refuses (#VALUE!) a deviation that is not a number from 0 up, and as the solver does.
  */
 export function airBendBand(
   input: AirBendInput,
@@ -85,12 +97,11 @@ export function airBendBand(
   const changes = names
     .filter((name) => deviations[name] > 0)
     .map((name): ((figure: Figure) => readonly number[]) => {
-      const up = solved(name, 1);
-      if (STRAIGHT.includes(name)) {
-        return (figure) => [changeOf(up, figure), -changeOf(up, figure)];
-      }
-      const down = solved(name, -1);
-      return (figure) => [changeOf(up, figure), changeOf(down, figure)];
+      const [up, down] = endsOf((by) => solved(name, by), STRAIGHT.includes(name));
+      return (figure) => [
+        up ? changeOf(up, figure) : -changeOf(down!, figure),
+        down ? changeOf(down, figure) : -changeOf(up!, figure),
+      ];
     });
 
   const band = Object.entries(figures).map(([figure, value]) => {

@@ -8,6 +8,9 @@ import { rootBetween } from "./root.ts";
 
 const DEGREE = Math.PI / 180;
 
+/** The free sheet never comes to the angle between this die and punch, or springs back whole, however it is reckoned. */
+export class OutOfReach extends Refusal {}
+
 /**
  * Air bend that ends at `finalAngle` (degrees the sheet is turned through, after springback): the stroke, force,
  * springback, radii and bend deduction. The loaded half angle a solves a - springback(a) = finalAngle/2. Takes any
@@ -23,7 +26,7 @@ export function airBendToAngle(input: AirBendInput, finalAngle: Degrees, near?: 
   const pose = (near && poseNear(setup, finalAngle, near)) ?? poseEndingAt(setup, finalAngle);
   const answer = airBendAt(input, setup, pose, near?.peakShare);
   if (answer === undefined) {
-    throw new Refusal("#N/A", `bend_angle must be large enough to leave a bend in this sheet; got ${finalAngle}`);
+    throw new OutOfReach("#N/A", `bend_angle must be large enough to leave a bend in this sheet; got ${finalAngle}`);
   }
   return answer;
 }
@@ -74,7 +77,7 @@ function poseEndingAt(setup: BendSetup, finalAngle: number): LoadedPose {
   }
   const reached = 2 * (most - loadedPose(setup, most).springback);
   const limit = Math.max(0, Math.floor((reached / DEGREE) * 10) / 10);
-  throw new Refusal(
+  throw new OutOfReach(
     "#N/A",
     `bend_angle must be at most ${limit} deg for this sheet, die and punch; got ${finalAngle}; use a wider die or a smaller nose or shoulder`,
   );

@@ -22,8 +22,9 @@ export interface BendSetup {
 }
 
 // Keeps the free arm from vanishing, where a beam says nothing any more: 2 % of the way to the nip, 2 degrees to upright.
-const NIP = 0.98;
-const UPRIGHT = (88 * Math.PI) / 180;
+export const LEAST_ARM = 0.02;
+const NIP = 1 - LEAST_ARM;
+export const UPRIGHT = (88 * Math.PI) / 180;
 
 /** Reads an input, refusing (#VALUE!) what the solver cannot take. Shoulder arc centre V/2 + rd tan(45 - dieAngle/4). */
 export function bendSetup(input: AirBendInput): BendSetup {

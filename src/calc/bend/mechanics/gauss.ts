@@ -1,5 +1,5 @@
 /** Nodes and weights of a Gauss-Legendre rule on 0..1. */
-export interface GaussRule {
+interface GaussRule {
   readonly nodes: readonly number[];
   readonly weights: readonly number[];
 }

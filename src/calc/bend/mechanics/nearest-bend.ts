@@ -61,7 +61,7 @@ const NIP_FADE = 0.1;
 const QUANTITIES = Object.keys(SCALES) as Quantity[];
 
 /** What was not given cannot tell a bend apart from those compared: its quantities are left out of the distance. */
-export type NotGiven = Partial<Record<"shoulder" | "dieAngle" | "friction", boolean>>;
+type NotGiven = Partial<Record<"shoulder" | "dieAngle" | "friction", boolean>>;
 
 /**
  * Inside or outside by one joint distance to the nearest bend that the model was compared with: the root of the summed

@@ -6,7 +6,7 @@ const SAMPLES = 8;
 /** Enough for a force to 1e-5, and a third fewer steps than for the pose itself. */
 const TOLERANCE = 1e-5;
 
-export interface PeakForce {
+interface PeakForce {
   /** N/mm, beam value without FORCE_FACTOR. */
   readonly force: number;
   /** Share of the last pose's angle at which it occurs. */

@@ -2,7 +2,7 @@ import type { BendSetup } from "./bend-setup.ts";
 import type { LoadedPose } from "./loaded-pose.ts";
 
 /** What a beam cannot know about the sheet under the punch: how far its centre moves, in millimetres. */
-export interface PunchTip {
+interface PunchTip {
   /** The centre stays this much nearer the flanges' corner: the load spreads through the thickness and rounds the peak. */
   readonly rounding: number;
   /** The centre drops this much from the nose: a wrapped sheet lifts off its middle and folds tighter than it. */

@@ -10,7 +10,7 @@ import { gaussRule } from "./gauss.ts";
  *   complementary work Psi = k M - integral of M dk = 4 G/k - t w.
  * E' = E/(1 - nu^2); f = (1 + r)/sqrt(1 + 2r) carries uniaxial data to plane strain (Hill 1948, memory, unverified).
  */
-export interface SectionState {
+interface SectionState {
   readonly curvature: number;
   readonly moment: number;
   readonly complementary: number;

@@ -12,7 +12,7 @@ const dot = (weights: readonly number[], values: readonly number[]) => {
 };
 
 /** The middle line after springback, before the corrections of punchTip. */
-export interface UnloadedShape {
+interface UnloadedShape {
   /** Inside radius (mm) of the circle tangent to both flanges. */
   readonly radius: number;
   /** Outside flanges to the virtual sharp, less the length of the middle line. */

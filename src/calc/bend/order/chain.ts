@@ -1,3 +1,4 @@
+import { itemAt } from "../../../units/certain.ts";
 import { radians } from "../../../units/quantity.ts";
 import { allowance, type BentPart, straightLengths } from "./part.ts";
 import { arcPiece, type Piece, placed, straightPiece, type Zone } from "./piece.ts";
@@ -25,7 +26,7 @@ export function chain(
   straights: readonly number[] = straightLengths(part),
 ): Chain {
   const outward = towards === "first" ? -1 : 1;
-  const up = Math.sign(part.bends[bendNumber - 1]!.angle);
+  const up = Math.sign(itemAt(part.bends, bendNumber - 1).angle);
   const half = part.thickness / 2;
   const pieces: Piece[] = [];
   let [x, y, heading] = [0, 0, 0];
@@ -36,10 +37,11 @@ export function chain(
     // Flange numbers count from 1: the one after bend b is b + 1, the one before it is b.
     const leg = outward > 0 ? bend + 1 : bend;
     const next = part.bends[bend + outward - 1];
-    const here = bend === bendNumber || finished & (1 << (bend - 1)) ? 0 : allowance(part, part.bends[bend - 1]!) / 2;
+    const here =
+      bend === bendNumber || finished & (1 << (bend - 1)) ? 0 : allowance(part, itemAt(part.bends, bend - 1)) / 2;
     const done = next && finished & (1 << (bend + outward - 1));
     const there = next && !done ? allowance(part, next) / 2 : 0;
-    const length = straights[leg - 1]! + here + there;
+    const length = itemAt(straights, leg - 1) + here + there;
     if (zone === 1) run += length;
     if (!next) {
       // The round cap of the thickened line reaches half a thickness further: stop short and draw the square end.

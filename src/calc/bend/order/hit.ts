@@ -10,7 +10,7 @@ import { CONTACT, type Obstacle, type Reading } from "./watch.ts";
 import { WAYS_IN, WAYS_OFF, WAYS_OUT } from "./ways.ts";
 
 /** What is known of one hit with a given set of bends finished before it. */
-export interface HitReading extends Reading {
+interface HitReading extends Reading {
   readonly back: ReadHalf;
   /** It closes round the punch and comes off over its end alone: a hit to be avoided as a tight one is. */
   readonly slidesOff: boolean;

@@ -1,3 +1,4 @@
+import { firstOf, itemAt } from "../../../units/certain.ts";
 import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import { step, type Working } from "../../../units/working.ts";
@@ -73,9 +74,9 @@ export function bendOrder(part: BentPart, springback: readonly Degrees[], press:
   const failures = found.reached
     .filter((way) => size(way.set) === furthest)
     .map((way) => ({ way, blocked: blockedAt(hits, part.bends.length, way.set) }))
-    .sort((a, b) => a.blocked[0]!.obstacle.by - b.blocked[0]!.obstacle.by);
-  const { way, blocked } = failures[0]!;
-  const { bend, obstacle } = blocked[0]!;
+    .sort((a, b) => firstOf(a.blocked).obstacle.by - firstOf(b.blocked).obstacle.by);
+  const { way, blocked } = firstOf(failures);
+  const { bend, obstacle } = firstOf(blocked);
   const what = `flange ${obstacle.leg} meets ${obstacle.tool} (${obstacle.phase}) by`;
   step(work, `bend ${bend}`, what, obstacle.by, "mm", SOURCE);
   return { feasible: false, finished: follow(way, hits, faces, press), blocked };
@@ -119,7 +120,7 @@ function checkSpringback(part: BentPart, springback: readonly Degrees[]): void {
   if (springback.length !== part.bends.length)
     throw wrong("springback", `one angle for each of ${part.bends.length} bends`, springback.length);
   springback.forEach((angle, i) => {
-    if (!(angle >= 0 && Math.abs(part.bends[i]!.angle) + angle < 180))
+    if (!(angle >= 0 && Math.abs(itemAt(part.bends, i).angle) + angle < 180))
       throw wrong("springback", "0 degrees or more, and with its bend below 180", angle);
   });
 }

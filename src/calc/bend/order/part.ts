@@ -1,3 +1,4 @@
+import { itemAt } from "../../../units/certain.ts";
 import { type Degrees, type Millimetres, mm, radians } from "../../../units/quantity.ts";
 import { message, Refusal, wrong } from "../../../units/refusal.ts";
 import { showBoth } from "../../../units/show.ts";
@@ -44,8 +45,8 @@ export const straightLengths = (part: BentPart): Millimetres[] =>
 export function bendLines(part: BentPart): Millimetres[] {
   let edge = 0;
   return part.bends.map((bend, i) => {
-    const line = edge + part.flanges[i]! - bend.deduction / 2;
-    edge += part.flanges[i]! - bend.deduction;
+    const line = edge + itemAt(part.flanges, i) - bend.deduction / 2;
+    edge += itemAt(part.flanges, i) - bend.deduction;
     return mm(line);
   });
 }
@@ -68,9 +69,9 @@ export function checkPart(part: BentPart): void {
   });
   straightLengths(part).forEach((straight, leg) => {
     if (straight >= -1e-9 && straight < Infinity) return;
-    const least = length(flanges[leg]! - straight);
+    const least = length(itemAt(flanges, leg) - straight);
     const rule = `an outside length of at least its setbacks, ${least}`;
-    throw new Refusal("#VALUE!", message(`flange ${leg + 1}`, rule, length(flanges[leg]!)));
+    throw new Refusal("#VALUE!", message(`flange ${leg + 1}`, rule, length(itemAt(flanges, leg))));
   });
 }
 

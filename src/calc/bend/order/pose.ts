@@ -1,3 +1,4 @@
+import { firstOf, itemAt } from "../../../units/certain.ts";
 import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import { chain, posed, roundPiece } from "./chain.ts";
@@ -12,7 +13,7 @@ import { type Outline, type Point, solid, type ToolName } from "./solid.ts";
 import type { End, Hit } from "./stops.ts";
 
 /** Sheet and tools at one moment of a hit, as polygons in the frame of the press: x to the back gauge, y up, mm. */
-export interface HitPose {
+interface HitPose {
   readonly part: Outline;
   readonly tools: Readonly<Record<ToolName, Outline>>;
   /** Signed gap of the sheet to each tool; working contact reads about 0, a collision negative. */
@@ -49,7 +50,7 @@ export function poseAtHit(
   const other: End = hit.gaugedEnd === "first" ? "last" : "first";
   const side = (towards: End): Piece[] => {
     const pieces = chain(part, hit.bend, towards, made).pieces;
-    return posed([roundPiece(pieces[0]!.leg, t / 2, s.zoneLength, a, s.radius(a)), ...pieces], bentPose(s, t, a));
+    return posed([roundPiece(firstOf(pieces).leg, t / 2, s.zoneLength, a, s.radius(a)), ...pieces], bentPose(s, t, a));
   };
   const back = side(hit.gaugedEnd);
   const front = side(other).map(mirror);
@@ -91,7 +92,11 @@ function gapOf(pieces: readonly Piece[], tool: ToolName, outline: Outline): Mill
 /** Both faces of the sheet, front edge to back edge above and back again below. */
 function outlineOf(front: readonly Piece[], back: readonly Piece[], sagitta: number): Outline {
   const run = (pieces: readonly Piece[]) => pieces.filter((p) => !p.end);
-  const edge = (pieces: readonly Piece[]) => pieces.filter((p) => p.end)[1]!;
+  const edge = (pieces: readonly Piece[]) =>
+    itemAt(
+      pieces.filter((p) => p.end),
+      1,
+    );
   const ends = [edge(front), edge(back)] as const;
   const along = [
     ...run(front)
@@ -103,22 +108,14 @@ function outlineOf(front: readonly Piece[], back: readonly Piece[], sagitta: num
     along.flatMap(({ p, forward }) => {
       const line = p.arc ? arcPoints(p, sagitta) : [[p.ax, p.ay, 0, 0] as const, [p.bx, p.by, 0, 0] as const];
       const walked = forward ? line : line.toReversed();
-      const [from, to] = forward
-        ? [
-            [p.ax, p.ay],
-            [p.bx, p.by],
-          ]
-        : [
-            [p.bx, p.by],
-            [p.ax, p.ay],
-          ];
-      const length = Math.hypot(to![0]! - from![0]!, to![1]! - from![1]!);
+      const [dx, dy] = forward ? [p.bx - p.ax, p.by - p.ay] : [p.ax - p.bx, p.ay - p.by];
+      const length = Math.hypot(dx, dy);
       if (length < 1e-12) return [];
-      const normal = [-(to![1]! - from![1]!) / length, (to![0]! - from![0]!) / length];
+      const [nx, ny] = [-dy / length, dx / length];
       return walked.map(([x, y, ux, uy]): Point => {
-        if (!p.arc) return [mm(x + sign * normal[0]! * p.half), mm(y + sign * normal[1]! * p.half)];
+        if (!p.arc) return [mm(x + sign * nx * p.half), mm(y + sign * ny * p.half)];
         // The centre of an arc lies on one side of the chord; outward from it is up or down accordingly.
-        const outward = (p.cx - x) * normal[0]! + (p.cy - y) * normal[1]! > 0 ? -1 : 1;
+        const outward = (p.cx - x) * nx + (p.cy - y) * ny > 0 ? -1 : 1;
         return [mm(x + sign * outward * ux * p.half), mm(y + sign * outward * uy * p.half)];
       });
     });

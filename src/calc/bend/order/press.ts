@@ -45,7 +45,7 @@ export interface Press {
 }
 
 /** One set of obstacles for a phase. `moving` travels with the punch. */
-export interface Obstacles {
+interface Obstacles {
   readonly fixed: readonly Solid[];
   readonly moving: readonly Solid[];
 }

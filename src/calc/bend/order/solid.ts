@@ -1,3 +1,4 @@
+import { firstOf, itemAt, lastOf } from "../../../units/certain.ts";
 import type { Millimetres } from "../../../units/quantity.ts";
 
 export type Point = readonly [x: Millimetres, y: Millimetres];
@@ -46,11 +47,12 @@ const FAR = 1e5;
 export function shadowBehind(outline: Plain): [number, number][] {
   const levels = [...new Set(outline.map((p) => p[1]))].sort((a, b) => a - b);
   const front: [number, number][] = [];
-  for (let k = 0; k + 1 < levels.length; k++) {
-    const [low, high] = [levels[k]!, levels[k + 1]!];
+  for (const [k, high] of levels.entries()) {
+    const low = levels[k - 1];
+    if (low === undefined) continue;
     let nearest: [number, number] | undefined;
     outline.forEach((p, i) => {
-      const q = outline[(i + 1) % outline.length]!;
+      const q = itemAt(outline, (i + 1) % outline.length);
       const [below, above] = p[1] < q[1] ? [p, q] : [q, p];
       if (below[1] > low || above[1] < high) return;
       const at = (y: number) => below[0] + ((above[0] - below[0]) * (y - below[1])) / (above[1] - below[1]);
@@ -60,7 +62,7 @@ export function shadowBehind(outline: Plain): [number, number][] {
     });
     if (nearest) front.push([nearest[0], low], [nearest[1], high]);
   }
-  return [...front, [FAR, levels.at(-1)!], [FAR, levels[0]!]];
+  return [...front, [FAR, lastOf(levels)], [FAR, firstOf(levels)]];
 }
 
 const turnedLeft = (outline: Plain): [number, number][] => outline.map(([x, y]) => [y, -x]);
@@ -104,7 +106,8 @@ export function crossesItself(outline: Plain): boolean {
   for (let i = 0; i < n; i++)
     for (let j = i + 2; j < n; j++) {
       if (i === 0 && j === n - 1) continue;
-      const [a, b, c, d] = [outline[i]!, outline[i + 1]!, outline[j]!, outline[(j + 1) % n]!];
+      const [a, b] = [itemAt(outline, i), itemAt(outline, i + 1)];
+      const [c, d] = [itemAt(outline, j), itemAt(outline, (j + 1) % n)];
       if (turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0) return true;
     }
   return false;

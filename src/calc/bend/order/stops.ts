@@ -1,3 +1,4 @@
+import { itemAt } from "../../../units/certain.ts";
 import { type Millimetres, mm } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import { step, type Working } from "../../../units/working.ts";
@@ -63,7 +64,7 @@ export function bendStops(part: BentPart, order: readonly Hit[], work?: Working)
 
 function stopOfHit(part: BentPart, lines: readonly Millimetres[], finished: ReadonlySet<number>, hit: Hit): Stop {
   const outward = hit.gaugedEnd === "first" ? -1 : 1;
-  const line = lines[hit.bend - 1]!;
+  const line = itemAt(lines, hit.bend - 1);
   let neighbour = hit.bend + outward;
   while (part.bends[neighbour - 1] && !finished.has(neighbour)) neighbour += outward;
   const bend = part.bends[neighbour - 1];
@@ -78,8 +79,8 @@ function stopOfHit(part: BentPart, lines: readonly Millimetres[], finished: Read
   const on = turned > 90 ? "round" : turned === 90 ? "flange" : "leaning flange";
   return {
     ...hit,
-    stop: mm(Math.abs(lines[neighbour - 1]! - line) + reach),
+    stop: mm(Math.abs(itemAt(lines, neighbour - 1) - line) + reach),
     datum: { on, flange: outward < 0 ? neighbour : neighbour + 1 },
-    points: Math.sign(bend.angle) === Math.sign(part.bends[hit.bend - 1]!.angle) ? "up" : "down",
+    points: Math.sign(bend.angle) === Math.sign(itemAt(part.bends, hit.bend - 1).angle) ? "up" : "down",
   };
 }

@@ -9,7 +9,7 @@ import { type ForceCases, forceCases } from "../force-cases.ts";
 import { safeFlange } from "../minimum-flange.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
 
-export interface DieAnswer {
+interface DieAnswer {
   readonly die: Die;
   readonly status: Status;
   readonly estimate: AirEstimate;

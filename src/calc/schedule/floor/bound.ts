@@ -1,5 +1,6 @@
 import type { Floor } from "./orders.ts";
 import type { Worth } from "./problem.ts";
+import { type AtStation, lateAlone, stationBound, tailsOf } from "./station-bound.ts";
 
 /** One operation on a machine of its own: from when, how long, and what must still follow it. */
 interface Job {
@@ -50,7 +51,7 @@ export function earliestReady({ operations, clocks, next, nextAt, count }: Floor
 }
 
 /**
- * What no schedule betters: every delivery alone, its longest chain of work with every machine to itself, and on each
+ * What no schedule betters: every delivery alone, and at the station that says most all of them together. Alone: its longest chain of work with every machine to itself, and on each
  * station of one machine its own operations in the best order. That order is exact in a clock that never stops; in shifts
  * a tail in working time is not one in instants, so there all of a station's work is laid behind its earliest head.
  */
@@ -58,12 +59,14 @@ export function boundOf(floor: Floor): Worth {
   const { problem, operations, clocks, isSteady } = floor;
   const ready = earliestReady(floor);
   let [late, finishes] = [0, 0];
+  const byStation = new Map<number, AtStation[]>();
   for (const { due, weight, operations: last } of problem.deliveries) {
     const members = membersOf(floor, last);
     const done = (i: number) => clocks[i]!.finish(ready[i]!, operations[i]!.run);
     let least = Math.max(...last.map(done));
     const tails = isSteady ? steadyTails(floor, last) : undefined;
-    for (const [station, own] of stationsOf(floor, members)) {
+    const stations = stationsOf(floor, members);
+    for (const [station, own] of stations) {
       const { machines, clock } = problem.stations[station]!;
       if (tails && machines === 1)
         least = Math.max(
@@ -73,10 +76,18 @@ export function boundOf(floor: Floor): Worth {
       const work = own.reduce((sum, i) => sum + operations[i]!.run, 0) / machines;
       least = Math.max(least, clock.finish(Math.min(...own.map((i) => ready[i]!)), work));
     }
-    late += weight * Math.max(0, least - due);
+    late += lateAlone({ weight, due, least });
     finishes += weight * least;
+    for (const [station, own] of stations)
+      byStation.set(station, [
+        ...(byStation.get(station) ?? []),
+        { weight, due, least, operations: own, tails: tailsOf(floor, own, new Set(members)) },
+      ]);
   }
-  return { late, setUp: leastSetUp(floor), finishes };
+  const more = [...byStation].map(([station, own]) =>
+    own.length < 2 ? 0 : stationBound(floor, station, own, ready) - own.reduce((sum, each) => sum + lateAlone(each), 0),
+  );
+  return { late: late + Math.max(0, ...more), setUp: leastSetUp(floor), finishes };
 }
 
 /** Every lot is set up once, and every key of a station once: at least by the shortest that any of its operations takes. */

@@ -159,7 +159,8 @@ export class Orders {
       const free = previous === NONE ? start : finish[previous]!;
       const setup = hasSetUps && floor.machinesOf[i]! > 0 ? floor.setUp(previous, i) : 0;
       const isSet = setup > 0 ? clocks[i]!.finish(free, setup) : free;
-      if (isSet > ready[i]!) ready[i] = isSet;
+      // What no machine does may have begun before now.
+      if (isSet > ready[i]! && floor.machinesOf[i]! > 0) ready[i] = isSet;
       const done = isSteady ? ready[i]! + run[i]! : clocks[i]!.finish(ready[i]!, run[i]!);
       setUp[i] = setup;
       prepared[i] = isSet;

@@ -1,6 +1,7 @@
 import { boundOf } from "./bound.ts";
 import { dispatched, inBestOrder } from "./dispatch.ts";
 import { exactPlan, MOST_EXACT } from "./exact.ts";
+import { leftShift } from "./left-shift.ts";
 import { Floor, Orders } from "./orders.ts";
 import { compareWorth, type FloorPlan, type FloorProblem, type Worth } from "./problem.ts";
 import { search } from "./search.ts";
@@ -17,7 +18,7 @@ export interface FloorAnswer {
 export interface FloorOptions {
   /** Work of the search, in operations looked at. 0: the first answer alone. */
   readonly units: number;
-  /** Orders of machines to better, such as those of the plan before a change: the answer is never worse than they. */
+  /** Orders of machines to better, such as those of the plan before a change: never worse than they; with 0 units the best of them. */
   readonly tried?: readonly FloorPlan["machines"][];
   /** For benchmarks: a clock that ends it. */
   readonly stop?: () => boolean;
@@ -46,15 +47,21 @@ export function planFloor(problem: FloorProblem, { units, tried = [], stop }: Fl
     search(orders, effort, isEnough);
     return orders.plan();
   };
+  const filled = (plan: FloorPlan): FloorPlan => {
+    orders.follow(plan.machines);
+    leftShift(orders);
+    return orders.plan();
+  };
   const canProve = floor.count <= MOST_EXACT && units > 0;
   if (canProve) {
     best = bettered(Math.min(BEFORE_PROOF, units / 10));
     const proof = new Effort(Math.min(PROOF, units / 2), stop);
     const exact = isEnough(best.worth) ? best : exactPlan(floor, best, proof);
-    if (exact) return { plan: exact, bound: { ...exact.worth, finishes: bound.finishes }, isProved: true };
+    if (exact) return { plan: filled(exact), bound: { ...exact.worth, finishes: bound.finishes }, isProved: true };
   }
-  if (problem.deliveries.length > 1 && !isEnough(best.worth))
+  if (units > 0 && problem.deliveries.length > 1 && !isEnough(best.worth))
     best = inBestOrder(floor, best, new Effort(units / 4, stop));
   best = bettered(canProve ? units / 2 : (units * 3) / 4);
+  best = filled(best);
   return { plan: best, bound, isProved: isEnough(best.worth) };
 }

@@ -5,7 +5,7 @@ import { type JobPlan, jobPlan } from "../../../job/job-plan.ts";
 import { readBook } from "./read-book.ts";
 import type { Task } from "./task.ts";
 
-export interface Applied {
+interface Applied {
   readonly words: string;
   /** Writes back what stood in the cells; undefined where nothing was written. */
   readonly undo: ((task: Task) => Promise<string>) | undefined;
@@ -19,7 +19,7 @@ export async function applyFix(task: Task, job: JobPlan, cells: readonly FixCell
     const ranges = cells.map(({ row, column }) => sheet.getRangeByIndexes(row, column, 1, 1));
     for (const range of ranges) range.load("formulas,address");
     await context.sync();
-    const before = ranges.map(({ formulas }) => formulas[0]![0] as unknown);
+    const before = ranges.map(({ formulas }) => formulas[0]?.[0] as unknown);
     const held = before.findIndex((formula) => typeof formula === "string" && formula.startsWith("="));
     if (held >= 0)
       return { words: `${ranges[held]!.address} holds a formula: change what it reads instead.`, undo: undefined };

@@ -18,7 +18,7 @@ export async function checkExcel(task: Task): Promise<string> {
         task.step("Waiting for an answer");
         cell.load("values");
         await context.sync();
-        const answer = cell.values[0]![0] as unknown;
+        const answer = cell.values[0]?.[0] as unknown;
         if (typeof answer === "number") return answer === BLANKS ? "Blank cells arrive as blank: right." : ZEROS;
         if (answer === "#NAME?")
           return "This Excel does not know the functions: close every Excel window and open again.";

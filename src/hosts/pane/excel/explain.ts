@@ -15,7 +15,7 @@ export async function explainCell(_task: Task): Promise<string> {
     cell.worksheet.load("name");
     context.application.load("decimalSeparator");
     await context.sync();
-    const [formula, shown] = [String(cell.formulas[0]![0]), cell.values[0]![0] as unknown];
+    const [formula, shown] = [String(cell.formulas[0]?.[0]), cell.values[0]?.[0] as unknown];
     const where = cell.address;
     // As text a formula is its own value.
     if (typeof shown === "string" && new RegExp(`^=?\\s*${NAMESPACE}\\.`, "i").test(shown))

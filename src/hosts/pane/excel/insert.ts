@@ -6,7 +6,7 @@ export async function insertHere(formula: string, _task: Task): Promise<string> 
     const cell = context.workbook.getActiveCell();
     cell.load("formulas,address");
     await context.sync();
-    const held = cell.formulas[0]![0] as unknown;
+    const held = cell.formulas[0]?.[0] as unknown;
     if (held !== "") return `${cell.address} holds something already: select an empty cell.`;
     cell.formulas = [[formula]];
     await context.sync();

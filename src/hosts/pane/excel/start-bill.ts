@@ -17,7 +17,7 @@ import { readBook } from "./read-book.ts";
 import type { Task } from "./task.ts";
 
 /** A part list as a file that the person has chosen. */
-export interface ListFile {
+interface ListFile {
   readonly name: string;
   readonly bytes: Uint8Array;
 }

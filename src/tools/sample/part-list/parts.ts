@@ -8,7 +8,7 @@ const SEED = 20260417;
 /** Every third line is spoiled, the kinds in turn. */
 const EVERY = 3;
 
-export interface PlantedLine extends ListLine {
+interface PlantedLine extends ListLine {
   readonly part: string;
   /** The kind that was planted, or "none". */
   readonly planted: string;

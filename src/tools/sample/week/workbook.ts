@@ -2,25 +2,20 @@
 import { RATES, SHOP_TABLES } from "../../../cells/example/invented-shop.ts";
 import type { JobContents } from "../../../job/job-sheets/contents.ts";
 import { jobWorkbook } from "../../../job/job-sheets/job-workbook.ts";
-import { PART_COLUMNS } from "../../../job/job-sheets/parts-sheet.ts";
+import { MARK_PART_COLUMNS, PART_COLUMNS } from "../../../job/job-sheets/parts-sheet.ts";
 import type { WorkbookModel } from "../../../job/xlsx/model.ts";
 import type { CellValue } from "../../../units/cell.ts";
 import { SHOP_NOTE } from "../stage-job/workbook.ts";
 import { JOBS, type WeekJobRows } from "./jobs.ts";
 
-/** What the floor has marked; no formula reads it, the week does. */
-const MARKS = [
-  { header: "Done", width: 14, keepsText: true },
-  { header: "Started", width: 10, keepsText: true },
-] as const;
-const COLUMNS = [...PART_COLUMNS, ...MARKS];
+const COLUMNS = [...PART_COLUMNS, ...MARK_PART_COLUMNS];
 
 /** The shop's table of rates with what a week asks for beside them. */
 const tables = SHOP_TABLES.map((table) =>
   table.name === RATES.name
     ? {
         ...table,
-        rows: [...table.rows, ["Overtime premium", 0.5, null], ["Second shift", 6, "h"], ["Transfer lot", 200, null]],
+        rows: [...table.rows, ["Overtime premium", 0.5, null], ["Transfer lot", 200, null]],
       }
     : table,
 );

@@ -62,9 +62,9 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
     expect(apart).toBeGreaterThan(300);
   }, 120_000);
 
-  test("the verdict on 150 random strokes agrees with overlaps at 12 angles of each", () => {
+  test("the verdict on 100 random strokes agrees with overlaps at 12 angles of each", () => {
     let [free, met] = [0, 0];
-    for (let seed = 1; seed <= 150; seed++) {
+    for (let seed = 1; seed <= 100; seed++) {
       const part = randomPart(seed * 29, 2 + (seed % 4));
       const draw = random(seed);
       const bend = 1 + Math.floor(draw() * part.bends.length);

@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { boundOf } from "../../../../src/calc/schedule/floor/bound.ts";
+import { Floor, Orders } from "../../../../src/calc/schedule/floor/orders.ts";
 import { planFloor } from "../../../../src/calc/schedule/floor/plan-floor.ts";
 import { compareWorth, type FloorProblem, type Operation } from "../../../../src/calc/schedule/floor/problem.ts";
 import { steadyClock } from "../../../../src/calc/schedule/floor/work-clock.ts";
@@ -119,6 +121,56 @@ describe("laws on 300 random floors", () => {
       const own = weight * Math.max(0, Math.max(...operations.map((i) => all.plan.finish[i]!)) - due);
       expect(without.plan.worth.late, `seed ${seed}`).toBeLessThanOrEqual(all.plan.worth.late - own);
     }
+  });
+
+  it("nothing that could begin sooner without harm to the others stands idle", () => {
+    for (let seed = 1; seed <= 300; seed++) {
+      const drawn = drawnFloor(seed, 14);
+      const { problem } = drawn;
+      const { plan } = planFloor(problem, { units: 5000 });
+      expect(faultsOf(drawn, plan), `seed ${seed}`).toEqual([]);
+      // Every operation at every place of every machine of its station, worked out from the orders alone.
+      const floor = new Floor(problem);
+      const orders = new Orders(floor);
+      problem.operations.forEach((_, i) => {
+        const home = plan.machines.findIndex((own) => own.includes(i));
+        if (home < 0) return;
+        const first = floor.firstMachine[i]!;
+        for (let m = first; m < first + floor.machinesOf[i]!; m++)
+          for (let place = 0; place <= plan.machines[m]!.length; place++) {
+            const bare = plan.machines.map((own) => own.filter((each) => each !== i));
+            orders.follow(bare.with(m, bare[m]!.toSpliced(place, 0, i)));
+            if (!orders.evaluate() || orders.ready[i]! >= plan.ready[i]!) continue;
+            const harms =
+              orders.worth.setUp > plan.worth.setUp ||
+              problem.operations.some((__, other) => other !== i && orders.ready[other]! > plan.ready[other]!);
+            expect(harms, `seed ${seed}, operation ${i}`).toBe(true);
+          }
+      });
+    }
+  });
+
+  it("the bound is no more than the proved optimum, and where all work is at one station often the optimum itself", () => {
+    let exact = 0;
+    for (let seed = 1; seed <= 300; seed++) {
+      const drawn = drawnFloor(seed, 6);
+      const problem =
+        seed % 2 === 0
+          ? drawn.problem
+          : problemOf(drawn.calendars, {
+              ...drawn.problem,
+              operations: drawn.problem.operations.map((each) =>
+                each.key === 0 || each.station === 2 ? each : { ...each, station: 0 },
+              ),
+            });
+      const floor = new Floor(problem);
+      const bound = boundOf(floor);
+      const { late, setUp } = bruteForce({ ...drawn, problem });
+      expect(bound.late, `seed ${seed}`).toBeLessThanOrEqual(late);
+      expect(bound.setUp, `seed ${seed}`).toBeLessThanOrEqual(setUp);
+      if (late > 0 && bound.late === late) exact++;
+    }
+    expect(exact).toBeGreaterThan(0);
   });
 
   it("what is frozen goes first on its station, in its order", () => {

@@ -8,7 +8,7 @@ import { bookOf } from "../../../../src/job/workbook-book.ts";
 import { readWorkbook } from "../../../../src/sheet/workbook/read-workbook.ts";
 import { isCellError } from "../../../../src/units/cell.ts";
 import { launchedBrowser } from "../../excel/browser.ts";
-import { builtAddIn } from "../../excel/built.ts";
+import { releasedAddIn } from "../../excel/built.ts";
 import { served } from "../../excel/served.ts";
 import { standInScript } from "./stand-in-script.ts";
 
@@ -20,7 +20,7 @@ let server: Awaited<ReturnType<typeof served>>;
 let folder: string;
 let script: string;
 beforeAll(async () => {
-  folder = await builtAddIn("pane-excel", { released: true });
+  folder = await releasedAddIn();
   server = await served(folder);
   browser = await launchedBrowser();
   const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));

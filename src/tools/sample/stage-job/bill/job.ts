@@ -39,22 +39,23 @@ export const QUOTE = {
 /** One area of the site leaves the day before. */
 export const TOWER_DUE = QUOTE.due - 1;
 
-type Line = readonly [
-  part: string,
-  description: string,
-  quantity: number,
-  material: string,
-  thickness: number | string,
-  flanges: string,
-  bendAngles: number | string | null,
-  bendLength: number,
-  die: string | null,
-  punch: string | null,
-  holeDistance: number | null,
-  grain: string | null,
-];
+const COLUMNS = [
+  "part",
+  "description",
+  "quantity",
+  "material",
+  "thickness",
+  "flanges",
+  "bendAngles",
+  "bendLength",
+  "die",
+  "punch",
+  "holeDistance",
+  "grain",
+] as const;
+type Row<Keys extends readonly (keyof Part)[]> = { readonly [At in keyof Keys]: Part[Keys[At]] };
 
-const LINES: readonly Line[] = [
+const LINES: readonly Row<typeof COLUMNS>[] = [
   // Deck frames
   ["DF-01", "Deck ledger angle", 48, "A36", "3/16", "2; 3", 90, 24, "V 1-1/2", "Plain", 1.125, "across"],
   ["DF-02", "Deck ledger angle, long", 24, "A36", "3/16", "2; 3", 90, 48, "V 1-1/2", "Plain", 1.125, "across"],
@@ -203,31 +204,5 @@ const LINES: readonly Line[] = [
 ];
 
 export const PARTS: readonly Part[] = LINES.map(
-  ([
-    part,
-    description,
-    quantity,
-    material,
-    thickness,
-    flanges,
-    bendAngles,
-    bendLength,
-    die,
-    punch,
-    holeDistance,
-    grain,
-  ]) => ({
-    part,
-    description,
-    quantity,
-    material,
-    thickness,
-    flanges,
-    bendAngles,
-    bendLength,
-    die,
-    punch,
-    holeDistance,
-    grain,
-  }),
+  (line) => Object.fromEntries(COLUMNS.map((key, at) => [key, line[at]])) as unknown as Part,
 );

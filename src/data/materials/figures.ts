@@ -1,4 +1,4 @@
-/** How the figures of edition 2026.2 are written, and the sources that several families share. */
+/** How the figures of the editions are written, and the sources that several families share. */
 import { type Fact, fact, type Mark } from "../fact.ts";
 
 export const ksi = (value: number, mark: Mark, source: string): Fact => fact(value, "ksi", mark, source);
@@ -7,6 +7,8 @@ export const inches = (value: number, mark: Mark, source: string): Fact => fact(
 export const megapascals = (value: number, mark: Mark, source: string): Fact => fact(value, "MPa", mark, source);
 export const poundsPerCubicInch = (value: number, mark: Mark, source: string): Fact =>
   fact(value, "lb/in^3", mark, source);
+/** The strongest sheet a shop plans with, where no specification ends the range. */
+export const plannedHigh = (tensileHigh: Fact) => ({ tensileHigh, tensileHighIs: "planning value" }) as const;
 
 export const GROOVER = "Groover, Fundamentals of Modern Manufacturing 5e, Tables 3.1, 3.2, 4.1";
 export const GROOVER_CLEARANCE = "Groover, Fundamentals of Modern Manufacturing 5e, Table 19.1";

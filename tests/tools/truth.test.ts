@@ -1,11 +1,11 @@
 /** The truth table is what this run finds; `npm test -- tests/tools/truth -u` writes it anew. */
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import { RECORDS } from "../../../src/cells/catalogue.ts";
-import { type Evidence, truthTable } from "../../../src/tools/truth/table.ts";
-import { topicsOf } from "../../../src/tools/truth/topics.ts";
-import { root } from "../../house-rules/sources.ts";
-import { judged } from "../../reference/judge.ts";
+import { RECORDS } from "../../src/cells/catalogue.ts";
+import { root } from "../house-rules/sources.ts";
+import { judged } from "../reference/judge.ts";
+import { type Evidence, truthTable } from "./truth-table.ts";
+import { topicsOf } from "./truth-topics.ts";
 
 const namesIn = (formula: string): string[] => [...formula.matchAll(/SHOP\.([A-Z.]+)\(/g)].map(([, name]) => name!);
 

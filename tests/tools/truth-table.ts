@@ -2,7 +2,8 @@
  * The truth table: for every function what speaks for it from outside the project. Made from the answers of a test run, so
  * that it says what held and not what was hoped.
  */
-import type { AnyRecord } from "../../cells/record/record.ts";
+import type { AnyRecord } from "../../src/cells/record/record.ts";
+import type { TopicScore } from "../../src/tools/mutate/scores.ts";
 
 /** One published answer and whether it held. */
 export interface Evidence {
@@ -11,14 +12,7 @@ export interface Evidence {
   readonly held: boolean;
 }
 
-export interface TopicScore {
-  readonly noticed: number;
-  readonly survived: number;
-  /** Of those that survived: a test need not notice them, see src/tools/mutate/explained.ts. */
-  readonly explained: number;
-}
-
-export interface TruthInputs {
+interface TruthInputs {
   readonly records: readonly AnyRecord[];
   readonly evidence: readonly Evidence[];
   /** The topics of src/calc a function rests on. */

@@ -5,7 +5,7 @@
  */
 import { parse, tokenize } from "@borgar/fx/xlsx";
 import { strFromU8, unzipSync } from "fflate";
-import { type ReadCell, type ReadSheet, readSheetXml, readTableXml } from "./read-parts.ts";
+import { type ReadCell, type ReadSheet, readSheetXml, readTableXml } from "./lint-parts.ts";
 
 export function lintWorkbook(bytes: Uint8Array): string[] {
   const parts = Object.fromEntries(Object.entries(unzipSync(bytes)).map(([name, data]) => [name, strFromU8(data)]));

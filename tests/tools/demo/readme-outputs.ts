@@ -1,11 +1,11 @@
 /** What the commands of README.md print, run as they stand there: a folder of their own, the sample workbooks beside it. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Command } from "../../hosts/command-line/command.ts";
-import { compare } from "../../hosts/command-line/compare.ts";
-import { start } from "../../hosts/command-line/start.ts";
-import { noCustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
-import { demo } from "./demo.ts";
+import type { Command } from "../../../src/hosts/command-line/command.ts";
+import { compare } from "../../../src/hosts/command-line/compare.ts";
+import { start } from "../../../src/hosts/command-line/start.ts";
+import { noCustomFunctions } from "../../../src/sheet/evaluate/custom-functions.ts";
+import { demo } from "../../../src/tools/demo/demo.ts";
 
 const PARTS = "sample-workbooks/booth-parts.csv";
 const REVISED = "sample-workbooks/booth-parts-rev-b.csv";

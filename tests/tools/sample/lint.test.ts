@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lintParts } from "../../../../src/tools/sample/lint/lint.ts";
+import { lintParts } from "./lint.ts";
 
 const METADATA = '<metadata><cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata></metadata>';
 const SHEET = "xl/worksheets/sheet1.xml";
