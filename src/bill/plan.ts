@@ -18,6 +18,7 @@ import { type LoadedLine, planLoad } from "./load/plan-load.ts";
 import { type MoneyPlan, planMoney } from "./money/plan-money.ts";
 import { type BillLine, type BillRow, isLine } from "./nouns/line.ts";
 import { hasTable, type Shop, TABLES, type TableName } from "./nouns/shop.ts";
+import { openPlates, rowsOfLine } from "./open-plates.ts";
 import { planNumber } from "./plan-number.ts";
 import { planRoute, planRouteAnew, type RoutePlan } from "./route/plan-route.ts";
 import { bendingWorks } from "./time/bending-work.ts";
@@ -165,14 +166,7 @@ export class BillPlan {
 
   /** Machines and tools in use whose rows nobody has confirmed from the plate. */
   get notFromPlate(): readonly string[] {
-    const used = this.quoted.flatMap(({ plan, cutter }) => [
-      plan.tools?.brake,
-      plan.tools?.die,
-      plan.tools?.punch,
-      plan.cutting[cutter],
-    ]);
-    const open = used.flatMap((row) => (row && row.plate === "" ? [row.name] : []));
-    return [...new Set(open)].sort();
+    return openPlates(this.quoted.flatMap(rowsOfLine));
   }
 
   /** A name for this very plan: the same inputs have the same one, on every machine and in whatever order they stand. */

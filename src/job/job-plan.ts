@@ -92,7 +92,7 @@ export const planIn = ({ shop }: BookShop, lines: readonly BillRow[], name = "")
   planBill(
     {
       ...shop,
-      job: { ...NO_JOB, name, profit: shop.job.profit },
+      job: { ...NO_JOB, name, profit: shop.job.profit, currency: shop.job.currency },
       given: shop.given.filter((table) => table !== "job"),
     },
     lines,

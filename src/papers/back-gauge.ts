@@ -1,22 +1,25 @@
 /** The settings of the back gauge, one a hit, in the order of the bends. */
 import { drawnSays } from "../bill/drawn-says.ts";
-import { type BentStrip, hitsOf, type StripHit } from "../bill/lines/bent-strip.ts";
+import { type BentStrip, hitsOf, type StripHit, turnedTo } from "../bill/lines/bent-strip.ts";
 import { showMark, showNumber, showReading } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
+import { moveOf } from "./moves.ts";
 import { BOX, type Cell, paragraph, table, text } from "./page.ts";
 
 export function backGauge(strip: BentStrip, direction: number, system: UnitSystem): string {
-  const { part, order, isPlain, depths, scribed, springback } = strip;
+  const { part, order, isPlain, depths, scribed } = strip;
   const rows = hitsOf(strip).map((hit, i) => {
     const { angle } = part.bends[hit.bend - 1]!;
+    const underLoad = turnedTo(strip, hit.bend);
+    const { words, mark } = moveOf(hit, strip, { isFirst: i === 0, direction });
     return [
       `${i + 1}`,
-      `${hit.bend}`,
+      bendName(hit.bend, direction),
       turnedSays(angle),
-      bendTo(angle, springback[hit.bend - 1]),
+      underLoad === undefined ? "" : `${showNumber(underLoad)}°`,
       setting(hit.stop, system),
-      scribed.some(({ bend }) => bend === hit.bend) ? "scribe the line" : gaugedOff(hit),
-      moves(hit),
+      scribed.some(({ bend }) => bend === hit.bend) ? "scribe the line" : gaugedOff(hit, direction),
+      { markup: `${mark} ${text(words)}` },
       bare(depths[hit.bend - 1]!, system),
       { markup: order.feasible ? BOX : "" },
     ];
@@ -24,12 +27,12 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
   const columns = [
     { title: "Hit" },
     { title: "Bend" },
-    { title: "Turned by" },
-    { title: "Bend to" },
+    { title: "Turned by", short: true },
+    { title: "Bend to", short: true },
     { title: `Back gauge, ${unitName("length", system)}`, number: true },
-    { title: "Gauge off" },
-    { title: "Blank" },
-    { title: `Punch below die's top, ${unitName("length", system)}`, number: true },
+    { title: "Gauge off", short: true },
+    { title: "Before the hit" },
+    { title: `Depth, ${unitName("length", system)}`, number: true },
     { title: "Done" },
   ];
   const title = direction === 0 ? "" : "<h2>Second direction</h2>";
@@ -46,15 +49,11 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
 const bare = (value: number, system: UnitSystem): string => showReading(value, system).replace(/ \S+$/, "");
 
 /** Of an angle that is not square the inside one too: a protractor shows that. */
-function turnedSays(angle: number): string {
+function turnedSays(angle: number): Cell {
   const turned = Math.abs(angle);
-  const inside = turned === 90 ? "" : `, ${showNumber(180 - turned)}° inside`;
-  return `${showNumber(turned)}°${inside}${angle < 0 ? " down" : ""}`;
+  const inside = turned === 90 ? "" : ` <small>${showNumber(180 - turned)}° inside</small>`;
+  return { markup: `${showNumber(turned)}°${angle < 0 ? " down" : ""}${inside}` };
 }
-
-/** Turned under load, to the half degree a person can tell. */
-const bendTo = (angle: number, springback: number | undefined): string =>
-  springback === undefined ? "" : `${showNumber(Math.round(2 * (Math.abs(angle) + springback)) / 2, 4)}°`;
 
 /** What the display is set to in large figures, what a rule shows beside it. */
 function setting(stop: number, system: UnitSystem): Cell {
@@ -65,11 +64,14 @@ function setting(stop: number, system: UnitSystem): Cell {
 const SLIDES_OFF =
   "<p><strong>The piece closes round the punch:</strong> it is drawn off over the punch's end, which must be free.</p>";
 
-/** "edge 1", "flange 2". */
-function gaugedOff({ datum, gaugedEnd }: StripHit): string {
-  if (datum.on === "edge") return `edge ${gaugedEnd === "first" ? 1 : 2}`;
-  return datum.on === "round" ? `round of flange ${datum.flange}` : `${datum.on} ${datum.flange}`;
-}
+/** As in the drawing of the flat: letters in the second direction, so that nobody takes its bends for those of the first. */
+export const bendName = (bend: number, direction: number): string =>
+  direction === 0 ? `${bend}` : String.fromCharCode("A".charCodeAt(0) + bend - 1);
 
-const moves = ({ turned, flipped }: StripHit): string =>
-  [turned ? "turn" : "", flipped ? "flip" : ""].filter((word) => word !== "").join(", ") || "no flip";
+/** "edge 1", "flange 2"; "top edge", "flange B" in the second direction. */
+export function gaugedOff({ datum, gaugedEnd }: StripHit, direction: number): string {
+  const isFirst = gaugedEnd === "first";
+  if (datum.on === "edge") return direction === 0 ? `edge ${isFirst ? 1 : 2}` : isFirst ? "top edge" : "bottom edge";
+  const flange = bendName(datum.flange, direction);
+  return datum.on === "round" ? `round of flange ${flange}` : `${datum.on} ${flange}`;
+}

@@ -3,29 +3,33 @@ import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { lineName } from "../bill/line-name.ts";
 import { liftOf } from "../bill/lines/lifting.ts";
+import { openPlates } from "../bill/open-plates.ts";
 import type { Subject } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
-import { says } from "../bill/says.ts";
+import { notFromPlateSays, says } from "../bill/says.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { BOX, list, table, text } from "./page.ts";
+import { holesCounted } from "./holes.ts";
+import { partSays } from "./line-words.ts";
+import { BOX, goesOn, list, releaseCell, table, text } from "./page.ts";
+import { sheetOf } from "./shear-cuts.ts";
 
 const AT_THE_CUT: readonly Subject[] = ["cutting", "hold-down", "blade gap", "narrow strip", "stock"];
 
 export function groupHead(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string {
   const { system } = plan.shop;
-  const { material, thickness, shear, cutter, uses } = group;
-  const title = `${material.name} ${show(thickness, "length", system, 4)}`;
+  const { cutter, uses } = group;
   const lines = plan.lines.filter((line) => line.plan !== undefined && group.lines.includes(line.plan));
   const count = uses.reduce((sum, use) => sum + use.count, 0);
-  return [
-    `<h2>${text(`${title}, ${shear?.name ?? cutter}`)}</h2>`,
-    `<p>Pull <strong>${count}</strong> ${count === 1 ? "sheet" : "sheets"}.${yieldOf(group)}</p>`,
+  const machines = group.lines.map(({ cutting }) => cutting[cutter]);
+  const body = [
+    `<p>Pull <strong>${count}</strong> ${count === 1 ? "sheet" : "sheets"}.${yieldOf(group)} ${text(notFromPlateSays(openPlates(machines)))}</p>`,
     sheets(group, plan, offcuts),
     list(mind(lines, system), "findings"),
     pieces(group, lines, system),
   ].join("\n");
+  return goesOn(`<h2>${text(sheetOf(group, plan))}</h2>`, body);
 }
 
 const yieldOf = ({ plan }: CutGroup): string =>
@@ -82,19 +86,21 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
       { title: "Grain along" },
       { title: "Ordered", number: true },
       { title: "To cut", number: true },
-      { title: "Status" },
+      { title: "Holes, by the drawing" },
+      { title: "Release" },
       { title: "Counted" },
     ],
     lines.map((line) => {
       const { blank, line: ordered } = line.plan!;
       const cut = uses.reduce((sum, use) => sum + (use.pieces.get(line.plan!) ?? 0), 0);
       return [
-        lineName(line),
+        partSays(line),
         `${showReading(blank.length, system)} x ${showReading(blank.width, system)}`,
         blank.grain || "any",
         showNumber(ordered.quantity, 7),
         showNumber(cut, 7),
-        releaseOf(line),
+        holesCounted(ordered, system),
+        releaseCell(releaseOf(line)),
         { markup: BOX },
       ];
     }),

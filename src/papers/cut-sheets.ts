@@ -9,6 +9,8 @@ import { sheetDrawn } from "./shear-cuts.ts";
 export interface CutSheet {
   readonly title: string;
   readonly about: string;
+  /** How many sheets are cut so. */
+  readonly repeats: number;
   /** The lines of a cut bear its number as data-cut. */
   readonly svg: string;
   readonly cuts: readonly { readonly number: number; readonly says: string }[];
@@ -27,12 +29,13 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
       return {
         title: `${group.material.name} ${show(group.thickness, "length", system, 4)}`,
         about: `${patternTitle(pattern, drawn.name)}, on ${group.shear!.name}`,
+        repeats: pattern.repeats,
         svg: drawPattern(
           pattern,
           rows.map(({ row }) => row),
           drawn,
           system,
-        ),
+        ).svg,
         cuts: rows.map(({ row, piece, drops, onTable }) => ({
           number: row.seq,
           says: `${piece}: set ${showReading(row.measure, system)}; drops ${drops || "nothing"}; on table ${onTable || "nothing"}`,

@@ -1,8 +1,9 @@
 /** The first piece of a line: what it should measure, with room to write, on the sheet it is bent by. */
 import type { LinePlan } from "../bill/lines/plan-line.ts";
-import type { Strip } from "../bill/nouns/line.ts";
+import { bentStrips, type Strip } from "../bill/nouns/line.ts";
 import { show, showNumber, showReading } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
+import { bendName } from "./back-gauge.ts";
 import { BLANK, BOX, text } from "./page.ts";
 
 type Measured = readonly [what: string, wanted: string];
@@ -12,19 +13,15 @@ export function firstPiece({ line, blank, bend }: LinePlan, system: UnitSystem):
   const bare = (words: string) => words.replace(/ \S+$/, "");
   const allowed = line.tolerance === undefined ? "" : ` ± ${bare(show(line.tolerance, "length", system, 2))}`;
   // Letters, as in the drawing of the flat, so that nobody takes the second direction for the first.
-  const strip = ({ flanges, angles }: Strip, name: (i: number) => string): Measured[] =>
-    angles.length === 0
-      ? []
-      : [
-          ...flanges.map((flange, i): Measured => [`flange ${name(i)}`, `${bare(length(flange))}${allowed}`]),
-          ...angles.map((angle, i): Measured => [`bend ${name(i)}`, `${showNumber(Math.abs(angle))}°`]),
-        ];
+  const strip = ({ flanges, angles }: Strip, name: (i: number) => string): Measured[] => [
+    ...flanges.map((flange, i): Measured => [`flange ${name(i)}`, `${bare(length(flange))}${allowed}`]),
+    ...angles.map((angle, i): Measured => [`bend ${name(i)}`, `${showNumber(Math.abs(angle))}°`]),
+  ];
   const measured: Measured[] = [
     ["sheet", bare(length(line.thickness))],
-    ["blank length", bare(showReading(blank.length, system))],
-    ["blank width", bare(showReading(blank.width, system))],
-    ...strip(line.main, (i) => `${i + 1}`),
-    ...(line.cross ? strip(line.cross, (i) => String.fromCharCode("A".charCodeAt(0) + i)) : []),
+    ["length", bare(showReading(blank.length, system))],
+    ["width", bare(showReading(blank.width, system))],
+    ...bentStrips(line).flatMap((one, direction) => strip(one, (i) => bendName(i + 1, direction))),
     ...(bend ? [["radius", bare(showReading(bend.radius, system))] as const] : []),
   ];
   const cells = measured.map(

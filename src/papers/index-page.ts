@@ -1,4 +1,6 @@
 /** The cover: what a foreman asks first, what the tables lack, every line with its status, and where its paper is. */
+
+import type { DatesPlan } from "../bill/dates/plan-dates.ts";
 import { lineName } from "../bill/line-name.ts";
 import { weightOf } from "../bill/load/plan-load.ts";
 import type { BillPlan } from "../bill/plan.ts";
@@ -8,6 +10,7 @@ import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
 import { dayAndTime } from "./day.ts";
+import { leavesSays } from "./job-figures.ts";
 import {
   type Cell,
   heading,
@@ -40,16 +43,13 @@ export function indexPage(
   return [
     heading(job.name === "" ? name : job.name),
     paragraph([job.customer, job.quote].filter((words) => words !== "").join(" · ")),
-    keyFigures(figures(plan)),
+    keyFigures(figures(plan, date)),
     list(
       [
         stale > 0 ? `${stale} cells of the workbook could not be calculated; their values may be old.` : "",
         ...missing,
         notCheckedSays(plan.notChecked),
         notFromPlateSays(plan.notFromPlate),
-        job.due !== undefined && dayAndTime(job.due) < date
-          ? `Must leave by ${dayAndTime(job.due)} is past: type the date that holds.`
-          : "",
       ].filter((words) => words !== ""),
     ),
     stations(plan),
@@ -68,7 +68,7 @@ const COLUMNS = [
 
 const link = ({ file }: Paper, words: string) => ({ markup: `<a href="${text(file)}">${text(words)}</a>` });
 
-function figures(plan: BillPlan): KeyFigure[] {
+function figures(plan: BillPlan, date: string): KeyFigure[] {
   const { lines, quoted, pieces, sheets } = plan.totals;
   const { system, job } = plan.shop;
   const releases = plan.lines.map(releaseOf);
@@ -96,10 +96,19 @@ function figures(plan: BillPlan): KeyFigure[] {
           {
             name: "Must leave by",
             value: dayAndTime(job.due),
-            beside: late === undefined ? "" : late === 0 ? "every line is in time" : `late: ${late} lines`,
+            beside: leavesSays(job.due, late, date),
           },
         ]),
+    ...(dates instanceof Refusal ? [] : latest(dates)),
   ];
+}
+
+/** The first moment at which a station must have begun with this bill, were it to do nothing else. */
+function latest({ stations }: DatesPlan): KeyFigure[] {
+  const [first] = stations
+    .flatMap(({ station, latestStart }) => (latestStart === undefined ? [] : [{ station, latestStart }]))
+    .sort((a, b) => a.latestStart - b.latestStart);
+  return first ? [{ name: "Latest start", value: dayAndTime(first.latestStart), beside: first.station }] : [];
 }
 
 /** Hours of every station that has work of this bill; nothing where there are no dates. */
@@ -113,16 +122,28 @@ function stations(plan: BillPlan): string {
       { title: "This bill, h", number: true },
       { title: "Before it, h", number: true },
       { title: "Has until then, h", number: true },
+      { title: "Start by" },
       { title: "Done" },
     ],
     dates.stations
       .filter(({ load }) => load > 0)
-      .map(({ station, load, queue, available, finish }) => [
-        station,
-        hours(load),
-        hours(queue),
-        hours(available),
-        dayAndTime(finish),
+      .flatMap(({ station, load, queue, available, finish, latestStart, machines }) => [
+        [
+          machines.length === 1 ? `${station}, ${machines[0]!.name}` : station,
+          hours(load),
+          hours(queue),
+          hours(available),
+          latestStart === undefined ? "" : dayAndTime(latestStart),
+          dayAndTime(finish),
+        ],
+        ...(machines.length === 1 ? [] : machines).map(({ name, load: own }) => [
+          `– ${name}`,
+          hours(own),
+          "",
+          "",
+          "",
+          "",
+        ]),
       ]),
     "tight",
   );

@@ -1,4 +1,5 @@
 /** What the whole job comes to, in a few figures that stay in sight: price, work, when it is done, which lines are late. */
+import type { Instant } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { withoutSays } from "../bill/says.ts";
 import { Refusal } from "../units/refusal.ts";
@@ -24,7 +25,7 @@ export function jobFigures(plan: BillPlan): JobFigures {
   const figures: (KeyFigure | false)[] = [
     !(money instanceof Refusal) && {
       name: "Price",
-      value: inMoney(money.charges.total),
+      value: [plan.shop.job.currency ?? "", inMoney(money.charges.total)].join(" ").trim(),
       beside: withoutSays(totals.unpriced),
     },
     { name: "Sheets to pull", value: whole(totals.sheets), beside: "" },
@@ -40,6 +41,16 @@ export function jobFigures(plan: BillPlan): JobFigures {
     },
   ];
   return { figures: figures.filter((figure) => figure !== false), late };
+}
+
+/**
+ * Whether the time the job must leave by can be kept, in one sentence: a time that is past is never kept, whatever the hours say.
+ * @param today "2026-03-09", of the day on which this is read.
+ */
+export function leavesSays(due: Instant, late: number | undefined, today: string): string {
+  if (dayAndTime(due) < today) return "is past: type the date that holds";
+  if (late === undefined) return "";
+  return late === 0 ? "every line is in time" : `late: ${late} ${late === 1 ? "line" : "lines"}`;
 }
 
 const SECONDS_PER_HOUR = 3600; // by definition

@@ -1,8 +1,8 @@
 /** Lines that a list leaves out, each with the reason. */
-import { lineName } from "../bill/line-name.ts";
 import type { LineAnswer } from "../bill/plan.ts";
 import { notMadeSays } from "../bill/says.ts";
 import type { UnitSystem } from "../units/system.ts";
+import { partSays } from "./line-words.ts";
 import { table } from "./page.ts";
 
 export const leftOut = (lines: readonly LineAnswer[], system: UnitSystem): string =>
@@ -10,5 +10,6 @@ export const leftOut = (lines: readonly LineAnswer[], system: UnitSystem): strin
     ? ""
     : table(
         [{ title: "Part", short: true }, { title: "Why" }],
-        lines.map((line) => [lineName(line), notMadeSays(line.findings, system)]),
+        lines.map((line) => [partSays(line), notMadeSays(line.findings, system)]),
+        "tight",
       );

@@ -7,6 +7,7 @@ import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { problemsOf } from "../bill/problems.ts";
 import { notCheckedSays, problemsSay } from "../bill/says.ts";
 import { showNumber } from "../units/show.ts";
+import { type FaultPlace, faultPlace } from "./fault-place.ts";
 import { lineDrawings, type Picture } from "./line-drawings.ts";
 import { type Figure, lineFigures, orderFigures } from "./line-figures.ts";
 import { lineNotes } from "./line-words.ts";
@@ -41,9 +42,14 @@ export function lineReport(line: LineAnswer, plan: BillPlan): LineReport {
     mend: mendSentence(line.findings, plan.fix(line), system),
     notes: [...lineNotes(line, plan), ...(notChecked === "" ? [] : [notChecked])],
     figures: line.plan ? [...lineFigures(line.plan, line, system), ...orderFigures(line.plan, system)] : [],
-    drawings: line.plan ? worstFirst(line, lineDrawings(line.plan, system)) : [],
+    drawings: line.plan ? worstFirst(line, lineDrawings(line.plan, system, placeOf(line))) : [],
     plan: plan.number,
   };
+}
+
+function placeOf({ findings, plan }: LineAnswer): FaultPlace | undefined {
+  const [worst] = problemsOf(findings);
+  return worst && plan && faultPlace(worst, plan);
 }
 
 /** What is wrong at the cutting is seen on the flat, what is wrong with the part on the part, all else at the tools. */
@@ -51,7 +57,10 @@ function worstFirst({ findings }: LineAnswer, drawings: readonly Picture[]): Pic
   const about = problemsOf(findings)[0]?.about;
   const kind =
     about === undefined || OF_THE_PART.includes(about) ? "bent" : ON_THE_FLAT.includes(about) ? "flat" : "hit";
-  const first = drawings.find(({ fails }) => kind === "hit" && fails) ?? drawings.findLast((one) => one.kind === kind);
+  const first =
+    drawings.find(({ isMarked }) => isMarked) ??
+    drawings.find(({ fails }) => kind === "hit" && fails) ??
+    drawings.findLast((one) => one.kind === kind);
   return first ? [first, ...drawings.filter((one) => one !== first)] : [...drawings];
 }
 

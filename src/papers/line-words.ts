@@ -1,8 +1,15 @@
 /** What is said about a line wherever it is shown: what is wrong with what would mend it, and what only informs. */
 
 import { mendSentence } from "../bill/fix-says.ts";
+import { lineName } from "../bill/line-name.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { notesSay, problemsSay } from "../bill/says.ts";
+
+/** A part with the revision of its drawing, where the bill has one: "DF-01 rev B". */
+export function partSays(line: Pick<LineAnswer, "part" | "row" | "plan">): string {
+  const revision = line.plan?.line.revision?.replace(/^rev(?:ision)?\b\.?\s*/i, "");
+  return revision === undefined ? lineName(line) : `${lineName(line)} rev ${revision}`;
+}
 
 /** Checks and stops, the worst first, then the fix; none for a clear line. */
 export function lineProblems(line: LineAnswer, plan: BillPlan): string[] {

@@ -6,6 +6,7 @@ import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
 import { fromInternal, type UnitSystem, unitName } from "../units/system.ts";
 import { leftOut } from "./left-out.ts";
+import { partSays } from "./line-words.ts";
 import { BOX, heading, paragraph, table, text } from "./page.ts";
 
 export function loadIn(plan: BillPlan): string {
@@ -61,7 +62,7 @@ function area(rows: readonly Row[], system: UnitSystem): string {
     ],
     rows.map(({ order, loaded: { plan, stacks, stackWeight, liftPiece, liftStack } }) => [
       String(order),
-      plan.line.part,
+      partSays({ ...plan.line, plan }),
       plan.line.description,
       showNumber(plan.line.quantity, 7),
       mass(plan.blank.weight, 2),
@@ -72,6 +73,6 @@ function area(rows: readonly Row[], system: UnitSystem): string {
       { markup: BOX },
       { markup: BOX },
     ]),
-    "tight",
+    "tight load",
   )}`;
 }

@@ -54,23 +54,29 @@ p { margin: 1mm 0; }
 .key dd { margin: 0; font-size: 16pt; font-weight: 700; line-height: 1.15; font-variant-numeric: tabular-nums; white-space: nowrap; }
 .key small { display: block; white-space: nowrap; }
 .key dd small, .stops small { font-size: 9.5pt; font-weight: 400; }
-.gallery { display: flex; flex-wrap: wrap; gap: 2mm; margin: 2mm 0; }
+.gallery { display: flex; flex-wrap: wrap; gap: 2mm; margin: 2mm 0.4mm; }
 .gallery figure { flex: 1 1 auto; margin: 0; border: 0.5px solid #000; border-radius: 1mm; padding: 2mm; break-inside: avoid; display: flex; flex-direction: column; justify-content: space-between; gap: 1mm; }
 .gallery.pairs { display: grid; grid-template-columns: 1fr 1fr; }
 .gallery svg { margin: 0 auto; max-width: 100%; height: auto; }
 figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
-.first-piece { border: 1.5px solid #000; border-radius: 1mm; padding: 1.5mm 3mm; margin: 2mm 0; break-inside: avoid; }
+.first-piece { border: 1.5px solid #000; border-radius: 1mm; padding: 1.5mm 3mm; margin: 2mm 0.4mm; break-inside: avoid; }
 .first-piece h2 { margin: 0 0 0.5mm; font-size: 10.5pt; }
 .first-piece p { margin: 1mm 0 0; font-size: 9pt; }
 .first-piece .box { width: 3.6mm; height: 3.6mm; vertical-align: -0.6mm; }
-.measures { display: grid; grid-template-columns: repeat(8, 1fr); gap: 1mm 2.5mm; }
+.measures { display: grid; grid-template-columns: repeat(10, 1fr); gap: 1mm 2.5mm; }
 .measures div { display: flex; flex-direction: column; gap: 2.5mm; font-size: 9pt; line-height: 1.15; }
 .measures .blank { min-width: 0; line-height: 1; }
 .thirds { display: grid; grid-template-columns: 1fr 1fr 1fr; gap: 5mm; }
 .thirds table, .tight { font-size: 9pt; line-height: 1.2; }
-.thirds td, .thirds th { padding: 0.3mm 0.8mm; white-space: nowrap; }
+.thirds td, .thirds th { padding: 0.1mm 0.8mm; line-height: 1.12; white-space: nowrap; }
 .tight td { padding: 0.3mm 1.5mm; }
+.load td, .load th { padding-left: 0.8mm; padding-right: 0.8mm; }
 .tight .box { width: 3.6mm; height: 3.6mm; vertical-align: -0.6mm; }
+.band { display: grid; grid-template-columns: auto 1fr; gap: 4mm; align-items: center; border: 2px solid #000; border-width: 4px 0; margin: 1mm 0; }
+.band .halt { font-size: 68pt; }
+.move { display: inline-block; width: 8mm; height: 6.4mm; vertical-align: -1.6mm; }
+.legend { font-size: 9.5pt; display: grid; grid-template-columns: auto auto 1fr; gap: 0.5mm 2mm; align-items: center; }
+.stops td:nth-child(6), .stops td:nth-child(7) { font-size: 11pt; white-space: nowrap; }
 .halt { font-size: 120pt; font-weight: 800; line-height: 1; letter-spacing: 1mm; margin: 0; }
 .reasons { font-size: 12pt; line-height: 1.25; margin: 0.5mm 0; }
 .held { font-size: 11pt; line-height: 1.15; margin: 0.5mm 0; }
@@ -78,6 +84,10 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .beside .gallery { flex-direction: column; }
 svg { display: block; }
 svg .paper { fill: #fff; }
+.held-mark { border: 1.5px solid #000; padding: 0 1mm; white-space: nowrap; }
+.goes-on { display: table; width: 100%; table-layout: fixed; }
+.goes-on > .again { display: table-header-group; break-inside: avoid; }
+.goes-on > :last-child { display: table-row-group; }
 .plan { margin: 1mm 0; break-inside: avoid; }
 .plan svg { width: 100%; max-height: 106mm; }
 .plan.half svg { width: 50%; }
@@ -90,7 +100,7 @@ th, td { overflow-wrap: normal; }
 td.number, th.number { text-align: right; font-variant-numeric: tabular-nums; }
 td.number { white-space: nowrap; }
 td.short, th.short { white-space: nowrap; }
-.stops td { font-size: 14pt; padding: 0.3mm 1.5mm; }
+.stops td { font-size: 14pt; padding: 0.3mm 1.5mm; vertical-align: middle; }
 .cautions { font-size: 9.5pt; line-height: 1.25; }
 .cautions .box { width: 4mm; height: 4mm; }
 .cuts, .strips { font-size: 8.5pt; line-height: 1.08; }
@@ -143,6 +153,10 @@ export interface Column {
 /** Cells are text; what is markup already (a box to tick) is given as { markup }. */
 export type Cell = string | { readonly markup: string };
 
+/** A hold stands out in a list as it does on its sheet. */
+export const releaseCell = (release = ""): Cell =>
+  release === "HOLD" ? { markup: `<b class="held-mark">${release}</b>` } : release;
+
 /** @param foot rows that sum up. */
 export function table(
   columns: readonly Column[],
@@ -178,6 +192,10 @@ export const list = (lines: readonly string[], kind = ""): string =>
   lines.length === 0
     ? ""
     : `<ul class="${kind}">${lines.map((line) => `<li>${kind === "cautions" ? `${BOX} ` : ""}${text(line)}</li>`).join("")}</ul>`;
+
+/** What goes on on the next sheet of paper does so under its heading again. */
+export const goesOn = (head: string, body: string): string =>
+  `<div class="goes-on"><div class="again">${head}</div><div>${body}</div></div>`;
 
 export const paragraph = (words: string, kind = ""): string =>
   words === "" ? "" : `<p${kind === "" ? "" : ` class="${kind}"`}>${text(words)}</p>`;

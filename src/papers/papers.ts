@@ -1,5 +1,6 @@
 /** Everything that is printed for the plan of a bill, as documents with their pages. */
 import { lineName } from "../bill/line-name.ts";
+import { bentStrips } from "../bill/nouns/line.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { planSetUps } from "../bill/setups/plan-setups.ts";
@@ -37,8 +38,11 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
       tick?.(lineName(line));
       const set = setUpOf.get(line);
       const pages = setUpSheets(line, plan, set === undefined ? "" : nameOfSetUp(set));
-      const shares = releaseOf(line) === "STOP";
-      return [line, { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages, shares }];
+      const shares = releaseOf(line) === "STOP" || (line.plan && bentStrips(line.plan.line).length === 0);
+      return [
+        line,
+        { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages, shares: shares ?? false },
+      ];
     }),
   );
   const ofLine = (line: LineAnswer) => sheets.get(line)!;

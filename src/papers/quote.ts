@@ -1,7 +1,6 @@
 /** The quote: pieces and prices of the plan, none of the shop's costs; what is not quoted stands there with the reason. */
 import { questionSays } from "../bill/causes.ts";
 import { customerSays } from "../bill/customer-says.ts";
-import { lineName } from "../bill/line-name.ts";
 import type { Job } from "../bill/nouns/shop.ts";
 import type { Instant } from "../bill/pictures.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
@@ -11,6 +10,7 @@ import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { dayAndTime } from "./day.ts";
+import { partSays } from "./line-words.ts";
 import { BLANK, type Cell, facts, heading, paragraph, table } from "./page.ts";
 
 /** A sheet other than the one that was asked for: the customer must read it where the price stands. */
@@ -31,7 +31,7 @@ export function quotePage(plan: BillPlan, date: string): string {
       ? []
       : [
           [
-            lineName(line),
+            partSays(line),
             [line.plan!.line.description, offered(line, plan.shop.system)].filter((words) => words !== "").join("; "),
             showNumber(line.plan!.line.quantity, 7),
             moneySays(answer.unitPrice),
@@ -40,7 +40,7 @@ export function quotePage(plan: BillPlan, date: string): string {
         ],
   );
   const left = priced.flatMap(({ line, answer }) =>
-    typeof answer === "string" ? [[lineName(line), line.plan?.line.description ?? "", answer]] : [],
+    typeof answer === "string" ? [[partSays(line), line.plan?.line.description ?? "", answer]] : [],
   );
   const question = questionSays(plan.lines, plan.shop.system);
   const { minimum, rush, crate, truck, tax, total } = money.charges;
@@ -52,11 +52,11 @@ export function quotePage(plan: BillPlan, date: string): string {
         { title: "Part", short: true },
         { title: "Description" },
         { title: "Pieces", number: true },
-        { title: "Price each", number: true },
-        { title: "Price", number: true },
+        { title: inCurrency("Price each", plan), number: true },
+        { title: inCurrency("Price", plan), number: true },
       ],
       rows,
-      "",
+      "tight",
       [
         ...(minimum > 0 ? [sum("Minimum charge", minimum)] : []),
         ...(rush > 0 ? [sum("Rush", rush)] : []),
@@ -91,12 +91,16 @@ function quoteHead({ shop: { job }, notFromPlate }: BillPlan, date: string): str
 }
 
 /** What the workbook's Job table says; what it leaves out is written by hand. */
-function jobFacts({ customer, name, start, due, quoteDay }: Job, date: string): (readonly [string, string])[] {
+function jobFacts(
+  { customer, name, start, due, quoteDay, currency }: Job,
+  date: string,
+): (readonly [string, string])[] {
   const at = (instant: Instant | undefined) => (instant === undefined ? "" : dayAndTime(instant));
   return [
     ["For", customer || "____________"],
     ["Job", name || "____________"],
     ["Date", at(quoteDay) || date],
+    ["Currency", currency || "____________"],
     ["Work can begin", at(start) || "____________"],
     ["Must leave by", at(due) || "____________"],
   ];
@@ -106,3 +110,7 @@ const moneySays = (value: number): string => {
   const [whole = "", cents] = Math.abs(value).toFixed(2).split(".");
   return `${value < 0 ? "-" : ""}${whole.replace(/\B(?=(?:\d{3})+$)/g, ",")}.${cents}`;
 };
+
+/** What money is counted in stands in the heading of its column, as any unit; where the job does not say, none is assumed. */
+const inCurrency = (heading: string, { shop: { job } }: BillPlan): string =>
+  job.currency === undefined ? heading : `${heading}, ${job.currency}`;

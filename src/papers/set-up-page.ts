@@ -1,18 +1,23 @@
 /** One set of tools: what is mounted, what is locked out first, and the lines that are bent on it, in their order. */
-import { lineName } from "../bill/line-name.ts";
+import { throatSays } from "../bill/drawn-says.ts";
 import { hitsOf } from "../bill/lines/bent-strip.ts";
+import { openPlates } from "../bill/open-plates.ts";
 import type { BillPlan, QuotedLine } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
+import { notFromPlateSays } from "../bill/says.ts";
 import type { SetUp } from "../bill/setups/plan-setups.ts";
 import { show, showForce, showMark, showNumber } from "../units/show.ts";
 import { cautionsOfSetUp } from "./cautions.ts";
-import { BLANK, BOX, heading, keyFigures, list, table } from "./page.ts";
+import { partSays } from "./line-words.ts";
+import { MOVES } from "./moves.ts";
+import { BLANK, BOX, heading, keyFigures, list, paragraph, table, text } from "./page.ts";
 
 /** @param name "Set-up 3 of 14" */
 export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan): string {
   const { system } = plan.shop;
   const force = (line: QuotedLine, of: "expected" | "worst") => line.plan.force?.[of] ?? 0;
   const most = (of: "expected" | "worst") => showForce(Math.max(...lines.map((line) => force(line, of))), system);
+  const throat = throatSays(lines[0]?.plan.strips[0], tools.punch);
   return [
     heading(`${name}: ${tools.brake.name}`),
     keyFigures([
@@ -28,11 +33,13 @@ export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan)
         beside: `${most("worst")} if it runs hard; ${tools.brake.name} is rated ${showForce(tools.brake.ratedForce, system)}`,
       },
     ]),
+    throat === "" ? "" : `<p><strong>${text(`${tools.punch!.name}: ${throat}.`)}</strong></p>`,
+    paragraph(notFromPlateSays(openPlates([tools.brake, tools.die, tools.punch]))),
     table(
       [
         { title: "Part", short: true },
         { title: "Description" },
-        { title: "Material" },
+        { title: "Material", short: true },
         { title: "Blanks", number: true },
         { title: "Flat", number: true },
         { title: "Hits", number: true },
@@ -43,7 +50,7 @@ export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan)
       lines.map((line) => {
         const { line: ordered, blank, blanks, strips } = line.plan;
         return [
-          lineName(line),
+          partSays(line),
           ordered.description,
           `${ordered.material.name} ${show(ordered.thickness, "length", system)}`,
           showNumber(blanks, 7),
@@ -54,8 +61,23 @@ export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan)
           { markup: BOX },
         ];
       }),
+      "tight",
     ),
     `<h2>Before the first stroke</h2>${list(cautionsOfSetUp, "cautions")}`,
     `<p>Tools set by ${BLANK} date ${BLANK} &nbsp; middle of the die lined up with the punch ${BOX} &nbsp; gauge square ${BOX}</p>`,
+    LEGEND,
   ].join("\n");
 }
+
+/** What the sheets of its lines mean, so that nobody has to ask. */
+const LEGEND = `<h2>How its sheets are read</h2><div class="legend">${MOVES.map(
+  ({ words, mark, means }) => `${mark}<b>${text(words)}</b><span>${text(means)}</span>`,
+).join("")}</div>${list(
+  [
+    "Small pictures: seen from above, the back gauge to the right. Hits: seen from the end of the bed, the back gauge to the right.",
+    "Drawn side: the one that the drawing of the flat shows. It is up at every bend that says up, and down at every one that says down.",
+    "Edge 1 is the end beside flange 1, edge 2 the other end; top and bottom edge as in the drawing of the flat. Gauge off flange 1: its outside against the finger; off a leaning flange: its mold line; off a round: the outside of that bend.",
+    "Back gauge: from the middle of the die to the finger. Bend to: turned so far under load, before it springs back. Depth: punch tip below the top of the die.",
+  ],
+  "small",
+)}`;

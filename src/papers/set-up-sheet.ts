@@ -1,18 +1,29 @@
 /** What the brake operator has at the machine for one line: what to set, the flat, every hit, the first piece. */
-import { lineName } from "../bill/line-name.ts";
+import { throatSays } from "../bill/drawn-says.ts";
+import { turnedTo } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
+import { openPlates, rowsOfLine } from "../bill/open-plates.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
-import { type Release, releaseOf } from "../bill/release.ts";
-import { notCheckedSays, notesSay } from "../bill/says.ts";
+import { releaseOf } from "../bill/release.ts";
+import { notCheckedSays, notesSay, notFromPlateSays } from "../bill/says.ts";
 import { show, showForce, showMark, showNumber } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { backGauge } from "./back-gauge.ts";
 import { cautionsOfLine, isCaution } from "./cautions.ts";
-import type { Frame } from "./drawing/ink.ts";
 import { firstPiece } from "./first-piece.ts";
-import { bentDrawings, flatDrawing, gaugeDrawings, hitDrawings, type Picture } from "./line-drawings.ts";
-import { lineProblems } from "./line-words.ts";
+import {
+  FAILING_FRAME,
+  failingHits,
+  hitPictures,
+  largeFrame,
+  ON_NEXT_SHEET,
+  roomForHits,
+  STOP_FRAME,
+} from "./hit-pictures.ts";
+import { holesSay } from "./holes.ts";
+import { bentDrawings, flatDrawing, type Picture } from "./line-drawings.ts";
+import { lineProblems, partSays } from "./line-words.ts";
 import { BLANK, BOX, heading, type KeyFigure, keyFigures, list, paragraph, text } from "./page.ts";
 
 /** One string a sheet of paper. @param setUp which set-up of how many; "" for a line that stands in none. */
@@ -21,57 +32,83 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
   const planned = line.plan;
   if (release === "STOP" || !planned) return [stopSheet(line, plan)];
   const { system } = plan.shop;
+  const isHeld = release === "HOLD";
+  // Where no order is known the picture of what is in the way needs a sheet of its own.
+  const failing = isHeld ? failingHits(planned, system, FAILING_FRAME) : [];
+  const first = failing.length > 0 ? [heldSheet(line, plan, failing)] : [];
+  const problems = lineProblems(line, plan);
+  const said = [
+    about(planned, system),
+    where(line, planned, setUp),
+    [holesSay(planned.line, system), notFromPlateSays(openPlates(rowsOfLine(line)))].filter(Boolean).join(" · "),
+  ] as const;
   const head = [
-    heading(lineName(line), release),
-    paragraph(about(planned, system)),
+    heading(partSays(line), release),
+    paragraph(said[0]),
+    isHeld ? heldBand(line, plan) : list(problems, "findings"),
     keyFigures(figuresOf(planned, system)),
-    paragraph(where(line, planned, setUp)),
-    list(lineProblems(line, plan), release === "HOLD" ? "held" : "findings"),
-    WAITS[release],
+    ...said.slice(1).map((words) => paragraph(words)),
   ].join("\n");
-  const flat = gallery([flatDrawing(planned, system), ...bentDrawings(planned, system)]);
+  const shapes = [flatDrawing(planned, system), ...bentDrawings(planned, system)].filter((one) => one !== undefined);
+  const flat = gallery(shapes);
   const last = [firstPiece(planned, system), minding(line, planned, plan)].join("\n");
   if (bentStrips(planned.line).length === 0) return [[head, flat, "<p>No bends: cut only.</p>", last].join("\n")];
   const work = brakeWork(planned, plan);
-  const pictures = hitPictures(planned, system, pictureFrame(line, planned, plan)).filter(
-    ({ isLast, isAtGauge }) => isLast || isAtGauge,
-  );
-  if (pictures.length <= ON_ONE_SHEET) return [[head, flat, gallery(pictures), work, last].join("\n")];
+  const room = roomForHits(planned, {
+    said,
+    small: [...(isHeld ? [] : problems), ...notesOf(line, system), ...cautionsOfLine(planned, line, plan.shop)],
+    held: isHeld ? problems : [],
+    flat: Math.max(...shapes.map(({ height }) => height)),
+  });
+  if (first.length > 0) return [...first, [head, flat, work, last].join("\n")];
+  const pictures = room
+    ? hitPictures(planned, system, room).filter(({ isLast, isAtGauge }) => isLast || isAtGauge)
+    : [];
+  if (room && pictures.length <= ON_ONE_SHEET) return [[head, flat, gallery(pictures), work, last].join("\n")];
   // Too much for one sheet: what is set and measured on the first, how it goes hit by hit on the next.
-  const large = hitPictures(planned, system, LARGE_FRAME);
-  const again = heading(`${lineName(line)}, hit by hit`, release);
+  const large = hitPictures(planned, system, largeFrame(planned));
+  const again = [
+    heading(`${partSays(line)}, hit by hit`, release),
+    paragraph(where(line, planned, setUp)),
+    paragraph("Seen from the end of the bed, the back gauge to the right.", "small"),
+  ].join("\n");
   const sheets = Array.from({ length: Math.ceil(large.length / ON_NEXT_SHEET) }, (_, i) =>
     [again, gallery(large.slice(i * ON_NEXT_SHEET, (i + 1) * ON_NEXT_SHEET), "pairs")].join("\n"),
   );
   return [[head, flat, work, last].join("\n"), ...sheets];
 }
 const ON_ONE_SHEET = 3;
-const ON_NEXT_SHEET = 8;
 
-const WAITS: Readonly<Record<Exclude<Release, "STOP">, string>> = {
-  HOLD: `<p><strong>Wait until somebody accepts this.</strong> Accepted by ${BLANK} date ${BLANK}</p>`,
-  CHECK: "",
-  CLEAR: "",
-};
+/** Why a line waits, and who lets it go. */
+const reasonsToHold = (line: LineAnswer, plan: BillPlan): string =>
+  `<div>${list(lineProblems(line, plan), "held")}<p><strong>Wait until somebody who may accept this has signed here.</strong> Accepted by ${BLANK} date ${BLANK}</p></div>`;
+
+const heldBand = (line: LineAnswer, plan: BillPlan): string =>
+  `<div class="band"><p class="halt">HOLD</p>${reasonsToHold(line, plan)}</div>`;
+
+/** As the sheet of a stop: a hand's height says it, and what is in the way is seen from where the operator stands. */
+function heldSheet(line: LineAnswer, plan: BillPlan, failing: readonly Picture[]): string {
+  return [
+    heading(partSays(line), "HOLD"),
+    paragraph(about(line.plan!, plan.shop.system)),
+    '<p class="halt">HOLD</p>',
+    reasonsToHold(line, plan),
+    gallery(failing),
+  ].join("\n");
+}
 
 /** A hand's height says it, so that nobody at the machine reads past it. */
 function stopSheet(line: LineAnswer, plan: BillPlan): string {
   const { system } = plan.shop;
   const planned = line.plan;
-  const failing = planned?.strips.filter(({ order }) => !order.feasible) ?? [];
   return [
-    heading(lineName(line), "STOP"),
+    heading(partSays(line), "STOP"),
     planned ? paragraph(about(planned, system)) : "",
     '<div class="beside"><div><p class="halt">STOP</p>',
     "<p><strong>Do not make this part before this is settled.</strong></p>",
     list(lineProblems(line, plan), "reasons"),
     `<p>Settled by ${BLANK} date ${BLANK} &nbsp; new papers printed ${BOX}</p></div>`,
-    planned
-      ? gallery([
-          ...bentDrawings(planned, system),
-          ...failing.flatMap((strip) => hitDrawings(planned, strip, system).slice(-1)),
-        ])
-      : "",
+    planned ? gallery([...bentDrawings(planned, system), ...failingHits(planned, system, STOP_FRAME)]) : "",
     "</div>",
   ].join("\n");
 }
@@ -123,11 +160,11 @@ const MOST_ANGLES = 1;
 /** Angle under load and what is left of it; of several the one that most bends have. */
 function bendTo(strips: LinePlan["strips"]): { readonly value: string; readonly beside: string }[] {
   const counts = new Map<string, { value: string; beside: string; count: number }>();
-  for (const { part, springback } of strips)
-    part.bends.forEach(({ angle }, i) => {
-      const over = springback[i];
-      if (over === undefined) return;
-      const value = `${showNumber(halfDegrees(Math.abs(angle) + over), 4)}°`;
+  for (const strip of strips)
+    strip.part.bends.forEach(({ angle }, i) => {
+      const turned = turnedTo(strip, i + 1);
+      if (turned === undefined) return;
+      const value = `${showNumber(turned)}°`;
       const known = counts.get(value) ?? { value, beside: `to ${showNumber(Math.abs(angle))}°`, count: 0 };
       counts.set(value, { ...known, count: known.count + 1 });
     });
@@ -137,13 +174,13 @@ function bendTo(strips: LinePlan["strips"]): { readonly value: string; readonly 
     beside: found.length > 1 ? `${beside} (others: hits)` : beside,
   }));
 }
-const halfDegrees = (angle: number): number => Math.round(2 * angle) / 2;
 
-function where({ cutter, plan }: LineAnswer, { tools, bend, line }: LinePlan, setUp: string): string {
+function where({ cutter, plan }: LineAnswer, { tools, bend, line, strips }: LinePlan, setUp: string): string {
   const cut = cutter === undefined ? "" : cutter === "shear" ? plan!.cutting.shear!.name : plan!.cutting.waterjet!.name;
   return [
     setUp,
     tools ? `${tools.brake.name}, die ${tools.die.name}${tools.punch ? `, punch ${tools.punch.name}` : ""}` : "",
+    throatSays(strips[0], tools?.punch),
     cut === "" ? "" : `cut on ${cut}`,
     bend ? `deduction by ${bend.method}` : "",
     line.accepted === "" ? "" : `accepted: ${line.accepted}`,
@@ -152,71 +189,12 @@ function where({ cutter, plan }: LineAnswer, { tools, bend, line }: LinePlan, se
     .join(" · ");
 }
 
-interface HitPicture extends Picture {
-  readonly isAtGauge: boolean;
-  /** When the most metal stands about the punch. */
-  readonly isLast: boolean;
-}
-
-/** Every hit at the gauge and at the bottom. */
-const hitPictures = (plan: LinePlan, system: UnitSystem, frame: Frame): HitPicture[] =>
-  plan.strips.flatMap((strip, direction) => {
-    const named = (picture: Picture): Picture =>
-      direction === 0 ? picture : { ...picture, name: `Second direction: ${picture.name}` };
-    const before = gaugeDrawings(plan, strip, system, frame);
-    const after = hitDrawings(plan, strip, system, frame);
-    return after.flatMap((picture, i): HitPicture[] => [
-      ...(before[i] ? [{ ...named(before[i]), isAtGauge: true, isLast: false }] : []),
-      { ...named(picture), isAtGauge: false, isLast: i === after.length - 1 },
-    ]);
-  });
-
-/** Of two or three pictures side by side. */
-const FRAME: Frame = { width: 57, height: 54 };
-const WIDE_FRAME: Frame = { width: 88, height: 62 };
-/** Two a row, four rows a sheet. */
-const LARGE_FRAME: Frame = { width: 88, height: 42 };
-const LEAST_HIGH = 20;
-const MOST_HIGH = 52;
-const LINE_HIGH = 4.2; // mm
-
-function pictureFrame(line: LineAnswer, planned: LinePlan, plan: BillPlan): Frame {
-  const base = planned.strips.some(({ part }) => part.bends.length > 1) ? FRAME : WIDE_FRAME;
-  return {
-    ...base,
-    height: Math.min(MOST_HIGH, Math.max(LEAST_HIGH, base.height - LINE_HIGH * linesBeside(line, planned, plan))),
-  };
-}
-
-/** What is written about a line takes its height from the pictures, so that one sheet of paper holds both. */
-function linesBeside(line: LineAnswer, planned: LinePlan, plan: BillPlan): number {
-  const { system } = plan.shop;
-  const isHeld = releaseOf(line) === "HOLD";
-  const problems = lineProblems(line, plan);
-  const written = [
-    ...problems,
-    ...(isHeld ? problems : []), // in large letters
-    ...notesOf(line, system),
-    ...cautionsOfLine(planned, line, plan.shop),
-    ...(isHeld ? ["", "", ""] : []),
-  ];
-  const measures = planned.strips.reduce((sum, { part }) => sum + 2 * part.bends.length + 1, MEASURES_BESIDE);
-  return (
-    written.reduce((sum, words) => sum + Math.ceil((words.length + 1) / LETTERS_A_LINE), 0) +
-    planned.strips.reduce((sum, { part }) => sum + 1.5 * part.bends.length, 0) +
-    3 * (Math.ceil(measures / MEASURES_A_ROW) - 1)
-  );
-}
-const LETTERS_A_LINE = 105;
-const MEASURES_A_ROW = 8;
-const MEASURES_BESIDE = 4; // sheet, blank both ways, radius
-
 const gallery = (pictures: readonly (Picture | undefined)[], kind = ""): string => {
   const figures = pictures
     .filter((picture) => picture !== undefined)
     .map(
-      ({ name, svg, words }) =>
-        `<figure>${svg}<figcaption><b>${text(name)}</b>${words.length > 0 ? `<br>${text(words.join(" · "))}` : ""}</figcaption></figure>`,
+      ({ name, svg, words, scale, mark }) =>
+        `<figure>${svg}<figcaption><b>${text(name)}</b>${mark ? ` ${mark}` : ""}<br>${text([...words, scale].join(" · "))}</figcaption></figure>`,
     );
   return figures.length === 0 ? "" : `<div class="gallery ${kind}">${figures.join("")}</div>`;
 };

@@ -4,13 +4,16 @@ import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { StockSheet } from "../bill/nouns/stock.ts";
+import { openPlates } from "../bill/open-plates.ts";
 import type { PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
+import { notFromPlateSays } from "../bill/says.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle, type SheetDrawn } from "./drawing/cut-plan.ts";
-import { BOX, heading, list, table, text } from "./page.ts";
+import { holesCounted } from "./holes.ts";
+import { BOX, type Cell, goesOn, heading, list, releaseCell, table, text } from "./page.ts";
 
 /** One sheet a page; two where the cuts are few and both stay legible at the machine. */
 export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
@@ -19,8 +22,11 @@ export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Of
   return patterns.map((pattern, i) => {
     const rows = all.filter(({ row }) => row.pattern === pattern.id);
     const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
-    const markup = onePattern(pattern, `Sheet ${i + 1} of ${patterns.length}`, { group, plan, own, rows });
-    return [markup, i === 0 ? list(warnings) : "", FOOT].join("\n");
+    const markup = onePattern(pattern, { group, plan, own, rows });
+    return goesOn(
+      heading(`Sheet ${i + 1} of ${patterns.length}: ${sheetOf(group, plan)}`),
+      [markup, i === 0 ? list(warnings) : "", FOOT].join("\n"),
+    );
   });
 }
 
@@ -36,22 +42,22 @@ interface OnPage {
   readonly rows: readonly CutInWords[];
 }
 
-function onePattern(pattern: PlannedPattern, title: string, { group, plan, own, rows }: OnPage): string {
+function onePattern(pattern: PlannedPattern, { group, plan, own, rows }: OnPage): string {
   const { system } = plan.shop;
   const sheet = group.sheetOf.get(pattern.stock)!;
   const isHalf = rows.length <= FEW_CUTS;
   const drawn = { ...sheetDrawn(pattern, group, own, rows), isHalf };
   const { keys } = drawn;
   const cuts = rows.map(({ row }) => row);
-  const thickness = show(group.thickness, "length", system, 4);
   const weight = show(sheet.weight, "mass", system, 4);
+  const releases = releasesOf(plan);
+  const { svg, scale } = drawPattern(pattern, cuts, drawn, system);
   const size = `${showPlain(sheet.width, system)} x ${showReading(sheet.length, system)}`;
   return [
-    heading(`${title}: ${group.material.name} ${thickness}`),
-    `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; ${group.shear!.name}${isHalf ? `; datum corner: ${drawn.edges}` : ""}`)}</p>`,
-    `<figure class="plan${isHalf ? " half" : ""}">${drawPattern(pattern, cuts, drawn, system)}</figure>`,
-    cutTable(rows, system),
-    piecesTable(pattern, group, keys, { system, releases: releasesOf(plan), rows }),
+    `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}${isHalf ? `; datum corner: ${drawn.edges}` : ""}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
+    `<figure class="plan${isHalf ? " half" : ""}">${svg}</figure>`,
+    cutTable(rows, heldIn(group, releases), system),
+    piecesTable(pattern, group, keys, { system, releases, rows }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
 }
@@ -90,7 +96,21 @@ const letterOf = (i: number): string =>
     : `${letterOf(Math.floor(i / ALPHABET.length) - 1)}${ALPHABET[i % ALPHABET.length]}`;
 const ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
-const cutTable = (rows: readonly CutInWords[], system: UnitSystem): string =>
+/** "A36 0.25 in, Shear 1": which pages of the list belong together. */
+export const sheetOf = ({ material, thickness, shear, cutter }: CutGroup, { shop: { system } }: BillPlan): string =>
+  `${material.name} ${show(thickness, "length", system, 4)}, ${shear?.name ?? cutter}`;
+
+/** Which blanks of a sheet wait for somebody to accept their checks. */
+const heldIn =
+  ({ lineOf }: CutGroup, releases: ReadonlyMap<LinePlan, Release>) =>
+  ({ row }: CutInWords): string =>
+    [...row.drops, ...row.onTable]
+      .flatMap(({ blank }) => (blank !== undefined && releases.get(lineOf.get(blank)!) === "HOLD" ? [blank] : []))
+      .filter((blank, i, all) => all.indexOf(blank) === i)
+      .map((blank) => `HOLD ${blank}`)
+      .join(", ");
+
+const cutTable = (rows: readonly CutInWords[], held: (row: CutInWords) => string, system: UnitSystem): string =>
   table(
     [
       { title: "Cut", number: true },
@@ -104,18 +124,22 @@ const cutTable = (rows: readonly CutInWords[], system: UnitSystem): string =>
       { title: "Turn, lift" },
       { title: "Done" },
     ],
-    rows.map(({ row, piece, onTape, drops, onTable, lift }) => [
-      String(row.seq),
-      fixed(row.measure, system),
-      onTape,
-      row.by === "mark" ? `mark: ${row.measured === "drops" ? "drops" : "on table"}` : row.by,
-      piece,
-      drops,
-      onTable,
-      showNumber(row.strokes, 7),
-      [row.turn ? "turn" : "", lift].filter((word) => word !== "").join("; "),
-      { markup: BOX },
-    ]),
+    rows.map((cut): Cell[] => {
+      const { row, piece, onTape, drops, onTable, lift } = cut;
+      const waits = held(cut);
+      return [
+        String(row.seq),
+        fixed(row.measure, system),
+        onTape,
+        row.by === "mark" ? `mark: ${row.measured === "drops" ? "drops" : "on table"}` : row.by,
+        piece,
+        { markup: `${text(drops)}${waits === "" ? "" : ` <b class="held-mark">${text(waits)}</b>`}` },
+        onTable,
+        showNumber(row.strokes, 7),
+        [row.turn ? "turn" : "", lift].filter((word) => word !== "").join("; "),
+        { markup: BOX },
+      ];
+    }),
     "cuts",
   );
 
@@ -152,6 +176,7 @@ const piecesTable = (
       { title: repeats === 1 ? "Count" : "Count, all sheets", number: true },
       { title: "Size", number: true },
       { title: "Each", number: true },
+      { title: "Holes, by the drawing" },
       { title: "Release" },
     ],
     yields.map(({ blank, count }) => {
@@ -163,7 +188,8 @@ const piecesTable = (
         showNumber(count * repeats, 7),
         `${showPlain(length, system)} x ${showReading(width, system)}`,
         show(line.blank.weight, "mass", system, 3),
-        releases.get(line) ?? "",
+        holesCounted(line.line, system),
+        releaseCell(releases.get(line)),
       ];
     }),
     "cuts",

@@ -85,7 +85,7 @@ describe.each(Object.keys(SHAPES) as (keyof typeof SHAPES)[])("%s", (name) => {
     plan.strips.forEach((_, direction) => {
       const outside = direction === 0 ? flanges : [1.5, 8, 1.5];
       const angles = direction === 0 ? anglesOf(name) : [90, 90];
-      const svg = drawBentProfile(plan.strips[direction]!.part, "in", "part", { width: 1e4, height: 1e4 });
+      const { svg } = drawBentProfile(plan.strips[direction]!.part, "in", "part", { width: 1e4, height: 1e4 });
       const seen = boxOf(/<path d="(M [^"]+)"/.exec(svg)![1]!);
       const folded = fold(outside, angles);
       // The mid line of a square leg lies half a thickness within the box, except at its free ends.

@@ -42,7 +42,7 @@ function contradictions(given: RandomBill): string[] {
   });
 
   const blanks = cells("BILL.BLANKS", "Length").map((row) => `${row["Part"]} ${row["Quantity"]}`);
-  const cut = rows("cutlist.html", 7)
+  const cut = rows("cutlist.html", 8)
     .filter(([, blank]) => blank!.includes(" x ") && !blank!.includes("lb"))
     .filter(([, , , , toCut]) => /^\d+$/.test(toCut!))
     .map(([part, , , , toCut]) => `${part} ${toCut}`);

@@ -3,9 +3,13 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { offcutsOf } from "../../src/bill/cut/offcuts.ts";
 import { hitsOf } from "../../src/bill/lines/bent-strip.ts";
+import { calendarOf } from "../../src/bill/nouns/calendar.ts";
 import type { BillPlan } from "../../src/bill/plan.ts";
+import { releaseOf } from "../../src/bill/release.ts";
 import { problemsSay } from "../../src/bill/says.ts";
 import { cutList } from "../../src/calc/cutting/cut-list.ts";
+import { instant } from "../../src/calc/schedule/calendar.ts";
+import { finish } from "../../src/calc/schedule/finish.ts";
 import { SHOP_TABLES } from "../../src/cells/example/invented-shop.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
@@ -29,14 +33,17 @@ const HEADER = [
   "Drawing radius",
   "Accepted",
   "Area",
+  "Revision",
+  "Holes",
+  "Hole diameter",
 ];
 const BILL: CellMatrix = [
   HEADER,
-  ["ANGLE", "shelf angle", "A1011 CS", "11 ga", 40, 12, "2; 3", "90", null, null, null, null, "Deck"],
+  ["ANGLE", "shelf angle", "A1011 CS", "11 ga", 40, 12, "2; 3", "90", null, null, null, null, "Deck", "B", 4, 0.5],
   ["ASKS", "asks for a radius", "A1011 CS", "11 ga", 10, 6, "2; 3", "90", null, null, 1.2, null, "Deck"],
   ["TOLD", "asked and accepted", "A1011 CS", "11 ga", 10, 6, "2; 3", "90", null, null, 1.2, "J. Poe, Mar 2", "Roof"],
   ["LONG", "longer than the bed", "A36", "1/4", 4, 130, "3; 3", "90", null, null, null, null, "Deck"],
-  ["THICK", "for the waterjet", "304", "3/8", 3, 8, "6", null, null, null, null, null, "Roof"],
+  ["THICK", "for the waterjet", "304", "3/8", 3, 8, "6", null, null, null, null, null, "Roof", "rev. C", 2, 0.75],
   ["PLATE", "flat", "A1011 CS", "11 ga", 6, 5, "9", null, null, null, null, null, "Roof"],
   ["ZED", "", "A1011 CS", "11 ga", 6, 8, "2; 3; 2", "90; -90", null, null, null, null, "Roof"],
   ["TRAY", "", "A1011 CS", "14 ga", 4, null, "1.5; 8; 1.5", "90; 90", "1.5; 6; 1.5", "90; 90", null, null, "Roof"],
@@ -51,6 +58,7 @@ const JOB: CellMatrix = [
   ["Quote", "Q-117"],
   ["Start", "2026-03-02 07:00"],
   ["Due", "2026-03-20"],
+  ["Currency", "USD"],
 ];
 const BOOK = [
   { name: "Parts", rows: BILL },
@@ -78,8 +86,10 @@ beforeAll(() => {
 const paper = (file: string): string => made.papers.find((one) => one.file === file)!.pages.join("\n");
 const setUp = (part: string): string => paper(`setup/${part}.html`);
 const line = (part: string) => plan.lines.find((one) => one.part === part)!;
+/** A part without the revision of its drawing. */
+const unrevised = (cell: string): string => cell.replace(/ rev \w+$/, "");
 const rowsOf = (markup: string, part: string) =>
-  rowsIn(markup).filter(([first, second]) => first === part || second === part);
+  rowsIn(markup).filter((row) => row.slice(0, 2).some((cell) => unrevised(cell) === part));
 
 describe("the bill of this test", () => {
   it("has lines of every kind", () => {
@@ -104,12 +114,20 @@ describe("every paper", () => {
     for (const { pages } of made.papers) for (const page of pages) expect(page).toContain(`plan ${plan.number}`);
   });
 
-  it("names rows that nobody confirmed from the plate once: on the index and at the head of the quote", () => {
+  it("names rows that nobody confirmed from the plate wherever something is set by them, and there alone", () => {
     expect(plan.notFromPlate).not.toEqual([]);
     const naming = made.papers.filter(({ pages }) =>
       pages.some((page) => page.includes("Not confirmed from the plate")),
     );
-    expect(naming.map(({ file }) => file)).toEqual(["index.html", "quote.html"]);
+    const setBy = (file: string) => /^(setup|tools)\/|^(index|quote|cutlist)/.test(file);
+    const stopped = plan.lines.filter(({ status }) => status === "stop").map(({ part }) => `setup/${part}.html`);
+    const uncut = ["setup/ABSENT.html"];
+    expect(naming.map(({ file }) => file)).toEqual(
+      made.papers.map(({ file }) => file).filter((file) => setBy(file) && ![...stopped, ...uncut].includes(file)),
+    );
+    const [punch, die] = [line("ANGLE").plan!.tools!.punch!.name, line("ANGLE").plan!.tools!.die.name];
+    expect(setUp("ANGLE")).toMatch(new RegExp(`Not confirmed from the plate: [^.]*\\b${punch}\\b[^.]*\\b${die}`));
+    expect(setUp("PLATE")).not.toContain(die);
   });
 });
 
@@ -142,19 +160,28 @@ describe("a set-up sheet", () => {
   it("has the hits of the plan's own order, with their settings and turns", () => {
     for (const { part, status, plan: planned } of plan.lines) {
       if (!planned || status === "stop") continue;
-      const hits = planned.strips.flatMap((strip) => [...hitsOf(strip)]);
+      // Letters in a second direction, as in the drawing of the flat.
+      const named = (bend: number, direction: number) => (direction === 0 ? `${bend}` : "ABCDEF"[bend - 1]);
+      const hits = planned.strips.flatMap((strip, direction) =>
+        hitsOf(strip).map((hit) => ({ ...hit, name: named(hit.bend, direction) })),
+      );
       const shown = rowsIn(/class="stops".*/s.exec(setUp(part))?.[0] ?? "").filter(
         (row) => row.length === 9 && /^\d+$/.test(row[0]!),
       );
       expect(shown.map(([, bend, , , setting]) => [bend, setting!.split(" ")[0]])).toEqual(
-        hits.map(({ bend, stop }) => [String(bend), showReading(stop, "in").split(" ")[0]]),
+        hits.map(({ name, stop }) => [name, showReading(stop, "in").split(" ")[0]]),
       );
-      expect(shown.map(([, , , , , , moves]) => moves!.includes("flip") && moves !== "no flip")).toEqual(
+      expect(shown.map(([, , , , , , moves]) => moves!.includes("flip over"))).toEqual(
         hits.map(({ flipped }) => flipped),
+      );
+      expect(shown.map(([, , , , , , moves]) => moves!.includes("end for end"))).toEqual(
+        hits.map(({ turned }) => turned),
       );
     }
     // A Z is turned over between its bends, whatever the order: one bend is up and one is down.
-    expect(setUp("ZED")).toMatch(/>(turn, )?flip</);
+    expect(setUp("ZED")).toMatch(/flip over, (same end|end for end)</);
+    expect(setUp("ZED")).toMatch(/drawn side (up|down)</);
+    expect(setUp("TRAY")).toContain("quarter turn, drawn side up");
   });
 
   it("shows the radius and the deduction the flat is made with", () => {
@@ -167,10 +194,76 @@ describe("a set-up sheet", () => {
   });
 });
 
+describe("what an operator asked", () => {
+  it("holes as the bill states them, on the set-up sheet and where they are cut; nothing where there are none", () => {
+    expect(setUp("ANGLE")).toContain("4 holes 0.5 in; positions by the drawing");
+    expect(setUp("ASKS")).not.toContain("by the drawing");
+    for (const [part, words] of [
+      ["ANGLE", "4 holes 0.5 in"],
+      ["THICK", "2 holes 0.75 in"],
+      ["PLATE", ""],
+    ] as const)
+      expect(rowsOf(paper("cutlist.html"), part).find((row) => row.length === 8)![5]).toBe(words);
+  });
+
+  it("a revision where the bill has one, on every paper that names the part", () => {
+    for (const file of ["setup/ANGLE.html", "cutlist.html", "load-in.html", "quote.html"])
+      expect(paper(file)).toContain("ANGLE rev B");
+    expect(setUp("THICK")).toContain("<h1>THICK rev C</h1>");
+    expect(setUp("PLATE")).toContain("<h1>PLATE</h1>");
+  });
+
+  it("a hold: its word large, why, and who lets it go; nothing of it on a line that may run", () => {
+    expect(setUp("ASKS")).toMatch(/class="halt">HOLD<.*asks for radius.*Accepted by/s);
+    expect(setUp("TOLD")).not.toContain('class="halt"');
+    const held = plan.lines.filter((one) => releaseOf(one) === "HOLD").map(({ part }) => part);
+    const rows = rowsIn(paper("cutlist.html")).filter((row) => row.length === 10);
+    expect(held).toContain("ASKS");
+    for (const part of plan.quoted.map((one) => one.part)) {
+      const cut = rows.filter((row) => `${row[5]} ${row[6]}`.includes(` x ${part}`));
+      expect(cut.every((row) => row[5]!.includes(`HOLD ${part}`) === held.includes(part))).toBe(true);
+    }
+    expect(rows.filter((row) => row[5]!.includes("HOLD")).length).toBeGreaterThan(0);
+  });
+
+  it("what money is counted in, as the job says it, and a blank where it does not", () => {
+    const quote = paper("quote.html");
+    expect(quote).toMatch(/>Price each, USD<.*>Price, USD</s);
+    const bare = jobPlan(
+      BOOK.map((sheet) => (sheet.name === "Job" ? { ...sheet, rows: JOB.slice(0, -1) } : sheet)),
+    )!.plan;
+    const about = { name: "x", version: "1", edition: "e", date: "2026-03-01", stale: 0, missing: [] };
+    const unsaid = printOf(bare, about)
+      .papers.find(({ file }) => file === "quote.html")!
+      .pages.join("");
+    expect(unsaid).toMatch(/<dt>Currency<\/dt><dd>_+</);
+    expect(unsaid).not.toMatch(/USD|\$/);
+  });
+
+  it("one thing about a time that is past, and the machines of a station that add up to it", () => {
+    const index = (date: string) =>
+      printOf(plan, { name: "x", version: "1", edition: "e", date, stale: 0, missing: [] }).papers[0]!.pages.join("");
+    expect(index("2026-03-20")).toMatch(/every line is in time|late: /);
+    expect(index("2026-03-21")).toContain("is past");
+    expect(index("2026-03-21")).not.toContain("in time");
+    const brake = plan.dates.stations.find(({ station }) => station === "Brake")!;
+    expect(brake.machines.length).toBeGreaterThan(0);
+    expect(brake.machines.reduce((sum, { load }) => sum + load, 0)).toBeCloseTo(brake.load, 6);
+    // Begun then, and with nothing else before it, the work of a station ends no later than the job must leave.
+    const { calendar, job } = plan.shop;
+    for (const { station, load, latestStart } of plan.dates.stations) {
+      if (latestStart === undefined) continue;
+      const shifts = calendarOf(calendar, station);
+      expect(finish(latestStart, load, shifts)).toBeLessThanOrEqual(job.due! + 1e-6);
+      expect(finish(instant(latestStart + 60), load, shifts)).toBeGreaterThan(job.due!);
+    }
+  });
+});
+
 describe("the cut list", () => {
   it("cuts every quoted piece once, with its extras, and nothing else", () => {
     for (const { part, isQuoted, plan: planned } of plan.lines) {
-      const cut = rowsOf(paper("cutlist.html"), part).filter((row) => row.length === 7);
+      const cut = rowsOf(paper("cutlist.html"), part).filter((row) => row.length === 8);
       expect(cut.map((row) => Number(row[4]))).toEqual(isQuoted ? [planned!.blanks] : []);
     }
   });
@@ -190,7 +283,7 @@ describe("the cut list", () => {
       const cuts = cutList(group.plan!).filter((row) => row.pattern === pattern.id);
       expect(rowsIn(page).filter((row) => row.length === 10)).toHaveLength(cuts.length);
       for (const { blank, count } of pattern.yields)
-        expect(rowsIn(page).find((row) => row.length === 6 && row[1] === blank)![2]).toBe(`${count * pattern.repeats}`);
+        expect(rowsIn(page).find((row) => row.length === 7 && row[1] === blank)![2]).toBe(`${count * pattern.repeats}`);
       // A tag for every offcut of the sheet, on its page alone.
       const own = offcutsOf(plan.groups).filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
       expect([...page.matchAll(/<p class="tag"><strong>[^:]*: (R\d+)</g)].map(([, tag]) => tag)).toEqual(
@@ -211,14 +304,17 @@ describe("the cut list", () => {
 describe("load-in, quote, first pieces and outlines", () => {
   it("the truck is loaded in the plan's order with quoted lines alone", () => {
     const loaded = rowsIn(paper("load-in.html")).filter((row) => row.length === 11);
-    expect(loaded.map(([, part]) => part)).toEqual(plan.load.map(({ plan: { line } }) => line.part));
+    expect(loaded.map(([, part]) => unrevised(part!))).toEqual(plan.load.map(({ plan: { line } }) => line.part));
     expect(loaded.map(([order]) => Number(order))).toEqual(plan.load.map((_, i) => i + 1));
-    for (const { part, isQuoted } of plan.lines) expect(loaded.some((row) => row[1] === part)).toBe(isQuoted);
+    for (const { part, isQuoted } of plan.lines)
+      expect(loaded.some((row) => unrevised(row[1]!) === part)).toBe(isQuoted);
   });
 
   it("the quote's prices are the plan's and add up to its total; the rest says why it has none", () => {
     const all = rowsIn(paper("quote.html"));
-    const lines = all.filter((row) => row.length === 5 && line(row[0]!));
+    const lines = all
+      .filter((row) => row.length === 5 && line(unrevised(row[0]!)))
+      .map(([part, ...row]) => [unrevised(part!), ...row]);
     expect(lines.map(([part]) => part)).toEqual(plan.quoted.map(({ part }) => part));
     for (const [part, , , each, price] of lines) {
       const wanted = plan.priceOf(plan.quoted.find((one) => one.part === part)!);

@@ -104,7 +104,7 @@ describe("the papers of the sample", () => {
 
   it("a set-up sheet shows drawing, back gauge, order, cautions and boxes to tick", () => {
     const sheet = paper("setup/DF-08.html");
-    expect(sheet.match(/<svg/g)).toHaveLength(5); // flat, bent, either hit at the gauge, and the end of the last
+    expect(sheet.match(/<svg xmlns/g)).toHaveLength(5); // flat, bent, either hit at the gauge, and the end of the last
     for (const words of ["Deck beam shoe", "Back gauge", "Guards", "First piece", 'class="box"'])
       expect(sheet).toContain(words);
     expect(sheet).toContain(">2.774<"); // 3 in flange less half the deduction, to the first bend line

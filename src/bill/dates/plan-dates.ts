@@ -1,6 +1,6 @@
 /** The fifth stage: whether each line is done by the time it must leave, and what saves it where it is not. */
 import type { Instant } from "../../calc/schedule/calendar.ts";
-import { workBetween } from "../../calc/schedule/finish.ts";
+import { latestStart, workBetween } from "../../calc/schedule/finish.ts";
 import { Deadline, type Place, type Verdict } from "../../calc/schedule/what-if.ts";
 import { SECONDS_PER_HOUR, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -30,6 +30,10 @@ export interface StationLoad {
   readonly overtime: Seconds;
   readonly short: Seconds;
   readonly finish: Instant;
+  /** From which the load of this bill alone is still done by the time the job must leave; undefined without a load. */
+  readonly latestStart: Instant | undefined;
+  /** The load by the machines of the station, by name; one without a machine has none. */
+  readonly machines: readonly { readonly name: string; readonly load: Seconds }[];
 }
 
 export interface DatesPlan {
@@ -72,7 +76,11 @@ export function planDates(
   );
   const found = new Map<LinePlan, LineDates>();
   for (const line of order) {
-    const tasks = line.works.map((each) => ({ place: places.get(each.station.name)!, time: timeOf(each) }));
+    const tasks = line.works.map((each) => ({
+      place: places.get(each.station.name)!,
+      machine: each.machine,
+      time: timeOf(each),
+    }));
     const leaves = wanted(line);
     const verdict = deadline.take(tasks, line.vendorDays, leaves);
     const lateBy = (done: Instant) => workBetween(leaves, done, general);
@@ -95,4 +103,9 @@ const loadOf = (place: Place, deadline: Deadline): StationLoad => ({
   load: deadline.load(place),
   ...deadline.hours(place),
   finish: deadline.finishOf(place),
+  latestStart: deadline.load(place) > 0 ? latestStart(deadline.due, deadline.load(place), place.calendar) : undefined,
+  machines: [...deadline.machines(place)]
+    .filter(([name]) => name !== "")
+    .map(([name, load]) => ({ name, load }))
+    .sort((a, b) => (a.name < b.name ? -1 : 1)),
 });

@@ -151,6 +151,15 @@ const withinRound = (nose: Millimetres | undefined, radius: Millimetres): Millim
   nose === undefined ? undefined : mm(Math.min(nose, NOSE_IN_ROUND * radius));
 const NOSE_IN_ROUND = 0.8; // chosen: the round under load is tighter than the one that is left
 
+/**
+ * Angle a bend is turned to under load, before it springs back: to the half degree that is read at a machine, rounded here
+ * once for every table and picture. undefined where nothing is known of the springback.
+ */
+export function turnedTo({ part, springback }: Pick<BentStrip, "part" | "springback">, bend: number) {
+  const over = springback[bend - 1];
+  return over === undefined ? undefined : degrees(Math.round(2 * (Math.abs(part.bends[bend - 1]!.angle) + over)) / 2);
+}
+
 /** A hit as it is set and made: what touches the gauge, where the gauge stands, how the sheet is moved for it. */
 export type StripHit = Pick<OrderedHit, "bend" | "gaugedEnd" | "stop" | "datum" | "turned" | "flipped">;
 

@@ -28,6 +28,8 @@ export interface BillLine {
   readonly row: number;
   readonly part: string;
   readonly description: string;
+  /** Of its drawing; undefined where the bill does not say. */
+  readonly revision: string | undefined;
   readonly material: Material;
   /** What is bought. */
   readonly nominal: Millimetres;
@@ -87,6 +89,7 @@ export const BESIDE_BENDS = {
   row: 0,
   part: "",
   description: "",
+  revision: undefined,
   quantity: 1,
   holes: 0,
   holeDiameter: undefined,

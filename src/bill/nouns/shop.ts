@@ -35,6 +35,8 @@ export interface Job {
   readonly name: string;
   readonly customer: string;
   readonly quote: string;
+  /** What money is counted in: "USD"; undefined where the table does not say, and then no sign is assumed. */
+  readonly currency: string | undefined;
   /** The day the quote bears, and how long it holds; undefined where the table does not say. */
   readonly quoteDay: Instant | undefined;
   readonly goodUntil: Instant | undefined;
@@ -77,6 +79,7 @@ export const NO_JOB: Job = {
   name: "",
   customer: "",
   quote: "",
+  currency: undefined,
   quoteDay: undefined,
   goodUntil: undefined,
   start: undefined,

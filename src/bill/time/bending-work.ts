@@ -49,6 +49,7 @@ export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: 
         plan,
         stationWork({
           station,
+          machine: plan.tools!.brake.name,
           setUp,
           share: ofSet * share,
           change: ofSet,

@@ -41,7 +41,8 @@ export function cuttingWork(
   const each = isSheared ? sheared(plan, shop, work) : onJet(plan, plan.cutting.waterjet!, shop, work);
   const station = stationNamed(isSheared ? "Shear" : "Waterjet", shop.stations);
   const pace = paceOf(station.name, shop, work);
-  const given = { station, each, pace, pieces: plan.blanks, people, note: how };
+  const machine = plan.cutting[cutter]!.name;
+  const given = { station, machine, each, pace, pieces: plan.blanks, people, note: how };
   if (!isSheared) return stationWork({ ...given, setUp: station.setUp });
   const change = station.setUp + (shop.rates.find("bladeGapSetting") ?? 0);
   const setUp = step(
@@ -113,7 +114,7 @@ export function benchWork(plan: LinePlan, cutter: Cutter, shop: WorkShop, work?:
   return [...byCount, ...inHouse].map(({ station, amount }) => {
     const each = stationTime(station.name, unitsOf(line, station, piece, amount), station.each ?? seconds(0), work);
     const pace = paceOf(station.name, shop, work);
-    return stationWork({ station, setUp: station.setUp, each, pace, pieces, people, note: "" });
+    return stationWork({ station, machine: "", setUp: station.setUp, each, pace, pieces, people, note: "" });
   });
 }
 

@@ -6,6 +6,8 @@ import type { Pace } from "./pace.ts";
 /** What one line has to do at one station: set-up, time of a piece, whole seconds of the run, people. */
 export interface StationWork {
   readonly station: Station;
+  /** Which of the shop's machines does it; "" at a bench. */
+  readonly machine: string;
   readonly setUp: Seconds;
   /** Part of the set-up that is its share of a change, of tools or of the shear's gap, and the whole change that is shared. */
   readonly share: Seconds;

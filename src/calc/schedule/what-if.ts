@@ -15,6 +15,8 @@ export interface Place {
 /** What one line has to do there, set-up included. */
 export interface Task {
   readonly place: Place;
+  /** Of those that stand there; "" where none does. */
+  readonly machine?: string;
   readonly time: Seconds;
 }
 
@@ -56,6 +58,7 @@ const NO_TIME = seconds(0);
  */
 export class Deadline {
   readonly #loads = new Map<string, number>();
+  readonly #machines = new Map<string, Map<string, Seconds>>();
 
   constructor(
     readonly start: Instant,
@@ -80,7 +83,11 @@ export class Deadline {
     const soonest = sent.reduce<Last | undefined>((a, { last }) => (a && a.done <= last.done ? a : last), undefined);
     const saves = (last: Last | undefined) => last && workBetween(after(last.done), after(regular.done), this.shop);
     const answer = (verdict: Verdict["verdict"], last: Last, kept: readonly Task[], note = ""): Verdict => {
-      for (const { place, time } of kept) this.#loads.set(place.name, this.load(place) + time);
+      for (const { place, time, machine = "" } of kept) {
+        this.#loads.set(place.name, this.load(place) + time);
+        const own = this.machines(place);
+        this.#machines.set(place.name, own.set(machine, seconds((own.get(machine) ?? 0) + time)));
+      }
       return {
         verdict,
         place: last.place,
@@ -121,6 +128,9 @@ export class Deadline {
 
   /** What the lines so far have brought there. */
   load = ({ name }: Place): Seconds => seconds(this.#loads.get(name) ?? 0);
+
+  /** The same by the machines that stand there. */
+  machines = ({ name }: Place): Map<string, Seconds> => this.#machines.get(name) ?? new Map();
 
   /** When a place has done its queue and what the lines so far have brought. */
   finishOf = (place: Place): Instant => finish(this.start, seconds(place.queue + this.load(place)), place.calendar);

@@ -8,6 +8,7 @@ const ANGLE = between(-180, 180, " degrees");
 export const BILL_COLUMNS = {
   part: { headers: ["Part", "Line", "Mark", "Item", "Blank"], kind: "text" },
   description: { headers: ["Description"], kind: "text", optional: true },
+  revision: { headers: ["Revision", "Rev"], kind: "text", optional: true },
   material: { headers: ["Material"], kind: "text" },
   thickness: { headers: ["Thickness"], kind: "thickness" },
   actual: { headers: ["Actual thickness"], kind: "thickness", optional: true },

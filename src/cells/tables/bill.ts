@@ -67,6 +67,7 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     row: row.row,
     part: row.part,
     description: row.description ?? "",
+    revision: row.revision,
     material,
     thickness,
     nominal,

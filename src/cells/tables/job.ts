@@ -28,6 +28,7 @@ export const JOB_ITEMS = {
   areas: ["Areas, first needed first", "Areas"],
   pace: ["Pace"],
   profit: ["Profit as"],
+  currency: ["Currency"],
 } as const;
 type JobItem = keyof typeof JOB_ITEMS;
 
@@ -107,6 +108,7 @@ export const readJob = remembered((given, name, { system }): Job => {
     name: text("name"),
     customer: text("customer"),
     quote: text("quote"),
+    currency: text("currency").trim() || undefined,
     quoteDay: day,
     goodUntil: day === undefined || valid === undefined ? undefined : instant(day + valid * SECONDS_PER_DAY),
     start: at("start"),

@@ -1,6 +1,7 @@
 /** Open work of several jobs as a worksheet has it: one row a part and station, as BILL.TIMES answers them, with the job. */
 import type { OpenJob, OpenStep } from "../../bill/week/open-step.ts";
 import { rankOf } from "../../bill/week/step-rank.ts";
+import type { Instant } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
 import { readDue, readInstant } from "../parameters/instant.ts";
@@ -76,7 +77,10 @@ export const weekSteps = () =>
     asRow,
   );
 
-/** Rows of one job and part follow each other as the work does, whatever their order in the table; what is done is left out. */
+/**
+ * Rows of one job and part follow each other as the work does, whatever their order in the table; what is done is left
+ * out. A part that is due on several dates is made once for each of them.
+ */
 export function openSteps(rows: readonly WeekRow[]): { readonly jobs: readonly OpenJob[]; readonly steps: OpenStep[] } {
   const names = [...new Set(rows.map(({ job }) => job))];
   const jobs = names.map((name): OpenJob => {
@@ -85,9 +89,16 @@ export function openSteps(rows: readonly WeekRow[]): { readonly jobs: readonly O
   });
   const steps: OpenStep[] = [];
   const parts = new Map<string, WeekRow[]>();
+  const partOf = ({ job, line }: WeekRow) => `${job} | ${line.part}`;
+  const dues = new Map<string, Set<Instant>>();
+  for (const row of rows)
+    if (row.due !== undefined) dues.set(partOf(row), new Set([...(dues.get(partOf(row)) ?? []), row.due]));
   for (const row of rows) {
-    const key = `${row.job} | ${row.line.part}`;
-    parts.set(key, [...(parts.get(key) ?? []), row]);
+    const dated = [...(dues.get(partOf(row)) ?? [])];
+    // The date may stand beside one of its operations alone.
+    const due = row.due ?? (dated.length === 1 ? dated[0] : undefined);
+    const key = `${partOf(row)} | ${due}`;
+    parts.set(key, [...(parts.get(key) ?? []), { ...row, due }]);
   }
   for (const own of parts.values()) {
     const inOrder = [...own].sort((a, b) => rankOf(a) - rankOf(b));

@@ -85,7 +85,7 @@ export const week: Command = async (args, context) => {
   }
 };
 
-function filesOf(given: readonly string[]): readonly string[] {
+export function filesOf(given: readonly string[]): readonly string[] {
   const files = given.flatMap((path) =>
     isFolder(callerPath(path))
       ? workbooksBelow(callerPath(path))
@@ -99,15 +99,20 @@ function filesOf(given: readonly string[]): readonly string[] {
   return files;
 }
 
+/** A job is called as its file, where two files are called the same by their paths. */
+export function jobNames(files: readonly string[]): string[] {
+  const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
+  return names.map((name, i) => (names.indexOf(name) === names.lastIndexOf(name) ? name : itemAt(files, i)));
+}
+
 /** A file that cannot be read, holds no job, or is given twice is named; the others are planned. */
 function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, interactive }: CommandContext) {
   const files = given.filter((file, i) => given.findIndex((one) => callerPath(one) === callerPath(file)) === i);
-  const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
+  const names = jobNames(files);
   const jobs: WeekJob[] = [];
   const faults = given.length > files.length ? ["a workbook is given twice; it is planned once"] : [];
   files.forEach((file, i) => {
-    const own = itemAt(names, i);
-    const name = names.indexOf(own) === names.lastIndexOf(own) ? own : file;
+    const name = itemAt(names, i);
     try {
       const read = weekJob(name, bookIn(file), shop);
       if (interactive) note(`${name}: ${i + 1} of ${files.length}\n`);

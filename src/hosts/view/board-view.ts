@@ -3,12 +3,9 @@ import { SHAPE_BOX } from "../../papers/drawing/shape.ts";
 import type { JobFigures } from "../../papers/job-figures.ts";
 import type { ListedLine } from "../../papers/line-list.ts";
 import { element } from "../pane/dom/element.ts";
+import { Counters } from "../pane/line/counters.ts";
 import { MARKS } from "../pane/line/line-view.ts";
 import type { Board } from "./protocol.ts";
-
-type Filter = "stop" | "check" | "clear" | "no quote" | "late";
-const FILTERS: readonly Filter[] = ["stop", "check", "clear", "no quote", "late"];
-const WORST_FIRST: readonly ListedLine["status"][] = ["stop", "check", "clear"];
 
 export interface BoardEvents {
   /** A line of the bill by its row; `open`: it is to be seen at once, where there is room for one thing. */
@@ -24,8 +21,7 @@ export class BoardView {
   readonly #list = element("ul", { role: "listbox", tabindex: "0", "aria-label": "Lines of the bill" });
   readonly #options = new Map<number, { readonly option: HTMLElement; told: string }>();
   #lines: readonly ListedLine[] = [];
-  #late: ReadonlySet<number> | undefined;
-  #filter: Filter | undefined;
+  readonly #counters: Counters;
   /** Rows in the order they are shown in: nothing moves by itself when a line gets better. */
   #shown: number[] = [];
   #selected: number | undefined;
@@ -33,9 +29,10 @@ export class BoardView {
   areKeysOn = true;
 
   constructor(
-    private readonly counters: HTMLElement,
+    counters: HTMLElement,
     private readonly events: BoardEvents,
   ) {
+    this.#counters = new Counters(counters, () => this.#filtered());
     const heads = ["", "Part", "Qty", "Shape", "Sheet and tools", "Worst reason"];
     this.element.append(
       this.#missing,
@@ -55,7 +52,7 @@ export class BoardView {
 
   /** Another bill: the first problem is opened. */
   first(): void {
-    this.#filter = undefined;
+    this.#counters.filter = undefined;
     this.#choose();
     this.#draw();
     const [first] = this.#shown;
@@ -65,11 +62,14 @@ export class BoardView {
   /** The lines as they are now; what changed of them is drawn anew. */
   update({ lines, missing }: Board): void {
     this.#lines = lines;
+    this.#counters.update(lines);
     this.#missing.replaceChildren(...missing.map((sentence) => element("li", {}, sentence)));
     const rows = new Set(lines.map(({ row }) => row));
     const known = new Set(this.#shown);
     const gone = this.#shown.some((row) => !rows.has(row));
-    const added = lines.filter((line) => !known.has(line.row) && !this.#options.has(line.row) && this.#fits(line));
+    const added = lines.filter(
+      (line) => !known.has(line.row) && !this.#options.has(line.row) && this.#counters.fits(line),
+    );
     if (gone) this.#shown = this.#shown.filter((row) => rows.has(row));
     this.#shown.push(...added.map(({ row }) => row));
     this.#draw();
@@ -77,8 +77,7 @@ export class BoardView {
 
   /** Which lines are late is known a while after the rest. */
   figures({ late }: JobFigures): void {
-    this.#late = late && new Set(late);
-    this.#count();
+    this.#counters.late(late);
   }
 
   select(row: number, open = false): void {
@@ -118,22 +117,11 @@ export class BoardView {
     this.events.problem(at < 0 ? count : `Problem ${at + 1} of ${problems.length}`, problems.length > 0);
   }
 
-  #fits(line: ListedLine): boolean {
-    const { status, row, isQuoted } = line;
-    if (this.#filter === undefined) return true;
-    if (this.#filter === "no quote") return !isQuoted;
-    if (this.#filter === "late") return this.#late?.has(row) ?? false;
-    return status === this.#filter;
-  }
-
-  /** What the filter lets through, the worst first. */
   #choose(): void {
-    const fit = this.#lines.filter((line) => this.#fits(line));
-    this.#shown = WORST_FIRST.flatMap((status) => fit.filter((line) => line.status === status).map(({ row }) => row));
+    this.#shown = this.#counters.chosen().map(({ row }) => row);
   }
 
-  #setFilter(filter: Filter): void {
-    this.#filter = this.#filter === filter ? undefined : filter;
+  #filtered(): void {
     this.#choose();
     this.#draw();
     this.#list.scrollTop = 0;
@@ -148,7 +136,6 @@ export class BoardView {
     const { children } = this.#list;
     if (options.length !== children.length || options.some((one, i) => one !== children[i]))
       this.#list.replaceChildren(...options);
-    this.#count();
     this.#sayProblem();
   }
 
@@ -180,36 +167,6 @@ export class BoardView {
       element("span", { class: "reason" }, line.reason === "" ? "—" : line.reason),
     );
     return option;
-  }
-
-  #count(): void {
-    const of = (status: string) => this.#lines.filter((line) => line.status === status).length;
-    const counts: Record<Filter, number | undefined> = {
-      stop: of("stop"),
-      check: of("check"),
-      clear: of("clear"),
-      "no quote": this.#lines.filter(({ isQuoted }) => !isQuoted).length,
-      late: this.#late?.size,
-    };
-    if (this.counters.childElementCount === 0)
-      this.counters.append(
-        ...FILTERS.map((filter) => {
-          const button = element("button", { type: "button", class: filter.replace(" ", "-") });
-          button.addEventListener("click", () => this.#setFilter(filter));
-          return button;
-        }),
-      );
-    FILTERS.forEach((filter, i) => {
-      const button = this.counters.children[i]!;
-      const mark = MARKS[filter as keyof typeof MARKS];
-      const count = counts[filter];
-      button.setAttribute("aria-pressed", String(this.#filter === filter));
-      button.replaceChildren(
-        ...(mark ? [element("span", { class: "mark", "aria-hidden": "true" }, mark), " "] : []),
-        element("b", {}, count === undefined ? "–" : String(count)),
-        element("span", { class: "word" }, ` ${filter}`),
-      );
-    });
   }
 
   #key(event: KeyboardEvent): void {

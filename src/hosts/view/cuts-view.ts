@@ -17,13 +17,25 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
   const picture = element("figure");
   const named = element("p", { class: "named", role: "status" });
   const list = element("ol");
+  const strip = element("div", { class: "cut-strip", role: "group", "aria-label": "Sheets" });
+  strip.append(...sheets.map((sheet, i) => thumbnail(sheet, i, () => show(i))));
+  strip.addEventListener("keydown", (event) => {
+    const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    if (step === undefined) return;
+    event.preventDefault();
+    show(at + step).focus();
+  });
   const button = (words: string, by: number) => {
     const one = element("button", { type: "button" }, words);
-    one.addEventListener("click", () => {
-      at = (at + by + sheets.length) % sheets.length;
-      draw();
-    });
+    one.addEventListener("click", () => show(at + by));
     return one;
+  };
+  const show = (index: number): HTMLElement => {
+    at = (index + sheets.length) % sheets.length;
+    draw();
+    const small = strip.children[at] as HTMLElement;
+    small.scrollIntoView({ block: "nearest", inline: "nearest" });
+    return small;
   };
   const mark = (number: string | undefined) => {
     for (const one of made.querySelectorAll(".marked")) one.classList.remove("marked");
@@ -34,6 +46,10 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
   };
   const draw = () => {
     const sheet = sheets[at]!;
+    [...strip.children].forEach((small, i) => {
+      small.setAttribute("aria-current", String(i === at));
+      small.setAttribute("tabindex", i === at ? "0" : "-1");
+    });
     title.textContent = `Sheet ${at + 1} of ${sheets.length}: ${sheet.title}`;
     about.textContent = sheet.about;
     const svg = asSvg(sheet.svg);
@@ -57,9 +73,19 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
     mark((event.target as Element).closest("[data-cut]")?.getAttribute("data-cut") ?? undefined),
   );
   made.append(element("div", { class: "cuts-head" }, title, button("‹ Sheet before", -1), button("Next sheet ›", 1)));
-  made.append(about, picture, named, list);
+  made.append(strip, about, picture, named, list);
   draw();
   return made;
+}
+
+/** The sheet in small, with what it is cut from and how often. */
+function thumbnail({ title, about, repeats, svg }: CutSheet, i: number, show: () => void): HTMLElement {
+  const small = asSvg(svg);
+  small.setAttribute("aria-hidden", "true");
+  const often = repeats > 1 ? [element("b", {}, ` × ${repeats}`)] : [];
+  const button = element("button", { type: "button", title: about }, small, `${i + 1}: ${title}`, ...often);
+  button.addEventListener("click", show);
+  return button;
 }
 
 const HINT = "Point at a cut, in the drawing or in the list, to see which it is.";

@@ -15,6 +15,7 @@ export class Files {
 
   static async served(): Promise<{ files: Files; bytes: Uint8Array }> {
     const [name, workbook] = await Promise.all([fetch("name").then((answer) => answer.text()), fetch("workbook")]);
+    if (!workbook.ok) throw new Error(await workbook.text());
     const files = new Files(name);
     files.#opened = workbook.headers.get("x-version") ?? undefined;
     return { files, bytes: new Uint8Array(await workbook.arrayBuffer()) };

@@ -11,6 +11,7 @@ export interface KeyActions {
 
 /** Regions of the page in the order F6 goes round. */
 const REGIONS = ["#counters", "#work", "#line", "#places"];
+const MAIN = "[role=listbox], [role=grid]";
 const FOCUSABLE = 'button:not([disabled]), [tabindex="0"], input, textarea, select, a[href]';
 
 export function listenToKeys(actions: KeyActions): void {
@@ -64,9 +65,11 @@ function nextRegion(by: 1 | -1): void {
   const here = regions.findIndex((region) => region.contains(document.activeElement));
   for (let i = 1; i <= regions.length; i++) {
     const region = regions[(here + by * i + 2 * regions.length) % regions.length]!;
-    const target = [...region.querySelectorAll<HTMLElement>(`[role=listbox], [role=grid], ${FOCUSABLE}`)].find(
-      (one) => one.offsetParent !== null,
-    );
+    // The list or the table itself before what stands above it.
+    const target = [
+      ...region.querySelectorAll<HTMLElement>(MAIN),
+      ...region.querySelectorAll<HTMLElement>(FOCUSABLE),
+    ].find((one) => one.offsetParent !== null);
     if (!target) continue;
     target.focus();
     return;

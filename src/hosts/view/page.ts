@@ -94,7 +94,9 @@ const places = new Places({
 });
 
 async function openBytes(from: Files, bytes: Uint8Array): Promise<void> {
-  const opened = await engine.open(bytes);
+  const opened = await engine.open(bytes).catch((problem: Error) => {
+    throw problem instanceof Ended ? problem : new Error(`${from.name}: ${problem.message}`);
+  });
   files = from;
   history.clear();
   show(opened);
@@ -120,8 +122,7 @@ async function showLine(row: number): Promise<void> {
   shownLine = row;
   const { report, fix } = await engine.ask({ ask: "line", row });
   if (shownLine !== row || !report) return; // the person has moved on
-  const inTable = element("button", { type: "button" }, "Show in the table");
-  inTable.addEventListener("click", () => goTo(row));
+  const inTable = offer("Show in the table", async () => goTo(row));
   const view = lineView(report, fix, () => void attempt(() => applyFix(row)));
   const drawings = element("button", { type: "button", class: "to-drawings" }, "Drawings, hit by hit");
   drawings.addEventListener("click", () => places.screen("drawing"));
@@ -191,22 +192,21 @@ async function lookAgain(): Promise<void> {
   if (shownLine !== undefined) await showLine(shownLine);
 }
 
-const step = (which: "undo" | "redo"): Promise<void> => inTurn(() => stepped(which));
-
-async function stepped(which: "undo" | "redo"): Promise<void> {
-  await history.step(which, async (edits: readonly Edit[]) => {
-    const { sheet, row, column } = edits[0]!;
-    const wasTable = places.isTable;
-    await send(() => engine.edit(...edits));
-    if (wasTable !== places.isTable) return; // the person has moved on
-    if (wasTable) {
-      places.openSheet(sheet);
-      await tables.show(sheet, { row, column });
-    } else if (sheet === board?.header.sheet) lines.select(row - board.header.row + 1);
-    say(which === "undo" ? "Undone." : "Done again.");
+const step = (which: "undo" | "redo"): Promise<void> =>
+  inTurn(async () => {
+    await history.step(which, async (edits: readonly Edit[]) => {
+      const { sheet, row, column } = edits[0]!;
+      const wasTable = places.isTable;
+      await send(() => engine.edit(...edits));
+      if (wasTable !== places.isTable) return; // the person has moved on
+      if (wasTable) {
+        places.openSheet(sheet);
+        await tables.show(sheet, { row, column });
+      } else if (sheet === board?.header.sheet) lines.select(row - board.header.row + 1);
+      say(which === "undo" ? "Undone." : "Done again.");
+    });
+    showHistory();
   });
-  showHistory();
-}
 
 function showHistory(): void {
   button("undo").disabled = !history.canUndo;
@@ -214,12 +214,11 @@ function showHistory(): void {
 }
 
 /** Long calls (a cut plan) begin when nobody has typed for a moment; until they are done their answers are old. */
-const PAUSE_MS = 800;
 let finishing: ReturnType<typeof setTimeout> | undefined;
 function finishSoon(): void {
   clearTimeout(finishing);
   document.body.classList.add("old");
-  finishing = setTimeout(() => void attempt(finish), PAUSE_MS);
+  finishing = setTimeout(() => void attempt(finish), 800);
 }
 
 async function finish(): Promise<void> {
@@ -261,8 +260,8 @@ async function watch(): Promise<void> {
 }
 
 button("save").addEventListener("click", () => void attempt(save));
-button("undo").addEventListener("click", () => void attempt(() => step("undo")));
-button("redo").addEventListener("click", () => void attempt(() => step("redo")));
+for (const which of ["undo", "redo"] as const)
+  button(which).addEventListener("click", () => void attempt(() => step(which)));
 button("previous").addEventListener("click", () => lines.step(-1));
 button("next").addEventListener("click", () => lines.step(1));
 button("cancel").addEventListener("click", () =>
@@ -270,6 +269,8 @@ button("cancel").addEventListener("click", () =>
     clearTimeout(finishing);
     const again = await engine.end();
     if (again) show(again);
+    clearTimeout(finishing); // begun again by itself it could never be ended
+    say("Ended; nothing was changed. Price, dates and sheets are not worked out. ", offer("Work them out", finish));
   }),
 );
 listenToKeys({
@@ -284,6 +285,7 @@ takeDropped(async (name, bytes, isWorkbook) => {
   if (isWorkbook && (!isUnsaved || confirm(`Open ${name}? What was typed here since the last save is lost.`)))
     await attempt(() => openBytes(new Files(name), bytes));
   if (isWorkbook) return;
+  say("");
   places.open("start");
   await attempt(() => start.take(name, bytes));
 });

@@ -52,7 +52,10 @@ export function understood(asked: ListAsked): ListUnderstood {
   // Where a column is missing the map is what shows which it could be.
   const columns = isRefused ? refusalOr(() => columnsOf(asked)) : list.columns;
   return {
-    refused: isRefused ? list.message : "",
+    // How a command is told is nothing to a page, where it is chosen below.
+    refused: isRefused
+      ? list.message.replace(/say which it is, by heading or letter: --columns.*$/s, "say which it is below")
+      : "",
     lines: isRefused ? 0 : list.lines,
     columns: (columns instanceof Refusal ? [] : columns).map(({ letter, title, read: as, why = "" }) => ({
       letter,

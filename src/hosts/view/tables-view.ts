@@ -115,10 +115,12 @@ export class TablesView {
         return locked ? undefined : content;
       },
       typed: (cells: readonly TypedSpot[]) => this.events.typed(cells.map((cell) => ({ sheet, ...cell }))),
-      turn: (step) => {
+      turn: async (step) => {
         const at = this.#beside.indexOf(this.#open);
         const next = this.#beside[(at + step + this.#beside.length) % this.#beside.length]!;
         this.turnTo(next);
+        await this.show(next);
+        this.focus(); // the next key goes on from there
       },
       row: (change) => this.events.row(this.place, change),
     };

@@ -19,7 +19,18 @@ export interface PartColumn {
   readonly keepsText?: true;
 }
 
-export type JobKey = "job" | "customer" | "number" | "day" | "valid" | "start" | "due" | "areas" | "pace" | "profit";
+export type JobKey =
+  | "job"
+  | "customer"
+  | "number"
+  | "day"
+  | "valid"
+  | "start"
+  | "due"
+  | "areas"
+  | "pace"
+  | "profit"
+  | "currency";
 
 export interface JobContents {
   readonly system: UnitSystem;

@@ -26,6 +26,7 @@ const ROWS: readonly (readonly [key: JobKey, item: string, style: StyleName, hin
   ],
   ["pace", "Pace", "inputText", '"rush" adds the rush charge of the sheet Shop.'],
   ["profit", "Profit as", "inputText", '"margin", a share of the price, or "markup", a share of the cost.'],
+  ["currency", "Currency", "inputText", "Stands at every sum that is printed, such as USD; none is assumed."],
 ];
 
 /** A cell of this sheet for a formula elsewhere. */

@@ -116,6 +116,7 @@ const ITEM_OF: Readonly<Record<JobKey, keyof typeof JOB_ITEMS>> = {
   areas: "areas",
   pace: "pace",
   profit: "profit",
+  currency: "currency",
 };
 
 /** From the job's table, or from a sheet Job that has its items beside their entries. */

@@ -3,7 +3,8 @@ import { type BentPart, checkPart } from "../../bill/pictures.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
-import { FIGURE, type Frame, fitted, Ink, NOTE } from "./ink.ts";
+import { type Drawn, FIGURE, type Frame, fitted, Ink, NOTE, scaleSays } from "./ink.ts";
+import { ring, stretch } from "./ring.ts";
 import { at, boxOf, type Point, path } from "./svg.ts";
 
 interface Corner {
@@ -72,18 +73,34 @@ const ARC_POINTS = 8;
 const FRAME: Frame = { width: 58, height: 46 };
 const LARGEST = 1.5; // a small clip is not drawn larger than this
 
+/** What is marked on the part. */
+export interface BentFault {
+  readonly bends?: true;
+  /** Counted from 0. */
+  readonly flange?: number;
+  /** From a flange's inside face, mm. */
+  readonly holesFrom?: number;
+}
+
 /** Refuses (Refusal) a part that no sheet can be. Lengths in mm; figures are written in the reader's units. */
-export function drawBentProfile(part: BentPart, system: UnitSystem, name = "part", frame = FRAME): string {
+export function drawBentProfile(
+  part: BentPart,
+  system: UnitSystem,
+  name = "part",
+  frame = FRAME,
+  fault: BentFault = {},
+): Drawn {
   checkPart(part);
   const { d, points, corners } = midLine(part);
   const box = boxOf([...points, ...corners.map(({ mold }) => mold)]);
   const length = (value: number) => show(value, "length", system, 4);
   const plain = (value: number) => length(value).replace(/ \S+$/, "");
-  const { ink } = fitted(frame, Math.min(LARGEST, frame.width / Math.max(1, box.right - box.left)), (scale) => {
+  const { ink, scale } = fitted(frame, Math.min(LARGEST, frame.width / Math.max(1, box.right - box.left)), (scale) => {
     const ink = new Ink();
     const put = ([x, y]: Point): Point => [x * scale, y * scale];
     const thick = Math.max(part.thickness * scale, LEAST_THICK);
     ink.add(path(d(scale), { "stroke-width": thick, "stroke-linecap": "butt", opacity: 0.75 }), points.map(put), thick);
+    markFault(ink, part, corners, put, fault);
     corners.forEach((corner, i) => {
       label(ink, part, corner, i, scale);
     });
@@ -93,12 +110,42 @@ export function drawBentProfile(part: BentPart, system: UnitSystem, name = "part
     });
     return ink;
   });
-  return ink.svg(
+  const svg = ink.svg(
     `${name}: bent profile`,
     `Sheet ${length(part.thickness)} thick, ${part.bends.length} bends. Outside flanges ${part.flanges.map(length).join(", ")}; bend angles ${part.bends.map(({ angle }) => `${showNumber(angle)} degrees`).join(", ")}.`,
   );
+  const isThick = part.thickness * scale < LEAST_THICK;
+  return { svg, words: [], height: ink.height, scale: `${scaleSays(scale)}${isThick ? ", sheet drawn thicker" : ""}` };
 }
 const LEAST_THICK = 0.8; // mm on paper: a thin sheet is still seen
+
+function markFault(
+  ink: Ink,
+  part: BentPart,
+  corners: readonly Corner[],
+  put: (point: Point) => Point,
+  { bends, flange, holesFrom }: BentFault,
+): void {
+  if (bends) for (const { mold } of corners) ring(ink, put(mold));
+  if (flange !== undefined) {
+    const { from, to } = legEnds(part, corners, flange, part.flanges[flange]!);
+    ring(ink, put([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]));
+  }
+  if (holesFrom === undefined) return;
+  corners.forEach(({ mold, direction }, i) => {
+    const turn = (part.bends[i]!.angle * Math.PI) / 180;
+    const sine = Math.abs(Math.sin(turn));
+    if (sine < LEAST_SINE) return;
+    // Where the inside face of one flange meets the outside of the other.
+    const face = part.thickness / sine;
+    for (const [way, length] of [
+      [direction + Math.PI, part.flanges[i]!],
+      [direction - turn, part.flanges[i + 1]!],
+    ] as const)
+      stretch(ink, put(step(mold, way, face)), put(step(mold, way, Math.min(face + holesFrom, length))));
+  });
+}
+const LEAST_SINE = 0.5; // a bend under 30 degrees has no face to measure from
 
 /** Mold-line ends of an outside flange, in the order in which its outside lies to the left. */
 function legEnds(part: BentPart, corners: readonly Corner[], i: number, flange: number): { from: Point; to: Point } {

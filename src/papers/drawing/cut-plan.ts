@@ -6,9 +6,10 @@
 import type { CutListRow, PieceOut, PlannedPattern } from "../../bill/pictures.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import { cutLabel, fewestPlaces, pieceLabel } from "./cut-labels.ts";
-import { type Ends, followCuts, type Region } from "./cut-regions.ts";
+import { cutLabel, fewestPlaces, keyOver, type Label, pieceLabel } from "./cut-labels.ts";
+import { type Ends, followCuts, type LaidPieces, type Region } from "./cut-regions.ts";
 import { edgeLabels, isThrough } from "./edge-labels.ts";
+import { scaleSays } from "./ink.ts";
 import { type Box, drawing, element, LETTERS, line, type Point, path, text } from "./svg.ts";
 
 export interface SheetDrawn {
@@ -36,7 +37,7 @@ export function drawPattern(
   rows: readonly CutListRow[],
   sheet: SheetDrawn,
   system: UnitSystem,
-): string {
+): { readonly svg: string; readonly scale: string } {
   const { w, h, yields } = pattern;
   const { pieces, lines } = followCuts(pattern, rows);
   const isWider = lines.some((cut) => isThrough(cut) && cut.row.axis === "h");
@@ -44,19 +45,35 @@ export function drawPattern(
   const letter = Math.max(w, h) / (along - (isWider ? EDGE_LETTERS : 0));
   const edges = edgeLabels(lines, { w, h, letter, system });
   const flip = (region: Region): Region => ({ ...region, y: h - region.y - region.h });
-  const labels = pieces.flatMap((laid) => {
-    const words = { key: sheet.keys.get(laid.out.blank ?? "") ?? "", tag: sheet.tags.get(laid.out.id) ?? "" };
-    return pieceLabel(laid, flip(laid.region), words, letter, system);
-  });
+  const keyOf = ({ out }: LaidPieces) => sheet.keys.get(out.blank ?? "") ?? "";
+  const labels: Label[] = [];
+  const bare: LaidPieces[] = [];
+  const named = new Set<string | undefined>();
+  for (const laid of pieces) {
+    const words = { key: keyOf(laid), tag: sheet.tags.get(laid.out.id) ?? "" };
+    const found = pieceLabel(laid, flip(laid.region), words, letter, system);
+    if (found.length > 0) named.add(laid.out.blank);
+    else bare.push(laid);
+    labels.push(...found);
+  }
+  // Small pieces: first those of which none is named yet.
+  for (const laid of bare.toSorted((a, b) => Number(named.has(a.out.blank)) - Number(named.has(b.out.blank)))) {
+    const whole = { left: 0, top: 0, right: w, bottom: h };
+    const over = keyOver(flip(laid.region), keyOf(laid), letter, { sheet: whole, taken: labels.map(({ box }) => box) });
+    if (over) labels.push(over);
+  }
   const names = labels.map(({ box }) => box);
   const numbers: Box[] = edges.labels.map(({ box }) => box);
   const write = (value: number) => show(value, "length", system, 5);
-  return drawing(
+  const box = around({ left: 0, top: 0, right: w, bottom: h + MARGIN * letter }, edges.labels);
+  const [width, height] = [box.right - box.left + letter, box.bottom - box.top + letter];
+  const scale = scaleSays(Math.min((sheet.isHalf ? PAGE.width / 2 : PAGE.width) / width, PAGE.height / height));
+  const svg = drawing(
     {
       title: `${patternTitle(pattern, sheet.name)}, ${write(w)} x ${write(h)}`,
       description: `Each sheet gives ${yields.map(({ blank, count }) => `${count} x ${blank}`).join(", ")} in ${rows.length} rows of the cut list, numbered as there.`,
-      box: { left: 0, top: -edges.above * letter, right: w + edges.right * letter, bottom: h },
-      margin: letter * MARGIN,
+      box,
+      margin: letter / 2,
       letter,
     },
     ...pieces.flatMap(({ out, each }) => each.map((region) => pieceShape(out, flip(region), letter))),
@@ -65,6 +82,7 @@ export function drawPattern(
     ),
     element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
     ...labels.map(({ markup }) => markup),
+    ...edges.leaders,
     ...edges.labels.map(({ markup }) => markup),
     ...lines
       .filter((cut) => !isThrough(cut))
@@ -87,7 +105,17 @@ export function drawPattern(
     datumCorner(h, sheet.isHalf ? "datum corner" : `datum corner: ${sheet.edges}`, letter),
     grainArrow(w, h, sheet.grain, letter),
   );
+  return { svg, scale };
 }
+/** What the paper gives a drawing, mm. */
+const PAGE = { width: 191.9, height: 106 };
+
+const around = (sheet: Box, labels: readonly Label[]): Box => ({
+  left: Math.min(sheet.left, ...labels.map(({ box }) => box.left)),
+  top: Math.min(sheet.top, ...labels.map(({ box }) => box.top)),
+  right: Math.max(sheet.right, ...labels.map(({ box }) => box.right)),
+  bottom: Math.max(sheet.bottom, ...labels.map(({ box }) => box.bottom)),
+});
 
 /** "Pattern 3: cut 2 sheets of Plate 3/16". */
 export const patternTitle = ({ id, repeats }: PlannedPattern, sheet: string): string =>

@@ -60,26 +60,32 @@ export function followCuts(pattern: PlannedPattern, rows: readonly CutListRow[])
   return { pieces: sideBySide(laid), lines };
 }
 
+/** Rows of alike pieces, then rows of such rows, until none lies along another: what they are is then written once. */
 function sideBySide(laid: readonly { readonly out: PieceOut; readonly region: Region }[]): LaidPieces[] {
-  const found: LaidPieces[] = [];
-  for (const { out, region } of laid) {
-    const last = found.at(-1);
-    const both = last && isAlike(last.out, out) ? joined(last, region) : undefined;
-    if (both) found[found.length - 1] = both;
-    else found.push({ out, count: 1, each: [region], region });
+  let found: LaidPieces[] = laid.map(({ out, region }) => ({ out, count: 1, each: [region], region }));
+  for (let before = 0; before !== found.length; ) {
+    before = found.length;
+    const kept: LaidPieces[] = [];
+    for (const one of found) {
+      const at = kept.findIndex((other) => isAlike(other.out, one.out) && joined(other, one) !== undefined);
+      if (at < 0) kept.push(one);
+      else kept[at] = joined(kept[at]!, one)!;
+    }
+    found = kept;
   }
   return found;
 }
 
 const isAlike = (a: PieceOut, b: PieceOut): boolean => a.kind === "blank" && a.blank === b.blank && a.w === b.w;
 
-function joined({ out, count, each, region: a }: LaidPieces, b: Region): LaidPieces | undefined {
+function joined({ out, count, each, region: a }: LaidPieces, other: LaidPieces): LaidPieces | undefined {
+  const { region: b } = other;
   const same = (one: number, other: number) => Math.abs(one - other) < LAST_BITS;
   const beside = same(a.y, b.y) && same(a.h, b.h) && same(a.x + a.w, b.x);
   const above = same(a.x, b.x) && same(a.w, b.w) && same(a.y + a.h, b.y);
   if (!beside && !above) return undefined;
   const region = beside ? { ...a, w: a.w + b.w } : { ...a, h: a.h + b.h };
-  return { out, count: count + 1, each: [...each, b], region };
+  return { out, count: count + other.count, each: [...each, ...other.each], region };
 }
 
 const LAST_BITS = 1e-6; // millimetres: sums of sizes that are equal on paper

@@ -1,20 +1,19 @@
 /** Numbers of the cuts through the whole sheet, with what is set, beside its edge: inside they would hide pieces and each other. */
 import { showPlain } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import { type Label, LETTER_WIDTH, numberBox } from "./cut-labels.ts";
+import { type Label, numberBox, numberWidth } from "./cut-labels.ts";
 import type { CutLine } from "./cut-regions.ts";
+import { spread } from "./dimension.ts";
 import { line, type Point } from "./svg.ts";
 
-/** Rows above the sheet, one over another where cuts stand close; the letters that a row and the column at the right take. */
-const ROWS = 3;
+/** Letters that a row above the sheet and the column at the right take. */
 const ROW = 1.4;
 const COLUMN = 7;
 
 export interface Edges {
   readonly labels: readonly Label[];
-  /** Room taken above the sheet and to its right, in letters. */
-  readonly above: number;
-  readonly right: number;
+  /** From the cuts to their labels: drawn first, so that no line runs over a label. */
+  readonly leaders: readonly string[];
 }
 
 /** Whether a cut goes from edge to edge of the sheet. */
@@ -36,31 +35,38 @@ export function edgeLabels(
   });
   const upright = found.filter(({ isUpright }) => isUpright).sort((a, b) => a.at - b.at);
   const level = found.filter(({ isUpright }) => !isUpright).sort((a, b) => a.at - b.at);
-  const ends = new Array<number>(ROWS).fill(Number.NEGATIVE_INFINITY);
-  let above = 0;
-  const tops = upright.map(({ words, at }) => {
-    const half = (words.length * LETTER_WIDTH * letter) / 2 + letter / 4;
-    // The lowest row that is free here, else the one that is free soonest.
-    const free = ends.findIndex((end) => end <= at - half);
-    const row = free >= 0 ? free : ends.indexOf(Math.min(...ends));
-    const x = Math.max(at, ends[row]! + half);
-    ends[row] = x + half;
-    above = Math.max(above, row + 1);
-    const y = -(row + 0.6) * ROW * letter;
-    return led([at, 0], [x, y + letter / 2], numberBox(words, [x, y], letter), letter);
-  });
-  let below = Number.NEGATIVE_INFINITY;
-  const rights = level.map(({ words, at }) => {
-    const y = Math.max(at, below + ROW * letter);
-    below = y;
+  const widths = upright.map(({ words }) => numberWidth(words, letter) + letter / 2);
+  // As many rows as they need side by side, each label as near to its cut as the others of its row allow.
+  const rows = Math.ceil(widths.reduce((sum, width) => sum + width, 0) / w);
+  const tops = Array.from({ length: rows }, (_, row) => {
+    const own = upright.flatMap((cut, i) => (i % rows === row ? [{ ...cut, width: widths[i]! }] : []));
+    const places = spread(
+      own.map(({ at }) => at),
+      own.map(({ width }) => width),
+    );
+    const y = -(row + 0.8) * ROW * letter;
+    return own.map(({ words, at }, i) =>
+      led([at, 0], [places[i]!, y + letter / 2], numberBox(words, [places[i]!, y], letter), letter),
+    );
+  }).flat();
+  const heights = spread(
+    level.map(({ at }) => at),
+    level.map(() => ROW * letter),
+  );
+  const rights = level.map(({ words, at }, i) => {
     const x = w + (COLUMN * letter) / 2 + letter / 2;
-    const half = (words.length * LETTER_WIDTH * letter) / 2;
-    return led([w, at], [x - half, y], numberBox(words, [x, y], letter), letter);
+    return led(
+      [w, at],
+      [x - numberWidth(words, letter) / 2, heights[i]!],
+      numberBox(words, [x, heights[i]!], letter),
+      letter,
+    );
   });
-  return { labels: [...tops, ...rights], above: above * ROW, right: level.length > 0 ? COLUMN + 1 : 0 };
+  const all = [...tops, ...rights];
+  return { labels: all.map(({ label }) => label), leaders: all.map(({ leader }) => leader) };
 }
 
-const led = (from: Point, to: Point, { markup, box }: Label, letter: number): Label => ({
-  markup: line(from, to, { "stroke-width": letter / 24 }) + markup,
-  box,
+const led = (from: Point, to: Point, label: Label, letter: number) => ({
+  label,
+  leader: line(from, to, { "stroke-width": letter / 24 }),
 });

@@ -4,8 +4,9 @@ import type { Degrees, Millimetres } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
-import { type Frame, fitted, Ink, THICK, THIN } from "./ink.ts";
-import { boxOf, element, type Point } from "./svg.ts";
+import { type Drawn, type Frame, fitted, Ink, scaleSays, THICK, THIN } from "./ink.ts";
+import { ring } from "./ring.ts";
+import { boxOf, type Point } from "./svg.ts";
 
 export interface PicturedHit {
   readonly part: BentPart;
@@ -13,21 +14,16 @@ export interface PicturedHit {
   /** Numbers of the bends made before. */
   readonly finished: readonly number[];
   readonly hit: Hit;
-  /** Overbend under load, degrees. */
+  /** Overbend under load, degrees, and the angle that is read at the machine; undefined where nothing is known of it. */
   readonly springback: Degrees;
+  readonly turnedTo: Degrees | undefined;
   readonly name: string;
   /** How the tools are known, in words; "" by their real outlines. */
   readonly drawn: string;
-  /** What the plan found in the way; undefined where the hit can be made. */
-  readonly obstacle: { readonly words: string; readonly isAtDie: boolean } | undefined;
+  /** What the plan found in the way, or, without words, where it is wrong though the hit can be made. */
+  readonly obstacle: { readonly words: string | undefined; readonly isAtDie: boolean } | undefined;
   /** Where the back gauge stands; undefined where the plan sets none. */
   readonly stop: Millimetres | undefined;
-}
-
-export interface HitPicture {
-  readonly svg: string;
-  /** What stands below it. */
-  readonly words: readonly string[];
 }
 
 const FRAME: Frame = { width: 57, height: 37 };
@@ -35,10 +31,10 @@ const LARGEST = 1.2; // times true size
 const PUNCH_SHOWN = 0.6; // of the height of the rest: enough of the punch to know it by
 
 /** Before the stroke: how the sheet lies at the gauge. Throws Refusal on an impossible part, tools or bend numbers. */
-export function drawAtGauge(pictured: PicturedHit, system: UnitSystem, frame = FRAME): HitPicture {
+export function drawAtGauge(pictured: PicturedHit, system: UnitSystem, frame = FRAME): Drawn {
   const { part, press, finished, hit, springback, name, stop } = pictured;
   const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "flat");
-  const { ink } = fitted(frame, LARGEST, (scale) => {
+  const { ink, scale } = fitted(frame, frame.largest ?? LARGEST, (scale) => {
     const { ink, die, tip } = drawTools({ sheet, tools, scale, isGaugeShown: true });
     if (stop !== undefined) {
       const [x, low] = [Math.min(...tools.finger.map(([fx]) => fx)) * scale, die.bottom];
@@ -48,44 +44,38 @@ export function drawAtGauge(pictured: PicturedHit, system: UnitSystem, frame = F
     return ink;
   });
   const setTo = stop === undefined ? "" : ` The gauge stands ${showMark(stop, system)} from the middle of the die.`;
-  return { svg: ink.svg(`${name}: bend ${hit.bend} at the gauge`, `${SEEN}${setTo}`), words: [] };
+  return {
+    svg: ink.svg(`${name}: bend ${hit.bend} at the gauge`, `${SEEN}${setTo}`),
+    words: [],
+    height: ink.height,
+    scale: scaleSays(scale),
+  };
 }
 
 /** At the bottom of the stroke, with the least gap between the sheet and what is above it. Throws as the other one. */
-export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame = FRAME): HitPicture {
-  const { part, press, finished, hit, springback, name, drawn, obstacle } = pictured;
+export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame = FRAME): Drawn {
+  const { part, press, finished, hit, springback, turnedTo, name, drawn, obstacle } = pictured;
   const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "loaded");
   const tip = Math.min(...tools.punch.map(([, y]) => y));
   const least = leastGap(sheet, [tools.punch, tools.ram], tip, part.thickness);
   const { angle } = part.bends[hit.bend - 1]!;
-  const { ink } = fitted(frame, LARGEST, (scale) => {
+  const { ink, scale } = fitted(frame, frame.largest ?? LARGEST, (scale) => {
     const { ink } = drawTools({ sheet, tools, scale, isGaugeShown: false });
     if (obstacle !== undefined) ring(ink, toPaper(obstacle.isAtDie || !least ? shorterEnd(sheet) : least.from, scale));
     else if (least) ink.line(toPaper(least.from, scale), toPaper(least.to, scale), THIN * 1.5, "1 0.6");
     return ink;
   });
   const words = [
-    `to ${showNumber(Math.abs(angle))}°, under load ${showNumber(Math.abs(angle) + springback, 3)}°`,
+    `to ${showNumber(Math.abs(angle))}°${turnedTo === undefined ? "" : `, under load ${showNumber(turnedTo)}°`}`,
     obstacle?.words ?? (least ? `least gap ${show(least.gap, "length", system, 3)}` : "nothing rises beside the punch"),
   ];
   const known = drawn === "" ? "" : `; ${drawn}`;
   return {
     svg: ink.svg(`${name}: end of bend ${hit.bend}`, `${SEEN} Bend ${hit.bend} ${words.join("; ")}${known}.`),
     words,
+    height: ink.height,
+    scale: scaleSays(scale),
   };
-}
-
-const RING = 3; // mm of paper
-
-/** Marks what is wrong. */
-function ring(ink: Ink, [cx, cy]: Point): void {
-  const markup = element("circle", { class: "ring", cx, cy, r: RING, fill: "none", "stroke-width": THICK });
-  ink.add(
-    markup,
-    [0, 1, 2, 3, 4].map(
-      (i): Point => [cx + RING * Math.cos((i * Math.PI) / 2), cy + RING * Math.sin((i * Math.PI) / 2)],
-    ),
-  );
 }
 
 /** Where the leg ends that lies on the die the shorter way. */

@@ -4,7 +4,8 @@ import type { Millimetres } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Chain, chainBelow, type Dimension, dimension, spread } from "./dimension.ts";
-import { FIGURE, type Frame, fitted, Ink, NOTE, THICK, THIN, widthOf } from "./ink.ts";
+import { type Drawn, FIGURE, type Frame, fitted, Ink, NOTE, scaleSays, THICK, THIN, widthOf } from "./ink.ts";
+import { ring } from "./ring.ts";
 import { at, drawing, element, type Point, path, polygon } from "./svg.ts";
 
 export interface FlatOptions {
@@ -14,6 +15,8 @@ export interface FlatOptions {
   readonly gaugedEnd?: "first" | "last" | undefined;
   /** The strip that is bent in the second direction: its bend lines lie along the blank's length. */
   readonly cross?: BentPart | undefined;
+  /** What is marked: the ends of the bend lines, or of a side of the drawing. */
+  readonly fault?: "bend lines" | "across" | "up" | undefined;
   /** Of the picture on paper. */
   readonly frame?: Frame;
 }
@@ -28,8 +31,8 @@ export function drawFlat(
   part: BentPart,
   side: Millimetres,
   system: UnitSystem,
-  { name = "part", grain, gaugedEnd = "first", cross, frame = FRAME }: FlatOptions = {},
-): string {
+  { name = "part", grain, gaugedEnd = "first", cross, fault, frame = FRAME }: FlatOptions = {},
+): Drawn {
   if (part.bends.length > 0) checkPart(part);
   const length = flatLength(part);
   const width = cross ? flatLength(cross) : side;
@@ -39,7 +42,7 @@ export function drawFlat(
   const { ink, scale } = fitted(room, Math.min(LARGEST, frame.width / length), (scale) => {
     const ink = new Ink();
     const long = length * scale;
-    const high = cross ? width * scale : Math.min(Math.max(width * scale, LEAST_HIGH), MOST_HIGH);
+    const high = heightOf(width, scale, cross);
     ink.polygon(
       [
         [0, 0],
@@ -58,6 +61,7 @@ export function drawFlat(
       const { angle } = part.bends[i]!;
       bendLine(ink, [x * scale, -OVER], [x * scale, high + OVER], angle);
     }
+    for (const point of faultEnds(fault, { lines: lines.map((x) => x * scale), long, high })) ring(ink, point);
     labels(
       ink,
       lines.map((x) => x * scale),
@@ -81,11 +85,44 @@ export function drawFlat(
       { from: [long, 0], to: [long, high], words: showMark(width, system), bold: true },
       cross ? ink.box.right - long + 3 : 0,
     );
-    if (!cross && high < width * scale - 1e-6) breakMark(ink, long, high * 0.6);
+    if (!cross && high < width * scale - SAME_MM) breakMark(ink, long, high * 0.6);
     if (grain) grainArrow(ink, [long + 11, high + 4], grain);
     return ink;
   });
-  return ink.svg(`${name}: flat blank`, description({ part, cross, width, grain, gaugedEnd }, system, scale));
+  const isWhole = Math.abs(heightOf(width, scale, cross) - width * scale) < SAME_MM;
+  return {
+    svg: ink.svg(`${name}: flat blank`, description({ part, cross, width, grain, gaugedEnd }, system, scale)),
+    words: [],
+    height: ink.height,
+    scale: isWhole ? scaleSays(scale) : `length ${scaleSays(scale)}, width not to scale`,
+  };
+}
+const SAME_MM = 1e-6;
+
+/** On paper: a blank with one direction of bends is drawn no higher and no lower than can be read. */
+const heightOf = (width: number, scale: number, cross: BentPart | undefined): number =>
+  cross ? width * scale : Math.min(Math.max(width * scale, LEAST_HIGH), MOST_HIGH);
+
+function faultEnds(
+  fault: FlatOptions["fault"],
+  { lines, long, high }: { readonly lines: readonly number[]; readonly long: number; readonly high: number },
+): Point[] {
+  if (fault === "bend lines")
+    return lines.flatMap((x): Point[] => [
+      [x, 0],
+      [x, high],
+    ]);
+  if (fault === "across")
+    return [
+      [0, high / 2],
+      [long, high / 2],
+    ];
+  return fault === "up"
+    ? [
+        [long / 2, 0],
+        [long / 2, high],
+      ]
+    : [];
 }
 
 const OVER = 3; // mm that a bend line goes beyond the blank, so that it is not taken for a cut

@@ -2,6 +2,7 @@
  * A picture in millimetres of paper. The part is scaled, its letters never: they keep the size they are read at. What is
  * drawn takes its place, so that no text lies on another or on a line.
  */
+import { showNumber } from "../../units/show.ts";
 import { type Box, element, escapeMarkup, LETTERS, line, type Point, polygon, text } from "./svg.ts";
 
 const MM_PER_POINT = 25.4 / 72;
@@ -181,7 +182,24 @@ function lettersAt([x, y]: Point, words: string, { size = FIGURE, turn = 0 }: Wr
 export interface Frame {
   readonly width: number;
   readonly height: number;
+  /** Times true size, where it may be drawn larger than usual. */
+  readonly largest?: number;
 }
+
+/** A picture of a part. */
+export interface Drawn {
+  readonly svg: string;
+  /** What stands below it. */
+  readonly words: readonly string[];
+  /** On paper, mm. */
+  readonly height: number;
+  /** As it is printed, or that it is not to scale. */
+  readonly scale: string;
+}
+
+/** "1:2.4" */
+export const scaleSays = (scale: number): string =>
+  scale < 1 ? `1:${showNumber(1 / scale, 2)}` : `${showNumber(scale, 2)}:1`;
 
 /** Drawn as large as its frame allows: what is written beside the part decides how much is left for it. */
 export function fitted(frame: Frame, largest: number, draw: (scale: number) => Ink): { ink: Ink; scale: number } {

@@ -156,7 +156,7 @@ const named = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [`<h2>${title}</h2>${list(lines)}`];
 
 /** "Brake 2; Weld, with Pier railing": machines of the chain, each with the other jobs that are on it in between. */
-function chainSays(chain: readonly PlannedStep[], { jobs }: Week): string {
+export function chainSays(chain: readonly PlannedStep[], { jobs }: Week): string {
   const own = chain.at(-1)?.job;
   return [...new Set(chain.map(({ machine }) => machine))]
     .map((machine) => {

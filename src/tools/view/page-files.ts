@@ -9,12 +9,41 @@ export interface PageFile {
 }
 
 const SCRIPTS = { page: "src/hosts/view/page.ts", engine: "src/hosts/view/engine-thread.ts" };
+const WEEK_SCRIPTS = {
+  "week-page": "src/hosts/view/week/week-page.ts",
+  "week-engine": "src/hosts/view/week/week-engine.ts",
+};
 const STYLES = ["src/hosts/pane/pane.css", "src/hosts/view/view.css", "src/hosts/view/grid.css"];
+
+const JAVASCRIPT = "text/javascript; charset=utf-8";
+const CSS = "text/css; charset=utf-8";
+const HTML = "text/html; charset=utf-8";
 
 /** `root` is the repository's top. */
 export async function pageFiles(root: string): Promise<ReadonlyMap<string, PageFile>> {
+  const read = (path: string) => readFileSync(resolve(root, path));
+  const styles = STYLES.map((path) => read(path).toString("utf8"));
+  return new Map<string, PageFile>([
+    ["", { type: HTML, content: read("src/hosts/view/index.html") }],
+    ["page.css", { type: CSS, content: Buffer.from(styles.join("\n")) }],
+    ...(await bundled(root, SCRIPTS)),
+  ]);
+}
+
+/** The pages of the bills, and that of their week. */
+export async function weekFiles(root: string): Promise<ReadonlyMap<string, PageFile>> {
+  const read = (path: string) => readFileSync(resolve(root, path));
+  return new Map<string, PageFile>([
+    ...(await pageFiles(root)),
+    ["week.html", { type: HTML, content: read("src/hosts/view/week/week.html") }],
+    ["week.css", { type: CSS, content: read("src/hosts/view/week/week.css") }],
+    ...(await bundled(root, WEEK_SCRIPTS)),
+  ]);
+}
+
+async function bundled(root: string, entryPoints: Readonly<Record<string, string>>): Promise<[string, PageFile][]> {
   const { outputFiles } = await build({
-    entryPoints: SCRIPTS,
+    entryPoints,
     outdir: resolve(root, ".build/view"),
     absWorkingDir: root,
     bundle: true,
@@ -28,14 +57,8 @@ export async function pageFiles(root: string): Promise<ReadonlyMap<string, PageF
     charset: "utf8",
     logLevel: "error",
   });
-  const read = (path: string) => readFileSync(resolve(root, path));
-  const styles = STYLES.map((path) => read(path).toString("utf8"));
-  return new Map<string, PageFile>([
-    ["", { type: "text/html; charset=utf-8", content: read("src/hosts/view/index.html") }],
-    ["page.css", { type: "text/css; charset=utf-8", content: Buffer.from(styles.join("\n")) }],
-    ...outputFiles.map(({ path, contents }): [string, PageFile] => [
-      path.split(/[\\/]/).at(-1)!,
-      { type: "text/javascript; charset=utf-8", content: contents },
-    ]),
+  return outputFiles.map(({ path, contents }) => [
+    path.split(/[\\/]/).at(-1)!,
+    { type: JAVASCRIPT, content: contents },
   ]);
 }

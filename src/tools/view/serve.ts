@@ -9,12 +9,23 @@ import { gzipSync } from "node:zlib";
 import { type Kept, type ToSave, versionOf } from "./copy-file.ts";
 import type { PageFile } from "./page-files.ts";
 
-interface ServedWorkbook {
+export interface ServedWorkbook {
   readonly name: string;
   /** As it is on disk now. */
   bytes(): Uint8Array;
   /** Keeps the bytes and says where; throws with a sentence where they cannot be kept. */
   save(save: ToSave): Kept;
+}
+
+/** Open jobs of one week: the week's page, and below it, by number, the page of each bill. */
+export interface ServedWeek {
+  readonly jobs: readonly ServedWorkbook[];
+  /** What the jobs are called, each otherwise. */
+  readonly names: readonly string[];
+  /** ISO; undefined: by the clock of whoever looks. */
+  readonly now: string | undefined;
+  /** Whose tables rule. */
+  readonly shop: (() => Uint8Array) | undefined;
 }
 
 export const POLICY =
@@ -32,7 +43,7 @@ export interface ServedPage {
 /** `port` 0 takes any free one. */
 export async function servePage(
   files: ReadonlyMap<string, PageFile>,
-  workbook: ServedWorkbook,
+  served: ServedWorkbook | ServedWeek,
   port = 0,
 ): Promise<ServedPage> {
   const token = randomBytes(24).toString("base64url");
@@ -59,22 +70,32 @@ export async function servePage(
     const { pathname } = new URL(request.url ?? "/", `http://${own}`);
     if (!pathname.startsWith(`/${token}/`)) return say(404, "not found");
     const path = pathname.slice(token.length + 2);
-    if (path === "save" && request.method === "POST") return save(request, say);
+    const [, number, rest = ""] = /^(?:(\d{1,3})\/)?(.*)$/s.exec(path)!;
+    const workbook = "jobs" in served ? served.jobs[Number(number)] : number === undefined ? served : undefined;
+    if (number !== undefined && !workbook) return say(404, "not found");
+    if (workbook && rest === "save" && request.method === "POST") return save(workbook, request, say);
     if (request.method !== "GET") return say(405, "not allowed");
-    if (path === "name") return say(200, workbook.name);
-    if (path === "version") return say(200, versionOf(workbook.bytes()));
-    if (path === "workbook") {
-      const bytes = workbook.bytes();
+    const onDisk = (read: () => Uint8Array, isVersion = false) => {
+      const bytes = readOr(read);
+      if (typeof bytes === "string") return say(422, bytes);
+      if (isVersion) return say(200, versionOf(bytes));
       const more = { "content-type": "application/octet-stream", "x-version": versionOf(bytes) };
       response.writeHead(200, { ...head, ...more }).end(bytes);
-      return;
+    };
+    if (workbook) {
+      if (rest === "name") return say(200, workbook.name);
+      if (rest === "version" || rest === "workbook") return onDisk(() => workbook.bytes(), rest === "version");
+    } else if ("jobs" in served) {
+      const { names, now, shop } = served;
+      if (rest === "week") return say(200, JSON.stringify({ names, now: now ?? null, hasShop: !!shop }));
+      if (rest === "shop" && shop) return onDisk(shop);
     }
-    const file = packed.get(path);
+    const file = packed.get("jobs" in served && path === "" ? "week.html" : rest);
     if (!file) return say(404, "not found");
     response.writeHead(200, { ...head, "content-type": file.type, "content-encoding": "gzip" }).end(file.content);
   }
 
-  async function save(request: IncomingMessage, say: Say): Promise<void> {
+  async function save(workbook: ServedWorkbook, request: IncomingMessage, say: Say): Promise<void> {
     const pieces: Buffer[] = [];
     let size = 0;
     for await (const piece of request) {
@@ -94,7 +115,7 @@ export async function servePage(
       if (kept.version === undefined) say(409, kept.words, named);
       else say(200, kept.words, { ...named, "x-version": kept.version });
     } catch (problem) {
-      say(422, problem instanceof Error ? problem.message : String((problem as { message?: string }).message));
+      say(422, messageOf(problem));
     }
   }
 
@@ -110,4 +131,15 @@ export async function servePage(
         server.closeAllConnections();
       }),
   };
+}
+
+const messageOf = (problem: unknown): string => String((problem as { message?: string }).message ?? problem);
+
+/** A file that is gone, or cannot be read: the sentence says so. */
+function readOr(read: () => Uint8Array): Uint8Array | string {
+  try {
+    return read();
+  } catch (problem) {
+    return messageOf(problem);
+  }
 }

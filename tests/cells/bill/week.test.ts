@@ -40,7 +40,23 @@ describe("WEEK.DATES", () => {
     // Cut 7:00-8:05, bent 8:05-11:35 on tools set before, welded 11:35-15:30 and 7:00-8:05: 8:05 h past the last second of Monday.
     expect(column(found, "Finish")[0]).toBeCloseTo(hour(MONDAY + 1, 8 + 5 / 60), 9);
     expect(column(found, "Late")[0]).toBeCloseTo(8 + 5 / 60 + 1 / 3600, 9);
-    expect(column(found, "Decided at")).toEqual(["Shear; Brake; Weld"]);
+    expect(column(found, "Decided at")).toEqual(["Shear A; Brake A; Weld A"]);
+  });
+
+  it("a date beside one operation is the part's; two dates are two deliveries, each made in full", () => {
+    const shear = ["Fair", "A", "Shear", 5, 65, "10 ga"];
+    const brake = ["Fair", "A", "Brake", 30, 240, "V 1"];
+    const once = ask("WEEK.DATES", steps([...shear, MONDAY + 1], [...brake, MONDAY + 1]));
+    expect(ask("WEEK.DATES", steps([...shear, null], [...brake, MONDAY + 1]))).toEqual(once);
+    // Two lines of one part: the brake, set once, ends 210 min after the first 210, which began at 8:05.
+    const twice = ask(
+      "WEEK.DATES",
+      steps(...[1, 2].flatMap((day) => [shear, brake].map((row) => [...row, MONDAY + day]))),
+    );
+    expect(column(twice, "Finish")[0]).toBeCloseTo(hour(MONDAY, 15 + 5 / 60), 9);
+    expect(column(twice, "Due")[0]).toBeCloseTo(MONDAY + 3 - 1 / 86_400, 9);
+    // A date beside the shear and another beside the brake: nobody knows which, so each is a delivery of its own.
+    expect(column(ask("WEEK.DATES", steps([...shear, MONDAY + 1], [...brake, MONDAY + 2])), "Late")).toEqual([0]);
   });
 
   it("what is due first goes first, and equal words in Set for share the set-up", () => {

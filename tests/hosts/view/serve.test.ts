@@ -50,6 +50,41 @@ describe("the server of the page", () => {
     expect(POLICY).not.toMatch(/unsafe|https?:|\*/);
   });
 
+  it("serves a week: its page at the top, each bill below its number, a file that is gone with a sentence", async () => {
+    const file = (text: string) => ({ type: "text/html", content: new TextEncoder().encode(text) });
+    const save = () => ({ words: "", name: "", version: "" });
+    const gone = () => {
+      throw new Error("b.xlsx is gone");
+    };
+    const jobs = [
+      { name: "a.xlsx", bytes: () => new Uint8Array([7]), save },
+      { name: "b.xlsx", bytes: gone, save },
+    ];
+    const week = await servePage(
+      new Map([
+        ["", file("bill")],
+        ["week.html", file("week")],
+      ]),
+      { jobs, names: ["a", "b"], now: undefined, shop: undefined },
+    );
+    const get = async (path: string) => {
+      const answer = await fetch(`${week.url}${path}`);
+      return `${answer.status} ${await answer.text()}`;
+    };
+    try {
+      expect(await get("")).toBe("200 week");
+      expect(await get("0/")).toBe("200 bill");
+      expect(await get("0/name")).toBe("200 a.xlsx");
+      expect(await get("0/workbook")).toBe("200 \u0007");
+      expect(await get("1/workbook")).toBe("422 b.xlsx is gone");
+      expect(await get("2/name")).toBe("404 not found");
+      expect(await get("name")).toBe("404 not found");
+      expect(JSON.parse((await get("week")).slice(4))).toEqual({ names: ["a", "b"], now: null, hasShop: false });
+    } finally {
+      await week.close();
+    }
+  });
+
   it("has a token of at least 128 bits that is another one each time", async () => {
     const save = () => ({ words: "", name: "", version: "" });
     const other = await servePage(new Map(), { name: "", bytes: () => new Uint8Array(), save });

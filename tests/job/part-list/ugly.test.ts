@@ -284,7 +284,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
   "five reasons to refuse a list, all at once": [
     [
       'refused: columns must be a heading of the list or the letter of a column; got "Foo"',
-      'columns must be a column of a bill such as Part, Description, Material, Thickness, Actual thickness, Quantity, Width, Flanges; got "Bend anglse"; nearest is "Bend angles"',
+      'columns must be a column of a bill such as Part, Description, Revision, Material, Thickness, Actual thickness, Quantity, Width; got "Bend anglse"; nearest is "Bend angles"',
       'column "Bends" must be said: angles, or how many; got nothing; for angles --columns "Bends=Bend angles", to leave it out --columns "Bends="',
       'column for Quantity must be one of the list; got "B "Qty" and G "Qty""; say which: --columns "B=Quantity"',
       'parts must be a range whose heading has a column "Thickness", "Width"; got "Part, Qty, Material, Tickness, Bends, Flanges, Qty"; not read: D "Tickness", E "Bends"; say which it is, by heading or letter: --columns "...=Thickness; ...=Width", or of every line: --every "Thickness=...; Width=..."',

@@ -17,7 +17,7 @@ const drawn = (name: string) => ({
 });
 const DRAWN = PLAN.patterns.map((pattern) => ({
   pattern,
-  svg: drawPattern(pattern, LIST, drawn(pattern.stock), "in"),
+  svg: drawPattern(pattern, LIST, drawn(pattern.stock), "in").svg,
 }));
 
 const numbers = (svg: string, name: string) =>
@@ -32,7 +32,7 @@ describe("a pattern of the cut plan", () => {
     limits({ leastRemnant: 100 }),
     { units: 1_000_000 },
   );
-  const svg = drawPattern(plan.patterns[0]!, cutList(plan), drawn("s<1>"), "mm");
+  const { svg } = drawPattern(plan.patterns[0]!, cutList(plan), drawn("s<1>"), "mm");
 
   test("escapes what people typed", () => {
     expect(svg).toContain("&lt;b &amp; &quot;c&quot;&gt;");

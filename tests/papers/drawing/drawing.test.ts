@@ -12,7 +12,7 @@ const BRACKET = {
 };
 
 describe("the flat", () => {
-  const svg = drawFlat(BRACKET, mm(101.6), "in", { name: "B1", grain: "across" });
+  const svg = drawFlat(BRACKET, mm(101.6), "in", { name: "B1", grain: "across" }).svg;
   it("says length, width, bend line, direction, gauge edge and grain to a reader who cannot see it", () => {
     expect(svg).toContain("Flat 4.531 in by 4 in.");
     expect(svg).toContain("Bend lines at 1.7655 in (up 90 degrees) from edge 1.");
@@ -21,7 +21,7 @@ describe("the flat", () => {
   it("tells a bend down from a bend up by the stroke, not by colour", () => {
     const down = { ...BRACKET, bends: [{ ...BRACKET.bends[0]!, angle: degrees(-90) }] };
     const dashes = (drawing: string) => /stroke-dasharray="([^"]+)"/.exec(drawing)![1];
-    expect(dashes(drawFlat(down, mm(101.6), "in"))).not.toBe(dashes(svg));
+    expect(dashes(drawFlat(down, mm(101.6), "in").svg)).not.toBe(dashes(svg));
     expect(svg).not.toMatch(/(fill|stroke)="(?!none|currentColor|Canvas)[^"]*"/);
   });
 });
@@ -29,7 +29,7 @@ describe("the flat", () => {
 describe("the flat of a plate", () => {
   const plate = { thickness: mm(6.35), flanges: [mm(203.2)], bends: [] };
   it("is its outline alone: no bend line, no gauge", () => {
-    const svg = drawFlat(plate, mm(101.6), "in", { name: "P1", grain: "along" });
+    const { svg } = drawFlat(plate, mm(101.6), "in", { name: "P1", grain: "along" });
     expect(svg).toContain("Flat 8 in by 4 in. No bends. Grain along its width.");
     expect(svg).not.toContain("gauge");
     expect(svg).not.toContain("stroke-dasharray");
@@ -38,7 +38,7 @@ describe("the flat of a plate", () => {
 
 describe("the bent profile", () => {
   it("is as thick as the sheet, and its mid line is flanges less setbacks plus the arc", () => {
-    const svg = drawBentProfile(BRACKET, "mm", "B1", { width: 1e4, height: 1e4 });
+    const { svg } = drawBentProfile(BRACKET, "mm", "B1", { width: 1e4, height: 1e4 });
     const scale = 1.5; // of true size on paper, the largest there is
     const drawn = /<path d="M 0 0 L ([\d.]+) 0 A ([\d.]+) [\d.]+ 0 0 0 ([\d.]+) -([\d.]+) [^>]*stroke-width="([\d.]+)"/
       .exec(svg)!
@@ -67,6 +67,6 @@ describe("text from a workbook", () => {
     expect(escapeMarkup(`<img src=x onerror="a('b')">&`)).toBe(
       "&lt;img src=x onerror=&quot;a(&#39;b&#39;)&quot;&gt;&amp;",
     );
-    expect(drawFlat(BRACKET, mm(100), "in", { name: "<script>" })).not.toContain("<script>");
+    expect(drawFlat(BRACKET, mm(100), "in", { name: "<script>" }).svg).not.toContain("<script>");
   });
 });

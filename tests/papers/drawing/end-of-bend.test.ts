@@ -20,6 +20,7 @@ const drawn = (second?: number, words = "tools drawn from their tables", springb
       finished: [],
       hit: { bend: 1, gaugedEnd: "first" },
       springback: degrees(springback),
+      turnedTo: degrees(90 + springback),
       name: "X",
       drawn: words,
       obstacle: obstacle === undefined ? undefined : { words: obstacle, isAtDie: false },

@@ -10,6 +10,7 @@ import { drawFlat } from "../../../src/papers/drawing/flat-blank.ts";
 import { degrees, mm } from "../../../src/units/quantity.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 import { launchedBrowser } from "../../hosts/excel/browser.ts";
+import { look } from "./faults.ts";
 
 let browser: Browser;
 let page: Page;
@@ -40,48 +41,8 @@ const strip = (most: number) =>
       }),
     );
 
-/** What a drawing has against it, measured by the browser: boxes of texts turned as they stand. */
-const FAULTS = `(svgs) => svgs.map((svg) => {
-  document.body.innerHTML = svg;
-  const picture = document.querySelector("svg");
-  const { x, y, width, height } = picture.viewBox.baseVal;
-  const texts = [...picture.querySelectorAll("text")].map((text) => {
-    const box = text.getBBox();
-    const m = text.transform.baseVal.consolidate()?.matrix ?? { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
-    const inset = box.height * 0.15; // a font's box is higher than its letters
-    const corner = (u, v) => [m.a * u + m.c * v + m.e, m.b * u + m.d * v + m.f];
-    return {
-      words: text.textContent,
-      size: Number(getComputedStyle(text).fontSize.replace("px", "")),
-      corners: [corner(box.x, box.y + inset), corner(box.x + box.width, box.y + inset),
-        corner(box.x + box.width, box.y + box.height - inset), corner(box.x, box.y + box.height - inset)],
-    };
-  });
-  const apart = (a, b) => [a, b].some((of) => of.some(([px, py], i) => {
-    const [qx, qy] = of[(i + 1) % 4];
-    const [nx, ny] = [qy - py, px - qx];
-    const along = (corners) => corners.map(([u, v]) => u * nx + v * ny);
-    const [p, q] = [along(a), along(b)];
-    return Math.max(...p) <= Math.min(...q) || Math.max(...q) <= Math.min(...p);
-  }));
-  const found = [];
-  texts.forEach((text, i) => {
-    if (text.corners.some(([u, v]) => u < x - 0.3 || v < y - 0.3 || u > x + width + 0.3 || v > y + height + 0.3))
-      found.push(text.words + " leaves the picture");
-    if (text.size * 72 / 25.4 < 7.5) found.push(text.words + " is too small");
-    for (const other of texts.slice(i + 1))
-      if (!apart(text.corners, other.corners)) found.push(text.words + " lies on " + other.words);
-  });
-  return { found, width, texts: texts.length };
-})`;
-
-interface Looked {
-  readonly found: readonly string[];
-  readonly width: number;
-  readonly texts: number;
-}
-const look = (svgs: readonly string[]): Promise<Looked[]> =>
-  page.evaluate(`(${FAULTS})(${JSON.stringify(svgs)})`) as Promise<Looked[]>;
+/** Millimetres of paper. */
+const LEAST = (7.5 * 25.4) / 72;
 
 const PRESS = plainPress(
   { name: "V", opening: mm(25.4), angle: degrees(80) },
@@ -92,10 +53,19 @@ const PRESS = plainPress(
 function pictures(part: BentPart, cross: BentPart | undefined, side: number, grain: "across" | "along" | undefined) {
   try {
     const hit = { bend: 1, gaugedEnd: "first" } as const;
-    const base = { part, press: PRESS, finished: [], hit, springback: degrees(2), name: "X", drawn: "" };
+    const base = {
+      part,
+      press: PRESS,
+      finished: [],
+      hit,
+      springback: degrees(2),
+      turnedTo: degrees(92),
+      name: "X",
+      drawn: "",
+    };
     return [
-      drawFlat(part, mm(side), "in", { grain, cross }),
-      drawBentProfile(part, "in"),
+      drawFlat(part, mm(side), "in", { grain, cross }).svg,
+      drawBentProfile(part, "in").svg,
       drawAtGauge({ ...base, obstacle: undefined, stop: mm(part.flanges[0]! - part.bends[0]!.deduction / 2) }, "in")
         .svg,
     ];
@@ -122,7 +92,7 @@ it("holds for 300 random parts, trays among them", async () => {
     .filter((svgs) => svgs.length === 3)
     .slice(0, 300);
   expect(drawn).toHaveLength(300);
-  const looked = await look(drawn.flat());
+  const looked = await look(page, drawn.flat(), LEAST);
   expect(looked.reduce((sum, { texts }) => sum + texts, 0)).toBeGreaterThan(3000);
   expect(looked.flatMap(({ found }) => found).slice(0, 20)).toEqual([]);
   // A picture wider than a sheet of paper would be shrunk, and its letters with it.
@@ -132,12 +102,16 @@ it("holds for 300 random parts, trays among them", async () => {
 it("would find texts that meet, leave or are too small", async () => {
   const svg = (inside: string) =>
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 50 20" font-size="3.5">${inside}</svg>`;
-  const [meet, leave, small, fine] = await look([
-    svg('<text x="5" y="10">abc</text><text x="6" y="10">def</text>'),
-    svg('<text x="48" y="10">abc</text>'),
-    svg('<text x="5" y="10" font-size="2">abc</text>'),
-    svg('<text x="5" y="10">abc</text><text x="40" y="15" transform="rotate(-90 40 15)">def</text>'),
-  ]);
+  const [meet, leave, small, fine] = await look(
+    page,
+    [
+      svg('<text x="5" y="10">abc</text><text x="6" y="10">def</text>'),
+      svg('<text x="48" y="10">abc</text>'),
+      svg('<text x="5" y="10" font-size="2">abc</text>'),
+      svg('<text x="5" y="10">abc</text><text x="40" y="15" transform="rotate(-90 40 15)">def</text>'),
+    ],
+    LEAST,
+  );
   expect(meet!.found).toEqual(["abc lies on def"]);
   expect(leave!.found).toEqual(["abc leaves the picture"]);
   expect(small!.found).toEqual(["abc is too small"]);

@@ -6,6 +6,8 @@ import { type JobPlan, jobPlan } from "../../../job/job-plan.ts";
 import { type LineReport, lineReport } from "../../../papers/line-report.ts";
 import { readBook } from "./read-book.ts";
 
+export { JobLines } from "./job-lines.ts";
+
 export class SelectedLine {
   #book: Book | undefined;
   #job: JobPlan | undefined;

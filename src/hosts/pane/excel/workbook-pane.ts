@@ -54,8 +54,11 @@ export class WorkbookPane {
         this.#warning.textContent = warnings(await readBook(context)).join(" ");
       });
       // Planning a bill is half of the page's code: the buttons do not wait for it.
-      const { SelectedLine } = await import(/* webpackChunkName: "line" */ "./selected-line.ts");
+      const { JobLines, SelectedLine } = await import(/* webpackChunkName: "line" */ "./selected-line.ts");
+      const lines = new JobLines();
+      this.#line.before(lines.element);
       const line = new SelectedLine((report, job, fix) => {
+        lines.update(job);
         this.#line.replaceChildren(
           report
             ? lineView(report, fix, () => void this.#apply(job, fix))

@@ -47,13 +47,18 @@ export function lineView(
   );
 }
 
-const figure = ({ name, svg, words, fails }: LineReport["drawings"][number]): HTMLElement =>
-  element(
+function figure({ name, svg, words, fails }: LineReport["drawings"][number]): HTMLElement {
+  const drawing = asSvg(svg) as SVGElement;
+  // Letters are drawn for arm's length on paper: a small part blown up to the pane would shout them.
+  drawing.style.maxWidth = `calc(${drawing.getAttribute("width")} * ${LARGEST})`;
+  return element(
     "figure",
     fails ? { class: "fails" } : {},
-    asSvg(svg),
+    drawing,
     element("figcaption", {}, element("b", {}, name), words.length > 0 ? `: ${words.join("; ")}` : ""),
   );
+}
+const LARGEST = 1.3; // times its size on paper (chosen)
 
 function fixView(fix: FixOffer, apply: () => void): HTMLElement[] {
   if ("lacks" in fix)

@@ -32,6 +32,7 @@ const CONTENTS: JobContents = {
     areas: Object.values(AREAS).join("; "),
     pace: "normal",
     profit: "margin",
+    currency: "USD",
   },
   partColumns: PART_COLUMNS,
   parts: PART_ROWS,

@@ -39,6 +39,7 @@ const contents = ({ name, customer, number, due, pace, rows }: WeekJobRows): Job
     due,
     pace,
     profit: "margin",
+    currency: "USD",
   },
   partColumns: COLUMNS,
   parts: rows.map((row) => COLUMNS.map(({ header }): CellValue => row[header] ?? null)),

@@ -4,7 +4,9 @@ import { gzipSync } from "node:zlib";
 import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { jobPlan } from "../../../../src/job/job-plan.ts";
 import { bookOf } from "../../../../src/job/workbook-book.ts";
+import { lineList } from "../../../../src/papers/line-list.ts";
 import { readWorkbook } from "../../../../src/sheet/workbook/read-workbook.ts";
 import { isCellError } from "../../../../src/units/cell.ts";
 import { launchedBrowser } from "../../excel/browser.ts";
@@ -91,6 +93,29 @@ describe("the pane beside a workbook", () => {
       expect(await page.locator(".line .badge").textContent()).toContain("STOP");
       await select(page, "Parts", 0, 0);
       await soon(() => page.locator(".hint").textContent()).toContain("Select a line");
+    }));
+
+  it("counts the lines as the plan does; a number filters them, and a line that is clicked is selected in Excel", () =>
+    inExcel("counters", {}, async (page) => {
+      const book = bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx"))));
+      const { plan, table } = jobPlan(book)!;
+      const lines = lineList(plan);
+      const stops = lines.filter(({ status }) => status === "stop");
+      const stop = page.locator(".counters .stop");
+      await soon(() => stop.locator("b").textContent()).toBe(String(stops.length));
+      await stop.click();
+      expect(await page.locator(".job-lines li b").allTextContents()).toEqual(stops.map(({ part }) => part));
+      await page.locator(".job-lines li button").nth(1).click();
+      await soon(() => page.locator(".line h2").textContent()).toContain(stops[1]!.part);
+      expect(await fake(page, "active")).toEqual({
+        sheet: "Parts",
+        row: table.top + stops[1]!.row - 1,
+        column: table.left,
+      });
+      await page.locator(".counters .late").click();
+      await soon(() => page.locator(".counters .late b").textContent()).toMatch(/^\d+$/);
+      await page.locator(".counters .late").click();
+      await soon(() => page.locator(".job-lines li").count()).toBe(0);
     }));
 
   it("inserts a function's example by a click", () =>

@@ -288,6 +288,7 @@ function sheetObject(context: Context, book: FakeWorkbook, sheet: () => FakeShee
             }),
         },
       }),
+      activate: () => context.queue(() => undefined),
       delete: () =>
         context.queue(() => {
           book.sheets.splice(book.sheets.indexOf(sheet()), 1);
@@ -378,6 +379,7 @@ function rangeObject(
     write: { values: enter as never, formulas: enter as never, numberFormat: fits as never },
     call: {
       worksheet: sheetObject(context, book, sheet),
+      select: () => context.queue(() => void book.select(sheet().name, there().row, there().column)),
       format: { font: context.object({ kind: "font", read: {}, write: { bold: nothing } }) },
     },
   });

@@ -1,0 +1,68 @@
+/** A bar of the week that somebody moved: what is pinned by it, and what else moves. */
+import { type Instant, instant } from "../../calc/schedule/calendar.ts";
+import { NO_MARKS } from "../nouns/marks.ts";
+import { stepKey } from "./open-step.ts";
+import type { WeekJob } from "./steps.ts";
+import type { PlannedStep, Week } from "./week.ts";
+
+export interface MovedBar {
+  readonly job: string;
+  /** The line and the station of the bar; undefined: all of the job, which keeps the order of its lines. */
+  readonly step: { readonly row: number; readonly station: string } | undefined;
+  /** When its first set-up or run shall begin. */
+  readonly to: Instant;
+}
+
+export interface PinnedStep {
+  readonly row: number;
+  readonly part: string;
+  readonly station: string;
+  readonly at: Instant;
+}
+
+/** What a bar pins: itself, or, of a job, the first open step of each of its lines, as much later or earlier as the bar. Work that has begun stays. */
+export function pinsOf(week: Week, { job, step, to }: MovedBar): PinnedStep[] {
+  const own = week.steps.filter((each) => week.jobs[each.job]!.name === job && !each.isStarted);
+  const bar = own.filter((each) => !step || (each.line.row === step.row && each.station.name === step.station));
+  const by = to - Math.min(...bar.map(({ begins }) => begins));
+  const firsts = new Map<number, PlannedStep>();
+  // In the order of the work: a brake may be set up before the sheet is cut.
+  for (const each of bar) if (!firsts.has(each.line.row)) firsts.set(each.line.row, each);
+  return [...firsts.values()].map(({ line: { row, part }, station: { name }, begins }) => {
+    const at = Math.max(week.now, begins + by);
+    return { row, part, station: name, at: instant(Math.round(at / MINUTE) * MINUTE) }; // as a mark can say it
+  });
+}
+const MINUTE = 60; // seconds, by definition
+
+/** The jobs with these pins beside their marks; an earlier pin of the same line and station is replaced. */
+export const withPins = (jobs: readonly WeekJob[], name: string, pins: readonly PinnedStep[]): WeekJob[] =>
+  jobs.map((job) => {
+    if (job.name !== name) return job;
+    const marks = new Map(job.marks);
+    for (const { row, station, at } of pins) {
+      const before = marks.get(row) ?? NO_MARKS;
+      const others = before.pins.filter((pin) => pin.station.toLowerCase() !== station.toLowerCase());
+      marks.set(row, { ...before, pins: [...others, { station, at }] });
+    }
+    return { ...job, marks };
+  });
+
+export interface MovedJob {
+  readonly name: string;
+  /** Steps of it that begin at another time. */
+  readonly steps: number;
+  readonly finish: readonly [before: Instant, after: Instant];
+  readonly late: readonly [before: number, after: number];
+}
+
+/** Jobs of which something moved between two weeks of the same jobs. */
+export function movedJobs(before: Week, after: Week): MovedJob[] {
+  const began = new Map(before.steps.map((step) => [stepKey(before.jobs, step), step.begins]));
+  return after.jobs.flatMap(({ name, finish, late }, i): MovedJob[] => {
+    const was = before.jobs[i]!;
+    const steps = after.steps.filter((each) => each.job === i && began.get(stepKey(after.jobs, each)) !== each.begins);
+    if (steps.length === 0 || finish === undefined || was.finish === undefined) return [];
+    return [{ name, steps: steps.length, finish: [was.finish, finish], late: [was.late, late] }];
+  });
+}

@@ -1,0 +1,209 @@
+/** Open jobs on one board: their week, what a moved bar does to it, and back. The week itself is worked out in src/bill/week. */
+import { lineName } from "../../../bill/line-name.ts";
+import { faultSays } from "../../../bill/week/faults.ts";
+import {
+  type MovedBar,
+  type MovedJob,
+  movedJobs,
+  type PinnedStep,
+  pinsOf,
+  withPins,
+} from "../../../bill/week/move-bar.ts";
+import { stepKey } from "../../../bill/week/open-step.ts";
+import { planWeek } from "../../../bill/week/plan-week.ts";
+import { replanWeek } from "../../../bill/week/replan-week.ts";
+import { rescuesOf } from "../../../bill/week/rescue.ts";
+import { effectSays, rescueSays } from "../../../bill/week/rescue-says.ts";
+import { setForSays } from "../../../bill/week/set-for-says.ts";
+import type { WeekJob } from "../../../bill/week/steps.ts";
+import type { PlannedStep, Week, WeekOptions } from "../../../bill/week/week.ts";
+import { shopOf } from "../../../job/job-plan.ts";
+import { weekJob } from "../../../job/week-jobs.ts";
+import { bookOf } from "../../../job/workbook-book.ts";
+import { dayAndTime } from "../../../papers/day.ts";
+import { chainSays } from "../../../papers/week/week-papers.ts";
+import { serialNow, serialOfIso } from "../../../sheet/formula/serial-now.ts";
+import { FileRefusal, refusal } from "../../../sheet/package/file-refusal.ts";
+import { readWorkbook } from "../../../sheet/workbook/read-workbook.ts";
+import { showNumber } from "../../../units/show.ts";
+import type { Bar, BoardJob, Pinned, WeekBoard, WeekFile } from "./protocol.ts";
+
+const HOUR = 3600; // seconds, by definition
+const SECONDS_PER_DAY = 86_400; // by definition
+const hours = (seconds: number): string => `${showNumber(seconds / HOUR, 3)} h`;
+
+interface Made {
+  readonly jobs: readonly WeekJob[];
+  readonly week: Week;
+  /** What was pinned last; undefined of the week that was opened. */
+  readonly last:
+    | { readonly job: string; readonly pins: readonly PinnedStep[]; readonly moved: readonly MovedJob[] }
+    | undefined;
+}
+
+const openBook = (bytes: Uint8Array) => bookOf(readWorkbook(bytes));
+
+export class WeekSession {
+  readonly #options: WeekOptions;
+  readonly #faults: string[] = [];
+  /** The week as it was opened, then one a move. */
+  #made: Made[];
+
+  /** Throws FileRefusal where no file holds a job, Refusal where nobody's calendar has a shift. */
+  constructor(files: readonly WeekFile[], shop: Uint8Array | undefined, now: string | undefined) {
+    const ruling = shop && shopOf(openBook(shop));
+    const serial = (now === undefined ? undefined : serialOfIso(now)) ?? serialNow(new Date());
+    this.#options = { now: Math.round(serial * SECONDS_PER_DAY) as WeekOptions["now"], shop: ruling?.shop };
+    const jobs = files.flatMap(({ name, bytes }): WeekJob[] => {
+      try {
+        if (typeof bytes === "string") throw new FileRefusal("unreadable", bytes);
+        const { job, faults } = weekJob(name, openBook(bytes), ruling);
+        this.#faults.push(...faults.map((fault) => `${name}: ${fault}`));
+        return job ? [job] : [];
+      } catch (problem) {
+        if (!(problem instanceof FileRefusal)) throw problem;
+        this.#faults.push(`${name}: not planned: ${problem.message}`);
+        return [];
+      }
+    });
+    if (jobs.length === 0)
+      throw refusal("unreadable", "the week", "a job's workbook", this.#faults.join("; ") || "none");
+    this.#made = [{ jobs, week: planWeek(jobs, { ...this.#options, units: 0 }), last: undefined }];
+  }
+
+  /** Searches from the week that stands. */
+  search(): WeekBoard {
+    const { jobs, week, last } = this.#now;
+    const found = planWeek(jobs, { ...this.#options, tried: [week.orders] });
+    this.#made[this.#made.length - 1] = { jobs, week: found, last };
+    return this.board();
+  }
+
+  move(moved: MovedBar): WeekBoard {
+    const { jobs, week } = this.#now;
+    const pins = pinsOf(week, moved);
+    const pinned = withPins(jobs, moved.job, pins);
+    const again = replanWeek(pinned, this.#options, week);
+    this.#made.push({ jobs: pinned, week: again, last: { job: moved.job, pins, moved: movedJobs(week, again) } });
+    return this.board();
+  }
+
+  /** The week before the last move. */
+  undo(): WeekBoard {
+    if (this.#made.length > 1) this.#made.pop();
+    return { ...this.board(), moves: [] };
+  }
+
+  rescues(name: string): string[] {
+    const { jobs, week } = this.#now;
+    return rescuesOf(jobs, this.#options, week, name).map((each) => `${rescueSays(each)}: ${effectSays(each)}`);
+  }
+
+  board(): WeekBoard {
+    const { week, last } = this.#now;
+    const before = this.#made.at(-2)?.week;
+    const { worth, isProved } = week;
+    const late = week.jobs.filter((job) => job.late > 0);
+    return {
+      now: week.now,
+      jobs: week.jobs.map((_, job) => this.#job(week, job, before)),
+      days: week.days,
+      figures: [
+        ["Late", `${late.length} of ${week.jobs.length} jobs`],
+        ["Hours late", hours(late.reduce((sum, job) => sum + job.late, 0))],
+        ["Plan", isProved ? "proved best" : "best found"],
+        ["Set-up", hours(worth.setUp)],
+      ],
+      pins: this.#made.toReversed().flatMap((made) => pinsSaid(made.last)),
+      moves: last ? movesSay(last.moved) : [],
+      faults: [...this.#faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))],
+    };
+  }
+
+  get #now(): Made {
+    return this.#made.at(-1)!;
+  }
+
+  #job(week: Week, job: number, before: Week | undefined): BoardJob {
+    const { name, isRush, due, finish, late, chain } = week.jobs[job]!;
+    const deliveries = week.deliveries.filter((each) => each.job === job);
+    const done = finish === undefined ? "nothing open" : `done ${dayAndTime(finish)}`;
+    return {
+      name,
+      isRush,
+      late,
+      deliveries: deliveries.map(({ due: by, finish: at, late: over }) => ({ due: by, finish: at, late: over })),
+      says: due === undefined ? done : `must leave ${dayAndTime(due)}, ${done}`,
+      verdict: late > 0 ? `late by ${hours(late)}` : due === undefined ? "no date" : "in time",
+      decides:
+        late > 0
+          ? chainSays(
+              chain.map((i) => week.steps[i]!),
+              week,
+            )
+          : "",
+      bars: this.#bars(week, job, before),
+    };
+  }
+
+  #bars(week: Week, job: number, before: Week | undefined): Bar[] {
+    const stood = new Map((before?.steps ?? []).map((step) => [stepKey(before!.jobs, step), step]));
+    const bars = new Map<string, PlannedStep[]>();
+    for (const step of week.steps) {
+      if (step.job !== job) continue;
+      const key = `${step.line.row} ${step.station.name}`;
+      bars.set(key, [...(bars.get(key) ?? []), step]);
+    }
+    const { system } = this.#now.jobs[job]!.plan.shop;
+    return [...bars.values()].map((lots) => {
+      const [step] = lots as [PlannedStep];
+      const { line, station, machine, work, isStarted, pin } = step;
+      const span = spanOf(lots);
+      const old = lots.flatMap((lot) => stood.get(stepKey(week.jobs, lot)) ?? []);
+      const was = old.length > 0 ? spanOf(old) : undefined;
+      const pieces = lots.reduce((sum, lot) => sum + lot.pieces, 0);
+      const setFor = setForSays(step, system);
+      return {
+        row: line.row,
+        part: lineName(line),
+        station: station.name,
+        machine,
+        begins: span[0],
+        finish: span[1],
+        says: `${showNumber(pieces, 7)} pieces on ${machine}${setFor === "" ? "" : `, set up for ${setFor}`}`,
+        isStarted,
+        isAway: work === undefined,
+        pin,
+        was: was && (was[0] !== span[0] || was[1] !== span[1]) ? was : undefined,
+      };
+    });
+  }
+}
+
+const spanOf = (steps: readonly Pick<PlannedStep, "begins" | "finish">[]) =>
+  [
+    Math.min(...steps.map(({ begins }) => begins)) as PlannedStep["begins"],
+    Math.max(...steps.map(({ finish }) => finish)) as PlannedStep["finish"],
+  ] as const;
+
+const pinsSaid = (last: Made["last"]): Pinned[] =>
+  (last?.pins ?? []).map(({ row, part, station, at }) => ({
+    job: last!.job,
+    line: lineName({ part, row }),
+    mark: `${station} ${dayAndTime(at)}`,
+  }));
+
+/** "school-lockers: 12 steps move; done 2026-05-27 10:11 as before" */
+const movesSay = (moved: readonly MovedJob[]): string[] =>
+  moved.length === 0
+    ? ["Nothing else moves."]
+    : moved.map(({ name, steps, finish: [was, is], late: [before, after] }) => {
+        const done = was === is ? `done ${dayAndTime(is)} as before` : `done ${dayAndTime(is)}, was ${dayAndTime(was)}`;
+        const late =
+          after === before
+            ? ""
+            : after === 0
+              ? ", in time now"
+              : `, late by ${hours(after)}${before > 0 ? `, was ${hours(before)}` : ""}`;
+        return `${name}: ${steps} ${steps === 1 ? "step moves" : "steps move"}; ${done}${late}.`;
+      });
