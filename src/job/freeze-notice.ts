@@ -13,13 +13,17 @@ const COLLEAGUE = [
   "It was made for reading without the add-in: what is typed into it changes no answer. Ask for the workbook itself to go on.",
 ];
 
-export const freezeNotice = ({ version, edition, date, from, kept }: FreezeFacts, forColleague = false): string[] => [
+export const freezeNotice = (
+  { version, edition, date, from, kept }: FreezeFacts,
+  forWhom?: "customer" | "colleague",
+): string[] => [
   "Values only: nothing in this workbook is calculated any more.",
   `Made by Bracket Bill ${version}, materials of edition ${edition}, on ${date}`,
-  `From ${from}`,
+  // What the shop calls its file is none of the customer's.
+  ...(forWhom === "customer" ? [] : [`From ${from}`]),
   kept === 0
     ? "Every formula was calculated for this copy."
     : `${kept} cells were not calculated for this copy: they hold the value the file had, or depend on one.`,
-  ...(forColleague ? COLLEAGUE : []),
+  ...(forWhom === "colleague" ? COLLEAGUE : []),
   "The machine's plate, local codes and licensed practice decide.",
 ];

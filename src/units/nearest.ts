@@ -11,6 +11,18 @@ export function nearest(given: string, names: readonly string[]): string {
   return best;
 }
 
+/** `nearest is "Pace"` where one is so near that it was most likely meant: a far one sends the reader astray. */
+export function nearestIs(given: string, names: readonly string[]): string | undefined {
+  const typed = given.slice(0, 80).toLowerCase();
+  const begun = typed.length < 3 ? undefined : names.find((name) => name.toLowerCase().startsWith(typed));
+  const best = begun ?? nearest(given, names);
+  // Chosen: a slip in three letters, or two letters that changed places in a short word.
+  const slips = editDistance(typed, best.toLowerCase());
+  const sameLetters = slips === 2 && [...typed].sort().join("") === [...best.toLowerCase()].sort().join("");
+  const isNear = sameLetters || slips * 3 <= Math.max(typed.length, best.length);
+  return best !== "" && (begun || isNear) ? `nearest is "${best}"` : undefined;
+}
+
 function editDistance(a: string, b: string): number {
   let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

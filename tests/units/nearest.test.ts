@@ -1,7 +1,7 @@
 /** The nearest name against the edit distance by its recursive definition (Levenshtein 1966; memory). */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { nearest } from "../../src/units/nearest.ts";
+import { nearest, nearestIs } from "../../src/units/nearest.ts";
 
 const distance = (a: string, b: string): number =>
   a === "" || b === ""
@@ -35,5 +35,17 @@ describe("the nearest name", () => {
     expect(nearest(`${"a".repeat(80)}${"b".repeat(80)}`, ["b".repeat(90), "a".repeat(80)])).toBe("a".repeat(80));
     // With 80 letters the short name is 80 away and the long one 84; with all 200 it would be the other way round.
     expect(nearest("a".repeat(200), [`b${"a".repeat(163)}`, "a"])).toBe("a");
+  });
+});
+
+describe("nearestIs", () => {
+  it.each<[given: string, names: string[], says: string | undefined]>([
+    ["Pase", ["Pace", "Profit as"], 'nearest is "Pace"'],
+    ["Thickn", ["Thickness", "Quantity"], 'nearest is "Thickness"'],
+    ["mild", ["304", "A36"], undefined],
+    ["Alu 5052", ["A572-50", "5052-H32"], undefined],
+    ["black steel", ["Acrylic", "A36"], undefined],
+  ])("%s of %j", (given, names, says) => {
+    expect(nearestIs(given, names)).toBe(says);
   });
 });

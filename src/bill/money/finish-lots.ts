@@ -10,6 +10,17 @@ interface Outside {
   readonly outside: readonly OutsideWork[];
 }
 
+/** Lines that a vendor takes without a color while others go there in one: a lot, and a minimum, of their own. */
+export function withoutColor(lines: readonly Outside[]): LinePlan[] {
+  const isBlank = ({ plan }: Outside) => plan.line.finish.trim() === "";
+  const colored = new Set(
+    lines.filter((line) => !isBlank(line)).flatMap(({ outside }) => outside.map(({ station }) => station.name)),
+  );
+  return lines
+    .filter((line) => isBlank(line) && line.outside.some(({ station }) => colored.has(station.name)))
+    .map(({ plan }) => plan);
+}
+
 /** Money of every line's outside work: a lot costs its units, at least the minimum, shared by its lines' units. */
 export function outsideShares(lines: readonly Outside[], job: Shop["job"]): Map<LinePlan, Money> {
   const lots = new Map<string, { readonly minimum: number; readonly parts: { plan: LinePlan; charge: number }[] }>();

@@ -2,7 +2,7 @@
 import type { Edition, GaugeSeries, Material } from "../../data/materials/material.ts";
 import type { CellValue } from "../../units/cell.ts";
 import { isBlank } from "../../units/cell.ts";
-import { nearest } from "../../units/nearest.ts";
+import { nearestIs } from "../../units/nearest.ts";
 import { noAnswer, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 
@@ -45,8 +45,10 @@ export class MaterialTable {
     const hint =
       tempers.length > 0
         ? `name the temper or grade: ${tempers.map((name) => `"${name}"`).join(" or ")}`
-        : (GENERIC[fold(text)] ??
-          `nearest is "${nearest(text, names)}"; MATERIAL.LIST shows all, and a data range adds your own`);
+        : (FAMILIES.find(([words]) => words.test(text.slice(0, LONGEST_NAME).trim().toLowerCase()))?.[1] ??
+          [nearestIs(text, names), "MATERIAL.LIST shows all, and a data range adds your own"]
+            .filter((words) => words !== undefined)
+            .join("; "));
     throw noAnswer(parameter, "a material of the table", showGiven(given), hint);
   }
 
@@ -67,7 +69,9 @@ export class MaterialTable {
 }
 
 /** Said before the alloy: "Alum 5052". */
-const FAMILY = /^al(?:um(?:inum|inium)?)?[\s.-]+/i;
+const FAMILY = /^al(?:u(?:m(?:inum|inium)?)?)?[\s.-]+/i;
+
+const LONGEST_NAME = 60;
 
 const SERIES: Record<string, GaugeSeries> = Object.assign(Object.create(null), {
   steel: "steel",
@@ -86,36 +90,18 @@ const ALUMINUM = 'name alloy and temper, such as "5052-H32" or "6061-T6"';
 const HOT_ROLLED = 'name the grade: hot-rolled sheet is "A1011 CS", plate "A36"';
 const COLD_ROLLED = 'name the grade: cold-rolled sheet is "A1008 CS"';
 const GALVANIZED = 'name the grade: galvanized sheet is "A653 CS"';
-/** Family names leave the strength open: say which grades there are. */
-const GENERIC: Record<string, string> = Object.assign(Object.create(null), {
-  steel: STEEL,
-  mildsteel: STEEL,
-  stainless: STAINLESS,
-  stainlesssteel: STAINLESS,
-  aluminum: ALUMINUM,
-  hrs: HOT_ROLLED,
-  hr: HOT_ROLLED,
-  hotrolled: HOT_ROLLED,
-  hotrolledsteel: HOT_ROLLED,
-  hrpo: HOT_ROLLED,
-  ms: STEEL,
-  crs: COLD_ROLLED,
-  cr: COLD_ROLLED,
-  coldrolled: COLD_ROLLED,
-  coldrolledsteel: COLD_ROLLED,
-  galv: GALVANIZED,
-  galvanized: GALVANIZED,
-  galvanizedsteel: GALVANIZED,
-  ss: STAINLESS,
-  sst: STAINLESS,
-  "304l":
-    'the table has "304"; its low-carbon kin 304L is a row of your own in a data range, or 304 if the drawing lets you',
-  ss304l:
-    'the table has "304"; its low-carbon kin 304L is a row of your own in a data range, or 304 if the drawing lets you',
-  "316l":
-    'the table has "316"; its low-carbon kin 316L is a row of your own in a data range, or 316 if the drawing lets you',
-  al: ALUMINUM,
-  alum: ALUMINUM,
-  copper: 'name the alloy: "C110 half hard"',
-  brass: 'name the alloy: "C260 half hard"',
-});
+const LOW_CARBON = (grade: string): string =>
+  `the table has "${grade}"; its low-carbon kin ${grade}L is a row of your own in a data range, or ${grade} if the drawing lets you`;
+/** Words of the shop leave the strength open: say which grades there are of what they name. The first that fits. */
+const FAMILIES: readonly (readonly [RegExp, string])[] = [
+  [/^(?:ss\s*)?304l$/, LOW_CARBON("304")],
+  [/^(?:ss\s*)?316l$/, LOW_CARBON("316")],
+  [/\b(?:stainless|inox|sst?\b)/, STAINLESS],
+  [/\bal(?:um?|uminum|uminium)?\b/, ALUMINUM],
+  [/\bgalv/, GALVANIZED],
+  [/\b(?:hrs?\b|hrpo|hot[\s-]*rolled)/, HOT_ROLLED],
+  [/\b(?:crs?\b|cold[\s-]*rolled)/, COLD_ROLLED],
+  [/\b(?:mild|black|carbon|iron|ms\b|steel)/, STEEL],
+  [/\bcopper/, 'name the alloy: "C110 half hard"'],
+  [/\bbrass/, 'name the alloy: "C260 half hard"'],
+];

@@ -2,6 +2,8 @@
 import type { BillPlan } from "../../bill/plan.ts";
 import { undatedSays } from "../../bill/says.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { spill } from "../record/spill-columns.ts";
 
@@ -10,6 +12,15 @@ const HOUR = 3600; // seconds, by definition
 export function billStations(plan: BillPlan): CellMatrix {
   const undated = undatedSays(plan.shop);
   if (undated) return spill("BILL.STATIONS", [{ Station: "none", Note: undated }], plan.shop.system);
+  const sentTo = plan.quoted.flatMap((line) => {
+    const done = refusalOr(() => plan.workOf(line));
+    return done instanceof Refusal ? [] : done.outside.map(({ station }) => station.name);
+  });
+  const noteOf = (station: string, load: number, short: number): string => {
+    const sent = sentTo.filter((name) => name === station).length;
+    if (sent > 0) return `${sent} ${sent === 1 ? "line goes" : "lines go"} there: days, no hours`;
+    return load === 0 ? "no work of this bill" : short > 0 ? "not even with overtime" : "";
+  };
   return spill(
     "BILL.STATIONS",
     plan.dates.stations.map(({ station, queue, load, available, overtime, short, finish }) => ({
@@ -20,7 +31,7 @@ export function billStations(plan: BillPlan): CellMatrix {
       Overtime: overtime / HOUR,
       Short: short / HOUR,
       Finish: asSerial(finish),
-      Note: load === 0 ? "no work of this bill" : short > 0 ? "not even with overtime" : "",
+      Note: noteOf(station, load, short),
     })),
     plan.shop.system,
   );

@@ -1,6 +1,7 @@
 /** BILL.SUMMARY: the job in some twenty figures, and what of it is not quoted. */
 import { causeSays, questionSays, sharedCauses } from "../../bill/causes.ts";
 import { unusedAreas } from "../../bill/dates/due.ts";
+import { withoutColor } from "../../bill/money/finish-lots.ts";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { Job } from "../../bill/nouns/shop.ts";
 import type { BillPlan } from "../../bill/plan.ts";
@@ -42,6 +43,7 @@ export function billSummary(plan: BillPlan): CellMatrix {
       money instanceof Refusal
         ? row("Price", "", "money", money.message)
         : row("Price", money.charges.total, "money", withoutSays(unpriced)),
+      ...uncoloredRows(plan),
       row("Not confirmed from the plate", plan.notFromPlate.length, "count", plan.notFromPlate.join(", ")),
       ...lateRows(plan),
       ...routeRows(plan),
@@ -108,7 +110,9 @@ function lateRows(plan: BillPlan): SpillRow[] {
   if (dates instanceof Refusal) return [];
   const late = plan.quoted.flatMap((line): SpillRow[] => {
     const found = dates.lines.get(line.plan);
-    return found?.isLate ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}`)] : [];
+    return found?.isLate
+      ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}; working hours`)]
+      : [];
   });
   const unused = unusedAreas(plan.rows.filter(isLine), plan.shop.job);
   return [
@@ -116,6 +120,17 @@ function lateRows(plan: BillPlan): SpillRow[] {
     ...late,
     ...unused.map(({ area, due }) => row("Due of an area without lines", asSerial(due), "date", area)),
   ];
+}
+
+/** Nobody sees in a price that it bears a minimum of its own. */
+function uncoloredRows(plan: BillPlan): SpillRow[] {
+  const outside = plan.quoted.flatMap((line) => {
+    const done = refusalOr(() => plan.workOf(line));
+    return done instanceof Refusal ? [] : [{ plan: line.plan, outside: done.outside }];
+  });
+  const names = withoutColor(outside).map(({ line }) => line.part);
+  const note = `${names.join(", ")}: a lot of their own beside those with a Finish`;
+  return names.length === 0 ? [] : [row("Coated without a Finish", names.length, "count", note)];
 }
 
 /** Every line that is not quoted, by name. */

@@ -16,6 +16,12 @@ export function readInstant(given: CellValue, name: string, rule = RULE): Instan
   return instant(Math.round(days * SECONDS_PER_DAY));
 }
 
+/** When something is due: a day without a time ends with that day, as people mean it, and no truck leaves at midnight. */
+export function readDue(given: CellValue, name: string): Instant {
+  const at = readInstant(given, name);
+  return at % SECONDS_PER_DAY === 0 ? instant(at + SECONDS_PER_DAY - 1) : at;
+}
+
 /** The worksheet's number of an instant. */
 export const asSerial = (at: Instant): number => at / SECONDS_PER_DAY;
 

@@ -7,11 +7,12 @@ import { CURRENT_EDITION, EDITIONS } from "../../data/materials/editions.ts";
 import type { GaugeSeries, Material } from "../../data/materials/material.ts";
 import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { entryOf, topLeft, widthOf } from "../../units/certain.ts";
-import { noAnswer, wrong } from "../../units/refusal.ts";
+import { message, noAnswer, Refusal, wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import { type UnitSystem, unitName } from "../../units/system.ts";
 import { PROPERTIES, type PropertyKey } from "./property.ts";
 import { between, type Columns, notNegative, positive, readTable } from "./read-table.ts";
+import { unreadColumns } from "./unread-columns.ts";
 
 const GAUGE_SERIES: readonly GaugeSeries[] = ["steel", "galvanized", "stainless", "aluminum"];
 
@@ -68,11 +69,23 @@ const COLUMNS: Columns = {
   ),
 };
 
+/** What people write beside the figures. A misspelt property would leave its figures out unseen. */
+const WITHOUT_EFFECT: Columns = {
+  note: { headers: ["Note"], kind: "cell" },
+  notes: { headers: ["Notes"], kind: "cell" },
+  date: { headers: ["Date"], kind: "cell" },
+  supplier: { headers: ["Supplier"], kind: "cell" },
+  example: { headers: ["Example"], kind: "cell" },
+};
+
 type OwnRow = Record<string, string | number | undefined> & { row: number };
 
 /** A row without a name only says which edition the others are laid over. */
 function readRange(given: CellMatrix, name: string, system: UnitSystem): MaterialTable {
   const rows = readTable(given, COLUMNS, name, system) as unknown as OwnRow[];
+  const [unread] = unreadColumns(given, { ...COLUMNS, ...WITHOUT_EFFECT });
+  if (unread !== undefined)
+    throw new Refusal("#VALUE!", message(name, "a table of materials and their properties", unread));
   let base = currentMaterials();
   let said: string | undefined;
   for (const { row, edition } of rows) {

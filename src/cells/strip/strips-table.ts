@@ -7,9 +7,9 @@ import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
+import { unreadColumns } from "../parameters/unread-columns.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
 import { thicknessOf } from "../tables/stock.ts";
-import { unreadColumns } from "../tables/unread-columns.ts";
 
 const STRIP_COLUMNS = {
   material: { headers: ["Material"], kind: "text" },

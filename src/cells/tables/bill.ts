@@ -6,7 +6,7 @@ import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { showGiven } from "../../units/show.ts";
-import { readInstant } from "../parameters/instant.ts";
+import { readDue } from "../parameters/instant.ts";
 import { ONE_FLANGE } from "../parameters/list.ts";
 import { isWrong, type Row, readRows } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
@@ -97,7 +97,7 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     finish: row.finish ?? "",
     spares: row.spares ?? 0,
     area: row.area ?? "",
-    due: isBlank(row.due) ? undefined : readInstant(row.due!, label("Due")),
+    due: isBlank(row.due) ? undefined : readDue(row.due!, label("Due")),
     wantsCertificate: row.certificate?.toLowerCase() === "yes",
     isNew: row.newPart?.toLowerCase() === "yes",
     wantsFirstArticle: row.firstArticle?.toLowerCase() === "yes",

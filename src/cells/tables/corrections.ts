@@ -4,8 +4,8 @@ import { mm } from "../../units/quantity.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, oneOf, positive, type Row } from "../parameters/read-table.ts";
 import { anyTable, isEmptyRange } from "../parameters/shop-table.ts";
+import { unreadColumns } from "../parameters/unread-columns.ts";
 import type { ReadContext, TableParameter } from "../record/record.ts";
-import { unreadColumns } from "./unread-columns.ts";
 
 export const CORRECTION_HEADERS = [
   "Material",

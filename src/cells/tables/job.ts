@@ -3,9 +3,10 @@ import { type Job, NO_JOB } from "../../bill/nouns/shop.ts";
 import { PROFIT_BASES } from "../../calc/cost/price-for-margin.ts";
 import { type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
+import { nearestIs } from "../../units/nearest.ts";
 import { wrong } from "../../units/refusal.ts";
 import { readChoice } from "../parameters/choice.ts";
-import { readInstant } from "../parameters/instant.ts";
+import { readDue, readInstant } from "../parameters/instant.ts";
 import { readNumber } from "../parameters/number.ts";
 import { type Columns, readTable } from "../parameters/read-table.ts";
 import { remembered } from "../parameters/remembered.ts";
@@ -23,7 +24,7 @@ export const JOB_ITEMS = {
   day: ["Date of the quote"],
   valid: ["Valid for (days)", "Valid for"],
   start: ["Work can begin", "Start"],
-  due: ["Must leave by", "Due", "Leaves by"],
+  due: ["Must leave by", "Due", "Leaves by", "Due date"],
   areas: ["Areas, first needed first", "Areas"],
   pace: ["Pace"],
   profit: ["Profit as"],
@@ -44,13 +45,38 @@ function areaDues(rows: readonly { row: number; item: string; value: unknown }[]
     if (area === "" || isBlank(value as CellValue)) continue;
     const label = `${name} row ${row} "${item}"`;
     if (found.has(area.toLowerCase())) throw wrong(label, "one time for each area", item);
-    found.set(area.toLowerCase(), { area, due: readInstant(value as CellValue, label) });
+    found.set(area.toLowerCase(), { area, due: readDue(value as CellValue, label) });
   }
   return [...found.values()];
 }
 
 const PACES = ["normal", "rush"] as const;
 const fold = (text: string): string => text.toLowerCase().replace(/[^a-z]+/g, "");
+const NAMES: readonly string[] = Object.values(JOB_ITEMS).flat();
+
+/** A misspelt row would leave what stands beside it out unseen, and so would the time of an area that is none. */
+function checkItems(rows: readonly { row: number; item: string; value: unknown }[], name: string, areas: Job["areas"]) {
+  for (const { row, item, value } of rows) {
+    if (isBlank(value as CellValue) || NAMES.some((each) => fold(each) === fold(item))) continue;
+    const area = areaOfItem(item);
+    if (area === "")
+      throw wrong(
+        `${name} row ${row}`,
+        `an entry of the job by its name: ${Object.values(JOB_ITEMS)
+          .map(([first]) => `"${first}"`)
+          .join(", ")}`,
+        item,
+        nearestIs(item, NAMES),
+      );
+    if (areas.length > 0 && !areas.some((each) => each.toLowerCase() === area.toLowerCase()))
+      throw wrong(
+        `${name} row ${row} "${item}"`,
+        `for an area of the job: ${areas.join("; ")}`,
+        area,
+        nearestIs(area, areas),
+      );
+  }
+}
 
 export const readJob = remembered((given, name, { system }): Job => {
   const rows = readTable(given, JOB_COLUMNS, name, system);
@@ -60,9 +86,9 @@ export const readJob = remembered((given, name, { system }): Job => {
     return row && { value: row.value as CellValue, label: `${name} row ${row.row} "${row.item}"` };
   };
   const text = (item: JobItem) => String(find(item)?.value ?? "");
-  const at = (item: JobItem) => {
+  const at = (item: JobItem, reads = readInstant) => {
     const found = find(item);
-    return found && readInstant(found.value, found.label);
+    return found && reads(found.value, found.label);
   };
   const days = (item: JobItem) => {
     const found = find(item);
@@ -73,6 +99,11 @@ export const readJob = remembered((given, name, { system }): Job => {
     return found && readChoice(found.value, found.label, words);
   };
   const [day, valid] = [at("day"), days("valid")];
+  const areas = text("areas")
+    .split(";")
+    .map((area) => area.trim())
+    .filter((area) => area !== "");
+  checkItems(rows, name, areas);
   return {
     name: text("name"),
     customer: text("customer"),
@@ -81,12 +112,9 @@ export const readJob = remembered((given, name, { system }): Job => {
     quoteDay: day,
     goodUntil: day === undefined || valid === undefined ? undefined : instant(day + valid * SECONDS_PER_DAY),
     start: at("start"),
-    due: at("due"),
+    due: at("due", readDue),
     areaDues: areaDues(rows, name),
-    areas: text("areas")
-      .split(";")
-      .map((area) => area.trim())
-      .filter((area) => area !== ""),
+    areas,
     isRush: choice("pace", PACES) === "rush",
     profit: choice("profit", PROFIT_BASES) ?? NO_JOB.profit,
   };

@@ -4,7 +4,7 @@ import { rankOf } from "../../bill/week/step-rank.ts";
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import { readInstant } from "../parameters/instant.ts";
+import { readDue, readInstant } from "../parameters/instant.ts";
 import { type Columns, notNegative, oneOf, type Row, whole } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
 
@@ -56,7 +56,7 @@ function asRow(row: Row<typeof STEP_COLUMNS>, name: string): WeekRow {
     lineSetUp: isShared || total === undefined ? 0 : setUp,
     change: isShared && total !== undefined ? setUp : 0,
     setFor: row.setFor ?? "",
-    due: isBlank(row.due as CellValue) ? undefined : readInstant(row.due as CellValue, label("Due")),
+    due: isBlank(row.due as CellValue) ? undefined : readDue(row.due as CellValue, label("Due")),
     ...startedOf(row.started, label("Started")),
     pin: undefined,
   };

@@ -6,7 +6,7 @@ import { billJson } from "../../job/bill-json.ts";
 import { billWords } from "./bill-words.ts";
 import type { Command } from "./command.ts";
 import { LIST_OPTIONS, listOptions, orRefused, planOfParts, planOfWorkbook } from "./job-files.ts";
-import { readArguments, UsageError } from "./usage.ts";
+import { readArguments, wrongPieces } from "./usage.ts";
 
 const STOPPED = 1;
 
@@ -18,8 +18,8 @@ export const bill: Command = async (args, context) => {
     ...LIST_OPTIONS,
   });
   const [file] = positionals;
-  if (file === undefined || positionals.length > 1)
-    throw new UsageError("bill takes WORKBOOK.xlsx, or PARTS.csv --shop WORKBOOK.xlsx");
+  if (file === undefined || positionals.length > 1 || (values.shop === undefined && /\.(?:csv|txt|tsv)$/i.test(file)))
+    throw wrongPieces("bill", "WORKBOOK.xlsx, or PARTS.csv --shop WORKBOOK.xlsx", positionals);
   return orRefused(context, () => {
     const { plan } =
       values.shop === undefined

@@ -1,6 +1,7 @@
 import { numberText } from "../../sheet/evaluate/number-text.ts";
 import { evaluateFormula } from "../../sheet/recalculate/calculate-one.ts";
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { message } from "../../units/refusal.ts";
 import { answerJson, errorJson } from "./answer-json.ts";
 import type { Command, CommandContext } from "./command.ts";
 import { readArguments, UsageError } from "./usage.ts";
@@ -78,6 +79,13 @@ function answerInText(
     return 0;
   }
   const { value, unit } = evaluateFormula(withQuotes(line.trim()), context.functions);
+  const [, name] = /^=?\s*(SHOP\.[\w.]+)\(/i.exec(line.trim()) ?? [];
+  if (value === "" && name !== undefined) {
+    context.note(
+      `${message(name, "given its arguments", "blanks, which answer nothing", `shop functions ${name} says what they are`)}\n`,
+    );
+    return 1;
+  }
   const rows: CellMatrix = Array.isArray(value) ? value : [[value]];
   const suffix = unit === null || Array.isArray(value) || typeof value !== "number" ? "" : ` ${unit}`;
   context.out(`${rows.map((row) => row.map((cell) => shown(cell, unit, number)).join("\t")).join("\n")}${suffix}\n`);

@@ -12,7 +12,7 @@ import { fromInternal } from "../../units/system.ts";
 import { isWorkbook } from "./caller.ts";
 import type { Command } from "./command.ts";
 import { LIST_OPTIONS, listOptions, orRefused, planOfParts, planOfWorkbook } from "./job-files.ts";
-import { readArguments, UsageError } from "./usage.ts";
+import { readArguments, wrongPieces } from "./usage.ts";
 import { writeCsv } from "./write-csv.ts";
 
 const STOPPED = 1;
@@ -26,7 +26,11 @@ export const check: Command = async (args, context) => {
   const [file] = positionals;
   const { shop } = values;
   if (file === undefined || positionals.length > 1 || (shop === undefined && !isWorkbook(file)))
-    throw new UsageError("check takes PARTS.csv --shop WORKBOOK.xlsx, or a WORKBOOK.xlsx with a bill of its own");
+    throw wrongPieces(
+      "check",
+      "PARTS.csv --shop WORKBOOK.xlsx, or a WORKBOOK.xlsx with a bill of its own",
+      positionals,
+    );
   return orRefused(context, () => {
     const { plan, above } =
       shop === undefined ? planOfWorkbook(file, context) : planOfParts(file, shop, context, listOptions(values));

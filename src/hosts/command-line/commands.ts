@@ -1,7 +1,8 @@
 import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
 import { type CustomFunctions, noCustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
-import { nearest } from "../../units/nearest.ts";
+import { nearestIs } from "../../units/nearest.ts";
+import { message } from "../../units/refusal.ts";
 import type { Command, Streams } from "./command.ts";
 import { fileFault } from "./file-fault.ts";
 import { OWN_FAULT, REFUSED } from "./guard.ts";
@@ -63,7 +64,12 @@ export async function runCommand(name: string, args: readonly string[], streams:
 
 export const wrongCommand = (name: string): UsageError =>
   new UsageError(
-    `shop must be followed by one of ${commandNames.join(", ")}; got ${name || "nothing"}; nearest is ${nearest(name, commandNames)}, and shop --help lists them`,
+    message(
+      "shop",
+      `followed by one of view, ${commandNames.join(", ")}`,
+      name || "nothing",
+      nearestIs(name, ["view", ...commandNames]) ?? "shop --help says what each does",
+    ),
   );
 
 /** What a wrong use says, and its exit code. */

@@ -3,6 +3,7 @@ import { basename } from "node:path";
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
 import { customerCopy } from "../../job/copies/customer-copy.ts";
 import { freezeNotice } from "../../job/freeze-notice.ts";
+import { TYPED } from "../../job/job-sheets/read-me.ts";
 import { DEAD, FROZEN, RUNNING, ZEROS } from "../../job/state-words.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { writeWorkbookModel } from "../../job/xlsx/write.ts";
@@ -54,7 +55,7 @@ export const freeze: Command = async (args, context) => {
   };
   try {
     if (whom === "customer") {
-      const copy = customerCopy(bookOf(readWorkbook(output)), freezeNotice(facts));
+      const copy = customerCopy(bookOf(readWorkbook(output)), freezeNotice(facts, whom));
       replaceFile(
         target,
         writeWorkbookModel(copy, () => undefined),
@@ -64,13 +65,9 @@ export const freeze: Command = async (args, context) => {
     }
     const options = {
       first: whom === "colleague",
-      instead: new Map([
-        [RUNNING, FROZEN],
-        [DEAD, FROZEN],
-        [ZEROS, FROZEN],
-      ]),
+      instead: new Map([[RUNNING, FROZEN], [DEAD, FROZEN], [ZEROS, FROZEN], ...TYPED]),
     };
-    const frozen = frozenBytes(output, freezeNotice(facts, whom === "colleague"), options);
+    const frozen = frozenBytes(output, freezeNotice(facts, whom), options);
     replaceFile(target, frozen.bytes);
     context.note(`${frozen.cells} formulas became values; ${left} of them were not calculated\n`);
   } catch (problem) {

@@ -23,6 +23,11 @@ const PLAN_EXIT = "0; 1 where a line is stop; 2 where a file is refused";
 const JSON_OPTION = ["--json", "the same for other programs"] as const;
 
 export const HELP: Readonly<Record<string, Help>> = {
+  view: {
+    usage: ["view", "view WORKBOOK.xlsx"],
+    says: "A workbook, or the sample, as a page in your browser.",
+    exit: "0",
+  },
   start: {
     usage: ["start OUT.xlsx [--parts PARTS.csv] [--shop WORKBOOK.xlsx]"],
     says: "A job's workbook of your own: your parts, your shop, every formula. Says how each column of the list is read.",
@@ -74,8 +79,8 @@ export const HELP: Readonly<Record<string, Help>> = {
     exit: "0; 1 where the answer is an error (0 with --json)",
   },
   functions: {
-    usage: ["functions"],
-    says: "Every function with its arguments and a true example.",
+    usage: ["functions", "functions BILL.BREAKS"],
+    says: "Every function with its arguments and an example, or one with what each argument is.",
     options: [["--worksheet", "the ordinary functions with their evidence"], JSON_OPTION],
     exit: "0",
   },
@@ -123,7 +128,6 @@ export function helpText(command?: string): string {
     return [
       `${CALL} COMMAND ...`,
       "",
-      `${"view".padEnd(WIDTH)}A workbook, or the sample, as a page in your browser.`,
       ...Object.entries(HELP).map(([name, { says }]) => `${name.padEnd(WIDTH)}${says}`),
       "",
       `${CALL} COMMAND --help   says what it takes.`,

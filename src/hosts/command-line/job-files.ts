@@ -2,9 +2,9 @@
 import { basename, extname } from "node:path";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
+import { unreadColumns } from "../../cells/parameters/unread-columns.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { MARK_COLUMNS } from "../../cells/tables/marks.ts";
-import { unreadColumns } from "../../cells/tables/unread-columns.ts";
 import type { Book } from "../../job/book.ts";
 import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
 import { rowsOfFile } from "../../job/part-list/list-file.ts";
@@ -15,7 +15,7 @@ import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { nearest } from "../../units/nearest.ts";
+import { nearestIs } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
 import type { CommandContext } from "./command.ts";
 import { bytesOf } from "./read-file.ts";
@@ -105,17 +105,24 @@ export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, 
   return { plan: job.plan, above: job.table.top };
 }
 
-/** Areas of lines that the job does not name: they would be loaded as if nobody needed them first. */
-function unknownAreas({ rows, shop }: BillPlan): string[] {
-  const { areas } = shop.job;
-  const known = new Set(areas.map((area) => area.toLowerCase()));
-  return rows.flatMap((row) =>
-    !isLine(row) || areas.length === 0 || row.area === "" || known.has(row.area.toLowerCase())
-      ? []
-      : [
-          `line ${row.row - 1}: area "${row.area}" is none of the job's (${areas.join("; ")}); nearest is "${nearest(row.area, areas)}"`,
-        ],
-  );
+/** Areas of lines that the job does not name, which would be loaded as if nobody needed them first, and of the job without a line. */
+function unknownAreas({ rows, shop: { job } }: BillPlan): string[] {
+  const { areas } = job;
+  const lines = rows.filter(isLine).filter(({ area }) => area !== "");
+  const has = (names: readonly string[], area: string) =>
+    names.some((name) => name.toLowerCase() === area.toLowerCase());
+  const ofLines = [...new Set(lines.map(({ area }) => area))];
+  const dated = job.areaDues.map(({ area }) => area);
+  return [
+    ...lines.flatMap(({ row, area }) => {
+      if (areas.length === 0 || has(areas, area)) return [];
+      const near = nearestIs(area, areas);
+      return [`line ${row - 1}: area "${area}" is none of the job's (${areas.join("; ")})${near ? `; ${near}` : ""}`];
+    }),
+    ...[...areas, ...dated.filter((area) => !has(areas, area))]
+      .filter((area) => !has(ofLines, area))
+      .map((area) => `area "${area}" of the job is that of no line`),
+  ];
 }
 
 /** Columns of the bill that nothing reads are named on standard error; the answer stands. */

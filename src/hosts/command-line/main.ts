@@ -2,7 +2,7 @@ import type { Streams } from "./command.ts";
 import { commandNames, runCommand, saidUsage, UNGUARDED, wrongCommand } from "./commands.ts";
 import { fileFault } from "./file-fault.ts";
 import { guarded, OWN_FAULT, REFUSED } from "./guard.ts";
-import { helpAsked, helpText } from "./help.ts";
+import { HELP, helpAsked, helpText } from "./help.ts";
 import { takeLimits } from "./limits.ts";
 
 async function standardInput(): Promise<string> {
@@ -20,7 +20,7 @@ const streams: Streams = {
 
 async function main(given: readonly string[]): Promise<number> {
   const asked = helpAsked(given);
-  if (asked && (asked.command === undefined || commandNames.includes(asked.command))) {
+  if (asked && (asked.command === undefined || asked.command in HELP)) {
     streams.out(helpText(asked.command));
     return 0;
   }

@@ -12,7 +12,7 @@ import { refusal } from "../../sheet/package/file-refusal.ts";
 import { callerPath } from "./caller.ts";
 import type { Command } from "./command.ts";
 import { bookIn, LIST_OPTIONS, listOf, listOptions, orRefused, refuseMissing } from "./job-files.ts";
-import { readArguments, UsageError } from "./usage.ts";
+import { readArguments, wrongPieces } from "./usage.ts";
 
 const UNREAD = 1;
 
@@ -24,7 +24,7 @@ export const start: Command = async (args, context) => {
   });
   const [out] = positionals;
   if (out === undefined || positionals.length > 1 || !/\.xlsx$/i.test(out))
-    throw new UsageError("start takes OUT.xlsx, and [--parts PARTS.csv] [--shop WORKBOOK.xlsx]");
+    throw wrongPieces("start", "OUT.xlsx, and [--parts PARTS.csv] [--shop WORKBOOK.xlsx]", positionals);
   const { parts, shop } = values;
   const options = listOptions(values);
   return orRefused(context, () => {

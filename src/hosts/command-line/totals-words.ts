@@ -78,7 +78,7 @@ function lateOf(plan: BillPlan, all: boolean): string {
   const named = late.slice(0, all ? late.length : LATE_NAMED);
   const words = named.map(({ line, hours }) => `${nameOf(line)} by ${amount(hours, 1)} h`);
   const more = late.length > named.length ? ["..."] : [];
-  return `${late.length} ${late.length === 1 ? "line" : "lines"}: ${[...words, ...more].join(", ")}`;
+  return `${late.length} ${late.length === 1 ? "line" : "lines"}, in working hours: ${[...words, ...more].join(", ")}`;
 }
 
 const amount = (value: number, decimals: number): string =>

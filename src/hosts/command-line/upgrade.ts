@@ -22,6 +22,14 @@ export const upgrade: Command = async (args, context) => {
     if (existsSync(to))
       throw refusal("unwritable", out, "a file that does not exist yet", "one that does", "nothing was changed");
     const workbook = readWorkbook(bytesOf(from));
+    if (workbook.sheets.every(({ formulas }) => formulas.length === 0))
+      throw refusal(
+        "unreadable",
+        from,
+        "a workbook with its formulas",
+        "a copy of values",
+        "upgrade the one it was made from",
+      );
     const book = bookOf(workbook);
     if (schemaOf(book) === SCHEMA) {
       context.out(`${from} is up to date; nothing was written\n`);

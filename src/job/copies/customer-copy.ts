@@ -8,7 +8,7 @@ import { wrong } from "../../units/refusal.ts";
 import { type Book, cellAt } from "../book.ts";
 import { value } from "../building/cells.ts";
 import { jobPlan } from "../job-plan.ts";
-import { FIRST_LINE, QUOTE, quoteSheet, REMARK_COLUMN } from "../job-sheets/quote-sheet.ts";
+import { FIRST_LINE, MACHINES, QUOTE, quoteSheet, REMARK_COLUMN } from "../job-sheets/quote-sheet.ts";
 import type { SheetCell, SheetModel, WorkbookModel } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 
@@ -24,7 +24,8 @@ export function customerCopy(book: Book, notice: readonly string[]): WorkbookMod
   const cells = quote.rows.flatMap((row, r) =>
     row.flatMap((_, c): SheetCell[] => {
       const held = cellAt(quote, r, c);
-      if (isBlank(held)) return [];
+      // What the shop has yet to do is none of the customer's.
+      if (isBlank(held) || (c < 2 && cellAt(quote, r, 0) === MACHINES)) return [];
       if (isCellError(held) || (typeof held === "string" && NO_QUOTE.test(held) && c === 0))
         throw wrong(
           "quote",

@@ -36,6 +36,8 @@ const COLUMNS: readonly (readonly [header: string, title: string, width: number,
 export const REMARK_COLUMN = COLUMNS.length;
 const LINES = `_xlfn.DROP(_xlfn.DROP(_xlfn.CHOOSECOLS(${all},${COLUMNS.map(([header]) => spillColumn(PRICE, header)).join(",")}),1),-${SUM_ROWS})`;
 
+export const MACHINES = "Machines";
+
 /** What nobody has typed yet stays empty: a reference alone shows it as 0. */
 const typed = (key: Parameters<typeof jobCell>[0]): string => `IF(${jobCell(key)}="","",${jobCell(key)})`;
 const HEAD: readonly (readonly [label: string, formula: string, style: StyleName])[] = [
@@ -47,7 +49,7 @@ const HEAD: readonly (readonly [label: string, formula: string, style: StyleName
   ["Leaves by", typed("due"), "dayLeft"],
   ["Plan", figure("Plan", "Value"), "text"],
   [
-    "Machines",
+    MACHINES,
     `IF(${figure("Not confirmed from the plate", "Value")}>0,"not confirmed from the plate","confirmed from the plate")`,
     "text",
   ],

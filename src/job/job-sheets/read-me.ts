@@ -2,20 +2,24 @@ import { type Lines, readMeSheet } from "../building/read-me.ts";
 import type { SheetModel } from "../xlsx/model.ts";
 import type { JobContents } from "./contents.ts";
 
+const SHOP = "Machines, tools, stations, rates, shifts and sheets as tables.";
+const TYPE_SHOP = " Type your own figures over them, from the plates of your machines; add rows below.";
+const CALCULATION = "How three of the answers come about, step by step with the source of every figure.";
+const CHOOSE = " Choose other lines in its shaded cells.";
+/** What a copy of values says in the place of what asks to be typed over. */
+export const TYPED: readonly (readonly [asked: string, told: string])[] = [
+  [SHOP + TYPE_SHOP, SHOP],
+  [CALCULATION + CHOOSE, CALCULATION],
+];
+
 const CONTENTS: Lines = [
-  [
-    "Shop",
-    "Machines, tools, stations, rates, shifts and sheets as tables. Type your own figures over them, from the plates of your machines; add rows below.",
-  ],
+  ["Shop", SHOP + TYPE_SHOP],
   [
     "Parts",
     "The bill: one bracket a row. Plain numbers are inches; text brings its own unit: 3/16, 3 mm, 4,5 mm, 10 ga. Lists are typed 2; 3.5; 2.",
   ],
   ["Answers", "Flat, die, radius, tons, weight, status, what is wrong and its fix, one line a bracket; totals on top."],
-  [
-    "Calculation",
-    "How three of the answers come about, step by step with the source of every figure. Choose other lines in its shaded cells.",
-  ],
+  ["Calculation", CALCULATION + CHOOSE],
   ["Job", "Customer, date of the quote, when work can begin and when it must leave."],
   ["Checks", "Everything that is found about every line, with the numbers its flat is made with."],
   ["Blanks", "Size, number and weight of every flat blank."],

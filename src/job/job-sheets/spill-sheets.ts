@@ -188,6 +188,8 @@ function dateRows(job: JobContents): SheetCell[] {
   const hours = cellName(DATES_ROW, DATES_COLUMN);
   const given = { hours, calendar: givenIn(job)["calendar"]!, station: '"Brake"' };
   const [start, due] = [jobCell("start"), jobCell("due")];
+  // The bill takes a day without a time to its end; these functions take a point in time.
+  const end = `IFERROR(${due}+(INT(${due})=${due}+0),${due})`;
   const dated = (formula: string) => `IF(OR(${start}="",${due}=""),"no dates yet",${formula})`;
   const rows: readonly (readonly [string, string, StyleName])[] = [
     [
@@ -196,8 +198,8 @@ function dateRows(job: JobContents): SheetCell[] {
       "inchShort",
     ],
     ["Brake: done, if it need not wait for cut blanks", dated(shop("DATE.FINISH", { start, ...given })), "moment"],
-    ["Brake: to be begun at the latest", dated(shop("DATE.LATESTSTART", { due, ...given })), "moment"],
-    ["Brake: working hours left over", dated(shop("DATE.SLACK", { start, due, ...given })), "inchShort"],
+    ["Brake: to be begun at the latest", dated(shop("DATE.LATESTSTART", { due: end, ...given })), "moment"],
+    ["Brake: working hours left over", dated(shop("DATE.SLACK", { start, due: end, ...given })), "inchShort"],
   ];
   return rows.flatMap(([label, formula, style], i): SheetCell[] => [
     value(DATES_ROW + i, 1, "label", label),
@@ -214,7 +216,7 @@ function dateRows(job: JobContents): SheetCell[] {
 export const whatIfSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "What-if",
-    note: "If it must leave by the time on the sheet Job: which lines are in time, which need overtime or a second shift, go outside, or break it, and what either would save. Lines are taken in the order in which they are due. Right: the hours of every station.",
+    note: "If it must leave by the time on the sheet Job: which lines are in time, which need overtime or a second shift, go outside, or break it, and what either would save. Lines are taken in the order in which they are due; a day without a time means by its end. Late by counts working hours of the shop. Right: the hours of every station.",
     headerRow: WHATIF_ROW,
     others: dateRows(job),
     blocks: [

@@ -1,16 +1,24 @@
 /** Which column of a part list is read as what: by its heading, or as the person says. Nothing is read that is not shown. */
 import { columnLetters } from "../../sheet/formula/address.ts";
-import { nearest } from "../../units/nearest.ts";
-import { wrong } from "../../units/refusal.ts";
+import { type CellMatrix, isBlank } from "../../units/cell.ts";
+import { nearestIs } from "../../units/nearest.ts";
+import { Refusal, wrong } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import type { Heading, HeadingColumn } from "./heading.ts";
 import {
   BILL_KEYS,
   foldTitle,
+  isOneOf,
+  LEG_WORDS,
+  legOf,
   type Meaning,
-  meaningOf,
+  ONE_LEG,
   type PartKey,
+  statedMeaning,
   titleOf,
   unitOfTitle,
+  WHOLE,
+  wholeOf,
   withUnit,
 } from "./heading-words.ts";
 
@@ -35,42 +43,91 @@ export function statedColumns(text: string): [theirs: string, ours: string][] {
     });
 }
 
-export function mapColumns(heading: Heading, stated: readonly (readonly [string, string])[]): MappedColumn[] {
+/**
+ * @param body the rows below the heading; none where the map alone is looked at.
+ * @param problems every reason to refuse the list: a person mends them in one round.
+ */
+export function mapColumns(
+  found: Heading,
+  stated: readonly (readonly [string, string])[],
+  body: CellMatrix = [],
+  problems: Refusal[] = [],
+): MappedColumn[] {
+  const heading = withLegs(found);
   const own = new Map<number, Meaning | undefined>();
-  for (const [theirs, ours] of stated) {
-    const column = columnOf(heading, theirs);
-    own.set(column.index, ours === "" ? undefined : said(ours, column));
-  }
+  const collect = (action: () => void) => {
+    const problem = refusalOr(action);
+    if (problem instanceof Refusal) problems.push(problem);
+  };
+  for (const [theirs, ours] of stated)
+    collect(() => {
+      const column = columnOf(heading, theirs);
+      own.set(column.index, ours === "" ? undefined : said(ours, column));
+    });
+  collect(() => joinStated(heading, own));
   const taken = new Set([...own.values()].flatMap((meaning) => (meaning ? [meaning.key] : [])));
   const columns = heading.columns.map((column): MappedColumn => {
     const letter = columnLetters(column.index);
     if (own.has(column.index)) return { ...column, letter, read: own.get(column.index) };
     const { meaning } = column;
-    if (!meaning || !taken.has(meaning.key)) return { ...column, letter, read: meaning };
+    const isTaken = meaning && taken.has(wholeOf(meaning.key));
+    if (!isTaken) return { ...column, letter, read: meaning };
     return { ...column, letter, read: undefined, why: `another is read as ${titleOf(meaning.key)}` };
   });
-  refuseUnsaidBends(columns, own);
+  collect(() => refuseUnsaidBends(columns, own));
+  collect(() => refuseUntitled(columns, own, body));
   return columns.map((column) => {
     if (own.has(column.index) || !column.read) return column;
     const { key, rank } = column.read;
     const rivals = columns.filter(({ index, read }) => index !== column.index && isRival(key, read?.key));
     const better = rivals.find(({ read }) => read!.key !== key || read!.rank < rank);
-    if (key === "legs") return column;
+    if (isOneOf(key)) return column;
     if (better) return { ...column, read: undefined, why: `"${better.title}" is read as ${titleOf(key)}` };
     const same = rivals.find(({ read }) => read!.rank === rank);
     if (!same) return column;
-    throw wrong(
-      `column for ${titleOf(key)}`,
-      "one of the list",
-      `${column.letter} "${column.title}" and ${same.letter} "${same.title}"`,
-      `say which: --columns "${column.letter}=${titleOf(key)}"`,
-    );
+    // Said of the first of them alone.
+    if (same.index > column.index)
+      problems.push(
+        wrong(
+          `column for ${titleOf(key)}`,
+          "one of the list",
+          `${column.letter} "${column.title}" and ${same.letter} "${same.title}"`,
+          `say which: --columns "${column.letter}=${titleOf(key)}"${
+            key === "bendAngles" ? `, or both beside each other: "${column.letter}=Angle; ${same.letter}=Angle"` : ""
+          }`,
+        ),
+      );
+    return column;
   });
+}
+
+/** "Flange" once may be a list of them; twice it is one flange each. */
+function withLegs(heading: Heading): Heading {
+  const isLeg = ({ title }: HeadingColumn) => LEG_WORDS.includes(foldTitle(title));
+  if (heading.columns.filter(isLeg).length < 2) return heading;
+  return { ...heading, columns: heading.columns.map((each) => (isLeg(each) ? { ...each, meaning: ONE_LEG } : each)) };
+}
+
+/** A word over several columns stands in the first of them: the figures beside it would be left out unseen. */
+function refuseUntitled(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>, body: CellMatrix): void {
+  const untitled = columns.filter(({ index, title }) => title === "" && !own.has(index));
+  for (const { index, letter } of untitled) {
+    const before = columns.findLast((column) => column.index < index && (column.title !== "" || column.read));
+    const key = before?.read && wholeOf(before.read.key);
+    if (!before || (key !== "flanges" && key !== "bendAngles") || body.every((row) => isBlank(row[index] ?? null)))
+      continue;
+    throw wrong(
+      `column ${letter}`,
+      `said: it has no heading, and figures beside ${before.letter} "${before.title}"`,
+      null,
+      `to join them --columns "${before.letter}=${titleOf(key)}; ${letter}=${titleOf(key)}", to leave it out --columns "${letter}="`,
+    );
+  }
 }
 
 /** "Bends" may be angles or how many there are: left out, a bent part would be taken for a plate. */
 function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>): void {
-  if (columns.some(({ read }) => read?.key === "bendAngles")) return;
+  if (columns.some(({ read }) => read && wholeOf(read.key) === "bendAngles")) return;
   const unsaid = columns.find(
     ({ index, read, title }) => !read && !own.has(index) && /^(?:no)?(?:bends?|folds?)$/.test(foldTitle(title)),
   );
@@ -85,33 +142,55 @@ function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<nu
 
 /** The legs of a bracket are its flanges: a "Length" beside them is something else. */
 const isRival = (key: PartKey, other: PartKey | undefined): boolean =>
-  other === key || (key === "flanges" && other === "legs");
+  other === key || (isOneOf(other) && WHOLE[other] === key);
+
+/**
+ * Columns said to be flanges beside each other, or one such beside "Flange B", are one flange each, and angles alike: one of
+ * them alone would leave the others out unseen. Of anything else a list has one column.
+ */
+function joinStated(heading: Heading, own: Map<number, Meaning | undefined>): void {
+  const columns = heading.columns.flatMap((column) => {
+    const read = own.get(column.index);
+    return read ? [{ ...column, read }] : [];
+  });
+  for (const column of columns) {
+    const { read, index, title } = column;
+    const same = columns.find((other) => other !== column && wholeOf(other.read.key) === wholeOf(read.key));
+    const one = (["legs", "turns"] as const).find((each) => WHOLE[each] === read.key);
+    const besides =
+      one !== undefined &&
+      legOf(title) !== "" &&
+      heading.columns.some(({ index, meaning }) => !own.has(index) && meaning?.key === one);
+    if (one !== undefined && (same || besides)) own.set(index, { ...read, key: one });
+    else if (same && !isOneOf(read.key))
+      throw wrong(
+        "columns",
+        `one column for ${titleOf(read.key)}`,
+        `"${title}" and "${same.title}"`,
+        `leave one of them out: --columns "${columnLetters(same.index)}="`,
+      );
+  }
+}
 
 /** The heading's own unit stays unless another is said. */
 function said(ours: string, { title, meaning: own }: HeadingColumn): Meaning {
-  const meaning = meaningOf(ours);
+  const meaning = statedMeaning(ours);
   if (meaning) {
     const unit = meaning.unit ?? own?.unit ?? unitOfTitle(title);
     return (unit && withUnit(meaning, unit)) || meaning;
   }
   const names = [...BILL_KEYS.map(titleOf), "Leg"];
-  throw wrong(
-    "columns",
-    `a column of a bill such as ${names.slice(0, 8).join(", ")}`,
-    ours,
-    `nearest is "${nearest(ours, names)}"`,
-  );
+  throw wrong("columns", `a column of a bill such as ${names.slice(0, 8).join(", ")}`, ours, nearestIs(ours, names));
 }
 
 function columnOf({ columns }: Heading, theirs: string): HeadingColumn {
-  const byTitle = columns.filter(({ title }) => title !== "" && foldTitle(title) === foldTitle(theirs));
-  const found = byTitle[0] ?? columns.find(({ index }) => columnLetters(index) === theirs.trim().toUpperCase());
+  const byTitle = (titleAs: (title: string) => string) =>
+    columns.find(({ title }) => title !== "" && foldTitle(titleAs(title)) === foldTitle(theirs));
+  const found =
+    byTitle((title) => title) ??
+    byTitle((title) => title.replace(/[([].*$/, "")) ??
+    columns.find(({ index }) => columnLetters(index) === theirs.trim().toUpperCase());
   if (found) return found;
   const titles = columns.map(({ title }) => title).filter((title) => title !== "");
-  throw wrong(
-    "columns",
-    "a heading of the list or the letter of a column",
-    theirs,
-    `nearest is "${nearest(theirs, titles)}"`,
-  );
+  throw wrong("columns", "a heading of the list or the letter of a column", theirs, nearestIs(theirs, titles));
 }

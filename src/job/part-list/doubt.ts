@@ -17,3 +17,14 @@ export class Doubt {
     readonly words: string,
   ) {}
 }
+
+export interface Fault {
+  /** Of the file, from 1. */
+  readonly row: number;
+  /** "C"; "" of the line as a whole. */
+  readonly column: string;
+  readonly title: string;
+  readonly given: string;
+  readonly kind: FaultKind;
+  readonly words: string;
+}

@@ -6,7 +6,17 @@ import { firstOf } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import type { MappedColumn } from "./column-map.ts";
-import { type BillKey, foldTitle, legOf, meaningOf, PLATE_LENGTH, titleOf } from "./heading-words.ts";
+import {
+  type BillKey,
+  foldTitle,
+  isOneOf,
+  LEG_WORDS,
+  legOf,
+  meaningOf,
+  PLATE_LENGTH,
+  titleOf,
+  WHOLE,
+} from "./heading-words.ts";
 
 /** One column of the bill and where its cells stand in the list. */
 export interface Field {
@@ -26,30 +36,32 @@ export const isFigure = ({ key }: Field): boolean => FIGURES.includes(BILL_COLUM
 const NEEDED: readonly BillKey[] = ["part", "material", "thickness", "quantity", "flanges"];
 
 export function fieldsOf(columns: readonly MappedColumn[], every: readonly (readonly [string, string])[]): Field[] {
-  const legs = columns
-    .filter(({ read }) => read?.key === "legs")
-    .sort((a, b) => (legOf(a.title) < legOf(b.title) ? -1 : 1));
-  const other = legs.find(({ read }) => read!.unit !== firstOf(legs).read!.unit);
-  if (other) throw wrong("legs", "columns in one unit", `"${firstOf(legs).title}" and "${other.title}"`);
   const single = columns.flatMap((column): Field[] => {
     const { read, index, letter, title } = column;
-    if (!read || read.key === "legs") return [];
+    if (!read || isOneOf(read.key)) return [];
     const mayList = !PLATE_LENGTH.includes(foldTitle(title.replace(/[([].*/, "")));
     return [{ key: read.key, title, letter, unit: read.unit, from: [index], mayList }];
   });
-  const first = legs[0];
-  if (first)
+  for (const key of ["legs", "turns"] as const) {
+    const joined = columns.filter(({ read }) => read?.key === key);
+    if (joined.every(({ title }) => legOf(title) !== ""))
+      joined.sort((a, b) => legOf(a.title).localeCompare(legOf(b.title)));
+    const [first] = joined;
+    if (!first) continue;
+    const other = joined.find(({ read }) => read!.unit !== first.read!.unit);
+    if (other) throw wrong("legs", "columns in one unit", `"${first.title}" and "${other.title}"`);
     single.push({
-      key: "flanges",
-      title: legs.map(({ title }) => title).join(", "),
-      letter: legs.map((leg) => leg.letter).join(", "),
+      key: WHOLE[key],
+      title: joined.map(({ title }) => title).join(", "),
+      letter: joined.map(({ letter }) => letter).join(", "),
       unit: first.read!.unit,
-      from: legs.map(({ index }) => index),
+      from: joined.map(({ index }) => index),
       mayList: true,
     });
+  }
   for (const [title, value] of every) {
     const meaning = meaningOf(title);
-    if (!meaning || meaning.key === "legs")
+    if (!meaning || isOneOf(meaning.key))
       throw wrong("every", 'pairs such as "Material=A36; Quantity=1"', `${title}=${value}`);
     if (single.some(({ key }) => key === meaning.key))
       throw wrong("every", "a column that the list does not have", title, "map the list's own with --columns");
@@ -67,6 +79,9 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
   if (missing.length === 0) return;
   const names = missing.map((key) => `"${titleOf(key)}"`).join(", ");
   const unread = columns.filter(({ read, title }) => !read && title !== "");
+  const leg = missing.includes("flanges")
+    ? unread.find(({ title }) => LEG_WORDS.includes(foldTitle(title)))
+    : undefined;
   // Beside the legs of a bracket a "Length" is most often the bend's.
   const likely = missing.includes("width") ? unread.find(({ meaning }) => meaning?.key === "flanges") : undefined;
   const only = missing.length === 1 ? fields.find(({ key, mayList }) => key === "flanges" && !mayList) : undefined;
@@ -77,7 +92,8 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
       null,
       `a bend's: --columns "${only.letter}=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate's: --every "Width=..."`,
     );
-  const pairs = missing.map((key) => `${(key === "width" && likely?.letter) || "..."}=${titleOf(key)}`).join("; ");
+  const letters: Partial<Record<BillKey, string | undefined>> = { width: likely?.letter, flanges: leg?.letter };
+  const pairs = missing.map((key) => `${letters[key] ?? "..."}=${titleOf(key)}`).join("; ");
   const notRead = unread
     .slice(0, UNREAD_SAID)
     .map(({ letter, title }) => `${letter} ${showGiven(title)}`)
@@ -104,6 +120,8 @@ export const givenOf = (row: readonly CellValue[], { from, constant }: Field): C
   // A gap between two legs stays one, and is asked about.
   return legs.length === 0 ? null : legs.map((cell) => (isEmpty(cell) ? "" : cell)).join("; ");
 };
+
+export const itemsOf = (text: string): string[] => text.split(/[;\n+x×*]/i).map((item) => item.trim());
 
 const SUM = /^(?:sub|grand)?[\s-]*(?:totals?|sums?)\b/i;
 

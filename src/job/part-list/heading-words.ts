@@ -6,12 +6,17 @@ import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { unitSize } from "../../units/unit-words.ts";
 
 export type BillKey = keyof typeof BILL_COLUMNS;
-/** "legs": one flange of several in columns beside each other. */
-export type PartKey = BillKey | "legs";
+/** "legs", "turns": one flange, one angle of several in columns beside each other. */
+export type PartKey = BillKey | OneOf;
+type OneOf = "legs" | "turns";
+/** What such columns make together. */
+export const WHOLE = { legs: "flanges", turns: "bendAngles" } as const;
+export const wholeOf = (key: PartKey): BillKey => (isOneOf(key) ? WHOLE[key] : key);
+export const isOneOf = (key: PartKey | undefined): key is OneOf => key === "legs" || key === "turns";
 export const BILL_KEYS = Object.keys(BILL_COLUMNS) as BillKey[];
 
 /** In the order in which they are preferred where a list has two of them. */
-const OWN_WORDS: Partial<Record<PartKey, readonly string[]>> = {
+const OWN_WORDS: Partial<Record<BillKey, readonly string[]>> = {
   part: [
     "Part",
     "Part number",
@@ -56,6 +61,7 @@ const OWN_WORDS: Partial<Record<PartKey, readonly string[]>> = {
     "No of pcs",
     "Qnty",
     "Pcs",
+    "Nos",
     "Pieces",
     "No off",
     "Required",
@@ -71,17 +77,25 @@ const OWN_WORDS: Partial<Record<PartKey, readonly string[]>> = {
   area: ["Zone", "Location"],
   due: ["Due date", "Need by", "Needed by"],
   spares: ["Extras"],
-  legs: ["Leg", "Flange", "Flg"],
 };
-/** "Leg A", "Leg 1", "Flange 2", "Leg3": numbered in the order they stand. */
-const LEG = /^(?:leg|flange|flg)([a-h1-9])$/;
-/** Legs are in the order of their letters or numbers, wherever their columns stand. */
-export const legOf = (title: string): string =>
-  LEG.exec(foldTitle(title.replace(/[([,].*$/, "").replace(/\s+(?:mm|cm|m|in|inch|inches)\.?$/i, "")))?.[1] ?? "";
+/** One alone may be a list of them. */
+export const LEG_WORDS = ["leg", "flange", "flg"];
+/** "Leg A", "Leg 1", "Flange 2", "Leg3", "FlA": numbered in the order they stand. */
+const LEG = /^(?:leg|flange|flg|fl)([a-h1-9])$/;
+/** "Angle 1", "Bend angle B". */
+const TURN = /^(?:bend)?ang(?:le)?([a-h1-9])$/;
+/** Legs and angles are in the order of their letters or numbers, wherever their columns stand. */
+export function legOf(title: string): string {
+  const word = foldTitle(title.replace(/[([,].*$/, "").replace(/\s+(?:mm|cm|m|in|inch|inches)\.?$/i, ""));
+  return (LEG.exec(word) ?? TURN.exec(word))?.[1] ?? "";
+}
 /** Headings of a flat plate's second side: one flange, never a list of them. */
 export const PLATE_LENGTH = ["length", "l", "len"];
 /** One that lists use for something else as often: it is taken only where no other column has the name. */
 const GAUGE_WORDS = ["gauge", "ga", "gage", "materialgauge", "matlgauge", "sheetgauge", "metalgauge"];
+
+/** The angle between the flanges: 180 less the one the sheet is turned through. */
+const INCLUDED = /^(?:included(?:bend)?angles?|inclangles?)$/;
 
 /** A heading as it is compared: letters, digits and "#". */
 export const foldTitle = (text: string): string =>
@@ -106,7 +120,7 @@ export interface Meaning {
   readonly key: PartKey;
   /** The smaller, the more certain. */
   readonly rank: number;
-  /** As written: "mm", "in"; "ga" where its plain numbers are gauges; undefined where it names none. */
+  /** As written: "mm", "in"; "ga" where its plain numbers are gauges, "included" of angles; undefined where it names none. */
   readonly unit: string | undefined;
 }
 
@@ -151,18 +165,28 @@ export function meaningOf(title: string): Meaning | undefined {
   return short && withUnit(short, unit!);
 }
 
+/** What a person says a column is: "Leg" is one flange. */
+export const statedMeaning = (ours: string): Meaning | undefined =>
+  meaningOf(ours) ?? (LEG_WORDS.includes(foldTitle(ours)) ? ONE_LEG : undefined);
+export const ONE_LEG: Meaning = { key: "legs", rank: 0, unit: undefined };
+
 function plainMeaning(text: string): Meaning | undefined {
   const word = foldTitle(text);
   if (GAUGE_WORDS.includes(word)) return { key: "thickness", rank: OWN_WORDS.thickness!.length + 2, unit: "ga" };
-  if (LEG.test(word)) return { key: "legs", rank: 0, unit: undefined };
+  if (INCLUDED.test(word)) return { key: "bendAngles", rank: OWN_WORDS.bendAngles!.length + 2, unit: "included" };
+  if (LEG.test(word)) return ONE_LEG;
+  if (TURN.test(word)) return { key: "turns", rank: 0, unit: undefined };
   const found = RANKS.get(word);
   return found && { ...found, unit: undefined };
 }
 
 /** A unit makes sense on a figure alone: "Part (mm)" is no column. */
 export function withUnit(meaning: Meaning, unit: string): Meaning | undefined {
-  const kind = meaning.key === "legs" ? "lengths" : BILL_COLUMNS[meaning.key].kind;
-  if (kind === "angles") return unit === "deg" ? { ...meaning, unit: undefined } : undefined;
+  const { kind } = BILL_COLUMNS[wholeOf(meaning.key)];
+  if (kind === "angles")
+    return unit === "deg" || unit === "included"
+      ? { ...meaning, unit: unit === "deg" ? meaning.unit : unit }
+      : undefined;
   if (unit === "ga") return kind === "thickness" ? { ...meaning, unit } : undefined;
   const isLength = kind === "length" || kind === "lengths" || kind === "thickness";
   return isLength && unitSize(unit, "length") !== undefined ? { ...meaning, unit } : undefined;
@@ -176,6 +200,7 @@ export function unitWord(text: string): string | undefined {
   if (word === "millimeters" || word === "millimetres" || word === "mms") return "mm";
   if (word === "°" || word === "degrees" || word === "degree" || word === "deg") return "deg";
   if (GAUGE_WORDS.includes(word)) return "ga";
+  if (word === "included" || word === "incl") return "included";
   return unitSize(word, "length") === undefined ? undefined : word;
 }
 
@@ -188,4 +213,4 @@ export function unitOfTitle(title: string): string | undefined {
 }
 
 /** What the map calls a column. */
-export const titleOf = (key: PartKey): string => (key === "legs" ? "Flanges" : BILL_COLUMNS[key].headers[0]);
+export const titleOf = (key: PartKey): string => BILL_COLUMNS[wholeOf(key)].headers[0];

@@ -1,6 +1,6 @@
 /** Finds the heading of a part list among titles, addresses and blank lines: one row, two of them, and a row of units. */
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
-import { foldTitle, type Meaning, meaningOf, unitWord, withUnit } from "./heading-words.ts";
+import { foldTitle, isOneOf, type Meaning, meaningOf, unitWord, withUnit } from "./heading-words.ts";
 
 export interface HeadingColumn {
   /** From 0, the first column of the file. */
@@ -58,25 +58,33 @@ function twoRows(rows: CellMatrix, top: number): Heading {
   const [above = [], below = []] = [rows[top], rows[top + 1]];
   const width = Math.max(above.length, below.length);
   const columns: HeadingColumn[] = [];
-  const hasFigures = below.some((cell) => typeof cell === "number" || /^\W*\d/.test(textOf(cell)));
   let over = "";
+  const hasFigures = below.some((cell, i) => {
+    over = textOf(above[i]) || over;
+    // "Angle" over 1 and 2.
+    return (
+      (typeof cell === "number" || /^\W*\d/.test(textOf(cell))) && !isOneOf(meaningOf(`${over} ${textOf(cell)}`)?.key)
+    );
+  });
+  over = "";
   for (let index = 0; index < width && !hasFigures; index++) {
     const [upper, lower] = [textOf(above[index]), textOf(below[index])];
     if (upper !== "") over = upper;
     const joined = lower === "" ? upper : `${over} ${lower}`.trim();
-    const meaning = [joined, lower, lower === "" || unitWord(lower) !== undefined ? upper : ""]
-      .map(meaningOf)
-      .find((found) => found !== undefined);
+    const addsUnit = lower === "" || unitWord(lower) !== undefined || COUNTED.includes(foldTitle(lower));
+    const meaning = [joined, lower, addsUnit ? upper : ""].map(meaningOf).find((found) => found !== undefined);
     columns.push({ index, title: joined, meaning });
   }
   return { top, end: top + 2, columns };
 }
 
-/** A row of nothing but units below the heading. */
+/** A row of nothing but units and letters below the heading. */
 function withUnits(rows: CellMatrix, heading: Heading): Heading {
   const words = (rows[heading.end] ?? []).map(textOf);
   const units = words.map((word) => (word === "" ? undefined : unitWord(word.replace(/^[([]|[)\]]$/g, ""))));
-  const isUnits = words.every((word, i) => word === "" || units[i] !== undefined || COUNTED.includes(foldTitle(word)));
+  const isUnits = words.every(
+    (word, i) => word === "" || units[i] !== undefined || COUNTED.includes(foldTitle(word)) || LETTERS.test(word),
+  );
   if (!isUnits || units.every((unit) => unit === undefined)) return heading;
   return {
     ...heading,
@@ -89,4 +97,6 @@ function withUnits(rows: CellMatrix, heading: Heading): Heading {
     }),
   };
 }
+/** What stands in the drawing beside the sizes: "A", "A x B", "1". */
+const LETTERS = /^(?:[a-h](?: ?[x+] ?[a-h])*|[1-9])$/i;
 const COUNTED = ["ea", "each", "pc", "pcs", "no", "nos"];

@@ -1,11 +1,12 @@
 /** What was understood of a part list, and what was not: the map of its columns, then every doubt with its place. */
 
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
-import { nearest } from "../../units/nearest.ts";
+import { nearestIs } from "../../units/nearest.ts";
 import { showGiven } from "../../units/show.ts";
 import type { MappedColumn } from "./column-map.ts";
-import { BILL_KEYS, foldTitle, titleOf } from "./heading-words.ts";
-import type { Fault, PartList } from "./part-list.ts";
+import type { Fault } from "./doubt.ts";
+import { BILL_KEYS, foldTitle, titleOf, wholeOf } from "./heading-words.ts";
+import type { PartList } from "./part-list.ts";
 
 const TITLE_WIDTH = 22;
 const READ_WIDTH = 16;
@@ -28,11 +29,17 @@ const withoutUnit = (title: string): string => title.replace(/[([].*$/, "");
 
 function columnWords({ letter, title, read, why }: MappedColumn, plainUnit: "in" | "mm"): string {
   const head = `${letter.padEnd(3)}${title.slice(0, TITLE_WIDTH).padEnd(TITLE_WIDTH)}  `;
-  if (!read) return `${head}not read${why ? `: ${why}` : `; nearest is "${nearest(title, BILL_KEYS.map(titleOf))}"`}`;
-  const kind = read.key === "legs" ? "lengths" : BILL_COLUMNS[read.key].kind;
+  if (!read) return `${head}not read${why ? `: ${why}` : nearTitle(title)}`;
+  const { kind } = BILL_COLUMNS[wholeOf(read.key)];
   const isLength = kind === "length" || kind === "lengths" || kind === "thickness";
   const unit = read.unit ? (UNIT_NAMES[read.unit] ?? read.unit) : `${UNIT_NAMES[plainUnit]}, the heading names no unit`;
-  return `${head}${titleOf(read.key).padEnd(READ_WIDTH)}${isLength ? unit : ""}`.trimEnd();
+  const angle = read.unit === "included" ? "180 less the included angle" : "";
+  return `${head}${titleOf(read.key).padEnd(READ_WIDTH)}${isLength ? unit : angle}`.trimEnd();
+}
+
+function nearTitle(title: string): string {
+  const near = nearestIs(withoutUnit(title).trim(), BILL_KEYS.map(titleOf));
+  return near === undefined ? "" : `; ${near}`;
 }
 
 /** "3 cells of 2 lines are not understood: 2 unit in doubt, 1 unknown material", then each with row and column. */

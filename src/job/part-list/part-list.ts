@@ -9,16 +9,19 @@ import type { ReadContext } from "../../cells/record/record.ts";
 import { readBill } from "../../cells/tables/bill.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
-import { firstOf, itemAt } from "../../units/certain.ts";
+import { itemAt } from "../../units/certain.ts";
 import { message, Refusal, wrong } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import { showGiven } from "../../units/show.ts";
 import { type MappedColumn, mapColumns, statedColumns } from "./column-map.ts";
-import { Doubt, type FaultKind } from "./doubt.ts";
-import { checkNeeded, type Field, fieldsOf, givenOf, isEmpty, isFigure, notAPart } from "./fields.ts";
+import { Doubt, type Fault, type FaultKind } from "./doubt.ts";
+import { checkNeeded, type Field, fieldsOf, givenOf, isEmpty, isFigure, itemsOf, notAPart } from "./fields.ts";
 import { findHeading, type Heading, headingAt } from "./heading.ts";
 import { type BillKey, titleOf } from "./heading-words.ts";
+import { lineFaults, UNSAID } from "./line-faults.ts";
+import { isPlate, metricLines } from "./metric-lines.ts";
 import { type DecimalSign, type Notation, notationOf } from "./notation.ts";
-import { isLength, readPartCell, sentenceOf, sizeOf } from "./read-cell.ts";
+import { isLength, readPartCell, sizeOf } from "./read-cell.ts";
 import { type LengthCell, unitDoubt } from "./unit-doubt.ts";
 
 /** What the person says of a list; everything else is found in it. */
@@ -36,17 +39,6 @@ export interface PartListOptions {
   readonly heading?: number | undefined;
   /** Areas of the job; any other is a fault. None: any will do. */
   readonly areas?: readonly string[] | undefined;
-}
-
-export interface Fault {
-  /** Of the file, from 1. */
-  readonly row: number;
-  /** "C"; "" of the line as a whole. */
-  readonly column: string;
-  readonly title: string;
-  readonly given: string;
-  readonly kind: FaultKind;
-  readonly words: string;
 }
 
 export interface PartList {
@@ -67,13 +59,22 @@ export interface PartList {
 /** Throws Refusal where no line can be read. `rows`: of the file, row 1 first. */
 export function readPartList(rows: CellMatrix, options: PartListOptions, context: ReadContext): PartList {
   const heading = headingOf(rows, options);
-  const columns = mapColumns(heading, statedColumns(options.columns ?? ""));
+  const body = rows.slice(heading.end);
+  const problems: Refusal[] = [];
+  const columns = mapColumns(heading, statedColumns(options.columns ?? ""), body, problems);
   const everyLine = statedColumns(options.every ?? "");
   const own = new Map(statedColumns(options.materials ?? "").map(([theirs, ours]) => [theirs.toLowerCase(), ours]));
+  const ours = (given: CellValue): CellValue =>
+    own.get(
+      String(given ?? "")
+        .trim()
+        .toLowerCase(),
+    ) ?? given;
   const fields = fieldsOf(columns, everyLine);
-  checkNeeded(fields, columns);
+  const needed = refusalOr(() => checkNeeded(fields, columns));
+  if (needed instanceof Refusal) problems.push(needed);
+  if (problems.length > 0) throw new Refusal("#VALUE!", problems.map((problem) => problem.message).join("\n"));
 
-  const body = rows.slice(heading.end);
   const texts = (field: Field) =>
     body.flatMap((row) => field.from.map((index) => row[index])).filter((cell) => !isBlank(cell));
   const figures = fields.filter(isFigure);
@@ -104,6 +105,7 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
       ),
     );
   const doubt = options.units ? undefined : unitDoubt(lengths, context.system);
+  const metric = options.units || context.system !== "in" ? [] : metricLines(body, fields);
 
   const faults: Fault[] = [];
   const leftOut: { row: number; words: string }[] = [];
@@ -118,24 +120,21 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
       return blank;
     }
     lines++;
-    const rowDoubt = options.units ? undefined : (doubt ?? metricLine(row, fields, context));
+    const ofMaterial = fields.find(({ key }) => key === "material");
+    const isSheet =
+      context.materials.get(String(ofMaterial ? ours(givenOf(row, ofMaterial)) : ""))?.thicknessOver === "sheet";
     return fields.map((field): CellValue => {
       if (field.constant !== undefined && field.key === "bendAngles" && isPlate(row, fields)) return null;
       const given = givenOf(row, field);
-      const replaced =
-        field.key === "material"
-          ? (own.get(
-              String(given ?? "")
-                .trim()
-                .toLowerCase(),
-            ) ?? given)
-          : given;
+      const replaced = field.key === "material" ? ours(given) : given;
       try {
         const cell = readPartCell(replaced, {
           key: field.key,
           unit: field.unit,
           plainUnit,
-          unitDoubt: rowDoubt,
+          unitDoubt: doubt,
+          metricDoubt: metric[i],
+          isSheet,
           mayList: field.mayList,
           notation,
           shop: context.system,
@@ -163,7 +162,12 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
     lines,
     faults,
   };
-  return { ...list, faults: [...faults, ...lineFaults(list, context)].sort((a, b) => a.row - b.row) };
+  const ofLines = lineFaults(list, fields, context);
+  const bends = fields.findIndex(({ key }) => key === "bendAngles");
+  // Too few angles would be read as that of every bend, where the mark does not say that they are in doubt.
+  for (const { row, column, given } of ofLines)
+    if (column !== "" && column === fields[bends]?.letter) itemAt(read, row - heading.end - 1)[bends] = doubtful(given);
+  return { ...list, faults: [...faults, ...ofLines].sort((a, b) => a.row - b.row) };
 }
 
 /** The lines as a plan takes them: one with a fault is not read, and says all of its faults at once. */
@@ -237,22 +241,6 @@ const RULES: Readonly<Record<FaultKind, string>> = {
   "does not fit together": "a part",
 };
 
-/** Plain numbers of a line whose own thickness is in mm, in a list of inches: nobody knows. */
-function metricLine(row: readonly CellValue[], fields: readonly Field[], { system }: ReadContext): string | undefined {
-  const thickness = fields.find(({ key }) => key === "thickness");
-  const own = thickness && givenOf(row, thickness);
-  return system === "in" && typeof own === "string" && /\d\s*(?:mm|cm)\.?\s*$/i.test(own)
-    ? "no unit, on a line whose thickness is metric: write it, or say --units in"
-    : undefined;
-}
-
-/** One flange has no bend, whatever is said of every line. */
-function isPlate(row: readonly CellValue[], fields: readonly Field[]): boolean {
-  const flanges = fields.find(({ key }) => key === "flanges");
-  const given = flanges && givenOf(row, flanges);
-  return !isEmpty(given) && itemsOf(String(given)).length === 1;
-}
-
 function checkArea(key: BillKey, cell: CellValue, areas: readonly string[] = []): void {
   if (key !== "area" || isBlank(cell) || areas.length === 0) return;
   if (areas.some((area) => area.toLowerCase() === String(cell).toLowerCase())) return;
@@ -261,22 +249,4 @@ function checkArea(key: BillKey, cell: CellValue, areas: readonly string[] = [])
 
 /** A doubtful cell as a workbook holds it: seen, and read by no function. */
 const doubtful = (given: CellValue): CellValue =>
-  isEmpty(given) ? null : `${String(given).replace(/\s+/g, " ").trim()} ?`;
-
-const itemsOf = (text: string): string[] => text.split(/[;\n+x×*]/i).map((item) => item.trim());
-
-/** Lines whose cells are all right and do not fit together, as the bill's own table says. */
-function lineFaults(list: PartList, context: ReadContext): Fault[] {
-  const has = new Set(list.faults.map(({ row }) => row));
-  return readBill(list.cells, "parts", { ...context, headerRow: list.headingRow }).flatMap((row) => {
-    const number = list.headingRow + row.row - 1;
-    if (!("refusal" in row) || has.has(number)) return [];
-    const title = /column "([^"]*)"/.exec(row.refusal.message)?.[1] ?? "";
-    const at = list.columns.find(({ read }) => read && titleOf(read.key) === title);
-    const given = at ? String(itemAt(list.cells, row.row - 1)[firstOf(list.cells).indexOf(title)] ?? "") : "";
-    const kind: FaultKind = "does not fit together";
-    const isUnsaid = title === titleOf("bendAngles") && !firstOf(list.cells).includes(title);
-    const words = `${sentenceOf(row.refusal)}${isUnsaid ? '; no column says them: --every "Bend angles=90"' : ""}`;
-    return [{ row: number, column: at?.letter ?? "", title: at?.title ?? title, given, kind, words }];
-  });
-}
+  isEmpty(given) ? UNSAID : `${String(given).replace(/\s+/g, " ").trim()} ?`;

@@ -1,6 +1,6 @@
 /** One cell of a part list as the bill's table holds it, or the doubt that keeps it from being taken. */
 import type { MaterialTable } from "../../bill/nouns/material-table.ts";
-import { readInstant } from "../../cells/parameters/instant.ts";
+import { readDue } from "../../cells/parameters/instant.ts";
 import { readCell } from "../../cells/parameters/read-cell.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import type { CellValue } from "../../units/cell.ts";
@@ -19,6 +19,10 @@ interface CellContext {
   readonly unit: string | undefined;
   readonly plainUnit: UnitSystem;
   readonly unitDoubt: string | undefined;
+  /** Why the sizes of this line are not taken for inches. */
+  readonly metricDoubt: string | undefined;
+  /** The line's material comes as thin sheet alone. */
+  readonly isSheet: boolean;
   /** A list of figures may stand in the cell. */
   readonly mayList: boolean;
   readonly notation: Notation;
@@ -77,9 +81,21 @@ function anglesOf(given: string | number | boolean, context: CellContext): CellV
       .some((item) => Math.abs(Number(item)) < LEAST_ANGLE)
   )
     throw new Doubt("figure in doubt", "angles, or how many? Write 90; 90 for two bends, 22.5 for 22 1/2");
-  return cell;
+  // Chosen: no one bends 1.57 degrees.
+  const radians = String(cell)
+    .split("; ")
+    .find((item) => Math.abs(Number(item)) < LARGEST_RADIANS && !Number.isInteger(Number(item)));
+  if (radians !== undefined && !DEGREES.test(String(given)))
+    throw new Doubt("unit in doubt", `${radians} degrees, or radians? Write its unit: ${radians} deg`);
+  return context.unit === "included" ? String(cell).split("; ").map(turned).join("; ") : cell;
+}
+/** An included angle as the angle the sheet is turned through, on the side it says. */
+function turned(item: string): string {
+  const value = parseNumber(item);
+  return typeof value === "number" ? String(Math.sign(value || 1) * (180 - Math.abs(value))) : item;
 }
 const LEAST_ANGLE = 10;
+const LARGEST_RADIANS = 3.2;
 
 const lengthContext = (context: CellContext) => ({ ...context, size: sizeOf(context.key) });
 
@@ -142,7 +158,7 @@ function partsOf(text: string): string[] {
 function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
   try {
     if (key === "material") materials.find(cell, "material");
-    else if (key === "due") readInstant(cell, "cell");
+    else if (key === "due") readDue(cell, "cell");
     else readCell(cell, BILL_COLUMNS[key], undefined, "cell", shop);
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;

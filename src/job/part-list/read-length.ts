@@ -19,6 +19,10 @@ interface LengthContext {
   readonly plainUnit: UnitSystem;
   /** Why plain numbers under a heading without unit are not taken. */
   readonly unitDoubt: string | undefined;
+  /** Why the sizes of this line are not taken for inches, whatever the heading says. */
+  readonly metricDoubt: string | undefined;
+  /** The line's material comes as thin sheet alone. */
+  readonly isSheet: boolean;
   readonly shop: UnitSystem;
   readonly notation: Notation;
 }
@@ -29,6 +33,8 @@ const LARGEST: Readonly<Record<LengthClass, number>> = { thickness: 300, side: 1
 const SMALLEST_MM: Readonly<Record<LengthClass, number>> = { thickness: 0.3, side: 3, detail: 0 };
 /** Chosen: a plate as thick as this, in inches, is most often a gauge or millimetres. */
 const THICK_INCHES = { plain: 1, headed: 3 } as const;
+/** Chosen: from here on plate comes in sixteenths of an inch, written to hundredths at the least. */
+const [THICK_PLAIN, ROUNDED] = [0.5, 0.006];
 /** Chosen: a side longer than this, in inches, is most often millimetres under a heading without unit. */
 export const LONG_INCHES = 144;
 const INCH_DENOMINATORS = [2, 4, 8, 16, 32, 64];
@@ -57,6 +63,9 @@ export function readLengthCell(given: string | number, context: LengthContext): 
   const value = typeof given === "number" ? given : figureOf(given.trim(), unit, context);
   if (context.unit === undefined && context.unitDoubt !== undefined && !isFraction(given))
     throw new Doubt("unit in doubt", context.unitDoubt);
+  const isInch = unit === "in" || unit === "inch" || unit === "inches";
+  if (isInch && size !== "thickness" && context.metricDoubt !== undefined && !isFraction(given))
+    throw new Doubt("unit in doubt", context.metricDoubt);
   checkUnit(value, unit, context);
   return inUnit(value, unit, shop);
 }
@@ -77,6 +86,9 @@ function gaugeUnderHeading(given: string | number): string {
     .trim()
     .replace(/^(?:no\.?|#)\s*/i, "")} ga`;
 }
+
+/** Sheet of a brake's range, and thicker in mm than most of it. */
+export const isGauge = (value: number): boolean => Number.isInteger(value) && value >= 7 && value <= 30;
 
 function figureOf(text: string, unit: string, context: LengthContext): number {
   const { notation, size } = context;
@@ -113,7 +125,7 @@ function figureOf(text: string, unit: string, context: LengthContext): number {
 
 const toMm = (value: number, unit: string): number => value * (unitSize(unit, "length") ?? 1);
 
-function checkUnit(value: number, unit: string, { size, unit: headed }: LengthContext): void {
+function checkUnit(value: number, unit: string, { size, unit: headed, isSheet }: LengthContext): void {
   const mm = toMm(value, unit);
   const inches = mm / MM_PER_INCH;
   const isInch = unit === "in" || unit === "inch" || unit === "inches";
@@ -121,6 +133,16 @@ function checkUnit(value: number, unit: string, { size, unit: headed }: LengthCo
   const open = (words: string) => new Doubt("unit in doubt", words);
   if (isInch && size === "thickness" && inches >= (headed === undefined ? THICK_INCHES.plain : THICK_INCHES.headed))
     throw open(`${value} in thick${under}? Write its unit: ${value} ga, ${value} mm or ${value} in`);
+  if (
+    isInch &&
+    size === "thickness" &&
+    inches >= THICK_PLAIN &&
+    Math.abs(inches * 16 - Math.round(inches * 16)) > ROUNDED * 16
+  )
+    throw open(`${value} in thick${under}? No plate is: write its unit, ${value} mm or ${value} in`);
+  // Sheet by A1008, A1011 and A653 ends under 7 mm (from memory of their scopes).
+  if (unit === "mm" && size === "thickness" && isSheet && isGauge(value))
+    throw open(`${value} mm thick${under}, or ${value} ga? Sheet of this material is thinner: write its unit`);
   if (isInch && size === "side" && headed === undefined && inches > LONG_INCHES)
     throw open(`${value} in long? Write its unit: ${value} mm or ${value} in`);
   if (mm > LARGEST[size]) throw open(`${value} ${unit}${under} is more than any part; write its unit`);

@@ -2,7 +2,7 @@
 import { namesGauge } from "../../units/parse-gauge.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { type UnitSystem, unitName } from "../../units/system.ts";
-import { LONG_INCHES } from "./read-length.ts";
+import { isGauge, LONG_INCHES } from "./read-length.ts";
 
 /** A cell under a heading of lengths. */
 export interface LengthCell {
@@ -59,6 +59,4 @@ const isAmerican = ({ text, unit }: LengthCell): boolean =>
   namesGauge(text) || INCHES.test(text) || unit === "ga" || isInch(unit);
 const isMetric = ({ text, unit }: LengthCell): boolean =>
   METRIC.test(text) || (unit !== undefined && unit !== "ga" && !isInch(unit));
-/** Sheet of a brake's range, and thicker in mm than most of it. */
-const isGauge = (value: number): boolean => Number.isInteger(value) && value >= 7 && value <= 30;
 const isInch = (unit: string | undefined): boolean => unit !== undefined && /^(?:in|inch|inches|ft|feet)$/.test(unit);

@@ -55,6 +55,8 @@ export function startedContents(
       pace: "normal",
       profit: "margin",
     },
+    // A time of its own for each, to be typed.
+    areaDues: areas.map((area) => [area, null] as const),
     partColumns,
     parts,
     shown: list

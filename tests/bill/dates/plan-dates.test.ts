@@ -32,9 +32,18 @@ describe("due", () => {
     shopOf({ job: job(entries) }),
   );
   it("is the line's own, else its area's, else the job's", () => {
-    expect(["own", "deck", "front", "other"].map((part) => serial(datesOf(plan, part).due) - MONDAY)).toEqual([
-      3, 2, 1, 4,
-    ]);
+    const days = ["own", "deck", "front", "other"].map((part) => serial(datesOf(plan, part).due) - MONDAY);
+    expect(days.map(Math.floor)).toEqual([3, 2, 1, 4]);
+  });
+  it("on a day without a time means by the end of that day", () => {
+    const second = 1 / 86_400;
+    expect(serial(datesOf(plan, "own").due) - MONDAY).toBeCloseTo(4 - second, 9);
+    const of = (due: number | string) => planned([bracket({ Part: "own", Due: due })], shopOf({ job: job(entries) }));
+    const done = serial(datesOf(plan, "own").finish);
+    expect(done % 1).toBeGreaterThan(0.3); // in the working day
+    expect(datesOf(of(Math.floor(done)), "own").isLate).toBe(false);
+    expect(datesOf(of(Math.floor(done) - 1), "own").lateAsItIs).toBeGreaterThan(0);
+    expect(serial(datesOf(of(MONDAY + 1.25), "own").due)).toBe(MONDAY + 1.25);
   });
   it("says in which order the work is done", () => {
     const finish = (part: string) => datesOf(plan, part).finish;
@@ -68,7 +77,7 @@ describe("a line that is late", () => {
     };
     const spill = answer("BILL.SUMMARY", [bracket()], tables);
     const row = spill.find(([item]) => item === "Late")!;
-    expect(row[3]).toBe("HB1, at the Brake");
+    expect(row[3]).toBe("HB1, at the Brake; working hours");
     const [hours] = columnOf(answer("BILL.WHATIF", [bracket()], tables), "Late by");
     expect(row[1]).toBe(hours);
     expect(hours).toBeGreaterThan(13); // 3-1/2 of Wednesday, 8-1/2, and what is left on Friday

@@ -17,6 +17,23 @@ describe("a material is found by the name people write", () => {
     expect(() => table.find("6061", "material")).toThrow("6061-T6");
   });
 
+  it.each<[written: string, hint: RegExp]>([
+    ["mild", /plate is "A36", hot-rolled sheet "A1011 CS"/],
+    ["Mild steel", /plate is "A36"/],
+    ["black steel", /plate is "A36"/],
+    ["Alu", /"5052-H32" or "6061-T6"/],
+    ["Aluminium", /"5052-H32" or "6061-T6"/],
+    ["Alu 5052", /name the temper or grade: "5052-H32" or "5052-H34"/],
+    ["stainless steel", /"304" or "316"/],
+    ["SS", /"304" or "316"/],
+    ["HR steel", /hot-rolled sheet is "A1011 CS"/],
+    ["galv sheet", /"A653 CS"/],
+    ["A63", /nearest is "A36"; MATERIAL.LIST/],
+    ["unobtainium", /got "unobtainium"; MATERIAL.LIST/],
+  ])("%s is answered with what it may be, never with another metal", (written, hint) => {
+    expect(() => table.find(written, "material")).toThrow(hint);
+  });
+
   it("the workbook's own row stands for the edition's of that name", () => {
     const a36 = table.find("A36", "material");
     const own = { ...a36, aliases: [], source: "our own" } as typeof a36;

@@ -319,7 +319,7 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
   it.each([
     ["in time", { Brake: 3 }, MONDAY + 11 * HOUR, null],
     ["breaks it", { Brake: 3 }, MONDAY + 10 * HOUR, null],
-    ["overtime", { Brake: 8.5 }, MONDAY + 1, null],
+    ["overtime", { Brake: 8.5 }, MONDAY, null],
     ["outside", { Waterjet: 100 }, MONDAY + 5, "waterjet"],
     ["breaks it", { Waterjet: 100 }, MONDAY + 2, "waterjet"],
   ] as const)("%s", (expected, queues, due, route) => {
@@ -343,8 +343,23 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
     expect(columnOf(spill, "Verdict")).toEqual(["in time", "in time"]);
   });
 
+  it("says how many lines go to a vendor, and which of them have no color beside others that do", () => {
+    const coated = (Part: string, Finish: string | null) => bracket({ Part, Finish, Operations: "Coating" });
+    const note = (lines: ReturnType<typeof bracket>[]) => cellOf(answer("BILL.STATIONS", lines), "Coating", "Note");
+    expect(note([coated("A", "Black"), coated("B", null)])).toBe("2 lines go there: days, no hours");
+    expect(note([bracket()])).toBe("no work of this bill");
+    const uncolored = (lines: ReturnType<typeof bracket>[]) =>
+      answer("BILL.SUMMARY", lines).find(([item]) => item === "Coated without a Finish");
+    expect(uncolored([coated("A", "Black"), coated("B", null)])?.slice(1)).toEqual([
+      1,
+      "count",
+      "B: a lot of their own beside those with a Finish",
+    ]);
+    expect(uncolored([coated("A", null), coated("B", null)])).toBeUndefined();
+  });
+
   it("hours of every station against the calendar", () => {
-    const tables = { stations: queued({ Brake: 3 }), job: job({ Due: MONDAY + 1 }) };
+    const tables = { stations: queued({ Brake: 3 }), job: job({ Due: MONDAY }) };
     const spill = answer("BILL.STATIONS", [bracket()], tables);
     const brake = spill.find((row) => row[0] === "Brake")!;
     expect(brake.slice(1, 6)).toEqual([3, expect.closeTo((worked(31) + worked(27)) / 3600, 9), 8.5, 2, 0]);

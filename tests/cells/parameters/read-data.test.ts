@@ -34,4 +34,29 @@ describe("a range of materials is laid over the edition that it names", () => {
   ])("refuses %s", (_, rows, says) => {
     expect(() => read(HEADER, ...rows)).toThrow(says);
   });
+
+  it("refuses a column that it does not know: a misspelt property would leave its figures out", () => {
+    expect(() =>
+      readData(
+        [
+          ["Name", "Yield typcal (ksi)"],
+          ["304", 40],
+        ],
+        "data",
+        "in",
+      ),
+    ).toThrow(
+      'data must be a table of materials and their properties; got column "Yield typcal (ksi)" is not read; nearest is "yield typical"',
+    );
+    expect(
+      readData(
+        [
+          ["Name", "Yield typical (ksi)", "Notes"],
+          ["304", 40, "mill"],
+        ],
+        "data",
+        "in",
+      ).get("304")?.yieldTypical?.value,
+    ).toBeCloseTo(275.8, 1); // 40 ksi x 6.894757 (NIST SP 811)
+  });
 });

@@ -247,7 +247,9 @@ describe("shop bill in words", () => {
     const rows = mondays.map((day, i) => `L${i + 1},A1011 CS,11 ga,4,6,2; 3,90,,,2026-${day} 07:30`);
     const late = book("late.xlsx", [...csvRows([HEADER, ...rows].join("\n"), ",")], ...ONE_DIE, RULE);
     const said = (await run(bill, late)).text.replace(/\s+/g, " ");
-    expect(said).toMatch(/Late 7 lines: L1 by [\d.]+ h, L2 by [\d.]+ h, .* L6 by [\d.]+ h, \.\.\. Plan/);
+    expect(said).toMatch(
+      /Late 7 lines, in working hours: L1 by [\d.]+ h, L2 by [\d.]+ h, .* L6 by [\d.]+ h, \.\.\. Plan/,
+    );
     expect((await run(bill, late, "--all")).text).toMatch(/L7 by/);
   });
 

@@ -137,7 +137,7 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(faults.slice(1)).toEqual([
       expect.stringMatching(/^twice, A \(row \d+, column "Done"\): "Shear" is marked twice/),
       expect.stringMatching(/^twice, B \(row \d+, column "Done"\): "Oven" is left out/),
-      expect.stringContaining("twice: due 2026-02-20T00:00:00, which is past"),
+      expect.stringContaining("twice: due 2026-02-20T23:59:59, which is past"),
     ]);
   });
 

@@ -152,4 +152,52 @@ export const UGLY: readonly UglyList[] = [
     name: "dates that cannot be read and a count of none, beside other faults of their lines",
     text: "Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nT1,0,HRS,0.25,3,4,Fri 4 Dec\nT2,2,A36,0.25,3,4,12/7/26\nT3,2,A36,0.25,3,4,2026-12-07\nTotals:,4,,,,,\n",
   },
+  {
+    name: "two columns said to be flanges are one flange each",
+    text: "Part,Qty,Material,Thk (in),Long,Short,Angle,Width (in)\nW1,2,A36,1/4,4,,,8\nW2,2,A36,1/4,4,2,90,8\nW3,2,A36,1/4,4,2,,8\n",
+    options: { columns: "Long=Flanges; Short=Flanges", units: "in" },
+  },
+  {
+    name: "one leg said, the other by its heading; an odd one is another leg",
+    text: "Part,Qty,Material,Thk (in),Flange A (in),Flange B (in),Lip (in),Angle,Width (in)\nW1,2,A36,1/4,4,2,1,90,8\n",
+    options: { columns: "Flange A (in)=Flanges; Lip (in)=Leg" },
+  },
+  {
+    name: "two columns said to be the width",
+    text: "Part,Qty,Material,Thk (in),A,B,L (in)\nW1,2,A36,1/4,4,2,8\n",
+    options: { columns: "A=Width (in); E=Width (in); F=Width (in)" },
+  },
+  {
+    name: "legs and angles over two rows: one of two angles is not both",
+    text: "Item;Qty;Material;Thk;Flange;;;Angle;;Width\n;ea;;in;A;B;C;1;2;in\nS1;2;A36;0,25;2,5;3;2;90;45;12\nS2;2;A36;0,25;2,5;3;2;90;;12\nS3;2;A36;3 ?;2,5;3;;;;12\nS4;2;A36;0,25;2,5;;;;;12\n",
+    options: { units: "in" },
+  },
+  {
+    name: "a word over columns without a heading",
+    text: "Item,Qty,Material,Thk (in),Flange A,Flange B,Flange C,Angle,,Width\nS1,2,A36,0.25,2.5,3,2,90,45,12\n",
+  },
+  {
+    name: "the same, joined by the person",
+    text: "Item,Qty,Material,Thk (in),Flange,Flange,Flange,Angle,,Width\nS1,2,A36,0.25,2.5,3,2,90,45,12\n",
+    options: { columns: "H=Bend angles; I=Bend angles" },
+  },
+  {
+    name: "included angles, by their heading",
+    text: "Part,Nos,Material,Thk (in),Flanges (in),Included angle,Width (in)\nA,4,A36,3/16,2 x 3,135,12\nB,4,A36,3/16,2 x 3 x 2,-120; 90 deg,12\n",
+  },
+  {
+    name: "included angles, called bend angles by the person; a heading of another language without its unit",
+    text: "Part,Nos,Material,Dicke (mm),Flanges (mm),Included angle,Width (mm)\nA,4,A36,5,50 x 75,135,300\n",
+    options: { columns: "Included angle=Bend angles; Dicke=Thickness" },
+  },
+  {
+    name: "units and letters of the drawing in a row of their own",
+    text: "Part,Qty,Material,Thk,Flanges,Angle,Width\n,ea,,mm,A x B,1,mm\nA,4,A36,5,50 x 75,90,300\n",
+    options: { columns: "Flanges=Flanges (mm)" },
+  },
+  {
+    name: "five reasons to refuse a list, all at once",
+    text: "Part,Qty,Material,Tickness,Bends,Flanges,Qty\nA,4,A36,5,1,50 x 75,300\n",
+    options: { columns: "Foo=Width; E=Bend anglse" },
+  },
 ];

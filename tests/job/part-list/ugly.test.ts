@@ -46,7 +46,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     'C5 "304L": unknown material',
     "Part | Quantity | Material | Thickness | Width | Flanges",
     "M1 | 1 | HRS | 10 ? | 4 | 5",
-    "M2 | 1 |  | 0.1875 | 4 | 5",
+    "M2 | 1 | ? | 0.1875 | 4 | 5",
     "M3 | 1 | 6061 | 0.125 | 4 | 5",
     "M4 | 1 | 304L | 0.125 | 4 | 5",
   ],
@@ -151,7 +151,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "F1 | 1 | A36 | 0.25 | 12 | 2; 3 | 90",
     "F2 | 1 | A36 | 0.25 | 12 | 2; 3.5; 2 | 90",
     "F3 | 1 | A36 | 0.25 | 12 | 2,3 ? | 90",
-    "F4 | 1 | A36 | 0.25 | 12 | 2; 3; 2 | 90; 45; 30",
+    "F4 | 1 | A36 | 0.25 | 12 | 2; 3; 2 | 90; 45; 30 ?",
   ],
   "angles parted by a stroke, and how many there are of one angle": [
     "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Width mm, F=Flanges mm, G=Bend angles",
@@ -167,7 +167,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "A4 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 2 x 90 ?",
     "A5 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 90; 45",
     "A6 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm | 22 1/2 ?",
-    "A7 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm | 90; 90",
+    "A7 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm | 90; 90 ?",
     "A8 | 1 | A36 | 3 mm | 100 mm | 50 mm; 60 mm; 50 mm | 1/2 ?",
   ],
   "units of headings that are said by hand: they stay, unless another is said": [
@@ -237,6 +237,66 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "T1 | 0 ? | HRS | 0.25 | 3 | 4 | Fri 4 Dec ?",
     "T2 | 2 | A36 | 0.25 | 3 | 4 | 12/7/26 ?",
     "T3 | 2 | A36 | 0.25 | 3 | 4 | 2026-12-07",
+  ],
+  "two columns said to be flanges are one flange each": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges, F=Flanges, G=Bend angles, H=Width in",
+    'G4 "": missing',
+    "Part | Quantity | Material | Thickness | Bend angles | Width | Flanges",
+    "W1 | 2 | A36 | 0.25 |  | 8 | 4",
+    "W2 | 2 | A36 | 0.25 | 90 | 8 | 4; 2",
+    "W3 | 2 | A36 | 0.25 | ? | 8 | 4; 2",
+  ],
+  "one leg said, the other by its heading; an odd one is another leg": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges in, F=Flanges in, G=Flanges in, H=Bend angles, I=Width in",
+    "Part | Quantity | Material | Thickness | Bend angles | Width | Flanges",
+    "W1 | 2 | A36 | 0.25 | 90 | 8 | 4; 2; 1",
+  ],
+  "two columns said to be the width": [
+    'refused: columns must be one column for Width; got ""A" and "B""; leave one of them out: --columns "F="',
+  ],
+  "legs and angles over two rows: one of two angles is not both": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges, F=Flanges, G=Flanges, H=Bend angles, I=Bend angles, J=Width in",
+    'H, I4 "90": does not fit together',
+    'D5 "3 ?": unreadable',
+    'H, I5 "": missing',
+    "Part | Quantity | Material | Thickness | Width | Flanges | Bend angles",
+    "S1 | 2 | A36 | 0.25 | 12 | 2.5; 3; 2 | 90; 45",
+    "S2 | 2 | A36 | 0.25 | 12 | 2.5; 3; 2 | 90 ?",
+    "S3 | 2 | A36 | 3 ? ? | 12 | 2.5; 3 | ?",
+    "S4 | 2 | A36 | 0.25 | 12 | 2.5 | ",
+  ],
+  "included angles, by their heading": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges in, F=Bend angles included, G=Width in",
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "A | 4 | A36 | 0.1875 | 2; 3 | 45 | 12",
+    "B | 4 | A36 | 0.1875 | 2; 3; 2 | -60; 90 | 12",
+  ],
+  "included angles, called bend angles by the person; a heading of another language without its unit": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Flanges mm, F=Bend angles included, G=Width mm",
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "A | 4 | A36 | 5 mm | 50 mm; 75 mm | 45 | 300 mm",
+  ],
+  "units and letters of the drawing in a row of their own": [
+    "A=Part, B=Quantity, C=Material, D=Thickness mm, E=Flanges mm, F=Bend angles, G=Width mm",
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "A | 4 | A36 | 5 mm | 50 mm; 75 mm | 90 | 300 mm",
+  ],
+  "five reasons to refuse a list, all at once": [
+    [
+      'refused: columns must be a heading of the list or the letter of a column; got "Foo"',
+      'columns must be a column of a bill such as Part, Description, Revision, Material, Thickness, Actual thickness, Quantity, Width; got "Bend anglse"; nearest is "Bend angles"',
+      'column "Bends" must be said: angles, or how many; got nothing; for angles --columns "Bends=Bend angles", to leave it out --columns "Bends="',
+      'column for Quantity must be one of the list; got "B "Qty" and G "Qty""; say which: --columns "B=Quantity"',
+      'parts must be a range whose heading has a column "Thickness", "Width"; got "Part, Qty, Material, Tickness, Bends, Flanges, Qty"; not read: D "Tickness", E "Bends"; say which it is, by heading or letter: --columns "...=Thickness; ...=Width", or of every line: --every "Thickness=...; Width=..."',
+    ].join("\n"),
+  ],
+  "a word over columns without a heading": [
+    'refused: column I must be said: it has no heading, and figures beside H "Angle"; got nothing; to join them --columns "H=Bend angles; I=Bend angles", to leave it out --columns "I="',
+  ],
+  "the same, joined by the person": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges, F=Flanges, G=Flanges, H=Bend angles, I=Bend angles, J=Width",
+    "Part | Quantity | Material | Thickness | Width | Flanges | Bend angles",
+    "S1 | 2 | A36 | 0.25 | 12 | 2.5; 3; 2 | 90; 45",
   ],
 };
 
