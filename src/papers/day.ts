@@ -22,6 +22,6 @@ export function dayAndTime(instant: Instant): string {
   const [day = "", time = ""] = new Date((instant - DAY_1970 * SECONDS_PER_DAY) * MS_PER_SECOND)
     .toISOString()
     .split("T");
-  const hour = time.slice(0, 5);
-  return hour === "00:00" ? day : `${day} ${hour}`;
+  // A day that is given without a time is its beginning, or its end where something is due.
+  return /^(?:00:00:00|23:59:59)/.test(time) ? day : `${day} ${time.slice(0, 5)}`;
 }

@@ -16,12 +16,13 @@ export function jetPages({ jet, material, thickness, sheetOf }: CutGroup, { shop
     const keys = new Map(names.map((name, k) => [name, letterOf(k)]));
     const title = `Cut ${repeats} ${repeats === 1 ? "sheet" : "sheets"} of ${sheet.name}`;
     const size = `${showPlain(sheet.width, system)} x ${showReading(sheet.length, system)}`;
-    const about = `${size}, ${show(sheet.weight, "mass", system, 4)} each; ${show(webOf(rates), "length", system, 4)} between blanks and along the edges`;
     const drawn = { title, grain: sheet.grain === "long" ? "w" : "h", keys } as const;
+    const { svg, scale } = drawJetSheet(layout, drawn, system);
+    const about = `${size}, ${show(sheet.weight, "mass", system, 4)} each; ${show(webOf(rates), "length", system, 4)} between blanks and along the edges; drawn ${scale}`;
     return [
       heading(`Waterjet sheet ${i + 1} of ${jet.length}: ${material.name} ${show(thickness, "length", system, 4)}`),
       `<p><strong>${text(title)}</strong>, ${text(about)}</p>`,
-      `<figure class="plan">${drawJetSheet(layout, drawn, system)}</figure>`,
+      `<div class="halves"><figure class="plan">${svg}</figure>`,
       table(
         [
           { title: "Key", short: true },
@@ -41,6 +42,7 @@ export function jetPages({ jet, material, thickness, sheetOf }: CutGroup, { shop
         }),
         "cuts",
       ),
+      "</div>",
       FOOT,
     ].join("\n");
   });

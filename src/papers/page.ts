@@ -90,6 +90,7 @@ svg .paper { fill: #fff; }
 .goes-on > :last-child { display: table-row-group; }
 .plan { margin: 1mm 0; break-inside: avoid; }
 .plan svg { width: 100%; max-height: 106mm; }
+.halves { display: grid; grid-template-columns: 1fr 1fr; gap: 4mm; align-items: start; }
 .plan.half svg { width: 50%; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }

@@ -2,12 +2,12 @@
 import { describe, expect, it } from "vitest";
 import type { LinePlan } from "../../src/bill/lines/plan-line.ts";
 import { BillPlan, type LineAnswer } from "../../src/bill/plan.ts";
+import { notesSay } from "../../src/bill/says.ts";
 import { callRecord } from "../../src/cells/call/call.ts";
 import { RECORDS, shopFunctions } from "../../src/cells/catalogue.ts";
 import { readData } from "../../src/cells/parameters/read-data.ts";
 import { readBill } from "../../src/cells/tables/bill.ts";
 import { readShop } from "../../src/cells/tables/shop-arguments.ts";
-import { lineFigures } from "../../src/papers/line-figures.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../src/units/cell.ts";
 import { bill, job, SHOP, type Tables } from "../cells/example/tables.ts";
 import { oneDieBill } from "./one-die-bill.ts";
@@ -87,17 +87,16 @@ describe("a bend that is like none compared", () => {
     ["Die", "Opening (in)", "Angle (deg)"],
     ["V 6", 6, 80],
   ];
-  const figures = (edition: string, thickness: number, corrections?: CellMatrix) => {
+  const notes = (edition: string, thickness: number, corrections?: CellMatrix) => {
     const tables = { ...SHOP, dies, ...(corrections ? { corrections } : {}) } as Tables;
     const plan = planOf(edition, bill({ ...line, Thickness: thickness }), tables);
-    const [answer] = plan.lines;
-    return lineFigures(answer!.plan!, answer!, "in").find(([name]) => name === "Deduction")![1];
+    return notesSay(plan.lines[0]!.findings, "in").join(" ");
   };
 
-  it("says on the setup sheet what to do first, under 2026.2", () => {
-    expect(figures("2026.2", 0.125)).toContain("; cut one, bend, measure");
-    expect(figures("2026.2", 0.75)).not.toContain("measure");
-    expect(figures("2026.1", 0.125)).not.toContain("measure");
+  it("says in every view what to do first, under 2026.2", () => {
+    expect(notes("2026.2", 0.125)).toContain("cut one, bend, measure");
+    expect(notes("2026.2", 0.75)).not.toContain("measure");
+    expect(notes("2026.1", 0.125)).not.toContain("measure");
   });
 
   it("not where the shop has bent strips of it", () => {
@@ -105,7 +104,7 @@ describe("a bend that is like none compared", () => {
       ["Material", "Contact", "K offset", "Opening"],
       ["A36", "point", 0.01, 6],
     ];
-    expect(figures("2026.2", 0.125, own)).toMatch(/by test strips$/);
+    expect(notes("2026.2", 0.125, own)).not.toContain("measure");
   });
 });
 

@@ -108,7 +108,7 @@ export function drawPattern(
   return { svg, scale };
 }
 /** What the paper gives a drawing, mm. */
-const PAGE = { width: 191.9, height: 106 };
+export const PAGE = { width: 191.9, height: 106 };
 
 const around = (sheet: Box, labels: readonly Label[]): Box => ({
   left: Math.min(sheet.left, ...labels.map(({ box }) => box.left)),

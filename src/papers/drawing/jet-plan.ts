@@ -3,7 +3,8 @@ import type { JetSheet } from "../../bill/pictures.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { pieceLabel } from "./cut-labels.ts";
-import { datumCorner, grainArrow, LETTERS_ALONG, MARGIN } from "./cut-plan.ts";
+import { datumCorner, grainArrow, LETTERS_ALONG, MARGIN, PAGE } from "./cut-plan.ts";
+import { scaleSays } from "./ink.ts";
 import { drawing, element } from "./svg.ts";
 
 export interface JetDrawn {
@@ -14,11 +15,18 @@ export interface JetDrawn {
   readonly keys: ReadonlyMap<string, string>;
 }
 
-export function drawJetSheet({ w, h, placed }: JetSheet, { title, grain, keys }: JetDrawn, system: UnitSystem): string {
-  const letter = Math.max(w, h) / LETTERS_ALONG;
+/** Half as wide as its page: two sheets share one. */
+export function drawJetSheet(
+  { w, h, placed }: JetSheet,
+  { title, grain, keys }: JetDrawn,
+  system: UnitSystem,
+): { readonly svg: string; readonly scale: string } {
+  const letter = Math.max(w, h) / (LETTERS_ALONG / 2);
+  const around = letter + 2 * letter * MARGIN;
+  const scale = scaleSays(Math.min(PAGE.width / 2 / (w + around), PAGE.height / (h + around)));
   const write = (value: number) => show(value, "length", system, 5);
   const laid = placed.map((one) => ({ ...one, y: h - one.y - one.h }));
-  return drawing(
+  const svg = drawing(
     {
       title: `${title}, ${write(w)} x ${write(h)}`,
       description: `${placed.length} blanks on one sheet, each with its name and size.`,
@@ -39,4 +47,5 @@ export function drawJetSheet({ w, h, placed }: JetSheet, { title, grain, keys }:
     datumCorner(h, "from this corner", letter),
     grainArrow(w, h, grain, letter),
   );
+  return { svg, scale };
 }

@@ -64,6 +64,7 @@ const JOB: CellMatrix = [
   ["Areas, first needed first", Object.values(AREAS).join("; ")],
   ["Pace", "normal"],
   ["Profit as", "margin"],
+  ["Currency", "USD"],
 ];
 
 function compare(name: string, of: CellMatrix, tables: Tables): void {

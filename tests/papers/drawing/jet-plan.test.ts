@@ -25,7 +25,7 @@ describe("a sheet of the waterjet", () => {
     ["a<1>", "A"],
     ["b", "B"],
   ]);
-  const svgs = plan.sheets.map((one) => drawJetSheet(one, { title: "Cut 1 sheet of s", grain: "w", keys }, "mm"));
+  const svgs = plan.sheets.map((one) => drawJetSheet(one, { title: "Cut 1 sheet of s", grain: "w", keys }, "mm").svg);
 
   it("has every blank once, in its size", () => {
     const sizes = svgs

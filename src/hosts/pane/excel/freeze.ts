@@ -2,6 +2,7 @@
 import { PRODUCT_VERSION } from "../../../cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
 import { freezeNotice } from "../../../job/freeze-notice.ts";
+import { TYPED } from "../../../job/job-sheets/read-me.ts";
 import { DEAD, FROZEN, RUNNING, ZEROS } from "../../../job/state-words.ts";
 import type { Task } from "./task.ts";
 
@@ -77,12 +78,12 @@ async function unlocked(copy: Excel.Worksheet, context: Excel.RequestContext): P
   }
 }
 
-/** Untrue of a copy: nothing runs in it. */
-const STATES = [RUNNING, DEAD, ZEROS];
+/** Untrue of a copy: nothing runs in it, and nothing is typed. */
+const INSTEAD = new Map([[RUNNING, FROZEN], [DEAD, FROZEN], [ZEROS, FROZEN], ...TYPED]);
 
 /** Excel takes written text as if typed, "=A1" for a formula and "1/4" for a day, unless an apostrophe says text; "#..." may be an error. */
 const asValue = (held: unknown): unknown =>
-  STATES.includes(held as string) ? FROZEN : typeof held === "string" && /^[^#]/s.test(held) ? `'${held}` : held;
+  typeof held === "string" && /^[^#]/s.test(held) ? (INSTEAD.get(held) ?? `'${held}`) : held;
 
 /** What Excel shows in place of an answer: a function it does not know, or one that has not answered yet. */
 const NO_ANSWER = ["#NAME?", "#BUSY!", "#CONNECT!", "#GETTING_DATA"];
