@@ -66,7 +66,7 @@ function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"
     weight: figureIn(plan.shop.system)(totals.weight, "mass"),
     cost: charges ? plain(sum("cost")) : null,
     price: charges ? toCent(sum("price")) : null,
-    finish: found && found.length > 0 ? isoTime(Math.max(...found.map(({ finish }) => finish))) : null,
+    finish: found && found.length > 0 ? isoTime(Math.max(...found.map(({ asItIs }) => asItIs))) : null,
     late: found ? found.filter(({ isLate }) => isLate).length : null,
     minimum: charges ? plain(charges.minimum) : null,
     rush: charges ? plain(charges.rush) : null,

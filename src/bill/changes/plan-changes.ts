@@ -112,7 +112,7 @@ function lineSaid(plan: BillPlan, answer: LineAnswer): AllSaid {
       ["Minutes", { kind: "min", value: work instanceof Refusal ? undefined : minutesOf(work.works) }],
       ["Price each", { kind: "money", value: price instanceof Refusal ? undefined : price.unitPrice }],
       ["Price", { kind: "money", value: price instanceof Refusal ? undefined : price.price }],
-      ["Done", { kind: "date", value: dates instanceof Refusal ? undefined : dates.lines.get(answer.plan)?.finish }],
+      ["Done", { kind: "date", value: dates instanceof Refusal ? undefined : dates.lines.get(answer.plan)?.asItIs }],
     );
   }
   return new Map(said.filter(([, { value }]) => value !== undefined));
@@ -154,7 +154,7 @@ function jobSaid(plan: BillPlan): AllSaid {
   const { totals, shop } = plan;
   const money = refusalOr(() => plan.money);
   const dates = refusalOr(() => plan.dates);
-  const done = dates instanceof Refusal ? [] : [...dates.lines.values()].map(({ finish }) => finish);
+  const done = dates instanceof Refusal ? [] : [...dates.lines.values()].map(({ asItIs }) => asItIs);
   const late = dates instanceof Refusal ? undefined : dates.late;
   const said: [string, Said][] = [
     ["Lines", { kind: "count", value: totals.lines }],

@@ -14,12 +14,12 @@ import { dueOf } from "./due.ts";
 export interface LineDates extends Verdict {
   /** When it must leave. */
   readonly due: Instant;
-  /** It breaks that time, whatever overtime, a second shift or sending out would save. */
+  /** Not done by then with the shifts as they are: nobody has ordered overtime, and no price bears it. */
   readonly isLate: boolean;
-  /** Working hours of the shop past that. */
+  /** Working hours past that, of the shop or of the station that decides, whichever are more. */
   readonly lateBy: Seconds;
-  /** The same with the shifts as they are and nothing sent out. */
-  readonly lateAsItIs: Seconds;
+  /** The same with what saves it, or saves most. */
+  readonly lateAtBest: Seconds;
 }
 
 export interface StationLoad {
@@ -39,8 +39,9 @@ export interface StationLoad {
 export interface DatesPlan {
   readonly lines: ReadonlyMap<LinePlan, LineDates>;
   readonly stations: readonly StationLoad[];
-  /** How many lines are late. */
+  /** How many lines are late, and how many of them overtime, a second shift or sending out would save. */
   readonly late: number;
+  readonly saved: number;
 }
 
 export interface TimedLine {
@@ -83,18 +84,22 @@ export function planDates(
     }));
     const leaves = wanted(line);
     const verdict = deadline.take(tasks, line.vendorDays, leaves);
-    const lateBy = (done: Instant) => workBetween(leaves, done, general);
+    const deciding = places.get(verdict.place)?.calendar ?? general;
+    const past = (done: Instant) =>
+      seconds(Math.max(workBetween(leaves, done, general), workBetween(leaves, done, deciding)));
     found.set(line.plan, {
       ...verdict,
       due: leaves,
-      isLate: verdict.verdict === "breaks it",
-      lateBy: lateBy(verdict.finish),
-      lateAsItIs: lateBy(verdict.asItIs),
+      isLate: verdict.verdict !== "in time",
+      lateBy: past(verdict.asItIs),
+      lateAtBest: past(verdict.finish),
     });
   }
-  const late = [...found.values()].filter(({ isLate }) => isLate).length;
-  step(work, "late", "lines that break the due time", late, "count", "queues and loads in the shifts (derived)");
-  return { lines: found, stations: [...places.values()].map((place) => loadOf(place, deadline)), late };
+  const late = [...found.values()].filter(({ isLate }) => isLate);
+  const saved = late.filter(({ verdict }) => verdict !== "breaks it").length;
+  step(work, "late", "lines late as the shifts are", late.length, "count", "queues and loads in the shifts (derived)");
+  const own = [...places.values()].map((place) => loadOf(place, deadline));
+  return { lines: found, stations: own, late: late.length, saved };
 }
 
 const loadOf = (place: Place, deadline: Deadline): StationLoad => ({

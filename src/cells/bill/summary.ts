@@ -1,6 +1,7 @@
 /** BILL.SUMMARY: the job in some twenty figures, and what of it is not quoted. */
 import { causeSays, questionSays, sharedCauses } from "../../bill/causes.ts";
 import { unusedAreas } from "../../bill/dates/due.ts";
+import { savedBySays, savedSays } from "../../bill/late-says.ts";
 import { withoutColor } from "../../bill/money/finish-lots.ts";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { Job } from "../../bill/nouns/shop.ts";
@@ -104,19 +105,26 @@ function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
   ];
 }
 
-/** Lines that break their time by name, with their hours, and times for areas that no line is for. */
+/** Late lines by name, with their hours, and times for areas that no line is for. */
 function lateRows(plan: BillPlan): SpillRow[] {
   const dates = refusalOr(() => plan.dates);
   if (dates instanceof Refusal) return [];
   const late = plan.quoted.flatMap((line): SpillRow[] => {
     const found = dates.lines.get(line.plan);
     return found?.isLate
-      ? [row("Late", found.lateBy / HOUR, "h", `${nameOf(line)}, at the ${found.place}; working hours`)]
+      ? [
+          row(
+            "Late",
+            found.lateBy / HOUR,
+            "h",
+            `${nameOf(line)}, at the ${found.place}; working hours; ${savedBySays(found.verdict)}`,
+          ),
+        ]
       : [];
   });
   const unused = unusedAreas(plan.rows.filter(isLine), plan.shop.job);
   return [
-    row("Lines that are late", late.length, "count"),
+    row("Lines that are late", late.length, "count", savedSays(dates)),
     ...late,
     ...unused.map(({ area, due }) => row("Due of an area without lines", asSerial(due), "date", area)),
   ];

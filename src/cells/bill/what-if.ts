@@ -15,7 +15,7 @@ export function billWhatIf(plan: BillPlan): CellMatrix {
   const rows = quotedRows(plan, (line) => {
     plan.workOf(line);
     const found = lines.get(line.plan)!;
-    const { verdict, place, due, time, finish, lateBy, note, secondShiftSaves, outsideSaves } = found;
+    const { verdict, place, due, time, finish, lateBy, lateAtBest, note, secondShiftSaves, outsideSaves } = found;
     return {
       Part: line.part,
       Verdict: verdict,
@@ -23,9 +23,9 @@ export function billWhatIf(plan: BillPlan): CellMatrix {
       Due: asSerial(due),
       Hours: time / HOUR,
       Finish: asSerial(finish),
-      "Late by": lateBy / HOUR,
+      "Late by": lateAtBest / HOUR,
       Note: note,
-      "Late as it is": found.lateAsItIs / HOUR,
+      "Late as it is": lateBy / HOUR,
       "Second shift saves": secondShiftSaves === undefined ? undefined : secondShiftSaves / HOUR,
       "Sent out saves": outsideSaves === undefined ? undefined : outsideSaves / HOUR,
     };

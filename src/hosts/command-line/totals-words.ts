@@ -1,4 +1,5 @@
 /** What a job comes to, in a few lines; every figure says how many lines it is without. */
+import { savedSays } from "../../bill/late-says.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { withoutSays } from "../../bill/says.ts";
 import { nameOf } from "../../cells/bill/rows.ts";
@@ -78,7 +79,8 @@ function lateOf(plan: BillPlan, all: boolean): string {
   const named = late.slice(0, all ? late.length : LATE_NAMED);
   const words = named.map(({ line, hours }) => `${nameOf(line)} by ${amount(hours, 1)} h`);
   const more = late.length > named.length ? ["..."] : [];
-  return `${late.length} ${late.length === 1 ? "line" : "lines"}, in working hours: ${[...words, ...more].join(", ")}`;
+  const count = `${late.length} ${late.length === 1 ? "line" : "lines"}`;
+  return `${count}, in working hours: ${[...words, ...more].join(", ")}; ${savedSays(dates)}`;
 }
 
 const amount = (value: number, decimals: number): string =>

@@ -1,0 +1,16 @@
+/** Late lines in words: late is what is not done in time with the shifts as they are. */
+import type { Verdict } from "../calc/schedule/what-if.ts";
+import type { DatesPlan } from "./dates/plan-dates.ts";
+
+/** What the overtime, the second shift and the vendors of the What-if would do for the late lines. */
+export const savedSays = ({ late, saved }: Pick<DatesPlan, "late" | "saved">): string =>
+  late === 0
+    ? ""
+    : `overtime, a second shift or sending out saves ${saved === late ? "all" : saved === 0 ? "none" : saved}, at a cost that no price bears`;
+
+export const savedBySays = (verdict: Verdict["verdict"]): string =>
+  verdict === "breaks it"
+    ? "nothing offered saves it"
+    : verdict === "outside"
+      ? "sending out saves it"
+      : `${verdict} saves it`;
