@@ -62,9 +62,7 @@ function checkItems(rows: readonly { row: number; item: string; value: unknown }
     if (area === "")
       throw wrong(
         `${name} row ${row}`,
-        `an entry of the job by its name: ${Object.values(JOB_ITEMS)
-          .map(([first]) => `"${first}"`)
-          .join(", ")}`,
+        'an entry of the job by its name, such as "Customer", "Work can begin" or "Must leave by"',
         item,
         nearestIs(item, NAMES),
       );

@@ -22,7 +22,7 @@ describe("entries of the job", () => {
     [
       "a misspelt name",
       [["Pase", "rush"]],
-      /^job row 2 must be an entry of the job by its name: .*; got "Pase"; nearest is "Pace"$/,
+      /^job row 2 must be an entry of the job by its name, such as .*; got "Pase"; nearest is "Pace"$/,
     ],
     ["a name that is nothing like one", [["Foreman", "Max"]], /; got "Foreman"$/],
     [
