@@ -6,7 +6,7 @@ import { SHOP } from "../cells/example/tables.ts";
 import { ordinaryBill } from "./ordinary-bill.ts";
 import { planned, shopOf } from "./shop.ts";
 
-const BILLS = 100;
+const BILLS = 300;
 
 it(`of ${BILLS} ordinary bills at most one line in ten is a check, and one in a hundred a stop`, {
   timeout: 900_000,

@@ -46,7 +46,7 @@ const pricedBill = billArbitrary.filter(
   ({ tables }) => tables["stations"] !== undefined && tables["stock"] !== undefined,
 );
 
-describe("laws of a price, over 100 bills and shops by chance", () => {
+describe("laws of a price, over 300 bills and shops by chance", () => {
   let compared = 0;
   let better = 0;
   it("more is never less, a remnant that is kept never raises a price, and no order of lines or tables changes one", () => {
@@ -90,7 +90,7 @@ describe("laws of a price, over 100 bills and shops by chance", () => {
         const cents = 0.01 * sum(after.map(({ price, unitPrice }) => price / unitPrice));
         expect(totalOf(larger)! + cents).toBeGreaterThanOrEqual(totalOf(fewer)!);
       }),
-      { numRuns: 100 },
+      { numRuns: 300 },
     );
     expect(compared).toBeGreaterThan(66);
     expect(better / compared).toBeLessThan(0.08);
@@ -131,7 +131,7 @@ describe("printed breaks", () => {
           expect(own.order).toBe(totalOf(plan));
         },
       ),
-      { numRuns: 100 },
+      { numRuns: 300 },
     );
     expect(broken).toBeGreaterThan(130);
     // The rule is for what is seldom: most breaks are what the reckoning says.
