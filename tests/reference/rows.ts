@@ -13,6 +13,7 @@ import { tableFormulas, tables } from "./tables.ts";
 import { thicknessLimits, thinOnWaterjet } from "./thickness-limits.ts";
 import { tonnageChart } from "./tonnage-chart.ts";
 import { workedBill } from "./worked-bill.ts";
+import { workedWeek } from "./worked-week.ts";
 
 export const calls = [
   ...bendGeometry,
@@ -37,4 +38,4 @@ export const formulas = [
   ...thicknessLimits,
   thinOnWaterjet,
 ];
-export const cells = [...workedBill, ...airBendCells];
+export const cells = [...workedBill, ...workedWeek, ...airBendCells];

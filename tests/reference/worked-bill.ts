@@ -60,6 +60,8 @@ export const workedBill: readonly PublishedCell[] = [
   onTheGrid(worked("BILL.PRICE", "Cost", 36)),
   worked("BILL.PRICE", "Unit price", 37),
   worked("BILL.PRICE", "Price", 38),
+  { ...worked("BILL.BREAKS", "Unit price", 37), call: ["BILL.BREAKS", "HB1", 20, ...call] },
+  { ...worked("BILL.BREAKS", "Price", 38), call: ["BILL.BREAKS", "HB1", 20, ...call] },
   worked("BILL.CHECK", "Radius", 10),
   worked("BILL.LOADIN", "Weight each", 15),
   by("20 pieces in one stack", "BILL.LOADIN", "Stack weight", line(7) * line(15)),
