@@ -15,6 +15,7 @@ import { costOf } from "../route/plan-route.ts";
 import { measuresOf, unitsOf } from "../time/measures.ts";
 import { planWeek } from "./plan-week.ts";
 import { replanWeek } from "./replan-week.ts";
+import { inShifts, rulingShop } from "./ruling-shop.ts";
 import { sentKey, type WeekJob } from "./steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "./week.ts";
 
@@ -59,9 +60,12 @@ interface Late {
 }
 
 /** Ways that gain something, those that save the job first, then the cheapest, then what takes least of people. */
-export function rescuesOf(jobs: readonly WeekJob[], options: WeekOptions, week: Week, name: string): Rescue[] {
-  const at = jobs.findIndex((job) => job.name === name);
-  const late: Late = { jobs, options, week, at, shop: options.shop ?? jobs[at]!.plan.shop };
+export function rescuesOf(open: readonly WeekJob[], options: WeekOptions, week: Week, name: string): Rescue[] {
+  const at = open.findIndex((job) => job.name === name);
+  const shop = options.shop ?? rulingShop(open, () => {});
+  // A workbook without shifts could price no hour of its own.
+  const jobs = open.map((job) => inShifts(job, shop));
+  const late: Late = { jobs, options, week, at, shop };
   const chain = new Map<string, PlannedStep[]>();
   for (const i of week.jobs[at]!.chain) {
     const step = week.steps[i]!;
