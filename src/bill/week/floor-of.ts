@@ -80,7 +80,8 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   });
   const { deliveries, own } = deliveriesOf(given, steps, options, fault);
   const pins = steps.flatMap(({ pin }, i): Delivery[] =>
-    pin === undefined
+    // Its lots come one behind the other: the first one is what is pinned.
+    pin === undefined || steps[i]!.lot > 1
       ? []
       : [
           {
