@@ -3,7 +3,7 @@
 import { z } from "zod";
 import { lineName } from "../bill/line-name.ts";
 import type { Instant } from "../bill/pictures.ts";
-import { faultSays } from "../bill/week/faults.ts";
+import { faultSays, linesWithout } from "../bill/week/faults.ts";
 import { stepKey } from "../bill/week/open-step.ts";
 import type { Rescue } from "../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../bill/week/rescue-says.ts";
@@ -61,6 +61,8 @@ export const WEEK_JSON = z.strictObject({
       due: time.nullable(),
       finish: time.nullable(),
       late_hours: z.number(),
+      /** null: nothing of it could be planned. */
+      without_lines: z.number().nullable(),
       latest_start: time.nullable(),
       planned_latest_start: time.nullable().optional(),
       chain: z.array(z.string()),
@@ -85,7 +87,14 @@ export const WEEK_JSON = z.strictObject({
   proved: z.boolean(),
   rescues: z.array(RESCUE),
   take: z
-    .strictObject({ job: z.string(), earliest: time.nullable(), wanted: time.nullable(), earlier: z.array(RESCUE) })
+    .strictObject({
+      job: z.string(),
+      earliest: time.nullable(),
+      wanted: time.nullable(),
+      without_lines: z.number().nullable(),
+      kept: z.array(z.strictObject({ job: z.string(), leaves: time })),
+      earlier: z.array(RESCUE),
+    })
     .nullable(),
   faults: z.array(z.string()),
 });
@@ -113,6 +122,7 @@ export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWee
       due: orNull(due && isoTime(due)),
       finish: orNull(finish && isoTime(finish)),
       late_hours: plain(late / HOUR),
+      without_lines: withoutOf(week, name),
       latest_start: orNull(latestStart && isoTime(latestStart)),
       ...(latest ? { planned_latest_start: orNull(latest[i] && isoTime(latest[i])) } : {}),
       chain: chain.map(key),
@@ -158,12 +168,19 @@ export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWee
           job: taken.name,
           earliest: orNull(taken.earliest && isoTime(taken.earliest)),
           wanted: orNull(taken.wanted && isoTime(taken.wanted)),
+          without_lines: withoutOf(week, itemAt(week.jobs, week.jobs.length - 1).name),
+          kept: taken.kept.map(({ job, leaves }) => ({ job, leaves: isoTime(leaves) })),
           earlier: taken.earlier.map((rescue) => rescueJson(taken.name, rescue)),
         }
       : null,
     faults: [...faults, ...week.faults.map((fault) => faultSays(fault, isoTime))],
   });
 };
+
+function withoutOf({ faults }: Week, name: string): number | null {
+  const lines = linesWithout(faults, name);
+  return lines === Infinity ? null : lines;
+}
 
 const rescueJson = (job: string, rescue: Rescue) => ({
   job,

@@ -1,7 +1,8 @@
-/** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late, 2 where a file is refused. */
+/** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late or a line not planned, 2 where a file is refused. */
 
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
+import { linesWithout } from "../../bill/week/faults.ts";
 import { latestStarts } from "../../bill/week/latest-starts.ts";
 import { planWeek } from "../../bill/week/plan-week.ts";
 import { replanWeek } from "../../bill/week/replan-week.ts";
@@ -77,7 +78,7 @@ export const week: Command = async (args, context) => {
       if (code !== 0) return code;
     }
     if (!areAll) return REFUSED;
-    return found.jobs.some(({ late }) => late > 0) ? LATE : 0;
+    return found.jobs.some(({ name, late }) => late > 0 || linesWithout(found.faults, name) > 0) ? LATE : 0;
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
     context.note(`${problem.message}\n`);

@@ -1,6 +1,8 @@
 /** The week on paper: an overview, and for every machine a sheet a day. */
 import { lineName } from "../../bill/line-name.ts";
-import { faultSays } from "../../bill/week/faults.ts";
+import { releaseOf } from "../../bill/release.ts";
+import { problemsSay } from "../../bill/says.ts";
+import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
@@ -71,7 +73,13 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
   return [
     heading("The week", late.length > 0 ? "LATE" : undefined),
     keyFigures([
-      { name: "Jobs", value: String(jobs.length), beside: late.length === 0 ? "all in time" : `late: ${late.length}` },
+      {
+        name: "Jobs",
+        value: String(jobs.length),
+        beside: [late.length === 0 ? "all in time" : `late: ${late.length}`, weekWithoutSays(week)]
+          .filter((words) => words !== "")
+          .join(", "),
+      },
       { name: "Hours late, weighted", value: hours(worth.late), beside: provedSays(week) },
       { name: "Set-up, h", value: hours(worth.setUp), beside: "" },
       { name: "Steps", value: String(steps.length), beside: `from ${dayAndTime(week.now)}` },
@@ -86,7 +94,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
         { title: "What decides it" },
       ],
       jobs.map(({ name, due, finish, late: by, latestStart, chain, isRush }) => [
-        isRush ? `${name} (rush)` : name,
+        [isRush ? `${name} (rush)` : name, weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
         due === undefined ? "none" : dayAndTime(due),
         finish === undefined ? "nothing open" : dayAndTime(finish),
         by > 0 ? hours(by) : "",
@@ -184,6 +192,7 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
         ? `${dayOfWeek(at).slice(0, 3)} ${timeOfDay(at)}`
         : dayAndTime(at);
   const isBrake = own.some(({ station }) => station.name.toLowerCase() === "brake");
+  const warned = warningsOf(own, week, system);
   let last = "";
   const atBench: DayColumn[] = [[{ title: "At", number: true }, ({ bench }) => String(bench)]];
   const atBrake: DayColumn[] = [
@@ -209,6 +218,9 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
       { title: "Part", short: true },
       (step) => (step.lots > 1 ? `${lineName(step.line)}, lot ${step.lot} of ${step.lots}` : lineName(step.line)),
     ],
+    ...(warned.length > 0
+      ? [[{ title: "Release", short: true }, ({ line }) => releaseMark(line)] satisfies DayColumn]
+      : []),
     [{ title: "Pieces", number: true }, (step) => showNumber(step.pieces, 7)],
     [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, system)],
     ...(isBrake ? atBrake : []),
@@ -235,6 +247,7 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
       own.map((step) => columns.map(([, cell]) => cell(step))),
       "tight",
     ),
+    ...named("Before these lines are made", warned),
     own.some(({ isCritical }) => isCritical)
       ? paragraph(`${DECIDES} decides when its job is done: a minute lost here is lost to the job.`, "small")
       : "",
@@ -246,6 +259,22 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
         ),
     `<p>Not done, and why ${BLANK} ${BLANK} &nbsp; handed over to ${BLANK} at ${BLANK}</p>`,
   ].join("\n");
+}
+
+const releaseMark = (line: PlannedStep["line"]): Cell => {
+  const release = releaseOf(line);
+  return release === "CLEAR" ? "" : { markup: `<b class="held-mark">${release}</b>` };
+};
+
+/** A sentence a line that is not clear: its release, and the worst that is found about it. */
+function warningsOf(steps: readonly PlannedStep[], { jobs }: Week, system: UnitSystem): string[] {
+  const said = steps.flatMap(({ job, line }) => {
+    const release = releaseOf(line);
+    if (release === "CLEAR") return [];
+    const [worst = "see its set-up sheet."] = problemsSay(line.findings, system);
+    return [`${release} ${jobs[job]!.name}, ${lineName(line)}: ${worst}`];
+  });
+  return [...new Set(said)];
 }
 const DAYS_APART = 6; // so far a weekday says which day is meant
 const DECIDES = "\u25c6";

@@ -1,6 +1,6 @@
 /** Open jobs on one board: their week, what a moved bar does to it, and back. The week itself is worked out in src/bill/week. */
 import { lineName } from "../../../bill/line-name.ts";
-import { faultSays } from "../../../bill/week/faults.ts";
+import { faultSays, weekWithoutSays } from "../../../bill/week/faults.ts";
 import {
   type MovedBar,
   type MovedJob,
@@ -109,7 +109,7 @@ export class WeekSession {
       jobs: week.jobs.map((_, job) => this.#job(week, job, before)),
       days: week.days,
       figures: [
-        ["Late", `${late.length} of ${week.jobs.length} jobs`],
+        ["Late", [`${late.length} of ${week.jobs.length} jobs`, weekWithoutSays(week)].filter(Boolean).join(", ")],
         ["Hours late", hours(late.reduce((sum, job) => sum + job.late, 0))],
         ["Plan", isProved ? "proved best" : "best found"],
         ["Set-up", hours(worth.setUp)],
@@ -134,7 +134,12 @@ export class WeekSession {
       late,
       deliveries: deliveries.map(({ due: by, finish: at, late: over }) => ({ due: by, finish: at, late: over })),
       says: due === undefined ? done : `must leave ${dayAndTime(due)}, ${done}`,
-      verdict: late > 0 ? `late by ${hours(late)}` : due === undefined ? "no date" : "in time",
+      verdict: [
+        late > 0 ? `late by ${hours(late)}` : due === undefined ? "no date" : "in time",
+        weekWithoutSays(week, name),
+      ]
+        .filter((words) => words !== "")
+        .join(", "),
       decides:
         late > 0
           ? chainSays(
