@@ -15,6 +15,8 @@ export type WeekFault =
   | { readonly kind: "no shift"; readonly station: string; readonly job: string; readonly line: string }
   | { readonly kind: "no calendar"; readonly job: string }
   | { readonly kind: "no due"; readonly job: string }
+  | { readonly kind: "same bill"; readonly job: string; readonly than: string }
+  | (MarkFault & { readonly kind: "begun together"; readonly beside: string; readonly places: number })
   | {
       readonly kind: "people";
       readonly job: undefined;
@@ -107,6 +109,10 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
     case "other shop":
-      return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts`;
+      return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+    case "same bill":
+      return `${fault.job}: the same lines and dates as ${fault.than}; both are planned, leave one out if it is a copy`;
+    case "begun together":
+      return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, and ${fault.places} can be there at once; one is planned behind the other, correct a mark`;
   }
 }

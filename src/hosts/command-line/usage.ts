@@ -10,11 +10,19 @@ export class UsageError {
 /** parseArgs of Node, with its complaints as a UsageError in the grammar of refusals. */
 export function readArguments<T extends NonNullable<ParseArgsConfig["options"]>>(args: readonly string[], options: T) {
   try {
-    return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+    return parseArgs({ args: withNumbers(args, options), options, allowPositionals: true, strict: true });
   } catch (error) {
     throw new UsageError(complaint(error instanceof Error ? error.message : String(error), Object.keys(options)));
   }
 }
+
+/** A number below 0 belongs to the option before it, which then refuses it by its own rule. */
+const withNumbers = (args: readonly string[], options: NonNullable<ParseArgsConfig["options"]>): string[] =>
+  args.reduce<string[]>((read, arg) => {
+    const last = read.at(-1) ?? "";
+    const takes = last.startsWith("--") && options[last.slice(2)]?.type === "string";
+    return takes && /^-[\d.]/.test(arg) ? [...read.slice(0, -1), `${last}=${arg}`] : [...read, arg];
+  }, []);
 
 /** By the words of Node: "Unknown option '--part'. To ...", "Option '--shop <value>' argument missing". */
 function complaint(said: string, options: readonly string[]): string {

@@ -1,5 +1,6 @@
 /** The week in words, at most 100 columns wide. */
 import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
+import { type MovedJob, movedSays } from "../../bill/week/move-bar.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
@@ -13,7 +14,7 @@ const NAME = 26;
 const TIME = 18;
 const hours = (seconds: number): string => showNumber(seconds / HOUR, 3);
 
-export function weekWords({ week, rescues, taken, latest, faults }: SaidWeek): string {
+export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidWeek): string {
   const { jobs, worth, steps } = week;
   const all = [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))];
   const missing = weekWithoutSays(week);
@@ -43,9 +44,18 @@ export function weekWords({ week, rescues, taken, latest, faults }: SaidWeek): s
     ...loads(week),
     ...(taken ? takenWords(taken, week) : []),
     ...rescues.flatMap(([job, found]) => ["", `What would save ${job}:`, ...ways(found)]),
+    ...(moved ? ["", ...movedWords(moved)] : []),
     ...(all.length > 0 ? ["", "Not as given:", ...all.flatMap((fault) => wrapped(`  ${fault}`, WIDTH, 2))] : []),
   ].join("\n");
 }
+
+const movedWords = (moved: readonly MovedJob[]): string[] =>
+  moved.length === 0
+    ? ["Nothing moves against the plan before."]
+    : [
+        "Moved against the plan before:",
+        ...moved.flatMap((each) => wrapped(`  ${movedSays(each, dayAndTime)}`, WIDTH, 4)),
+      ];
 
 const ways = (found: readonly Rescue[]): string[] =>
   found.length === 0

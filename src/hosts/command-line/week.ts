@@ -4,6 +4,7 @@ import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { linesWithout } from "../../bill/week/faults.ts";
 import { latestStarts } from "../../bill/week/latest-starts.ts";
+import { movedJobs, type Stood } from "../../bill/week/move-bar.ts";
 import { planWeek } from "../../bill/week/plan-week.ts";
 import { replanWeek } from "../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../bill/week/rescue.ts";
@@ -12,7 +13,7 @@ import { takeBill } from "../../bill/week/take-bill.ts";
 import type { WeekOptions } from "../../bill/week/week.ts";
 import type { BookShop } from "../../job/job-plan.ts";
 import { weekJob } from "../../job/week-jobs.ts";
-import { type SaidWeek, weekBefore, weekJson } from "../../job/week-json.ts";
+import { type SaidWeek, stoodIn, weekBefore, weekJson } from "../../job/week-json.ts";
 import { weekPapers } from "../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";
@@ -59,15 +60,17 @@ export const week: Command = async (args, context) => {
     const shop = values.shop === undefined ? undefined : shopIn(values.shop);
     const files = filesOf(positionals);
     const { jobs, faults, areAll } = jobsOf(files, shop, context);
-    const options: WeekOptions = { now, shop: shop?.shop, ...lastOf(values.last, now + frozen * SECONDS_PER_HOUR) };
-    const plain = planned(jobs, faults, options, values.take, shop);
-    const { week: found } = plain;
-    const said = values.latest ? { ...plain, latest: latestStarts(plain.jobs, options, found) } : plain;
+    const last = lastOf(values.last, now + frozen * SECONDS_PER_HOUR);
+    const options: WeekOptions = { now, shop: shop?.shop, ...last.options };
+    const found = planned(jobs, faults, options, values.take, shop);
+    const plain: SaidWeek = { ...found, moved: last.stood && movedJobs(last.stood, found.week) };
+    const { week: made } = plain;
+    const said = values.latest ? { ...plain, latest: latestStarts(plain.jobs, options, made) } : plain;
     if (values.json) context.out(`${JSON.stringify(weekJson(said))}\n`);
     else context.out(`${weekWords(said)}\n`);
     if (values.print !== undefined) {
       const { system } = firstOf(jobs).plan.shop;
-      const papers = weekPapers(found, { version: context.version, system, rescues: said.rescues, faults });
+      const papers = weekPapers(made, { version: context.version, system, rescues: said.rescues, faults });
       // Of the papers only what went wrong is said: standard output is the week's.
       const code = await writePapers(
         papers,
@@ -78,7 +81,7 @@ export const week: Command = async (args, context) => {
       if (code !== 0) return code;
     }
     if (!areAll) return REFUSED;
-    return found.jobs.some(({ name, late }) => late > 0 || linesWithout(found.faults, name) > 0) ? LATE : 0;
+    return made.jobs.some(({ name, late }) => late > 0 || linesWithout(made.faults, name) > 0) ? LATE : 0;
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
     context.note(`${problem.message}\n`);
@@ -134,15 +137,19 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
   return { jobs, faults, areAll: jobs.length === files.length };
 }
 
-/** Orders of the plan before, and the steps of it that begin before a time. */
-function lastOf(file: string | undefined, until: number): Pick<WeekOptions, "tried" | "frozen"> {
-  if (file === undefined) return {};
+interface Last {
+  readonly stood: Stood | undefined;
+  /** Orders of the plan before, and the steps of it that begin before a time. */
+  readonly options: Pick<WeekOptions, "tried" | "frozen">;
+}
+
+function lastOf(file: string | undefined, until: number): Last {
+  if (file === undefined) return { stood: undefined, options: {} };
   const before = weekBefore(readFileSync(callerPath(file), "utf8"));
   if (!before) return refuse("unreadable", file, "what week --json wrote", "something else");
-  const begins = (text: string) => (serialOfIso(text) ?? Infinity) * SECONDS_PER_DAY;
-  const near = before.steps.filter((step) => begins(step.begins) < until);
-  const inOrder = near.sort((a, b) => begins(a.begins) - begins(b.begins));
-  return { tried: [new Map(Object.entries(before.orders))], frozen: inOrder.map(({ key }) => key) };
+  const stood = stoodIn(before);
+  const near = [...stood.begins].filter(([, begins]) => begins < until).sort(([, a], [, b]) => a - b);
+  return { stood, options: { tried: [new Map(Object.entries(before.orders))], frozen: near.map(([key]) => key) } };
 }
 
 function planned(
@@ -151,7 +158,7 @@ function planned(
   options: WeekOptions,
   take: string | undefined,
   shop: BookShop | undefined,
-): SaidWeek {
+): Omit<SaidWeek, "moved"> {
   if (take !== undefined) {
     const name = basename(take).replace(/\.xls[xm]$/i, "");
     const bill = weekJob(`${name} (new)`, bookIn(take), shop);

@@ -186,6 +186,14 @@ describe("marks of the floor", () => {
     ]);
   });
 
+  it("two lines that have begun where one can be are named", () => {
+    const begun = { started: [{ station: "Drill", at: NOW }] };
+    const week = planWeek([mark(jobs[0]!, 2, begun), mark(jobs[1]!, 2, begun)], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual([
+      'two, C (row 2, column "Started"): "Drill" has begun beside A of one, and 1 can be there at once; one is planned behind the other, correct a mark',
+    ]);
+  });
+
   it("of lots the first ones are done first, and nights are no work", () => {
     const lots = shopOf({ job: job(), rates: [...SHOP.rates, ["Transfer lot", 50, null]] });
     const line = [part("L", { Quantity: 200 })];
@@ -322,8 +330,18 @@ describe("what is wrong is named and the rest is planned", () => {
   it("tables of two shops that differ", () => {
     const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Rate", 999) });
     const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, other)], { now: NOW, units: UNITS });
-    expect(says(week)).toEqual(["two: stations differ from those of one, which are used for stations and shifts"]);
+    expect(says(week)).toEqual([
+      "two: stations differ from those of one, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop",
+    ]);
     expect(stepsOf(week, "B").length).toBeGreaterThan(0);
+  });
+
+  it("a bill under a second name, while one with another date is another order", () => {
+    const copy = (name: string, due: number) => open(name, [part("A")], { Due: MONDAY + due });
+    const week = planWeek([copy("one", 3), copy("two", 3), copy("three", 4)], { now: NOW, units: 0 });
+    expect(says(week)).toEqual([
+      "two: the same lines and dates as one; both are planned, leave one out if it is a copy",
+    ]);
   });
 
   it("a queue typed by hand is no difference: the open jobs are what waits", () => {

@@ -104,6 +104,13 @@ describe("shop week", () => {
         .map(({ key, begins }) => [key, begins])
         .sort();
     expect(near(found)).toEqual(near(before));
+    expect([before.moved, found.moved]).toEqual([null, []]);
+    const rushed = book("first", bill(line("A", 200), line("B", 50, "Shear"), line("E", 90)));
+    const { text } = await run(week, rushed, second, "--last", last, ...NOW);
+    expect(text).toMatch(/Moved against the plan before:\n {2}\w+: \d+ steps? moves?; done /);
+    await expect(run(week, first, "--last", last, "--frozen", "-3", ...NOW)).rejects.toMatchObject({
+      message: "--frozen must be a positive number; got -3",
+    });
     expect((await run(week, first, "--last", first, ...NOW)).exit).toBe(2);
     await expect(run(week, first, "--frozen", "4", ...NOW)).rejects.toMatchObject({
       message: expect.stringContaining("--last"),

@@ -5,8 +5,10 @@ import {
   type MovedBar,
   type MovedJob,
   movedJobs,
+  movedSays,
   type PinnedStep,
   pinsOf,
+  stoodOf,
   withPins,
 } from "../../../bill/week/move-bar.ts";
 import { stepKey } from "../../../bill/week/open-step.ts";
@@ -84,7 +86,11 @@ export class WeekSession {
     const pins = pinsOf(week, moved);
     const pinned = withPins(jobs, moved.job, pins);
     const again = replanWeek(pinned, this.#options, week);
-    this.#made.push({ jobs: pinned, week: again, last: { job: moved.job, pins, moved: movedJobs(week, again) } });
+    this.#made.push({
+      jobs: pinned,
+      week: again,
+      last: { job: moved.job, pins, moved: movedJobs(stoodOf(week), again) },
+    });
     return this.board();
   }
 
@@ -198,17 +204,5 @@ const pinsSaid = (last: Made["last"]): Pinned[] =>
     mark: `${station} ${dayAndTime(at)}`,
   }));
 
-/** "school-lockers: 12 steps move; done 2026-05-27 10:11 as before" */
 const movesSay = (moved: readonly MovedJob[]): string[] =>
-  moved.length === 0
-    ? ["Nothing else moves."]
-    : moved.map(({ name, steps, finish: [was, is], late: [before, after] }) => {
-        const done = was === is ? `done ${dayAndTime(is)} as before` : `done ${dayAndTime(is)}, was ${dayAndTime(was)}`;
-        const late =
-          after === before
-            ? ""
-            : after === 0
-              ? ", in time now"
-              : `, late by ${hours(after)}${before > 0 ? `, was ${hours(before)}` : ""}`;
-        return `${name}: ${steps} ${steps === 1 ? "step moves" : "steps move"}; ${done}${late}.`;
-      });
+  moved.length === 0 ? ["Nothing else moves."] : moved.map((each) => movedSays(each, dayAndTime));
