@@ -17,12 +17,14 @@ export function readArguments<T extends NonNullable<ParseArgsConfig["options"]>>
 }
 
 /** A number below 0 belongs to the option before it, which then refuses it by its own rule. */
-const withNumbers = (args: readonly string[], options: NonNullable<ParseArgsConfig["options"]>): string[] =>
-  args.reduce<string[]>((read, arg) => {
-    const last = read.at(-1) ?? "";
-    const takes = last.startsWith("--") && options[last.slice(2)]?.type === "string";
-    return takes && /^-[\d.]/.test(arg) ? [...read.slice(0, -1), `${last}=${arg}`] : [...read, arg];
-  }, []);
+function withNumbers(args: readonly string[], options: NonNullable<ParseArgsConfig["options"]>): string[] {
+  const takes = (last = "") => last.startsWith("--") && options[last.slice(2)]?.type === "string";
+  const read: string[] = [];
+  for (const arg of args)
+    if (/^-[\d.]/.test(arg) && takes(read.at(-1))) read.push(`${read.pop()}=${arg}`);
+    else read.push(arg);
+  return read;
+}
 
 /** By the words of Node: "Unknown option '--part'. To ...", "Option '--shop <value>' argument missing". */
 function complaint(said: string, options: readonly string[]): string {

@@ -5,8 +5,7 @@ import { basename, join } from "node:path";
 import { linesWithout } from "../../bill/week/faults.ts";
 import { latestStarts } from "../../bill/week/latest-starts.ts";
 import { movedJobs, type Stood } from "../../bill/week/move-bar.ts";
-import { planWeek } from "../../bill/week/plan-week.ts";
-import { replanWeek } from "../../bill/week/replan-week.ts";
+import { searchWeek } from "../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../bill/week/rescue.ts";
 import type { WeekJob } from "../../bill/week/steps.ts";
 import { takeBill } from "../../bill/week/take-bill.ts";
@@ -167,9 +166,7 @@ function planned(
     const all = [...faults, ...bill.faults.map((fault) => `${name}: ${fault}`)];
     return { jobs: [...jobs, bill.job], week: taken.week, rescues: [], taken: { ...taken, name }, faults: all };
   }
-  const first = planWeek(jobs, options);
-  // What would save a job is held against a plan that was searched for as long as each way is.
-  const found = first.jobs.some(({ late }) => late > 0) ? replanWeek(jobs, options, first) : first;
+  const found = searchWeek(jobs, options);
   const late = found.jobs.filter((job) => job.late > 0).sort((a, b) => b.late - a.late);
   const rescues = late.slice(0, MOST_RESCUED).map(({ name }) => [name, rescuesOf(jobs, options, found, name)] as const);
   return { jobs, week: found, rescues, taken: undefined, faults };

@@ -13,7 +13,7 @@ import {
 } from "../../../bill/week/move-bar.ts";
 import { stepKey } from "../../../bill/week/open-step.ts";
 import { planWeek } from "../../../bill/week/plan-week.ts";
-import { replanWeek } from "../../../bill/week/replan-week.ts";
+import { replanWeek, searchWeek } from "../../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../../bill/week/rescue-says.ts";
 import { setForSays } from "../../../bill/week/set-for-says.ts";
@@ -27,6 +27,7 @@ import { chainSays } from "../../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../../sheet/formula/serial-now.ts";
 import { FileRefusal, refusal } from "../../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../../sheet/workbook/read-workbook.ts";
+import { contentId } from "../../../units/content.ts";
 import { showNumber } from "../../../units/show.ts";
 import type { Bar, BoardJob, Pinned, WeekBoard, WeekFile } from "./protocol.ts";
 
@@ -73,11 +74,15 @@ export class WeekSession {
     this.#made = [{ jobs, week: planWeek(jobs, { ...this.#options, units: 0 }), last: undefined }];
   }
 
-  /** Searches from the week that stands. */
+  /** The better one of the week that stands and of what `shop week` finds with the same pins. */
   search(): WeekBoard {
     const { jobs, week, last } = this.#now;
-    const found = planWeek(jobs, { ...this.#options, tried: [week.orders] });
-    this.#made[this.#made.length - 1] = { jobs, week: found, last };
+    const fresh = searchWeek(jobs, this.#options);
+    const best = planWeek(jobs, { ...this.#options, units: 0, tried: [fresh.orders, week.orders] });
+    const found = contentId(best.orders) === contentId(fresh.orders) ? fresh : best;
+    const before = this.#made.at(-2);
+    const moved = before && last && { ...last, moved: movedJobs(stoodOf(before.week), found) };
+    this.#made[this.#made.length - 1] = { jobs, week: found, last: moved };
     return this.board();
   }
 
