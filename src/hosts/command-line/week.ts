@@ -69,7 +69,8 @@ export const week: Command = async (args, context) => {
     else context.out(`${weekWords(said)}\n`);
     if (values.print !== undefined) {
       const { system } = firstOf(jobs).plan.shop;
-      const papers = weekPapers(made, { version: context.version, system, rescues: said.rescues, faults });
+      const plans = said.jobs.map(({ plan }) => plan);
+      const papers = weekPapers(made, { version: context.version, system, plans, rescues: said.rescues, faults });
       // Of the papers only what went wrong is said: standard output is the week's.
       const code = await writePapers(
         papers,

@@ -1,5 +1,6 @@
 /** The week on paper: an overview, and for every machine a sheet a day. */
 import { lineName } from "../../bill/line-name.ts";
+import type { BillPlan } from "../../bill/plan.ts";
 import { releaseOf } from "../../bill/release.ts";
 import { problemsSay } from "../../bill/says.ts";
 import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
@@ -8,7 +9,7 @@ import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import { setForSays } from "../../bill/week/set-for-says.ts";
 import type { PlannedStep, StationDay, Week } from "../../bill/week/week.ts";
-import { show, showForce, showNumber } from "../../units/show.ts";
+import { showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cautionsOfSetUp } from "../cautions.ts";
 import { dayAndTime, dayOfWeek, timeOfDay } from "../day.ts";
@@ -27,6 +28,7 @@ import {
   text,
 } from "../page.ts";
 import type { Print } from "../papers.ts";
+import { sheetSays, workSays } from "./day-words.ts";
 import { jobsPicture, loadPictures } from "./pictures.ts";
 
 const HOUR = 3600; // seconds, by definition
@@ -36,6 +38,8 @@ const DAY = 86_400; // seconds, by definition
 export interface WeekFacts {
   readonly version: string;
   readonly system: UnitSystem;
+  /** Of the jobs, in their order. */
+  readonly plans: readonly BillPlan[];
   readonly rescues: readonly (readonly [job: string, found: readonly Rescue[]])[];
   /** What is wrong with files, a sentence each. */
   readonly faults: readonly string[];
@@ -49,7 +53,7 @@ export function weekPapers(week: Week, about: WeekFacts): Print {
     return {
       file: `station/${names[i]}.html`,
       title: `Day sheets: ${machine}`,
-      pages: days.map((day) => daySheet(day, week, about.system)),
+      pages: days.map((day) => daySheet(day, week, about)),
     };
   });
   const foot = `Week from ${dayAndTime(week.now)} · ${week.jobs.map(({ name }) => name).join(", ")} · Bracket Bill ${about.version}`;
@@ -179,7 +183,11 @@ type DayStep = PlannedStep & { readonly bench: number };
 type DayColumn = readonly [column: Column, cell: (step: DayStep) => Cell];
 
 /** @param day of one machine. */
-function daySheet({ machine, day, load, available, people }: StationDay, week: Week, system: UnitSystem): string {
+function daySheet(
+  { machine, day, load, available, people }: StationDay,
+  week: Week,
+  { system, plans }: WeekFacts,
+): string {
   const benches = week.machines.filter(({ name }) => name === machine);
   const own = benches
     .flatMap(({ steps }, bench) => steps.map((i) => ({ ...week.steps[i]!, bench: bench + 1 })))
@@ -222,7 +230,10 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
       ? [[{ title: "Release", short: true }, ({ line }) => releaseMark(line)] satisfies DayColumn]
       : []),
     [{ title: "Pieces", number: true }, (step) => showNumber(step.pieces, 7)],
-    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, system)],
+    ...(own.some((step) => workSays(step, system) !== "")
+      ? [[{ title: "What" }, (step) => workSays(step, system)] satisfies DayColumn]
+      : []),
+    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, plans[step.job]!)],
     ...(isBrake ? atBrake : []),
     [{ title: "Set-up, min", number: true }, (step) => (step.setUp > 0 ? minutes(step.setUp) : "")],
     [{ title: "Run, min", number: true }, (step) => minutes(step.run)],
@@ -278,12 +289,3 @@ function warningsOf(steps: readonly PlannedStep[], { jobs }: Week, system: UnitS
 }
 const DAYS_APART = 6; // so far a weekday says which day is meant
 const DECIDES = "\u25c6";
-
-/** "A36 0.25 in", and at a machine that cuts the size of the blank. */
-function sheetSays({ line: { plan }, setFor, change }: PlannedStep, system: UnitSystem): string {
-  const { line, blank, sheetThickness } = plan;
-  const length = (value: number) => show(value, "length", system, 3);
-  const sheet = `${line.material.name} ${show(sheetThickness, "length", system)}`;
-  const isCut = change > 0 && setFor === `${line.material.name} ${line.thickness}`;
-  return isCut ? `${sheet}, blank ${length(blank.length)} x ${length(blank.width)}` : sheet;
-}

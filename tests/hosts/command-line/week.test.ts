@@ -156,6 +156,21 @@ describe("a day sheet", () => {
   });
 });
 
+describe("what a day sheet says of a line", () => {
+  it("is its description, its holes at the drill, the count a piece at a bench, and the sheets at the shear", async () => {
+    const more = ["Description", "Holes", "Hole diameter", "Hole distance", "Operations"];
+    const row = [...line("G", 40), null, null, "Gusset", 4, 0.25, 1.5, "Weld 3"];
+    const file = book("gusset", [[...BILL, ...more], row]);
+    const folder = join(dirname(file), "gusset");
+    await run(week, file, ...NOW, "--print", folder, "--no-pdf");
+    const sheet = (name: string) => readFileSync(join(folder, "station", `${name}.html`), "utf8");
+    expect(sheet("Drill")).toContain(">Gusset; 4 holes 0.25 in<");
+    expect(sheet("Weld")).toContain(">Gusset; 3 a piece<");
+    const cuts = weekJob("gusset", bookOf(readWorkbook(readFileSync(file)))).job!.plan.groups[0]!.plan!.patterns;
+    expect(sheet("Shear-1")).toMatch(new RegExp(`blank [^<]*, of [^<]+ \\(sheets? 1[^<]* of ${cuts.length}\\)<`));
+  });
+});
+
 describe("what is wrong is named and the rest is planned", () => {
   const good = book("good", bill(line("A", 20)));
 
