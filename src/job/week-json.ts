@@ -3,7 +3,8 @@
 import { z } from "zod";
 import { lineName } from "../bill/line-name.ts";
 import type { Instant } from "../bill/pictures.ts";
-import { faultSays } from "../bill/week/faults.ts";
+import { faultSays, linesWithout } from "../bill/week/faults.ts";
+import { type MovedJob, movedSays, type Stood } from "../bill/week/move-bar.ts";
 import { stepKey } from "../bill/week/open-step.ts";
 import type { Rescue } from "../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../bill/week/rescue-says.ts";
@@ -11,12 +12,14 @@ import { setForSays } from "../bill/week/set-for-says.ts";
 import type { WeekJob } from "../bill/week/steps.ts";
 import type { Taken } from "../bill/week/take-bill.ts";
 import type { Week } from "../bill/week/week.ts";
+import { serialOfIso } from "../sheet/formula/serial-now.ts";
 import { itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { isoTime, orNull, plain, textOrNull } from "./plain-figures.ts";
 
 const HOUR = 3600; // seconds, by definition
 const MINUTE = 60; // seconds, by definition
+const DAY = 86_400; // seconds, by definition
 
 const time = z.string();
 const STEP = z.strictObject({
@@ -61,6 +64,8 @@ export const WEEK_JSON = z.strictObject({
       due: time.nullable(),
       finish: time.nullable(),
       late_hours: z.number(),
+      /** null: nothing of it could be planned. */
+      without_lines: z.number().nullable(),
       latest_start: time.nullable(),
       planned_latest_start: time.nullable().optional(),
       chain: z.array(z.string()),
@@ -85,7 +90,25 @@ export const WEEK_JSON = z.strictObject({
   proved: z.boolean(),
   rescues: z.array(RESCUE),
   take: z
-    .strictObject({ job: z.string(), earliest: time.nullable(), wanted: time.nullable(), earlier: z.array(RESCUE) })
+    .strictObject({
+      job: z.string(),
+      earliest: time.nullable(),
+      wanted: time.nullable(),
+      without_lines: z.number().nullable(),
+      kept: z.array(z.strictObject({ job: z.string(), leaves: time })),
+      earlier: z.array(RESCUE),
+    })
+    .nullable(),
+  /** Against the plan before; null: none was given. */
+  moved: z
+    .array(
+      z.strictObject({
+        job: z.string(),
+        steps: z.number(),
+        was: z.strictObject({ finish: time, late_hours: z.number() }),
+        says: z.string(),
+      }),
+    )
     .nullable(),
   faults: z.array(z.string()),
 });
@@ -96,6 +119,8 @@ export interface SaidWeek {
   readonly week: Week;
   /** By job. */
   readonly rescues: readonly (readonly [job: string, found: readonly Rescue[]])[];
+  /** Against the plan before, where one was given. */
+  readonly moved: readonly MovedJob[] | undefined;
   readonly taken: (Taken & { readonly name: string }) | undefined;
   /** By job, where each was planned again with a later start. */
   readonly latest?: readonly (Instant | undefined)[];
@@ -103,7 +128,7 @@ export interface SaidWeek {
   readonly faults: readonly string[];
 }
 
-export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWeek): WeekJson => {
+export const weekJson = ({ jobs, week, rescues, moved, taken, latest, faults }: SaidWeek): WeekJson => {
   const key = (i: number) => stepKey(jobs, itemAt(week.steps, i));
   return WEEK_JSON.parse({
     version: 1,
@@ -113,6 +138,7 @@ export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWee
       due: orNull(due && isoTime(due)),
       finish: orNull(finish && isoTime(finish)),
       late_hours: plain(late / HOUR),
+      without_lines: withoutOf(week, name),
       latest_start: orNull(latestStart && isoTime(latestStart)),
       ...(latest ? { planned_latest_start: orNull(latest[i] && isoTime(latest[i])) } : {}),
       chain: chain.map(key),
@@ -158,12 +184,27 @@ export const weekJson = ({ jobs, week, rescues, taken, latest, faults }: SaidWee
           job: taken.name,
           earliest: orNull(taken.earliest && isoTime(taken.earliest)),
           wanted: orNull(taken.wanted && isoTime(taken.wanted)),
+          without_lines: withoutOf(week, itemAt(week.jobs, week.jobs.length - 1).name),
+          kept: taken.kept.map(({ job, leaves }) => ({ job, leaves: isoTime(leaves) })),
           earlier: taken.earlier.map((rescue) => rescueJson(taken.name, rescue)),
         }
+      : null,
+    moved: moved
+      ? moved.map((each) => ({
+          job: each.name,
+          steps: each.steps,
+          was: { finish: isoTime(each.finish[0]), late_hours: plain(each.late[0] / HOUR) },
+          says: movedSays(each, isoTime),
+        }))
       : null,
     faults: [...faults, ...week.faults.map((fault) => faultSays(fault, isoTime))],
   });
 };
+
+function withoutOf({ faults }: Week, name: string): number | null {
+  const lines = linesWithout(faults, name);
+  return lines === Infinity ? null : lines;
+}
 
 const rescueJson = (job: string, rescue: Rescue) => ({
   job,
@@ -186,3 +227,14 @@ export function weekBefore(text: string): WeekJson | undefined {
     return undefined;
   }
 }
+
+/** What that week says of its steps and jobs, to be compared with the next. */
+export const stoodIn = ({ steps, jobs }: WeekJson): Stood => ({
+  begins: new Map(steps.map(({ key, begins }) => [key, instantOf(begins)])),
+  jobs: jobs.map(({ job, finish, late_hours }) => ({
+    name: job,
+    finish: finish === null ? undefined : instantOf(finish),
+    late: late_hours * HOUR,
+  })),
+});
+const instantOf = (text: string) => Math.round((serialOfIso(text) ?? Infinity) * DAY) as Instant;

@@ -3,10 +3,11 @@ import type { Instant } from "../../calc/schedule/calendar.ts";
 import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import { showNumber } from "../../units/show.ts";
 import type { TableName } from "../nouns/shop.ts";
+import { withoutSays } from "../says.ts";
 
 export type WeekFault =
   | { readonly kind: "unplanned"; readonly job: string; readonly says: string }
-  | { readonly kind: "not quoted"; readonly job: string; readonly line: string }
+  | { readonly kind: "not quoted"; readonly job: string; readonly lines: readonly string[]; readonly says: string }
   | { readonly kind: "untimed"; readonly job: string; readonly line: string; readonly says: string }
   | (MarkFault & { readonly kind: "unknown mark"; readonly nearest: string })
   | (MarkFault & { readonly kind: "marked twice" | "begun untimed" | "begun later" | "overdue" })
@@ -14,6 +15,8 @@ export type WeekFault =
   | { readonly kind: "no shift"; readonly station: string; readonly job: string; readonly line: string }
   | { readonly kind: "no calendar"; readonly job: string }
   | { readonly kind: "no due"; readonly job: string }
+  | { readonly kind: "same bill"; readonly job: string; readonly than: string }
+  | (MarkFault & { readonly kind: "begun together"; readonly beside: string; readonly places: number })
   | {
       readonly kind: "people";
       readonly job: undefined;
@@ -35,13 +38,46 @@ export interface MarkFault {
 
 const inRow = ({ job, line, row, column }: MarkFault): string => `${job}, ${line} (row ${row}, column "${column}")`;
 
+/** How many lines of a job the week is without; Infinity: all of it. */
+export const linesWithout = (faults: readonly WeekFault[], name: string): number =>
+  faults.reduce((sum, fault) => {
+    if (fault.job !== name) return sum;
+    if (fault.kind === "unplanned") return Infinity;
+    return (
+      sum +
+      (fault.kind === "not quoted" ? fault.lines.length : +(fault.kind === "untimed" || fault.kind === "no shift"))
+    );
+  }, 0);
+
+interface Named {
+  readonly faults: readonly WeekFault[];
+  readonly jobs: readonly { readonly name: string }[];
+}
+
+/** "without 3 lines", of all jobs where none is named; "" where none is missing. */
+export function weekWithoutSays({ faults, jobs }: Named, only?: string): string {
+  const names = only === undefined ? jobs.map(({ name }) => name) : [only];
+  const counts = names.map((name) => linesWithout(faults, name));
+  const whole = counts.filter((count) => count === Infinity).length;
+  const lines = withoutSays(counts.reduce((sum, count) => sum + (count === Infinity ? 0 : count), 0));
+  if (whole === 0) return lines;
+  if (only !== undefined) return "not planned";
+  return [lines, `${whole} ${whole === 1 ? "job" : "jobs"} not planned`].filter((words) => words !== "").join(", ");
+}
+
+const MOST_NAMED = 6; // chosen
+const someOf = (names: readonly string[]): string =>
+  names.length <= MOST_NAMED
+    ? names.join(", ")
+    : `${names.slice(0, MOST_NAMED).join(", ")} and ${names.length - MOST_NAMED} more`;
+
 /** One sentence a fault; @param day writes an instant. */
 export function faultSays(fault: WeekFault, day: (at: Instant) => string): string {
   switch (fault.kind) {
     case "unplanned":
       return `${fault.job}: not planned: ${fault.says}`;
     case "not quoted":
-      return `${fault.job}, ${fault.line}: not planned, it has no quote`;
+      return `${fault.job}, ${someOf(fault.lines)}: not planned, ${fault.says}`;
     case "untimed":
       return `${fault.job}, ${fault.line}: not planned, no time: ${fault.says}`;
     case "unknown mark":
@@ -73,6 +109,10 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
     case "other shop":
-      return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts`;
+      return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+    case "same bill":
+      return `${fault.job}: the same lines and dates as ${fault.than}; both are planned, leave one out if it is a copy`;
+    case "begun together":
+      return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, and ${fault.places} can be there at once; one is planned behind the other, correct a mark`;
   }
 }

@@ -2,10 +2,12 @@
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import type { Clock, Delivery, FloorPlan, FloorProblem, Operation } from "../../calc/schedule/floor/problem.ts";
 import { vendorClock } from "../../calc/schedule/floor/work-clock.ts";
+import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { WeekFault } from "./faults.ts";
 import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
 import { calendarFor } from "./ruling-shop.ts";
+import { markOf } from "./standing.ts";
 import type { WeekOptions, WeekOrders } from "./week.ts";
 
 // Chosen: a rush counts three times; what is pinned moves for nothing that a job could lose.
@@ -78,9 +80,21 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
       frozen: frozenAt[i],
     };
   });
+  stations.forEach(({ machines }, place) => {
+    const begun = steps.filter((step, i) => operations[i]!.station === place && step.isStarted);
+    const lines = begun.filter(
+      ({ job, line }, i) => i === begun.findIndex((each) => each.job === job && each.line === line),
+    );
+    const [first] = lines;
+    for (const step of lines.slice(machines)) {
+      const beside = `${lineName(first!.line)} of ${given[first!.job]!.name}`;
+      fault({ kind: "begun together", ...markOf(given, step, "Started"), beside, places: machines });
+    }
+  });
   const { deliveries, own } = deliveriesOf(given, steps, options, fault);
   const pins = steps.flatMap(({ pin }, i): Delivery[] =>
-    pin === undefined
+    // Its lots come one behind the other: the first one is what is pinned.
+    pin === undefined || steps[i]!.lot > 1
       ? []
       : [
           {

@@ -1,9 +1,11 @@
 /** A bar of the week that somebody moved: what is pinned by it, and what else moves. */
 import { type Instant, instant } from "../../calc/schedule/calendar.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
+import { showNumber } from "../../units/show.ts";
 import { NO_MARKS } from "../nouns/marks.ts";
 import { stepKey } from "./open-step.ts";
 import type { WeekJob } from "./steps.ts";
-import type { PlannedStep, Week } from "./week.ts";
+import type { PlannedStep, Week, WeekJobDates } from "./week.ts";
 
 export interface MovedBar {
   readonly job: string;
@@ -56,13 +58,40 @@ export interface MovedJob {
   readonly late: readonly [before: number, after: number];
 }
 
-/** Jobs of which something moved between two weeks of the same jobs. */
-export function movedJobs(before: Week, after: Week): MovedJob[] {
-  const began = new Map(before.steps.map((step) => [stepKey(before.jobs, step), step.begins]));
-  return after.jobs.flatMap(({ name, finish, late }, i): MovedJob[] => {
-    const was = before.jobs[i]!;
-    const steps = after.steps.filter((each) => each.job === i && began.get(stepKey(after.jobs, each)) !== each.begins);
-    if (steps.length === 0 || finish === undefined || was.finish === undefined) return [];
+/** A week as it stood: what is compared with the next one. */
+export interface Stood {
+  readonly begins: ReadonlyMap<string, Instant>;
+  readonly jobs: readonly Pick<WeekJobDates, "name" | "finish" | "late">[];
+}
+export const stoodOf = ({ jobs, steps }: Week): Stood => ({
+  begins: new Map(steps.map((step) => [stepKey(jobs, step), step.begins])),
+  jobs,
+});
+
+/** Jobs of both weeks of which something moved. */
+export const movedJobs = (before: Stood, after: Week): MovedJob[] =>
+  after.jobs.flatMap(({ name, finish, late }, i): MovedJob[] => {
+    const was = before.jobs.find((job) => job.name === name);
+    const steps = after.steps.filter(
+      (each) => each.job === i && before.begins.get(stepKey(after.jobs, each)) !== each.begins,
+    );
+    if (steps.length === 0 || finish === undefined || was?.finish === undefined) return [];
     return [{ name, steps: steps.length, finish: [was.finish, finish], late: [was.late, late] }];
   });
-}
+
+const hours = (seconds: number): string => `${showNumber(seconds / SECONDS_PER_HOUR, 3)} h`;
+
+/** "school-lockers: 12 steps move; done 2026-05-27 10:11 as before"; @param day writes an instant. */
+export const movedSays = (
+  { name, steps, finish: [was, is], late: [before, after] }: MovedJob,
+  day: (at: Instant) => string,
+): string => {
+  const done = was === is ? `done ${day(is)} as before` : `done ${day(is)}, was ${day(was)}`;
+  const late =
+    Math.abs(after - before) < 1
+      ? ""
+      : after === 0
+        ? ", in time now"
+        : `, late by ${hours(after)}${before > 0 ? `, was ${hours(before)}` : ""}`;
+  return `${name}: ${steps} ${steps === 1 ? "step moves" : "steps move"}; ${done}${late}.`;
+};

@@ -16,6 +16,8 @@ import { clocksOf } from "./ruling-shop.ts";
 import { markOf, standing, without } from "./standing.ts";
 import type { Placed, Week, WeekDelivery, WeekJobDates, WeekOptions } from "./week.ts";
 
+const MINUTE = 60; // seconds, by definition; a pin is written to the minute
+
 /** Some two seconds for ten jobs of sixty lines (measured). */
 const UNITS = 1.6e7;
 
@@ -42,7 +44,7 @@ export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<
   let isKept = true;
   steps.forEach((step, i) => {
     const at = instant(found.plan.ready[i]!);
-    if (step.pin === undefined || at <= step.pin) return;
+    if (step.pin === undefined || step.lot > 1 || at < step.pin + MINUTE) return;
     isKept = false;
     fault({ kind: "pin missed", ...markOf(jobs, step, "Pinned"), at });
   });

@@ -8,3 +8,9 @@ const UNITS = 1e6;
 /** The week after a small change: begun from the orders of the week before, and never worse than they. */
 export const replanWeek = (jobs: readonly WeekJob[], options: WeekOptions, before: Pick<Week, "orders">): Week =>
   planWeek(jobs, { units: UNITS, ...options, tried: [before.orders, ...(options.tried ?? [])] });
+
+/** The week as it is answered: what would save a job is held against a plan that was searched for as long as each way is. */
+export function searchWeek(jobs: readonly WeekJob[], options: WeekOptions): Week {
+  const first = planWeek(jobs, options);
+  return first.jobs.some(({ late }) => late > 0) ? replanWeek(jobs, options, first) : first;
+}

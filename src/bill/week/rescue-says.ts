@@ -42,12 +42,19 @@ export function effectSays({ late, saves, others, harmed, hours: people, money }
     `saves ${hours(saves)}, then ${late > 0 ? `late by ${hours(late)}` : "in time"}`,
     ...harmed.map((each) => `${each.job} ${hours(each.late)} more late`),
     gained <= -MINUTE ? `others ${hours(-gained)} less late` : "",
-    people === undefined || people <= 0 ? "" : `${showNumber(people, DIGITS)} h of people`,
+    people === undefined ? "" : peopleSay(people),
     moneySays(money),
   ]
     .filter((words) => words !== "")
     .join("; ");
 }
+
+/** "24 h of people", "6 h of people less"; "" below what is written. */
+function peopleSay(people: number): string {
+  if (Math.abs(people) < LEAST_HOURS) return "";
+  return `${showNumber(Math.abs(people), DIGITS)} h of people${people < 0 ? " less" : ""}`;
+}
+const LEAST_HOURS = 0.005;
 
 function moneySays(money: Rescue["money"]): string {
   if (money instanceof Refusal) return `cost not known: ${money.message}`;

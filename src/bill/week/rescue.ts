@@ -1,7 +1,9 @@
 /** What would save a late job: each way is planned, and what it does to all jobs is told. Nothing is believed unplanned. */
+
+import { laborCost } from "../../calc/cost/labor-cost.ts";
 import { dayOf, type Instant, instant, SECONDS_PER_DAY, withOvertime } from "../../calc/schedule/calendar.ts";
 import { workBetween } from "../../calc/schedule/finish.ts";
-import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
+import { SECONDS_PER_HOUR, seconds } from "../../calc/time/seconds.ts";
 import { type Money, money } from "../../units/quantity.ts";
 import { noAnswer, Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -13,8 +15,10 @@ import { MACHINE_STATIONS, type Station } from "../nouns/station.ts";
 import { planBill, type QuotedLine } from "../plan.ts";
 import { costOf } from "../route/plan-route.ts";
 import { measuresOf, unitsOf } from "../time/measures.ts";
+import { type StationWork, timeOf } from "../time/station-work.ts";
 import { planWeek } from "./plan-week.ts";
 import { replanWeek } from "./replan-week.ts";
+import { inShifts, rulingShop } from "./ruling-shop.ts";
 import { sentKey, type WeekJob } from "./steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "./week.ts";
 
@@ -38,9 +42,9 @@ export interface Rescue {
   /** Seconds late of the other jobs, more (or, below 0, less) than now, and whose they are that are more. */
   readonly others: number;
   readonly harmed: readonly { readonly job: string; readonly late: number }[];
-  /** Hours of people beyond the plan, or undefined where it takes none. */
+  /** Hours of people beyond the plan (below 0: fewer); undefined where they cannot be told. */
   readonly hours: number | undefined;
-  /** What it costs more; a Refusal names the figure that the tables lack. */
+  /** Their hours as the tables pay them, and what is bought; a Refusal names the figure that the tables lack. */
   readonly money: Money | Refusal;
 }
 
@@ -59,9 +63,12 @@ interface Late {
 }
 
 /** Ways that gain something, those that save the job first, then the cheapest, then what takes least of people. */
-export function rescuesOf(jobs: readonly WeekJob[], options: WeekOptions, week: Week, name: string): Rescue[] {
-  const at = jobs.findIndex((job) => job.name === name);
-  const late: Late = { jobs, options, week, at, shop: options.shop ?? jobs[at]!.plan.shop };
+export function rescuesOf(open: readonly WeekJob[], options: WeekOptions, week: Week, name: string): Rescue[] {
+  const at = open.findIndex((job) => job.name === name);
+  const shop = options.shop ?? rulingShop(open, () => {});
+  // A workbook without shifts could price no hour of its own.
+  const jobs = open.map((job) => inShifts(job, shop));
+  const late: Late = { jobs, options, week, at, shop };
   const chain = new Map<string, PlannedStep[]>();
   for (const i of week.jobs[at]!.chain) {
     const step = week.steps[i]!;
@@ -130,24 +137,25 @@ function cutOn(late: Late, to: Cutter, moved: readonly QuotedLine[]): Rescue[] {
     plan.shop,
     plan.rows.map((row) => (isLine(row) && rows.has(row.row) ? ({ ...row, pin: to } satisfies BillLine) : row)),
   );
-  const cost = (of: typeof plan): Money | Refusal =>
-    refusalOr(() =>
-      money(
-        of.quoted
-          .filter(({ row }) => rows.has(row))
-          .flatMap((line) => of.workOf(line).works)
-          .reduce((sum, work) => sum + costOf(work, of.shop), 0),
-      ),
-    );
-  const [before, after] = [cost(plan), cost(changed)];
-  const extra = before instanceof Refusal ? before : after instanceof Refusal ? after : money(after - before);
+  const worksOf = (of: typeof plan) =>
+    of.quoted.filter(({ row }) => rows.has(row)).flatMap((line) => of.workOf(line).works);
+  const extra = refusalOr(() => {
+    const [was, is] = [worksOf(plan), worksOf(changed)].map((works) => ({
+      hours: peopleHours(works),
+      cost: works.reduce((sum, work) => sum + costOf(work, plan.shop), 0),
+    }));
+    return { hours: is!.hours - was!.hours, money: money(is!.cost - was!.cost) };
+  });
   const again = replanWeek(jobs.with(at, { ...jobs[at]!, plan: changed }), options, week);
   if (!isTied(late, again)) return [];
   const station = to === "shear" ? "Shear" : "Waterjet";
-  return [
-    { ...NONE, kind: "route", station, ...linesOf(moved), ...effectOf(late, again), hours: undefined, money: extra },
-  ];
+  return [{ ...NONE, kind: "route", station, ...linesOf(moved), ...effectOf(late, again), ...costsOf(extra) }];
 }
+
+const peopleHours = (works: readonly StationWork[]): number =>
+  works.reduce((sum, work) => sum + (timeOf(work) * work.people) / SECONDS_PER_HOUR, 0);
+const costsOf = (found: Pick<Rescue, "hours" | "money"> | Refusal): Pick<Rescue, "hours" | "money"> =>
+  found instanceof Refusal ? { hours: undefined, money: found } : found;
 
 const isCut = ({ station, work }: PlannedStep): boolean =>
   work !== undefined && /^(?:shear|waterjet)$/i.test(station.name);
@@ -158,24 +166,16 @@ function longer(late: Late, station: string): Rescue[] {
   const most = rates.find("overtimePerDay") ?? 0;
   const shift = rates.find("secondShift") ?? 0;
   const all = most > 0 ? addedHours(late, station, "overtime", most) : undefined;
-  const least = all && all.late <= 0 ? [1, 2, 3].map((quarters) => (most * quarters) / 4) : [];
-  const enough = firstOf(least, (hours) => {
-    const found = addedHours(late, station, "overtime", hours);
-    return found && found.late <= 0 && found.others <= all!.others ? found : undefined;
-  });
+  let enough: Rescue | undefined;
+  for (let quarters = 1; quarters < 4 && !enough && all && all.late <= 0; quarters++) {
+    const found = addedHours(late, station, "overtime", (most * quarters) / 4);
+    if (found && found.late <= 0 && found.others <= all.others) enough = found;
+  }
   const second = shift > 0 ? addedHours(late, station, "second shift", shift) : undefined;
   return [enough ?? all, second].filter((found) => found !== undefined);
 }
 
-function firstOf<T, R>(given: readonly T[], found: (each: T) => R | undefined): R | undefined {
-  for (const each of given) {
-    const answer = found(each);
-    if (answer !== undefined) return answer;
-  }
-  return undefined;
-}
-
-/** What is worked beyond the shifts is paid with its premium; a second shift is other people at their own hours. */
+/** People are paid for the hours they work beyond the shifts, as the plan pays the same work; overtime has its premium on top. */
 function addedHours(late: Late, station: string, kind: "overtime" | "second shift", perDay: number) {
   const { jobs, options, week, shop } = late;
   const extra = perDay * SECONDS_PER_HOUR;
@@ -197,13 +197,12 @@ function addedHours(late: Late, station: string, kind: "overtime" | "second shif
   const paid = refusalOr(() =>
     money(
       worked.reduce((sum, { work, hours: own }) => {
-        const second = work.people > 1 ? (work.people - 1) * shop.rates.get("secondPerson") : 0;
-        return sum + own * (work.station.rate + second) * shop.rates.get("overtimePremium");
-      }, 0),
+        const second = money(work.people > 1 ? shop.rates.get("secondPerson") : 0);
+        return sum + laborCost(seconds(own * SECONDS_PER_HOUR), work.station.rate, work.people, second);
+      }, 0) * (kind === "overtime" ? 1 + shop.rates.get("overtimePremium") : 1),
     ),
   );
-  const cost = kind === "overtime" ? paid : money(0);
-  return { ...NONE, kind, station, perDay, days: days.size, ...effectOf(late, again), hours, money: cost };
+  return { ...NONE, kind, station, perDay, days: days.size, ...effectOf(late, again), hours, money: paid };
 }
 
 /** A second person at a bench, who works on another line at the same time. */
@@ -214,7 +213,10 @@ function further(late: Late, station: string): Rescue[] {
   if (!isTied(late, again)) return [];
   const benches = again.machines.filter(({ name }) => name.toLowerCase() === station.toLowerCase());
   const last = benches.at(-1)?.steps ?? [];
-  const hours = last.reduce((sum, i) => sum + again.steps[i]!.run + again.steps[i]!.setUp, 0) / SECONDS_PER_HOUR;
+  const hours = last.reduce((sum, i) => {
+    const { run, setUp, work } = again.steps[i]!;
+    return sum + ((run + setUp) * work!.people) / SECONDS_PER_HOUR;
+  }, 0);
   const paid = refusalOr(() => money(hours * shop.rates.get("secondPerson")));
   return [{ ...NONE, kind: "further", station, ...effectOf(late, again), hours, money: paid }];
 }
@@ -232,15 +234,12 @@ function outside(late: Late, station: string, chain: readonly PlannedStep[]): Re
   const paid = refusalOr(() => {
     const { minimum = 0 } = steps[0]!.station;
     const price = lines.reduce((sum, line) => sum + priceOf(line, steps[0]!.station), 0);
-    const here = lines
-      .flatMap((line) => plan.workOf(line).works)
-      .filter((work) => work.station.name === station)
-      .reduce((sum, work) => sum + costOf(work, plan.shop), 0);
-    return money(Math.max(minimum, price) * (1 + (plan.shop.rates.find("outsideMarkUp") ?? 0)) - here);
+    const works = lines.flatMap((line) => plan.workOf(line).works).filter((work) => work.station.name === station);
+    const here = works.reduce((sum, work) => sum + costOf(work, plan.shop), 0);
+    const away = Math.max(minimum, price) * (1 + (plan.shop.rates.find("outsideMarkUp") ?? 0));
+    return { hours: -peopleHours(works), money: money(away - here) };
   });
-  return [
-    { ...NONE, kind: "outside", station, ...linesOf(lines), ...effectOf(late, again), hours: undefined, money: paid },
-  ];
+  return [{ ...NONE, kind: "outside", station, ...linesOf(lines), ...effectOf(late, again), ...costsOf(paid) }];
 }
 
 /** Throws the Refusal of a price that the stations lack. */
@@ -273,7 +272,7 @@ function before(late: Late): Rescue[] {
       station: "",
       before: giving,
       ...effectOf(late, told),
-      hours: undefined,
+      hours: 0,
       money: money(0),
     };
   };

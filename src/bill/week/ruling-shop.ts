@@ -28,13 +28,7 @@ const clockFor = (calendar: WorkCalendar, now: Instant): WorkClock | undefined =
 
 /** By station; undefined for one that never works. Throws a Refusal where the shop itself never does. */
 export function clocksOf(shop: WorkingShop, options: WeekOptions): (station: string) => WorkClock | undefined {
-  if (!hasShifts(shop))
-    throw noAnswer(
-      "calendar",
-      "one with a shift on some weekday",
-      "none in any of the jobs",
-      "give Start and End of the weekdays that are worked",
-    );
+  if (!hasShifts(shop)) throw noShifts("none");
   const clocks = new Map<string, WorkClock | undefined>();
   return (station) => {
     const key = station.toLowerCase();
@@ -42,6 +36,9 @@ export function clocksOf(shop: WorkingShop, options: WeekOptions): (station: str
     return clocks.get(key);
   };
 }
+
+const noShifts = (given: string) =>
+  noAnswer("calendar", "one with a shift on some weekday", given, "give Start and End of the weekdays that are worked");
 
 const hasShifts = ({ calendar }: WorkingShop): boolean => calendarOf(calendar).week.some((shifts) => shifts.length > 0);
 
@@ -60,8 +57,9 @@ const COMPARED: readonly TableName[] = [
 export function rulingShop(given: readonly WeekJob[], fault: (fault: WeekFault) => void): Shop {
   for (const { name, plan } of given)
     if (!hasShifts(plan.shop) || !hasTable(plan.shop, "calendar")) fault({ kind: "no calendar", job: name });
-  const ruling = given.find(({ plan }) => hasShifts(plan.shop)) ?? given[0];
-  if (!ruling) throw noAnswer("week", "at least one job", "none");
+  if (given.length === 0) throw noAnswer("week", "at least one job", "none");
+  const ruling = given.find(({ plan }) => hasShifts(plan.shop));
+  if (!ruling) throw noShifts(`none in ${given.map(({ name }) => name).join(", ")}`);
   for (const { name, plan } of given) {
     const tables = COMPARED.filter((table) => contentOf(plan.shop, table) !== contentOf(ruling.plan.shop, table));
     const named = tables.filter((table) => table !== "calendar" || hasShifts(plan.shop));

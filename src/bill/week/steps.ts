@@ -6,7 +6,8 @@ import { dueOf } from "../dates/due.ts";
 import { lineName } from "../line-name.ts";
 import { type Marks, NO_MARKS } from "../nouns/marks.ts";
 import type { Station } from "../nouns/station.ts";
-import type { BillPlan, LineWork, QuotedLine } from "../plan.ts";
+import type { BillPlan, LineAnswer, LineWork, QuotedLine } from "../plan.ts";
+import { noQuoteSays } from "../says.ts";
 import type { StationWork } from "../time/station-work.ts";
 import type { MarkFault, WeekFault } from "./faults.ts";
 import type { OpenStep } from "./open-step.ts";
@@ -44,11 +45,15 @@ export function stepsOf(
       fault({ kind: "unplanned", job: job.name, says: lines.message });
       return;
     }
+    const unquoted = new Map<string, LineAnswer[]>();
     for (const line of lines) {
-      if (!line.isQuoted) {
-        fault({ kind: "not quoted", job: job.name, line: lineName(line) });
-        continue;
-      }
+      if (line.isQuoted) continue;
+      const why = noQuoteSays(line.findings, job.plan.shop.system);
+      unquoted.set(why, [...(unquoted.get(why) ?? []), line]);
+    }
+    for (const [says, own] of unquoted) fault({ kind: "not quoted", job: job.name, lines: own.map(lineName), says });
+    for (const line of lines) {
+      if (!line.isQuoted) continue;
       const quoted = line as QuotedLine;
       const works = refusalOr(() => job.plan.workOf(quoted));
       if (works instanceof Refusal)

@@ -11,8 +11,10 @@ export interface Taken {
   readonly wanted: Instant | undefined;
   /** What it would cost to be earlier: other jobs' hours, overtime, sending out. */
   readonly earlier: readonly Rescue[];
-  /** All jobs and it, the others unharmed. */
+  /** All jobs and it, the others unharmed, against the dates they have. */
   readonly week: Week;
+  /** Jobs that are late already: when they leave without it, which is what is kept. */
+  readonly kept: readonly { readonly job: string; readonly leaves: Instant }[];
 }
 
 /** A second of the others is worth more than all that the new job could gain (chosen). */
@@ -45,10 +47,14 @@ export function takeBill(open: readonly WeekJob[], bill: WeekJob, options: WeekO
   const asked = { ...others, dues: leaves };
   const own = planWeek(jobs, { ...asked, weights, units: 0, tried: [week.orders] });
   const wanted = own.jobs.at(-1)!.due;
+  const kept = alone.jobs.flatMap(({ name, late, finish }) =>
+    late > 0 && finish !== undefined ? [{ job: name, leaves: finish }] : [],
+  );
   return {
+    kept,
     earliest,
     wanted,
     earlier: own.jobs.at(-1)!.late > 0 ? rescuesOf(jobs, asked, own, bill.name) : [],
-    week: own,
+    week: planWeek(jobs, { ...options, units: 0, tried: [own.orders] }),
   };
 }

@@ -70,7 +70,7 @@ export const HELP: Readonly<Record<string, Help>> = {
       ["--no-pdf", "pages alone"],
       JSON_OPTION,
     ],
-    exit: "0; 1 where a job is late; 2 where a file or the folder is refused",
+    exit: "0; 1 where a job is late or a line is not planned; 2 where a file or the folder is refused",
   },
   calc: {
     usage: ["calc \"=SHOP.SHEET.THICKNESS('10 ga','A1011 CS')\"", "calc   (one formula a line of standard input)"],

@@ -10,10 +10,20 @@ export class UsageError {
 /** parseArgs of Node, with its complaints as a UsageError in the grammar of refusals. */
 export function readArguments<T extends NonNullable<ParseArgsConfig["options"]>>(args: readonly string[], options: T) {
   try {
-    return parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
+    return parseArgs({ args: withNumbers(args, options), options, allowPositionals: true, strict: true });
   } catch (error) {
     throw new UsageError(complaint(error instanceof Error ? error.message : String(error), Object.keys(options)));
   }
+}
+
+/** A number below 0 belongs to the option before it, which then refuses it by its own rule. */
+function withNumbers(args: readonly string[], options: NonNullable<ParseArgsConfig["options"]>): string[] {
+  const takes = (last = "") => last.startsWith("--") && options[last.slice(2)]?.type === "string";
+  const read: string[] = [];
+  for (const arg of args)
+    if (/^-[\d.]/.test(arg) && takes(read.at(-1))) read.push(`${read.pop()}=${arg}`);
+    else read.push(arg);
+  return read;
 }
 
 /** By the words of Node: "Unknown option '--part'. To ...", "Option '--shop <value>' argument missing". */

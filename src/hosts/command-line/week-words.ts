@@ -1,5 +1,6 @@
 /** The week in words, at most 100 columns wide. */
-import { faultSays } from "../../bill/week/faults.ts";
+import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
+import { type MovedJob, movedSays } from "../../bill/week/move-bar.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
@@ -13,11 +14,12 @@ const NAME = 26;
 const TIME = 18;
 const hours = (seconds: number): string => showNumber(seconds / HOUR, 3);
 
-export function weekWords({ week, rescues, taken, latest, faults }: SaidWeek): string {
+export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidWeek): string {
   const { jobs, worth, steps } = week;
   const all = [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))];
+  const missing = weekWithoutSays(week);
   return [
-    `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}: ${hours(worth.late)} h late by weight (${provedSays(week)}), set-up ${hours(worth.setUp)} h`,
+    `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}${missing === "" ? "" : `, ${missing}`}: ${hours(worth.late)} h late by weight (${provedSays(week)}), set-up ${hours(worth.setUp)} h`,
     "",
     `${"Job".padEnd(NAME)}${"Must leave by".padEnd(TIME)}${"Done".padEnd(TIME)}${"Start by in plan".padEnd(TIME)}Late`,
     ...jobs.map(({ name, due, finish, late, latestStart }) =>
@@ -26,7 +28,7 @@ export function weekWords({ week, rescues, taken, latest, faults }: SaidWeek): s
         (due === undefined ? "" : dayAndTime(due)).padEnd(TIME),
         (finish === undefined ? "nothing open" : dayAndTime(finish)).padEnd(TIME),
         (latestStart === undefined ? "" : latestStart < week.now ? "past" : dayAndTime(latestStart)).padEnd(TIME),
-        late > 0 ? `${hours(late)} h` : "",
+        [late > 0 ? `${hours(late)} h` : "", weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
       ]
         .join("")
         .trimEnd(),
@@ -40,11 +42,20 @@ export function weekWords({ week, rescues, taken, latest, faults }: SaidWeek): s
       : []),
     "",
     ...loads(week),
-    ...(taken ? takenWords(taken) : []),
+    ...(taken ? takenWords(taken, week) : []),
     ...rescues.flatMap(([job, found]) => ["", `What would save ${job}:`, ...ways(found)]),
+    ...(moved ? ["", ...movedWords(moved)] : []),
     ...(all.length > 0 ? ["", "Not as given:", ...all.flatMap((fault) => wrapped(`  ${fault}`, WIDTH, 2))] : []),
   ].join("\n");
 }
+
+const movedWords = (moved: readonly MovedJob[]): string[] =>
+  moved.length === 0
+    ? ["Nothing moves against the plan before."]
+    : [
+        "Moved against the plan before:",
+        ...moved.flatMap((each) => wrapped(`  ${movedSays(each, dayAndTime)}`, WIDTH, 4)),
+      ];
 
 const ways = (found: readonly Rescue[]): string[] =>
   found.length === 0
@@ -61,13 +72,20 @@ function loads({ days }: SaidWeek["week"]): string[] {
   });
 }
 
-function takenWords({ name, earliest, wanted, earlier }: NonNullable<SaidWeek["taken"]>): string[] {
-  const done = earliest === undefined ? "nothing of it can be planned" : `done ${dayAndTime(earliest)} at the earliest`;
+function takenWords({ name, earliest, wanted, earlier, kept }: NonNullable<SaidWeek["taken"]>, week: SaidWeek["week"]) {
+  const missing = weekWithoutSays(week, week.jobs.at(-1)!.name);
+  const done =
+    earliest === undefined
+      ? "nothing of it can be planned"
+      : `done ${dayAndTime(earliest)} at the earliest${missing === "" ? "" : `, ${missing}`}`;
   const asked = wanted === undefined ? "" : `; it must leave by ${dayAndTime(wanted)}`;
   const isInTime = earliest !== undefined && (wanted === undefined || earliest <= wanted);
   return [
     "",
     ...wrapped(`${name} without harm to the others: ${done}${asked}.`, WIDTH, 2),
+    ...kept.flatMap(({ job, leaves }) =>
+      wrapped(`  ${job} is late without it too: it leaves ${dayAndTime(leaves)} or earlier, as before.`, WIDTH, 4),
+    ),
     ...(isInTime || earliest === undefined ? [] : ["To be earlier:", ...ways(earlier)]),
   ];
 }

@@ -1,17 +1,18 @@
-/** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late, 2 where a file is refused. */
+/** `shop week JOB.xlsx ... | FOLDER`: the open jobs together. Exit 0, 1 where a job is late or a line not planned, 2 where a file is refused. */
 
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
+import { linesWithout } from "../../bill/week/faults.ts";
 import { latestStarts } from "../../bill/week/latest-starts.ts";
-import { planWeek } from "../../bill/week/plan-week.ts";
-import { replanWeek } from "../../bill/week/replan-week.ts";
+import { movedJobs, type Stood } from "../../bill/week/move-bar.ts";
+import { searchWeek } from "../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../bill/week/rescue.ts";
 import type { WeekJob } from "../../bill/week/steps.ts";
 import { takeBill } from "../../bill/week/take-bill.ts";
 import type { WeekOptions } from "../../bill/week/week.ts";
 import type { BookShop } from "../../job/job-plan.ts";
 import { weekJob } from "../../job/week-jobs.ts";
-import { type SaidWeek, weekBefore, weekJson } from "../../job/week-json.ts";
+import { type SaidWeek, stoodIn, weekBefore, weekJson } from "../../job/week-json.ts";
 import { weekPapers } from "../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";
@@ -58,15 +59,18 @@ export const week: Command = async (args, context) => {
     const shop = values.shop === undefined ? undefined : shopIn(values.shop);
     const files = filesOf(positionals);
     const { jobs, faults, areAll } = jobsOf(files, shop, context);
-    const options: WeekOptions = { now, shop: shop?.shop, ...lastOf(values.last, now + frozen * SECONDS_PER_HOUR) };
-    const plain = planned(jobs, faults, options, values.take, shop);
-    const { week: found } = plain;
-    const said = values.latest ? { ...plain, latest: latestStarts(plain.jobs, options, found) } : plain;
+    const last = lastOf(values.last, now + frozen * SECONDS_PER_HOUR);
+    const options: WeekOptions = { now, shop: shop?.shop, ...last.options };
+    const found = planned(jobs, faults, options, values.take, shop);
+    const plain: SaidWeek = { ...found, moved: last.stood && movedJobs(last.stood, found.week) };
+    const { week: made } = plain;
+    const said = values.latest ? { ...plain, latest: latestStarts(plain.jobs, options, made) } : plain;
     if (values.json) context.out(`${JSON.stringify(weekJson(said))}\n`);
     else context.out(`${weekWords(said)}\n`);
     if (values.print !== undefined) {
       const { system } = firstOf(jobs).plan.shop;
-      const papers = weekPapers(found, { version: context.version, system, rescues: said.rescues, faults });
+      const plans = said.jobs.map(({ plan }) => plan);
+      const papers = weekPapers(made, { version: context.version, system, plans, rescues: said.rescues, faults });
       // Of the papers only what went wrong is said: standard output is the week's.
       const code = await writePapers(
         papers,
@@ -77,7 +81,7 @@ export const week: Command = async (args, context) => {
       if (code !== 0) return code;
     }
     if (!areAll) return REFUSED;
-    return found.jobs.some(({ late }) => late > 0) ? LATE : 0;
+    return made.jobs.some(({ name, late }) => late > 0 || linesWithout(made.faults, name) > 0) ? LATE : 0;
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
     context.note(`${problem.message}\n`);
@@ -133,15 +137,19 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
   return { jobs, faults, areAll: jobs.length === files.length };
 }
 
-/** Orders of the plan before, and the steps of it that begin before a time. */
-function lastOf(file: string | undefined, until: number): Pick<WeekOptions, "tried" | "frozen"> {
-  if (file === undefined) return {};
+interface Last {
+  readonly stood: Stood | undefined;
+  /** Orders of the plan before, and the steps of it that begin before a time. */
+  readonly options: Pick<WeekOptions, "tried" | "frozen">;
+}
+
+function lastOf(file: string | undefined, until: number): Last {
+  if (file === undefined) return { stood: undefined, options: {} };
   const before = weekBefore(readFileSync(callerPath(file), "utf8"));
   if (!before) return refuse("unreadable", file, "what week --json wrote", "something else");
-  const begins = (text: string) => (serialOfIso(text) ?? Infinity) * SECONDS_PER_DAY;
-  const near = before.steps.filter((step) => begins(step.begins) < until);
-  const inOrder = near.sort((a, b) => begins(a.begins) - begins(b.begins));
-  return { tried: [new Map(Object.entries(before.orders))], frozen: inOrder.map(({ key }) => key) };
+  const stood = stoodIn(before);
+  const near = [...stood.begins].filter(([, begins]) => begins < until).sort(([, a], [, b]) => a - b);
+  return { stood, options: { tried: [new Map(Object.entries(before.orders))], frozen: near.map(([key]) => key) } };
 }
 
 function planned(
@@ -150,7 +158,7 @@ function planned(
   options: WeekOptions,
   take: string | undefined,
   shop: BookShop | undefined,
-): SaidWeek {
+): Omit<SaidWeek, "moved"> {
   if (take !== undefined) {
     const name = basename(take).replace(/\.xls[xm]$/i, "");
     const bill = weekJob(`${name} (new)`, bookIn(take), shop);
@@ -159,9 +167,7 @@ function planned(
     const all = [...faults, ...bill.faults.map((fault) => `${name}: ${fault}`)];
     return { jobs: [...jobs, bill.job], week: taken.week, rescues: [], taken: { ...taken, name }, faults: all };
   }
-  const first = planWeek(jobs, options);
-  // What would save a job is held against a plan that was searched for as long as each way is.
-  const found = first.jobs.some(({ late }) => late > 0) ? replanWeek(jobs, options, first) : first;
+  const found = searchWeek(jobs, options);
   const late = found.jobs.filter((job) => job.late > 0).sort((a, b) => b.late - a.late);
   const rescues = late.slice(0, MOST_RESCUED).map(({ name }) => [name, rescuesOf(jobs, options, found, name)] as const);
   return { jobs, week: found, rescues, taken: undefined, faults };

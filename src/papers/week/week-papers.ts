@@ -1,12 +1,15 @@
 /** The week on paper: an overview, and for every machine a sheet a day. */
 import { lineName } from "../../bill/line-name.ts";
-import { faultSays } from "../../bill/week/faults.ts";
+import type { BillPlan } from "../../bill/plan.ts";
+import { releaseOf } from "../../bill/release.ts";
+import { problemsSay } from "../../bill/says.ts";
+import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import { setForSays } from "../../bill/week/set-for-says.ts";
 import type { PlannedStep, StationDay, Week } from "../../bill/week/week.ts";
-import { show, showForce, showNumber } from "../../units/show.ts";
+import { showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cautionsOfSetUp } from "../cautions.ts";
 import { dayAndTime, dayOfWeek, timeOfDay } from "../day.ts";
@@ -25,6 +28,7 @@ import {
   text,
 } from "../page.ts";
 import type { Print } from "../papers.ts";
+import { sheetSays, workSays } from "./day-words.ts";
 import { jobsPicture, loadPictures } from "./pictures.ts";
 
 const HOUR = 3600; // seconds, by definition
@@ -34,6 +38,8 @@ const DAY = 86_400; // seconds, by definition
 export interface WeekFacts {
   readonly version: string;
   readonly system: UnitSystem;
+  /** Of the jobs, in their order. */
+  readonly plans: readonly BillPlan[];
   readonly rescues: readonly (readonly [job: string, found: readonly Rescue[]])[];
   /** What is wrong with files, a sentence each. */
   readonly faults: readonly string[];
@@ -47,7 +53,7 @@ export function weekPapers(week: Week, about: WeekFacts): Print {
     return {
       file: `station/${names[i]}.html`,
       title: `Day sheets: ${machine}`,
-      pages: days.map((day) => daySheet(day, week, about.system)),
+      pages: days.map((day) => daySheet(day, week, about)),
     };
   });
   const foot = `Week from ${dayAndTime(week.now)} · ${week.jobs.map(({ name }) => name).join(", ")} · Bracket Bill ${about.version}`;
@@ -71,7 +77,13 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
   return [
     heading("The week", late.length > 0 ? "LATE" : undefined),
     keyFigures([
-      { name: "Jobs", value: String(jobs.length), beside: late.length === 0 ? "all in time" : `late: ${late.length}` },
+      {
+        name: "Jobs",
+        value: String(jobs.length),
+        beside: [late.length === 0 ? "all in time" : `late: ${late.length}`, weekWithoutSays(week)]
+          .filter((words) => words !== "")
+          .join(", "),
+      },
       { name: "Hours late, weighted", value: hours(worth.late), beside: provedSays(week) },
       { name: "Set-up, h", value: hours(worth.setUp), beside: "" },
       { name: "Steps", value: String(steps.length), beside: `from ${dayAndTime(week.now)}` },
@@ -86,7 +98,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
         { title: "What decides it" },
       ],
       jobs.map(({ name, due, finish, late: by, latestStart, chain, isRush }) => [
-        isRush ? `${name} (rush)` : name,
+        [isRush ? `${name} (rush)` : name, weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
         due === undefined ? "none" : dayAndTime(due),
         finish === undefined ? "nothing open" : dayAndTime(finish),
         by > 0 ? hours(by) : "",
@@ -171,7 +183,11 @@ type DayStep = PlannedStep & { readonly bench: number };
 type DayColumn = readonly [column: Column, cell: (step: DayStep) => Cell];
 
 /** @param day of one machine. */
-function daySheet({ machine, day, load, available, people }: StationDay, week: Week, system: UnitSystem): string {
+function daySheet(
+  { machine, day, load, available, people }: StationDay,
+  week: Week,
+  { system, plans }: WeekFacts,
+): string {
   const benches = week.machines.filter(({ name }) => name === machine);
   const own = benches
     .flatMap(({ steps }, bench) => steps.map((i) => ({ ...week.steps[i]!, bench: bench + 1 })))
@@ -184,6 +200,7 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
         ? `${dayOfWeek(at).slice(0, 3)} ${timeOfDay(at)}`
         : dayAndTime(at);
   const isBrake = own.some(({ station }) => station.name.toLowerCase() === "brake");
+  const warned = warningsOf(own, week, system);
   let last = "";
   const atBench: DayColumn[] = [[{ title: "At", number: true }, ({ bench }) => String(bench)]];
   const atBrake: DayColumn[] = [
@@ -209,8 +226,14 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
       { title: "Part", short: true },
       (step) => (step.lots > 1 ? `${lineName(step.line)}, lot ${step.lot} of ${step.lots}` : lineName(step.line)),
     ],
+    ...(warned.length > 0
+      ? [[{ title: "Release", short: true }, ({ line }) => releaseMark(line)] satisfies DayColumn]
+      : []),
     [{ title: "Pieces", number: true }, (step) => showNumber(step.pieces, 7)],
-    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, system)],
+    ...(own.some((step) => workSays(step, system) !== "")
+      ? [[{ title: "What" }, (step) => workSays(step, system)] satisfies DayColumn]
+      : []),
+    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, plans[step.job]!)],
     ...(isBrake ? atBrake : []),
     [{ title: "Set-up, min", number: true }, (step) => (step.setUp > 0 ? minutes(step.setUp) : "")],
     [{ title: "Run, min", number: true }, (step) => minutes(step.run)],
@@ -235,6 +258,7 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
       own.map((step) => columns.map(([, cell]) => cell(step))),
       "tight",
     ),
+    ...named("Before these lines are made", warned),
     own.some(({ isCritical }) => isCritical)
       ? paragraph(`${DECIDES} decides when its job is done: a minute lost here is lost to the job.`, "small")
       : "",
@@ -247,14 +271,21 @@ function daySheet({ machine, day, load, available, people }: StationDay, week: W
     `<p>Not done, and why ${BLANK} ${BLANK} &nbsp; handed over to ${BLANK} at ${BLANK}</p>`,
   ].join("\n");
 }
+
+const releaseMark = (line: PlannedStep["line"]): Cell => {
+  const release = releaseOf(line);
+  return release === "CLEAR" ? "" : { markup: `<b class="held-mark">${release}</b>` };
+};
+
+/** A sentence a line that is not clear: its release, and the worst that is found about it. */
+function warningsOf(steps: readonly PlannedStep[], { jobs }: Week, system: UnitSystem): string[] {
+  const said = steps.flatMap(({ job, line }) => {
+    const release = releaseOf(line);
+    if (release === "CLEAR") return [];
+    const [worst = "see its set-up sheet."] = problemsSay(line.findings, system);
+    return [`${release} ${jobs[job]!.name}, ${lineName(line)}: ${worst}`];
+  });
+  return [...new Set(said)];
+}
 const DAYS_APART = 6; // so far a weekday says which day is meant
 const DECIDES = "\u25c6";
-
-/** "A36 0.25 in", and at a machine that cuts the size of the blank. */
-function sheetSays({ line: { plan }, setFor, change }: PlannedStep, system: UnitSystem): string {
-  const { line, blank, sheetThickness } = plan;
-  const length = (value: number) => show(value, "length", system, 3);
-  const sheet = `${line.material.name} ${show(sheetThickness, "length", system)}`;
-  const isCut = change > 0 && setFor === `${line.material.name} ${line.thickness}`;
-  return isCut ? `${sheet}, blank ${length(blank.length)} x ${length(blank.width)}` : sheet;
-}

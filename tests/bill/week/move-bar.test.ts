@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { movedJobs, pinsOf, withPins } from "../../../src/bill/week/move-bar.ts";
+import { movedJobs, movedSays, pinsOf, stoodOf, withPins } from "../../../src/bill/week/move-bar.ts";
 import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
 import type { WeekJob } from "../../../src/bill/week/steps.ts";
@@ -32,8 +32,14 @@ describe("a bar that is moved", () => {
     const after = replanWeek(withPins(jobs, "one", pins), options, week);
     expect(firstOf("one", "A", after).ready).toBeGreaterThanOrEqual(to);
     expect(firstOf("one", "A", after).pin).toBe(to);
-    const moved = movedJobs(week, after).find(({ name }) => name === "one")!;
+    const moved = movedJobs(stoodOf(week), after).find(({ name }) => name === "one")!;
     expect(moved.finish[1]).toBeGreaterThan(moved.finish[0]);
+    const { steps, finish, late } = moved;
+    expect(movedSays(moved, String)).toBe(
+      `one: ${steps} steps move; done ${finish[1]}, was ${finish[0]}${late[1] > 0 ? `, late by ${late[1] / 3600} h` : ""}.`,
+    );
+    const alone = movedJobs(stoodOf(planWeek(jobs.slice(1), options)), after);
+    expect(alone.map(({ name }) => name)).not.toContain("one");
   });
 
   it("of a job pins the first step of each of its lines, as much later as the bar", () => {
@@ -55,6 +61,6 @@ describe("a bar that is moved", () => {
   });
 
   it("moves nothing where the week is the same", () => {
-    expect(movedJobs(week, week)).toEqual([]);
+    expect(movedJobs(stoodOf(week), week)).toEqual([]);
   });
 });

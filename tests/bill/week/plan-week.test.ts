@@ -2,10 +2,11 @@ import { describe, expect, it } from "vitest";
 import { calendarOf } from "../../../src/bill/nouns/calendar.ts";
 import { type Marks, NO_MARKS } from "../../../src/bill/nouns/marks.ts";
 import type { Shop } from "../../../src/bill/nouns/shop.ts";
-import { faultSays } from "../../../src/bill/week/faults.ts";
+import { faultSays, weekWithoutSays } from "../../../src/bill/week/faults.ts";
 import { latestStarts } from "../../../src/bill/week/latest-starts.ts";
 import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
+import { rescuesOf } from "../../../src/bill/week/rescue.ts";
 import type { WeekJob } from "../../../src/bill/week/steps.ts";
 import type { PlannedStep, Week } from "../../../src/bill/week/week.ts";
 import { instant, SECONDS_PER_DAY } from "../../../src/calc/schedule/calendar.ts";
@@ -185,6 +186,14 @@ describe("marks of the floor", () => {
     ]);
   });
 
+  it("two lines that have begun where one can be are named", () => {
+    const begun = { started: [{ station: "Drill", at: NOW }] };
+    const week = planWeek([mark(jobs[0]!, 2, begun), mark(jobs[1]!, 2, begun)], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual([
+      'two, C (row 2, column "Started"): "Drill" has begun beside A of one, and 1 can be there at once; one is planned behind the other, correct a mark',
+    ]);
+  });
+
   it("of lots the first ones are done first, and nights are no work", () => {
     const lots = shopOf({ job: job(), rates: [...SHOP.rates, ["Transfer lot", 50, null]] });
     const line = [part("L", { Quantity: 200 })];
@@ -250,6 +259,19 @@ describe("marks of the floor", () => {
     expect(week.bound.late).toBeLessThanOrEqual(week.worth.late);
   });
 
+  it("a pin is kept by the first lot, and to the minute as it can be written", () => {
+    const lots = shopOf({ job: job(), rates: [...SHOP.rates, ["Transfer lot", 50, null]] });
+    const whole = open("lots", [part("L", { Quantity: 200 })], {}, lots);
+    const bend = stepsOf(planWeek([whole], { now: NOW, units: UNITS }), "L").find(({ machine }) =>
+      /brake/i.test(machine),
+    );
+    const pinned = (time: number) =>
+      planWeek([mark(whole, 2, { pins: [{ station: "Brake", at: instant(time) }] })], { now: NOW, units: UNITS });
+    expect(says(pinned(at(1 + 9 * HOUR)))).toEqual([]);
+    expect(says(pinned(bend!.ready - 59))).toEqual([]);
+    expect(says(pinned(bend!.ready - 61))).toEqual([expect.stringContaining("cannot keep its pin")]);
+  });
+
   it("one at a station where the line has no work, and one made twice, are named and the rest is planned", () => {
     const week = planWeek([mark(jobs[0]!, 2, { done: ["Shear", "shear", "Polish"] }), jobs[1]!], {
       now: NOW,
@@ -308,8 +330,18 @@ describe("what is wrong is named and the rest is planned", () => {
   it("tables of two shops that differ", () => {
     const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Rate", 999) });
     const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, other)], { now: NOW, units: UNITS });
-    expect(says(week)).toEqual(["two: stations differ from those of one, which are used for stations and shifts"]);
+    expect(says(week)).toEqual([
+      "two: stations differ from those of one, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop",
+    ]);
     expect(stepsOf(week, "B").length).toBeGreaterThan(0);
+  });
+
+  it("a bill under a second name, while one with another date is another order", () => {
+    const copy = (name: string, due: number) => open(name, [part("A")], { Due: MONDAY + due });
+    const week = planWeek([copy("one", 3), copy("two", 3), copy("three", 4)], { now: NOW, units: 0 });
+    expect(says(week)).toEqual([
+      "two: the same lines and dates as one; both are planned, leave one out if it is a copy",
+    ]);
   });
 
   it("a queue typed by hand is no difference: the open jobs are what waits", () => {
@@ -332,14 +364,22 @@ describe("what is wrong is named and the rest is planned", () => {
     });
     expect(says(week)).toContain("closed: its calendar has no shift; it is planned in the shop's");
     expect(stepsOf(week, "A").length).toBeGreaterThan(0);
+    const late = [open("closed", [part("A", { Quantity: 400 })], {}, closed), open("open", [part("B")])];
+    const soon = { now: NOW, units: UNITS, dues: new Map([["closed", () => NOW]]) };
+    expect(rescuesOf(late, soon, planWeek(late, soon), "closed").length).toBeGreaterThan(0);
     expect(() => planWeek([open("closed", [part("A")], {}, closed)], { now: NOW, units: UNITS })).toThrow(
-      expect.objectContaining({ message: expect.stringContaining("calendar must be one with a shift") }),
+      expect.objectContaining({ message: expect.stringMatching(/^calendar must be one with a shift.*none in closed/) }),
     );
   });
 
   it("a line that has no quote", () => {
     const week = planWeek([open("one", [part("A"), part("B", { Material: "cheese" })])], { now: NOW, units: UNITS });
-    expect(says(week)).toEqual(["one, B: not planned, it has no quote"]);
+    expect(says(week)).toEqual([expect.stringMatching(/^one, B: not planned, no quote: .*cheese/)]);
+    const bad = ["B", "C", "D"].map((name) => part(name, { Material: "cheese" }));
+    const many = planWeek([open("one", [part("A"), ...bad]), open("two", bad.slice(0, 1))], { now: NOW, units: UNITS });
+    expect(many.jobs.map(({ name }) => weekWithoutSays(many, name))).toEqual(["without 3 lines", "without 1 line"]);
+    expect(weekWithoutSays(many)).toBe("without 4 lines");
+    expect(weekWithoutSays(planWeek([open("one", [part("A")])], { now: NOW, units: 0 }))).toBe("");
   });
 });
 

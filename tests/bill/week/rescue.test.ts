@@ -79,10 +79,13 @@ describe("what saves a late job", () => {
     expect(Math.abs(told - found.others)).toBeLessThan(60);
   });
 
-  it("overtime is paid by the hours beyond the shifts, at the station's rate, a second person's and the premium", () => {
+  it("overtime and a second shift are paid by the hours beyond the shifts, at the station's rate; overtime with its premium", () => {
     const overtime = of(rescuesOf(jobs, OPTIONS, week, "plates"), "overtime", "Waterjet")!;
     expect(overtime.hours).toBeGreaterThan(0);
-    expect(overtime.money).toBeCloseTo(overtime.hours! * 105 * 0.5, 6);
+    expect(overtime.money).toBeCloseTo(overtime.hours! * 105 * (1 + 0.5), 6);
+    const shift = of(rescuesOf(jobs, OPTIONS, week, "plates"), "second shift", "Waterjet")!;
+    expect(shift.hours).toBeGreaterThan(0);
+    expect(shift.money).toBeCloseTo(shift.hours! * 105, 6);
   });
 
   it("without the row of the premium says which figure is missing", () => {
@@ -119,6 +122,7 @@ describe("what saves a late job", () => {
     const here = ((work!.setUp + work!.run) / 3600) * 105;
     const marked = 1 + (plan.shop.rates.find("outsideMarkUp") ?? 0);
     expect(found.money).toBeCloseTo(3.5 * plan.quoted[0]!.plan.blanks * marked - here, 6);
+    expect(found.hours).toBeCloseTo((-(work!.setUp + work!.run) * work!.people) / 3600, 9);
   });
 
   it("a second person where work waits at a bench", () => {

@@ -1,9 +1,14 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { releaseOf } from "../../../src/bill/release.ts";
+import { problemsSay } from "../../../src/bill/says.ts";
 import { week } from "../../../src/hosts/command-line/week.ts";
 import { SCHEMA } from "../../../src/job/schema.ts";
+import { weekJob } from "../../../src/job/week-jobs.ts";
 import { WEEK_JSON, type WeekJson } from "../../../src/job/week-json.ts";
+import { bookOf } from "../../../src/job/workbook-book.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import type { CellMatrix, CellValue } from "../../../src/units/cell.ts";
 import { JOB, ONE_DIE, run, testFolder, workbook } from "./shop-book.ts";
 
@@ -77,6 +82,17 @@ describe("shop week", () => {
       expect(found.jobs.find((each) => each.job === job)!.late_hours).toBeLessThanOrEqual(late_hours + 1e-9);
   });
 
+  it("shows a late job against its own date when a bill is taken, and says apart what is kept", async () => {
+    const bill_ = book("fourth", bill(line("N", 20)), dueOn("2026-03-13 12:00"));
+    const alone = await asked(first, second);
+    const found = await asked(first, second, "--take", bill_);
+    const [was, is] = [alone, found].map(({ jobs }) => jobs.find(({ job }) => job === "second")!);
+    expect(is!.due).toBe("2026-03-02T08:00:00");
+    expect(is!.late_hours).toBeGreaterThan(0);
+    expect(is!.late_hours).toBeLessThanOrEqual(was!.late_hours + 1e-9);
+    expect(found.take!.kept).toEqual([{ job: "second", leaves: was!.finish }]);
+  });
+
   it("begins with the plan before, and keeps its near part", async () => {
     const before = await asked(first, second);
     const { exit: _, ...written } = before;
@@ -88,6 +104,13 @@ describe("shop week", () => {
         .map(({ key, begins }) => [key, begins])
         .sort();
     expect(near(found)).toEqual(near(before));
+    expect([before.moved, found.moved]).toEqual([null, []]);
+    const rushed = book("first", bill(line("A", 200), line("B", 50, "Shear"), line("E", 90)));
+    const { text } = await run(week, rushed, second, "--last", last, ...NOW);
+    expect(text).toMatch(/Moved against the plan before:\n {2}\w+: \d+ steps? moves?; done /);
+    await expect(run(week, first, "--last", last, "--frozen", "-3", ...NOW)).rejects.toMatchObject({
+      message: "--frozen must be a positive number; got -3",
+    });
     expect((await run(week, first, "--last", first, ...NOW)).exit).toBe(2);
     await expect(run(week, first, "--frozen", "4", ...NOW)).rejects.toMatchObject({
       message: expect.stringContaining("--last"),
@@ -112,8 +135,55 @@ describe("shop week", () => {
   });
 });
 
+describe("a day sheet", () => {
+  it("warns of a line that is held, in the words of its check", async () => {
+    const file = "sample-workbooks/week/school-lockers.xlsx";
+    const { plan } = weekJob("school-lockers", bookOf(readWorkbook(readFileSync(file)))).job!;
+    const held = plan.lines.filter((each) => each.isQuoted && releaseOf(each) === "HOLD");
+    expect(held.length).toBeGreaterThan(0);
+    const folder = join(dirname(write("held.txt", "")), "held");
+    await run(week, join(process.cwd(), file), "--now", "2026-05-18T07:00", "--print", folder, "--no-pdf");
+    const sheets = readdirSync(join(folder, "station")).map((name) =>
+      readFileSync(join(folder, "station", name), "utf8"),
+    );
+    for (const { part, findings } of held) {
+      const [worst] = problemsSay(findings, plan.shop.system);
+      expect(
+        sheets.filter((sheet) => sheet.includes(`HOLD school-lockers, ${part}: ${worst}`)).length,
+        part,
+      ).toBeGreaterThan(1);
+    }
+  });
+});
+
+describe("what a day sheet says of a line", () => {
+  it("is its description, its holes at the drill, the count a piece at a bench, and the sheets at the shear", async () => {
+    const more = ["Description", "Holes", "Hole diameter", "Hole distance", "Operations"];
+    const row = [...line("G", 40), null, null, "Gusset", 4, 0.25, 1.5, "Weld 3"];
+    const file = book("gusset", [[...BILL, ...more], row]);
+    const folder = join(dirname(file), "gusset");
+    await run(week, file, ...NOW, "--print", folder, "--no-pdf");
+    const sheet = (name: string) => readFileSync(join(folder, "station", `${name}.html`), "utf8");
+    expect(sheet("Drill")).toContain(">Gusset; 4 holes 0.25 in<");
+    expect(sheet("Weld")).toContain(">Gusset; 3 a piece<");
+    const cuts = weekJob("gusset", bookOf(readWorkbook(readFileSync(file)))).job!.plan.groups[0]!.plan!.patterns;
+    expect(sheet("Shear-1")).toMatch(new RegExp(`blank [^<]*, of [^<]+ \\(sheets? 1[^<]* of ${cuts.length}\\)<`));
+  });
+});
+
 describe("what is wrong is named and the rest is planned", () => {
   const good = book("good", bill(line("A", 20)));
+
+  it("a line without a quote: its reason, the count beside its job, and exit 1", async () => {
+    const part = book("part", bill(line("A", 20), line("B", 20).with(1, "cheese")));
+    const { exit, jobs, faults, take } = await asked(part);
+    expect([exit, jobs[0]!.without_lines, take]).toEqual([1, 1, null]);
+    expect(faults.at(-1)).toMatch(/^part, B: not planned, no quote: .*"Material".*cheese/);
+    const { text } = await run(week, good, "--take", part, ...NOW);
+    expect(text).toMatch(/^2 jobs, \d+ steps from 2026-03-02 07:00, without 1 line:/);
+    expect(text).toMatch(/\npart \(new\) .* without 1 line\n/);
+    expect(text).toMatch(/at the earliest,\s+without 1 line/);
+  });
 
   it("a workbook of a later release, one without a bill, one that is no workbook", async () => {
     const later = write("later.xlsx", workbook([["Schema", SCHEMA + 1]], bill(line("A", 20)), ...ONE_DIE));

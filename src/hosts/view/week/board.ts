@@ -49,11 +49,12 @@ export class WeekBoardView {
   }
 
   draw(board: WeekBoard): void {
-    const hadFocus = this.element.contains(document.activeElement);
     this.#board = board;
+    // What is held in the hand stays there; the new plan is drawn when it is put down.
+    if (this.#held) return;
+    const hadFocus = this.element.contains(document.activeElement);
     this.#scale = new TimeScale(board);
     this.#rows = [];
-    this.#held = undefined;
     this.element.style.setProperty("--days", String(this.#scale.columns));
     this.element.replaceChildren(
       this.#head(),
@@ -242,13 +243,17 @@ export class WeekBoardView {
     button.classList.remove("held");
     button.style.translate = "";
     this.#held = undefined;
+    this.draw(this.#board!);
     this.events.tell(says);
   }
 
   #put(): void {
     const { bar, to } = this.#held!;
     if (to === bar.begins) this.#let();
-    else this.events.move({ ...bar.moved, to });
+    else {
+      this.#held = undefined;
+      this.events.move({ ...bar.moved, to });
+    }
   }
 
   #key(event: KeyboardEvent): void {

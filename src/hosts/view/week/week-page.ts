@@ -76,13 +76,14 @@ async function changed(request: WeekRequest, made: readonly MovedBar[]): Promise
   const found = await shown(request);
   moves = made;
   undo.disabled = moves.length === 0;
-  const moving = found?.jobs.flatMap((job) => job.bars).filter(({ was }) => was).length;
-  say(
-    request.ask === "undo"
-      ? "Undone."
-      : `Pinned; ${moving} bars stand elsewhere than before. Jobs that move are named beside.`,
-  );
+  if (request.ask === "undo") return say("Undone.");
+  const pinned = (bars: number) => `Pinned; ${bars} bars stand elsewhere than before. Jobs that move are named beside.`;
+  say(`${pinned(barsMoved(found))} A better plan is searched.`);
+  say(pinned(barsMoved(await shown({ ask: "search" }))));
 }
+
+const barsMoved = (week: WeekBoard | undefined): number =>
+  (week?.jobs ?? []).flatMap((job) => job.bars).filter(({ was }) => was).length;
 
 async function shown(request: WeekRequest): Promise<WeekBoard | undefined> {
   const answer = await ask(request);

@@ -1,17 +1,19 @@
 /** Open jobs on one board: their week, what a moved bar does to it, and back. The week itself is worked out in src/bill/week. */
 import { lineName } from "../../../bill/line-name.ts";
-import { faultSays } from "../../../bill/week/faults.ts";
+import { faultSays, weekWithoutSays } from "../../../bill/week/faults.ts";
 import {
   type MovedBar,
   type MovedJob,
   movedJobs,
+  movedSays,
   type PinnedStep,
   pinsOf,
+  stoodOf,
   withPins,
 } from "../../../bill/week/move-bar.ts";
 import { stepKey } from "../../../bill/week/open-step.ts";
 import { planWeek } from "../../../bill/week/plan-week.ts";
-import { replanWeek } from "../../../bill/week/replan-week.ts";
+import { replanWeek, searchWeek } from "../../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../../bill/week/rescue-says.ts";
 import { setForSays } from "../../../bill/week/set-for-says.ts";
@@ -25,6 +27,7 @@ import { chainSays } from "../../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../../sheet/formula/serial-now.ts";
 import { FileRefusal, refusal } from "../../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../../sheet/workbook/read-workbook.ts";
+import { contentId } from "../../../units/content.ts";
 import { showNumber } from "../../../units/show.ts";
 import type { Bar, BoardJob, Pinned, WeekBoard, WeekFile } from "./protocol.ts";
 
@@ -71,11 +74,15 @@ export class WeekSession {
     this.#made = [{ jobs, week: planWeek(jobs, { ...this.#options, units: 0 }), last: undefined }];
   }
 
-  /** Searches from the week that stands. */
+  /** The better one of the week that stands and of what `shop week` finds with the same pins. */
   search(): WeekBoard {
     const { jobs, week, last } = this.#now;
-    const found = planWeek(jobs, { ...this.#options, tried: [week.orders] });
-    this.#made[this.#made.length - 1] = { jobs, week: found, last };
+    const fresh = searchWeek(jobs, this.#options);
+    const best = planWeek(jobs, { ...this.#options, units: 0, tried: [fresh.orders, week.orders] });
+    const found = contentId(best.orders) === contentId(fresh.orders) ? fresh : best;
+    const before = this.#made.at(-2);
+    const moved = before && last && { ...last, moved: movedJobs(stoodOf(before.week), found) };
+    this.#made[this.#made.length - 1] = { jobs, week: found, last: moved };
     return this.board();
   }
 
@@ -84,7 +91,11 @@ export class WeekSession {
     const pins = pinsOf(week, moved);
     const pinned = withPins(jobs, moved.job, pins);
     const again = replanWeek(pinned, this.#options, week);
-    this.#made.push({ jobs: pinned, week: again, last: { job: moved.job, pins, moved: movedJobs(week, again) } });
+    this.#made.push({
+      jobs: pinned,
+      week: again,
+      last: { job: moved.job, pins, moved: movedJobs(stoodOf(week), again) },
+    });
     return this.board();
   }
 
@@ -109,7 +120,7 @@ export class WeekSession {
       jobs: week.jobs.map((_, job) => this.#job(week, job, before)),
       days: week.days,
       figures: [
-        ["Late", `${late.length} of ${week.jobs.length} jobs`],
+        ["Late", [`${late.length} of ${week.jobs.length} jobs`, weekWithoutSays(week)].filter(Boolean).join(", ")],
         ["Hours late", hours(late.reduce((sum, job) => sum + job.late, 0))],
         ["Plan", isProved ? "proved best" : "best found"],
         ["Set-up", hours(worth.setUp)],
@@ -134,7 +145,12 @@ export class WeekSession {
       late,
       deliveries: deliveries.map(({ due: by, finish: at, late: over }) => ({ due: by, finish: at, late: over })),
       says: due === undefined ? done : `must leave ${dayAndTime(due)}, ${done}`,
-      verdict: late > 0 ? `late by ${hours(late)}` : due === undefined ? "no date" : "in time",
+      verdict: [
+        late > 0 ? `late by ${hours(late)}` : due === undefined ? "no date" : "in time",
+        weekWithoutSays(week, name),
+      ]
+        .filter((words) => words !== "")
+        .join(", "),
       decides:
         late > 0
           ? chainSays(
@@ -193,17 +209,5 @@ const pinsSaid = (last: Made["last"]): Pinned[] =>
     mark: `${station} ${dayAndTime(at)}`,
   }));
 
-/** "school-lockers: 12 steps move; done 2026-05-27 10:11 as before" */
 const movesSay = (moved: readonly MovedJob[]): string[] =>
-  moved.length === 0
-    ? ["Nothing else moves."]
-    : moved.map(({ name, steps, finish: [was, is], late: [before, after] }) => {
-        const done = was === is ? `done ${dayAndTime(is)} as before` : `done ${dayAndTime(is)}, was ${dayAndTime(was)}`;
-        const late =
-          after === before
-            ? ""
-            : after === 0
-              ? ", in time now"
-              : `, late by ${hours(after)}${before > 0 ? `, was ${hours(before)}` : ""}`;
-        return `${name}: ${steps} ${steps === 1 ? "step moves" : "steps move"}; ${done}${late}.`;
-      });
+  moved.length === 0 ? ["Nothing else moves."] : moved.map((each) => movedSays(each, dayAndTime));

@@ -1,7 +1,9 @@
 /** The week of the page: what `shop week` says of the same files, what a moved bar does, and back. */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { withPins } from "../../../../src/bill/week/move-bar.ts";
 import { planWeek } from "../../../../src/bill/week/plan-week.ts";
+import { searchWeek } from "../../../../src/bill/week/replan-week.ts";
 import { TimeScale } from "../../../../src/hosts/view/week/time-scale.ts";
 import { WeekSession } from "../../../../src/hosts/view/week/week-session.ts";
 import { weekJob } from "../../../../src/job/week-jobs.ts";
@@ -52,6 +54,35 @@ describe("the week's board", () => {
     expect(back.jobs).toEqual(board.jobs);
     expect(session.undo().jobs).toEqual(board.jobs); // nothing left to take back
   });
+
+  it("searches on from a moved week, and is no worse than a fresh search with the same pins", () => {
+    const own = new WeekSession(files, undefined, NOW);
+    const first = own.search();
+    const job = first.jobs.find(({ name }) => name === "pier-railing")!;
+    const begins = Math.min(...job.bars.map((bar) => bar.begins));
+    const to = (begins + 86_400) as (typeof job.bars)[0]["begins"];
+    const moved = own.move({ job: job.name, step: undefined, to });
+    const searched = own.search();
+    const late = (of: typeof moved) => of.jobs.reduce((sum, each) => sum + each.late, 0);
+    expect(late(searched)).toBeLessThanOrEqual(late(moved));
+    expect(searched.pins).toEqual(moved.pins);
+    const now = Math.round(serialOfIso(NOW)! * 86_400) as Parameters<typeof planWeek>[1]["now"];
+    const marked = files.map(({ name, bytes }) => {
+      const read = weekJob(name, bookOf(readWorkbook(bytes))).job!;
+      if (name !== job.name) return read;
+      const pins = moved.jobs.find((each) => each.name === name)!.bars.filter(({ pin }) => pin !== undefined);
+      expect(pins.length).toBeGreaterThan(0);
+      return pins.reduce(
+        (all, { row, station, pin }) => withPins([all], name, [{ row, part: "", station, at: pin! }])[0]!,
+        read,
+      );
+    });
+    const fresh = searchWeek(marked, { now });
+    expect(late(searched)).toBeLessThanOrEqual(fresh.jobs.reduce((sum, each) => sum + each.late, 0) + 1);
+    // What is said of the move is said of the plan that is shown.
+    const done = searched.jobs.filter(({ bars }) => bars.some(({ was }) => was)).map(({ name }) => name);
+    expect(searched.moves.map((said) => said.split(":")[0])).toEqual(done);
+  }, 60_000);
 
   it("refuses where no file holds a job", () => {
     expect(() => new WeekSession([{ name: "torn", bytes: new Uint8Array([1]) }], undefined, NOW)).toThrow(/torn/);
