@@ -225,6 +225,21 @@ describe("shop bill in words", () => {
     expect(widest(text)).toBeLessThanOrEqual(100);
   });
 
+  it("every part of the price, which they add up to", async () => {
+    const charged = ONE_DIE.map((table) =>
+      table[0]![0] === "Rate"
+        ? [...table, ["Crate", 40.5, "total"], ["Truck", 120, "total"], ["Tax", 0.07, "share"]]
+        : table,
+    );
+    const own = book("charged.xlsx", ...charged, RULE);
+    const { text } = await run(bill, file("parts.csv", `${LIST}\n`), "--shop", own);
+    const [, price, , inside] = /^Price +([\d.,]+) (\(lines ([^)]+)\))/m.exec(text.replace(/\n {10}/g, " "))!;
+    const money = (words: string) => Number(words.replace(/,(?=\d)/g, ""));
+    expect(inside).toMatch(/crate 40\.50, truck 120\.00, tax /);
+    const sum = inside!.split(", ").reduce((total, part) => total + money(/[\d.,]+$/.exec(part)![0]), 0);
+    expect(sum).toBeCloseTo(money(price!), 6);
+  });
+
   it("the same cause on three lines is said once with its parts", async () => {
     const rows = ["A", "B", "C"].map((part) => `${part},A1011 CS,11 ga,4,6,0.4; 3,90`);
     const { text } = await run(bill, file("same.csv", [HEADER, ...rows].join("\n")), "--shop", shop);
