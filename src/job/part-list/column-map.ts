@@ -76,6 +76,7 @@ export function mapColumns(
   });
   collect(() => refuseUnsaidBends(columns, own));
   collect(() => refuseUntitled(columns, own, body));
+  if (!taken.has("quantity")) collect(() => refuseSecondQuantity(columns, own, body));
   return columns.map((column) => {
     if (own.has(column.index) || !column.read) return column;
     const { key, rank } = column.read;
@@ -124,6 +125,35 @@ function refuseUntitled(columns: readonly MappedColumn[], own: ReadonlyMap<numbe
     );
   }
 }
+
+/** Half an order is quoted where a second delivery is left out unseen; one that repeats the first says nothing new. */
+function refuseSecondQuantity(
+  columns: readonly MappedColumn[],
+  own: ReadonlyMap<number, unknown>,
+  body: CellMatrix,
+): void {
+  const rank = ({ read }: MappedColumn) => read!.rank;
+  const [first] = columns.filter(({ read }) => read?.key === "quantity").sort((a, b) => rank(a) - rank(b));
+  if (!first) return;
+  const says = (row: CellMatrix[number], { index }: MappedColumn) => String(row[index] ?? "").trim();
+  const second = columns.find(
+    (column) =>
+      !own.has(column.index) &&
+      (column.read ? column.read.key === "quantity" && rank(column) > rank(first) : isAmount(column.title)) &&
+      body.some((row) => COUNT.test(says(row, column)) && says(row, column) !== says(row, first)),
+  );
+  if (second)
+    throw wrong(
+      `column for ${titleOf("quantity")}`,
+      "one of the list",
+      `${first.letter} "${first.title}" and ${second.letter} "${second.title}"`,
+      `say which: --columns "${first.letter}=${titleOf("quantity")}"; a second delivery is a line of its own`,
+    );
+}
+const COUNT = /^\d+(?:[.,]\d+)*\b(?![-/:])/;
+const isAmount = (title: string): boolean =>
+  /\b(?:qty|quantity|quantities|qnty|deliver(?:y|ies)|shipments?|pcs|pieces)\b/i.test(title) &&
+  !/\bdates?\b/i.test(title);
 
 /** "Bends" may be angles or how many there are: left out, a bent part would be taken for a plate. */
 function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>): void {

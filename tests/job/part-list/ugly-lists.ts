@@ -60,6 +60,22 @@ export const UGLY: readonly UglyList[] = [
     options: { columns: "G=Quantity" },
   },
   {
+    name: "a second delivery in a column of its own",
+    text: "Part,Qty,Qty delivery 2,Material,Thk (in),W (in),L (in)\nQ1,10,20,A36,0.25,3,4\nQ2,4,,A36,0.25,3,4\n",
+  },
+  {
+    name: "deliveries beside a quantity, one of them in other words",
+    text: "Part,Quantity,Delivery 1/2,Material,Thk (in),W (in),L (in)\nQ1,10,5,A36,0.25,3,4\n",
+  },
+  {
+    name: "a total that is another than the quantity",
+    text: "Part,Qty,Total qty,Material,Thk (in),W (in),L (in)\nQ1,2,10,A36,0.25,3,4\n",
+  },
+  {
+    name: "a second quantity that repeats the first, a delivery date",
+    text: "Part,Qty,Total qty,Delivery date,Material,Thk (in),W (in),L (in)\nQ1,2,2,2026-06-05,A36,0.25,3,4\n",
+  },
+  {
     name: "legs and a length that may be the bend's or the flat's",
     text: "Part,Qty,Material,Thk (in),Leg A (in),Leg B (in),Length (in),Angle\nB1,1,A36,0.25,3,4,8,90\n",
   },

@@ -82,6 +82,20 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "Part | Material | Thickness | Width | Flanges | Quantity",
     "Q1 | A36 | 0.25 | 3 | 4 | 8",
   ],
+  "a second delivery in a column of its own": [
+    'refused: column for Quantity must be one of the list; got "B "Qty" and C "Qty delivery 2""; say which: --columns "B=Quantity"; a second delivery is a line of its own',
+  ],
+  "deliveries beside a quantity, one of them in other words": [
+    'refused: column for Quantity must be one of the list; got "B "Quantity" and C "Delivery 1/2""; say which: --columns "B=Quantity"; a second delivery is a line of its own',
+  ],
+  "a total that is another than the quantity": [
+    'refused: column for Quantity must be one of the list; got "B "Qty" and C "Total qty""; say which: --columns "B=Quantity"; a second delivery is a line of its own',
+  ],
+  "a second quantity that repeats the first, a delivery date": [
+    "A=Part, B=Quantity, C=-, D=-, E=Material, F=Thickness in, G=Width in, H=Flanges in",
+    "Part | Quantity | Material | Thickness | Width | Flanges",
+    "Q1 | 2 | A36 | 0.25 | 3 | 4",
+  ],
   "legs and a length that may be the bend's or the flat's": [
     'refused: parts must be a range whose heading has a column "Width"; got "Part, Qty, Material, Thk (in), Leg A (in), Leg B (in), Le..."; not read: G "Length (in)"; say which it is, by heading or letter: --columns "G=Width", or of every line: --every "Width=..."',
   ],
