@@ -7,16 +7,24 @@ import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { MARK_COLUMNS } from "../../cells/tables/marks.ts";
 import type { Book } from "../../job/book.ts";
 import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
+import { mapColumns, statedColumns } from "../../job/part-list/column-map.ts";
 import { rowsOfFile } from "../../job/part-list/list-file.ts";
 import { MOST } from "../../job/part-list/list-limits.ts";
-import { faultWords, mapWords } from "../../job/part-list/list-words.ts";
-import { type PartList, type PartListOptions, partRows, readPartList } from "../../job/part-list/part-list.ts";
+import { columnWords, faultWords, mapWords } from "../../job/part-list/list-words.ts";
+import {
+  headingOf,
+  type PartList,
+  type PartListOptions,
+  partRows,
+  readPartList,
+} from "../../job/part-list/part-list.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { nearestIs } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
+import { refusalOr } from "../../units/remember.ts";
 import type { CommandContext } from "./command.ts";
 import { bytesOf } from "./read-file.ts";
 import { UsageError } from "./usage.ts";
@@ -91,8 +99,18 @@ export function shopIn(workbook: string): BookShop {
   return shop;
 }
 
-export const listOf = (file: string, { context }: Pick<BookShop, "context">, options: PartListOptions): PartList =>
-  readPartList(rowsOfFile(bytesOf(file, MOST.bytes)).rows, options, context);
+/** Where it is refused the map of its columns says what each was read as. */
+export function listOf(file: string, { context }: Pick<BookShop, "context">, options: PartListOptions): PartList {
+  const { rows } = rowsOfFile(bytesOf(file, MOST.bytes));
+  const list = refusalOr(() => readPartList(rows, options, context));
+  if (!(list instanceof Refusal)) return list;
+  const columns = refusalOr(() => mapColumns(headingOf(rows, options), statedColumns(options.columns ?? "")));
+  if (columns instanceof Refusal) throw list;
+  const map = columns
+    .filter(({ title, read }) => title !== "" || read)
+    .map((column) => columnWords(column, options.units ?? context.system));
+  throw new Refusal(list.code, [list.message, "Its columns:", ...map].join("\n"));
+}
 
 /** The bill and the shop of one workbook. */
 export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): FilePlan {

@@ -6,6 +6,7 @@ import { Refusal, wrong } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import type { Heading, HeadingColumn } from "./heading.ts";
 import {
+  BEND_LENGTH,
   BILL_KEYS,
   foldTitle,
   isOneOf,
@@ -27,7 +28,7 @@ export interface MappedColumn extends HeadingColumn {
   readonly letter: string;
   /** undefined: not read. */
   readonly read: Meaning | undefined;
-  /** Why a column is not read although its heading says what it is. */
+  /** Why a column is not read although its heading says what it is, or what is asked of one that is. */
   readonly why?: string;
 }
 
@@ -52,7 +53,7 @@ export function mapColumns(
   stated: readonly (readonly [string, string])[],
   body: CellMatrix = [],
   problems: Refusal[] = [],
-): MappedColumn[] {
+): readonly MappedColumn[] {
   const heading = withLegs(found);
   const own = new Map<number, Meaning | undefined>();
   const collect = (action: () => void) => {
@@ -77,7 +78,7 @@ export function mapColumns(
   collect(() => refuseUnsaidBends(columns, own));
   collect(() => refuseUntitled(columns, own, body));
   if (!taken.has("quantity")) collect(() => refuseSecondQuantity(columns, own, body));
-  return columns.map((column) => {
+  const mapped = columns.map((column): MappedColumn => {
     if (own.has(column.index) || !column.read) return column;
     const { key, rank } = column.read;
     const rivals = columns.filter(({ index, read }) => index !== column.index && isRival(key, read?.key));
@@ -100,6 +101,24 @@ export function mapColumns(
       );
     return column;
   });
+  return lengthAsWidth(mapped, own);
+}
+
+/** Beside the flanges, where nothing else could be the width, a "Length" is along the bend: taken so, and asked about. */
+function lengthAsWidth(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>): readonly MappedColumn[] {
+  if (columns.some(({ read }) => read?.key === "width" || read?.key === "crossFlanges")) return columns;
+  const [length, ...others] = columns.filter(
+    ({ index, title, read, meaning }) =>
+      !own.has(index) &&
+      !read &&
+      meaning?.key === "flanges" &&
+      BEND_LENGTH.includes(foldTitle(title.replace(/[([,].*/, ""))),
+  );
+  if (!length || others.length > 0) return columns;
+  const why = `taken as along the bend: if it is the flat's length, say another (--columns "${length.letter}=; ...=Width")`;
+  return columns.map((column) =>
+    column === length ? { ...column, read: { ...length.meaning!, key: "width" }, why } : column,
+  );
 }
 
 /** "Flange" once may be a list of them; twice it is one flange each. */

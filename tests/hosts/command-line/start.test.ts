@@ -100,6 +100,24 @@ describe("shop start", () => {
     for (const name of ["Brake 2", "V 2", "Shear 2"]) expect(rows.map(([first]) => first)).not.toContain(name);
   });
 
+  it("a length beside the flanges is taken as along the bend, and asked about; a refused list shows its columns", {
+    timeout: LONG,
+  }, async () => {
+    const rows = "Item,Qty,Material,Thk (in),Leg A (in),Leg B (in),Angle,Len (in)\nB1,1,A1011 CS,0.12,2,3,90,8\n";
+    const { exit, text } = await run(start, beside("length.xlsx"), "--parts", file("length.csv", rows), "--shop", shop);
+    expect(exit).toBe(0);
+    expect(text).toMatch(
+      /^H +Len \(in\) +Width +inches; taken as along the bend: if .* \(--columns "H=; \.\.\.=Width"\)$/m,
+    );
+    const { notes } = await run(bill, file("length.csv", rows), "--shop", shop);
+    expect(notes).toMatch(/H +Len \(in\) +Width +inches; taken as along the bend/);
+    const refused = await run(bill, file("tickness.csv", rows.replace("Thk", "Dicke")), "--shop", shop);
+    expect([refused.exit, refused.text]).toEqual([2, ""]);
+    expect(refused.notes).toMatch(
+      /--columns "\.\.\.=Thickness".*\nIts columns:\nA +Item +Part\n(.*\n)+D +Dicke \(in\) +not read/,
+    );
+  });
+
   it("never writes over a file, and refuses what it cannot read", async () => {
     const before = readFileSync(shop);
     expect(await run(start, shop)).toMatchObject({ exit: 2, text: "" });

@@ -60,6 +60,22 @@ export const UGLY: readonly UglyList[] = [
     options: { columns: "G=Quantity" },
   },
   {
+    name: "flanges and a length that may be the bend's or the flat's",
+    text: "Item,Qty,Material,Thk,Flange lengths,Angle,LENGTH (mm)\nB1,1,A36,1/4,2; 3,90,300\n",
+  },
+  {
+    name: "headings of a purchase list",
+    text: "Item,REQ'D,Matl Spec,Ga/Thk,FLANGE LENGTHS,ANGLE,PART WIDTH\nB1,4,A1011 CS,16 ga,2;3,90,8 in\nB2,4,A36,3/16,2;3,90,8 in\nB3,4,A1011 CS,16,2;3,90,8 in\n",
+  },
+  {
+    name: "headings of a cutting list",
+    text: "Item,Order Qty,Matl,Nominal Thickness (in),Blank L (in),Blank W (in)\nB1,4,A36,0.25,12,6\n",
+  },
+  {
+    name: "legs beside a blank's length: no width",
+    text: "Item,Qty,Matl,Thk (in),Leg A (in),Leg B (in),Angle,Blank L (in)\nB1,4,A36,0.25,2,3,90,4.6\n",
+  },
+  {
     name: "a second delivery in a column of its own",
     text: "Part,Qty,Qty delivery 2,Material,Thk (in),W (in),L (in)\nQ1,10,20,A36,0.25,3,4\nQ2,4,,A36,0.25,3,4\n",
   },

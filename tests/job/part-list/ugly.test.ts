@@ -97,7 +97,31 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     "Q1 | 2 | A36 | 0.25 | 3 | 4",
   ],
   "legs and a length that may be the bend's or the flat's": [
-    'refused: parts must be a range whose heading has a column "Width"; got "Part, Qty, Material, Thk (in), Leg A (in), Leg B (in), Le..."; not read: G "Length (in)"; say which it is, by heading or letter: --columns "G=Width", or of every line: --every "Width=..."',
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges in, F=Flanges in, G=Width in, H=Bend angles",
+    "Part | Quantity | Material | Thickness | Width | Bend angles | Flanges",
+    "B1 | 1 | A36 | 0.25 | 8 | 90 | 3; 4",
+  ],
+  "flanges and a length that may be the bend's or the flat's": [
+    "A=Part, B=Quantity, C=Material, D=Thickness, E=Flanges, F=Bend angles, G=Width mm",
+    'E2 "2; 3": unit in doubt',
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "B1 | 1 | A36 | 0.25 | 2; 3 ? | 90 | 300 mm",
+  ],
+  "headings of a purchase list": [
+    "A=Part, B=Quantity, C=Material, D=Thickness, E=Flanges, F=Bend angles, G=Width",
+    'D4 "16": unit in doubt',
+    "Part | Quantity | Material | Thickness | Flanges | Bend angles | Width",
+    "B1 | 4 | A1011 CS | 16 ga | 2; 3 | 90 | 8",
+    "B2 | 4 | A36 | 0.1875 | 2; 3 | 90 | 8",
+    "B3 | 4 | A1011 CS | 16 ? | 2; 3 | 90 | 8",
+  ],
+  "headings of a cutting list": [
+    "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges in, F=Width in",
+    "Part | Quantity | Material | Thickness | Flanges | Width",
+    "B1 | 4 | A36 | 0.25 | 12 | 6",
+  ],
+  "legs beside a blank's length: no width": [
+    'refused: parts must be a range whose heading has a column "Width"; got "Item, Qty, Matl, Thk (in), Leg A (in), Leg B (in), Angle,..."; not read: H "Blank L (in)"; say which it is, by heading or letter: --columns "...=Width", or of every line: --every "Width=..."',
   ],
   "a length and nothing that says the other side": [
     'refused: column "Length (in)" must be said where no column is the width: the length of a bend, or one side of a flat plate; got nothing; a bend\'s: --columns "E=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate\'s: --every "Width=..."',
