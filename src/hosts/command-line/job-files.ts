@@ -18,6 +18,7 @@ import {
   partRows,
   readPartList,
 } from "../../job/part-list/part-list.ts";
+import { DATE_ORDERS } from "../../job/part-list/read-date.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { FileRefusal, refusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
@@ -48,16 +49,20 @@ export const LIST_OPTIONS = {
   every: { type: "string" },
   materials: { type: "string" },
   decimal: { type: "string" },
+  dates: { type: "string" },
   units: { type: "string" },
   heading: { type: "string" },
 } as const;
 type Typed = { readonly [K in keyof typeof LIST_OPTIONS]?: string | undefined };
 
-export function listOptions({ columns, every, materials, decimal, units, heading }: Typed): PartListOptions {
+export function listOptions({ columns, every, materials, decimal, dates, units, heading }: Typed): PartListOptions {
   const sign = { point: ".", comma: "," }[decimal ?? "point"];
   if (sign === undefined) throw new UsageError(`--decimal must be point or comma; got ${decimal}`);
   if (units !== undefined && units !== "in" && units !== "mm")
     throw new UsageError(`--units must be in or mm; got ${units}`);
+  const order = DATE_ORDERS.find((each) => each === dates);
+  if (dates !== undefined && order === undefined)
+    throw new UsageError(`--dates must be ${DATE_ORDERS.join(" or ")}; got ${dates}`);
   const row = heading === undefined ? undefined : Number(heading);
   if (row !== undefined && !(Number.isInteger(row) && row >= 0))
     throw new UsageError(`--heading must be the row of the heading, or 0 where there is none; got ${heading}`);
@@ -66,6 +71,7 @@ export function listOptions({ columns, every, materials, decimal, units, heading
     every,
     materials,
     decimal: decimal === undefined ? undefined : (sign as "." | ","),
+    dates: order,
     units,
     heading: row,
   };

@@ -22,6 +22,7 @@ import { lineFaults, UNSAID } from "./line-faults.ts";
 import { isPlate, metricLines } from "./metric-lines.ts";
 import { type DecimalSign, type Notation, notationOf } from "./notation.ts";
 import { isLength, readPartCell, sizeOf } from "./read-cell.ts";
+import type { DateOrder } from "./read-date.ts";
 import { type LengthCell, unitDoubt } from "./unit-doubt.ts";
 
 /** What the person says of a list; everything else is found in it. */
@@ -33,6 +34,8 @@ export interface PartListOptions {
   /** "HRS=A1011 CS; SS=304" */
   readonly materials?: string | undefined;
   readonly decimal?: DecimalSign | undefined;
+  /** Which stands first in dates that can be two days, 6/5/2026. */
+  readonly dates?: DateOrder | undefined;
   /** What plain numbers under a heading without unit are in. */
   readonly units?: "in" | "mm" | undefined;
   /** The heading's row, from 1. */
@@ -137,6 +140,7 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
           isSheet,
           mayList: field.mayList,
           notation,
+          dates: options.dates,
           shop: context.system,
           materials: context.materials,
         });

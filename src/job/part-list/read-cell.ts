@@ -11,6 +11,7 @@ import type { UnitSystem } from "../../units/system.ts";
 import { Doubt } from "./doubt.ts";
 import type { BillKey } from "./heading-words.ts";
 import { groupedNumber, type Notation, twoReadings } from "./notation.ts";
+import { type DateOrder, dateOf } from "./read-date.ts";
 import { type LengthClass, readLengthCell } from "./read-length.ts";
 
 interface CellContext {
@@ -26,6 +27,8 @@ interface CellContext {
   /** A list of figures may stand in the cell. */
   readonly mayList: boolean;
   readonly notation: Notation;
+  /** Of dates that can be two days. */
+  readonly dates: DateOrder | undefined;
   readonly shop: UnitSystem;
   readonly materials: MaterialTable;
 }
@@ -62,6 +65,8 @@ function written(given: string | number | boolean, context: CellContext): CellVa
       return listOf(given, context, (item) => readLengthCell(item, lengthContext(context)));
     case "angles":
       return anglesOf(given, context);
+    case "cell":
+      return dateOf(given, context.dates);
     default:
       return typeof given === "number" ? given : String(given).replace(/\s+/g, " ").trim();
   }

@@ -132,6 +132,7 @@ describe("shop start", () => {
     ["nothing", []],
     ["no workbook", ["out.csv"]],
     ["an unknown sign", ["out.xlsx", "--decimal", "dot"]],
+    ["an unknown order of dates", ["out.xlsx", "--dates", "us"]],
     ["an unknown unit", ["out.xlsx", "--units", "cm"]],
     ["an unknown heading", ["out.xlsx", "--heading", "first"]],
   ])("%s: exit 64 by the caller", async (_, args) => {
