@@ -4,8 +4,10 @@ import { isLine } from "../../bill/nouns/line.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { unreadColumns } from "../../cells/parameters/unread-columns.ts";
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
+import { waitingRows } from "../../cells/tables/finished.ts";
 import { MARK_COLUMNS } from "../../cells/tables/marks.ts";
 import type { Book } from "../../job/book.ts";
+import { type FoundTable, findTable } from "../../job/find-table.ts";
 import { type BookShop, headerSays, jobPlan, planIn, shopOf } from "../../job/job-plan.ts";
 import { mapColumns, statedColumns } from "../../job/part-list/column-map.ts";
 import { rowsOfFile } from "../../job/part-list/list-file.ts";
@@ -26,6 +28,7 @@ import type { CellMatrix } from "../../units/cell.ts";
 import { nearestIs } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
+import type { UnitSystem } from "../../units/system.ts";
 import type { CommandContext } from "./command.ts";
 import { bytesOf } from "./read-file.ts";
 import { UsageError } from "./usage.ts";
@@ -120,11 +123,13 @@ export function listOf(file: string, { context }: Pick<BookShop, "context">, opt
 
 /** The bill and the shop of one workbook. */
 export function planOfWorkbook(workbook: string, { note }: Pick<CommandContext, "note">): FilePlan {
-  const job = jobPlan(bookIn(workbook));
+  const book = bookIn(workbook);
+  const job = jobPlan(book);
   if (!job)
     throw refusal("unreadable", workbook, `a workbook with a bill, whose header has ${headerSays("bill")}`, "none");
   refuseMissing(workbook, job.missing);
   noteUnread(workbook, job.table.matrix, note);
+  noteWaiting(workbook, findTable(book, "finished"), job, note);
   for (const words of unknownAreas(job.plan)) note(`${workbook}: ${words}\n`);
   return { plan: job.plan, above: job.table.top };
 }
@@ -147,6 +152,20 @@ function unknownAreas({ rows, shop: { job } }: BillPlan): string[] {
       .filter((area) => !has(ofLines, area))
       .map((area) => `area "${area}" of the job is that of no line`),
   ];
+}
+
+/** Finished work without its recorded minutes teaches nothing yet. */
+function noteWaiting(
+  file: string,
+  table: FoundTable | undefined,
+  { system }: { readonly system: UnitSystem },
+  note: CommandContext["note"],
+): void {
+  const rows = table ? waitingRows(table.matrix, { system }).map((row) => table.top + row) : [];
+  if (rows.length > 0)
+    note(
+      `${file}: finished sheet ${rows.length === 1 ? "row" : "rows"} ${rows.join(", ")}: not recorded yet, left out\n`,
+    );
 }
 
 /** Columns of the bill that nothing reads are named on standard error; the answer stands. */

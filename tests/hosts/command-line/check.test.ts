@@ -143,7 +143,7 @@ describe("shop check", () => {
     expect(plate.weight).toBeCloseTo(plate.flat.length * 3 * 0.25 * 0.284, 9);
     const refused = await run(check, csv, "--shop", own("heavy"), "--json");
     expect(refused).toMatchObject({ exit: 2, text: "" });
-    expect(refused.notes).toMatch(/materials row 3 column "density" must be .*; got "heavy"/);
+    expect(refused.notes).toMatch(/materials sheet row \d+ column "density" must be .*; got "heavy"/);
   });
 
   it("a tolerance against the shop's own spreads", async () => {
