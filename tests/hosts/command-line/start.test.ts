@@ -8,6 +8,7 @@ import { start } from "../../../src/hosts/command-line/start.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { jobPlan } from "../../../src/job/job-plan.ts";
 import { bookOf } from "../../../src/job/workbook-book.ts";
+import { quotePage } from "../../../src/papers/quote.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { isCellError } from "../../../src/units/cell.ts";
 import { lintWorkbook } from "../../tools/sample/lint.ts";
@@ -45,6 +46,16 @@ describe("shop start", () => {
     expect(whatIf.rows.flat()).toContain(
       'no dates yet: type "Work can begin" and "Must leave by" into the table of the job',
     );
+    // The customer's sheet says what the printed quote says, and nothing of the shop's rows and machines.
+    const quote = bookIn(out).find(({ name }) => name === "Quote")!;
+    const remarks = quote.rows.map((row) => String(row[5] ?? "")).filter((cell) => cell.startsWith("no quote"));
+    expect(remarks).toEqual([
+      "no quote: we have a question about this line",
+      "no quote: we have a question about this line",
+      "no quote: cannot be bent as drawn",
+    ]);
+    const printed = quotePage(plan, "2026-03-02");
+    for (const remark of remarks) expect(printed).toContain(remark);
     const answers = bookIn(out).find(({ name }) => name === "Answers")!;
     expect(answers.rows.slice(8).filter(([part]) => part !== null)).toHaveLength(plan.lines.length);
   });
