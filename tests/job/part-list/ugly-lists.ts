@@ -185,6 +185,15 @@ export const UGLY: readonly UglyList[] = [
     text: "Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nT1,0,HRS,0.25,3,4,Fri 4 Dec\nT2,2,A36,0.25,3,4,12/7/26\nT3,2,A36,0.25,3,4,2026-12-07\nTotals:,4,,,,,\n",
   },
   {
+    name: "an alloy with its family, a coating alone, a half of its own, thousands with a space",
+    text: 'Part,Qty,Material,Thk (in),Width (in),Length (in)\nJ1,1,Al 5052-H32,1/8,1½,½\nJ2,1,Aluminum 6061-T6,1/8,2 ¾ in,1-⅛\nJ3,1,Galvanized,0.06,4,5\nJ4,1 000,A36,1/4,1 000,"2\' 6½"""\nJ5,1,Al A36,1/4,4,5\n',
+  },
+  {
+    name: "a coating alone, its grade said",
+    text: "Part,Qty,Material,Thk (in),Width (in),Length (in)\nJ3,1,Galvanized,0.06,4,5\n",
+    options: { materials: "Galvanized=A653 CS" },
+  },
+  {
     name: "days as people write them",
     text: 'Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nD1,1,A36,0.25,3,4,6/25/2026\nD2,1,A36,0.25,3,4,25/6/2026\nD3,1,A36,0.25,3,4,6/6/2026\nD4,1,A36,0.25,3,4,"June 5, 2026"\nD5,1,A36,0.25,3,4,5 June 2026\nD6,1,A36,0.25,3,4,5-Jun-2026\nD7,1,A36,0.25,3,4,05.06.2026\nD8,1,A36,0.25,3,4,2026/06/05\nD9,1,A36,0.25,3,4,46178\nD10,1,A36,0.25,3,4,6/25/2026 14:30\nD11,1,A36,0.25,3,4,6/25/26\nD12,1,A36,0.25,3,4,2026-06-05\nD13,1,A36,0.25,3,4,6/5/2026\nD14,1,A36,0.25,3,4,26/06/05\nD15,1,A36,0.25,3,4,5/6/26\nD16,1,A36,0.25,3,4,6/31/2026\nD17,1,A36,0.25,3,4,31.02.2026\n',
   },
