@@ -7,6 +7,7 @@ import { type BillPlan, planBill } from "../bill/plan.ts";
 import { currentMaterials, readData } from "../cells/parameters/read-data.ts";
 import type { ReadContext } from "../cells/record/record.ts";
 import { readBill } from "../cells/tables/bill.ts";
+import { onSheet } from "../cells/tables/on-sheet.ts";
 import { foldHeader, HEADER_WORDS, isMaterials } from "../cells/tables/recognized.ts";
 import { readShop } from "../cells/tables/shop-arguments.ts";
 import type { CellMatrix } from "../units/cell.ts";
@@ -100,7 +101,8 @@ export const planIn = ({ shop }: BookShop, lines: readonly BillRow[], name = "")
 
 function materialsOf(book: Book, system: UnitSystem): MaterialTable {
   const found = findTableWhere(book, isMaterials);
-  return found ? readData(found.matrix, "materials", system) : currentMaterials();
+  if (!found) return currentMaterials();
+  return onSheet("materials", found.top + 1, () => readData(found.matrix, "materials", system));
 }
 
 export const headerSays = (name: TableName | "bill"): string =>

@@ -29,7 +29,10 @@ export class MaterialTable {
   }
 
   get(name: string): Material | undefined {
-    return this.#byName.get(fold(name));
+    const found = this.#byName.get(fold(name));
+    if (found || !FAMILY.test(name)) return found;
+    const alloy = this.#byName.get(fold(name.replace(FAMILY, "")));
+    return alloy?.gaugeSeries === "aluminum" ? alloy : undefined;
   }
 
   /** The material a cell names. 304 may arrive as a number. Refuses with the nearest names. */

@@ -11,6 +11,8 @@ export interface FinishedWork {
   /** As it was estimated, without a factor of the shop's own. */
   readonly estimated: Seconds;
   readonly recorded: Seconds;
+  /** In the table, from 1, where it is not the work's own in the list. */
+  readonly place?: number;
 }
 
 export interface OwnFactor {
@@ -48,7 +50,12 @@ export function ownFactors(finished: readonly FinishedWork[], work?: Working): O
   const byStation = new Map<string, Job[]>();
   finished.forEach((each, i) => {
     const key = each.station.toLowerCase();
-    const job = { value: Math.log(each.recorded / each.estimated), deviation: JOB_DEVIATION, place: i + 1, work: each };
+    const job = {
+      value: Math.log(each.recorded / each.estimated),
+      deviation: JOB_DEVIATION,
+      place: each.place ?? i + 1,
+      work: each,
+    };
     byStation.set(key, [...(byStation.get(key) ?? []), job]);
   });
   return [...byStation].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, jobs]) => factorOf(jobs, work));

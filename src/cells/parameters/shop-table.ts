@@ -6,7 +6,7 @@ import { type Columns, type Row, readTable } from "./read-table.ts";
 
 const columnsInWords = (columns: Columns): string =>
   Object.values(columns)
-    .map(({ headers: [first], optional }) => (optional ? `[${first}]` : first))
+    .map(({ headers: [first], optional }) => (optional === true ? `[${first}]` : first))
     .join(", ");
 
 export const isEmptyRange = (given: CellMatrix): boolean => given.every((row) => row.every(isBlank));

@@ -16,7 +16,7 @@ interface SpillColumn {
 type SpillColumns = readonly SpillColumn[];
 
 const column = (header: string, kind: SpillKind): SpillColumn => ({ header, kind });
-/** Last column of every spill with one row a line: what is wrong with that row, in the one grammar; else "". */
+/** Behind the figures of every spill with one row a line: what is wrong with that row, in the one grammar; else "". */
 const MESSAGE = column("Message", "text");
 
 /** Item and figure, for a spill that sums up. */
@@ -136,6 +136,7 @@ export const SPILLS = {
     column("Description", "text"),
     column("Extras", "money"), // certificate, first article, engineering, hardware
     MESSAGE,
+    column("Remark", "text"), // the same for the customer, without the shop's machines and tables
   ],
   "BILL.BREAKS": [
     column("Part", "text"),

@@ -1,32 +1,49 @@
 /** Finished jobs: what a line was estimated at a station, and what the shop has recorded. */
 import { type FinishedWork, LEAST_JOBS } from "../../calc/time/own-factor.ts";
 import { seconds } from "../../calc/time/seconds.ts";
+import type { CellMatrix } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import { type Columns, positive, type Row } from "../parameters/read-table.ts";
+import { type Columns, positive, type Row, readTable } from "../parameters/read-table.ts";
 import { anyTable, isEmptyRange } from "../parameters/shop-table.ts";
-import type { TableParameter } from "../record/record.ts";
+import type { ReadContext, TableParameter } from "../record/record.ts";
 
 const FINISHED_COLUMNS = {
   part: { headers: ["Part", "Line", "Job"], kind: "text", optional: true },
   station: { headers: ["Station"], kind: "text" },
   estimated: { headers: ["Estimated"], kind: "seconds", rule: positive },
-  recorded: { headers: ["Recorded"], kind: "seconds", rule: positive },
+  recorded: { headers: ["Recorded"], kind: "seconds", optional: "cell", rule: positive },
   // An estimate that already held a factor of the shop's own is taken back to what it was without it.
   own: { headers: ["Own factor"], kind: "number", optional: true, rule: positive },
 } as const satisfies Columns;
 
-const asFinished = ({ part, station, estimated, recorded, own }: Row<typeof FINISHED_COLUMNS>): FinishedWork => ({
+type FinishedRow = Row<typeof FINISHED_COLUMNS>;
+
+const asFinished = (
+  { row, part, station, estimated, own }: FinishedRow,
+  recorded: number,
+  count: number,
+): FinishedWork => ({
   part: part ?? "",
   station,
   estimated: seconds(estimated / (own ?? 1)),
   recorded: seconds(recorded),
+  ...(row - 1 === count ? {} : { place: row - 1 }),
 });
+
+/** A row without recorded minutes is of work that waits for them. */
+const isWaiting = ({ recorded }: FinishedRow): boolean => recorded === undefined;
+
+/** Rows of the range that wait, the header is row 1. */
+export const waitingRows = (given: CellMatrix, { system }: Pick<ReadContext, "system">): number[] =>
+  readTable(given, FINISHED_COLUMNS, "finished", system)
+    .filter(isWaiting)
+    .map(({ row }) => row);
 
 const FINISHED = anyTable(
   "finished table",
   `Finished jobs, a line and station each row, ${LEAST_JOBS} or more of a station; a header alone for none yet`,
   FINISHED_COLUMNS,
-  asFinished,
+  (row) => row,
 );
 
 /** A workbook has the table before its first job is finished. */
@@ -34,6 +51,8 @@ export const finished = (): TableParameter<FinishedWork[]> => ({
   ...FINISHED,
   read: (given, name, context) => {
     if (isEmptyRange(given)) throw wrong(name, "given", null);
-    return FINISHED.read(given, name, context);
+    return FINISHED.read(given, name, context)
+      .filter((row) => !isWaiting(row))
+      .map((row, i) => asFinished(row, row.recorded!, i + 1));
   },
 });

@@ -21,6 +21,7 @@ import { calendar } from "./calendar.ts";
 import { corrections } from "./corrections.ts";
 import { finished } from "./finished.ts";
 import { readJob } from "./job.ts";
+import { onSheet } from "./on-sheet.ts";
 import { drawnPress, outlines, pressSettings } from "./press-tables.ts";
 import { rates } from "./rates.ts";
 import { foldHeader, HEADER_WORDS, isMaterials, tableOf } from "./recognized.ts";
@@ -142,7 +143,8 @@ export function readShop(
   const read = <T>(name: TableName, parameter: Pick<TableParameter<T>, "read">): T | undefined => {
     const matrix = tables[name];
     const headerRow = headerRows[name];
-    return matrix && parameter.read(matrix, name, headerRow === undefined ? context : { ...context, headerRow });
+    const at = headerRow === undefined ? context : { ...context, headerRow };
+    return matrix && onSheet(name, headerRow, () => parameter.read(matrix, name, at));
   };
   const none = emptyShop(context.materials.find(RATED_MATERIAL, "rated material"), context.system);
   return {

@@ -8,7 +8,7 @@ import type { BillPlan } from "../../bill/plan.ts";
 import { STATUSES } from "../../bill/problems.ts";
 import { problemsSay } from "../../bill/says.ts";
 import { partsJson } from "../../job/bill-json.ts";
-import { fromInternal } from "../../units/system.ts";
+import { fromInternal, unitName } from "../../units/system.ts";
 import { isWorkbook } from "./caller.ts";
 import type { Command } from "./command.ts";
 import { LIST_OPTIONS, listOptions, orRefused, planOfParts, planOfWorkbook } from "./job-files.ts";
@@ -39,15 +39,17 @@ export const check: Command = async (args, context) => {
       for (const part of partsJson(plan, above)) context.out(`${JSON.stringify(part)}\n`);
       context.out(`${JSON.stringify({ summary: { parts: plan.lines.length, ...Object.fromEntries(counts) } })}\n`);
     } else {
-      context.out(writeCsv([HEADER, ...rowsOf(plan, above)]));
+      context.out(writeCsv([headerOf(plan), ...rowsOf(plan, above)]));
       context.note(`${plan.lines.length} parts: ${counts.map(([name, count]) => `${count} ${name}`).join(", ")}\n`);
     }
     return plan.lines.some(({ status }) => status === "stop") ? STOPPED : 0;
   });
 };
 
-/** flat is its length in the shop's unit, tons are of 2,000 lb in any shop. */
-const HEADER = ["part", "row", "flat", "tons", "status", "reason"];
+/** flat is its length, tons are of 2,000 lb in any shop. */
+const headerOf = ({ shop: { system } }: BillPlan): string[] => [
+  ...["part", "row", `flat (${unitName("length", system)})`, "tons", "status", "reason"],
+];
 
 /** @param above rows of the file above the heading: a line is known by the row it stands in. */
 const rowsOf = (plan: BillPlan, above: number) =>

@@ -15,6 +15,7 @@ const LIST: Help["options"] = [
   ],
   ["--every", '"Material=A36; Quantity=1": of every line, where the list has no such column'],
   ["--materials", '"HRS=A1011 CS; SS=304": what the list calls a material'],
+  ["--dates", "month-first or day-first: which of them 6/5/2026 is"],
   ["--decimal", "point or comma: which of them parts decimals where a figure could be read in two ways"],
   ["--units", "in or mm: what plain numbers are in where the heading names no unit"],
   ["--heading", "the row of the heading, 0 where there is none"],

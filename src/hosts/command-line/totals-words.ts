@@ -54,14 +54,20 @@ function hoursOf({ shop }: BillPlan, lines: BillJson["lines"]): string {
 function priceOf(plan: BillPlan, totals: BillJson["totals"]): string {
   const money = refusalOr(() => plan.money);
   if (money instanceof Refusal) return `none: ${money.message}`;
-  const parts = [
-    totals.minimum ? `minimum charge ${amount(totals.minimum, 2)}` : "",
-    totals.rush ? `rush ${amount(totals.rush, 2)}` : "",
-  ].filter((text) => text !== "");
+  const parts = PARTS.flatMap(([key, words]) => (totals[key] ? [`${words} ${amount(totals[key], 2)}`] : []));
   const made = parts.length === 0 ? "" : ` (lines ${amount(totals.price!, 2)}, ${parts.join(", ")})`;
   const without = withoutSays(plan.totals.unpriced);
   return `${amount(totals.order!, 2)}${made}${without === "" ? "" : `, ${without}`}`;
 }
+
+/** What the order pays beside its lines; with them it is the price. */
+const PARTS = [
+  ["minimum", "minimum charge"],
+  ["rush", "rush"],
+  ["crate", "crate"],
+  ["truck", "truck"],
+  ["tax", "tax"],
+] as const;
 
 const LATE_NAMED = 6; // chosen: more than that is a job that is late, not lines that are
 

@@ -2,6 +2,7 @@
 import { existsSync, writeFileSync } from "node:fs";
 import { calculatedBytes } from "../../job/building/calculated.ts";
 import { SCHEMA, schemaOf } from "../../job/schema.ts";
+import { figureChanges } from "../../job/upgrade/stored-figures.ts";
 import { upgraded } from "../../job/upgrade/upgraded.ts";
 import { bookOf } from "../../job/workbook-book.ts";
 import { refusal } from "../../sheet/package/file-refusal.ts";
@@ -38,8 +39,11 @@ export const upgrade: Command = async (args, context) => {
     const formulas = new Map(workbook.sheets.map((sheet) => [sheet.name, sheet.formulas.map(({ text }) => text)]));
     const { model, changes } = upgraded(book, (name) => formulas.get(name) ?? []);
     context.note("calculating ...\n");
-    writeFileSync(to, calculatedBytes(model), { flag: "wx" });
-    context.out(`${changes.join("\n")}\n${out} is written; ${from} is as it was\n`);
+    const bytes = calculatedBytes(model);
+    writeFileSync(to, bytes, { flag: "wx" });
+    const figures = figureChanges(book, bookOf(readWorkbook(bytes)));
+    const said = figures.length === 0 ? ["hours and price are as they stood"] : figures;
+    context.out(`${[...changes, ...said].join("\n")}\n${out} is written; ${from} is as it was\n`);
     return 0;
   });
 };

@@ -61,7 +61,7 @@ export function understood(asked: ListAsked): ListUnderstood {
       letter,
       title,
       read: as ? titleOf(as.key) : "",
-      why,
+      why: why.replace(/ \(--columns .*\)$/, ""),
     })),
     words: isRefused ? [] : faultWords(list.faults),
     choices,

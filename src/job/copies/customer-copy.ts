@@ -33,7 +33,7 @@ export function customerCopy(book: Book, notice: readonly string[]): WorkbookMod
           shown(held),
           "type what is missing and calculate the workbook first",
         );
-      // The remark is the shop's: it may name a machine and what it is rated.
+      // In workbooks of earlier releases the remark is the shop's: it may name a machine and what it is rated.
       const isRemark = r + 1 >= FIRST_LINE && c + 1 === REMARK_COLUMN;
       const line = lines[r + 1 - FIRST_LINE];
       const said = isRemark ? (line ? customerSays(line) : "") : held;

@@ -31,7 +31,7 @@ const COLUMNS: readonly (readonly [header: string, title: string, width: number,
   ["Quantity", "Quantity", 9, "count"],
   ["Unit price", "Unit price", 16, "money"],
   ["Price", "Total", 13, "money"],
-  ["Message", "Remark", 36, "wrapped"],
+  ["Remark", "Remark", 36, "wrapped"],
 ];
 export const REMARK_COLUMN = COLUMNS.length;
 const LINES = `_xlfn.DROP(_xlfn.DROP(_xlfn.CHOOSECOLS(${all},${COLUMNS.map(([header]) => spillColumn(PRICE, header)).join(",")}),1),-${SUM_ROWS})`;

@@ -168,7 +168,7 @@ export const priceSheet = (job: JobContents): SheetModel =>
     blocks: [
       blockOf(job)(
         "BILL.PRICE",
-        { Part: 15, Note: 34, Description: 24, Message: MESSAGE },
+        { Part: 15, Note: 34, Description: 24, Message: MESSAGE, Remark: 34 },
         whereRunning(job, "BILL.PRICE"),
       ),
     ],

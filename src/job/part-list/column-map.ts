@@ -6,6 +6,7 @@ import { Refusal, wrong } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import type { Heading, HeadingColumn } from "./heading.ts";
 import {
+  BEND_LENGTH,
   BILL_KEYS,
   foldTitle,
   isOneOf,
@@ -27,7 +28,7 @@ export interface MappedColumn extends HeadingColumn {
   readonly letter: string;
   /** undefined: not read. */
   readonly read: Meaning | undefined;
-  /** Why a column is not read although its heading says what it is. */
+  /** Why a column is not read although its heading says what it is, or what is asked of one that is. */
   readonly why?: string;
 }
 
@@ -52,7 +53,7 @@ export function mapColumns(
   stated: readonly (readonly [string, string])[],
   body: CellMatrix = [],
   problems: Refusal[] = [],
-): MappedColumn[] {
+): readonly MappedColumn[] {
   const heading = withLegs(found);
   const own = new Map<number, Meaning | undefined>();
   const collect = (action: () => void) => {
@@ -76,7 +77,8 @@ export function mapColumns(
   });
   collect(() => refuseUnsaidBends(columns, own));
   collect(() => refuseUntitled(columns, own, body));
-  return columns.map((column) => {
+  if (!taken.has("quantity")) collect(() => refuseSecondQuantity(columns, own, body));
+  const mapped = columns.map((column): MappedColumn => {
     if (own.has(column.index) || !column.read) return column;
     const { key, rank } = column.read;
     const rivals = columns.filter(({ index, read }) => index !== column.index && isRival(key, read?.key));
@@ -99,6 +101,24 @@ export function mapColumns(
       );
     return column;
   });
+  return lengthAsWidth(mapped, own);
+}
+
+/** Beside the flanges, where nothing else could be the width, a "Length" is along the bend: taken so, and asked about. */
+function lengthAsWidth(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>): readonly MappedColumn[] {
+  if (columns.some(({ read }) => read?.key === "width" || read?.key === "crossFlanges")) return columns;
+  const [length, ...others] = columns.filter(
+    ({ index, title, read, meaning }) =>
+      !own.has(index) &&
+      !read &&
+      meaning?.key === "flanges" &&
+      BEND_LENGTH.includes(foldTitle(title.replace(/[([,].*/, ""))),
+  );
+  if (!length || others.length > 0) return columns;
+  const why = `taken as along the bend: if it is the flat's length, say another (--columns "${length.letter}=; ...=Width")`;
+  return columns.map((column) =>
+    column === length ? { ...column, read: { ...length.meaning!, key: "width" }, why } : column,
+  );
 }
 
 /** "Flange" once may be a list of them; twice it is one flange each. */
@@ -124,6 +144,35 @@ function refuseUntitled(columns: readonly MappedColumn[], own: ReadonlyMap<numbe
     );
   }
 }
+
+/** Half an order is quoted where a second delivery is left out unseen; one that repeats the first says nothing new. */
+function refuseSecondQuantity(
+  columns: readonly MappedColumn[],
+  own: ReadonlyMap<number, unknown>,
+  body: CellMatrix,
+): void {
+  const rank = ({ read }: MappedColumn) => read!.rank;
+  const [first] = columns.filter(({ read }) => read?.key === "quantity").sort((a, b) => rank(a) - rank(b));
+  if (!first) return;
+  const says = (row: CellMatrix[number], { index }: MappedColumn) => String(row[index] ?? "").trim();
+  const second = columns.find(
+    (column) =>
+      !own.has(column.index) &&
+      (column.read ? column.read.key === "quantity" && rank(column) > rank(first) : isAmount(column.title)) &&
+      body.some((row) => COUNT.test(says(row, column)) && says(row, column) !== says(row, first)),
+  );
+  if (second)
+    throw wrong(
+      `column for ${titleOf("quantity")}`,
+      "one of the list",
+      `${first.letter} "${first.title}" and ${second.letter} "${second.title}"`,
+      `say which: --columns "${first.letter}=${titleOf("quantity")}"; a second delivery is a line of its own`,
+    );
+}
+const COUNT = /^\d+(?:[.,]\d+)*\b(?![-/:])/;
+const isAmount = (title: string): boolean =>
+  /\b(?:qty|quantity|quantities|qnty|deliver(?:y|ies)|shipments?|pcs|pieces)\b/i.test(title) &&
+  !/\bdates?\b/i.test(title);
 
 /** "Bends" may be angles or how many there are: left out, a bent part would be taken for a plate. */
 function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>): void {

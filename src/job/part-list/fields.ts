@@ -82,8 +82,6 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
   const leg = missing.includes("flanges")
     ? unread.find(({ title }) => LEG_WORDS.includes(foldTitle(title)))
     : undefined;
-  // Beside the legs of a bracket a "Length" is most often the bend's.
-  const likely = missing.includes("width") ? unread.find(({ meaning }) => meaning?.key === "flanges") : undefined;
   const only = missing.length === 1 ? fields.find(({ key, mayList }) => key === "flanges" && !mayList) : undefined;
   if (only)
     throw wrong(
@@ -92,8 +90,7 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
       null,
       `a bend's: --columns "${only.letter}=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate's: --every "Width=..."`,
     );
-  const letters: Partial<Record<BillKey, string | undefined>> = { width: likely?.letter, flanges: leg?.letter };
-  const pairs = missing.map((key) => `${letters[key] ?? "..."}=${titleOf(key)}`).join("; ");
+  const pairs = missing.map((key) => `${(key === "flanges" && leg?.letter) || "..."}=${titleOf(key)}`).join("; ");
   const notRead = unread
     .slice(0, UNREAD_SAID)
     .map(({ letter, title }) => `${letter} ${showGiven(title)}`)

@@ -46,8 +46,19 @@ const OWN_WORDS: Partial<Record<BillKey, readonly string[]>> = {
   ],
   description: ["Desc", "Title"],
   revision: ["Rev no", "Revision no", "Issue", "Drawing rev", "Dwg rev"],
-  material: ["Matl", "Mat'l", "Mat", "Material grade", "Grade", "Alloy", "Material spec"],
-  thickness: ["Thk", "Thick", "Th", "T", "Matl thk", "Material thickness", "Sheet thickness"],
+  material: ["Matl", "Mat'l", "Mat", "Material grade", "Grade", "Alloy", "Material spec", "Matl spec"],
+  thickness: [
+    "Thk",
+    "Thick",
+    "Th",
+    "T",
+    "Matl thk",
+    "Material thickness",
+    "Sheet thickness",
+    "Nominal thickness",
+    "Ga/Thk",
+    "Thk/Ga",
+  ],
   quantity: [
     "Total qty",
     "Qty total",
@@ -65,10 +76,13 @@ const OWN_WORDS: Partial<Record<BillKey, readonly string[]>> = {
     "Pieces",
     "No off",
     "Required",
+    "Req'd",
+    "Order qty",
+    "Order quantity",
     "Count",
   ],
-  width: ["Bend len", "W", "Wd"],
-  flanges: ["Legs", "Outside flanges", "L", "Len"],
+  width: ["Bend len", "Part width", "W", "Wd", "Blank W", "Blank width"],
+  flanges: ["Legs", "Outside flanges", "Flange lengths", "L", "Len", "Blank L", "Blank length"],
   bendAngles: ["Bend angle", "Angle"],
   radius: ["Inside radius", "Radius", "IR", "Bend radius"],
   holes: ["No of holes", "Hole count"],
@@ -89,8 +103,10 @@ export function legOf(title: string): string {
   const word = foldTitle(title.replace(/[([,].*$/, "").replace(/\s+(?:mm|cm|m|in|inch|inches)\.?$/i, ""));
   return (LEG.exec(word) ?? TURN.exec(word))?.[1] ?? "";
 }
+/** Along the bend, beside columns of the flanges; by itself a flat plate's second side. */
+export const BEND_LENGTH = ["length", "l", "len"];
 /** Headings of a flat plate's second side: one flange, never a list of them. */
-export const PLATE_LENGTH = ["length", "l", "len"];
+export const PLATE_LENGTH = [...BEND_LENGTH, "blankl", "blanklength"];
 /** One that lists use for something else as often: it is taken only where no other column has the name. */
 const GAUGE_WORDS = ["gauge", "ga", "gage", "materialgauge", "matlgauge", "sheetgauge", "metalgauge"];
 

@@ -27,14 +27,16 @@ export function mapWords({ columns, everyLine, notation, plainUnit, leftOut }: P
 
 const withoutUnit = (title: string): string => title.replace(/[([].*$/, "");
 
-function columnWords({ letter, title, read, why }: MappedColumn, plainUnit: "in" | "mm"): string {
+/** One row of the map. */
+export function columnWords({ letter, title, read, why }: MappedColumn, plainUnit: "in" | "mm"): string {
   const head = `${letter.padEnd(3)}${title.slice(0, TITLE_WIDTH).padEnd(TITLE_WIDTH)}  `;
   if (!read) return `${head}not read${why ? `: ${why}` : nearTitle(title)}`;
   const { kind } = BILL_COLUMNS[wholeOf(read.key)];
   const isLength = kind === "length" || kind === "lengths" || kind === "thickness";
   const unit = read.unit ? (UNIT_NAMES[read.unit] ?? read.unit) : `${UNIT_NAMES[plainUnit]}, the heading names no unit`;
   const angle = read.unit === "included" ? "180 less the included angle" : "";
-  return `${head}${titleOf(read.key).padEnd(READ_WIDTH)}${isLength ? unit : angle}`.trimEnd();
+  const words = `${head}${titleOf(read.key).padEnd(READ_WIDTH)}${isLength ? unit : angle}`.trimEnd();
+  return why ? `${words}; ${why}` : words;
 }
 
 function nearTitle(title: string): string {

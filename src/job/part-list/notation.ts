@@ -2,6 +2,7 @@
  * How a list writes its figures, told by those of its cells that can be read in one way only. What could be read in two
  * ways is decided by nothing else.
  */
+import type { CellValue } from "../../units/cell.ts";
 import { namesGauge } from "../../units/parse-gauge.ts";
 
 export type DecimalSign = "." | ",";
@@ -55,6 +56,19 @@ interface TwoReadings {
   readonly asDecimal: number;
   readonly asThousands: number;
 }
+
+/** "1 000", "1'000": parted by what no table of a bill reads. */
+export const isSpaced = (text: string): boolean => /^[-+]?[1-9]\d{0,2}(?:[\s'’]\d{3})+(?:[.,]\d+)?$/.test(text.trim());
+export const SPACED = "a thousand? Write it without a space or stroke: 1000";
+
+/** "1½" is "1 1/2". */
+export const plainFractions = (cell: CellValue): CellValue =>
+  typeof cell === "string"
+    ? cell.replace(/(\d\s*)?([¼½¾⅛⅜⅝⅞])/g, (_, whole: string | undefined, sign: string) => {
+        const fraction = sign.normalize("NFKD").replace("⁄", "/");
+        return whole === undefined ? fraction : `${whole.trim()} ${fraction}`;
+      })
+    : cell;
 
 /** The two ways in which such a figure could be read; undefined where there is one, or none. */
 export function twoReadings(text: string): TwoReadings | undefined {

@@ -20,8 +20,9 @@ import { findHeading, type Heading, headingAt } from "./heading.ts";
 import { type BillKey, titleOf } from "./heading-words.ts";
 import { lineFaults, UNSAID } from "./line-faults.ts";
 import { isPlate, metricLines } from "./metric-lines.ts";
-import { type DecimalSign, type Notation, notationOf } from "./notation.ts";
+import { type DecimalSign, type Notation, notationOf, plainFractions } from "./notation.ts";
 import { isLength, readPartCell, sizeOf } from "./read-cell.ts";
+import type { DateOrder } from "./read-date.ts";
 import { type LengthCell, unitDoubt } from "./unit-doubt.ts";
 
 /** What the person says of a list; everything else is found in it. */
@@ -33,6 +34,8 @@ export interface PartListOptions {
   /** "HRS=A1011 CS; SS=304" */
   readonly materials?: string | undefined;
   readonly decimal?: DecimalSign | undefined;
+  /** Which stands first in dates that can be two days, 6/5/2026. */
+  readonly dates?: DateOrder | undefined;
   /** What plain numbers under a heading without unit are in. */
   readonly units?: "in" | "mm" | undefined;
   /** The heading's row, from 1. */
@@ -59,7 +62,7 @@ export interface PartList {
 /** Throws Refusal where no line can be read. `rows`: of the file, row 1 first. */
 export function readPartList(rows: CellMatrix, options: PartListOptions, context: ReadContext): PartList {
   const heading = headingOf(rows, options);
-  const body = rows.slice(heading.end);
+  const body = rows.slice(heading.end).map((row) => row.map(plainFractions));
   const problems: Refusal[] = [];
   const columns = mapColumns(heading, statedColumns(options.columns ?? ""), body, problems);
   const everyLine = statedColumns(options.every ?? "");
@@ -137,6 +140,7 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
           isSheet,
           mayList: field.mayList,
           notation,
+          dates: options.dates,
           shop: context.system,
           materials: context.materials,
         });
@@ -146,7 +150,7 @@ export function readPartList(rows: CellMatrix, options: PartListOptions, context
         if (!(problem instanceof Doubt)) throw problem;
         const { kind, words } = problem;
         faults.push({ row: number, column: field.letter, title: field.title, given: String(given ?? ""), kind, words });
-        return kind === "unknown material" ? given : doubtful(given);
+        return kind === "unknown material" && !context.materials.get(String(given)) ? given : doubtful(given);
       }
     });
   });

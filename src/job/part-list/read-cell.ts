@@ -10,7 +10,8 @@ import { Refusal } from "../../units/refusal.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { Doubt } from "./doubt.ts";
 import type { BillKey } from "./heading-words.ts";
-import { groupedNumber, type Notation, twoReadings } from "./notation.ts";
+import { groupedNumber, isSpaced, type Notation, SPACED, twoReadings } from "./notation.ts";
+import { type DateOrder, dateOf } from "./read-date.ts";
 import { type LengthClass, readLengthCell } from "./read-length.ts";
 
 interface CellContext {
@@ -26,6 +27,8 @@ interface CellContext {
   /** A list of figures may stand in the cell. */
   readonly mayList: boolean;
   readonly notation: Notation;
+  /** Of dates that can be two days. */
+  readonly dates: DateOrder | undefined;
   readonly shop: UnitSystem;
   readonly materials: MaterialTable;
 }
@@ -62,6 +65,8 @@ function written(given: string | number | boolean, context: CellContext): CellVa
       return listOf(given, context, (item) => readLengthCell(item, lengthContext(context)));
     case "angles":
       return anglesOf(given, context);
+    case "cell":
+      return dateOf(given, context.dates);
     default:
       return typeof given === "number" ? given : String(given).replace(/\s+/g, " ").trim();
   }
@@ -114,6 +119,7 @@ function countOf(given: string | number | boolean, notation: Notation): number {
   const two = twoReadings(text);
   if (!two) {
     const value = /^[-+]?\d+(?:[.,]0+)?$/.test(text) ? parseNumber(text) : undefined;
+    if (isSpaced(text)) throw new Doubt("figure in doubt", SPACED);
     if (typeof value !== "number") throw new Doubt("unreadable", "no whole number");
     return value;
   }
@@ -157,8 +163,12 @@ function partsOf(text: string): string[] {
 /** The rules of the bill's own column, said without its grammar. */
 function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
   try {
-    if (key === "material") materials.find(cell, "material");
-    else if (key === "due") readDue(cell, "cell");
+    if (key === "material") {
+      materials.find(cell, "material");
+      // A coating alone leaves the grade of the sheet open, though the table of materials knows the word.
+      if (/^galv(?:ani[sz]ed)?\.?$/i.test(String(cell)))
+        throw new Doubt("unknown material", 'names no grade; galvanized sheet is "A653 CS"');
+    } else if (key === "due") readDue(cell, "cell");
     else readCell(cell, BILL_COLUMNS[key], undefined, "cell", shop);
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;

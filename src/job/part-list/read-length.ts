@@ -6,7 +6,7 @@ import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { unitSize } from "../../units/unit-words.ts";
 import { Doubt } from "./doubt.ts";
 import { unitWord } from "./heading-words.ts";
-import { groupedNumber, type Notation, twoReadings } from "./notation.ts";
+import { groupedNumber, isSpaced, type Notation, SPACED, twoReadings } from "./notation.ts";
 
 /** How large a length of this column may be: what reading a figure in two ways comes to. */
 export type LengthClass = "thickness" | "side" | "detail";
@@ -104,6 +104,7 @@ function figureOf(text: string, unit: string, context: LengthContext): number {
   const two = twoReadings(text);
   if (!two) {
     const value = parseNumber(text);
+    if (isSpaced(text)) throw new Doubt("figure in doubt", SPACED);
     if (typeof value !== "number")
       throw new Doubt("unreadable", "no length; write 0.25, 1/4, 6 mm, 2 ft 6 in or, of a thickness, 10 ga");
     if (notation.isStated && notation.decimal === "." && text.includes(","))

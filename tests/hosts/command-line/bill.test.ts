@@ -225,6 +225,21 @@ describe("shop bill in words", () => {
     expect(widest(text)).toBeLessThanOrEqual(100);
   });
 
+  it("every part of the price, which they add up to", async () => {
+    const charged = ONE_DIE.map((table) =>
+      table[0]![0] === "Rate"
+        ? [...table, ["Crate", 40.5, "total"], ["Truck", 120, "total"], ["Tax", 0.07, "share"]]
+        : table,
+    );
+    const own = book("charged.xlsx", ...charged, RULE);
+    const { text } = await run(bill, file("parts.csv", `${LIST}\n`), "--shop", own);
+    const [, price, , inside] = /^Price +([\d.,]+) (\(lines ([^)]+)\))/m.exec(text.replace(/\n {10}/g, " "))!;
+    const money = (words: string) => Number(words.replace(/,(?=\d)/g, ""));
+    expect(inside).toMatch(/crate 40\.50, truck 120\.00, tax /);
+    const sum = inside!.split(", ").reduce((total, part) => total + money(/[\d.,]+$/.exec(part)![0]), 0);
+    expect(sum).toBeCloseTo(money(price!), 6);
+  });
+
   it("the same cause on three lines is said once with its parts", async () => {
     const rows = ["A", "B", "C"].map((part) => `${part},A1011 CS,11 ga,4,6,0.4; 3,90`);
     const { text } = await run(bill, file("same.csv", [HEADER, ...rows].join("\n")), "--shop", shop);
@@ -292,6 +307,27 @@ describe("shop bill refuses", () => {
     const tables = ONE_DIE.map((table) => (table[0]![0] === "Die" ? wrongDie : table));
     const { exit, text, notes } = await run(bill, book("wrong.xlsx", LIST_CELLS, ...tables), "--json");
     expect([exit, text]).toEqual([2, ""]);
-    expect(notes).toMatch(/dies .*row \d+.* column "Opening" must be .*; got "wide"/);
+    // Two rows and the title stand above the list, which ends in row 12; brakes from row 14, dies from 17.
+    expect(notes).toMatch(/^.*: dies sheet row 18 column "Opening" must be .*; got "wide"/);
+  });
+
+  it("finished work that is not recorded yet waits, and is named once by the rows of the sheet", async () => {
+    const finished = (recorded: (number | string | null)[]): CellMatrix => [
+      ["Part", "Station", "Estimated (min)", "Recorded (min)"],
+      ...recorded.map((minutes) => ["An earlier job", "Brake", 30, minutes] as CellMatrix[number]),
+    ];
+    const priced = async (name: string, minutes: (number | string | null)[]) =>
+      await run(bill, book(name, finished(minutes), LIST_CELLS, ...ONE_DIE, RULE), "--json");
+    const [whole, waiting] = [
+      await priced("whole.xlsx", [40, 42, 44]),
+      await priced("waits.xlsx", [40, null, 42, 44, null]),
+    ];
+    expect(whole.notes).not.toContain("finished");
+    expect(waiting.notes.match(/finished/g)).toHaveLength(1);
+    expect(waiting.notes).toContain("finished sheet rows 5, 8: not recorded yet, left out");
+    expect(JSON.parse(waiting.text).totals).toEqual(JSON.parse(whole.text).totals);
+    const wrong = await priced("wrong.xlsx", [40, "soon"]);
+    expect([wrong.exit, wrong.text]).toEqual([2, ""]);
+    expect(wrong.notes).toContain('finished sheet row 5 column "Recorded" must be');
   });
 });

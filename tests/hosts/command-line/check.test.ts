@@ -95,7 +95,7 @@ describe("shop check", () => {
     const csv = `${HEADER}\n${GOOD}\n"B, long",A36,1/4,1,130,2; 3,90\n`;
     const { exit, text, notes } = await run(check, file("parts.csv", csv), "--shop", shop);
     const [header, good, long, ...rest] = [...csvRows(text, ",")];
-    expect(header).toEqual(["part", "row", "flat", "tons", "status", "reason"]);
+    expect(header).toEqual(["part", "row", "flat (in)", "tons", "status", "reason"]);
     // 2 + 3 in less the deduction of radius 5/16 in, k 0.42: 2 (R + T) - pi/2 (R + k T) (Groover).
     const flat = 5 - (2 * (0.3125 + 0.25) - (Math.PI / 2) * (0.3125 + 0.42 * 0.25));
     expect(good!.slice(0, 2)).toEqual(["A1", "2"]);
@@ -143,7 +143,7 @@ describe("shop check", () => {
     expect(plate.weight).toBeCloseTo(plate.flat.length * 3 * 0.25 * 0.284, 9);
     const refused = await run(check, csv, "--shop", own("heavy"), "--json");
     expect(refused).toMatchObject({ exit: 2, text: "" });
-    expect(refused.notes).toMatch(/materials row 3 column "density" must be .*; got "heavy"/);
+    expect(refused.notes).toMatch(/materials sheet row \d+ column "density" must be .*; got "heavy"/);
   });
 
   it("a tolerance against the shop's own spreads", async () => {

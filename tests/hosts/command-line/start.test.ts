@@ -8,6 +8,7 @@ import { start } from "../../../src/hosts/command-line/start.ts";
 import { UsageError } from "../../../src/hosts/command-line/usage.ts";
 import { jobPlan } from "../../../src/job/job-plan.ts";
 import { bookOf } from "../../../src/job/workbook-book.ts";
+import { quotePage } from "../../../src/papers/quote.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { isCellError } from "../../../src/units/cell.ts";
 import { lintWorkbook } from "../../tools/sample/lint.ts";
@@ -45,6 +46,16 @@ describe("shop start", () => {
     expect(whatIf.rows.flat()).toContain(
       'no dates yet: type "Work can begin" and "Must leave by" into the table of the job',
     );
+    // The customer's sheet says what the printed quote says, and nothing of the shop's rows and machines.
+    const quote = bookIn(out).find(({ name }) => name === "Quote")!;
+    const remarks = quote.rows.map((row) => String(row[5] ?? "")).filter((cell) => cell.startsWith("no quote"));
+    expect(remarks).toEqual([
+      "no quote: we have a question about this line",
+      "no quote: we have a question about this line",
+      "no quote: cannot be bent as drawn",
+    ]);
+    const printed = quotePage(plan, "2026-03-02");
+    for (const remark of remarks) expect(printed).toContain(remark);
     const answers = bookIn(out).find(({ name }) => name === "Answers")!;
     expect(answers.rows.slice(8).filter(([part]) => part !== null)).toHaveLength(plan.lines.length);
   });
@@ -100,6 +111,24 @@ describe("shop start", () => {
     for (const name of ["Brake 2", "V 2", "Shear 2"]) expect(rows.map(([first]) => first)).not.toContain(name);
   });
 
+  it("a length beside the flanges is taken as along the bend, and asked about; a refused list shows its columns", {
+    timeout: LONG,
+  }, async () => {
+    const rows = "Item,Qty,Material,Thk (in),Leg A (in),Leg B (in),Angle,Len (in)\nB1,1,A1011 CS,0.12,2,3,90,8\n";
+    const { exit, text } = await run(start, beside("length.xlsx"), "--parts", file("length.csv", rows), "--shop", shop);
+    expect(exit).toBe(0);
+    expect(text).toMatch(
+      /^H +Len \(in\) +Width +inches; taken as along the bend: if .* \(--columns "H=; \.\.\.=Width"\)$/m,
+    );
+    const { notes } = await run(bill, file("length.csv", rows), "--shop", shop);
+    expect(notes).toMatch(/H +Len \(in\) +Width +inches; taken as along the bend/);
+    const refused = await run(bill, file("tickness.csv", rows.replace("Thk", "Dicke")), "--shop", shop);
+    expect([refused.exit, refused.text]).toEqual([2, ""]);
+    expect(refused.notes).toMatch(
+      /--columns "\.\.\.=Thickness".*\nIts columns:\nA +Item +Part\n(.*\n)+D +Dicke \(in\) +not read/,
+    );
+  });
+
   it("never writes over a file, and refuses what it cannot read", async () => {
     const before = readFileSync(shop);
     expect(await run(start, shop)).toMatchObject({ exit: 2, text: "" });
@@ -114,6 +143,7 @@ describe("shop start", () => {
     ["nothing", []],
     ["no workbook", ["out.csv"]],
     ["an unknown sign", ["out.xlsx", "--decimal", "dot"]],
+    ["an unknown order of dates", ["out.xlsx", "--dates", "us"]],
     ["an unknown unit", ["out.xlsx", "--units", "cm"]],
     ["an unknown heading", ["out.xlsx", "--heading", "first"]],
   ])("%s: exit 64 by the caller", async (_, args) => {

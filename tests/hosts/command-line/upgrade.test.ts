@@ -21,6 +21,12 @@ const files = readdirSync(RELEASED).flatMap((version) =>
   readdirSync(`${RELEASED}/${version}`).map((name) => `${version}/${name}`),
 );
 
+/** On the sheet Price, read by where it stands there. */
+function storedTotal(book: Book): number | undefined {
+  const row = book.find(({ name }) => name === "Price")?.rows.find(([first]) => first === "Total");
+  return typeof row?.[9] === "number" ? row[9] : undefined;
+}
+
 describe.each(files.filter((name) => !name.includes("first-run")))("shop upgrade of the sample %s", (name) => {
   const from = `${RELEASED}/${name}`;
   const out = join(home, name.replace("/", "-"));
@@ -30,6 +36,12 @@ describe.each(files.filter((name) => !name.includes("first-run")))("shop upgrade
     expect(exit).toBe(0);
     expect(text).toContain('table Shears: column "Knife gap (in)" is now "Blade gap (in)"');
     const [before, after] = [bookIn(from), bookIn(out)];
+    // What the old sheets stored and the new plan says: a customer who has the old quote must hear of it.
+    const total = storedTotal(before);
+    const price = jobPlan(after)!.plan.money.charges.total;
+    if (total !== undefined && Math.abs(total - price) > 0.005)
+      expect(text).toContain(`\nprice: ${total.toFixed(2)} -> ${price.toFixed(2)}\n`);
+    else expect(text).not.toMatch(/^price: \d/m);
     expect([schemaOf(before), schemaOf(after)]).toEqual([1, SCHEMA]);
     const { lines, job } = planChanges(jobPlan(before)!.plan, jobPlan(after)!.plan);
     // The job became a table: only what hangs on its dates may come in.

@@ -60,6 +60,38 @@ export const UGLY: readonly UglyList[] = [
     options: { columns: "G=Quantity" },
   },
   {
+    name: "flanges and a length that may be the bend's or the flat's",
+    text: "Item,Qty,Material,Thk,Flange lengths,Angle,LENGTH (mm)\nB1,1,A36,1/4,2; 3,90,300\n",
+  },
+  {
+    name: "headings of a purchase list",
+    text: "Item,REQ'D,Matl Spec,Ga/Thk,FLANGE LENGTHS,ANGLE,PART WIDTH\nB1,4,A1011 CS,16 ga,2;3,90,8 in\nB2,4,A36,3/16,2;3,90,8 in\nB3,4,A1011 CS,16,2;3,90,8 in\n",
+  },
+  {
+    name: "headings of a cutting list",
+    text: "Item,Order Qty,Matl,Nominal Thickness (in),Blank L (in),Blank W (in)\nB1,4,A36,0.25,12,6\n",
+  },
+  {
+    name: "legs beside a blank's length: no width",
+    text: "Item,Qty,Matl,Thk (in),Leg A (in),Leg B (in),Angle,Blank L (in)\nB1,4,A36,0.25,2,3,90,4.6\n",
+  },
+  {
+    name: "a second delivery in a column of its own",
+    text: "Part,Qty,Qty delivery 2,Material,Thk (in),W (in),L (in)\nQ1,10,20,A36,0.25,3,4\nQ2,4,,A36,0.25,3,4\n",
+  },
+  {
+    name: "deliveries beside a quantity, one of them in other words",
+    text: "Part,Quantity,Delivery 1/2,Material,Thk (in),W (in),L (in)\nQ1,10,5,A36,0.25,3,4\n",
+  },
+  {
+    name: "a total that is another than the quantity",
+    text: "Part,Qty,Total qty,Material,Thk (in),W (in),L (in)\nQ1,2,10,A36,0.25,3,4\n",
+  },
+  {
+    name: "a second quantity that repeats the first, a delivery date",
+    text: "Part,Qty,Total qty,Delivery date,Material,Thk (in),W (in),L (in)\nQ1,2,2,2026-06-05,A36,0.25,3,4\n",
+  },
+  {
     name: "legs and a length that may be the bend's or the flat's",
     text: "Part,Qty,Material,Thk (in),Leg A (in),Leg B (in),Length (in),Angle\nB1,1,A36,0.25,3,4,8,90\n",
   },
@@ -151,6 +183,24 @@ export const UGLY: readonly UglyList[] = [
   {
     name: "dates that cannot be read and a count of none, beside other faults of their lines",
     text: "Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nT1,0,HRS,0.25,3,4,Fri 4 Dec\nT2,2,A36,0.25,3,4,12/7/26\nT3,2,A36,0.25,3,4,2026-12-07\nTotals:,4,,,,,\n",
+  },
+  {
+    name: "an alloy with its family, a coating alone, a half of its own, thousands with a space",
+    text: 'Part,Qty,Material,Thk (in),Width (in),Length (in)\nJ1,1,Al 5052-H32,1/8,1½,½\nJ2,1,Aluminum 6061-T6,1/8,2 ¾ in,1-⅛\nJ3,1,Galvanized,0.06,4,5\nJ4,1 000,A36,1/4,1 000,"2\' 6½"""\nJ5,1,Al A36,1/4,4,5\n',
+  },
+  {
+    name: "a coating alone, its grade said",
+    text: "Part,Qty,Material,Thk (in),Width (in),Length (in)\nJ3,1,Galvanized,0.06,4,5\n",
+    options: { materials: "Galvanized=A653 CS" },
+  },
+  {
+    name: "days as people write them",
+    text: 'Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nD1,1,A36,0.25,3,4,6/25/2026\nD2,1,A36,0.25,3,4,25/6/2026\nD3,1,A36,0.25,3,4,6/6/2026\nD4,1,A36,0.25,3,4,"June 5, 2026"\nD5,1,A36,0.25,3,4,5 June 2026\nD6,1,A36,0.25,3,4,5-Jun-2026\nD7,1,A36,0.25,3,4,05.06.2026\nD8,1,A36,0.25,3,4,2026/06/05\nD9,1,A36,0.25,3,4,46178\nD10,1,A36,0.25,3,4,6/25/2026 14:30\nD11,1,A36,0.25,3,4,6/25/26\nD12,1,A36,0.25,3,4,2026-06-05\nD13,1,A36,0.25,3,4,6/5/2026\nD14,1,A36,0.25,3,4,26/06/05\nD15,1,A36,0.25,3,4,5/6/26\nD16,1,A36,0.25,3,4,6/31/2026\nD17,1,A36,0.25,3,4,31.02.2026\n',
+  },
+  {
+    name: "days that can be two, the order said",
+    text: "Part,Qty,Material,Thk (in),Width (in),Length (in),Due\nD1,1,A36,0.25,3,4,6/5/2026\nD2,1,A36,0.25,3,4,25/6/2026\nD3,1,A36,0.25,3,4,6/5/26\n",
+    options: { dates: "month-first" },
   },
   {
     name: "two columns said to be flanges are one flange each",
