@@ -13,7 +13,7 @@ import { listenToKeys } from "./keys.ts";
 import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
-import type { Board, ChangedView, Edit, Edited, Opened } from "./protocol.ts";
+import type { Board, ChangedView, Edit, Edited, Opened, Place } from "./protocol.ts";
 import { StartView } from "./start-view.ts";
 import { TablesView } from "./tables-view.ts";
 
@@ -48,7 +48,10 @@ async function attempt(action: () => Promise<unknown>): Promise<boolean> {
 
 const lines = new BoardView(byId("counters"), {
   selected: (row, isOpened) => {
-    if (isOpened) places.screen("line");
+    if (isOpened) {
+      places.screen("line");
+      say(""); // what was said was of another line
+    }
     void attempt(() => showLine(row));
   },
   fix: (row) => void attempt(() => applyFix(row)),
@@ -113,7 +116,10 @@ function show(opened: Opened): void {
   if (board) lines.update(board);
   start.missing(board?.missing);
   places.reset(opened.sheets, board !== undefined);
-  if (board) lines.first();
+  if (board) {
+    lines.first();
+    lines.focus();
+  }
   showHistory();
   finishSoon();
 }
@@ -122,7 +128,7 @@ async function showLine(row: number): Promise<void> {
   shownLine = row;
   const { report, fix } = await engine.ask({ ask: "line", row });
   if (shownLine !== row || !report) return; // the person has moved on
-  const inTable = offer("Show in the table", async () => goTo(row));
+  const inTable = offer("Show in the table", async () => goTo({ ...board!.header, row: board!.header.row + row - 1 }));
   const view = lineView(report, fix, () => void attempt(() => applyFix(row)));
   const drawings = element("button", { type: "button", class: "to-drawings" }, "Drawings, hit by hit");
   drawings.addEventListener("click", () => places.screen("drawing"));
@@ -131,11 +137,9 @@ async function showLine(row: number): Promise<void> {
   byId("line").replaceChildren(view);
 }
 
-function goTo(row: number): void {
-  const { header } = board!;
-  const at = { row: header.row + row - 1, column: header.column };
-  places.openSheet(header.sheet);
-  void attempt(() => tables.show(header.sheet, at).then(() => tables.focus()));
+function goTo({ sheet, row, column }: Place): void {
+  places.openSheet(sheet);
+  void attempt(() => tables.show(sheet, { row, column }).then(() => tables.focus()));
 }
 
 /** Where the next line is typed. */
@@ -144,9 +148,7 @@ function addLine(): void {
     places.open("start");
     return;
   }
-  const { sheet, ...at } = board.next;
-  places.openSheet(sheet);
-  void attempt(() => tables.show(sheet, at).then(() => tables.focus()));
+  goTo(board.next);
   say("Type the new line here, right below the table: it belongs to it then.");
 }
 
@@ -194,6 +196,7 @@ async function lookAgain(): Promise<void> {
 
 const step = (which: "undo" | "redo"): Promise<void> =>
   inTurn(async () => {
+    say("");
     await history.step(which, async (edits: readonly Edit[]) => {
       const { sheet, row, column } = edits[0]!;
       const wasTable = places.isTable;
@@ -276,9 +279,7 @@ button("cancel").addEventListener("click", () =>
 listenToKeys({
   step: (which) => void attempt(() => step(which)),
   save: () => void attempt(save),
-  letters: (areOn) => {
-    lines.areKeysOn = areOn;
-  },
+  letter: (letter) => places.isLines && lines.letter(letter),
   add: addLine,
 });
 takeDropped(async (name, bytes, isWorkbook) => {

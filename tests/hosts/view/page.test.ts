@@ -135,12 +135,15 @@ describe("the lines of a bill", () => {
 
   it("a whole task by keyboard alone: open, next problem, apply its fix, undo, add a line, save", () =>
     visit("by-keyboard", {}, async ({ page, saved }) => {
+      const focused = () => page.evaluate(() => document.activeElement?.getAttribute("role"));
+      await soon(focused).toBe("listbox"); // at once: the keys that the foot names act from the first screen on
       await settled(page);
-      await page.keyboard.press("F6"); // the counters
-      await page.keyboard.press("F6"); // the list
-      await soon(() => page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("listbox");
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+      await page.keyboard.press("F6");
+      await soon(focused).toBe("listbox");
       const title = () => page.locator("#line h2").textContent();
       const first = await title();
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
       await page.keyboard.press("n");
       await soon(title).not.toBe(first);
       // On to the first that has a fix which makes it clear.
