@@ -9,10 +9,12 @@ import { figureSays } from "./says.ts";
 export const fixSays = ({ changes }: Fix, system: UnitSystem): string =>
   changes.map((change) => changeSays(change, system)).join("; ");
 
-/** The same on a button: "Use die V 2". */
-export function offerSays(fix: Fix, system: UnitSystem): string {
-  const words = fixSays(fix, system);
-  return fix.changes[0]?.kind === "tools" ? `Use ${words}` : words.charAt(0).toUpperCase() + words.slice(1);
+/** The same on a button, every change with its verb: "Use die V 2". */
+export function offerSays({ changes }: Fix, system: UnitSystem): string {
+  const words = changes
+    .map((change) => `${change.kind === "tools" ? "use " : ""}${changeSays(change, system)}`)
+    .join("; ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function changeSays(change: Change, system: UnitSystem): string {
@@ -31,7 +33,7 @@ function changeSays(change: Change, system: UnitSystem): string {
     case "deburr":
       return `${change.station.toLowerCase()} the bend ends`;
     case "coat":
-      return `Operations: ${change.station}`;
+      return `send it to ${change.station}`;
     case "hole after":
       return "drill the hole after bending";
     case "waterjet":
@@ -41,9 +43,9 @@ function changeSays(change: Change, system: UnitSystem): string {
     case "pieces":
       return `make it of ${change.count} pieces, ${length(change.width)} each, if the customer agrees`;
     case "material":
-      return `${change.material.name} of this thickness, which is in Stock, if the customer agrees`;
+      return `use ${change.material.name} of this thickness, which is in Stock, if the customer agrees`;
     case "thickness":
-      return `${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock, if the customer agrees" : "if the customer agrees"}`;
+      return `make it ${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock, if the customer agrees" : "if the customer agrees"}`;
   }
 }
 

@@ -170,12 +170,12 @@ describe("a fix in words", () => {
     [{ kind: "hole after" }, "drill the hole after bending"],
     [{ kind: "waterjet" }, "cut it on the waterjet"],
     [{ kind: "deburr", station: "Deburr" }, "deburr the bend ends"],
-    [{ kind: "coat", station: "Coating" }, "Operations: Coating"],
+    [{ kind: "coat", station: "Coating" }, "send it to Coating"],
     [{ kind: "pieces", count: 2, width: mm(1600.2) }, "make it of 2 pieces, 63.000 in each, if the customer agrees"],
-    [{ kind: "thickness", thickness: mm(3.175), isStocked: false }, "0.1250 in thick, if the customer agrees"],
+    [{ kind: "thickness", thickness: mm(3.175), isStocked: false }, "make it 0.1250 in thick, if the customer agrees"],
     [
       { kind: "thickness", thickness: mm(3.175), isStocked: true },
-      "0.1250 in thick, which is in Stock, if the customer agrees",
+      "make it 0.1250 in thick, which is in Stock, if the customer agrees",
     ],
     [{ kind: "trim after", flange: mm(25.4) }, "make the short flange 1.000 in and trim it after bending"],
   ] as const)("%j", (change, said) => {

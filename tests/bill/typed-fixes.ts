@@ -122,9 +122,9 @@ function typedPart(part: string, cells: Cells): Record<string, CellValue> {
   }
   const pieces = /^make it of (\d) pieces, ([\d.]+) in each, if the customer agrees$/.exec(part);
   if (pieces) return { Quantity: Number(cells["Quantity"]) * Number(pieces[1]), Width: Number(pieces[2]) };
-  const steel = /^(.+) of this thickness, which is in Stock, if the customer agrees$/.exec(part);
+  const steel = /^use (.+) of this thickness, which is in Stock, if the customer agrees$/.exec(part);
   if (steel) return { Material: steel[1]! };
-  const thick = /^([\d.]+) in thick, /.exec(part);
+  const thick = /^make it ([\d.]+) in thick, /.exec(part);
   if (thick) return { Thickness: Number(thick[1]) };
   return Object.fromEntries(
     part.split(", ").map((tool) => {
