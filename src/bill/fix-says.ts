@@ -3,6 +3,7 @@ import type { Finding, Subject } from "../calc/finding.ts";
 import type { UnitSystem } from "../units/system.ts";
 import type { Change } from "./lines/changes.ts";
 import type { Fix } from "./lines/fix.ts";
+import type { BillLine } from "./nouns/line.ts";
 import { figureSays } from "./says.ts";
 
 /** A fix as it is offered: "die V 2". What it reaches stands beside it. */
@@ -15,6 +16,21 @@ export function offerSays({ changes }: Fix, system: UnitSystem): string {
     .map((change) => `${change.kind === "tools" ? "use " : ""}${changeSays(change, system)}`)
     .join("; ");
   return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** What the customer is offered in place of what was asked for; "" of a change that is the shop's own affair. */
+export function askedSays(change: Change, asked: BillLine, system: UnitSystem): string {
+  const length = (value: number, digits?: 1) => figureSays(value, "length", system, digits);
+  switch (change.kind) {
+    case "pieces":
+      return `offered in ${change.count} pieces of ${length(change.width)}, asked for 1 of ${length(asked.width)}`;
+    case "material":
+      return `offered in ${change.material.name}, asked for ${asked.material.name}`;
+    case "thickness":
+      return `offered in ${length(change.thickness, 1)}, asked for ${length(asked.nominal, 1)}`;
+    default:
+      return "";
+  }
 }
 
 function changeSays(change: Change, system: UnitSystem): string {

@@ -1,5 +1,5 @@
 /** A fix as cells of the bill: what is typed where, so that the workbook reaches what was promised. */
-import { offerSays } from "../bill/fix-says.ts";
+import { askedSays, offerSays } from "../bill/fix-says.ts";
 import { type Change, withChange } from "../bill/lines/changes.ts";
 import type { Fix } from "../bill/lines/fix.ts";
 import { type BillLine, isLine } from "../bill/nouns/line.ts";
@@ -37,9 +37,10 @@ export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix)
       const { index, size } = findColumn(header, { ...column, optional: true }, "bill");
       const before = cells.get(index);
       const was = index < 0 ? null : (table.matrix[row.row - 1]?.[index] ?? null);
-      const value = written(key, { change, line: next, cell: before ? before.value : was }, size, system);
+      const value = written(key, { change, asked: line, line: next, cell: before ? before.value : was }, size, system);
       if (value === undefined) continue;
-      if (index < 0 && isBlank(value)) continue;
+      // The quote prints the description: where the bill has none somebody else must tell the customer.
+      if (index < 0 && (isBlank(value) || key === "description")) continue;
       if (index < 0) return { lacks: column.headers[0] };
       cells.set(index, { row: table.top + row.row - 1, column: table.left + index, was, value });
     }
@@ -56,14 +57,15 @@ const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {
   "hole after": ["holeDistance"],
   waterjet: ["route"],
   "trim after": ["flanges", "crossFlanges"],
-  pieces: ["quantity", "width"],
-  material: ["material"],
-  thickness: ["thickness", "actual"],
+  pieces: ["quantity", "width", "description"],
+  material: ["material", "description"],
+  thickness: ["thickness", "actual", "description"],
 };
 
 interface Typed {
   readonly change: Change;
-  /** With the change. */
+  /** Without the change, and with it. */
+  readonly asked: BillLine;
   readonly line: BillLine;
   readonly cell: CellValue;
 }
@@ -71,12 +73,14 @@ interface Typed {
 /** What is typed into the column; undefined where the change leaves it as it is. */
 function written(
   key: BillColumn,
-  { change, line, cell }: Typed,
+  { change, asked, line, cell }: Typed,
   size: number | undefined,
   system: UnitSystem,
 ): CellValue | undefined {
   const length = (value: number) => Number((size ? value / size : fromInternal(value, "length", system)).toFixed(6));
   switch (key) {
+    case "description":
+      return [cell, askedSays(change, asked, system)].filter((words) => !isBlank(words)).join("; ");
     case "die":
     case "punch":
     case "brake":
@@ -113,12 +117,19 @@ function written(
 }
 
 /** A fix as page and pane offer it: its words, and the cells that applying it writes. */
-export type FixOffer = { readonly says: string; readonly reaches: Status } & FixCells;
+export type FixOffer = {
+  readonly says: string;
+  readonly reaches: Status;
+  /** Only the customer can agree to it. */
+  readonly isAsked: boolean;
+} & FixCells;
 
 /** undefined where the line is clear, or nothing betters it. */
 export function fixOffer(job: JobPlan, line: LineAnswer): FixOffer | undefined {
   const fix = job.plan.fix(line);
   if (!fix) return undefined;
-  const cells = fixCells(job, job.plan.lines.indexOf(line), fix);
-  return { says: offerSays(fix, job.system), reaches: fix.reaches, ...cells };
+  const at = job.plan.lines.indexOf(line);
+  const row = job.plan.rows[at]!;
+  const isAsked = isLine(row) && fix.changes.some((change) => askedSays(change, row, job.system) !== "");
+  return { says: offerSays(fix, job.system), reaches: fix.reaches, isAsked, ...fixCells(job, at, fix) };
 }

@@ -14,6 +14,7 @@ import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
 import type { Board, ChangedView, Edit, Edited, Opened, Place } from "./protocol.ts";
+import { attempt, offer, say } from "./said.ts";
 import { StartView } from "./start-view.ts";
 import { TablesView } from "./tables-view.ts";
 
@@ -28,23 +29,6 @@ const history = new History();
 let files = new Files("");
 let board: Board | undefined;
 let isUnsaved = false;
-
-const say = (...words: (Node | string)[]) => byId("message").replaceChildren(...words);
-const offer = (words: string, action: () => Promise<void>): HTMLElement => {
-  const made = element("button", { type: "button" }, words);
-  made.addEventListener("click", () => void attempt(action));
-  return made;
-};
-/** Runs what a person asked for; what goes wrong is said, an end they asked for is no fault. Answers whether it was done. */
-async function attempt(action: () => Promise<unknown>): Promise<boolean> {
-  try {
-    await action();
-    return true;
-  } catch (problem) {
-    say(problem instanceof Ended ? "Ended; nothing was changed." : (problem as Error).message);
-    return false;
-  }
-}
 
 const lines = new BoardView(byId("counters"), {
   selected: (row, isOpened) => {
@@ -152,7 +136,15 @@ function addLine(): void {
   say("Type the new line here, right below the table: it belongs to it then.");
 }
 
-async function applyFix(row: number): Promise<void> {
+/** What only the customer can agree to is asked first. */
+async function applyFix(row: number, isAgreed = false): Promise<void> {
+  const { fix } = await engine.ask({ ask: "line", row });
+  if (!fix) return say("No change that was tried betters this line.");
+  if (fix.isAsked && !isAgreed) {
+    const agreed = offer("The customer agrees: change it", () => applyFix(row, true));
+    say(`${fix.says}? `, agreed);
+    return agreed.focus();
+  }
   const { says = "" } = await made(() => engine.fix(row));
   say(
     `${says} `,

@@ -196,6 +196,23 @@ describe("the lines of a bill", () => {
       await soon(() => cell(page, "I", 22).textContent()).not.toBe(wanted);
     }));
 
+  it("what only the customer can agree to is asked before a key applies it, and the bill says so then", () =>
+    visit("asked", {}, async ({ page }) => {
+      await page.locator("[role=option]", { hasText: "DF-09" }).click(); // no brake has the force: a thinner sheet
+      await soon(() => page.locator("#line h2").textContent()).toContain("DF-09");
+      await page.keyboard.press("f");
+      await soon(() => said(page)).toContain("if the customer agrees?");
+      expect(await status(page)).toContain("STOP");
+      await page.keyboard.press("Enter");
+      await soon(() => status(page)).not.toContain("STOP");
+      await soon(() => page.locator("#line .about").textContent()).toContain(
+        "offered in 0.1875 in, asked for 0.2500 in",
+      );
+      await page.keyboard.press("ControlOrMeta+z");
+      await soon(() => status(page)).toContain("STOP");
+      await soon(() => page.locator("#line .about").textContent()).not.toContain("offered");
+    }));
+
   it("letters of the list can be turned off", () =>
     reading("letters", {}, async ({ page }) => {
       await page.getByRole("button", { name: "Letters on" }).click();
@@ -530,6 +547,21 @@ describe("the look", () => {
         await place(page, "Cutting");
         await page.locator(".cuts figure svg").waitFor();
         await seen("cuts");
+        const least = (selector: string) =>
+          page
+            .locator(selector)
+            .evaluateAll((all) => Math.min(...all.map((one) => one.getBoundingClientRect().height)));
+        // The sheet with most cuts: the small ones keep their height, and letters can be read.
+        const cuts = new Session(SAMPLE, trade).cuts().map((sheet) => sheet.cuts.length);
+        await page
+          .locator(".cut-strip button")
+          .nth(cuts.indexOf(Math.max(...cuts)))
+          .click();
+        await soon(() => least(".cut-strip svg")).toBe(48); // 3 rem
+        await soon(() => least(".cuts figure text")).toBeGreaterThanOrEqual(7);
+        // No way to another place is out of sight.
+        const last = await page.locator("#places button").last().boundingBox();
+        expect(last!.x + last!.width).toBeLessThanOrEqual(look.width);
         await place(page, "More");
         await page.locator(".start h2").waitFor();
         await seen("start");
