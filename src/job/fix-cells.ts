@@ -20,13 +20,18 @@ export interface FixCell {
   readonly was: CellValue;
   readonly value: CellValue;
 }
-/** `lacks`: the header of a column that the bill would need and has not. */
-type FixCells = { readonly cells: readonly FixCell[] } | { readonly lacks: string };
+interface FixCells {
+  readonly cells: readonly FixCell[];
+  /** Headings that the bill would need and has not: among the cells they stand right of its table. */
+  readonly lacks: readonly string[];
+}
 
 /** @param at index of the line in the bill. */
 export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix): FixCells {
   const row = plan.rows[at]!;
-  if (!isLine(row)) return { cells: [] };
+  if (!isLine(row)) return { cells: [], lacks: [] };
+  const lacks: string[] = [];
+  const headings: FixCell[] = [];
   const [header = []] = table.matrix;
   const cells = new Map<number, FixCell>();
   let line = row;
@@ -34,19 +39,26 @@ export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix)
     const next = withChange(line, change);
     for (const key of COLUMNS_OF[change.kind]) {
       const column = BILL_COLUMNS[key];
-      const { index, size } = findColumn(header, { ...column, optional: true }, "bill");
+      const found = findColumn(header, { ...column, optional: true }, "bill");
+      const { size } = found;
+      const added = lacks.indexOf(column.headers[0]);
+      let index = found.index < 0 && added >= 0 ? header.length + added : found.index;
       const before = cells.get(index);
       const was = index < 0 ? null : (table.matrix[row.row - 1]?.[index] ?? null);
       const value = written(key, { change, asked: line, line: next, cell: before ? before.value : was }, size, system);
       if (value === undefined) continue;
       // The quote prints the description: where the bill has none somebody else must tell the customer.
       if (index < 0 && (isBlank(value) || key === "description")) continue;
-      if (index < 0) return { lacks: column.headers[0] };
+      if (index < 0) {
+        index = header.length + lacks.push(column.headers[0]) - 1;
+        const heading = { row: table.top, column: table.left + index, was: null, value: column.headers[0] };
+        headings.push(heading);
+      }
       cells.set(index, { row: table.top + row.row - 1, column: table.left + index, was, value });
     }
     line = next;
   }
-  return { cells: [...cells.values()].filter(({ was, value }) => was !== value) };
+  return { cells: [...[...cells.values()].filter(({ was, value }) => was !== value), ...headings], lacks };
 }
 
 const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {

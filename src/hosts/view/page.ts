@@ -1,7 +1,7 @@
 /** The page for people without Excel: the lines of a bill to work through, and behind them the workbook's tables. */
 import { element } from "../pane/dom/element.ts";
 import { guide } from "../pane/guide/guide.ts";
-import { lineView } from "../pane/line/line-view.ts";
+import { lacksSays, lineView } from "../pane/line/line-view.ts";
 import { BoardView } from "./board-view.ts";
 import { cutsView } from "./cuts-view.ts";
 import { takeDropped } from "./dropped.ts";
@@ -140,6 +140,7 @@ function addLine(): void {
 async function applyFix(row: number, isAgreed = false): Promise<void> {
   const { fix } = await engine.ask({ ask: "line", row });
   if (!fix) return say("No change that was tried betters this line.");
+  if (fix.lacks.length > 0) return say(lacksSays(fix));
   if (fix.isAsked && !isAgreed) {
     const agreed = offer("The customer agrees: change it", () => applyFix(row, true));
     say(`${fix.says}? `, agreed);
