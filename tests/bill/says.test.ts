@@ -183,6 +183,20 @@ describe("a fix in words", () => {
   });
 });
 
+it("a bend line along the grain is said of how the blank lies, and turning it is tried before it is offered", () => {
+  const metal = { Material: "6061-T6", Thickness: 0.125, Holes: 0, "Hole distance": null };
+  const line = { ...metal, Die: "V 1-1/2", Punch: "Round 1/2" };
+  const of = (Grain: string) => {
+    const plan = planned([bracket({ ...line, Grain })], shopOf());
+    return { plan, answer: plan.lines[0]! };
+  };
+  const along = of("along");
+  expect(problemsSay(along.answer.findings, "in").join(" ")).toMatch(/along the grain, as this one lies/);
+  const fix = along.plan.fix(along.answer)!;
+  expect(fix.changes).toEqual([{ kind: "grain", grain: "across" }]);
+  expect(of("across").answer.status).toBe(fix.reaches);
+});
+
 it("a vendor: days, and what its coat does to holes", () => {
   const coating = shopOf().stations.find(({ name }) => name === "Coating")!;
   expect(vendorSays(coating, 2, "in")).toBe("Coating outside, 5 vendor days, holes close by 0.006 in");
