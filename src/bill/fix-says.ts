@@ -3,16 +3,34 @@ import type { Finding, Subject } from "../calc/finding.ts";
 import type { UnitSystem } from "../units/system.ts";
 import type { Change } from "./lines/changes.ts";
 import type { Fix } from "./lines/fix.ts";
+import type { BillLine } from "./nouns/line.ts";
 import { figureSays } from "./says.ts";
 
 /** A fix as it is offered: "die V 2". What it reaches stands beside it. */
 export const fixSays = ({ changes }: Fix, system: UnitSystem): string =>
   changes.map((change) => changeSays(change, system)).join("; ");
 
-/** The same on a button: "Use die V 2". */
-export function offerSays(fix: Fix, system: UnitSystem): string {
-  const words = fixSays(fix, system);
-  return fix.changes[0]?.kind === "tools" ? `Use ${words}` : words.charAt(0).toUpperCase() + words.slice(1);
+/** The same on a button, every change with its verb: "Use die V 2". */
+export function offerSays({ changes }: Fix, system: UnitSystem): string {
+  const words = changes
+    .map((change) => `${change.kind === "tools" ? "use " : ""}${changeSays(change, system)}`)
+    .join("; ");
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** What the customer is offered in place of what was asked for; "" of a change that is the shop's own affair. */
+export function askedSays(change: Change, asked: BillLine, system: UnitSystem): string {
+  const length = (value: number, digits?: 1) => figureSays(value, "length", system, digits);
+  switch (change.kind) {
+    case "pieces":
+      return `offered in ${change.count} pieces of ${length(change.width)}, asked for 1 of ${length(asked.width)}`;
+    case "material":
+      return `offered in ${change.material.name}, asked for ${asked.material.name}`;
+    case "thickness":
+      return `offered in ${length(change.thickness, 1)}, asked for ${length(asked.nominal, 1)}`;
+    default:
+      return "";
+  }
 }
 
 function changeSays(change: Change, system: UnitSystem): string {
@@ -31,7 +49,7 @@ function changeSays(change: Change, system: UnitSystem): string {
     case "deburr":
       return `${change.station.toLowerCase()} the bend ends`;
     case "coat":
-      return `Operations: ${change.station}`;
+      return `send it to ${change.station}`;
     case "hole after":
       return "drill the hole after bending";
     case "waterjet":
@@ -41,9 +59,9 @@ function changeSays(change: Change, system: UnitSystem): string {
     case "pieces":
       return `make it of ${change.count} pieces, ${length(change.width)} each, if the customer agrees`;
     case "material":
-      return `${change.material.name} of this thickness, which is in Stock, if the customer agrees`;
+      return `use ${change.material.name} of this thickness, which is in Stock, if the customer agrees`;
     case "thickness":
-      return `${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock, if the customer agrees" : "if the customer agrees"}`;
+      return `make it ${figureSays(change.thickness, "length", system, 1)} thick, ${change.isStocked ? "which is in Stock, if the customer agrees" : "if the customer agrees"}`;
   }
 }
 

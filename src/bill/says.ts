@@ -82,7 +82,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
     `Radius about ${figure}; ${limit} is published, across the grain: keep the bend line across.`,
   "radius: cracks": ({ figure, limit, name }) =>
     `${name} cracks: radius about ${figure}, published least ${limit} across the grain.`,
-  "radius: along": ({ name }) => `${name} cracks with its bend line along the grain, and this one cannot lie across.`,
+  "radius: along": ({ name }) => `${name} cracks with its bend line along the grain, as this one lies.`,
   "radius: plate along": ({ figure, limit }) =>
     `Plate along the grain needs a radius of ${limit}; this gives about ${figure}: turn the blank.`,
   "radius: tighter than usual": ({ figure, limit }) =>

@@ -1,5 +1,5 @@
 /** A fix as cells of the bill: what is typed where, so that the workbook reaches what was promised. */
-import { offerSays } from "../bill/fix-says.ts";
+import { askedSays, offerSays } from "../bill/fix-says.ts";
 import { type Change, withChange } from "../bill/lines/changes.ts";
 import type { Fix } from "../bill/lines/fix.ts";
 import { type BillLine, isLine } from "../bill/nouns/line.ts";
@@ -20,13 +20,18 @@ export interface FixCell {
   readonly was: CellValue;
   readonly value: CellValue;
 }
-/** `lacks`: the header of a column that the bill would need and has not. */
-type FixCells = { readonly cells: readonly FixCell[] } | { readonly lacks: string };
+interface FixCells {
+  readonly cells: readonly FixCell[];
+  /** Headings that the bill would need and has not: among the cells they stand right of its table. */
+  readonly lacks: readonly string[];
+}
 
 /** @param at index of the line in the bill. */
 export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix): FixCells {
   const row = plan.rows[at]!;
-  if (!isLine(row)) return { cells: [] };
+  if (!isLine(row)) return { cells: [], lacks: [] };
+  const lacks: string[] = [];
+  const headings: FixCell[] = [];
   const [header = []] = table.matrix;
   const cells = new Map<number, FixCell>();
   let line = row;
@@ -34,18 +39,26 @@ export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix)
     const next = withChange(line, change);
     for (const key of COLUMNS_OF[change.kind]) {
       const column = BILL_COLUMNS[key];
-      const { index, size } = findColumn(header, { ...column, optional: true }, "bill");
+      const found = findColumn(header, { ...column, optional: true }, "bill");
+      const { size } = found;
+      const added = lacks.indexOf(column.headers[0]);
+      let index = found.index < 0 && added >= 0 ? header.length + added : found.index;
       const before = cells.get(index);
       const was = index < 0 ? null : (table.matrix[row.row - 1]?.[index] ?? null);
-      const value = written(key, { change, line: next, cell: before ? before.value : was }, size, system);
+      const value = written(key, { change, asked: line, line: next, cell: before ? before.value : was }, size, system);
       if (value === undefined) continue;
-      if (index < 0 && isBlank(value)) continue;
-      if (index < 0) return { lacks: column.headers[0] };
+      // The quote prints the description: where the bill has none somebody else must tell the customer.
+      if (index < 0 && (isBlank(value) || key === "description")) continue;
+      if (index < 0) {
+        index = header.length + lacks.push(column.headers[0]) - 1;
+        const heading = { row: table.top, column: table.left + index, was: null, value: column.headers[0] };
+        headings.push(heading);
+      }
       cells.set(index, { row: table.top + row.row - 1, column: table.left + index, was, value });
     }
     line = next;
   }
-  return { cells: [...cells.values()].filter(({ was, value }) => was !== value) };
+  return { cells: [...[...cells.values()].filter(({ was, value }) => was !== value), ...headings], lacks };
 }
 
 const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {
@@ -56,14 +69,15 @@ const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {
   "hole after": ["holeDistance"],
   waterjet: ["route"],
   "trim after": ["flanges", "crossFlanges"],
-  pieces: ["quantity", "width"],
-  material: ["material"],
-  thickness: ["thickness", "actual"],
+  pieces: ["quantity", "width", "description"],
+  material: ["material", "description"],
+  thickness: ["thickness", "actual", "description"],
 };
 
 interface Typed {
   readonly change: Change;
-  /** With the change. */
+  /** Without the change, and with it. */
+  readonly asked: BillLine;
   readonly line: BillLine;
   readonly cell: CellValue;
 }
@@ -71,12 +85,14 @@ interface Typed {
 /** What is typed into the column; undefined where the change leaves it as it is. */
 function written(
   key: BillColumn,
-  { change, line, cell }: Typed,
+  { change, asked, line, cell }: Typed,
   size: number | undefined,
   system: UnitSystem,
 ): CellValue | undefined {
   const length = (value: number) => Number((size ? value / size : fromInternal(value, "length", system)).toFixed(6));
   switch (key) {
+    case "description":
+      return [cell, askedSays(change, asked, system)].filter((words) => !isBlank(words)).join("; ");
     case "die":
     case "punch":
     case "brake":
@@ -113,12 +129,19 @@ function written(
 }
 
 /** A fix as page and pane offer it: its words, and the cells that applying it writes. */
-export type FixOffer = { readonly says: string; readonly reaches: Status } & FixCells;
+export type FixOffer = {
+  readonly says: string;
+  readonly reaches: Status;
+  /** Only the customer can agree to it. */
+  readonly isAsked: boolean;
+} & FixCells;
 
 /** undefined where the line is clear, or nothing betters it. */
 export function fixOffer(job: JobPlan, line: LineAnswer): FixOffer | undefined {
   const fix = job.plan.fix(line);
   if (!fix) return undefined;
-  const cells = fixCells(job, job.plan.lines.indexOf(line), fix);
-  return { says: offerSays(fix, job.system), reaches: fix.reaches, ...cells };
+  const at = job.plan.lines.indexOf(line);
+  const row = job.plan.rows[at]!;
+  const isAsked = isLine(row) && fix.changes.some((change) => askedSays(change, row, job.system) !== "");
+  return { says: offerSays(fix, job.system), reaches: fix.reaches, isAsked, ...fixCells(job, at, fix) };
 }

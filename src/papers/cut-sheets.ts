@@ -1,10 +1,11 @@
 /** The sheets as the shear cuts them, one after another: each drawn, with its cuts in words by the numbers of the drawing. */
-import { cutsInOrder } from "../bill/cut/cuts-in-order.ts";
+import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../bill/cut/offcuts.ts";
 import type { BillPlan } from "../bill/plan.ts";
-import { show, showReading } from "../units/show.ts";
+import { show, showNumber, showReading } from "../units/show.ts";
+import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
-import { sheetDrawn } from "./shear-cuts.ts";
+import { heldIn, measuredBy, releasesOf, sheetDrawn, turnAndLift } from "./shear-cuts.ts";
 
 export interface CutSheet {
   readonly title: string;
@@ -20,6 +21,7 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
   const { system } = plan.shop;
   const { groups } = plan;
   const offcuts = offcutsOf(groups);
+  const releases = releasesOf(plan);
   return groups.flatMap((group) => {
     const all = cutsInOrder(group, plan.shop, offcuts);
     return (group.plan?.patterns ?? []).map((pattern): CutSheet => {
@@ -36,11 +38,20 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
           drawn,
           system,
         ).svg,
-        cuts: rows.map(({ row, piece, drops, onTable }) => ({
-          number: row.seq,
-          says: `${piece}: set ${showReading(row.measure, system)}; drops ${drops || "nothing"}; on table ${onTable || "nothing"}`,
-        })),
+        cuts: rows.map((cut) => ({ number: cut.row.seq, says: cutSays(cut, heldIn(group, releases)(cut), system) })),
       };
     });
   });
+}
+
+/** The row of the paper's cut list as a sentence, in the order it is done. */
+function cutSays(cut: CutInWords, held: string, system: UnitSystem): string {
+  const { row, piece, drops, onTable } = cut;
+  const before = turnAndLift(cut);
+  return [
+    `${piece}: ${before === "" ? "" : `${before}; `}set ${showReading(row.measure, system)}, ${measuredBy(cut)}`,
+    row.strokes === 1 ? "1 stroke" : `${showNumber(row.strokes, 7)} strokes`,
+    `drops ${drops || "nothing"}${held === "" ? "" : `, ${held}`}`,
+    `on table ${onTable || "nothing"}`,
+  ].join("; ");
 }

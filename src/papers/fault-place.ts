@@ -3,8 +3,8 @@ import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { Finding } from "../bill/problems.ts";
 
 export type FaultPlace =
-  /** Every bend: all of them have the same radius. */
-  | { readonly kind: "bent"; readonly bends: true }
+  /** Every bend, as all of them have the same radius; or the sharpest, which force is asked for. */
+  | { readonly kind: "bent"; readonly bends: "all" | "sharpest" }
   /** A flange, counted from 0. */
   | { readonly kind: "bent"; readonly flange: number }
   /** Nearer than this, mm, to a flange's inside face no hole keeps its shape. */
@@ -20,7 +20,9 @@ export function faultPlace({ about, kind, figure, limit }: Finding, plan: LinePl
   switch (about) {
     case "radius":
     case "drawing radius":
-      return { kind: "bent", bends: true };
+      return { kind: "bent", bends: "all" };
+    case "brake force":
+      return second ? undefined : { kind: "bent", bends: "sharpest" };
     case "hole":
       return limit === undefined ? undefined : { kind: "bent", holesFrom: limit };
     case "room":

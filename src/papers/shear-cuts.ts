@@ -86,7 +86,7 @@ function edgesOf({ edgesSheared }: StockSheet, rows: readonly CutInWords[]): str
   return edgesSheared ? "sheared edges" : "mill edges, nothing trimmed: square the sheet first";
 }
 
-const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
+export const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
   new Map(lines.flatMap((line) => (line.plan ? [[line.plan, releaseOf(line)] as const] : [])));
 
 /** A to Z, then AA and so on. */
@@ -101,7 +101,7 @@ export const sheetOf = ({ material, thickness, shear, cutter }: CutGroup, { shop
   `${material.name} ${show(thickness, "length", system, 4)}, ${shear?.name ?? cutter}`;
 
 /** Which blanks of a sheet wait for somebody to accept their checks. */
-const heldIn =
+export const heldIn =
   ({ lineOf }: CutGroup, releases: ReadonlyMap<LinePlan, Release>) =>
   ({ row }: CutInWords): string =>
     [...row.drops, ...row.onTable]
@@ -125,23 +125,31 @@ const cutTable = (rows: readonly CutInWords[], held: (row: CutInWords) => string
       { title: "Done" },
     ],
     rows.map((cut): Cell[] => {
-      const { row, piece, onTape, drops, onTable, lift } = cut;
+      const { row, piece, onTape, drops, onTable } = cut;
       const waits = held(cut);
       return [
         String(row.seq),
         fixed(row.measure, system),
         onTape,
-        row.by === "mark" ? `mark: ${row.measured === "drops" ? "drops" : "on table"}` : row.by,
+        measuredBy(cut),
         piece,
         { markup: `${text(drops)}${waits === "" ? "" : ` <b class="held-mark">${text(waits)}</b>`}` },
         onTable,
         showNumber(row.strokes, 7),
-        [row.turn ? "turn" : "", lift].filter((word) => word !== "").join("; "),
+        turnAndLift(cut),
         { markup: BOX },
       ];
     }),
     "cuts",
   );
+
+/** Back gauge, front stop or a mark, and then on which side of the blade. */
+export const measuredBy = ({ row: { by, measured } }: CutInWords): string =>
+  by === "mark" ? `mark: ${measured === "drops" ? "drops" : "on table"}` : by;
+
+/** What is done with the piece before it is cut. */
+export const turnAndLift = ({ row, lift }: CutInWords): string =>
+  [row.turn ? "turn" : "", lift].filter((word) => word !== "").join("; ");
 
 /** Decimals a gauge is set to, all of them printed so that they stand below each other. */
 const fixed = (value: number, system: UnitSystem): string => {

@@ -170,17 +170,31 @@ describe("a fix in words", () => {
     [{ kind: "hole after" }, "drill the hole after bending"],
     [{ kind: "waterjet" }, "cut it on the waterjet"],
     [{ kind: "deburr", station: "Deburr" }, "deburr the bend ends"],
-    [{ kind: "coat", station: "Coating" }, "Operations: Coating"],
+    [{ kind: "coat", station: "Coating" }, "send it to Coating"],
     [{ kind: "pieces", count: 2, width: mm(1600.2) }, "make it of 2 pieces, 63.000 in each, if the customer agrees"],
-    [{ kind: "thickness", thickness: mm(3.175), isStocked: false }, "0.1250 in thick, if the customer agrees"],
+    [{ kind: "thickness", thickness: mm(3.175), isStocked: false }, "make it 0.1250 in thick, if the customer agrees"],
     [
       { kind: "thickness", thickness: mm(3.175), isStocked: true },
-      "0.1250 in thick, which is in Stock, if the customer agrees",
+      "make it 0.1250 in thick, which is in Stock, if the customer agrees",
     ],
     [{ kind: "trim after", flange: mm(25.4) }, "make the short flange 1.000 in and trim it after bending"],
   ] as const)("%j", (change, said) => {
     expect(fixSays({ changes: [change], reaches: "clear" }, "in")).toBe(said);
   });
+});
+
+it("a bend line along the grain is said of how the blank lies, and turning it is tried before it is offered", () => {
+  const metal = { Material: "6061-T6", Thickness: 0.125, Holes: 0, "Hole distance": null };
+  const line = { ...metal, Die: "V 1-1/2", Punch: "Round 1/2" };
+  const of = (Grain: string) => {
+    const plan = planned([bracket({ ...line, Grain })], shopOf());
+    return { plan, answer: plan.lines[0]! };
+  };
+  const along = of("along");
+  expect(problemsSay(along.answer.findings, "in").join(" ")).toMatch(/along the grain, as this one lies/);
+  const fix = along.plan.fix(along.answer)!;
+  expect(fix.changes).toEqual([{ kind: "grain", grain: "across" }]);
+  expect(of("across").answer.status).toBe(fix.reaches);
 });
 
 it("a vendor: days, and what its coat does to holes", () => {

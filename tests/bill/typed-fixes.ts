@@ -83,9 +83,8 @@ export function triedFixes(given: RandomBill): TriedFix[] {
     calculator.change(edits.map(({ column, ...edit }) => ({ ...edit, column, value: cells[column] ?? null })));
     const written = fixCells(job, line, job.plan.fix(job.plan.lines[line]!)!);
     const sameCells =
-      "cells" in written &&
       JSON.stringify(written.cells.map(({ row, column, value }) => [row, column, plain(value)]).sort()) ===
-        JSON.stringify(edits.map(({ row, column, value }) => [row, column, plain(value)]).sort());
+      JSON.stringify(edits.map(({ row, column, value }) => [row, column, plain(value)]).sort());
     return [{ line, fix, promised, reached, from, sameCells }];
   });
 }
@@ -122,9 +121,9 @@ function typedPart(part: string, cells: Cells): Record<string, CellValue> {
   }
   const pieces = /^make it of (\d) pieces, ([\d.]+) in each, if the customer agrees$/.exec(part);
   if (pieces) return { Quantity: Number(cells["Quantity"]) * Number(pieces[1]), Width: Number(pieces[2]) };
-  const steel = /^(.+) of this thickness, which is in Stock, if the customer agrees$/.exec(part);
+  const steel = /^use (.+) of this thickness, which is in Stock, if the customer agrees$/.exec(part);
   if (steel) return { Material: steel[1]! };
-  const thick = /^([\d.]+) in thick, /.exec(part);
+  const thick = /^make it ([\d.]+) in thick, /.exec(part);
   if (thick) return { Thickness: Number(thick[1]) };
   return Object.fromEntries(
     part.split(", ").map((tool) => {

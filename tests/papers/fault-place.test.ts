@@ -20,6 +20,7 @@ describe("the worst of a line", () => {
   it.each([
     ["RT-10", "Bent", 1, "a radius that cracks: at its one bend"],
     ["LC-11", "Bent", 2, "a radius tighter than usual: at each of its two bends"],
+    ["DF-09", "Bent", 2, "a force that the brake has not: at its two bends, equally sharp"],
     ["DF-10", "Flat", 4, "a bend longer than the bed: at both ends of its two bend lines"],
     ["RT-05", "Bent", 2, "a hole that goes oval: the stretch beside the bend, on both flanges"],
     ["RT-08", "Hit 1: end of bend 1", 1, "a flange that barely rests on the die: at its end"],

@@ -25,8 +25,6 @@ export class BoardView {
   /** Rows in the order they are shown in: nothing moves by itself when a line gets better. */
   #shown: number[] = [];
   #selected: number | undefined;
-  /** Letters are keys while the list has the focus. */
-  areKeysOn = true;
 
   constructor(
     counters: HTMLElement,
@@ -78,6 +76,19 @@ export class BoardView {
   /** Which lines are late is known a while after the rest. */
   figures({ late }: JobFigures): void {
     this.#counters.late(late);
+  }
+
+  focus(): void {
+    this.#list.focus();
+  }
+
+  /** The keys that the foot of the page names. Answers whether it is one. */
+  letter(letter: string): boolean {
+    if (letter === "n") this.step(1);
+    else if (letter === "p") this.step(-1);
+    else if (letter === "f" && this.#selected !== undefined) this.events.fix(this.#selected);
+    else return false;
+    return true;
   }
 
   select(row: number, open = false): void {
@@ -173,12 +184,8 @@ export class BoardView {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const at = this.#shown.indexOf(this.#selected ?? -1);
     const move = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: this.#shown.length - 1 }[event.key];
-    const letter = this.areKeysOn ? event.key.toLowerCase() : "";
     const row = move === undefined ? undefined : this.#shown[Math.max(0, Math.min(move, this.#shown.length - 1))];
     if (row !== undefined) this.select(row);
-    else if (letter === "n") this.step(1);
-    else if (letter === "p") this.step(-1);
-    else if (letter === "f" && this.#selected !== undefined) this.events.fix(this.#selected);
     else if (event.key === "Enter" && this.#selected !== undefined) this.select(this.#selected, true);
     else return;
     event.preventDefault();

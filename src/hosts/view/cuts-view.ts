@@ -14,7 +14,7 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
   let at = 0;
   const title = element("h2");
   const about = element("p", { class: "hint" });
-  const picture = element("figure");
+  const picture = element("figure", { tabindex: "0", "aria-label": "The sheet as it is cut" }); // it scrolls on a phone
   const named = element("p", { class: "named", role: "status" });
   const list = element("ol");
   const strip = element("div", { class: "cut-strip", role: "group", "aria-label": "Sheets" });

@@ -2,6 +2,7 @@
  * A table grows by the row below it when somebody types there, as sheets do: what reads the table reads the new row too.
  * Not where the next row is taken, the table has a row of totals, or its columns are calculated: those are Excel's to fill.
  */
+import type { Table } from "../../sheet/evaluate/table.ts";
 import { columnLetters } from "../../sheet/formula/address.ts";
 import { readTable } from "../../sheet/workbook/read-table.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
@@ -34,19 +35,28 @@ export function grownTable(
   const rows = new Set(typed.filter((cell) => cell.sheet === index).map((cell) => cell.row));
   let bottom = row;
   while (rows.has(bottom + 1) && isFree(bottom + 1)) bottom++;
-  const relation = workbook.package
-    .relationships(sheet.part)
-    .find(
-      ({ type, target }) =>
-        type === "table" && readTable(workbook.package.text(target) ?? "", index)?.name === table.name,
-    );
-  const xml = relation && workbook.package.text(relation.target);
-  if (!xml) return undefined;
-  const area = (last: number) =>
-    `${columnLetters(table.left)}${table.top + 1}:${columnLetters(table.right)}${last + 1}`;
-  // The table's own place and that of its filter.
-  const grown = xml.replace(/\bref=(["'])([^"']*)\1/g, (whole, quote: string, ref: string) =>
-    ref.replaceAll("$", "") === area(table.bottom) ? `ref=${quote}${area(bottom)}${quote}` : whole,
-  );
-  return grown === xml ? undefined : { part: relation.target, xml: grown };
+  return withArea(workbook, table, { ...table, bottom });
 }
+
+/** The part of a table that takes another area: its own place and that of its filter; undefined where nothing changes. */
+export function withArea(
+  { package: file, sheets }: Workbook,
+  table: Table,
+  area: Table,
+  change: (xml: string) => string = (xml) => xml,
+): GrownTable | undefined {
+  const relation = file
+    .relationships(sheets[table.sheet]!.part)
+    .find(
+      ({ type, target }) => type === "table" && readTable(file.text(target) ?? "", table.sheet)?.name === table.name,
+    );
+  const xml = relation && file.text(relation.target);
+  if (!xml) return undefined;
+  const grown = xml.replace(/\bref=(["'])([^"']*)\1/g, (whole, quote: string, ref: string) =>
+    ref.replaceAll("$", "") === areaOf(table) ? `ref=${quote}${areaOf(area)}${quote}` : whole,
+  );
+  return grown === xml ? undefined : { part: relation.target, xml: change(grown) };
+}
+
+const areaOf = ({ left, top, right, bottom }: Table): string =>
+  `${columnLetters(left)}${top + 1}:${columnLetters(right)}${bottom + 1}`;

@@ -5,22 +5,22 @@ export interface KeyActions {
   step(which: "undo" | "redo"): void;
   save(): void;
   add(): void;
-  /** Single letters act in the list, or not. */
-  letters(areOn: boolean): void;
+  /** A letter without Ctrl, outside a field. Answers whether it did something. */
+  letter(letter: string): boolean;
 }
 
-/** Regions of the page in the order F6 goes round. */
-const REGIONS = ["#counters", "#work", "#line", "#places"];
+/** Regions of the page in the order F6 goes round, from wherever nothing has the focus: the list or the table first. */
+const REGIONS = ["#work", "#line", "#places", "#counters"];
 const MAIN = "[role=listbox], [role=grid]";
 const FOCUSABLE = 'button:not([disabled]), [tabindex="0"], input, textarea, select, a[href]';
 
 export function listenToKeys(actions: KeyActions): void {
+  let areLettersOn = true;
   const letters = element("button", { type: "button", "aria-pressed": "true" }, "Letters on");
   letters.addEventListener("click", () => {
-    const areOn = letters.getAttribute("aria-pressed") !== "true";
-    letters.setAttribute("aria-pressed", String(areOn));
-    letters.textContent = areOn ? "Letters on" : "Letters off";
-    actions.letters(areOn);
+    areLettersOn = !areLettersOn;
+    letters.setAttribute("aria-pressed", String(areLettersOn));
+    letters.textContent = areLettersOn ? "Letters on" : "Letters off";
   });
   const said = (key: string, words: string) => element("span", {}, element("kbd", {}, key), ` ${words}`);
   document
@@ -38,10 +38,14 @@ export function listenToKeys(actions: KeyActions): void {
       event.preventDefault();
       nextRegion(event.shiftKey ? -1 : 1);
     }
-    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    if (event.altKey) return;
     const key = event.key.toLowerCase();
-    // In a field undoing means the field's own text.
-    const isField = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement;
+    // In a field a letter is typed, and undoing means the field's own text.
+    const isField = (event.target as Element).closest?.("input, textarea, select") != null;
+    if (!(event.ctrlKey || event.metaKey)) {
+      if (!isField && areLettersOn && actions.letter(key)) event.preventDefault();
+      return;
+    }
     const action =
       key === "s"
         ? actions.save

@@ -1,7 +1,7 @@
 /** The page for people without Excel: the lines of a bill to work through, and behind them the workbook's tables. */
 import { element } from "../pane/dom/element.ts";
 import { guide } from "../pane/guide/guide.ts";
-import { lineView } from "../pane/line/line-view.ts";
+import { lacksSays, lineView } from "../pane/line/line-view.ts";
 import { BoardView } from "./board-view.ts";
 import { cutsView } from "./cuts-view.ts";
 import { takeDropped } from "./dropped.ts";
@@ -13,7 +13,8 @@ import { listenToKeys } from "./keys.ts";
 import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
-import type { Board, ChangedView, Edit, Edited, Opened } from "./protocol.ts";
+import type { Board, ChangedView, Edit, Edited, Opened, Place } from "./protocol.ts";
+import { attempt, offer, say } from "./said.ts";
 import { StartView } from "./start-view.ts";
 import { TablesView } from "./tables-view.ts";
 
@@ -29,26 +30,12 @@ let files = new Files("");
 let board: Board | undefined;
 let isUnsaved = false;
 
-const say = (...words: (Node | string)[]) => byId("message").replaceChildren(...words);
-const offer = (words: string, action: () => Promise<void>): HTMLElement => {
-  const made = element("button", { type: "button" }, words);
-  made.addEventListener("click", () => void attempt(action));
-  return made;
-};
-/** Runs what a person asked for; what goes wrong is said, an end they asked for is no fault. Answers whether it was done. */
-async function attempt(action: () => Promise<unknown>): Promise<boolean> {
-  try {
-    await action();
-    return true;
-  } catch (problem) {
-    say(problem instanceof Ended ? "Ended; nothing was changed." : (problem as Error).message);
-    return false;
-  }
-}
-
 const lines = new BoardView(byId("counters"), {
   selected: (row, isOpened) => {
-    if (isOpened) places.screen("line");
+    if (isOpened) {
+      places.screen("line");
+      say(""); // what was said was of another line
+    }
     void attempt(() => showLine(row));
   },
   fix: (row) => void attempt(() => applyFix(row)),
@@ -113,7 +100,10 @@ function show(opened: Opened): void {
   if (board) lines.update(board);
   start.missing(board?.missing);
   places.reset(opened.sheets, board !== undefined);
-  if (board) lines.first();
+  if (board) {
+    lines.first();
+    lines.focus();
+  }
   showHistory();
   finishSoon();
 }
@@ -122,7 +112,7 @@ async function showLine(row: number): Promise<void> {
   shownLine = row;
   const { report, fix } = await engine.ask({ ask: "line", row });
   if (shownLine !== row || !report) return; // the person has moved on
-  const inTable = offer("Show in the table", async () => goTo(row));
+  const inTable = offer("Show in the table", async () => goTo({ ...board!.header, row: board!.header.row + row - 1 }));
   const view = lineView(report, fix, () => void attempt(() => applyFix(row)));
   const drawings = element("button", { type: "button", class: "to-drawings" }, "Drawings, hit by hit");
   drawings.addEventListener("click", () => places.screen("drawing"));
@@ -131,11 +121,9 @@ async function showLine(row: number): Promise<void> {
   byId("line").replaceChildren(view);
 }
 
-function goTo(row: number): void {
-  const { header } = board!;
-  const at = { row: header.row + row - 1, column: header.column };
-  places.openSheet(header.sheet);
-  void attempt(() => tables.show(header.sheet, at).then(() => tables.focus()));
+function goTo({ sheet, row, column }: Place): void {
+  places.openSheet(sheet);
+  void attempt(() => tables.show(sheet, { row, column }).then(() => tables.focus()));
 }
 
 /** Where the next line is typed. */
@@ -144,13 +132,20 @@ function addLine(): void {
     places.open("start");
     return;
   }
-  const { sheet, ...at } = board.next;
-  places.openSheet(sheet);
-  void attempt(() => tables.show(sheet, at).then(() => tables.focus()));
+  goTo(board.next);
   say("Type the new line here, right below the table: it belongs to it then.");
 }
 
-async function applyFix(row: number): Promise<void> {
+/** What only the customer can agree to is asked first. */
+async function applyFix(row: number, isAgreed = false): Promise<void> {
+  const { fix } = await engine.ask({ ask: "line", row });
+  if (!fix) return say("No change that was tried betters this line.");
+  if (fix.lacks.length > 0) return say(lacksSays(fix));
+  if (fix.isAsked && !isAgreed) {
+    const agreed = offer("The customer agrees: change it", () => applyFix(row, true));
+    say(`${fix.says}? `, agreed);
+    return agreed.focus();
+  }
   const { says = "" } = await made(() => engine.fix(row));
   say(
     `${says} `,
@@ -194,6 +189,7 @@ async function lookAgain(): Promise<void> {
 
 const step = (which: "undo" | "redo"): Promise<void> =>
   inTurn(async () => {
+    say("");
     await history.step(which, async (edits: readonly Edit[]) => {
       const { sheet, row, column } = edits[0]!;
       const wasTable = places.isTable;
@@ -276,9 +272,7 @@ button("cancel").addEventListener("click", () =>
 listenToKeys({
   step: (which) => void attempt(() => step(which)),
   save: () => void attempt(save),
-  letters: (areOn) => {
-    lines.areKeysOn = areOn;
-  },
+  letter: (letter) => places.isLines && lines.letter(letter),
   add: addLine,
 });
 takeDropped(async (name, bytes, isWorkbook) => {

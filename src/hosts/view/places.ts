@@ -40,6 +40,10 @@ export class Places {
     });
   }
 
+  get isLines(): boolean {
+    return this.#open === undefined;
+  }
+
   get isTable(): boolean {
     return typeof this.#open === "number";
   }

@@ -38,6 +38,7 @@ import { rowEdits } from "./row-edits.ts";
 import { groupOf, sheetView } from "./sheet-view.ts";
 import type { Trade } from "./trade.ts";
 import { asTyped, typedValue } from "./typed-value.ts";
+import { widerTable, withColumns } from "./wider-table.ts";
 
 /** Why a long call keeps its old answer for now. */
 const LATER = "volatile";
@@ -151,7 +152,7 @@ export class Session {
   /** Throws Refusal where the cell or what is typed is not taken; nothing has changed then. */
   edit(...edits: readonly Edit[]): ChangedView[] {
     // All or none: what is refused is found before anything is typed.
-    const typed = edits.map((edit) => this.#read(edit));
+    const typed = this.#read(edits);
     this.#makeRoom(typed);
     for (const cell of typed) this.#typed.set(`${cell.sheet} ${cell.row} ${cell.column}`, cell);
     this.#calculator.change(typed);
@@ -164,12 +165,8 @@ export class Session {
   fix(row: number): { changes: ChangedView[]; done: DoneEdit[] | undefined; says: string } {
     const before = this.#jobNow();
     const offer = this.line(row).fix;
-    if (!before || !offer || !("cells" in offer))
-      throw wrong(
-        "line",
-        "one with a fix that the bill has columns for",
-        offer && "lacks" in offer ? offer.lacks : null,
-      );
+    if (!before || !offer || offer.lacks.length > 0)
+      throw wrong("line", "one with a fix that the bill has columns for", offer?.lacks.join(" and ") ?? null);
     const { sheet } = headerOf(before, this.#workbook);
     const edits = offer.cells.map(({ row, column, value }) => {
       const at = { sheet, row, column };
@@ -184,9 +181,10 @@ export class Session {
   line(row: number): { report: LineReport | undefined; fix: FixOffer | undefined } {
     const job = this.#jobNow();
     const line = job?.plan.lines.find((each) => each.row === row);
+    const offer = job && line && this.trade.fixOffer(job, line);
     return {
       report: job && line && this.trade.lineReport(line, job.plan),
-      fix: job && line && this.trade.fixOffer(job, line),
+      fix: offer && withColumns(this.#workbook, offer, headerOf(job!, this.#workbook)),
     };
   }
 
@@ -210,17 +208,23 @@ export class Session {
     return this.#workbook.sheets.flatMap((sheet, index) => this.#differences(sheet, index));
   }
 
-  #read({ sheet, row, column, typed }: Edit): TypedCell {
-    const locked = lockedBy(this.#workbook, { sheet, row, column });
-    if (locked) throw wrong("cell", "one that is typed, not calculated", cellName(row, column), locked);
-    return { sheet, row, column, value: typedValue(typed, this.#isText({ sheet, row, column })) };
+  #read(edits: readonly Edit[]): TypedCell[] {
+    const cells = edits.map(({ typed, ...at }) => ({ ...at, value: typedValue(typed, this.#isText(at)) }));
+    for (const cell of cells) {
+      const locked = lockedBy(this.#workbook, cell);
+      if (locked && !widerTable(this.#workbook, cell, cells))
+        throw wrong("cell", "one that is typed, not calculated", cellName(cell.row, cell.column), locked);
+    }
+    return cells;
   }
 
-  /** Tables grow by what is typed right below them. */
+  /** Tables grow by what is typed right below them, or as a heading right of them. */
   #makeRoom(typed: readonly TypedCell[]): void {
     const filled = typed.filter(({ value }) => value !== null);
     for (;;) {
-      const grown = filled.map((cell) => grownTable(this.#workbook, cell, filled)).find((table) => table);
+      const grown =
+        filled.map((cell) => grownTable(this.#workbook, cell, filled)).find((table) => table) ??
+        typed.map((cell) => widerTable(this.#workbook, cell, typed)).find((table) => table);
       if (!grown) return;
       // The table's formulas are read anew; what was put off stays put off.
       this.#open(editedBytes(this.#workbook, [...this.#typed.values()], grown));

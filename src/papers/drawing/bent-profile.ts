@@ -75,7 +75,7 @@ const LARGEST = 1.5; // a small clip is not drawn larger than this
 
 /** What is marked on the part. */
 export interface BentFault {
-  readonly bends?: true;
+  readonly bends?: "all" | "sharpest";
   /** Counted from 0. */
   readonly flange?: number;
   /** From a flange's inside face, mm. */
@@ -126,7 +126,10 @@ function markFault(
   put: (point: Point) => Point,
   { bends, flange, holesFrom }: BentFault,
 ): void {
-  if (bends) for (const { mold } of corners) ring(ink, put(mold));
+  const angles = part.bends.map(({ angle }) => Math.abs(angle));
+  corners.forEach(({ mold }, i) => {
+    if (bends === "all" || (bends === "sharpest" && angles[i] === Math.max(...angles))) ring(ink, put(mold));
+  });
   if (flange !== undefined) {
     const { from, to } = legEnds(part, corners, flange, part.flanges[flange]!);
     ring(ink, put([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]));

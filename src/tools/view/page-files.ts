@@ -1,7 +1,7 @@
 /** The page as files to serve: scripts bundled, styles joined. */
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
-import { build } from "esbuild";
+import { build, transform } from "esbuild";
 
 export interface PageFile {
   readonly type: string;
@@ -22,10 +22,11 @@ const HTML = "text/html; charset=utf-8";
 /** `root` is the repository's top. */
 export async function pageFiles(root: string): Promise<ReadonlyMap<string, PageFile>> {
   const read = (path: string) => readFileSync(resolve(root, path));
-  const styles = STYLES.map((path) => read(path).toString("utf8"));
+  const styles = STYLES.map((path) => read(path).toString("utf8")).join("\n");
+  const { code } = await transform(styles, { loader: "css", minify: true });
   return new Map<string, PageFile>([
     ["", { type: HTML, content: read("src/hosts/view/index.html") }],
-    ["page.css", { type: CSS, content: Buffer.from(styles.join("\n")) }],
+    ["page.css", { type: CSS, content: Buffer.from(code) }],
     ...(await bundled(root, SCRIPTS)),
   ]);
 }

@@ -30,7 +30,7 @@ describe("a finish", () => {
     const plan = planned([bracket({ ...CLEAR, Finish: "powder black" })], shopOf());
     const line = answerOf(plan, "HB1");
     const fix = plan.fix(line);
-    expect([line.status, fix && fixSays(fix, "in"), fix?.reaches]).toEqual(["check", "Operations: Coating", "clear"]);
+    expect([line.status, fix && fixSays(fix, "in"), fix?.reaches]).toEqual(["check", "send it to Coating", "clear"]);
     const coated = planned([bracket({ ...CLEAR, Finish: "powder black", Operations: "Coating" })], shopOf());
     expect(coated.money.charges.total).toBeGreaterThan(plan.money.charges.total);
     const bare = planned([bracket({ ...CLEAR, Finish: "powder black" })], without("Coating"));

@@ -135,16 +135,20 @@ describe("the lines of a bill", () => {
 
   it("a whole task by keyboard alone: open, next problem, apply its fix, undo, add a line, save", () =>
     visit("by-keyboard", {}, async ({ page, saved }) => {
+      const focused = () => page.evaluate(() => document.activeElement?.getAttribute("role"));
+      await soon(focused).toBe("listbox"); // at once: the keys that the foot names act from the first screen on
       await settled(page);
-      await page.keyboard.press("F6"); // the counters
-      await page.keyboard.press("F6"); // the list
-      await soon(() => page.evaluate(() => document.activeElement?.getAttribute("role"))).toBe("listbox");
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+      await page.keyboard.press("F6");
+      await soon(focused).toBe("listbox");
       const title = () => page.locator("#line h2").textContent();
       const first = await title();
+      await page.evaluate(() => (document.activeElement as HTMLElement).blur());
       await page.keyboard.press("n");
       await soon(title).not.toBe(first);
-      // On to the first that has a fix which makes it clear.
-      for (let i = 0; i < 30 && !(await page.locator("#line .apply", { hasText: "then clear" }).count()); i++) {
+      // On to the first that has a fix which makes it clear, and that nobody need be asked for.
+      const clears = page.locator("#line .apply", { hasText: "then clear", hasNotText: "customer" });
+      for (let i = 0; i < 30 && !(await clears.count()); i++) {
         const before = await title();
         await page.keyboard.press("n");
         await soon(title).not.toBe(before);
@@ -191,6 +195,36 @@ describe("the lines of a bill", () => {
       await page.locator("#message").getByRole("button", { name: "Undo" }).click();
       await soon(() => status(page)).toContain("CHECK");
       await soon(() => cell(page, "I", 22).textContent()).not.toBe(wanted);
+    }));
+
+  it("what only the customer can agree to is asked before a key applies it, and the bill says so then", () =>
+    visit("asked", {}, async ({ page }) => {
+      await page.locator("[role=option]", { hasText: "DF-09" }).click(); // no brake has the force: a thinner sheet
+      await soon(() => page.locator("#line h2").textContent()).toContain("DF-09");
+      await page.keyboard.press("f");
+      await soon(() => said(page)).toContain("if the customer agrees?");
+      expect(await status(page)).toContain("STOP");
+      await page.keyboard.press("Enter");
+      await soon(() => status(page)).not.toContain("STOP");
+      await soon(() => page.locator("#line .about").textContent()).toContain(
+        "offered in 0.1875 in, asked for 0.2500 in",
+      );
+      await page.keyboard.press("ControlOrMeta+z");
+      await soon(() => status(page)).toContain("STOP");
+      await soon(() => page.locator("#line .about").textContent()).not.toContain("offered");
+    }));
+
+  it("a fix that needs a column the bill has not adds it by the same key, and undoing takes both back", () =>
+    visit("column", {}, async ({ page }) => {
+      await page.locator("[role=option]", { hasText: "WW-08" }).click();
+      await soon(() => page.locator("#line .apply").textContent()).toMatch(/^Add the column Brake, use die /);
+      await page.keyboard.press("f");
+      await soon(() => status(page)).toContain("CLEAR");
+      await page.keyboard.press("ControlOrMeta+z");
+      await soon(() => status(page)).toContain("CHECK");
+      await soon(() => said(page)).toBe("Undone.");
+      await page.keyboard.press("n");
+      await soon(() => said(page)).toBe("");
     }));
 
   it("letters of the list can be turned off", () =>
@@ -527,6 +561,21 @@ describe("the look", () => {
         await place(page, "Cutting");
         await page.locator(".cuts figure svg").waitFor();
         await seen("cuts");
+        const least = (selector: string) =>
+          page
+            .locator(selector)
+            .evaluateAll((all) => Math.min(...all.map((one) => one.getBoundingClientRect().height)));
+        // The sheet with most cuts: the small ones keep their height, and letters can be read.
+        const cuts = new Session(SAMPLE, trade).cuts().map((sheet) => sheet.cuts.length);
+        await page
+          .locator(".cut-strip button")
+          .nth(cuts.indexOf(Math.max(...cuts)))
+          .click();
+        await soon(() => least(".cut-strip svg")).toBe(48); // 3 rem
+        await soon(() => least(".cuts figure text")).toBeGreaterThanOrEqual(7);
+        // No way to another place is out of sight.
+        const last = await page.locator("#places button").last().boundingBox();
+        expect(last!.x + last!.width).toBeLessThanOrEqual(look.width);
         await place(page, "More");
         await page.locator(".start h2").waitFor();
         await seen("start");

@@ -166,7 +166,8 @@ describe("a session", () => {
     const rows = session.board()!.lines.map(({ row }) => row);
     const mended = rows.flatMap((row) => {
       const { fix, report } = session.line(row);
-      if (!fix || !("cells" in fix)) return [];
+      if (!fix) return [];
+      expect(fix.lacks, report!.part).toEqual([]);
       const { done, says } = session.fix(row);
       const after = session.line(row).report!;
       session.edit(...done!.map(({ before, after: _, ...at }) => ({ ...at, typed: before })));
@@ -178,6 +179,47 @@ describe("a session", () => {
     for (const [part, promised, reached] of mended) expect(reached, part).toBe(promised);
     const clear = session.board()!.lines.find(({ status }) => status === "clear")!;
     expect(() => session.fix(clear.row)).toThrow("with a fix");
+  });
+
+  it("a fix whose column the bill has not adds the column, and takes it back, in the file too", () => {
+    const session = new Session(SAMPLE, trade);
+    const columnsOf = (now: Session) => {
+      const { tables } = readWorkbook(now.save());
+      const { right, left, columns } = tables.find(({ name }) => name === "Parts")!;
+      expect(columns.length).toBe(right - left + 1);
+      return columns;
+    };
+    const before = columnsOf(session);
+    const { row } = session.board()!.lines.find(({ part }) => part === "WW-08")!;
+    const { report, fix } = session.line(row);
+    expect(fix!.says).toBe("Add the column Brake, use die V 3/4, Brake 1");
+    const { done } = session.fix(row);
+    expect(session.line(row).report!.status).toBe("clear");
+    expect(columnsOf(session)).toEqual([...before, "Brake"]);
+    // Opened again it says the same.
+    const again = new Session(session.save(), trade);
+    expect(again.line(row).report!.status).toBe("clear");
+    const { header } = again.board()!;
+    expect(again.view(header.sheet).cells[header.row]![before.length]!.text).toBe("Brake");
+    // The heading of a column that is in use stays.
+    const heading = { ...header, column: before.length };
+    expect(() => session.edit({ ...heading, typed: "" })).toThrow("header of the table Parts");
+    session.edit(...done!.map(({ before: was, after: _, ...at }) => ({ ...at, typed: was })));
+    expect(session.line(row).report).toEqual(report);
+    expect(columnsOf(session)).toEqual(before);
+    session.edit(...done!.map(({ before: _, after, ...at }) => ({ ...at, typed: after })));
+    expect(columnsOf(session)).toEqual([...before, "Brake"]);
+  });
+
+  it("a column is not added where a cell is in its way: what to do is said", () => {
+    const session = new Session(SAMPLE, trade);
+    const { header, lines } = session.board()!;
+    const { row } = lines.find(({ part }) => part === "WW-08")!;
+    const right = readWorkbook(SAMPLE).tables.find(({ name }) => name === "Parts")!.right + 1;
+    session.edit({ sheet: header.sheet, row: header.row + 20, column: right, typed: "mine" });
+    const { fix } = session.line(row);
+    expect(fix!.lacks).toEqual(["Brake"]);
+    expect(() => session.fix(row)).toThrow("Brake");
   });
 
   it("lists every line with the plan's status and the worst reason, and marks the cell that cannot be read", () => {

@@ -11,7 +11,7 @@ import type { BendLine } from "./line.ts";
 
 /**
  * Will the bend crack? The tightest radius against the published one. A temper that cracks (nothing is usual for it)
- * below its table stops, and so it does where its bend line cannot lie across the grain; ductile sheet tighter than published but usual on a brake is a note, since a bill that is red
+ * below its table stops, and so it does where its bend line lies along the grain; ductile sheet tighter than published but usual on a brake is a note, since a bill that is red
  * on every line is read by nobody, and tighter than usual a check. Grain that is not known is judged along.
  */
 export function radiusFinding(line: BendLine, { tightest }: AirEstimate, own?: OwnThresholds): Finding | undefined {

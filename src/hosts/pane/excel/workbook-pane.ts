@@ -77,7 +77,7 @@ export class WorkbookPane {
 
   /** Until another one is applied the last fix can be taken back. */
   async #apply(job: JobPlan | undefined, fix: FixOffer | undefined): Promise<void> {
-    if (!job || !fix || !("cells" in fix)) return;
+    if (!job || !fix || fix.lacks.length > 0) return;
     await this.#bar.run(async (task) => {
       const { applyFix } = await import(/* webpackChunkName: "line" */ "./apply-fix.ts");
       const { words, undo } = await applyFix(task, job, fix.cells);

@@ -60,9 +60,11 @@ function figure({ name, svg, words, fails }: LineReport["drawings"][number]): HT
 }
 const LARGEST = 1.3; // times its size on paper (chosen)
 
+export const lacksSays = ({ says, lacks }: FixOffer): string =>
+  `${says}: to apply it here, add ${lacks.map((heading) => `a column "${heading}"`).join(" and ")} to the bill.`;
+
 function fixView(fix: FixOffer, apply: () => void): HTMLElement[] {
-  if ("lacks" in fix)
-    return [element("p", { class: "note" }, `${fix.says}: to apply it here, add a column "${fix.lacks}" to the bill.`)];
+  if (fix.lacks.length > 0) return [element("p", { class: "note" }, lacksSays(fix))];
   const button = element("button", { type: "button", class: "apply" }, `${fix.says}, then ${fix.reaches}`);
   button.addEventListener("click", apply);
   return [button];

@@ -254,7 +254,7 @@ describe("a fix of the selected line", () => {
     };
     return { book, look };
   }
-  const cellsOf = (fix: FixOffer | undefined) => (fix && "cells" in fix ? fix.cells : []);
+  const cellsOf = (fix: FixOffer | undefined) => fix?.cells ?? [];
 
   it("is typed into its cells, says what has changed, and is taken back", async () => {
     const { book, look } = await offered(21); // RT-08, a flange that barely rests

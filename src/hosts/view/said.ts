@@ -1,0 +1,21 @@
+/** What is said at the head of the page, and what a person asked for, done or said why not. */
+import { element } from "../pane/dom/element.ts";
+import { Ended } from "./engine.ts";
+
+export const say = (...words: (Node | string)[]) => document.getElementById("message")!.replaceChildren(...words);
+/** What may be done next, as a button beside what is said. */
+export const offer = (words: string, action: () => Promise<void>): HTMLElement => {
+  const made = element("button", { type: "button" }, words);
+  made.addEventListener("click", () => void attempt(action));
+  return made;
+};
+/** Runs what a person asked for; what goes wrong is said, an end they asked for is no fault. Answers whether it was done. */
+export async function attempt(action: () => Promise<unknown>): Promise<boolean> {
+  try {
+    await action();
+    return true;
+  } catch (problem) {
+    say(problem instanceof Ended ? "Ended; nothing was changed." : (problem as Error).message);
+    return false;
+  }
+}

@@ -1,0 +1,38 @@
+/** The page's steps of a sheet say what the row of the paper's cut list says. */
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { cutsInOrder } from "../../src/bill/cut/cuts-in-order.ts";
+import { offcutsOf } from "../../src/bill/cut/offcuts.ts";
+import { releaseOf } from "../../src/bill/release.ts";
+import { jobPlan } from "../../src/job/job-plan.ts";
+import { bookOf } from "../../src/job/workbook-book.ts";
+import { cutSheets } from "../../src/papers/cut-sheets.ts";
+import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
+
+const { plan } = jobPlan(bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx")))))!;
+const said = cutSheets(plan).flatMap(({ cuts }) => cuts.map(({ says }) => says));
+const rows = plan.groups.flatMap((group) => cutsInOrder(group, plan.shop, offcutsOf(plan.groups)));
+
+describe("a step of the page", () => {
+  it("names what measures, strokes, turning and lifting of every cut", () => {
+    expect(said.length).toBe(rows.length);
+    const counts = (fits: (words: string) => boolean) => said.filter(fits).length;
+    for (const by of ["gauge", "front stop", "mark"] as const)
+      expect(
+        counts((words) => new RegExp(` in, ${by}`).test(words)),
+        by,
+      ).toBe(rows.filter(({ row }) => row.by === by).length);
+    expect(counts((words) => / turn;/.test(words))).toBe(rows.filter(({ row }) => row.turn).length);
+    expect(rows.some(({ row }) => row.turn)).toBe(true);
+    expect(counts((words) => / lb(, [a-z ]+)?; set /.test(words))).toBe(rows.filter(({ lift }) => lift !== "").length);
+    const strokes = said.map((words) => Number(/; ([\d,]+) strokes?;/.exec(words)![1]!.replace(",", "")));
+    expect(strokes.reduce((sum, count) => sum + count)).toBe(rows.reduce((sum, { row }) => sum + row.strokes, 0));
+  });
+
+  it("says which parts wait for somebody to accept their checks, and no other", () => {
+    const held = plan.lines.filter((line) => releaseOf(line) === "HOLD").map(({ part }) => part);
+    const named = said.flatMap((words) => words.match(/HOLD \S+?(?=[,;])/g) ?? []).map((words) => words.slice(5));
+    expect(named.length).toBeGreaterThan(0);
+    for (const part of named) expect(held).toContain(part);
+  });
+});
