@@ -96,7 +96,7 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
       return [
         partSays(line),
         `${showReading(blank.length, system)} x ${showReading(blank.width, system)}`,
-        blank.grain || "any",
+        blank.grain || "as it comes",
         showNumber(ordered.quantity, 7),
         showNumber(cut, 7),
         holesCounted(ordered, system),
