@@ -2,7 +2,7 @@
 import { cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../bill/cut/offcuts.ts";
 import type { BillPlan } from "../bill/plan.ts";
-import { show, showReading } from "../units/show.ts";
+import { showReading, showThickness } from "../units/show.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
 import { sheetDrawn } from "./shear-cuts.ts";
 
@@ -27,7 +27,7 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
       const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
       const drawn = sheetDrawn(pattern, group, own, rows);
       return {
-        title: `${group.material.name} ${show(group.thickness, "length", system, 4)}`,
+        title: `${group.material.name} ${showThickness(group.thickness, system)}`,
         about: `${patternTitle(pattern, drawn.name)}, on ${group.shear!.name}`,
         repeats: pattern.repeats,
         svg: drawPattern(

@@ -4,10 +4,11 @@ import { turnedTo } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
 import { openPlates, rowsOfLine } from "../bill/open-plates.ts";
+import { asCut } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notCheckedSays, notesSay, notFromPlateSays } from "../bill/says.ts";
-import { show, showForce, showMark, showNumber } from "../units/show.ts";
+import { show, showForce, showMark, showNumber, showThickness } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { backGauge } from "./back-gauge.ts";
 import { cautionsOfLine, isCaution } from "./cautions.ts";
@@ -105,7 +106,7 @@ function about({ line, blank, blanks }: LinePlan, system: UnitSystem): string {
   const extra = blanks - line.quantity;
   return [
     line.description,
-    `${line.material.name} ${show(line.thickness, "length", system)}`,
+    `${line.material.name} ${showThickness(line.thickness, system)}`,
     `${showNumber(line.quantity, 7)}${extra > 0 ? ` + ${showNumber(extra, 7)}` : ""} pieces`,
     `${show(blank.weight, "mass", system, 3)} each`,
   ]
@@ -119,7 +120,7 @@ function figuresOf({ blank, bend, force, strips }: LinePlan, system: UnitSystem)
     const [decimal = "", fraction = ""] = showMark(value, system).split(" · ");
     return [decimal, fraction];
   };
-  const [[length, lengthMark], [width, widthMark]] = [mark(blank.length), mark(blank.width)];
+  const [[length, lengthMark], [width, widthMark]] = [mark(asCut(blank.length)), mark(asCut(blank.width))];
   const unit = unitName("length", system);
   const marks = [lengthMark, widthMark].some((words) => words !== "")
     ? `${lengthMark || length} x ${widthMark || width}`

@@ -110,7 +110,7 @@ it.each(FIVE)("flat, order, angles and settings of %s can be written down from t
 
 it("a page of a cut sheet or a set-up never stands without its heading", () => {
   const HEADED =
-    /^((?:Waterjet s|S)heet \d+ of \d+: |Set-up \d+ of \d+: |Pull list|[A-Z]{2}-\d\d\b|.*, (Shear \d|waterjet)$|Cut list)/;
+    /^(Pattern \d+ of \d+, \d+ sheets?: |Set-up \d+ of \d+: |Pull list|[A-Z]{2}-\d\d\b|.*, (Shear \d|waterjet)$|Cut list)/;
   const from = pages.findIndex(([first]) => first!.startsWith("Test strips"));
   expect(from).toBeGreaterThan(60);
   expect(

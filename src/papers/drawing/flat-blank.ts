@@ -1,6 +1,6 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
-import { type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import { asCut, type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
+import { type Millimetres, mm } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Chain, chainBelow, type Dimension, dimension, spread } from "./dimension.ts";
@@ -69,7 +69,12 @@ export function drawFlat(
     );
     if (lines.length > 0) gaugeMark(ink, gaugedEnd === "first" ? 0 : long, high, gaugedEnd === "first" ? 1 : 2);
     const below = lines.length > 0 ? chainBelow(ink, high, gapsOf([0, ...lines, length], scale, system)) : 0;
-    const whole: Dimension = { from: [long, high], to: [0, high], words: showMark(length, system), bold: true };
+    const whole: Dimension = {
+      from: [long, high],
+      to: [0, high],
+      words: showMark(asCut(mm(length)), system),
+      bold: true,
+    };
     dimension(ink, whole, below + NEXT_ROW);
     if (cross) {
       const ends = bendLines(cross).map((y) => y * scale);
@@ -82,7 +87,7 @@ export function drawFlat(
     }
     dimension(
       ink,
-      { from: [long, 0], to: [long, high], words: showMark(width, system), bold: true },
+      { from: [long, 0], to: [long, high], words: showMark(asCut(mm(width)), system), bold: true },
       cross ? ink.box.right - long + 3 : 0,
     );
     if (!cross && high < width * scale - SAME_MM) breakMark(ink, long, high * 0.6);
