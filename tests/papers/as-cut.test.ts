@@ -1,17 +1,25 @@
-/** The arrow of the grain on a line's paper, held against how its blanks really lie on the sheets that are cut. */
+/** Grain and flat of a line on its paper, held against how its blanks are really cut. */
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { cutsInOrder } from "../../src/bill/cut/cuts-in-order.ts";
+import type { LinePlan } from "../../src/bill/lines/plan-line.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
 import { flatDrawing } from "../../src/papers/line-drawings.ts";
+import { printOf } from "../../src/papers/papers.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
+import { mm } from "../../src/units/quantity.ts";
+import { showPlain } from "../../src/units/show.ts";
 
 const { plan } = jobPlan(bookOf(readWorkbook(readFileSync("sample-workbooks/stage-job.xlsx"))))!;
 const HAIR = 1; // mm that the shear's grid may add to a blank
 
+const sizes = (a: number, b: number): string =>
+  [Math.max(a, b), Math.min(a, b)].map((side) => showPlain(mm(side), plan.shop.system)).join(" x ");
 /** The side of the blank that lies along the rolling direction, of every piece of every pattern and sheet. */
 const lying = new Map(plan.lines.flatMap(({ plan }) => (plan ? [[plan, new Set<"length" | "width">()] as const] : [])));
+/** Sizes as they come off the shear, by line. */
+const cutTo = new Map<LinePlan, Set<string>>();
 for (const group of plan.groups) {
   const see = (name: string, along: number) => {
     const line = group.lineOf.get(name)!;
@@ -23,7 +31,11 @@ for (const group of plan.groups) {
     const pattern = group.plan!.patterns.find(({ id }) => id === row.pattern)!;
     const isLong = group.sheetOf.get(pattern.stock)!.grain === "long";
     for (const { blank, w, h } of row.cuts.flatMap(({ falls, stays }) => [...falls, stays]))
-      if (blank !== undefined) see(blank, isLong ? w : h);
+      if (blank !== undefined) {
+        see(blank, isLong ? w : h);
+        const line = group.lineOf.get(blank)!;
+        cutTo.set(line, (cutTo.get(line) ?? new Set()).add(sizes(w, h)));
+      }
   }
   for (const { stock, placed } of group.jet)
     for (const { blank, w, h } of placed) see(blank, group.sheetOf.get(stock)!.grain === "long" ? w : h);
@@ -56,3 +68,19 @@ it("an arrow of the grain stands only where every blank is cut so, and nowhere e
   expect(wrong).toEqual([]);
   expect(Math.min(seen.arrow, seen.free, seen.bothWays)).toBeGreaterThan(0);
 });
+
+it("the flat on a set-up sheet is the size that comes off the shear, to the last digit", () => {
+  const about = { name: "x", version: "1", edition: "e", date: "2026-03-01", stale: 0, missing: [] };
+  const papers = printOf(plan, about).papers;
+  const differ = [...cutTo].flatMap(([line, cut]) => {
+    const page = papers.find(({ title }) => title === `Set-up: ${line.line.part}`)!.pages[0]!;
+    const [, long, short] = /<dt>Flat, in<\/dt><dd>([\d.]+) x ([\d.]+)/.exec(page)!;
+    const said = [Number(long), Number(short)].sort((a, b) => b - a).join(" x ");
+    return [...cut]
+      .map((size) => size.split(" x ").map(Number).join(" x "))
+      .filter((size) => size !== said)
+      .map((size) => `${line.line.part}: ${said}, cut ${size}`);
+  });
+  expect(cutTo.size).toBeGreaterThan(50);
+  expect(differ).toEqual([]);
+}, 60_000);
