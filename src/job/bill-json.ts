@@ -55,7 +55,7 @@ function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"
   const { totals } = plan;
   const money = refusalOr(() => plan.money);
   const dates = refusalOr(() => plan.dates);
-  const found = dates instanceof Refusal ? undefined : [...dates.lines.values()];
+  const found = dates instanceof Refusal ? undefined : dates;
   const charges = money instanceof Refusal ? undefined : money.charges;
   const sum = (key: "cost" | "price") => lines.reduce((total, line) => total + (line[key] ?? 0), 0);
   return {
@@ -66,8 +66,8 @@ function totalsJson(plan: BillPlan, lines: BillJson["lines"]): BillJson["totals"
     weight: figureIn(plan.shop.system)(totals.weight, "mass"),
     cost: charges ? plain(sum("cost")) : null,
     price: charges ? toCent(sum("price")) : null,
-    finish: found && found.length > 0 ? isoTime(Math.max(...found.map(({ asItIs }) => asItIs))) : null,
-    late: found ? found.filter(({ isLate }) => isLate).length : null,
+    finish: found?.finish === undefined ? null : isoTime(found.finish),
+    late: found ? found.late : null,
     minimum: charges ? plain(charges.minimum) : null,
     rush: charges ? plain(charges.rush) : null,
     crate: charges ? plain(charges.crate) : null,

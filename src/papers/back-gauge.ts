@@ -41,9 +41,9 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
     : "";
   const off = order.feasible && order.hits.some(({ slidesOff }) => slidesOff) ? SLIDES_OFF : "";
   const unknown = order.feasible
-    ? proposal
-    : "<p><strong>No order of the bends was found on these tools.</strong> What stands above is the usual one, from the ends inward: tried by hand, motor off, before it is run.</p>";
-  return `${title}${table(columns, rows, "stops")}${unknown}${off}`;
+    ? ""
+    : "<p><strong>No order of the bends was found on these tools.</strong> What stands below is the usual one, from the ends inward: tried by hand, motor off, before it is run.</p>";
+  return `${title}${unknown}${table(columns, rows, "stops")}${order.feasible ? proposal : ""}${off}`;
 }
 
 const bare = (value: number, system: UnitSystem): string => showReading(value, system).replace(/ \S+$/, "");

@@ -4,7 +4,7 @@ import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { lineName } from "../bill/line-name.ts";
 import { liftOf } from "../bill/lines/lifting.ts";
 import { openPlates } from "../bill/open-plates.ts";
-import type { Subject } from "../bill/pictures.ts";
+import { asCut, type Subject } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notFromPlateSays, says } from "../bill/says.ts";
@@ -51,14 +51,14 @@ const sheets = (group: CutGroup, { shop: { system, rates } }: BillPlan, offcuts:
     ],
     group.uses.map(({ sheet, count, weight }) => [
       sheet.name,
-      `${showReading(sheet.length, system)} x ${showReading(sheet.width, system)}`,
+      `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`,
       showNumber(count, 7),
       show(sheet.weight, "mass", system, 4),
       liftOf(sheet.weight, rates),
       show(weight, "mass", system, 4),
       offcuts
         .filter((offcut) => offcut.group === group && offcut.sheet === sheet)
-        .map(({ tag, length, width }) => `${tag}: ${showPlain(width, system)} x ${showReading(length, system)}`)
+        .map(({ tag, length, width }) => `${tag}: ${showPlain(length, system)} x ${showReading(width, system)}`)
         .join("; "),
       { markup: BOX },
     ]),
@@ -95,8 +95,8 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
       const cut = uses.reduce((sum, use) => sum + (use.pieces.get(line.plan!) ?? 0), 0);
       return [
         partSays(line),
-        `${showReading(blank.length, system)} x ${showReading(blank.width, system)}`,
-        blank.grain || "any",
+        `${showPlain(asCut(blank.length), system)} x ${showReading(asCut(blank.width), system)}`,
+        blank.grain || "as it comes",
         showNumber(ordered.quantity, 7),
         showNumber(cut, 7),
         holesCounted(ordered, system),

@@ -2,7 +2,7 @@
 import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../bill/cut/offcuts.ts";
 import type { BillPlan } from "../bill/plan.ts";
-import { show, showNumber, showReading } from "../units/show.ts";
+import { showNumber, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
 import { heldIn, measuredBy, releasesOf, sheetDrawn, turnAndLift } from "./shear-cuts.ts";
@@ -29,7 +29,7 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
       const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
       const drawn = sheetDrawn(pattern, group, own, rows);
       return {
-        title: `${group.material.name} ${show(group.thickness, "length", system, 4)}`,
+        title: `${group.material.name} ${showThickness(group.thickness, system)}`,
         about: `${patternTitle(pattern, drawn.name)}, on ${group.shear!.name}`,
         repeats: pattern.repeats,
         svg: drawPattern(

@@ -1,6 +1,7 @@
 /** The first piece of a line: what it should measure, with room to write, on the sheet it is bent by. */
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips, type Strip } from "../bill/nouns/line.ts";
+import { asCut } from "../bill/pictures.ts";
 import { show, showNumber, showReading } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { bendName } from "./back-gauge.ts";
@@ -9,7 +10,7 @@ import { BLANK, BOX, text } from "./page.ts";
 type Measured = readonly [what: string, wanted: string];
 
 export function firstPiece({ line, blank, bend }: LinePlan, system: UnitSystem): string {
-  const length = (value: number) => show(value, "length", system, 4);
+  const length = (value: number) => showReading(value, system);
   const bare = (words: string) => words.replace(/ \S+$/, "");
   const allowed = line.tolerance === undefined ? "" : ` ± ${bare(show(line.tolerance, "length", system, 2))}`;
   // Letters, as in the drawing of the flat, so that nobody takes the second direction for the first.
@@ -19,8 +20,8 @@ export function firstPiece({ line, blank, bend }: LinePlan, system: UnitSystem):
   ];
   const measured: Measured[] = [
     ["sheet", bare(length(line.thickness))],
-    ["length", bare(showReading(blank.length, system))],
-    ["width", bare(showReading(blank.width, system))],
+    ["length", bare(showReading(asCut(blank.length), system))],
+    ["width", bare(showReading(asCut(blank.width), system))],
     ...bentStrips(line).flatMap((one, direction) => strip(one, (i) => bendName(i + 1, direction))),
     ...(bend ? [["radius", bare(showReading(bend.radius, system))] as const] : []),
   ];

@@ -28,8 +28,8 @@ export const failingHits = (plan: LinePlan, system: UnitSystem, frame: Frame): P
   plan.strips
     .filter(({ order }) => !order.feasible)
     .flatMap((strip) => hitDrawings(plan, strip, system, frame).slice(-1));
-/** As large as a sheet allows, and beside the words of a stop. */
-export const FAILING_FRAME: Frame = { width: 180, height: 105, largest: 4 };
+/** Below what a held line says of its flat, and beside the words of a stop. */
+export const FAILING_FRAME: Frame = { width: 150, height: 34, largest: 4 };
 export const STOP_FRAME: Frame = { width: 57, height: 57, largest: 3 };
 
 /** Two a row, a row a hit, four rows a sheet. */

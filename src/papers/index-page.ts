@@ -99,16 +99,17 @@ function figures(plan: BillPlan, date: string): KeyFigure[] {
             beside: leavesSays(job.due, late, date),
           },
         ]),
-    ...(dates instanceof Refusal ? [] : latest(dates)),
+    ...(dates instanceof Refusal ? [] : spanOf(dates)),
   ];
 }
 
-/** The first moment at which a station must have begun with this bill, were it to do nothing else. */
-function latest({ stations }: DatesPlan): KeyFigure[] {
-  const [first] = stations
-    .flatMap(({ station, latestStart }) => (latestStart === undefined ? [] : [{ station, latestStart }]))
-    .sort((a, b) => a.latestStart - b.latestStart);
-  return first ? [{ name: "Latest start", value: dayAndTime(first.latestStart), beside: first.station }] : [];
+/** When the plan is done, and to when it can be put off. */
+function spanOf(dates: DatesPlan): KeyFigure[] {
+  const begin = dates.latestStart();
+  return [
+    ...(dates.finish === undefined ? [] : [{ name: "Done", value: dayAndTime(dates.finish), beside: "" }]),
+    ...(begin === undefined ? [] : [{ name: "Latest start", value: dayAndTime(begin), beside: "of the whole bill" }]),
+  ];
 }
 
 /** Hours of every station that has work of this bill; nothing where there are no dates. */
@@ -122,28 +123,17 @@ function stations(plan: BillPlan): string {
       { title: "This bill, h", number: true },
       { title: "Before it, h", number: true },
       { title: "Has until then, h", number: true },
-      { title: "Start by" },
-      { title: "Done" },
     ],
     dates.stations
       .filter(({ load }) => load > 0)
-      .flatMap(({ station, load, queue, available, finish, latestStart, machines }) => [
+      .flatMap(({ station, load, queue, available, machines }) => [
         [
           machines.length === 1 ? `${station}, ${machines[0]!.name}` : station,
           hours(load),
           hours(queue),
           hours(available),
-          latestStart === undefined ? "" : dayAndTime(latestStart),
-          dayAndTime(finish),
         ],
-        ...(machines.length === 1 ? [] : machines).map(({ name, load: own }) => [
-          `– ${name}`,
-          hours(own),
-          "",
-          "",
-          "",
-          "",
-        ]),
+        ...(machines.length === 1 ? [] : machines).map(({ name, load: own }) => [`– ${name}`, hours(own), "", ""]),
       ]),
     "tight",
   );

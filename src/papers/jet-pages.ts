@@ -1,26 +1,34 @@
 /** The waterjet's sheets, one layout a page: drawing, and what comes off. */
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { webOf } from "../bill/lines/cutting.ts";
+import { openPlates } from "../bill/open-plates.ts";
+import { asCut } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
+import { notFromPlateSays } from "../bill/says.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import { drawJetSheet } from "./drawing/jet-plan.ts";
-import { heading, table, text } from "./page.ts";
-import { letterOf } from "./shear-cuts.ts";
+import { releaseCell, table, text } from "./page.ts";
+import { cutHeading, letterOf, releasesOf, sheetOf as sheetSays } from "./shear-cuts.ts";
 
-export function jetPages({ jet, material, thickness, sheetOf }: CutGroup, { shop }: BillPlan): string[] {
-  const { system, rates } = shop;
+export function jetPages(group: CutGroup, plan: BillPlan): string[] {
+  const { jet, lines, lineOf, sheetOf } = group;
+  const { system, rates } = plan.shop;
+  const releases = releasesOf(plan);
+  const notFromPlate = notFromPlateSays(openPlates(lines.map(({ cutting }) => cutting.waterjet)));
   return jet.map((layout, i) => {
     const { repeats, placed } = layout;
     const sheet = sheetOf.get(layout.stock)!;
     const names = [...new Set(placed.map(({ blank }) => blank))];
     const keys = new Map(names.map((name, k) => [name, letterOf(k)]));
     const title = `Cut ${repeats} ${repeats === 1 ? "sheet" : "sheets"} of ${sheet.name}`;
-    const size = `${showPlain(sheet.width, system)} x ${showReading(sheet.length, system)}`;
-    const drawn = { title, grain: sheet.grain === "long" ? "w" : "h", keys } as const;
+    const size = `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`;
+    // An arrow only where a blank is held to it: panels and meshes have no grain.
+    const isHeld = names.some((name) => lineOf.get(name)!.blank.grain !== "");
+    const drawn = { title, grain: !isHeld ? undefined : sheet.grain === "long" ? "w" : "h", keys } as const;
     const { svg, scale } = drawJetSheet(layout, drawn, system);
-    const about = `${size}, ${show(sheet.weight, "mass", system, 4)} each; ${show(webOf(rates), "length", system, 4)} between blanks and along the edges; drawn ${scale}`;
+    const about = `${size}, ${show(sheet.weight, "mass", system, 4)} each; ${show(webOf(rates), "length", system, 4)} between blanks and along the edges; drawn ${scale}. ${notFromPlate}`;
     return [
-      heading(`Waterjet sheet ${i + 1} of ${jet.length}: ${material.name} ${show(thickness, "length", system, 4)}`),
+      cutHeading(i, jet, sheetSays(group, plan)),
       `<p><strong>${text(title)}</strong>, ${text(about)}</p>`,
       `<div class="halves"><figure class="plan">${svg}</figure>`,
       table(
@@ -29,15 +37,18 @@ export function jetPages({ jet, material, thickness, sheetOf }: CutGroup, { shop
           { title: "Off this sheet" },
           { title: repeats === 1 ? "Count" : "Count, all sheets", number: true },
           { title: "Size", number: true },
+          { title: "Release" },
         ],
         names.map((name) => {
           const own = placed.filter(({ blank }) => blank === name);
-          const [short, long] = [Math.min(own[0]!.w, own[0]!.h), Math.max(own[0]!.w, own[0]!.h)];
+          const line = lineOf.get(name)!;
+          const { length, width } = line.blank;
           return [
             keys.get(name)!,
             name,
             showNumber(own.length * repeats, 7),
-            `${showPlain(long, system)} x ${showReading(short, system)}`,
+            `${showPlain(asCut(length), system)} x ${showReading(asCut(width), system)}`,
+            releaseCell(releases.get(line)),
           ];
         }),
         "cuts",

@@ -13,15 +13,13 @@ export interface JobFigures {
   readonly late: readonly number[] | undefined;
 }
 
-export function jobFigures(plan: BillPlan): JobFigures {
+/** @param today "2026-03-09", of the day on which this is read. */
+export function jobFigures(plan: BillPlan, today: string): JobFigures {
   const money = refusalOr(() => plan.money);
   const dates = refusalOr(() => plan.dates);
-  const { totals, quoted } = plan;
-  const busy = dates instanceof Refusal ? [] : dates.stations.filter(({ load }) => load > 0);
-  const late =
-    dates instanceof Refusal
-      ? undefined
-      : quoted.filter((line) => dates.lines.get(line.plan)?.isLate).map(({ row }) => row);
+  const { totals } = plan;
+  const { finish, stations, late } =
+    dates instanceof Refusal ? { finish: undefined, stations: [], late: undefined } : dates;
   const figures: (KeyFigure | false)[] = [
     !(money instanceof Refusal) && {
       name: "Price",
@@ -29,18 +27,26 @@ export function jobFigures(plan: BillPlan): JobFigures {
       beside: withoutSays(totals.unpriced),
     },
     { name: "Sheets to pull", value: whole(totals.sheets), beside: "" },
-    busy.length > 0 && {
+    finish !== undefined && {
       name: "Work",
-      value: `${whole(busy.reduce((sum, { load }) => sum + load, 0) / SECONDS_PER_HOUR)} h`,
+      value: `${whole(stations.reduce((sum, { load }) => sum + load, 0) / SECONDS_PER_HOUR)} h`,
       beside: "",
     },
-    busy.length > 0 && {
+    finish !== undefined && {
       name: "Done",
-      value: dayAndTime(busy.map(({ finish }) => finish).sort((a, b) => b - a)[0]!),
-      beside: late?.length === 0 ? "every line in time" : "",
+      value: dayAndTime(finish),
+      beside: leavesSays(plan.shop.job.due!, late, today),
     },
   ];
-  return { figures: figures.filter((figure) => figure !== false), late };
+  return { figures: figures.filter((figure) => figure !== false), late: lateRows(plan) };
+}
+
+/** Rows of the bill that are late, its header being row 1; undefined where there are no dates. */
+export function lateRows(plan: BillPlan): number[] | undefined {
+  const dates = refusalOr(() => plan.dates);
+  return dates instanceof Refusal
+    ? undefined
+    : plan.quoted.filter((line) => dates.lines.get(line.plan)?.isLate).map(({ row }) => row);
 }
 
 /**

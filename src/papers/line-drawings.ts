@@ -67,14 +67,13 @@ export function flatDrawing(
   if (strips.length !== bentStrips(line).length) return undefined;
   const [first, second] = strips;
   const plate = { thickness: line.thickness, flanges: [blank.length], bends: [] };
-  // Bends of the cross strip alone run the other way over the blank, and so does their grain.
+  // Bends of the cross strip alone run the other way over the blank, and so does the grain it is cut with.
   const isTurned = first !== undefined && bentStrips(line)[0] !== line.main;
-  const turned = line.grain === "across" ? "along" : line.grain === "along" ? "across" : undefined;
   const side = fault?.kind === "flat" ? fault.side : undefined;
   const isAcross = (side === "length") !== isTurned;
   const drawn = drawFlat(first?.part ?? plate, isTurned ? blank.length : blank.width, system, {
     name: line.part,
-    grain: isTurned ? turned : line.grain,
+    grain: blank.grain === "" ? "any" : (blank.grain === "length") === isTurned ? "along" : "across",
     gaugedEnd: first && hitsOf(first)[0]?.gaugedEnd,
     cross: second?.part,
     fault: side === undefined || side === "bend lines" ? side : isAcross ? "across" : "up",

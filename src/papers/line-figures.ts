@@ -1,22 +1,23 @@
 /** The figures of a line in the order a person asks for them, all of them the plan's. */
 import { hitsOf } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
+import { asCut } from "../bill/pictures.ts";
 import type { LineAnswer } from "../bill/plan.ts";
-import { show, showForce, showNumber, showReading } from "../units/show.ts";
+import { show, showForce, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 
 export type Figure = readonly [name: string, value: string];
 
 export function lineFigures(plan: LinePlan, { cutter }: LineAnswer, system: UnitSystem): Figure[] {
   const { line, blank, blanks, tools, bend, force, strips } = plan;
-  const length = (value: number, digits = 4) => show(value, "length", system, digits);
+  const length = (value: number, digits: number) => show(value, "length", system, digits);
   const springback = strips.flatMap((strip) => strip.springback).filter((angle) => angle !== undefined);
   const rows: (Figure | undefined)[] = [
     ["Material", line.material.name],
-    ["Thickness", length(line.thickness)],
+    ["Thickness", showThickness(line.thickness, system)],
     ["Pieces", showNumber(line.quantity, 7)],
     blanks === line.quantity ? undefined : ["Blanks", showNumber(blanks, 7)],
-    ["Flat", `${length(blank.length, 5)} x ${length(blank.width, 5)}`],
+    ["Flat", `${showPlain(asCut(blank.length), system)} x ${showReading(asCut(blank.width), system)}`],
     ["Weight each", show(blank.weight, "mass", system, 3)],
     cutter && ["Cut on", cutter === "shear" ? plan.cutting.shear!.name : plan.cutting.waterjet!.name],
     tools && ["Brake", tools.brake.name],

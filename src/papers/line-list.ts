@@ -3,7 +3,7 @@ import { lineName } from "../bill/line-name.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { problemsOf } from "../bill/problems.ts";
 import { notMadeSays, says } from "../bill/says.ts";
-import { showNumber, showReading } from "../units/show.ts";
+import { showNumber, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { shapePath } from "./drawing/shape.ts";
 
@@ -37,7 +37,7 @@ function listed(line: LineAnswer, system: UnitSystem): ListedLine {
     description,
     quantity: quantity === undefined ? "" : showNumber(quantity, 7),
     shape: main ? shapePath(main.flanges, main.angles) : "",
-    sheet: material && thickness !== undefined ? `${material.name} ${showReading(thickness, system)}` : "",
+    sheet: material && thickness !== undefined ? `${material.name} ${showThickness(thickness, system)}` : "",
     tools: [die?.name, punch?.name].filter((name) => name !== undefined).join(", "),
     status,
     reason: worst ? says(worst, system) : isQuoted ? "" : notMadeSays(findings, system),

@@ -87,10 +87,11 @@ svg .paper { fill: #fff; }
 .held-mark { border: 1.5px solid #000; padding: 0 1mm; white-space: nowrap; }
 .goes-on { display: table; width: 100%; table-layout: fixed; }
 .goes-on > .again { display: table-header-group; break-inside: avoid; }
+.cut-head h1 { font-size: 17pt; }
 .goes-on > :last-child { display: table-row-group; }
 .plan { margin: 1mm 0; break-inside: avoid; }
 .plan svg { width: 100%; max-height: 106mm; }
-.halves { display: grid; grid-template-columns: 1fr 1fr; gap: 4mm; align-items: start; }
+.halves { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 4mm; align-items: start; }
 .plan.half svg { width: 50%; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }
@@ -110,6 +111,7 @@ td.short, th.short { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
 td .blank { min-width: 15mm; }
 .strips .blank { min-width: 12mm; }
+.strips td { padding: 0.4mm 1.5mm; }
 .cuts .box { width: 3mm; height: 3mm; vertical-align: -0.4mm; }
 .box { display: inline-block; width: 5mm; height: 5mm; border: 1.5px solid #000; vertical-align: -1mm; }
 .blank { display: inline-block; min-width: 22mm; border-bottom: 1px solid #000; }
@@ -133,11 +135,14 @@ export const document = (title: string, papers: readonly Pick<Paper, "pages" | "
 const sections = ({ pages, shares }: Pick<Paper, "pages" | "shares">): string[] =>
   pages.map((page) => `<section class="page${shares ? " shares" : ""}">${page}</section>`);
 
+/** Keeps a number such as Q-0417 on one line of the foot. */
+const UNBROKEN = "\u2011";
+
 /** A text in CSS: quotes, backslashes and what ends a style element are written as their numbers. */
 const footStyle = (foot: string): string =>
   foot === ""
     ? ""
-    : `@page { @bottom-left { content: "${foot.replace(/[^\w ,.;:()·#+-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `)}"; } }
+    : `@page { @bottom-left { content: "${foot.replaceAll("-", UNBROKEN).replace(/[^\w ,.;:()·#+-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `)}"; } }
 `;
 
 export const text = escapeMarkup;

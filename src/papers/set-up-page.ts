@@ -2,11 +2,12 @@
 import { throatSays } from "../bill/drawn-says.ts";
 import { hitsOf } from "../bill/lines/bent-strip.ts";
 import { openPlates } from "../bill/open-plates.ts";
+import { asCut } from "../bill/pictures.ts";
 import type { BillPlan, QuotedLine } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
 import type { SetUp } from "../bill/setups/plan-setups.ts";
-import { show, showForce, showMark, showNumber } from "../units/show.ts";
+import { show, showForce, showMark, showNumber, showThickness } from "../units/show.ts";
 import { cautionsOfSetUp } from "./cautions.ts";
 import { partSays } from "./line-words.ts";
 import { MOVES } from "./moves.ts";
@@ -52,9 +53,9 @@ export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan)
         return [
           partSays(line),
           ordered.description,
-          `${ordered.material.name} ${show(ordered.thickness, "length", system)}`,
+          `${ordered.material.name} ${showThickness(ordered.thickness, system)}`,
           showNumber(blanks, 7),
-          `${showMark(blank.length, system).split(" · ")[0]} x ${showMark(blank.width, system).split(" · ")[0]}`,
+          `${showMark(asCut(blank.length), system).split(" · ")[0]} x ${showMark(asCut(blank.width), system).split(" · ")[0]}`,
           String(strips.reduce((sum, strip) => sum + hitsOf(strip).length, 0)),
           showForce(force(line, "expected"), system),
           releaseOf(line),

@@ -4,10 +4,11 @@ import { turnedTo } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
 import { openPlates, rowsOfLine } from "../bill/open-plates.ts";
+import { asCut } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notCheckedSays, notesSay, notFromPlateSays } from "../bill/says.ts";
-import { show, showForce, showMark, showNumber } from "../units/show.ts";
+import { show, showForce, showMark, showNumber, showThickness } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { backGauge } from "./back-gauge.ts";
 import { cautionsOfLine, isCaution } from "./cautions.ts";
@@ -33,9 +34,7 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
   if (release === "STOP" || !planned) return [stopSheet(line, plan)];
   const { system } = plan.shop;
   const isHeld = release === "HOLD";
-  // Where no order is known the picture of what is in the way needs a sheet of its own.
   const failing = isHeld ? failingHits(planned, system, FAILING_FRAME) : [];
-  const first = failing.length > 0 ? [heldSheet(line, plan, failing)] : [];
   const problems = lineProblems(line, plan);
   const said = [
     about(planned, system),
@@ -53,6 +52,8 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
   const flat = gallery(shapes);
   const last = [firstPiece(planned, system), minding(line, planned, plan)].join("\n");
   if (bentStrips(planned.line).length === 0) return [[head, flat, "<p>No bends: cut only.</p>", last].join("\n")];
+  // A held line without an order has nothing to set: what is in the way stands where its hits would.
+  if (failing.length > 0) return [[head, flat, NO_ORDER, gallery(failing), last].join("\n")];
   const work = brakeWork(planned, plan);
   const room = roomForHits(planned, {
     said,
@@ -60,7 +61,6 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
     held: isHeld ? problems : [],
     flat: Math.max(...shapes.map(({ height }) => height)),
   });
-  if (first.length > 0) return [...first, [head, flat, work, last].join("\n")];
   const pictures = room
     ? hitPictures(planned, system, room).filter(({ isLast, isAtGauge }) => isLast || isAtGauge)
     : [];
@@ -80,22 +80,11 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
 const ON_ONE_SHEET = 3;
 
 /** Why a line waits, and who lets it go. */
-const reasonsToHold = (line: LineAnswer, plan: BillPlan): string =>
-  `<div>${list(lineProblems(line, plan), "held")}<p><strong>Wait until somebody who may accept this has signed here.</strong> Accepted by ${BLANK} date ${BLANK}</p></div>`;
-
 const heldBand = (line: LineAnswer, plan: BillPlan): string =>
-  `<div class="band"><p class="halt">HOLD</p>${reasonsToHold(line, plan)}</div>`;
+  `<div class="band"><p class="halt">HOLD</p><div>${list(lineProblems(line, plan), "held")}<p><strong>Wait until somebody who may accept this has signed here.</strong> Accepted by ${BLANK} date ${BLANK}</p></div></div>`;
 
-/** As the sheet of a stop: a hand's height says it, and what is in the way is seen from where the operator stands. */
-function heldSheet(line: LineAnswer, plan: BillPlan, failing: readonly Picture[]): string {
-  return [
-    heading(partSays(line), "HOLD"),
-    paragraph(about(line.plan!, plan.shop.system)),
-    '<p class="halt">HOLD</p>',
-    reasonsToHold(line, plan),
-    gallery(failing),
-  ].join("\n");
-}
+const NO_ORDER =
+  "<p><strong>No order of the bends was found on these tools:</strong> no hits, stops or depths are given.</p>";
 
 /** A hand's height says it, so that nobody at the machine reads past it. */
 function stopSheet(line: LineAnswer, plan: BillPlan): string {
@@ -117,7 +106,7 @@ function about({ line, blank, blanks }: LinePlan, system: UnitSystem): string {
   const extra = blanks - line.quantity;
   return [
     line.description,
-    `${line.material.name} ${show(line.thickness, "length", system)}`,
+    `${line.material.name} ${showThickness(line.thickness, system)}`,
     `${showNumber(line.quantity, 7)}${extra > 0 ? ` + ${showNumber(extra, 7)}` : ""} pieces`,
     `${show(blank.weight, "mass", system, 3)} each`,
   ]
@@ -131,7 +120,7 @@ function figuresOf({ blank, bend, force, strips }: LinePlan, system: UnitSystem)
     const [decimal = "", fraction = ""] = showMark(value, system).split(" · ");
     return [decimal, fraction];
   };
-  const [[length, lengthMark], [width, widthMark]] = [mark(blank.length), mark(blank.width)];
+  const [[length, lengthMark], [width, widthMark]] = [mark(asCut(blank.length)), mark(asCut(blank.width))];
   const unit = unitName("length", system);
   const marks = [lengthMark, widthMark].some((words) => words !== "")
     ? `${lengthMark || length} x ${widthMark || width}`

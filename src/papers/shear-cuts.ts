@@ -5,11 +5,11 @@ import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { StockSheet } from "../bill/nouns/stock.ts";
 import { openPlates } from "../bill/open-plates.ts";
-import type { PlannedPattern } from "../bill/pictures.ts";
+import { asCut, type PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
-import { show, showNumber, showPlain, showReading } from "../units/show.ts";
+import { show, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle, type SheetDrawn } from "./drawing/cut-plan.ts";
 import { holesCounted } from "./holes.ts";
@@ -24,11 +24,15 @@ export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Of
     const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
     const markup = onePattern(pattern, { group, plan, own, rows });
     return goesOn(
-      heading(`Sheet ${i + 1} of ${patterns.length}: ${sheetOf(group, plan)}`),
+      cutHeading(i, patterns, sheetOf(group, plan)),
       [markup, i === 0 ? list(warnings) : "", FOOT].join("\n"),
     );
   });
 }
+
+/** "Pattern 1 of 2, 2 sheets: A36 0.250 in (1/4), Shear 1": the same layout is cut from so many. */
+export const cutHeading = (i: number, all: readonly { readonly repeats: number }[], of: string): string =>
+  `<div class="cut-head">${heading(`Pattern ${i + 1} of ${all.length}, ${all[i]!.repeats} ${all[i]!.repeats === 1 ? "sheet" : "sheets"}: ${of}`)}</div>`;
 
 const FOOT =
   '<p class="foot">Shear guards in place; hands and the drop clear; nobody behind the blade. First piece: check it square, both diagonals.</p>';
@@ -52,12 +56,12 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows }: OnPage)
   const weight = show(sheet.weight, "mass", system, 4);
   const releases = releasesOf(plan);
   const { svg, scale } = drawPattern(pattern, cuts, drawn, system);
-  const size = `${showPlain(sheet.width, system)} x ${showReading(sheet.length, system)}`;
+  const size = `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`;
   return [
     `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}${isHalf ? `; datum corner: ${drawn.edges}` : ""}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
     `<figure class="plan${isHalf ? " half" : ""}">${svg}</figure>`,
     cutTable(rows, heldIn(group, releases), system),
-    piecesTable(pattern, group, keys, { system, releases, rows }),
+    piecesTable(pattern, group, keys, { system, releases }),
     ...own.map((offcut) => tagOf(offcut, plan, system)),
   ].join("\n");
 }
@@ -98,7 +102,7 @@ const ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
 /** "A36 0.25 in, Shear 1": which pages of the list belong together. */
 export const sheetOf = ({ material, thickness, shear, cutter }: CutGroup, { shop: { system } }: BillPlan): string =>
-  `${material.name} ${show(thickness, "length", system, 4)}, ${shear?.name ?? cutter}`;
+  `${material.name} ${showThickness(thickness, system)}, ${shear?.name ?? cutter}`;
 
 /** Which blanks of a sheet wait for somebody to accept their checks. */
 export const heldIn =
@@ -160,22 +164,13 @@ const fixed = (value: number, system: UnitSystem): string => {
 interface PiecesOf {
   readonly system: UnitSystem;
   readonly releases: ReadonlyMap<LinePlan, Release>;
-  readonly rows: readonly CutInWords[];
-}
-
-/** As it is cut: the plan rounds a blank up by a hair, and a page says one number for one dimension. */
-function sizeOf({ length, width }: LinePlan["blank"], name: string, rows: readonly CutInWords[]): [number, number] {
-  const outs = rows.flatMap(({ row }) => row.cuts.flatMap(({ falls, stays }) => [...falls, stays]));
-  const cut = outs.find(({ blank }) => blank === name);
-  if (!cut) return [length, width];
-  return length >= width === cut.w >= cut.h ? [cut.w, cut.h] : [cut.h, cut.w];
 }
 
 const piecesTable = (
   { yields, repeats }: PlannedPattern,
   { lineOf }: CutGroup,
   keys: ReadonlyMap<string, string>,
-  { system, releases, rows }: PiecesOf,
+  { system, releases }: PiecesOf,
 ): string =>
   table(
     [
@@ -189,12 +184,12 @@ const piecesTable = (
     ],
     yields.map(({ blank, count }) => {
       const line = lineOf.get(blank)!;
-      const [length, width] = sizeOf(line.blank, blank, rows);
+      const { length, width } = line.blank;
       return [
         keys.get(blank)!,
         blank,
         showNumber(count * repeats, 7),
-        `${showPlain(length, system)} x ${showReading(width, system)}`,
+        `${showPlain(asCut(length), system)} x ${showReading(asCut(width), system)}`,
         show(line.blank.weight, "mass", system, 3),
         holesCounted(line.line, system),
         releaseCell(releases.get(line)),
@@ -206,9 +201,9 @@ const piecesTable = (
 /** What is written on the metal before it goes back. */
 function tagOf({ tag, count, length, width, grain, sheet }: Offcut, plan: BillPlan, system: UnitSystem): string {
   const along = showPlain(grain === "length" ? length : width, system);
-  const size = `${showPlain(width, system)} x ${showReading(length, system)}`;
+  const size = `${showPlain(length, system)} x ${showReading(width, system)}`;
   const copies = count === 1 ? "Tag for the rack" : `${count} tags for the rack`;
   return `<p class="tag"><strong>${copies}: ${tag}</strong> ${text(
-    `${sheet.material.name} ${show(sheet.thickness, "length", system, 4)}, ${size}, grain along ${along}, from plan ${plan.number}`,
+    `${sheet.material.name} ${showThickness(sheet.thickness, system)}, ${size}, grain along ${along}, from plan ${plan.number}`,
   )}</p>`;
 }

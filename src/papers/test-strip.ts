@@ -2,12 +2,11 @@
 
 import { lineName } from "../bill/line-name.ts";
 import type { QuotedLine } from "../bill/plan.ts";
-import { show, showReading } from "../units/show.ts";
+import { showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { BLANK, BOX, heading, table } from "./page.ts";
 
 export function testStrips(lines: readonly QuotedLine[], system: UnitSystem): string {
-  const length = (value: number) => show(value, "length", system, 4);
   const seen = new Map<string, { rows: string[]; parts: string[] }>();
   for (const quoted of lines) {
     const { line, tools, strips } = quoted.plan;
@@ -22,7 +21,7 @@ export function testStrips(lines: readonly QuotedLine[], system: UnitSystem): st
       seen.set(key, {
         parts: [lineName(quoted)],
         rows: [
-          `${line.material.name}, ${length(line.thickness)}`,
+          `${line.material.name}, ${showThickness(line.thickness, system)}`,
           `${die.name}, ${punch?.name ?? "no punch named"}`,
           `${Math.abs(square.angle)}°`,
           showReading(square.insideRadius, system),
@@ -43,7 +42,7 @@ export function testStrips(lines: readonly QuotedLine[], system: UnitSystem): st
         { title: "Length" },
         { title: "Flange A" },
         { title: "Flange B" },
-        { title: "For", short: true },
+        { title: "For" },
         { title: "" },
       ],
       [...seen.values()].map(({ rows, parts }) => [
@@ -51,7 +50,7 @@ export function testStrips(lines: readonly QuotedLine[], system: UnitSystem): st
         { markup: BLANK },
         { markup: BLANK },
         { markup: BLANK },
-        parts.length > 1 ? `${parts[0]} + ${parts.length - 1}` : parts[0]!,
+        parts.join(", "),
         { markup: BOX },
       ]),
       "strips",

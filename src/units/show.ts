@@ -24,11 +24,22 @@ const READ_TO: Record<UnitSystem, number> = { in: 3, mm: 2 };
 export const showReading = (value: number, system: UnitSystem): string =>
   `${showPlain(value, system)} ${unitName("length", system)}`;
 
+/** What a conversion of units leaves behind: 3/16 in, by way of millimeters, is not below 0.1875. */
+const DUST = 1e-9;
+
 /** The same without its unit, for sizes such as 8 x 48: all decimals, so that a column lines up, or none. */
 export function showPlain(value: number, system: UnitSystem): string {
-  const text = fromInternal(value, "length", system).toFixed(READ_TO[system]);
+  const text = (fromInternal(value, "length", system) + Math.sign(value) * DUST).toFixed(READ_TO[system]);
   return text.replace(/^-(?=[0.]+$)/, "").replace(/\.0+$/, "");
 }
+
+/** A sheet's thickness, one writing for every paper: three decimals, and the fraction of an inch where it is one. */
+export function showThickness(value: number, system: UnitSystem): string {
+  const sixtyFourths = fromInternal(value, "length", "in") * TAPE;
+  const isFraction = system === "in" && Math.abs(sixtyFourths - Math.round(sixtyFourths)) < FRACTION_DUST * TAPE;
+  return `${showReading(value, system)}${isFraction ? ` (${showOnTape(value)})` : ""}`;
+}
+const FRACTION_DUST = 1e-5; // in
 
 /** Divisions of an inch that a tape is read to: 1/64, and 1/32 over 24 in (common practice). */
 const [TAPE, LONG_TAPE, LONG_IN] = [64, 32, 24];

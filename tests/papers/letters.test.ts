@@ -7,6 +7,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { hitsOf } from "../../src/bill/lines/bent-strip.ts";
+import { releaseOf } from "../../src/bill/release.ts";
 import { shopFunctions } from "../../src/cells/catalogue.ts";
 import { print } from "../../src/hosts/command-line/print.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
@@ -42,6 +43,19 @@ it("no letter of any paper is under 7.5 pt on the sheet", () => {
 
 it("the pack of the sample is at most 140 sheets of paper", () => {
   expect(pdf.toString("latin1").match(/\/Type ?\/Page\b/g)?.length).toBeLessThanOrEqual(MOST_PAGES);
+});
+
+it("a held line without an order says so on one sheet, with nothing that could be taken for its hits", () => {
+  const held = jobPlan(bookOf(readWorkbook(readFileSync("sample-workbooks/stage-job.xlsx"))))!.plan.lines.filter(
+    (line) => releaseOf(line) === "HOLD" && line.plan!.strips.some(({ order }) => !order.feasible),
+  );
+  expect(held.length).toBeGreaterThan(0);
+  for (const { part } of held) {
+    const own = pages.filter(([first]) => first!.trim().startsWith(part));
+    expect(own).toHaveLength(1);
+    expect(own[0]!.join("\n")).toContain("no hits, stops or depths are given");
+    expect(own[0]!.join("\n")).not.toMatch(/Back gauge, in|Depth, in/);
+  }
 });
 
 /** Five parts of different kinds: one bend with holes, a channel, one that is turned, angles that are not square, a plate of 1/4. */
@@ -96,7 +110,7 @@ it.each(FIVE)("flat, order, angles and settings of %s can be written down from t
 
 it("a page of a cut sheet or a set-up never stands without its heading", () => {
   const HEADED =
-    /^((?:Waterjet s|S)heet \d+ of \d+: |Set-up \d+ of \d+: |Pull list|[A-Z]{2}-\d\d\b|.*, (Shear \d|waterjet)$|Cut list)/;
+    /^(Pattern \d+ of \d+, \d+ sheets?: |Set-up \d+ of \d+: |Pull list|[A-Z]{2}-\d\d\b|.*, (Shear \d|waterjet)$|Cut list)/;
   const from = pages.findIndex(([first]) => first!.startsWith("Test strips"));
   expect(from).toBeGreaterThan(60);
   expect(

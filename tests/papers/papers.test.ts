@@ -8,11 +8,14 @@ import type { BillPlan } from "../../src/bill/plan.ts";
 import { releaseOf } from "../../src/bill/release.ts";
 import { problemsSay } from "../../src/bill/says.ts";
 import { cutList } from "../../src/calc/cutting/cut-list.ts";
-import { instant } from "../../src/calc/schedule/calendar.ts";
+import { type Instant, instant } from "../../src/calc/schedule/calendar.ts";
 import { finish } from "../../src/calc/schedule/finish.ts";
+import { seconds } from "../../src/calc/time/seconds.ts";
 import { SHOP_TABLES } from "../../src/cells/example/invented-shop.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
+import { dayAndTime } from "../../src/papers/day.ts";
 import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
+import { jobFigures } from "../../src/papers/job-figures.ts";
 import { lineReport } from "../../src/papers/line-report.ts";
 import { type Print, printOf } from "../../src/papers/papers.ts";
 import type { CellMatrix } from "../../src/units/cell.ts";
@@ -249,14 +252,27 @@ describe("what an operator asked", () => {
     const brake = plan.dates.stations.find(({ station }) => station === "Brake")!;
     expect(brake.machines.length).toBeGreaterThan(0);
     expect(brake.machines.reduce((sum, { load }) => sum + load, 0)).toBeCloseTo(brake.load, 6);
-    // Begun then, and with nothing else before it, the work of a station ends no later than the job must leave.
-    const { calendar, job } = plan.shop;
-    for (const { station, load, latestStart } of plan.dates.stations) {
-      if (latestStart === undefined) continue;
-      const shifts = calendarOf(calendar, station);
-      expect(finish(latestStart, load, shifts)).toBeLessThanOrEqual(job.due! + 1e-6);
-      expect(finish(instant(latestStart + 60), load, shifts)).toBeGreaterThan(job.due!);
-    }
+  });
+
+  it("the finish and the latest start of the plan itself: begun then it keeps every date, begun two hours later it does not", () => {
+    const begunAt = (start: Instant) =>
+      jobPlan(BOOK.map((sheet) => (sheet.name === "Job" ? { ...sheet, rows: beginning(dayAndTime(start)) } : sheet)))!
+        .plan.dates;
+    const beginning = (start: string): CellMatrix => JOB.map((row) => (row[0] === "Start" ? ["Start", start] : row));
+    const { dates } = plan;
+    const latest = dates.latestStart()!;
+    expect(latest).toBeGreaterThan(plan.shop.job.start!);
+    const then = begunAt(latest);
+    expect([...then.lines.values()].filter(({ asItIs, due }) => asItIs > due)).toEqual([]);
+    const later = begunAt(finish(latest, seconds(2 * 3600), calendarOf(plan.shop.calendar)));
+    expect([...later.lines.values()].some(({ lateBy }) => lateBy > 0)).toBe(true);
+
+    const last = dayAndTime(dates.finish!);
+    expect(last).toBe(dayAndTime(instant(Math.max(...[...dates.lines.values()].map(({ asItIs }) => asItIs)))));
+    expect(paper("index.html")).toContain(`<dt>Done</dt><dd>${last} `);
+    expect(paper("index.html")).toContain(`<dt>Latest start</dt><dd>${dayAndTime(latest)} `);
+    expect(jobFigures(plan, "2026-03-01").figures.find(({ name }) => name === "Done")!.value).toBe(last);
+    expect(jobFigures(plan, "2026-03-21").figures.find(({ name }) => name === "Done")!.beside).toContain("is past");
   });
 });
 

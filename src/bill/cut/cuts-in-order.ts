@@ -49,9 +49,9 @@ export function cutsInOrder(
 
 const counted = (count: number, words: string): string => (count === 1 ? words : `${count} x ${words}`);
 
-/** The short side first, as strips are spoken of. */
+/** The long side first, as on every paper. */
 const sizeOf = ({ w, h }: Pick<Yield, "w" | "h">, system: UnitSystem): string =>
-  `${showPlain(Math.min(w, h), system)} x ${showPlain(Math.max(w, h), system)}`;
+  `${showPlain(Math.max(w, h), system)} x ${showPlain(Math.min(w, h), system)}`;
 
 function nounOf({ isWhole, stage, cuts }: CutListRow): string {
   if (isWhole) return "sheet";

@@ -1,6 +1,6 @@
 /** The fifth stage: whether each line is done by the time it must leave, and what saves it where it is not. */
-import type { Instant } from "../../calc/schedule/calendar.ts";
-import { latestStart, workBetween } from "../../calc/schedule/finish.ts";
+import { type Instant, instant } from "../../calc/schedule/calendar.ts";
+import { finish as laid, workBetween } from "../../calc/schedule/finish.ts";
 import { Deadline, type Place, type Verdict } from "../../calc/schedule/what-if.ts";
 import { SECONDS_PER_HOUR, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -30,8 +30,6 @@ export interface StationLoad {
   readonly overtime: Seconds;
   readonly short: Seconds;
   readonly finish: Instant;
-  /** From which the load of this bill alone is still done by the time the job must leave; undefined without a load. */
-  readonly latestStart: Instant | undefined;
   /** The load by the machines of the station, by name; one without a machine has none. */
   readonly machines: readonly { readonly name: string; readonly load: Seconds }[];
 }
@@ -42,6 +40,13 @@ export interface DatesPlan {
   /** How many lines are late, and how many of them overtime, a second shift or sending out would save. */
   readonly late: number;
   readonly saved: number;
+  /** When the last line is done, vendors included; undefined where no line has dates. */
+  readonly finish: Instant | undefined;
+  /**
+   * To which the whole plan can be put off with every line still in time: by the least working hours that a line has to
+   * spare, or less where shifts or vendor days do not allow that. undefined where a line is late already.
+   */
+  latestStart(): Instant | undefined;
 }
 
 export interface TimedLine {
@@ -95,12 +100,33 @@ export function planDates(
       lateAtBest: past(verdict.finish),
     });
   }
-  const late = [...found.values()].filter(({ isLate }) => isLate);
+  const dates = [...found.values()];
+  const late = dates.filter(({ isLate }) => isLate);
   const saved = late.filter(({ verdict }) => verdict !== "breaks it").length;
   step(work, "late", "lines late as the shifts are", late.length, "count", "queues and loads in the shifts (derived)");
-  const own = [...places.values()].map((place) => loadOf(place, deadline));
-  return { lines: found, stations: own, late: late.length, saved };
+  const putOff = (by: number) => laid(start, seconds(by), general);
+  const holds = (by: number) => planDates(lines, putOff(by), due, { stations, calendar, rates, job }).late === 0;
+  return {
+    lines: found,
+    stations: [...places.values()].map((place) => loadOf(place, deadline)),
+    late: late.length,
+    saved,
+    finish: dates.length === 0 ? undefined : instant(Math.max(...dates.map(({ asItIs }) => asItIs))),
+    latestStart: () => {
+      if (late.length > 0 || dates.length === 0) return undefined;
+      const spare = Math.min(...dates.map((line) => workBetween(line.asItIs, line.due, general)));
+      if (holds(spare)) return putOff(spare);
+      let [kept, broken] = [0, spare];
+      while (broken - kept > SECONDS_PER_MINUTE) {
+        const middle = (kept + broken) / 2;
+        if (holds(middle)) kept = middle;
+        else broken = middle;
+      }
+      return putOff(kept);
+    },
+  };
 }
+const SECONDS_PER_MINUTE = 60; // by definition
 
 const loadOf = (place: Place, deadline: Deadline): StationLoad => ({
   station: place.name,
@@ -108,7 +134,6 @@ const loadOf = (place: Place, deadline: Deadline): StationLoad => ({
   load: deadline.load(place),
   ...deadline.hours(place),
   finish: deadline.finishOf(place),
-  latestStart: deadline.load(place) > 0 ? latestStart(deadline.due, deadline.load(place), place.calendar) : undefined,
   machines: [...deadline.machines(place)]
     .filter(([name]) => name !== "")
     .map(([name, load]) => ({ name, load }))

@@ -107,7 +107,7 @@ export class Session {
 
   figures(): JobFigures | undefined {
     const job = this.#jobNow();
-    return job && this.trade.jobFigures(job.plan);
+    return job && this.trade.jobFigures(job.plan, new Date().toISOString().slice(0, 10));
   }
 
   cuts(): readonly CutSheet[] {

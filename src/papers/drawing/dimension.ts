@@ -68,7 +68,8 @@ export function chainBelow(ink: Ink, edge: number, { stops, words }: Chain, size
   const widths = words.map((lines) => Math.max(...lines.map((line) => widthOf(line, size))) + size * 0.6);
   const middles = words.map((_, i) => (stops[i]! + stops[i + 1]!) / 2);
   const isUpright = widths.reduce((sum, width) => sum + width, 0) > MOST_FIGURES;
-  const places = spread(middles, isUpright ? widths.map(() => size * 1.4) : widths);
+  const takes = isUpright ? widths.map(() => size * 1.4) : widths;
+  const places = between(stops[0]!, stops.at(-1)!, spread(middles, takes), takes);
   // One figure that has no room in its gap moves all of them down: they stay in one row.
   const isTight = widths.some((width, i) => width > stops[i + 1]! - stops[i]!);
   words.forEach((lines, i) => {
@@ -90,6 +91,19 @@ export function chainBelow(ink: Ink, edge: number, { stops, words }: Chain, size
 }
 const LEADER = 3;
 const MOST_FIGURES = 110; // mm of figures side by side; more stand upright
+
+/** Moved in between the ends where all have room there, so that the witness lines of the whole run clear of them. */
+function between(start: number, end: number, middles: readonly number[], widths: readonly number[]): readonly number[] {
+  const total = widths.reduce((sum, width) => sum + width, 0);
+  if (total > end - start) return middles;
+  let before = 0;
+  return middles.map((middle, i) => {
+    const own = widths[i]!;
+    const [least, most] = [start + before + own / 2, end - (total - before) + own / 2];
+    before += own;
+    return Math.min(Math.max(middle, least), most);
+  });
+}
 
 /** Middles moved as little as needed so that none overlaps its neighbor; their order stays. */
 export function spread(middles: readonly number[], widths: readonly number[]): number[] {

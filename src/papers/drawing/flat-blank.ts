@@ -1,6 +1,6 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
-import { type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import { asCut, type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
+import { type Millimetres, mm } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Chain, chainBelow, type Dimension, dimension, spread } from "./dimension.ts";
@@ -10,8 +10,8 @@ import { at, drawing, element, type Point, path, polygon } from "./svg.ts";
 
 export interface FlatOptions {
   readonly name?: string;
-  /** "across": rolling direction square to the bend lines, so along the blank's length. */
-  readonly grain?: "across" | "along" | undefined;
+  /** "across": rolling direction square to the bend lines, so along the blank's length; "any": it is cut as it comes. */
+  readonly grain?: "across" | "along" | "any" | undefined;
   readonly gaugedEnd?: "first" | "last" | undefined;
   /** The strip that is bent in the second direction: its bend lines lie along the blank's length. */
   readonly cross?: BentPart | undefined;
@@ -69,7 +69,12 @@ export function drawFlat(
     );
     if (lines.length > 0) gaugeMark(ink, gaugedEnd === "first" ? 0 : long, high, gaugedEnd === "first" ? 1 : 2);
     const below = lines.length > 0 ? chainBelow(ink, high, gapsOf([0, ...lines, length], scale, system)) : 0;
-    const whole: Dimension = { from: [long, high], to: [0, high], words: showMark(length, system), bold: true };
+    const whole: Dimension = {
+      from: [long, high],
+      to: [0, high],
+      words: showMark(asCut(mm(length)), system),
+      bold: true,
+    };
     dimension(ink, whole, below + NEXT_ROW);
     if (cross) {
       const ends = bendLines(cross).map((y) => y * scale);
@@ -82,22 +87,23 @@ export function drawFlat(
     }
     dimension(
       ink,
-      { from: [long, 0], to: [long, high], words: showMark(width, system), bold: true },
+      { from: [long, 0], to: [long, high], words: showMark(asCut(mm(width)), system), bold: true },
       cross ? ink.box.right - long + 3 : 0,
     );
     if (!cross && high < width * scale - SAME_MM) breakMark(ink, long, high * 0.6);
-    if (grain) grainArrow(ink, [long + 11, high + 4], grain);
+    if (grain && grain !== "any") grainArrow(ink, [long + 11, high + 4], grain);
     return ink;
   });
   const isWhole = Math.abs(heightOf(width, scale, cross) - width * scale) < SAME_MM;
   return {
     svg: ink.svg(`${name}: flat blank`, description({ part, cross, width, grain, gaugedEnd }, system, scale)),
-    words: [],
+    words: grain === "any" ? [AS_IT_COMES] : [],
     height: ink.height,
     scale: isWhole ? scaleSays(scale) : `length ${scaleSays(scale)}, width not to scale`,
   };
 }
 const SAME_MM = 1e-6;
+const AS_IT_COMES = "grain as it comes";
 
 /** On paper: a blank with one direction of bends is drawn no higher and no lower than can be read. */
 const heightOf = (width: number, scale: number, cross: BentPart | undefined): number =>
@@ -188,6 +194,7 @@ function description({ part, cross, width, grain, gaugedEnd }: Described, system
 
 function grainSays(grain: FlatOptions["grain"], isPlate: boolean): string {
   if (grain === undefined) return "Grain not known.";
+  if (grain === "any") return `${AS_IT_COMES.replace("g", "G")}.`;
   return isPlate ? `Grain along its ${grain === "across" ? "length" : "width"}.` : `Bend lines ${grain} the grain.`;
 }
 

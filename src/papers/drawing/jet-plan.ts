@@ -9,8 +9,8 @@ import { drawing, element } from "./svg.ts";
 
 export interface JetDrawn {
   readonly title: string;
-  /** Along which of its sides in the drawing the sheet was rolled. */
-  readonly grain: "w" | "h";
+  /** Along which of its sides in the drawing the sheet was rolled; undefined where no blank minds. */
+  readonly grain: "w" | "h" | undefined;
   /** A blank's letter in the table below the drawing. */
   readonly keys: ReadonlyMap<string, string>;
 }
@@ -45,7 +45,7 @@ export function drawJetSheet(
       return pieceLabel({ out, count: 1 }, region, words, letter, system).map(({ markup }) => markup);
     }),
     datumCorner(h, "from this corner", letter),
-    grainArrow(w, h, grain, letter),
+    grain === undefined ? "" : grainArrow(w, h, grain, letter),
   );
   return { svg, scale };
 }

@@ -17,7 +17,7 @@ test("a row says how many pieces, what is set, what drops and who lifts", () => 
   const blanks = rows.flatMap(({ drops, onTable }) => [drops, onTable]).join(", ");
   const count = [...blanks.matchAll(/(\d+) x CS-02/g)].reduce((sum, [, n]) => sum + Number(n), 0);
   expect(count).toBe(plan.quoted[0]!.plan.blanks);
-  expect(rows[0]!.piece).toBe("sheet 48 x 120");
+  expect(rows[0]!.piece).toBe("sheet 120 x 48");
   expect(rows[0]!.lift).toBe("409 lb, hoist");
   expect(rows.map(({ onTape }) => onTape)).toContain("20");
   for (const { row, note } of rows) expect(note).toMatch(row.by === "gauge" ? /, setting \d+$/ : /, measure what /);

@@ -65,7 +65,7 @@ describe("a sheet of the waterjet", () => {
 
   it("stands in the cut list, with the count of what comes off", () => {
     const pages = cutListPages(planned([bracket({ Part: "JET-1", Route: "waterjet", Quantity: 3 })]));
-    const page = pages.find((one) => one.includes("Waterjet sheet 1 of 1"))!;
+    const page = pages.find((one) => one.includes("Pattern 1 of 1"))!;
     expect(page).toContain("JET-1");
     expect(page).toMatch(/<svg/);
     expect(page).toContain("hands out of the tank");

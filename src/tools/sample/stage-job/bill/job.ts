@@ -194,7 +194,7 @@ const LINES: readonly Row<typeof COLUMNS>[] = [
   // Front of house
   // Cut only, on the waterjet: no shear and no brake takes them.
   ["FH-01", "Box office grille", 2, "Expanded steel 3/4-9", 0.134, "20", null, 30, null, null, null, null],
-  ["FH-02", "Programme rack lip", 24, "5052-H32", 0.09, "1; 4", 90, 20, "V 5/8", "Plain", null, "across"],
+  ["FH-02", "Program rack lip", 24, "5052-H32", 0.09, "1; 4", 90, 20, "V 5/8", "Plain", null, "across"],
   ["FH-03", "Queue post foot", 36, "A36", "3/16", "3; 3", 90, 4, "V 1-1/2", "Plain", 1.5, "across"],
   ["FH-04", "Cloak rail bracket", 40, "A1011 CS", "11 ga", "2; 6", 90, 2, "V 1", "Plain", 1.0, "across"],
   ["FH-05", "Notice panel", 6, "Composite panel", 0.157, "24", null, 36, null, null, null, null],
