@@ -31,7 +31,9 @@ export function dimension(
   const shifted = ([x, y]: Point, by: number): Point => [x + out[0] * by, y + out[1] * by];
   const angle = (Math.atan2(along[1], along[0]) * 180) / Math.PI;
   const turn = angle > 90 - 1e-9 ? angle - 180 : angle <= -90 - 1e-9 ? angle + 180 : angle;
-  const middleAt = (away: number): Point => shifted([(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], away + size * 0.8);
+  // A figure wider than its dimension stands beyond the ends of the witness lines, else they would run into it.
+  const beyond = widthOf(words, size) > length ? OVER / 2 : 0;
+  const middleAt = (away: number): Point => shifted([(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], away + size * 0.8 + beyond);
   let away = Math.max(FIRST, least);
   for (let row = 0; row < MOST_ROWS; row++, away += FIRST) {
     const inset = Math.min(1, length / 4); // a neighbor's arrow may touch the end
