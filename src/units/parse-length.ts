@@ -1,9 +1,9 @@
 /**
  * Reads a length that brings its own unit: "3 mm", "1-1/2 in", `2 ft 6-1/2 in`, `2' 6"`. A text without a unit is in the
- * unit system of the call. Returns millimetres, "ambiguous" (see parseNumber) or undefined for what is not a length.
+ * unit system of the call. Returns millimeters, "ambiguous" (see parseNumber) or undefined for what is not a length.
  */
 import { parseNumber } from "./parse-number.ts";
-import { type Millimetres, mm } from "./quantity.ts";
+import { type Millimeters, mm } from "./quantity.ts";
 import { MM_PER_INCH, type UnitSystem } from "./system.ts";
 
 const UNITS: Record<string, number> = {
@@ -29,7 +29,7 @@ const FEET_AND_INCHES =
   /^([\d.,/⁄\s-]+?)\s*(ft|foot|feet|['′’])\s*-?\s*([\d.,/⁄][\d.,/⁄\s-]*?)\s*(in|inch|inches|["″”]|'')?$/i;
 const WITH_UNIT = /^([-−+]?[\d.,/⁄\s-]+?)\s*([a-z]+|["″”'′’]|'')\.?$/i;
 
-export function parseLength(text: string, system: UnitSystem): Millimetres | "ambiguous" | undefined {
+export function parseLength(text: string, system: UnitSystem): Millimeters | "ambiguous" | undefined {
   const trimmed = text.trim();
   if (trimmed.length > 60) return undefined;
   const plain = parseNumber(trimmed);
@@ -48,5 +48,5 @@ export function parseLength(text: string, system: UnitSystem): Millimetres | "am
   return size === undefined || value === undefined ? undefined : scaled(value, size);
 }
 
-const scaled = (value: number | "ambiguous", size: number): Millimetres | "ambiguous" =>
+const scaled = (value: number | "ambiguous", size: number): Millimeters | "ambiguous" =>
   value === "ambiguous" ? value : mm(value * size);

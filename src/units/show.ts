@@ -20,7 +20,7 @@ export const show = (value: number, kind: QuantityKind, system: UnitSystem, digi
 /** Decimals a rule, a caliper or a back gauge is read and set to (common practice). */
 const READ_TO: Record<UnitSystem, number> = { in: 3, mm: 2 };
 
-/** A calculated length as the floor reads it: thousandths of an inch, hundredths of a millimetre. */
+/** A calculated length as the floor reads it: thousandths of an inch, hundredths of a millimeter. */
 export const showReading = (value: number, system: UnitSystem): string =>
   `${showPlain(value, system)} ${unitName("length", system)}`;
 

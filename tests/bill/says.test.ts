@@ -52,7 +52,7 @@ function finding(about: Subject, kind: string, size: number, name: string, words
 
 describe("every finding", () => {
   it.each(kinds)(
-    "%s has a sentence that ends, with ordinary figures and names, in inches and millimetres",
+    "%s has a sentence that ends, with ordinary figures and names, in inches and millimeters",
     (key, about, kind) => {
       for (const system of ["in", "mm"] as const)
         for (const size of [0.001, 0.33333, 1]) {

@@ -1,4 +1,4 @@
-/** What must hold whatever the figures are: the same answer in inches and in millimetres, and the laws of the physics. */
+/** What must hold whatever the figures are: the same answer in inches and in millimeters, and the laws of the physics. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type Argument, callRecord } from "../../src/cells/call/call.ts";
@@ -15,10 +15,10 @@ const expectNear = (found: number, wanted: number): void =>
 /** Rounded up to 1/16 in or to 1 mm: two grids, two answers. */
 const ON_A_GRID = ["BEND.MINFLANGE"];
 
-const inMillimetres = (value: number, quantity: QuantityKind): number =>
+const inMillimeters = (value: number, quantity: QuantityKind): number =>
   fromInternal(toInternal(value, quantity, "in"), quantity, "mm");
 
-/** The same call in millimetres: every plain figure of a quantity converted, texts with figures too. */
+/** The same call in millimeters: every plain figure of a quantity converted, texts with figures too. */
 function converted(record: AnyRecord, given: readonly Argument[]): Argument[] {
   const parameters = Object.entries(record.parameters);
   const place = parameters.findIndex(([key]) => key === "units");
@@ -26,14 +26,14 @@ function converted(record: AnyRecord, given: readonly Argument[]): Argument[] {
     const value = given[i];
     const { quantity } = parameter;
     if (!quantity) return value;
-    if (typeof value === "number") return inMillimetres(value, quantity);
+    if (typeof value === "number") return inMillimeters(value, quantity);
     if (typeof value === "string" && parameter.shape === "list")
       return value
         .split(";")
-        .map((each) => inMillimetres(Number(each), quantity))
+        .map((each) => inMillimeters(Number(each), quantity))
         .join("; ");
     if (typeof value === "string" && quantity === "length" && Number.isFinite(Number(value)))
-      return inMillimetres(Number(value), quantity);
+      return inMillimeters(Number(value), quantity);
     return value;
   });
   all[place] = "mm";
@@ -54,7 +54,7 @@ const inUnits = RECORDS.filter(
   ({ name, parameters, result }) => "units" in parameters && result.kind in SCALES && !ON_A_GRID.includes(name),
 );
 
-describe("inches and millimetres give the same answer", () => {
+describe("inches and millimeters give the same answer", () => {
   it.each(inUnits.map((record) => [record.name, record] as const))("%s", (_, record) => {
     const kind = record.result.kind as QuantityKind;
     fc.assert(
@@ -68,7 +68,7 @@ describe("inches and millimetres give the same answer", () => {
             expect(isCellError(metric) && metric.code).toBe(isCellError(inches) && inches.code);
             return;
           }
-          expectNear(metric as number, inMillimetres(inches as number, kind));
+          expectNear(metric as number, inMillimeters(inches as number, kind));
         },
       ),
       { numRuns: 60 },

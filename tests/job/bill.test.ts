@@ -40,7 +40,7 @@ describe("the bill in a workbook", () => {
     expect(job.plan.lines[0]!.findings[0]!.words).toMatch(/must be .*; got "V 2"/);
   });
 
-  it("plain numbers are millimetres where the die table says so", () => {
+  it("plain numbers are millimeters where the die table says so", () => {
     const metric = [...SHOP.slice(0, 3), ["Die", "Opening (mm)", "Angle (deg)"], ["V 2", 50.8, 80]];
     expect(jobPlan(book(PARTS, metric))!.system).toBe("mm");
     expect(jobPlan(book())!.system).toBe("in");

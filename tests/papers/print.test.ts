@@ -93,7 +93,7 @@ describe("the papers of the sample", () => {
     expect(told.files.filter((file) => file.startsWith("tools/"))).toHaveLength(sets.length);
   });
 
-  it("have the flat of every part at true size, in millimetres", () => {
+  it("have the flat of every part at true size, in millimeters", () => {
     const outline = paper("outline/DF-01.svg");
     // Flanges 2 and 3 in of 3/16 in A36 over a 1-1/2 in die, 24 in wide: 4.6612 in, as the sheet Blanks says.
     const [, width, height] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(outline)!;
@@ -222,7 +222,7 @@ describe("what is refused", () => {
     expect(existsSync(folder)).toBe(false);
   });
 
-  it.each([[["a.xlsx"]], [[SAMPLE, "out", "more"]], [[SAMPLE, "out", "--colour"]]])("%j is wrong use", async (args) => {
+  it.each([[["a.xlsx"]], [[SAMPLE, "out", "more"]], [[SAMPLE, "out", "--color"]]])("%j is wrong use", async (args) => {
     await expect(run(...args)).rejects.toBeInstanceOf(UsageError);
   });
 });

@@ -52,7 +52,7 @@ export const airBends: readonly Published[] = cases.flatMap((c) => [
   ),
   row(
     c,
-    "force of one metre",
+    "force of one meter",
     [
       "AIR.TONNAGE",
       "the sheet",

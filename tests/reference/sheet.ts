@@ -158,7 +158,7 @@ export const sheet: readonly Published[] = [
     basis: "memory",
   },
   {
-    id: "a square metre of 10 mm steel",
+    id: "a square meter of 10 mm steel",
     call: ["BLANK.WEIGHT", "A36", 10, 1000, 1000, blank, "mm"],
     expected: 78.5,
     tolerance: 0.2,

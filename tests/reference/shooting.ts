@@ -64,8 +64,8 @@ export function shoot(c: ShootingCase, halfAngle: number) {
   const s = c.nose + c.t / 2;
   const { curvatureAt, moment } = momentTable(c, 20 / c.t);
   const [sin, cos] = [Math.sin(halfAngle), Math.cos(halfAngle)];
-  const centre = c.V / 2 + c.shoulder * Math.tan(((90 - c.dieAngle / 2) / 2) * (Math.PI / 180));
-  const contactX = centre - (c.shoulder + c.t / 2) * sin;
+  const center = c.V / 2 + c.shoulder * Math.tan(((90 - c.dieAngle / 2) / 2) * (Math.PI / 180));
+  const contactX = center - (c.shoulder + c.t / 2) * sin;
   const contactY = -c.shoulder + (c.shoulder + c.t / 2) * cos;
   const EI = ((c.E / (1 - c.nu ** 2)) * c.t ** 3) / 12;
   const noseMoment = moment(1 / s);

@@ -8,7 +8,7 @@ describe("limits forgive the last bits of a unit conversion", () => {
     expect(atMost(sum, 2 * 25.4)).toBe(true);
   });
 
-  it("a thousandth of a millimetre is not forgiven", () => {
+  it("a thousandth of a millimeter is not forgiven", () => {
     expect(atLeast(50.799, 50.8)).toBe(false);
     expect(atMost(50.801, 50.8)).toBe(false);
   });

@@ -12,7 +12,7 @@ export interface CutInWords {
   readonly row: CutListRow;
   /** "5 x strip 8 x 48". */
   readonly piece: string;
-  /** The nearest mark of an inch tape; "" in millimetres. */
+  /** The nearest mark of an inch tape; "" in millimeters. */
   readonly onTape: string;
   /** "45 x DF-05", "5 x piece 3 x 8", "offcut R2 16 x 48", "scrap 0.5 x 48". */
   readonly drops: string;

@@ -2,14 +2,14 @@
 import type { JetSheet } from "../../calc/cutting/jet-sheets.ts";
 import { LEAST_REMNANT_IN } from "../../data/remnants.ts";
 import { atLeast } from "../../units/nearly.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { webOf } from "../lines/cutting.ts";
 import type { Rates } from "../nouns/rates.ts";
 
 export interface Remnant {
-  readonly length: Millimetres;
-  readonly width: Millimetres;
+  readonly length: Millimeters;
+  readonly width: Millimeters;
 }
 
 const areaOf = ({ length, width }: Remnant): number => length * width;

@@ -1,7 +1,7 @@
 /** What goes back on the rack: one entry a kind of offcut, with the tag it bears and what it is worth. */
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
 import type { Plan } from "../../calc/cutting/types.ts";
-import { type Millimetres, type Money, money } from "../../units/quantity.ts";
+import { type Millimeters, type Money, money } from "../../units/quantity.ts";
 import type { StockSheet } from "../nouns/stock.ts";
 import type { CutGroup } from "./plan-cutting.ts";
 
@@ -13,8 +13,8 @@ export interface Offcut {
   readonly pattern: string;
   readonly pieces: readonly string[];
   readonly sheet: StockSheet;
-  readonly length: Millimetres;
-  readonly width: Millimetres;
+  readonly length: Millimeters;
+  readonly width: Millimeters;
   readonly count: number;
   /** Which of its two sides it was rolled along. */
   readonly grain: "length" | "width";

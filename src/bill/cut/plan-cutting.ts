@@ -14,7 +14,7 @@ import type {
 } from "../../calc/cutting/types.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { type Kilograms, kilograms, type Millimetres, type Money, mm, money } from "../../units/quantity.ts";
+import { type Kilograms, kilograms, type Millimeters, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
 import { cutKey } from "../lines/cut-key.ts";
@@ -38,13 +38,13 @@ export interface SheetUse {
   readonly price: Money | undefined;
   /** Blanks over all of them, by line. */
   readonly pieces: ReadonlyMap<LinePlan, number>;
-  readonly remnants: readonly { readonly length: Millimetres; readonly width: Millimetres }[];
+  readonly remnants: readonly { readonly length: Millimeters; readonly width: Millimeters }[];
 }
 
 /** Lines of one material and thickness that one machine cuts. */
 export interface CutGroup {
   readonly material: Material;
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   readonly cutter: Cutter;
   /** undefined on the waterjet. */
   readonly shear: Shear | undefined;
@@ -142,7 +142,7 @@ function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>
 const sheetKey = ({ material, thickness }: StockSheet, index: number): string =>
   `${material.name} ${thickness} ${index}`;
 
-/** Money counts where every new sheet has a price; a minute's price beside square millimetres only between equals. */
+/** Money counts where every new sheet has a price; a minute's price beside square millimeters only between equals. */
 function searchOf(stock: readonly Stock[], { isSheets, perMinute, pace }: CutAim, units: number): PlanOptions {
   const isMoney = stock.every(({ price, remnant }) => price !== null || remnant);
   return {
@@ -160,12 +160,12 @@ const cutsKnown = remember(
 );
 const jetKnown = remember(
   64,
-  (blanks: readonly BlankToCut[], stock: readonly Stock[], web: Millimetres, options: PlanOptions) =>
+  (blanks: readonly BlankToCut[], stock: readonly Stock[], web: Millimeters, options: PlanOptions) =>
     planJetSheets(blanks, stock, { web, margin: web }, options),
 );
 
 /** What both machines are asked: the blanks under names of their own, the sheets that are left, and how long to search. */
-function asked(group: readonly CutLine[], trim: Millimetres, shop: CutShop, used: ReadonlyMap<string, number>) {
+function asked(group: readonly CutLine[], trim: Millimeters, shop: CutShop, used: ReadonlyMap<string, number>) {
   const lines = group.map(({ plan }) => plan);
   const own = lines[0]!.sheets!;
   const ids = namesOf(lines);

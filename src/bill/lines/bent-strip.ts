@@ -20,7 +20,7 @@ import { bendStops, type Stop } from "../../calc/bend/order/stops.ts";
 import type { Obstacle } from "../../calc/bend/order/watch.ts";
 import { usualOrder } from "../../calc/time/usual-order.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Degrees, degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Brake, Die, Punch } from "../nouns/machines.ts";
@@ -41,7 +41,7 @@ export interface BentStrip {
   /** Overbend of each bend; undefined where nothing is known of the material. */
   readonly springback: readonly (Degrees | undefined)[];
   /** Of the punch tip below the die's top at the end of each bend, under load: solved where it can be, else geometry. */
-  readonly depths: readonly Millimetres[];
+  readonly depths: readonly Millimeters[];
   readonly order: BendOrder;
   /** Gauge settings that this brake's gauge has not, by bend. */
   readonly scribed: readonly Scribed[];
@@ -50,8 +50,8 @@ export interface BentStrip {
 /** A setting nearer than the gauge comes, or further than it goes. */
 export interface Scribed {
   readonly bend: number;
-  readonly stop: Millimetres;
-  readonly limit: Millimetres;
+  readonly stop: Millimeters;
+  readonly limit: Millimeters;
   readonly kind: "gauge nearer" | "gauge beyond";
 }
 
@@ -122,7 +122,7 @@ const drawnDie = ({ opening, angle, shoulder, blockWidth, blockHeight }: Die) =>
   blockWidth,
   blockHeight,
 });
-const drawnPunch = ({ angle, height, bodyWidth, reliefDepth, reliefWidth }: Punch, nose: Millimetres | undefined) => ({
+const drawnPunch = ({ angle, height, bodyWidth, reliefDepth, reliefWidth }: Punch, nose: Millimeters | undefined) => ({
   name: "",
   nose,
   angle,
@@ -136,7 +136,7 @@ const travelOf = ({ daylight, shutHeight, stroke }: Brake): DrawnBrake => ({ day
 /** A stop that the gauge cannot stand at is scribed on the sheet, or set against a block. */
 function scribedOf(
   hits: readonly StripHit[],
-  { nearest, furthest }: { readonly nearest: Millimetres | undefined; readonly furthest: Millimetres | undefined },
+  { nearest, furthest }: { readonly nearest: Millimeters | undefined; readonly furthest: Millimeters | undefined },
 ): Scribed[] {
   return hits.flatMap(({ bend, stop }): Scribed[] => {
     if (nearest !== undefined && !atLeast(stop, nearest)) return [{ bend, stop, limit: nearest, kind: "gauge nearer" }];
@@ -147,7 +147,7 @@ function scribedOf(
 }
 
 /** A nose as wide as the round lies in it; drawn at its full size it would stand in the overbent sheet. */
-const withinRound = (nose: Millimetres | undefined, radius: Millimetres): Millimetres | undefined =>
+const withinRound = (nose: Millimeters | undefined, radius: Millimeters): Millimeters | undefined =>
   nose === undefined ? undefined : mm(Math.min(nose, NOSE_IN_ROUND * radius));
 const NOSE_IN_ROUND = 0.8; // chosen: the round under load is tighter than the one that is left
 

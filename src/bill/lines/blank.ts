@@ -11,7 +11,7 @@ import { limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
 import { density } from "../../calc/material/strength.ts";
 import { PLATE_ALONG_FROM_IN } from "../../data/thresholds.ts";
 import { atLeast } from "../../units/nearly.ts";
-import { type Degrees, degrees, type Kilograms, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Kilograms, type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 import type { Tools } from "./tools.ts";
@@ -21,23 +21,23 @@ export const METHODS = ["rule", "mechanics", "mechanics and rule", "test strips"
 export type Method = (typeof METHODS)[number];
 
 export interface Blank {
-  readonly length: Millimetres;
-  readonly width: Millimetres;
+  readonly length: Millimeters;
+  readonly width: Millimeters;
   readonly weight: Kilograms;
   /** Outline, holes and notches of one blank. */
-  readonly path: Millimetres;
+  readonly path: Millimeters;
   readonly pierces: number;
   /** Rolling direction along the blank's length or width; "" where either will do. */
   readonly grain: "length" | "width" | "";
   /** The outside sizes before the bends take their deduction: longest, and their outline. */
-  readonly longest: Millimetres;
-  readonly outsideOutline: Millimetres;
+  readonly longest: Millimeters;
+  readonly outsideOutline: Millimeters;
 }
 
 /** Radius and deduction of the bends of one angle. */
 export interface BendNumber {
-  readonly radius: Millimetres;
-  readonly deduction: Millimetres;
+  readonly radius: Millimeters;
+  readonly deduction: Millimeters;
 }
 
 /** Of a line's sharpest bend, and of its bends by angle: what its flat is made with. */
@@ -120,7 +120,7 @@ export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: Own
 }
 
 /** Holes and notches. */
-export const inside = ({ holes, holeDiameter, notches, notchPath }: BillLine): Millimetres =>
+export const inside = ({ holes, holeDiameter, notches, notchPath }: BillLine): Millimeters =>
   mm(holes * Math.PI * (holeDiameter ?? 0) + notches * (notchPath ?? 0));
 
 /** A strip as the gauge sees it. */

@@ -5,7 +5,7 @@ import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import type { Finding, Subject } from "../../calc/finding.ts";
 import { LIKE_STEELS } from "../../data/like-steels.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
@@ -23,12 +23,12 @@ export type Change =
   | { readonly kind: "deburr" | "coat"; readonly station: string }
   | { readonly kind: "hole after" }
   | { readonly kind: "waterjet" }
-  | { readonly kind: "trim after"; readonly flange: Millimetres }
-  | { readonly kind: "pieces"; readonly count: number; readonly width: Millimetres }
+  | { readonly kind: "trim after"; readonly flange: Millimeters }
+  | { readonly kind: "pieces"; readonly count: number; readonly width: Millimeters }
   /** Another steel of the same gauge that is in Stock. */
   | { readonly kind: "material"; readonly material: Material }
   /** `isStocked`: it is planned from that sheet already. */
-  | { readonly kind: "thickness"; readonly thickness: Millimetres; readonly isStocked: boolean };
+  | { readonly kind: "thickness"; readonly thickness: Millimeters; readonly isStocked: boolean };
 
 /** What a change may mend: whatever else is wrong it leaves as it is, so that trying it would be time lost. */
 const BENT: readonly Subject[] = [
@@ -76,7 +76,7 @@ export function withChange(row: BillLine, change: Change): BillLine {
     case "waterjet":
       return { ...row, pin: "waterjet" };
     case "trim after": {
-      const longer = (flanges: readonly Millimetres[]) => flanges.map((flange) => mm(Math.max(flange, change.flange)));
+      const longer = (flanges: readonly Millimeters[]) => flanges.map((flange) => mm(Math.max(flange, change.flange)));
       const { main, cross } = row;
       const flanges = main.angles.length > 0 ? longer(main.flanges) : main.flanges;
       const crossFlanges = cross && (cross.angles.length > 0 ? longer(cross.flanges) : cross.flanges);
@@ -106,10 +106,10 @@ export function withChange(row: BillLine, change: Change): BillLine {
 }
 
 const along = (
-  bendLength: Millimetres,
-  before: readonly Millimetres[] | undefined,
-  after: readonly Millimetres[] | undefined,
-): Millimetres => (before && after && bendLength === Math.max(...before) ? mm(Math.max(...after)) : bendLength);
+  bendLength: Millimeters,
+  before: readonly Millimeters[] | undefined,
+  after: readonly Millimeters[] | undefined,
+): Millimeters => (before && after && bendLength === Math.max(...before) ? mm(Math.max(...after)) : bendLength);
 
 /** The least first: what costs the shop nothing, then work, then what somebody has to agree to. */
 export function* changes(row: BillLine, tools: Tools | undefined, shop: LineShop): Generator<Change> {
@@ -163,16 +163,16 @@ function* otherTools(row: BillLine, tools: Tools, shop: LineShop): Generator<Cha
 /** Rounded up to what is typed and measured: a thousandth of an inch, a tenth of a millimeter. */
 function leastOf(
   line: BillLine,
-  die: { readonly opening: Millimetres; readonly shoulder?: Millimetres | undefined },
+  die: { readonly opening: Millimeters; readonly shoulder?: Millimeters | undefined },
   { system }: LineShop,
-): Millimetres {
+): Millimeters {
   const least = Math.max(...bendLines(line).map((bend) => leastFlange(bend, die.opening, die.shoulder, system)));
   return rounded(least, system, Math.ceil);
 }
 
 const TYPED_IN = 0.001; // chosen: what a caliper in the shop reads
 const TYPED_MM = 0.1; // chosen: the same
-function rounded(length: number, system: UnitSystem, way: (value: number) => number): Millimetres {
+function rounded(length: number, system: UnitSystem, way: (value: number) => number): Millimeters {
   const step = system === "in" ? TYPED_IN * MM_PER_INCH : TYPED_MM;
   return mm(way(Number((length / step).toFixed(6))) * step);
 }

@@ -9,7 +9,7 @@ import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
 import { THIN_MM } from "../../data/jet-rules.ts";
 import { JET_WEB_IN } from "../../data/thresholds.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
@@ -170,11 +170,11 @@ function jetFor(
 }
 
 /** Metal left between two blanks on the waterjet's table, and along a sheet's edge. */
-export const webOf = (rates: Rates): Millimetres => mm(rates.find("jetWeb") ?? JET_WEB_IN.value * MM_PER_INCH);
+export const webOf = (rates: Rates): Millimeters => mm(rates.find("jetWeb") ?? JET_WEB_IN.value * MM_PER_INCH);
 
 /** Sheets as the cut plan takes them. Names of the table may repeat; the planner needs them distinct. */
 export const asStock =
-  (trim: Millimetres) =>
+  (trim: Millimeters) =>
   (sheet: StockSheet, index: number): Stock => ({
     id: stockId(sheet, index),
     w: sheet.length,
@@ -209,6 +209,6 @@ export const rollingOf = (grain: Blank["grain"]): BlankGrain =>
 /** Why no layout of these sheets yields the blank within the shear's limits; null where one does. */
 const layoutReason = remember(
   8192,
-  (length: Millimetres, width: Millimetres, grain: Blank["grain"], stock: readonly Stock[], limits: Limits) =>
+  (length: Millimeters, width: Millimeters, grain: Blank["grain"], stock: readonly Stock[], limits: Limits) =>
     impossibleReasons([asBlank("it", { length, width, grain }, 1)], stock, limits, {})[0]!,
 );

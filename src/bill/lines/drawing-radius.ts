@@ -8,7 +8,7 @@ import type { Finding } from "../../calc/finding.ts";
 import { limitOf } from "../../calc/limit-of.ts";
 import { RADIUS_NEAR_IN, RADIUS_NEAR_THICKNESSES } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
-import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
 
 /**
@@ -24,7 +24,7 @@ export function drawingRadius(
   const nose = punch?.nose;
   const sharpest = degrees(Math.max(...[...main.angles, ...(cross?.angles ?? [])].map(Math.abs)));
   const inAir = airRadiusBand(askedOver(material, thickness, sharpest, die, nose), material.airMethod ?? "rule");
-  const onNose = (end: Millimetres) => (nose === undefined ? end : between(end, nose, pressed));
+  const onNose = (end: Millimeters) => (nose === undefined ? end : between(end, nose, pressed));
   const gives = { ...inAir, low: onNose(inAir.low), expected: onNose(inAir.expected), high: onNose(inAir.high) };
   const near = mm(Math.max(limitOf(RADIUS_NEAR_IN, own), limitOf(RADIUS_NEAR_THICKNESSES, own) * thickness));
   const share = gives.expected / die.opening;

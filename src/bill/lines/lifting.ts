@@ -1,7 +1,7 @@
 import type { Finding } from "../../calc/finding.ts";
 import { TWO_PEOPLE_FROM_IN, TWO_PEOPLE_SHARE } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
-import type { Kilograms, Millimetres } from "../../units/quantity.ts";
+import type { Kilograms, Millimeters } from "../../units/quantity.ts";
 import { onePersonLimit, type Rates } from "../nouns/rates.ts";
 import { fitsOn, type StockSheet } from "../nouns/stock.ts";
 import type { Blank } from "./blank.ts";
@@ -24,7 +24,7 @@ export function liftOf(weight: Kilograms, rates: Rates): Lift {
 /** @param bendLength of its longest bend; undefined for a flat part. */
 export function liftingFinding(
   weight: Kilograms,
-  bendLength: Millimetres | undefined,
+  bendLength: Millimeters | undefined,
   rates: Rates,
 ): Finding | undefined {
   const lift = liftOf(weight, rates);

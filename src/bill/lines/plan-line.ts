@@ -3,7 +3,7 @@ import type { Setup } from "../../calc/bend/check/line.ts";
 import type { ForceCases } from "../../calc/bend/force-cases.ts";
 import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
 import { type Finding, statusOf } from "../../calc/finding.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -53,7 +53,7 @@ export interface LinePlan {
   /** Sheets it may be cut from; undefined where Stock was not given, none where it is not there. */
   readonly sheets: readonly StockSheet[] | undefined;
   /** Of the sheet it is cut from, which may be another one than the bill asks for. */
-  readonly sheetThickness: Millimetres;
+  readonly sheetThickness: Millimeters;
   readonly acceptance: Acceptance | undefined;
   readonly stack: ToleranceStack | undefined;
   /** Without those about the machine that cuts it, which the route decides. */
@@ -171,7 +171,7 @@ const cannotBe = ({ message }: Refusal): Finding => ({
   words: message,
 });
 
-const longestBend = (line: BillLine): Millimetres | undefined => {
+const longestBend = (line: BillLine): Millimeters | undefined => {
   const lengths = bentStrips(line).map(({ bendLength }) => bendLength);
-  return lengths.length === 0 ? undefined : (Math.max(...lengths) as Millimetres);
+  return lengths.length === 0 ? undefined : (Math.max(...lengths) as Millimeters);
 };

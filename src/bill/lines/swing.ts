@@ -3,7 +3,7 @@ import type { Finding } from "../../calc/finding.ts";
 import { density } from "../../calc/material/strength.ts";
 import { SWING_FROM_IN, SWING_HEAVY_LB, SWING_THIN_IN } from "../../data/thresholds.ts";
 import { atMost } from "../../units/nearly.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
 import type { Rates } from "../nouns/rates.ts";
 import { type BentStrip, hitsOf } from "./bent-strip.ts";
@@ -16,7 +16,7 @@ import { type BentStrip, hitsOf } from "./bent-strip.ts";
 export function swingFinding(
   strip: BentStrip,
   { material }: Pick<BillLine, "material">,
-  bendLength: Millimetres,
+  bendLength: Millimeters,
   rates: Rates,
 ): Finding | undefined {
   const { part } = strip;

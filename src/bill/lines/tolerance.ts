@@ -1,7 +1,7 @@
 /** Will the line keep its drawing's tolerance, by what the shop says of its edges, bends and angles? */
 import type { Finding } from "../../calc/finding.ts";
 import { judgeStack, type StackVerdict, toleranceStack } from "../../calc/tolerance/stack.ts";
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import type { Working } from "../../units/working.ts";
@@ -10,7 +10,7 @@ import type { Rates } from "../nouns/rates.ts";
 
 export interface ToleranceStack {
   readonly verdict: StackVerdict | undefined;
-  readonly worst: Millimetres | undefined;
+  readonly worst: Millimeters | undefined;
   readonly finding: Finding | undefined;
 }
 
@@ -51,7 +51,7 @@ export function judgeTolerance(line: BillLine, rates: Rates, work?: Working): To
  * The leg that an angle off by a little swings furthest: the part is measured lying on its longest flange, so that it is
  * the longest of the others (geometry). Of a flat part it does not matter.
  */
-function swinging({ flanges }: Strip): Millimetres {
+function swinging({ flanges }: Strip): Millimeters {
   const [longest, next] = [...flanges].sort((a, b) => b - a);
   return mm(next ?? longest!);
 }

@@ -5,7 +5,7 @@ import { highShearStrength, ratedShearStrength } from "../../calc/material/stren
 import { checkShear } from "../../calc/shear/check.ts";
 import { neededRating } from "../../calc/shear/needed-rating.ts";
 import type { Material } from "../../data/materials/material.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 import type { QuantityKind } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { shearedBlank } from "../lines/cutting.ts";
@@ -91,7 +91,7 @@ const stops = (findings: readonly Finding[], about?: readonly Subject[], name?: 
   );
 
 /** The rating in mild steel that takes this sheet; a rating holds as it stands for the material it is stated in. */
-const ratingFor = (material: Material, rated: Material, thickness: Millimetres): Millimetres =>
+const ratingFor = (material: Material, rated: Material, thickness: Millimeters): Millimeters =>
   material.name === rated.name
     ? thickness
     : neededRating(thickness, ratedShearStrength(rated), highShearStrength(material));

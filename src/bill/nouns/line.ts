@@ -2,7 +2,7 @@
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import type { Material } from "../../data/materials/material.ts";
-import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import type { Degrees, Millimeters } from "../../units/quantity.ts";
 import type { Refusal } from "../../units/refusal.ts";
 
 /** The machines a blank can be cut on. */
@@ -11,10 +11,10 @@ export type Cutter = (typeof CUTTERS)[number];
 
 /** Parallel bends in one direction: outside flanges, one more than bends; angles negative where the bend goes down. */
 export interface Strip {
-  readonly flanges: readonly Millimetres[];
+  readonly flanges: readonly Millimeters[];
   readonly angles: readonly Degrees[];
   /** Length of its bend lines. */
-  readonly bendLength: Millimetres;
+  readonly bendLength: Millimeters;
 }
 
 /** "tap 3": a station's name and, where given, how many units of its basis one piece has. */
@@ -32,26 +32,26 @@ export interface BillLine {
   readonly revision: string | undefined;
   readonly material: Material;
   /** What is bought. */
-  readonly nominal: Millimetres;
+  readonly nominal: Millimeters;
   /** As measured where the bill says it, else nominal: what is bent and weighed. */
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   readonly quantity: number;
   readonly main: Strip;
   /** A part bent in both directions, such as a tray: its other strip. */
   readonly cross: Strip | undefined;
   /** Of a part with parallel bends or none: the other side of its blank. */
-  readonly width: Millimetres;
-  readonly radius: Millimetres | undefined;
-  readonly radiusTolerance: Millimetres | undefined;
-  readonly tolerance: Millimetres | undefined;
+  readonly width: Millimeters;
+  readonly radius: Millimeters | undefined;
+  readonly radiusTolerance: Millimeters | undefined;
+  readonly tolerance: Millimeters | undefined;
   readonly grain: Grain | undefined;
   readonly holes: number;
-  readonly holeDiameter: Millimetres | undefined;
-  readonly holeDistance: Millimetres | undefined;
+  readonly holeDiameter: Millimeters | undefined;
+  readonly holeDistance: Millimeters | undefined;
   /** Of the middle of the bend from the middle of the bed, as on staged tools; undefined: in the middle. */
-  readonly offCenter: Millimetres | undefined;
+  readonly offCenter: Millimeters | undefined;
   readonly notches: number;
-  readonly notchPath: Millimetres | undefined;
+  readonly notchPath: Millimeters | undefined;
   /** Named tools and machines; blank: the plan chooses. */
   readonly die: string | undefined;
   readonly punch: string | undefined;

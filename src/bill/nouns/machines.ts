@@ -6,7 +6,7 @@ import type { Shear as RatedShear } from "../../calc/shear/check.ts";
 import type { BrakeMotion } from "../../calc/time/brake-time.ts";
 import type { Seconds } from "../../calc/time/seconds.ts";
 import type { ShearPace } from "../../calc/time/shear-time.ts";
-import type { Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
+import type { Millimeters, MillimetersPerMinute } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 
 /** Who read a row from the machine's or tool's own plate, and when; "" where nobody has yet. */
@@ -24,18 +24,18 @@ export interface Shear extends RatedShear, FromThePlate {
   readonly pace: Partial<ShearPace>;
   readonly limits: Limits;
   /** Taken off one long and one short edge of a sheet before anything is measured from them. */
-  readonly trim: Millimetres;
+  readonly trim: Millimeters;
 }
 
 export interface Waterjet extends FromThePlate {
   readonly name: string;
   readonly cut: Omit<JetCut, "machinability" | "thickness">;
-  readonly highestFeed: MillimetresPerMinute;
+  readonly highestFeed: MillimetersPerMinute;
   readonly pierceTime: Seconds;
   /** The shop's timed cut over the formula; undefined: not timed, so the formula stands with its +-25 %. */
   readonly speedFactor: number | undefined;
-  readonly bedLength: Millimetres | undefined;
-  readonly bedWidth: Millimetres | undefined;
+  readonly bedLength: Millimeters | undefined;
+  readonly bedWidth: Millimeters | undefined;
 }
 
 /** The columns of machines that only times need, by their headers. */

@@ -5,7 +5,7 @@ import type { HandlingRules } from "../../calc/time/handling.ts";
 import { type Seconds, seconds } from "../../calc/time/seconds.ts";
 import type { Coupling } from "../../data/niosh.ts";
 import type { Threshold } from "../../data/thresholds.ts";
-import { type Degrees, hours, type Kilograms, kilograms, type Millimetres } from "../../units/quantity.ts";
+import { type Degrees, hours, type Kilograms, kilograms, type Millimeters } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 
 /** The shop's own figures that belong to no machine, as they are called in its table. */
@@ -143,7 +143,7 @@ export function handlingRules(rates: Rates): HandlingRules {
   return {
     perPiece: rates.seconds("handlingPerPiece"),
     secondsPerKilogram: rates.find("handlingPerMass") ?? 0,
-    secondsPerMillimetre: rates.find("handlingPerLength") ?? 0,
+    secondsPerMillimeter: rates.find("handlingPerLength") ?? 0,
     onePersonLimit: onePersonLimit(rates),
     hoistAbove: hoistAbove === undefined ? undefined : kilograms(hoistAbove),
     hoistTime: hoistAbove === undefined ? rates.seconds("handlingPerPiece") : rates.seconds("hoistTime"),
@@ -165,18 +165,18 @@ function postureLimit(rates: Rates): number | undefined {
   if (rates.liftCoupling === undefined)
     throw noAnswer("rates", 'a table with a row "Lift coupling" where "Lift reach" is given', "none");
   const lift: Omit<Lift, "travel"> = {
-    horizontal: reach as Millimetres,
-    vertical: rates.get("liftHeight") as Millimetres,
+    horizontal: reach as Millimeters,
+    vertical: rates.get("liftHeight") as Millimeters,
     asymmetry: rates.get("liftTwist") as Degrees,
     liftsPerMinute: rates.get("liftsPerMinute"),
     coupling: rates.liftCoupling,
     hours: hours(rates.get("liftHours")),
   };
   const endReach = rates.find("liftEndReach");
-  if (endReach === undefined) return liftLimit({ ...lift, travel: rates.get("liftTravel") as Millimetres });
+  if (endReach === undefined) return liftLimit({ ...lift, travel: rates.get("liftTravel") as Millimeters });
   return placingLimit(lift, {
-    horizontal: endReach as Millimetres,
-    vertical: rates.get("liftEndHeight") as Millimetres,
+    horizontal: endReach as Millimeters,
+    vertical: rates.get("liftEndHeight") as Millimeters,
     asymmetry: rates.get("liftEndTwist") as Degrees,
   });
 }

@@ -1,7 +1,7 @@
 import type { Seconds } from "../../calc/time/seconds.ts";
 import type { Basis } from "../../calc/time/station-time.ts";
 import { nearest } from "../../units/nearest.ts";
-import type { Millimetres, Money } from "../../units/quantity.ts";
+import type { Millimeters, Money } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 
@@ -23,7 +23,7 @@ export interface Station {
   readonly priceEach: Money | undefined;
   readonly minimum: Money | undefined;
   /** Build of a finish on one surface: a hole closes by twice as much. */
-  readonly coat: Millimetres | undefined;
+  readonly coat: Millimeters | undefined;
 }
 
 /** The names under which the three machines stand in the table. */

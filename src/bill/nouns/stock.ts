@@ -1,16 +1,16 @@
 import type { PinnedParts } from "../../calc/cutting/types.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { atMost } from "../../units/nearly.ts";
-import type { Kilograms, Millimetres, Money } from "../../units/quantity.ts";
+import type { Kilograms, Millimeters, Money } from "../../units/quantity.ts";
 
 /** Sheets that can be bought or lie in the rack. */
 export interface StockSheet {
   readonly name: string;
   readonly material: Material;
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   /** The long side. */
-  readonly length: Millimetres;
-  readonly width: Millimetres;
+  readonly length: Millimeters;
+  readonly width: Millimeters;
   readonly weight: Kilograms;
   /** undefined: no price is known. */
   readonly price: Money | undefined;
@@ -36,12 +36,12 @@ export interface StockSheet {
  */
 const SAME_MM = 0.0127;
 /** By more than a way of writing. */
-export const isThinner = (thickness: Millimetres, other: Millimetres): boolean => !atMost(other, thickness + SAME_MM);
+export const isThinner = (thickness: Millimeters, other: Millimeters): boolean => !atMost(other, thickness + SAME_MM);
 
 export interface SheetsToCut {
   /** All sheets of the material in that thickness, in an order of their own: never that of the table. */
   readonly sheets: readonly StockSheet[];
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   /** The thickness that was asked for is not there, and this is the next thicker one. */
   readonly isThicker: boolean;
 }
@@ -49,13 +49,13 @@ export interface SheetsToCut {
 /** What a line of this material and thickness is cut from; undefined where Stock has neither it nor a thicker one. */
 export function sheetsToCut(
   material: Pick<Material, "name">,
-  thickness: Millimetres,
+  thickness: Millimeters,
   stock: readonly StockSheet[],
 ): SheetsToCut | undefined {
   const same = stock.filter((sheet) => sheet.material.name === material.name);
   const enough = same.filter((sheet) => !isThinner(sheet.thickness, thickness)).map((sheet) => sheet.thickness);
   if (enough.length === 0) return undefined;
-  const least = Math.min(...enough) as Millimetres;
+  const least = Math.min(...enough) as Millimeters;
   const isThicker = isThinner(thickness, least);
   return {
     sheets: ordered(same.filter((sheet) => sheet.thickness >= least && !isThinner(least, sheet.thickness))),
@@ -78,7 +78,7 @@ function ordered(sheets: readonly StockSheet[]): StockSheet[] {
 /** Does a blank lie on the sheet, turned or not? */
 export function fitsOn(
   sheet: Pick<StockSheet, "length" | "width">,
-  blank: { readonly length: Millimetres; readonly width: Millimetres },
+  blank: { readonly length: Millimeters; readonly width: Millimeters },
 ): boolean {
   const [long, short] = [Math.max(blank.length, blank.width), Math.min(blank.length, blank.width)];
   return atMost(long, sheet.length) && atMost(short, sheet.width);

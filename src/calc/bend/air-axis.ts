@@ -1,4 +1,4 @@
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { AirMethod } from "./air-bend.ts";
@@ -13,7 +13,7 @@ export function radiusAndAxis(
   method: AirMethod,
   k: KChoice | undefined,
   work?: Working,
-): { radius: Millimetres; k: KChoice; axisSource: string } {
+): { radius: Millimeters; k: KChoice; axisSource: string } {
   if (asked.material.strips && (method === "rule" || typeof k === "string"))
     throw wrong(
       "correction",

@@ -1,7 +1,7 @@
 import { DIE_ANGLE, FRICTION, NOSE_OF_THICKNESS } from "../../data/bend-rules.ts";
 import { cite, type Fact } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { type Degrees, degrees, type Millimetres, megapascals, mm, type Ratio } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters, megapascals, mm, type Ratio } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { refuseCutOnly } from "../material/cut-only.ts";
 import { factValue } from "../material/fact-value.ts";
@@ -15,10 +15,10 @@ export type AirMethod = (typeof AIR_METHODS)[number];
 
 /** Die and punch of an air bend. What is left out is taken as the working says. */
 export interface AirTools {
-  readonly dieOpening: Millimetres;
+  readonly dieOpening: Millimeters;
   readonly dieAngle?: Degrees | undefined;
-  readonly dieShoulder?: Millimetres | undefined;
-  readonly punchNose?: Millimetres | undefined;
+  readonly dieShoulder?: Millimeters | undefined;
+  readonly punchNose?: Millimeters | undefined;
   readonly punchAngle?: Degrees | undefined;
   readonly friction?: Ratio | undefined;
 }
@@ -26,7 +26,7 @@ export interface AirTools {
 /** Sheet and tools as the mechanics wants them. #N/A for a material without modulus or hardening. */
 export function mechanicsInput(
   material: Material,
-  thickness: Millimetres,
+  thickness: Millimeters,
   tools: AirTools,
   work?: Working,
 ): AirBendInput {

@@ -1,5 +1,5 @@
 import type { Material } from "../../data/materials/material.ts";
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { remember } from "../../units/remember.ts";
 import { airShape } from "./air-shape.ts";
@@ -9,21 +9,21 @@ import type { Die } from "./tooling.ts";
 
 export interface AirEstimate {
   /** Radius of the circle tangent to both flanges: what a gauge reads and a flat needs. undefined: not known. */
-  readonly radius: Millimetres | undefined;
+  readonly radius: Millimeters | undefined;
   /** The radius that decides about cracks: for a temper that folds round the nose the tightest, else the gauged one. */
-  readonly tightest: Millimetres | undefined;
+  readonly tightest: Millimeters | undefined;
   readonly springback: Degrees | undefined;
   /** Of the punch from first contact, under load; undefined where only the mechanics could say. */
-  readonly stroke: Millimetres | undefined;
+  readonly stroke: Millimeters | undefined;
 }
 
 /** A bend over a die of the shop's table. */
 export const askedOver = (
   material: Material,
-  thickness: Millimetres,
+  thickness: Millimeters,
   bendAngle: Degrees,
   die: Pick<Die, "opening" | "angle" | "shoulder">,
-  nose: Millimetres | undefined,
+  nose: Millimeters | undefined,
 ): AskedBend => ({
   material,
   thickness,
@@ -45,7 +45,7 @@ export const estimateAirBend = remember(MOST_KNOWN, (asked: AskedBend): AirEstim
   const solved = shape?.solved?.bend ?? knownOrNot(() => solvedAirBend(asked).bend);
   const radius = shape?.radius ?? solved?.tangentRadius;
   const nose = tools.punchNose;
-  const folded = nose && mm(Math.min(nose, solved?.centreRadius ?? nose));
+  const folded = nose && mm(Math.min(nose, solved?.centerRadius ?? nose));
   return {
     radius,
     tightest: material.foldsRoundNose ? folded : radius,

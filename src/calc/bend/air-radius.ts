@@ -1,15 +1,15 @@
 import { cite } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { refuseCutOnly } from "../material/cut-only.ts";
 import { lacksForMechanics } from "./material-hardening.ts";
 
 export interface RadiusBand {
-  readonly low: Millimetres;
-  readonly expected: Millimetres;
-  readonly high: Millimetres;
+  readonly low: Millimeters;
+  readonly expected: Millimeters;
+  readonly high: Millimeters;
 }
 
 export const OPENING_SHARE = "radius as a share of the opening, middle of the two";
@@ -21,8 +21,8 @@ export const OPENING_SHARE = "radius as a share of the opening, middle of the tw
  */
 export function airRadiusByRule(
   material: Material,
-  dieOpening: Millimetres,
-  punchNose: Millimetres | undefined,
+  dieOpening: Millimeters,
+  punchNose: Millimeters | undefined,
   work?: Working,
 ): RadiusBand {
   refuseCutOnly(material);

@@ -1,7 +1,7 @@
 import { K_DEFAULT } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
 import type { StripCorrection } from "../../data/materials/material.ts";
-import { type Degrees, degrees, type Millimetres, mm, type Ratio } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters, mm, type Ratio } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -16,7 +16,7 @@ import { correctedFraction, STRIPS } from "./strip-correction.ts";
 
 /** What a flat is computed with: the radius a gauge reads, and the neutral axis on it. */
 export interface AirShape {
-  readonly radius: Millimetres;
+  readonly radius: Millimeters;
   readonly neutralAxis: Ratio;
   /** Where the neutral axis is from. */
   readonly axisSource: string;
@@ -112,7 +112,7 @@ function byMechanics(solved: SolvedAirBend, work?: Working): AirShape {
 }
 
 /** A strip's K was found on the predicted radius, and is laid on it again. */
-function byStrips(solved: SolvedAirBend, strip: StripCorrection, thickness: Millimetres, work?: Working): AirShape {
+function byStrips(solved: SolvedAirBend, strip: StripCorrection, thickness: Millimeters, work?: Working): AirShape {
   const shape = byMechanics(solved, work);
   const ratio = shape.radius / thickness;
   step(work, "Kp", "neutral axis as predicted", shape.neutralAxis, "", shape.axisSource);

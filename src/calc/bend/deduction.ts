@@ -1,4 +1,4 @@
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type AxisBend, bendAllowance } from "./allowance.ts";
 import { beyondTangent, countsAsFlat, type Legs } from "./legs.ts";
@@ -12,7 +12,7 @@ export function bendDeduction(
   { legs, ...bend }: AxisBend & { readonly legs: Legs },
   work?: Working,
   numberFrom?: string,
-): Millimetres {
+): Millimeters {
   const { thickness, radius, bendAngle } = bend;
   if (countsAsFlat(bendAngle, legs))
     return step(

@@ -1,4 +1,4 @@
-import { type Megapascals, type Millimetres, megapascals, type Newtons } from "../../units/quantity.ts";
+import { type Megapascals, type Millimeters, megapascals, type Newtons } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { isSteel, tensileStrength } from "../material/strength.ts";
@@ -22,21 +22,21 @@ export interface ForceCases {
  * 0.75 to 0.97, annealed stainless down to 0.57). Where the shop's own strips measured a force the expected one goes with
  * it; the worst only where they found a stronger sheet, since a soft strip says nothing about the next delivery.
  */
-export const forceCases = (asked: AskedBend, bendLength: Millimetres, work?: Working): ForceCases =>
+export const forceCases = (asked: AskedBend, bendLength: Millimeters, work?: Working): ForceCases =>
   work ? solve(asked, bendLength, work) : casesKnown(asked, bendLength);
 
 const MOST_KNOWN = 16_384; // chosen: about four megabytes
 /** Every check of a bill asks for the same bend again, with every brake and in every function. */
-const casesKnown = remember(MOST_KNOWN, (asked: AskedBend, bendLength: Millimetres) => solve(asked, bendLength));
+const casesKnown = remember(MOST_KNOWN, (asked: AskedBend, bendLength: Millimeters) => solve(asked, bendLength));
 
-function solve(asked: AskedBend, bendLength: Millimetres, work?: Working): ForceCases {
+function solve(asked: AskedBend, bendLength: Millimeters, work?: Working): ForceCases {
   const { material, thickness } = asked;
   const { dieOpening } = asked.tools;
   const typical = tensileStrength(material, "typical", work);
   const measured = measuredStrength(material, { thickness, dieOpening });
   const factor = measured?.factor ?? 1;
   if (measured) step(work, "f_K", `strength, measured over predicted: ${stripWords(measured.row)}`, factor, "", STRIPS);
-  const forceOf = (sheet: Millimetres, tensile: Megapascals): Newtons => {
+  const forceOf = (sheet: Millimeters, tensile: Megapascals): Newtons => {
     const bend = { thickness: sheet, bendLength, dieOpening, tensile, isSteel: isSteel(material) };
     const handbook = continuedLangeForce(bend, work);
     const wrapped = wrappedNose(asked, sheet, tensile, bendLength).force;

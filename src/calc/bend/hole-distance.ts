@@ -1,6 +1,6 @@
 import { HOLE_THICKNESSES } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { bendAllowance } from "./allowance.ts";
 import type { KChoice } from "./neutral-axis.ts";
@@ -8,9 +8,9 @@ import { insideSetback } from "./setback.ts";
 
 interface HoleLimits {
   /** From here on the hole keeps its shape. */
-  readonly fine: Millimetres;
+  readonly fine: Millimeters;
   /** Below this it tears into the bend: drill it after bending. */
-  readonly drillAfter: Millimetres;
+  readonly drillAfter: Millimeters;
 }
 
 /**
@@ -19,9 +19,9 @@ interface HoleLimits {
  * over the open die and moves (both common practice). Between the two it distorts; below 2t + R drill it after bending.
  */
 export function holeLimits(
-  thickness: Millimetres,
-  radius: Millimetres,
-  dieOpening: Millimetres,
+  thickness: Millimeters,
+  radius: Millimeters,
+  dieOpening: Millimeters,
   bendAngle: Degrees,
   k: KChoice,
   work?: Working,

@@ -1,6 +1,6 @@
 import { DIN_FLAT_ANGLE, DIN_TANGENT_ANGLE } from "../../data/bend-rules.ts";
 import { atLeast } from "../../units/nearly.ts";
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { insideSetback, setback } from "./setback.ts";
 
@@ -16,12 +16,12 @@ export type Legs = (typeof LEGS)[number];
  * its bends is the flat part between the arcs. Source: geometry (derived); DIN 6935 after Tabellenbuch Metall (read).
  */
 export function beyondTangent(
-  thickness: Millimetres,
-  radius: Millimetres,
+  thickness: Millimeters,
+  radius: Millimeters,
   bendAngle: Degrees,
   legs: Legs,
   work?: Working,
-): Millimetres {
+): Millimeters {
   switch (legs) {
     case "tangent":
       return mm(0);

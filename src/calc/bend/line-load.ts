@@ -1,6 +1,6 @@
 import { LOADED_SHARE } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
-import { type NewtonsPerMillimetre, newtonsPerMillimetre } from "../../units/quantity.ts";
+import { type NewtonsPerMillimeter, newtonsPerMillimeter } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { Brake } from "./tooling.ts";
 
@@ -8,12 +8,12 @@ import type { Brake } from "./tooling.ts";
  * Highest force per length that the brake's beam takes: its rating spread over 60 % of the distance between the
  * housings, so that a short bend has a lower limit (common practice; the plate or manual rules).
  */
-export const lineLoadLimit = ({ ratedForce, betweenHousings }: Brake, work?: Working): NewtonsPerMillimetre =>
+export const lineLoadLimit = ({ ratedForce, betweenHousings }: Brake, work?: Working): NewtonsPerMillimeter =>
   step(
     work,
     "w max",
     "highest force per length on the beam",
-    newtonsPerMillimetre(ratedForce / (LOADED_SHARE.value * betweenHousings)),
+    newtonsPerMillimeter(ratedForce / (LOADED_SHARE.value * betweenHousings)),
     "N/mm",
     cite(LOADED_SHARE),
   );

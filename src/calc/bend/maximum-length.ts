@@ -1,4 +1,4 @@
-import { type Millimetres, mm, newtonsPerMillimetre } from "../../units/quantity.ts";
+import { type Millimeters, mm, newtonsPerMillimeter } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { show } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -17,8 +17,8 @@ export function maximumLength(
   brake: Brake,
   method: ForceMethod,
   work?: Working,
-): Millimetres {
-  const perLength = newtonsPerMillimetre(bendForce({ ...bend, bendLength: UNIT_LENGTH }, method, work));
+): Millimeters {
+  const perLength = newtonsPerMillimeter(bendForce({ ...bend, bendLength: UNIT_LENGTH }, method, work));
   const limit = lineLoadLimit(brake, work);
   if (perLength > limit)
     throw noAnswer(

@@ -1,6 +1,6 @@
 import { OPENING_LEAST } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { show, showBoth } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -20,7 +20,7 @@ export function maximumThickness(
   brake: Brake,
   method: ForceMethod,
   work?: Working,
-): Millimetres {
+): Millimeters {
   if (bend.bendLength > brake.bedLength)
     throw noAnswer(
       "bend_length",

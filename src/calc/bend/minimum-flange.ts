@@ -1,6 +1,6 @@
 import { FLANGE_MARGIN, FLANGE_STEP_IN } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
-import { type Degrees, degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters, mm, radians } from "../../units/quantity.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 
@@ -8,7 +8,7 @@ import { step, type Working } from "../../units/working.ts";
  * Shortest outside flange that still lies on the die at the end of the bend: V / (2 sin(included / 2)) along the slope
  * from the corner to the die's edge. Below it the flange falls into the die and can be thrown. Source: geometry (derived).
  */
-export const shortestFlange = (dieOpening: Millimetres, bendAngle: Degrees, work?: Working): Millimetres =>
+export const shortestFlange = (dieOpening: Millimeters, bendAngle: Degrees, work?: Working): Millimeters =>
   step(
     work,
     "b min",
@@ -23,13 +23,13 @@ export const shortestFlange = (dieOpening: Millimetres, bendAngle: Degrees, work
  * 1/16 in or 1 mm. About 0.7 V at 90 degrees and a little over (common practice).
  */
 export function safeFlange(
-  thickness: Millimetres,
-  dieOpening: Millimetres,
+  thickness: Millimeters,
+  dieOpening: Millimeters,
   bendAngle: Degrees,
-  shoulder: Millimetres | undefined,
+  shoulder: Millimeters | undefined,
   system: UnitSystem,
   work?: Working,
-): Millimetres {
+): Millimeters {
   const shortest = shortestFlange(dieOpening, bendAngle, work);
   // Not the share of the opening that a bend is solved with: 0.7 V and a little over is what brakes are run with.
   const said = shoulder === undefined ? "die shoulder radius, not given: none added" : "die shoulder radius";
@@ -54,8 +54,8 @@ export function safeFlange(
 
 const SHORT = "0.7 V and a little over (common practice)";
 
-/** Up to the next 1/16 in or millimetre; a figure that is one already stays. */
-function roundUp(value: Millimetres, system: UnitSystem): Millimetres {
+/** Up to the next 1/16 in or millimeter; a figure that is one already stays. */
+function roundUp(value: Millimeters, system: UnitSystem): Millimeters {
   const grid = system === "in" ? FLANGE_STEP_IN.value * MM_PER_INCH : 1;
   return mm(Math.ceil(value / grid - 1e-9) * grid); // numerical, the rounding of a unit conversion
 }

@@ -11,7 +11,7 @@ import {
 } from "../../data/minimum-radii.ts";
 import { itemAt, lastOf } from "../../units/certain.ts";
 import { atMost } from "../../units/nearly.ts";
-import { type Megapascals, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Megapascals, type Millimeters, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showBoth, showNumber } from "../../units/show.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
@@ -30,11 +30,11 @@ export type Grain = (typeof GRAINS)[number];
 export function minimumRadius(
   materialName: string,
   rule: RadiusRule | undefined,
-  thickness: Millimetres,
+  thickness: Millimeters,
   grain: Grain,
   tensile: Megapascals | undefined,
   work?: Working,
-): Millimetres {
+): Millimeters {
   if (!rule)
     throw noAnswer(
       "material",
@@ -54,7 +54,7 @@ export function minimumRadius(
   }
 }
 
-function aluminumRadius(name: string, row: string, thickness: Millimetres, grain: Grain, work?: Working): Millimetres {
+function aluminumRadius(name: string, row: string, thickness: Millimeters, grain: Grain, work?: Working): Millimeters {
   if (grain === "along")
     throw noAnswer(
       "grain",
@@ -74,7 +74,7 @@ function aluminumRadius(name: string, row: string, thickness: Millimetres, grain
   return step(work, "Rmin", "least inside radius", mm(multiple * thickness), "mm", `m t, ${source}`);
 }
 
-function plateRadius(multiple: number, thickness: Millimetres, grain: Grain, work?: Working): Millimetres {
+function plateRadius(multiple: number, thickness: Millimeters, grain: Grain, work?: Working): Millimeters {
   if (!atMost(thickness, A6_LIMIT_IN * MM_PER_INCH))
     throw noAnswer(
       "thickness",
@@ -89,11 +89,11 @@ function plateRadius(multiple: number, thickness: Millimetres, grain: Grain, wor
 
 function dinRadius(
   name: string,
-  thickness: Millimetres,
+  thickness: Millimeters,
   grain: Grain,
   tensile: Megapascals | undefined,
   work?: Working,
-): Millimetres {
+): Millimeters {
   const strongest = lastOf(DIN_CLASSES_MPA);
   if (tensile === undefined || !atMost(tensile, strongest))
     throw noAnswer(

@@ -13,7 +13,7 @@ import {
 } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
 import { atLeast } from "../../units/nearly.ts";
-import type { Millimetres, Ratio } from "../../units/quantity.ts";
+import type { Millimeters, Ratio } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -28,8 +28,8 @@ export type KChoice = Ratio | KRule;
  * not a K (see allowance.ts). `numberFrom` says where a number comes from. DIN's k is 2K. Refuses DIN below the radius where its k turns negative.
  */
 export function neutralAxis(
-  thickness: Millimetres,
-  radius: Millimetres,
+  thickness: Millimeters,
+  radius: Millimeters,
   k: Exclude<KChoice, "FAA">,
   work?: Working,
   numberFrom = "given",
@@ -54,7 +54,7 @@ export function neutralAxis(
 }
 
 /** DIN 6935: k = 0.65 + 0.5 lg(r/s) for r/s <= 5, else 1. */
-function dinFactor(thickness: Millimetres, radius: Millimetres): Ratio {
+function dinFactor(thickness: Millimeters, radius: Millimeters): Ratio {
   if (radius > DIN_LIMIT.value * thickness) return DIN_LARGEST.value;
   const factor = DIN_BASE.value + DIN_SLOPE.value * Math.log10(radius / thickness);
   if (!(factor > 0))

@@ -1,5 +1,5 @@
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { show } from "../../units/show.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -16,7 +16,7 @@ const WAIVED_UP_TO = mm(0.25 * MM_PER_INCH); // common practice, memory
  * is usually waived; other tool where none of this is so. With the sentence to send.
  */
 export function acceptRadius(
-  { radius, tolerance }: { readonly radius: Millimetres; readonly tolerance: Millimetres },
+  { radius, tolerance }: { readonly radius: Millimeters; readonly tolerance: Millimeters },
   gives: RadiusBand,
   share: number,
   system: UnitSystem,

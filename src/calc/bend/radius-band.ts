@@ -1,4 +1,4 @@
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
 import type { Working } from "../../units/working.ts";
 import type { AirMethod } from "./air-bend.ts";
@@ -36,7 +36,7 @@ export function shapeBand(
   { radius, neutralAxis: k, mechanicsShare }: AirShape,
   mechanics: Pick<AirBendBand, "tangentRadius" | "bendDeduction">,
 ): { readonly radius: RadiusBand; readonly deduction: RadiusBand } {
-  const at = (inside: Millimetres) => bendDeduction({ thickness, radius: inside, bendAngle, k, legs: "outside" });
+  const at = (inside: Millimeters) => bendDeduction({ thickness, radius: inside, bendAngle, k, legs: "outside" });
   const deduction = at(radius);
   const solved = {
     radius: about(radius, mechanics.tangentRadius),
@@ -58,7 +58,7 @@ const wider = (one: RadiusBand, other: RadiusBand): RadiusBand => ({
 });
 
 /** The band of one figure laid about another. */
-const about = (expected: Millimetres, { lower, value, upper }: AirBendBand["tangentRadius"]): RadiusBand => ({
+const about = (expected: Millimeters, { lower, value, upper }: AirBendBand["tangentRadius"]): RadiusBand => ({
   low: mm(Math.max(0, expected - value + lower)),
   expected,
   high: mm(expected - value + upper),

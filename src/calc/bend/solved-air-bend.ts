@@ -1,5 +1,5 @@
 import type { Material, StripCorrection } from "../../data/materials/material.ts";
-import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import type { Degrees, Millimeters } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type AirTools, mechanicsInput } from "./air-bend.ts";
@@ -14,7 +14,7 @@ import { calibrated, STRIPS, stripFor, stripWords } from "./strip-correction.ts"
 /** One bend that is asked about. Its material may carry the shop's own test strips. */
 export interface AskedBend {
   readonly material: Material;
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   readonly bendAngle: Degrees;
   readonly tools: AirTools;
 }

@@ -1,5 +1,5 @@
 import type { Material } from "../../data/materials/material.ts";
-import { type Degrees, degrees, type Millimetres, radians } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters, radians } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { factValue } from "../material/fact-value.ts";
 
@@ -13,8 +13,8 @@ const PLANE_STRAIN = 2 / Math.sqrt(3); // von Mises, plane strain (derived)
  */
 export function estimateSpringback(
   material: Material,
-  thickness: Millimetres,
-  dieOpening: Millimetres,
+  thickness: Millimeters,
+  dieOpening: Millimeters,
   bendAngle: Degrees,
   work?: Working,
 ): Degrees | undefined {

@@ -1,7 +1,7 @@
 /** What a shop's own test strips change about a bend: of their material, thickness, die and contact, and of no other. */
 import type { Material, Regime, StripCorrection } from "../../data/materials/material.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Millimetres, megapascals, type Ratio } from "../../units/quantity.ts";
+import { type Millimeters, megapascals, type Ratio } from "../../units/quantity.ts";
 import { show } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { AirBendInput } from "./mechanics/air-bend-input.ts";
@@ -16,8 +16,8 @@ export function withStrips(material: Material, rows: readonly StripCorrection[])
 
 /** What decides which strips speak for a bend, beside its material. */
 interface BentOver {
-  readonly thickness: Millimetres;
-  readonly dieOpening: Millimetres;
+  readonly thickness: Millimeters;
+  readonly dieOpening: Millimeters;
   readonly regime: Regime;
 }
 
@@ -44,7 +44,7 @@ export const hasStrip = ({ strips = [] }: Material, over: Omit<BentOver, "regime
 
 /** "A36, point contact, 0.225 in to 0.275 in over 2 in": how a working names the row. */
 export function stripWords({ material, regime, opening, thicknessFrom, thicknessTo }: StripCorrection): string {
-  const length = (value: Millimetres) => show(value, "length", "in", 3);
+  const length = (value: Millimeters) => show(value, "length", "in", 3);
   const range =
     thicknessFrom === undefined || thicknessTo === undefined
       ? "any thickness"
@@ -85,7 +85,7 @@ export function calibrated(
  */
 export function measuredStrength(
   { strips = [] }: Material,
-  bend: { readonly thickness: Millimetres; readonly dieOpening: Millimetres },
+  bend: { readonly thickness: Millimeters; readonly dieOpening: Millimeters },
 ): { readonly factor: Ratio; readonly row: StripCorrection } | undefined {
   const found = strips.flatMap((row) =>
     row.strength !== undefined && holdsFor(row, bend) ? [{ factor: row.strength, row }] : [],

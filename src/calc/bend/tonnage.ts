@@ -8,7 +8,7 @@ import {
 } from "../../data/bend-rules.ts";
 import { cite } from "../../data/fact.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Megapascals, type Millimetres, type Newtons, newtons } from "../../units/quantity.ts";
+import { type Megapascals, type Millimeters, type Newtons, newtons } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showBoth, showNumber } from "../../units/show.ts";
 import { MM_PER_INCH, MPA_PER_KSI, NEWTONS_PER_US_TON } from "../../units/system.ts";
@@ -18,9 +18,9 @@ export const FORCE_METHODS = ["Lange", "Groover", "US shop", "highest"] as const
 export type ForceMethod = (typeof FORCE_METHODS)[number];
 
 export interface AirBend {
-  readonly thickness: Millimetres;
-  readonly bendLength: Millimetres;
-  readonly dieOpening: Millimetres;
+  readonly thickness: Millimeters;
+  readonly bendLength: Millimeters;
+  readonly dieOpening: Millimeters;
   readonly tensile: Megapascals;
   /** Lange's formula is for steel; on other metals it is an extrapolation, and the working says so. */
   readonly isSteel: boolean;

@@ -1,5 +1,5 @@
 /** From blanks, stock and limits as a shop states them to the whole-number problem of the search. */
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import type { GaugeRule } from "./gauge-rule.ts";
 import { areaFromGrid, gridDown, gridUp } from "./grid.ts";
 import { ALONG_X, ALONG_Y, type Direction, type Problem, type SheetKind } from "./problem.ts";
@@ -29,7 +29,7 @@ export function buildProblem(
   };
 }
 
-/** Price per square millimetre of sheets without a price; null where area is counted. */
+/** Price per square millimeter of sheets without a price; null where area is counted. */
 export type MoneyRate = number | null;
 
 /**
@@ -68,11 +68,11 @@ function twistRule({ twistWidth, twistLength, thickness }: Limits): Pick<GaugeRu
 export const mayMark = ({ cutToMark }: Limits): boolean => cutToMark ?? true;
 
 /** Nothing thinner than the sheet is sheared off an edge (common practice). */
-export const leastTrim = ({ leastTrim, thickness }: Limits): Millimetres =>
+export const leastTrim = ({ leastTrim, thickness }: Limits): Millimeters =>
   mm(Math.max(leastTrim ?? 0, thickness ?? 0));
 
 /** Nothing off an edge that was sheared already; else what the stock says, and never under the least. */
-export const trimOf = (sheet: Stock, limits: Limits): Millimetres =>
+export const trimOf = (sheet: Stock, limits: Limits): Millimeters =>
   sheet.edgesSheared || sheet.trim === 0 ? mm(0) : mm(Math.max(sheet.trim, leastTrim(limits)));
 
 /** A turned blank lies with its first size along the sheet's h. */
@@ -83,7 +83,7 @@ function mayLie({ grain }: Blank, sheet: Stock, turned: boolean): boolean {
   return (grain === "along") === (firstSizeAlongW === grainAlongW);
 }
 
-/** Money, or the area of the whole sheet in square millimetres. */
+/** Money, or the area of the whole sheet in square millimeters. */
 export function costOf(sheet: Stock, money: MoneyRate): number {
   if (money === null) return areaFromGrid(gridDown(sheet.w) * gridDown(sheet.h));
   return sheet.price ?? (sheet.remnant ? 0 : money * sheet.w * sheet.h);

@@ -1,4 +1,4 @@
-/** The cut list as a person at the shear follows it: equal cuts on alike pieces, one after another, are one row. Millimetres. */
+/** The cut list as a person at the shear follows it: equal cuts on alike pieces, one after another, are one row. Millimeters. */
 import { patternIdOf } from "./pattern-id.ts";
 import type { Cut, PieceKind, PieceOut, Plan } from "./types.ts";
 
@@ -69,7 +69,7 @@ const SAME = ["stage", "axis", "by", "measure", "length", "turn", "copies"] as c
 
 const kindsOf = (falls: readonly PieceOut[]): string => falls.map(kindKey).sort().join();
 
-/** Sizes to the thousandth of a millimetre. */
+/** Sizes to the thousandth of a millimeter. */
 const kindKey = ({ kind, blank, w, h }: PieceOut): string =>
   `${kind} ${blank ?? ""} ${Math.round(w * 1000)} ${Math.round(h * 1000)}`;
 

@@ -1,17 +1,17 @@
 /**
- * Millimetres to the whole numbers the search works in: 1/320 mm, on which both 1/64 in and 0.1 mm are whole. Blanks are
+ * Millimeters to the whole numbers the search works in: 1/320 mm, on which both 1/64 in and 0.1 mm are whole. Blanks are
  * never rounded down, sheets and reaches never up.
  */
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 
 const PER_MM = 320;
 /** Far below what a shear can hold; takes away the dust of decimal fractions. */
 const DUST = 1e-4;
 
-export const gridUp = (length: Millimetres): number => Math.ceil(length * PER_MM - DUST);
+export const gridUp = (length: Millimeters): number => Math.ceil(length * PER_MM - DUST);
 /** As a blank is cut: what every paper says of its size, so that none of them differs by the last digit. */
-export const asCut = (length: Millimetres): Millimetres => fromGrid(gridUp(length));
-export const gridDown = (length: Millimetres): number => Math.floor(length * PER_MM + DUST);
-export const fromGrid = (units: number): Millimetres => mm(units / PER_MM);
-/** Grid units squared to square millimetres. */
+export const asCut = (length: Millimeters): Millimeters => fromGrid(gridUp(length));
+export const gridDown = (length: Millimeters): number => Math.floor(length * PER_MM + DUST);
+export const fromGrid = (units: number): Millimeters => mm(units / PER_MM);
+/** Grid units squared to square millimeters. */
 export const areaFromGrid = (area: number): number => area / (PER_MM * PER_MM);

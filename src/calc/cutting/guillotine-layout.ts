@@ -1,7 +1,7 @@
 /**
  * One sheet's layout as a slicing tree in a single Int32Array. Every node is kept as tight as its contents: what is left
  * over is nowhere in the tree but is the difference between a node's cap (how large it could grow inside its sheet) and
- * its tight size, so a piece may go wherever its neighbours can still make room. Slots are reused; slot 0 is the root.
+ * its tight size, so a piece may go wherever its neighbors can still make room. Slots are reused; slot 0 is the root.
  */
 import { ALONG_X, type Direction } from "./problem.ts";
 

@@ -3,7 +3,7 @@
  * hold-down, any depth of rows in rows: each blank grows by the web and each sheet's usable area too, and the same search
  * lays them out. Common cuts are a web of 0, where the shop says so.
  */
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { checkInput } from "./check-input.ts";
 import { isPiece, type PartsNode } from "./cut-tree.ts";
@@ -13,25 +13,25 @@ import { sizeOf } from "./shear-check.ts";
 import type { Blank, LeftOut, PlanOptions, Stock } from "./types.ts";
 
 export interface JetLimits {
-  readonly web: Millimetres;
-  readonly margin: Millimetres;
+  readonly web: Millimeters;
+  readonly margin: Millimeters;
 }
 
 /** Where a blank lies; x along the sheet's w, from its lower left corner. */
 export interface Placed {
   readonly blank: string;
-  readonly x: Millimetres;
-  readonly y: Millimetres;
-  readonly w: Millimetres;
-  readonly h: Millimetres;
+  readonly x: Millimeters;
+  readonly y: Millimeters;
+  readonly w: Millimeters;
+  readonly h: Millimeters;
   /** Its first size lies along the sheet's h. */
   readonly turned: boolean;
 }
 
 export interface JetSheet {
   readonly stock: string;
-  readonly w: Millimetres;
-  readonly h: Millimetres;
+  readonly w: Millimeters;
+  readonly h: Millimeters;
   readonly repeats: number;
   readonly placed: readonly Placed[];
 }
@@ -70,7 +70,7 @@ export function planJetSheets(
   }
   checkInput(blanks, stock, NO_SHEAR);
   const grown = blanks.map((blank) => ({ ...blank, w: mm(blank.w + web), h: mm(blank.h + web) }));
-  const room = (side: Millimetres) => mm(Math.max(web, side - 2 * margin + web));
+  const room = (side: Millimeters) => mm(Math.max(web, side - 2 * margin + web));
   const inside = stock.map((sheet) => ({ ...sheet, w: room(sheet.w), h: room(sheet.h), trim: mm(0) }));
   const { uses, leftOut, problem, countOf, bound, asked } = searchPlan(grown, inside, NO_SHEAR, options, stock);
   const sheets = uses.map(({ pattern, repeats }): JetSheet => {

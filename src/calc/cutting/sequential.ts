@@ -39,10 +39,10 @@ export function sequentialPlan(
   const gauges = new Set<number>();
   const remember = (patterns: readonly CutPattern[]) => thrift > 0 && gaugesOf(problem, patterns, gauges);
   remember(kept.map(({ pattern }) => pattern));
-  const favour = thrift > 0 ? (extent: number) => (gauges.has(extent) ? 1 + thrift : 1) : undefined;
+  const favor = thrift > 0 ? (extent: number) => (gauges.has(extent) ? 1 + thrift : 1) : undefined;
   for (;;) {
     const best =
-      pricing.dearest(values, remaining, (sheet) => supply[sheet]! >= 1, costs, favour) ??
+      pricing.dearest(values, remaining, (sheet) => supply[sheet]! >= 1, costs, favor) ??
       loneRest(problem, remaining, supply);
     if (!best) return uses;
     const repeats = Math.min(mostRepeats(best, remaining), supply[best.sheet]!);

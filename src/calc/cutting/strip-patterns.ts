@@ -42,7 +42,7 @@ export class StripPatterns {
   private readonly along = new Knapsack();
   private readonly across = new Knapsack();
   private readonly keepToDemand: boolean;
-  private favour: (extent: number) => number = () => 1;
+  private favor: (extent: number) => number = () => 1;
 
   constructor(
     private readonly problem: Problem,
@@ -59,7 +59,7 @@ export class StripPatterns {
   }
 
   /**
-   * The pattern worth most per cost of its sheet, over all views; null where nothing fits. `favour` multiplies what a part
+   * The pattern worth most per cost of its sheet, over all views; null where nothing fits. `favor` multiplies what a part
    * of that extent counts.
    */
   dearest(
@@ -67,9 +67,9 @@ export class StripPatterns {
     remaining: ArrayLike<number>,
     open: (sheet: number) => boolean,
     costs: ArrayLike<number>,
-    favour: (extent: number) => number = () => 1,
+    favor: (extent: number) => number = () => 1,
   ): CutPattern | null {
-    this.favour = favour;
+    this.favor = favor;
     const drafts: { options: readonly StripOption[]; view: StripView; strips: Strip[]; ratio: number }[] = [];
     for (const { options, views: all } of this.groups) {
       const views = all.filter(({ sheet }) => open(sheet));
@@ -109,7 +109,7 @@ export class StripPatterns {
     open: (sheet: number) => boolean,
     costs: ArrayLike<number>,
   ): { readonly patterns: readonly CutPattern[]; readonly ratio: number } {
-    this.favour = () => 1;
+    this.favor = () => 1;
     const patterns: CutPattern[] = [];
     let ratio = 0;
     for (const { options, views: all } of this.groups) {
@@ -136,7 +136,7 @@ export class StripPatterns {
     values: ArrayLike<number>,
     remaining: ArrayLike<number>,
   ): StripTable {
-    return new StripTable(options, views, values, remaining, this.grid, this.along, this.budget, this.favour);
+    return new StripTable(options, views, values, remaining, this.grid, this.along, this.budget, this.favor);
   }
 
   /** Keeps the strips that share the demand peaceably and fills the rest of the sheet again, until nothing more fits. */
@@ -187,7 +187,7 @@ export class StripPatterns {
     for (let k = 0; k < heights.length; k++) {
       const tall = heights[k]!;
       if (tall > height || tall > rule.longestCut) break;
-      const value = table.worth(k, v) * this.favour(tall);
+      const value = table.worth(k, v) * this.favor(tall);
       // A taller strip worth no more than a narrower one is never needed.
       if (value <= dearest + 1e-12) continue;
       dearest = value;

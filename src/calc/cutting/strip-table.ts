@@ -41,7 +41,7 @@ export class StripTable {
     private readonly grid: StripGrid,
     private readonly knapsack: Knapsack,
     private readonly budget: Budget,
-    private readonly favour: (extent: number) => number,
+    private readonly favor: (extent: number) => number,
   ) {
     const longest = Math.max(...views.map(({ length }) => length));
     const tallest = Math.max(...views.map(({ height }) => height));
@@ -138,7 +138,7 @@ export class StripTable {
     const copies = Math.floor(this.remaining[item]! / stack);
     const value = this.values[item]!;
     const worth = value - Math.min(sizing, MOST_SIZING * value);
-    knapsack.add(o, this.grid.cellsOf(along), worth * stack * this.favour(along), copies);
+    knapsack.add(o, this.grid.cellsOf(along), worth * stack * this.favor(along), copies);
     this.budget.spend(knapsack.work - before);
   }
 

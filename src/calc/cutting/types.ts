@@ -1,5 +1,5 @@
-/** What goes into and comes out of a cut plan. Lengths are millimetres; a limit that does not exist is Infinity or 0. */
-import type { Millimetres, Money } from "../../units/quantity.ts";
+/** What goes into and comes out of a cut plan. Lengths are millimeters; a limit that does not exist is Infinity or 0. */
+import type { Millimeters, Money } from "../../units/quantity.ts";
 import type { PartsNode } from "./cut-tree.ts";
 import type { Direction } from "./problem.ts";
 
@@ -8,8 +8,8 @@ export type BlankGrain = "along" | "across" | "free";
 
 export interface Blank {
   readonly id: string;
-  readonly w: Millimetres;
-  readonly h: Millimetres;
+  readonly w: Millimeters;
+  readonly h: Millimeters;
   readonly quantity: number;
   readonly grain: BlankGrain;
   /** What leaving a piece out counts against leaving out others when the stock runs short; its area if not given. */
@@ -27,8 +27,8 @@ export interface PinnedParts {
 
 export interface Stock {
   readonly id: string;
-  readonly w: Millimetres;
-  readonly h: Millimetres;
+  readonly w: Millimeters;
+  readonly h: Millimeters;
   /** Infinity where more can always be had. */
   readonly quantity: number;
   /** Price of one sheet, null where none is known. */
@@ -36,7 +36,7 @@ export interface Stock {
   /** Side along which the sheet's grain runs. */
   readonly grain: "w" | "h";
   /** Taken off one long and one short edge before anything is measured from them. */
-  readonly trim: Millimetres;
+  readonly trim: Millimeters;
   readonly remnant: boolean;
   /** Its edges are sheared already: nothing is trimmed, whatever `trim` says. */
   readonly edgesSheared?: boolean;
@@ -48,26 +48,26 @@ export interface Stock {
 
 export interface Limits {
   /** Longest cut of the blade. */
-  readonly longestCut: Millimetres;
+  readonly longestCut: Millimeters;
   /** Farthest and nearest stop of the back gauge. */
-  readonly reach: Millimetres;
-  readonly nearestGauge: Millimetres;
+  readonly reach: Millimeters;
+  readonly nearestGauge: Millimeters;
   /** Narrowest part that may fall behind the blade; edge trims cut to a mark are not held to it. */
-  readonly leastDrop: Millimetres;
+  readonly leastDrop: Millimeters;
   /** Narrowest part the hold-downs grip in front of the blade. */
-  readonly leastHold: Millimetres;
+  readonly leastHold: Millimeters;
   /** Levels of cuts, the sizing of a single piece not counted; 2 or more. */
   readonly stages: number;
   /** Shortest side of a left-over worth putting back on the rack; 0 keeps none. */
-  readonly leastRemnant: Millimetres;
+  readonly leastRemnant: Millimeters;
   /** What such a left-over counts, from 0 to 1 of the same area of a new sheet. At 0 it only decides between equals. */
   readonly remnantWorth: number;
   /** Thickness of the sheet; nothing thinner than it is sheared off an edge. 0 where not given. */
-  readonly thickness?: Millimetres;
+  readonly thickness?: Millimeters;
   /** Narrowest strip of waste that is sheared off; never under the thickness, which it is where not given. */
-  readonly leastTrim?: Millimetres;
+  readonly leastTrim?: Millimeters;
   /** Farthest front stop, to which the part in front is laid. 0, none, where not given. */
-  readonly frontReach?: Millimetres;
+  readonly frontReach?: Millimeters;
   /** Whether a part too long for every stop may be cut to a scribed line. No where not given. */
   readonly cutToMark?: boolean;
   /** A part that falls twists when it is narrower than so many thicknesses and longer than so many widths. No limit where not given. */
@@ -78,7 +78,7 @@ export interface Limits {
   /** Half-cut stacks that may stand on the floor at once, and those of pieces longer than `longStack`. Default 4, 2, 4 ft. */
   readonly stacks?: number;
   readonly longStacks?: number;
-  readonly longStack?: Millimetres;
+  readonly longStack?: Millimeters;
 }
 
 /** The floor's own seconds; see DEFAULT_PACE in floor-time.ts. */
@@ -109,7 +109,7 @@ export interface PlanOptions {
   /** Restricts the first cuts to run along the sheet's w. */
   readonly firstCut?: "any" | "along w";
   readonly seed?: number;
-  /** Weight of the sheet per square millimetre in kilograms; 0 where not given: then no lift counts. */
+  /** Weight of the sheet per square millimeter in kilograms; 0 where not given: then no lift counts. */
   readonly weightPerArea?: number;
   readonly pace?: FloorPace;
   /** Called with the number of sheets whenever a better plan is found. */
@@ -123,8 +123,8 @@ export type PieceKind = "blank" | "part" | "remnant" | "scrap";
 export interface PieceOut {
   readonly id: string;
   readonly kind: PieceKind;
-  readonly w: Millimetres;
-  readonly h: Millimetres;
+  readonly w: Millimeters;
+  readonly h: Millimeters;
   /** Id of the finished blank. */
   readonly blank?: string;
 }
@@ -141,14 +141,14 @@ export interface Cut {
   /** Axis of the sheet along which the gauge measures. */
   readonly axis: "w" | "h";
   /** Distance from blade to gauge; null for a trim, a cut to a front stop and one to a mark. */
-  readonly gauge: Millimetres | null;
+  readonly gauge: Millimeters | null;
   /** How the cut is measured; an edge trim is cut to a mark. */
   readonly by: "gauge" | "front stop" | "mark";
   /** What is measured: what falls, or what stays in front where that lies against a front stop. */
-  readonly measure: Millimetres;
+  readonly measure: Millimeters;
   /** Cuts of one visit are made without putting the piece down; each copy has its visit before the next. */
   readonly visit: number;
-  readonly length: Millimetres;
+  readonly length: Millimeters;
   /** What falls behind the blade, one after another, from each piece. */
   readonly falls: readonly PieceOut[];
   readonly stays: PieceOut;
@@ -162,8 +162,8 @@ export interface PlannedPattern {
   readonly id: string;
   readonly stock: string;
   /** The untrimmed sheet. */
-  readonly w: Millimetres;
-  readonly h: Millimetres;
+  readonly w: Millimeters;
+  readonly h: Millimeters;
   readonly repeats: number;
   /** Blanks on one sheet. */
   readonly yields: readonly { readonly blank: string; readonly count: number }[];
@@ -193,12 +193,12 @@ export interface Plan {
   readonly sheets: readonly { readonly stock: string; readonly count: number }[];
   readonly remnants: readonly {
     readonly piece: string;
-    readonly w: Millimetres;
-    readonly h: Millimetres;
+    readonly w: Millimeters;
+    readonly h: Millimeters;
     readonly count: number;
   }[];
   readonly leftOut: readonly LeftOut[];
-  /** Areas in square millimetres. */
+  /** Areas in square millimeters. */
   readonly blankArea: number;
   readonly sheetArea: number;
   readonly remnantArea: number;

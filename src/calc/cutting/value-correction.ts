@@ -7,7 +7,7 @@ import type { Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
 
-/** Blend of old and new weight, how far large pieces are favoured, and the largest weight: tuned on generated bills. */
+/** Blend of old and new weight, how far large pieces are favored, and the largest weight: tuned on generated bills. */
 const LEAST_BLEND = 0.3;
 const BLEND_RANGE = 0.4;
 const POWER_RANGE = 0.08;

@@ -1,5 +1,5 @@
 import { atLeast } from "../../units/nearly.ts";
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -7,7 +7,7 @@ import { bendDeduction } from "../bend/deduction.ts";
 import { beyondTangent } from "../bend/legs.ts";
 
 type Strip = Omit<Parameters<typeof bendDeduction>[0], "bendAngle"> & {
-  readonly flanges: readonly Millimetres[];
+  readonly flanges: readonly Millimeters[];
   readonly bendAngles: readonly Degrees[];
 };
 
@@ -16,7 +16,7 @@ type Strip = Omit<Parameters<typeof bendDeduction>[0], "bendAngle"> & {
  * angle per bend, flanges one more than bends, measured as `legs` says. Refuses (#VALUE!) a flange shorter than the
  * bends at its ends take up. Source: geometry (derived); Groover 5e example 19.2 and FAA-H-8083-31 (read).
  */
-export function flatLength({ flanges, bendAngles, ...bend }: Strip, work?: Working): Millimetres {
+export function flatLength({ flanges, bendAngles, ...bend }: Strip, work?: Working): Millimeters {
   const taken = bendAngles.map((angle) => beyondTangent(bend.thickness, bend.radius, angle, bend.legs));
   refuseOverlap(flanges, taken);
   const deductions = bendAngles.map((bendAngle) => bendDeduction({ ...bend, bendAngle }, work));
@@ -25,10 +25,10 @@ export function flatLength({ flanges, bendAngles, ...bend }: Strip, work?: Worki
 
 /** Sum of flanges less sum of deductions; for deductions that come from elsewhere too (air bend, test strip). */
 export function flatFromDeductions(
-  flanges: readonly Millimetres[],
-  deductions: readonly Millimetres[],
+  flanges: readonly Millimeters[],
+  deductions: readonly Millimeters[],
   work?: Working,
-): Millimetres {
+): Millimeters {
   const legs = step(work, "sum L", "sum of the flanges", mm(sum(flanges)), "mm", "given");
   const taken = step(
     work,
@@ -42,7 +42,7 @@ export function flatFromDeductions(
 }
 
 /** taken[i] is what bend i takes of the flange on either side. */
-export function refuseOverlap(flanges: readonly Millimetres[], taken: readonly Millimetres[]): void {
+export function refuseOverlap(flanges: readonly Millimeters[], taken: readonly Millimeters[]): void {
   flanges.forEach((flange, i) => {
     const needed = mm((taken[i - 1] ?? 0) + (taken[i] ?? 0));
     if (!atLeast(flange, needed))

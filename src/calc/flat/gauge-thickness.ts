@@ -16,7 +16,7 @@ import {
 } from "../../data/gauges.ts";
 import type { Edition, GaugeSeries } from "../../data/materials/material.ts";
 import { showGauge } from "../../units/parse-gauge.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -36,7 +36,7 @@ export function gaugeThickness(
   series: GaugeSeries,
   work?: Working,
   stainless?: Edition["stainlessGauges"],
-): Millimetres {
+): Millimeters {
   const range = RANGES[series];
   if (!Number.isInteger(gauge) || gauge < range.first || gauge > range.last)
     throw noAnswer(

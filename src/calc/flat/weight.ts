@@ -1,4 +1,4 @@
-import { type Kilograms, type KilogramsPerCubicMillimetre, kilograms, type Millimetres } from "../../units/quantity.ts";
+import { type Kilograms, type KilogramsPerCubicMillimeter, kilograms, type Millimeters } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 
 /**
@@ -6,10 +6,10 @@ import { step, type Working } from "../../units/working.ts";
  * deducted: what is lifted, bought and freighted is the blank. Source: geometry (derived).
  */
 export function blankWeight(
-  thickness: Millimetres,
-  length: Millimetres,
-  width: Millimetres,
-  density: KilogramsPerCubicMillimetre,
+  thickness: Millimeters,
+  length: Millimeters,
+  width: Millimeters,
+  density: KilogramsPerCubicMillimeter,
   quantity: number,
   work?: Working,
 ): Kilograms {

@@ -25,7 +25,7 @@ import {
   type Hours,
   type Kilograms,
   kilograms,
-  type Millimetres,
+  type Millimeters,
   type Ratio,
 } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
@@ -35,11 +35,11 @@ import { step, type Working } from "../../units/working.ts";
 
 export interface Lift {
   /** Hands from the ankles, forward. */
-  readonly horizontal: Millimetres;
+  readonly horizontal: Millimeters;
   /** Hands above the floor at the start. */
-  readonly vertical: Millimetres;
+  readonly vertical: Millimeters;
   /** Height the load travels. */
-  readonly travel: Millimetres;
+  readonly travel: Millimeters;
   /** Twist of the body. */
   readonly asymmetry: Degrees;
   readonly liftsPerMinute: Ratio;
@@ -81,12 +81,12 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
     "",
     `1 - 0.0075 |V - 30 in|, ${cite(VERTICAL_SLOPE)}`,
   );
-  const travelled = Math.max(d, TRAVEL_MINIMUM.value);
+  const traveled = Math.max(d, TRAVEL_MINIMUM.value);
   const dm = step(
     work,
     "DM",
     "distance multiplier",
-    TRAVEL_BASE.value + TRAVEL_SLOPE.value / travelled,
+    TRAVEL_BASE.value + TRAVEL_SLOPE.value / traveled,
     "",
     `0.82 + 1.8 in / D, D 10 in or more, ${cite(TRAVEL_SLOPE)}`,
   );
@@ -141,7 +141,7 @@ function frequencyMultiplier(lifts: Ratio, hours: Hours, fromWaist: boolean): Ra
   return hours <= 1 ? row[1] : hours <= 2 ? row[2] : row[3];
 }
 
-function within(parameter: string, value: Millimetres, limitInches: number, hint: string): number {
+function within(parameter: string, value: Millimeters, limitInches: number, hint: string): number {
   if (!atMost(value, limitInches * MM_PER_INCH))
     throw noAnswer(
       parameter,

@@ -1,11 +1,11 @@
-import { type Degrees, type Kilograms, kilograms, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, type Kilograms, kilograms, type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type Lift, liftLimit } from "./lift-limit.ts";
 
 /** Where the load is put down with care. */
 export interface Destination {
-  readonly horizontal: Millimetres;
-  readonly vertical: Millimetres;
+  readonly horizontal: Millimeters;
+  readonly vertical: Millimeters;
   readonly asymmetry: Degrees;
 }
 

@@ -3,9 +3,9 @@ import { SPEED_EXPONENT, TIMED_HOLDS } from "../../data/jet-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import {
-  type Millimetres,
-  type MillimetresPerMinute,
-  millimetresPerMinute,
+  type Millimeters,
+  type MillimetersPerMinute,
+  millimetersPerMinute,
   mm,
   type Ratio,
 } from "../../units/quantity.ts";
@@ -27,7 +27,7 @@ export function cuttingFeed(
   cut: Omit<JetCut, "machinability">,
   speedFactor: Ratio | undefined,
   work?: Working,
-): MillimetresPerMinute {
+): MillimetersPerMinute {
   const timed = timedFeed(material, cut, work);
   if (timed !== undefined) return timed;
   if (!material.machinability) throw untimed(material, cut);
@@ -41,7 +41,7 @@ export function cuttingFeed(
           work,
           "u own",
           "the same times the machine's speed factor",
-          millimetresPerMinute(feed * speedFactor),
+          millimetersPerMinute(feed * speedFactor),
           "mm/min",
           "given",
         );
@@ -53,7 +53,7 @@ export function timedFeed(
   material: Material,
   { thickness, quality }: Pick<JetCut, "thickness" | "quality">,
   work?: Working,
-): MillimetresPerMinute | undefined {
+): MillimetersPerMinute | undefined {
   const timed = timedCut(material, quality);
   if (!timed) return undefined;
   const { feed, at, u0, h0, q0 } = timed;
@@ -73,8 +73,8 @@ function timedCut(material: Material, quality: Ratio) {
   if (!feed) return undefined;
   if (!at) throw noAnswer("timed thickness", "given beside the timed feed", material.name);
   const [u0, h0, q0] = [factValue(feed, "feed"), mm(factValue(at, "length")), timedQuality?.value ?? quality];
-  const scaled = (thickness: Millimetres) =>
-    millimetresPerMinute(u0 * ((h0 * q0) / (thickness * quality)) ** SPEED_EXPONENT.value);
+  const scaled = (thickness: Millimeters) =>
+    millimetersPerMinute(u0 * ((h0 * q0) / (thickness * quality)) ** SPEED_EXPONENT.value);
   return { feed, at, u0, h0, q0, scaled, thinnest: mm(h0 / TIMED_HOLDS.value), thickest: mm(h0 * TIMED_HOLDS.value) };
 }
 
@@ -83,15 +83,15 @@ function timedCut(material: Material, quality: Ratio) {
  * thicker is not cut faster because the timed cut ends there (chosen).
  */
 function beyondTimed(
-  formula: MillimetresPerMinute,
+  formula: MillimetersPerMinute,
   material: Material,
   { thickness, quality }: Pick<JetCut, "thickness" | "quality">,
   work?: Working,
-): MillimetresPerMinute {
+): MillimetersPerMinute {
   const timed = timedCut(material, quality);
   if (!timed) return formula;
   const ends = [timed.scaled(thickness), timed.scaled(thickness < timed.thinnest ? timed.thinnest : timed.thickest)];
-  const held = millimetresPerMinute(Math.min(Math.max(formula, Math.min(...ends)), Math.max(...ends)));
+  const held = millimetersPerMinute(Math.min(Math.max(formula, Math.min(...ends)), Math.max(...ends)));
   const meaning = "kept between the timed cut's scaling and the end of its range";
   return held === formula ? formula : step(work, "u", meaning, held, "mm/min", cite(timed.feed));
 }

@@ -12,9 +12,9 @@ import {
 import {
   type GramsPerMinute,
   type Megapascals,
-  type Millimetres,
-  type MillimetresPerMinute,
-  millimetresPerMinute,
+  type Millimeters,
+  type MillimetersPerMinute,
+  millimetersPerMinute,
   type Ratio,
 } from "../../units/quantity.ts";
 import { message, Refusal } from "../../units/refusal.ts";
@@ -24,13 +24,13 @@ import { step, type Working } from "../../units/working.ts";
 
 export interface JetCut {
   readonly machinability: Ratio;
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   /** 1 rough cut to 5 fine finish, as the paper numbers them. */
   readonly quality: Ratio;
   readonly pressure: Megapascals;
-  readonly orifice: Millimetres;
+  readonly orifice: Millimeters;
   readonly abrasiveRate: GramsPerMinute;
-  readonly nozzleDiameter: Millimetres;
+  readonly nozzleDiameter: Millimeters;
 }
 
 /**
@@ -39,7 +39,7 @@ export interface JetCut {
  * cut of the shop's own; in thin stock it outruns any table, so cap it at the machine's feed. Corners, pierces and
  * leads come on top. Source: Zeng & Kim 1993 (memory; the US and SI constants agree to 0.2 % on one cut).
  */
-export function jetFeed(cut: JetCut, work?: Working): MillimetresPerMinute {
+export function jetFeed(cut: JetCut, work?: Working): MillimetersPerMinute {
   if (cut.nozzleDiameter < cut.orifice)
     throw new Refusal(
       "#VALUE!",
@@ -55,7 +55,7 @@ export function jetFeed(cut: JetCut, work?: Working): MillimetresPerMinute {
       work,
       "thin",
       "sheet so thin that the formula outruns published speeds (this one in 1.6 mm mild steel): time a cut of your own",
-      millimetresPerMinute(THIN_PUBLISHED.value * MM_PER_INCH),
+      millimetersPerMinute(THIN_PUBLISHED.value * MM_PER_INCH),
       "mm/min",
       cite(THIN_PUBLISHED),
     );
@@ -72,7 +72,7 @@ export function jetFeed(cut: JetCut, work?: Working): MillimetresPerMinute {
     work,
     "u",
     "cutting speed, straight line",
-    millimetresPerMinute(base ** SPEED_EXPONENT.value),
+    millimetersPerMinute(base ** SPEED_EXPONENT.value),
     "mm/min",
     `b^1.15, ${cite(SPEED_EXPONENT)}`,
   );

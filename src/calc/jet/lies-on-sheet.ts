@@ -1,11 +1,11 @@
 import { atMost } from "../../units/nearly.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 
 /** Does one blank lie on the sheet, the web round it? `grain`: which of its sizes lies along the sheet. */
 export function liesOnSheet(
-  blank: { readonly length: Millimetres; readonly width: Millimetres; readonly grain: "along" | "across" | "free" },
-  sheet: { readonly length: Millimetres; readonly width: Millimetres; readonly grain?: "long" | "short" },
-  web: Millimetres,
+  blank: { readonly length: Millimeters; readonly width: Millimeters; readonly grain: "along" | "across" | "free" },
+  sheet: { readonly length: Millimeters; readonly width: Millimeters; readonly grain?: "long" | "short" },
+  web: Millimeters,
 ): boolean {
   const { length, width, grain } = blank;
   const lies = (along: number, up: number) =>

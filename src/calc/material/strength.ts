@@ -3,8 +3,8 @@ import { cite, type Fact } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { SHEAR_OF_TENSILE } from "../../data/shear-rules.ts";
 import {
-  type KilogramsPerCubicMillimetre,
-  kilogramsPerCubicMillimetre,
+  type KilogramsPerCubicMillimeter,
+  kilogramsPerCubicMillimeter,
   type Megapascals,
   megapascals,
 } from "../../units/quantity.ts";
@@ -79,10 +79,10 @@ function ofTensile(material: Material, level: TensileLevel, work?: Working): Meg
   );
 }
 
-export function density(material: Material, work?: Working): KilogramsPerCubicMillimetre {
+export function density(material: Material, work?: Working): KilogramsPerCubicMillimeter {
   const fact = material.density;
   if (!fact) throw noAnswer("material", "one with a density", material.name, "add it to the data range");
-  return step(work, "rho", "density", kilogramsPerCubicMillimetre(factValue(fact, "density")), "kg/mm^3", cite(fact));
+  return step(work, "rho", "density", kilogramsPerCubicMillimeter(factValue(fact, "density")), "kg/mm^3", cite(fact));
 }
 
 /** Steels for which the force formulas are stated, told by their gauge series. */

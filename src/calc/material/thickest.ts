@@ -4,7 +4,7 @@ import type { Material } from "../../data/materials/material.ts";
 import { A6_LIMIT_IN } from "../../data/minimum-radii.ts";
 import { A6_OVER, A6_OVER_INSIDE, A6_OVER_THICK, SHEET_OVERS } from "../../data/thickness-tolerances.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 
@@ -13,7 +13,7 @@ import { step, type Working } from "../../units/working.ts";
  * names none by a share of the thickness. ASTM A6 measures plate near the edge; farther in it may be 1.75 times as much
  * over (note 4), which is said and not reckoned, since a bend runs from edge to edge. Source: thickness-tolerances.ts.
  */
-export function thickestSheet(material: Material, thickness: Millimetres, work?: Working): Millimetres {
+export function thickestSheet(material: Material, thickness: Millimeters, work?: Working): Millimeters {
   const inches = thickness / MM_PER_INCH;
   const isPlate = atLeast(inches, PLATE_FROM_IN.value);
   const record = (value: number, source: string) =>

@@ -12,7 +12,7 @@ import {
   STRIP_STOP,
 } from "../../data/thresholds.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type Finding, type Severity, statusOf } from "../finding.ts";
 import { limitOf, type OwnThresholds } from "../limit-of.ts";
@@ -21,20 +21,20 @@ import { maximumShearThickness, sameMaterial } from "./maximum-thickness.ts";
 
 export interface Shear {
   readonly name: string;
-  readonly ratedThickness: Millimetres;
+  readonly ratedThickness: Millimeters;
   /** The steel the rating is stated in. */
   readonly ratedIn: Material;
-  readonly cutLength: Millimetres;
-  readonly leastHold?: Millimetres | undefined;
-  readonly bladeGap?: Millimetres | undefined;
+  readonly cutLength: Millimeters;
+  readonly leastHold?: Millimeters | undefined;
+  readonly bladeGap?: Millimeters | undefined;
 }
 
 export interface ShearedBlank {
   readonly material: Material;
-  readonly thickness: Millimetres;
-  readonly cutLength: Millimetres;
+  readonly thickness: Millimeters;
+  readonly cutLength: Millimeters;
   /** Width of the narrowest strip that falls. */
-  readonly stripWidth: Millimetres;
+  readonly stripWidth: Millimeters;
 }
 
 /**

@@ -1,7 +1,7 @@
 import {
   type Degrees,
   type Megapascals,
-  type Millimetres,
+  type Millimeters,
   mm,
   type Newtons,
   newtons,
@@ -17,8 +17,8 @@ import { step, type Working } from "../../units/working.ts";
  * Source: F = S t L Groover 5e eq. 19.3 (read); the raked form is geometry (derived).
  */
 export function shearForce(
-  thickness: Millimetres,
-  cutLength: Millimetres,
+  thickness: Millimeters,
+  cutLength: Millimeters,
   rake: Degrees | undefined,
   shearStrength: Megapascals,
   work?: Working,

@@ -1,4 +1,4 @@
-import { type Megapascals, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Megapascals, type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 
 /**
@@ -8,11 +8,11 @@ import { step, type Working } from "../../units/working.ts";
  * the rating. Never above the rated thickness itself: blade gap, hold-downs and knives are made for it. The plate decides. Source: geometry at equal force (derived).
  */
 export function maximumShearThickness(
-  rated: Millimetres,
+  rated: Millimeters,
   ratedStrength: Megapascals,
   otherHighStrength: Megapascals,
   work?: Working,
-): Millimetres {
+): Millimeters {
   step(work, "S1", "shear strength that the rating stands for", ratedStrength, "MPa", "material");
   step(work, "S2", "high shear strength of the sheet", otherHighStrength, "MPa", "material");
   const share = ratedStrength / otherHighStrength;
@@ -43,5 +43,5 @@ export function maximumShearThickness(
 }
 
 /** The rating holds for the material it is stated in: nothing to convert. */
-export const sameMaterial = (rated: Millimetres, work?: Working): Millimetres =>
+export const sameMaterial = (rated: Millimeters, work?: Working): Millimeters =>
   step(work, "t max", "the rating is stated in this material", rated, "mm", "the shear's plate");

@@ -1,12 +1,12 @@
 import { atMost } from "../../units/nearly.ts";
-import { type Degrees, degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters, mm, radians } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { checkMeasuredAngle } from "./strip-deduction.ts";
 
 /** Angle of a strip bent at a place along the bed. */
 export interface BedReading {
-  readonly along: Millimetres;
+  readonly along: Millimeters;
   readonly bendAngle: Degrees;
 }
 
@@ -15,14 +15,14 @@ export interface BedEvenness {
   readonly spread: Degrees;
   readonly mean: Degrees;
   /** Where the angle is furthest from the mean, and by how much: positive where it is bent more. */
-  readonly worstAt: Millimetres;
+  readonly worstAt: Millimeters;
   readonly worstBy: Degrees;
   /** Ram movement that changes the angle by one degree in this die. */
-  readonly ramPerDegree: Millimetres;
+  readonly ramPerDegree: Millimeters;
   /** Lower the end with the greater position by this much against the other (negative: raise), over the length read. */
-  readonly tilt: Millimetres;
+  readonly tilt: Millimeters;
   /** Crown the middle up by this much against the ends (negative: less); undefined below three places. */
-  readonly crown: Millimetres | undefined;
+  readonly crown: Millimeters | undefined;
   /** Whether half the spread stays within what a plain bracket needs. */
   readonly even: boolean;
 }
@@ -39,7 +39,7 @@ export const PLAIN_BRACKET = degrees(1);
  */
 export function bedEvenness(
   readings: readonly BedReading[],
-  dieOpening: Millimetres,
+  dieOpening: Millimeters,
   tolerance: Degrees = PLAIN_BRACKET,
   work?: Working,
 ): BedEvenness {

@@ -1,5 +1,5 @@
 import type { Regime } from "../../data/materials/material.ts";
-import { type Millimetres, mm, type Ratio } from "../../units/quantity.ts";
+import { type Millimeters, mm, type Ratio } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { correctedFraction } from "../bend/strip-correction.ts";
@@ -8,9 +8,9 @@ import { furthestOut, type Measured, shrunkMean } from "../shrunk-mean.ts";
 export interface StripRecord {
   readonly material: string;
   readonly regime: Regime;
-  readonly thickness: Millimetres;
-  readonly dieOpening: Millimetres;
-  readonly tangentRadius: Millimetres;
+  readonly thickness: Millimeters;
+  readonly dieOpening: Millimeters;
+  readonly tangentRadius: Millimeters;
   /** From the strip, and as predicted without it. */
   readonly measuredFraction: Ratio;
   readonly predictedFraction: Ratio;
@@ -24,9 +24,9 @@ export interface ShopCorrection {
   readonly material: string;
   readonly regime: Regime;
   /** The die of the strips, and the thicknesses that they speak for. */
-  readonly opening: Millimetres;
-  readonly thicknessFrom: Millimetres;
-  readonly thicknessTo: Millimetres;
+  readonly opening: Millimeters;
+  readonly thicknessFrom: Millimeters;
+  readonly thicknessTo: Millimeters;
   /** Strips used; `outliers` are left out, by their place in the list given, each with what to do about it. */
   readonly strips: number;
   readonly outliers: readonly { readonly place: number; readonly message: string }[];
@@ -134,10 +134,10 @@ function slopeOf(strips: readonly Placed[]): ShopCorrection["slope"] {
   const distinct = new Set(ratios.map((r) => r.toPrecision(2)));
   if (distinct.size < 3 || Math.max(...ratios) < SPAN * Math.min(...ratios)) return undefined;
   const total = sum(strips.map(weight));
-  const centre = sum(strips.map((r) => weight(r) * Math.log10(ratioOf(r)))) / total;
-  const away = strips.map((r) => Math.log10(ratioOf(r)) - centre);
-  // About the centre the distances weigh nothing in all, so that the residuals need no mean taken off.
+  const center = sum(strips.map((r) => weight(r) * Math.log10(ratioOf(r)))) / total;
+  const away = strips.map((r) => Math.log10(ratioOf(r)) - center);
+  // About the center the distances weigh nothing in all, so that the residuals need no mean taken off.
   const perDecade =
     sum(strips.map((r, i) => weight(r) * away[i]! * r.value)) / sum(strips.map((r, i) => weight(r) * away[i]! ** 2));
-  return { perDecade, about: 10 ** centre };
+  return { perDecade, about: 10 ** center };
 }

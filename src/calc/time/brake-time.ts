@@ -1,4 +1,4 @@
-import type { Degrees, Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
+import type { Degrees, Millimeters, MillimetersPerMinute } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { punchTravel } from "./punch-travel.ts";
 import { SECONDS_PER_MINUTE, type Seconds, seconds } from "./seconds.ts";
@@ -6,11 +6,11 @@ import { SECONDS_PER_MINUTE, type Seconds, seconds } from "./seconds.ts";
 /** How the brake moves. The workbook's figures. */
 export interface BrakeMotion {
   /** From the open height down to the sheet. */
-  readonly openStroke: Millimetres;
-  readonly approachSpeed: MillimetresPerMinute;
-  readonly bendSpeed: MillimetresPerMinute;
-  readonly returnSpeed: MillimetresPerMinute;
-  readonly gaugeSpeed: MillimetresPerMinute;
+  readonly openStroke: Millimeters;
+  readonly approachSpeed: MillimetersPerMinute;
+  readonly bendSpeed: MillimetersPerMinute;
+  readonly returnSpeed: MillimetersPerMinute;
+  readonly gaugeSpeed: MillimetersPerMinute;
 }
 
 /** Handling at the first hit of a piece, from the stack to the stack, and at each one after it, turned in the hands. */
@@ -25,9 +25,9 @@ export interface BrakeHandling {
  * @param stops back-gauge stop of every hit, in order.
  */
 export function brakeTime(
-  dieOpening: Millimetres,
+  dieOpening: Millimeters,
   bendAngles: readonly Degrees[],
-  stops: readonly Millimetres[],
+  stops: readonly Millimeters[],
   motion: BrakeMotion,
   handling: BrakeHandling,
   work?: Working,

@@ -1,5 +1,5 @@
 import { atMost } from "../../units/nearly.ts";
-import type { Kilograms, Millimetres } from "../../units/quantity.ts";
+import type { Kilograms, Millimeters } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type Seconds, seconds } from "./seconds.ts";
 
@@ -7,7 +7,7 @@ import { type Seconds, seconds } from "./seconds.ts";
 export interface HandlingRules {
   readonly perPiece: Seconds;
   readonly secondsPerKilogram: number;
-  readonly secondsPerMillimetre: number;
+  readonly secondsPerMillimeter: number;
   /** From the lifting equation or the shop's own rule, whichever is less; undefined: no rule given. */
   readonly onePersonLimit: Kilograms | undefined;
   readonly hoistAbove: Kilograms | undefined;
@@ -25,13 +25,13 @@ export interface Handling {
  * limit. Above the one-person limit, and at the hoist, a second person is needed. Formula: shop practice, linear in
  * weight and size (common practice); figures: the workbook.
  */
-export function handlePiece(weight: Kilograms, longest: Millimetres, rules: HandlingRules, work?: Working): Handling {
+export function handlePiece(weight: Kilograms, longest: Millimeters, rules: HandlingRules, work?: Working): Handling {
   const hoisted = rules.hoistAbove !== undefined && !atMost(weight, rules.hoistAbove);
   const alone = !hoisted && (rules.onePersonLimit === undefined || atMost(weight, rules.onePersonLimit));
   const time =
     rules.perPiece +
     rules.secondsPerKilogram * weight +
-    rules.secondsPerMillimetre * longest +
+    rules.secondsPerMillimeter * longest +
     (hoisted ? rules.hoistTime : 0);
   step(work, "h", "handling a piece once", time, "s", "base, by weight, by longest size (common practice)");
   return {

@@ -1,19 +1,19 @@
-import type { Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
+import type { Millimeters, MillimetersPerMinute } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { SECONDS_PER_MINUTE, type Seconds, seconds } from "./seconds.ts";
 
 /** A cut the shop has timed: prefer it to any formula for the same material, thickness and quality. */
 export interface TimedCut {
-  readonly path: Millimetres;
+  readonly path: Millimeters;
   readonly time: Seconds;
 }
 
-export const timedFeed = ({ path, time }: TimedCut, work?: Working): MillimetresPerMinute =>
+export const timedFeed = ({ path, time }: TimedCut, work?: Working): MillimetersPerMinute =>
   step(
     work,
     "u",
     "feed of the shop's timed cut",
-    ((path / time) * SECONDS_PER_MINUTE) as MillimetresPerMinute,
+    ((path / time) * SECONDS_PER_MINUTE) as MillimetersPerMinute,
     "mm/min",
     "path / time, given",
   );
@@ -23,10 +23,10 @@ export const timedFeed = ({ path, time }: TimedCut, work?: Working): Millimetres
  * leads come on top unless the feed is from a timed cut of the same kind (derived).
  */
 export function jetTime(
-  path: Millimetres,
+  path: Millimeters,
   pierces: number,
-  feed: MillimetresPerMinute,
-  highestFeed: MillimetresPerMinute,
+  feed: MillimetersPerMinute,
+  highestFeed: MillimetersPerMinute,
   pierceTime: Seconds,
   work?: Working,
 ): Seconds {
@@ -34,7 +34,7 @@ export function jetTime(
     work,
     "u used",
     "feed, never above the machine's",
-    Math.min(feed, highestFeed) as MillimetresPerMinute,
+    Math.min(feed, highestFeed) as MillimetersPerMinute,
     "mm/min",
     "the smaller of the two",
   );

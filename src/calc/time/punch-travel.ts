@@ -1,4 +1,4 @@
-import { type Degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm, radians } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 
 /**
@@ -6,7 +6,7 @@ import { step, type Working } from "../../units/working.ts";
  * V/2 tan(A/2), so V/2 at 90 degrees. Geometry of an air bend (derived). Good for times and for a first setting, not for
  * an angle.
  */
-export const punchTravel = (dieOpening: Millimetres, bendAngle: Degrees, work?: Working): Millimetres =>
+export const punchTravel = (dieOpening: Millimeters, bendAngle: Degrees, work?: Working): Millimeters =>
   step(
     work,
     "y",

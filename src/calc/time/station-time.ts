@@ -1,4 +1,4 @@
-import type { Kilograms, Millimetres } from "../../units/quantity.ts";
+import type { Kilograms, Millimeters } from "../../units/quantity.ts";
 import { KG_PER_POUND, MM_PER_INCH } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { type Seconds, seconds } from "./seconds.ts";
@@ -14,7 +14,7 @@ export interface Measures {
   /** Both faces, mm2. */
   readonly area: number;
   /** Outline of the blank. */
-  readonly edge: Millimetres;
+  readonly edge: Millimeters;
   readonly weight: Kilograms;
 }
 

@@ -1,12 +1,12 @@
 import { LINEAR, LINEAR_FROM_MM, LINEAR_SOURCE, type ToleranceClass } from "../../data/iso-2768.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { step, type Working } from "../../units/working.ts";
 
 /** General tolerance of a length, plus and minus. Rows are "over ... up to and including". Source: ISO 2768-1 Table 1. */
-export function lengthTolerance(nominal: Millimetres, grade: ToleranceClass, work?: Working): Millimetres {
+export function lengthTolerance(nominal: Millimeters, grade: ToleranceClass, work?: Working): Millimeters {
   const row = atLeast(nominal, LINEAR_FROM_MM) ? LINEAR.find(({ upTo }) => atMost(nominal, upTo)) : undefined;
   if (!row)
     throw noAnswer(

@@ -1,14 +1,14 @@
 import { cite } from "../../data/fact.ts";
 import { COMMON_SHARE } from "../../data/tolerance-rules.ts";
 import { atMost } from "../../units/nearly.ts";
-import { type Degrees, type Millimetres, mm, radians } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm, radians } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 
 /** What the shop's own measuring says about its edges, bends and angles, plus and minus. */
 export interface Spread {
-  readonly edge: Millimetres;
+  readonly edge: Millimeters;
   /** Of one bend's deduction. */
-  readonly deduction: Millimetres;
+  readonly deduction: Millimeters;
   readonly angle: Degrees;
 }
 
@@ -23,10 +23,10 @@ export type StackVerdict = (typeof STACK_VERDICTS)[number];
  */
 export function toleranceStack(
   bends: number,
-  leg: Millimetres,
+  leg: Millimeters,
   spread: Spread,
   work?: Working,
-): { readonly worst: Millimetres; readonly expected: Millimetres } {
+): { readonly worst: Millimeters; readonly expected: Millimeters } {
   step(work, "edge", "deviation of a cut edge", spread.edge, "mm", "the shop's own figure (given)");
   step(work, "one", "deviation of one deduction", spread.deduction, "mm", "the shop's own figure (given)");
   step(work, "bends", "bends in the dimension", bends, "", "given");
@@ -66,6 +66,6 @@ export function toleranceStack(
 }
 
 export const judgeStack = (
-  { worst, expected }: { readonly worst: Millimetres; readonly expected: Millimetres },
-  tolerance: Millimetres,
+  { worst, expected }: { readonly worst: Millimeters; readonly expected: Millimeters },
+  tolerance: Millimeters,
 ): StackVerdict => (atMost(worst, tolerance) ? "holds" : atMost(expected, tolerance) ? "at risk" : "will not hold");

@@ -12,7 +12,7 @@ import { nearestWords, solvedAirBend } from "../../calc/bend/solved-air-bend.ts"
 import { FACE_CLEARANCE, K_DEFAULT } from "../../data/bend-rules.ts";
 import type { Material } from "../../data/materials/material.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import type { Degrees, Millimeters } from "../../units/quantity.ts";
 import { fromInternal, type QuantityKind, unitName } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
 import { mechanicsParameters, punchAngle } from "../parameters/air.ts";
@@ -30,7 +30,7 @@ const band = (what: string, fallback: number) =>
   });
 
 const ROWS: readonly (readonly [keyof AirBendBand, string, QuantityKind])[] = [
-  ["centreRadius", "tightest inside radius, at the centre", "length"],
+  ["centerRadius", "tightest inside radius, at the center", "length"],
   ["springback", "springback", "angle"],
   ["loadedAngle", "bend angle under load", "angle"],
   ["stroke", "punch travel from pinching the sheet; first hit short", "length"],
@@ -39,7 +39,7 @@ const ROWS: readonly (readonly [keyof AirBendBand, string, QuantityKind])[] = [
 
 /** The letters of these figures in the working, and the units calc works in. */
 const SYMBOLS: Partial<Record<keyof AirBendBand, string>> = {
-  centreRadius: "Rc",
+  centerRadius: "Rc",
   stroke: "s",
   peakForce: "F",
 };
@@ -149,14 +149,14 @@ const faceWords = (room: number | undefined, loadedAngle: Degrees): string =>
 /** Radius and deduction by rule with what its two shares span, to lay beside the mechanics. */
 function ruleFigures(
   material: Material,
-  thickness: Millimetres,
+  thickness: Millimeters,
   bendAngle: Degrees,
   { dieOpening, punchNose }: AirTools,
 ): readonly (readonly [string, RadiusBand | undefined])[] {
   const known = material.airRadiusLow && material.airRadiusHigh;
   const radius = known && airRadiusByRule(material, dieOpening, punchNose);
   const bend = { thickness, bendAngle, k: K_DEFAULT.value, legs: "outside" } as const;
-  const at = (inside: Millimetres) => bendDeduction({ ...bend, radius: inside });
+  const at = (inside: Millimeters) => bendDeduction({ ...bend, radius: inside });
   return [
     ["inside radius by rule", radius],
     ["bend deduction by rule", radius && { low: at(radius.low), expected: at(radius.expected), high: at(radius.high) }],

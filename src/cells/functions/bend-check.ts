@@ -8,7 +8,7 @@ import { problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
 import { statusOf } from "../../calc/finding.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
 import { anglePerBend, lengths, signedBendAngles } from "../parameters/list.ts";
@@ -39,7 +39,7 @@ export const bendCheck = defineFunction({
     holeDistance: length({
       description: "From the other flange's inside face to the nearest hole's edge; blank for no hole",
       zero: true,
-      fallback: undefined as Millimetres | undefined,
+      fallback: undefined as Millimeters | undefined,
     }),
     ...unitsAndData(),
   },

@@ -3,7 +3,7 @@ import { problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
 import { rankDies } from "../../calc/bend/tools/die-choice.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { degrees, type Millimetres } from "../../units/quantity.ts";
+import { degrees, type Millimeters } from "../../units/quantity.ts";
 import { fromInternal } from "../../units/system.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
@@ -39,7 +39,7 @@ export const bendDie = defineFunction({
     punches: punches(),
     flange: length({
       description: "Shortest outside flange; blank where it does not matter",
-      fallback: undefined as Millimetres | undefined,
+      fallback: undefined as Millimeters | undefined,
     }),
     bendAngle: bendAngle(SQUARE),
     punch: optionalToolName("Punch by its name in the table; blank means not known"),
@@ -83,4 +83,4 @@ export const bendDie = defineFunction({
 });
 
 /** A flange that no die finds too short. */
-const LONG = 10_000 as Millimetres;
+const LONG = 10_000 as Millimeters;

@@ -1,5 +1,5 @@
 import { safeFlange, shortestFlange } from "../../calc/bend/minimum-flange.ts";
-import { degrees, type Millimetres } from "../../units/quantity.ts";
+import { degrees, type Millimeters } from "../../units/quantity.ts";
 import { bendAngle } from "../parameters/angle.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
@@ -18,7 +18,7 @@ export const bendMinflange = defineFunction({
     shoulder: length({
       description: "Shoulder radius of the die; blank adds none",
       zero: true,
-      fallback: undefined as Millimetres | undefined,
+      fallback: undefined as Millimeters | undefined,
     }),
     kind: choice({
       description:

@@ -1,6 +1,6 @@
 import { jetTime as time, timedFeed } from "../../calc/time/jet-time.ts";
 import { SECONDS_PER_MINUTE, seconds } from "../../calc/time/seconds.ts";
-import type { Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
+import type { Millimeters, MillimetersPerMinute } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step } from "../../units/working.ts";
 import { length } from "../parameters/length.ts";
@@ -21,13 +21,13 @@ export const jetTime = defineFunction({
       description: "Pierces: one for the outline and one a hole",
       rule: { from: 0, to: 100_000, whole: true },
     }),
-    highestFeed: quantity<MillimetresPerMinute>({
+    highestFeed: quantity<MillimetersPerMinute>({
       description: "Highest feed the machine drives",
       quantity: "feed",
       noun: "feed",
     }),
     pierceTime: number({ description: "Seconds one pierce takes", rule: { from: 0, to: 3600 } }),
-    feed: quantity<MillimetresPerMinute, MillimetresPerMinute | undefined>({
+    feed: quantity<MillimetersPerMinute, MillimetersPerMinute | undefined>({
       description: "Cutting speed, as of JET.FEED; blank where a timed cut is given",
       quantity: "feed",
       noun: "feed",
@@ -35,7 +35,7 @@ export const jetTime = defineFunction({
     }),
     timedPath: length({
       description: "Path of a cut the shop has timed",
-      fallback: undefined as Millimetres | undefined,
+      fallback: undefined as Millimeters | undefined,
     }),
     timedMinutes: number({
       description: "Minutes that cut took",

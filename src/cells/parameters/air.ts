@@ -3,7 +3,7 @@ import { AIR_METHODS, type AirMethod } from "../../calc/bend/air-bend.ts";
 import type { KChoice } from "../../calc/bend/neutral-axis.ts";
 import { NOSE_OF_THICKNESS, SHOULDER_OF_OPENING } from "../../data/bend-rules.ts";
 import { isBlank } from "../../units/cell.ts";
-import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import type { Degrees, Millimeters } from "../../units/quantity.ts";
 import { showNumber } from "../../units/show.ts";
 import type { CellParameter } from "../record/record.ts";
 import { angle, bendAngle } from "./angle.ts";
@@ -20,7 +20,7 @@ export const punchNose = () =>
   length({
     description: `Nose radius of the punch; blank means not known, and the mechanics takes ${NOSE_OF_THICKNESS.value} of the thickness`,
     zero: true,
-    fallback: undefined as Millimetres | undefined,
+    fallback: undefined as Millimeters | undefined,
   });
 
 /** Blank means what the edition of the row's material says. */
@@ -58,7 +58,7 @@ export const dieFaces = () => ({
   dieShoulder: length({
     description: `Shoulder radius of the die; blank for ${showNumber(SHOULDER_OF_OPENING.value, 2)} of the opening`,
     zero: true,
-    fallback: undefined as Millimetres | undefined,
+    fallback: undefined as Millimeters | undefined,
   }),
 });
 

@@ -5,13 +5,13 @@ import { isBlank, isCellError } from "../../units/cell.ts";
 import { namesGauge, parseGauge } from "../../units/parse-gauge.ts";
 import { parseLength } from "../../units/parse-length.ts";
 import { parseNumber } from "../../units/parse-number.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { toInternal, type UnitSystem } from "../../units/system.ts";
 import type { CellParameter, ReadContext } from "../record/record.ts";
 
-/** Longer than any sheet, coil cut or bed, and shorter than the day numbers below read as millimetres. */
+/** Longer than any sheet, coil cut or bed, and shorter than the day numbers below read as millimeters. */
 export const LONGEST = mm(36_000);
 /** Thicker than any plate a brake or a shear of this kind takes. */
 export const THICKEST = mm(300);
@@ -27,8 +27,8 @@ export function readLength(
   given: CellValue,
   name: string,
   context: Pick<ReadContext, "system">,
-  { zero = false, longest = LONGEST, hint }: { zero?: boolean; longest?: Millimetres; hint?: string | undefined } = {},
-): Millimetres {
+  { zero = false, longest = LONGEST, hint }: { zero?: boolean; longest?: Millimeters; hint?: string | undefined } = {},
+): Millimeters {
   const rule = zero
     ? `a length of at least 0 and at most ${showBoth(longest, "length")}`
     : `a length of more than 0 and at most ${showBoth(longest, "length")}`;
@@ -59,7 +59,7 @@ export function bareGauge(given: CellValue, system: UnitSystem): string | undefi
 }
 
 /** Reads a thickness: a length, or a gauge of the row's material. */
-export function readThickness(given: CellValue, name: string, context: ReadContext): Millimetres {
+export function readThickness(given: CellValue, name: string, context: ReadContext): Millimeters {
   if (typeof given === "string" && namesGauge(given)) {
     const gauge = parseGauge(given);
     if (gauge === undefined) throw wrong(name, 'a thickness such as 0.25, "1/4", "3 mm" or "10 ga"', given);
@@ -85,11 +85,11 @@ interface LengthOptions<D> {
   readonly fallback?: D;
 }
 
-export function length(options: LengthOptions<never>): CellParameter<Millimetres>;
-export function length<D extends Millimetres | undefined>(
+export function length(options: LengthOptions<never>): CellParameter<Millimeters>;
+export function length<D extends Millimeters | undefined>(
   options: LengthOptions<D> & { fallback: D },
-): CellParameter<Millimetres | D>;
-export function length<D>(options: LengthOptions<D>): CellParameter<Millimetres | D> {
+): CellParameter<Millimeters | D>;
+export function length<D>(options: LengthOptions<D>): CellParameter<Millimeters | D> {
   const optional = "fallback" in options;
   return {
     shape: "cell",
@@ -107,7 +107,7 @@ export function length<D>(options: LengthOptions<D>): CellParameter<Millimetres 
 
 export const thickness = (
   description = 'Sheet thickness: a length, or a gauge such as "10 ga" where a material is given',
-): CellParameter<Millimetres> => ({
+): CellParameter<Millimeters> => ({
   shape: "cell",
   type: "thickness",
   quantity: "length",
@@ -117,5 +117,5 @@ export const thickness = (
   read: readThickness,
 });
 
-export const radius = (description = "Inside radius of the bend"): CellParameter<Millimetres> =>
+export const radius = (description = "Inside radius of the bend"): CellParameter<Millimeters> =>
   length({ description, zero: true });

@@ -1,6 +1,6 @@
 /** Lists of one part: a range with one value a cell, or one cell of text "2; 3.5; 2". */
 import { type CellValue, isBlank } from "../../units/cell.ts";
-import { type Degrees, degrees, type Millimetres } from "../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { ListParameter, ReadContext } from "../record/record.ts";
 import { readBendAngle, readSignedBendAngle } from "./angle.ts";
@@ -44,9 +44,9 @@ const list =
     read: (given, name, context) => items(given, name, what).map((cell) => readItem(cell, name, context)),
   });
 
-export const lengths = list<Millimetres>("lengths", "length", (cell, name, context) => readLength(cell, name, context));
+export const lengths = list<Millimeters>("lengths", "length", (cell, name, context) => readLength(cell, name, context));
 /** Places along a line, from 0. */
-export const positions = list<Millimetres>("lengths", "length", (cell, name, context) =>
+export const positions = list<Millimeters>("lengths", "length", (cell, name, context) =>
   readLength(cell, name, context, { zero: true }),
 );
 export const bendAngles = list<Degrees>("bend angles", "angle", (cell, name) => readBendAngle(cell, name));
@@ -86,7 +86,7 @@ export const gaugedEnds = (description: string): ListParameter<(typeof ENDS)[num
 export const ONE_FLANGE = 'write "2; 3", since 2,3 is one length; a flat plate has no angle';
 
 /** Bends are one fewer than flanges; one angle stands for all, and a part of one flange has none. */
-export function anglePerBend(flanges: readonly Millimetres[], angles: readonly Degrees[]): Degrees[] {
+export function anglePerBend(flanges: readonly Millimeters[], angles: readonly Degrees[]): Degrees[] {
   const bends = flanges.length - 1;
   if (bends === 0 && angles.some((angle) => angle !== 0))
     throw wrong("flanges", "two or more where a bend angle is given", "1 of them", ONE_FLANGE);
@@ -101,7 +101,7 @@ export function anglePerBend(flanges: readonly Millimetres[], angles: readonly D
 }
 
 /** The same without their signs: which way a bend goes changes no length. */
-export const turnPerBend = (flanges: readonly Millimetres[], angles: readonly Degrees[]): Degrees[] =>
+export const turnPerBend = (flanges: readonly Millimeters[], angles: readonly Degrees[]): Degrees[] =>
   anglePerBend(flanges, angles).map((angle) => degrees(Math.abs(angle)));
 
 const MOST_PIECES = 1_000_000; // more than this trade orders of one part

@@ -3,7 +3,7 @@ import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { namesGauge } from "../../units/parse-gauge.ts";
 import { parseLength } from "../../units/parse-length.ts";
 import { parseNumber } from "../../units/parse-number.ts";
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import type { QuantityKind, UnitSystem } from "../../units/system.ts";
@@ -72,7 +72,7 @@ const one = (
 
 /** A length that no sheet of this trade has is a slip, most often a fraction that has become a date. */
 function lengthUpTo(
-  longest: Millimetres,
+  longest: Millimeters,
   noun: string,
   cell: CellValue,
   size: number | undefined,

@@ -1,5 +1,5 @@
 /**
- * Reads a range of the workbook as a table: columns found by their header in any order, the unit in the header honoured,
+ * Reads a range of the workbook as a table: columns found by their header in any order, the unit in the header honored,
  * missing columns named, unknown ones ignored. A wrong cell is named by table, row and column with the rule.
  */
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";

@@ -6,7 +6,7 @@ import { choice } from "./choice.ts";
 export const units = (): CellParameter<UnitSystem> =>
   choice({
     description:
-      'Units of plain numbers and of the result: "in" (inches, US tons, pounds) or "mm" (millimetres, kN, kg)',
+      'Units of plain numbers and of the result: "in" (inches, US tons, pounds) or "mm" (millimeters, kN, kg)',
     words: UNIT_SYSTEMS,
     fallback: "in",
   });

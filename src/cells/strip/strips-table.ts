@@ -3,7 +3,7 @@ import { mechanicsInput } from "../../calc/bend/air-bend.ts";
 import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import type { StripRecord } from "../../calc/strip/shop-correction.ts";
 import { READING, stripDeduction } from "../../calc/strip/strip-deduction.ts";
-import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
@@ -31,7 +31,7 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
   const label = (column: string) => `${name} row ${row.row} column "${column}"`;
   const material = context.materials.find(row.material, label("Material"));
   const thickness = thicknessOf(row.thickness, material, label("Thickness"), context);
-  const optional = (value: number | undefined): Millimetres | undefined =>
+  const optional = (value: number | undefined): Millimeters | undefined =>
     value === undefined ? undefined : mm(value);
   const bendAngle = degrees(row.bendAngle);
   const tools = {

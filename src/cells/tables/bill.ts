@@ -2,7 +2,7 @@
 import type { BillLine, BillRow, Cutter, Operation } from "../../bill/nouns/line.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
-import { type Degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { showGiven } from "../../units/show.ts";
@@ -113,7 +113,7 @@ const GRAIN_OF: Readonly<Record<string, Grain | undefined>> = {
   width: "along",
 };
 
-const optional = (value: number | undefined): Millimetres | undefined => (value === undefined ? undefined : mm(value));
+const optional = (value: number | undefined): Millimeters | undefined => (value === undefined ? undefined : mm(value));
 
 /** No V folds a sheet flat on itself. What is read of the plan's findings is this sentence alone. */
 function refuseHem(angles: readonly number[]): void {

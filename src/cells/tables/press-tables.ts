@@ -2,7 +2,7 @@
 import type { Press } from "../../calc/bend/order/press.ts";
 import type { Outline } from "../../calc/bend/order/solid.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { degrees, type Millimetres, mm } from "../../units/quantity.ts";
+import { degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { between, type Columns, notNegative, positive, readTable } from "../parameters/read-table.ts";
 import { isEmptyRange } from "../parameters/shop-table.ts";
@@ -51,7 +51,7 @@ export const outlines = (): TableParameter<Outlines> => ({
     const outline = (tool: string): Outline =>
       rows
         .filter((row) => row.tool.toLowerCase() === tool)
-        .map(({ x, y }): readonly [Millimetres, Millimetres] => [mm(x), mm(y)]);
+        .map(({ x, y }): readonly [Millimeters, Millimeters] => [mm(x), mm(y)]);
     return Object.fromEntries(TOOLS.map((tool) => [tool, outline(tool)])) as unknown as Outlines;
   },
 });

@@ -5,11 +5,11 @@ import { LEAST_REMNANT_IN } from "../../data/remnants.ts";
 import { RATED_MATERIAL } from "../../data/shear-rules.ts";
 import {
   degrees,
-  type Millimetres,
-  type MillimetresPerMinute,
+  type Millimeters,
+  type MillimetersPerMinute,
   mm,
   type Newtons,
-  type NewtonsPerMillimetre,
+  type NewtonsPerMillimeter,
 } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
@@ -96,8 +96,8 @@ export const SHEAR_COLUMNS = {
   plate: PLATE,
 } as const satisfies Columns;
 
-const optionalFeed = (value: number | undefined): MillimetresPerMinute | undefined =>
-  value as MillimetresPerMinute | undefined;
+const optionalFeed = (value: number | undefined): MillimetersPerMinute | undefined =>
+  value as MillimetersPerMinute | undefined;
 
 const asBrake = (row: Row<typeof BRAKE_COLUMNS>): Brake => ({
   name: row.name,
@@ -125,7 +125,7 @@ const asBrake = (row: Row<typeof BRAKE_COLUMNS>): Brake => ({
 const given = <T extends object>(values: { [K in keyof T]: T[K] | undefined }): Partial<T> =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as Partial<T>;
 
-const optionalLength = (value: number | undefined): Millimetres | undefined =>
+const optionalLength = (value: number | undefined): Millimeters | undefined =>
   value === undefined ? undefined : mm(value);
 
 const asDie = (row: Row<typeof DIE_COLUMNS>): Die => ({
@@ -133,7 +133,7 @@ const asDie = (row: Row<typeof DIE_COLUMNS>): Die => ({
   opening: mm(row.opening),
   angle: degrees(row.angle),
   shoulder: optionalLength(row.shoulder),
-  rating: row.rating as NewtonsPerMillimetre | undefined,
+  rating: row.rating as NewtonsPerMillimeter | undefined,
   length: optionalLength(row.length),
   blockWidth: optionalLength(row.blockWidth),
   blockHeight: optionalLength(row.blockHeight),
@@ -145,7 +145,7 @@ const asPunch = (row: Row<typeof PUNCH_COLUMNS>): Punch => ({
   name: row.name,
   nose: optionalLength(row.nose),
   angle: degrees(row.angle),
-  rating: row.rating as NewtonsPerMillimetre | undefined,
+  rating: row.rating as NewtonsPerMillimeter | undefined,
   length: optionalLength(row.length),
   height: optionalLength(row.height),
   bodyWidth: optionalLength(row.bodyWidth),

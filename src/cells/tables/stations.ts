@@ -3,7 +3,7 @@
 import type { Station } from "../../bill/nouns/station.ts";
 import { seconds } from "../../calc/time/seconds.ts";
 import { BASES, type Basis } from "../../calc/time/station-time.ts";
-import { type Millimetres, money } from "../../units/quantity.ts";
+import { type Millimeters, money } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { type Columns, notNegative, oneOf, type Row, whole } from "../parameters/read-table.ts";
 import { shopTable } from "../parameters/shop-table.ts";
@@ -37,7 +37,7 @@ function asStation(row: Row<typeof STATION_COLUMNS>, name: string): Station {
     vendorDays: row.vendorDays,
     priceEach: row.priceEach === undefined ? undefined : money(row.priceEach),
     minimum: row.minimum === undefined ? undefined : money(row.minimum),
-    coat: row.coat as Millimetres | undefined,
+    coat: row.coat as Millimeters | undefined,
   };
 }
 

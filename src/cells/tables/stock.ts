@@ -4,7 +4,7 @@ import type { StockSheet } from "../../bill/nouns/stock.ts";
 import { density } from "../../calc/material/strength.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { COMMON_REMNANT_WORTH } from "../../data/remnants.ts";
-import { kilograms, type Millimetres, mm, money } from "../../units/quantity.ts";
+import { kilograms, type Millimeters, mm, money } from "../../units/quantity.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import { KG_PER_POUND } from "../../units/system.ts";
@@ -73,13 +73,13 @@ function pinnedOf(text: string, count: number | undefined, label: (column: strin
 const grainOf = ({ grain, length, width }: Row<typeof STOCK_COLUMNS>): StockSheet["grain"] =>
   grain === undefined || length === width || (grain.toLowerCase() === "length") === length > width ? "long" : "short";
 
-/** A thickness cell that has been read: millimetres already, or a gauge that the material makes a thickness. */
+/** A thickness cell that has been read: millimeters already, or a gauge that the material makes a thickness. */
 export function thicknessOf(
   cell: number | string,
   material: Material,
   label: string,
   context: ReadContext,
-): Millimetres {
+): Millimeters {
   if (typeof cell === "number") return mm(cell);
   try {
     return readThickness(cell, label, { ...context, material });

@@ -2,7 +2,7 @@
 import type { Waterjet } from "../../bill/nouns/machines.ts";
 import { seconds } from "../../calc/time/seconds.ts";
 import { QUALITY } from "../../data/jet-rules.ts";
-import type { GramsPerMinute, Megapascals, Millimetres, MillimetresPerMinute } from "../../units/quantity.ts";
+import type { GramsPerMinute, Megapascals, Millimeters, MillimetersPerMinute } from "../../units/quantity.ts";
 import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
 import { anyTable } from "../parameters/shop-table.ts";
 
@@ -26,15 +26,15 @@ const asWaterjet = (row: Row<typeof WATERJET_COLUMNS>): Waterjet => ({
   cut: {
     quality: row.quality,
     pressure: row.pressure as Megapascals,
-    orifice: row.orifice as Millimetres,
+    orifice: row.orifice as Millimeters,
     abrasiveRate: row.abrasiveRate as GramsPerMinute,
-    nozzleDiameter: row.nozzleDiameter as Millimetres,
+    nozzleDiameter: row.nozzleDiameter as Millimeters,
   },
-  highestFeed: row.highestFeed as MillimetresPerMinute,
+  highestFeed: row.highestFeed as MillimetersPerMinute,
   pierceTime: seconds(row.pierceTime),
   speedFactor: row.speedFactor,
-  bedLength: row.bedLength as Millimetres | undefined,
-  bedWidth: row.bedWidth as Millimetres | undefined,
+  bedLength: row.bedLength as Millimeters | undefined,
+  bedWidth: row.bedWidth as Millimeters | undefined,
   plate: row.plate ?? "",
 });
 

@@ -1,5 +1,5 @@
 /** What the project knows about one material. Every figure is a Fact: value, unit as published, mark, source. */
-import type { Millimetres } from "../../units/quantity.ts";
+import type { Millimeters } from "../../units/quantity.ts";
 import type { Fact } from "../fact.ts";
 
 /** Which gauge series a bare gauge number means for this material. */
@@ -22,9 +22,9 @@ export type Regime = "point" | "wrapped";
 export interface StripCorrection {
   readonly material: string;
   readonly regime: Regime;
-  readonly opening?: Millimetres | undefined;
-  readonly thicknessFrom?: Millimetres | undefined;
-  readonly thicknessTo?: Millimetres | undefined;
+  readonly opening?: Millimeters | undefined;
+  readonly thicknessFrom?: Millimeters | undefined;
+  readonly thicknessTo?: Millimeters | undefined;
   /** To be added to the predicted neutral axis K. */
   readonly offset: number;
   /** K also changes with r / t: per decade, about this r / t. */

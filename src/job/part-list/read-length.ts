@@ -31,11 +31,11 @@ interface LengthContext {
 const LARGEST: Readonly<Record<LengthClass, number>> = { thickness: 300, side: 12_192, detail: 300 };
 /** Chosen: smaller ones are most often inches under a heading in mm. */
 const SMALLEST_MM: Readonly<Record<LengthClass, number>> = { thickness: 0.3, side: 3, detail: 0 };
-/** Chosen: a plate as thick as this, in inches, is most often a gauge or millimetres. */
+/** Chosen: a plate as thick as this, in inches, is most often a gauge or millimeters. */
 const THICK_INCHES = { plain: 1, headed: 3 } as const;
 /** Chosen: from here on plate comes in sixteenths of an inch, written to hundredths at the least. */
 const [THICK_PLAIN, ROUNDED] = [0.5, 0.006];
-/** Chosen: a side longer than this, in inches, is most often millimetres under a heading without unit. */
+/** Chosen: a side longer than this, in inches, is most often millimeters under a heading without unit. */
 export const LONG_INCHES = 144;
 const INCH_DENOMINATORS = [2, 4, 8, 16, 32, 64];
 

@@ -1,4 +1,4 @@
-/** The looks a cell can have. Black on white with grey rules, so that a print shows what the screen shows. */
+/** The looks a cell can have. Black on white with gray rules, so that a print shows what the screen shows. */
 import { escapeXml, MAIN, XML } from "./xml.ts";
 
 interface Look {
@@ -16,8 +16,8 @@ interface Look {
 }
 
 const FONT = "Arial"; // metrically the same in every office suite: what fits on one screen fits on another
-const font = (size: number, extra = "", colour = "FF000000"): string =>
-  `<font>${extra}<sz val="${size}"/><color rgb="${colour}"/><name val="${FONT}"/><family val="2"/></font>`;
+const font = (size: number, extra = "", color = "FF000000"): string =>
+  `<font>${extra}<sz val="${size}"/><color rgb="${color}"/><name val="${FONT}"/><family val="2"/></font>`;
 const FONTS = {
   plain: font(10),
   bold: font(10, "<b/>"),
@@ -26,8 +26,8 @@ const FONTS = {
   quiet: font(9, "<i/>", "FF404040"),
 } as const;
 
-const solid = (colour: string): string =>
-  `<fill><patternFill patternType="solid"><fgColor rgb="${colour}"/><bgColor indexed="64"/></patternFill></fill>`;
+const solid = (color: string): string =>
+  `<fill><patternFill patternType="solid"><fgColor rgb="${color}"/><bgColor indexed="64"/></patternFill></fill>`;
 const FILLS = {
   none: '<fill><patternFill patternType="none"/></fill>',
   gray125: '<fill><patternFill patternType="gray125"/></fill>', // the format reserves the second place for it
@@ -114,7 +114,7 @@ const OWN_FORMATS = [
 const FIRST_OWN = 164; // the numbers below belong to the built-in formats
 const formatId = (format = "General"): number => BUILT_IN[format] ?? FIRST_OWN + OWN_FORMATS.indexOf(format);
 
-/** Differential looks: of the two words that ask for attention (the word says it without colour), and of a figure that is a day. */
+/** Differential looks: of the two words that ask for attention (the word says it without color), and of a figure that is a day. */
 export const EMPHASIS = ["stop", "check", "moment"] as const;
 const DIFFERENTIAL = {
   stop: '<dxf><font><b/></font><fill><patternFill patternType="solid"><bgColor rgb="FFBDBDBD"/></patternFill></fill></dxf>',

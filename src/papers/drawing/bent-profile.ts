@@ -53,11 +53,11 @@ function midLine({ flanges, bends, thickness }: BentPart): MidLine {
     // The mold-line corner: on along the leg, and half a thickness to the outside of the bend.
     const ahead = step(before, direction, straight + taken[i]!);
     corners.push({ mold: step(ahead, direction + (side * Math.PI) / 2, thickness / 2), direction });
-    const centre = step(position, direction - (side * Math.PI) / 2, mid);
+    const center = step(position, direction - (side * Math.PI) / 2, mid);
     for (let k = 1; k <= ARC_POINTS; k++)
-      points.push(step(centre, direction + (side * Math.PI) / 2 + (turn * k) / ARC_POINTS, mid));
+      points.push(step(center, direction + (side * Math.PI) / 2 + (turn * k) / ARC_POINTS, mid));
     direction += turn;
-    position = step(centre, direction + (side * Math.PI) / 2, mid);
+    position = step(center, direction + (side * Math.PI) / 2, mid);
     moves.push({ to: position, radius: mid, isClockwise: turn > 0 });
   });
   const d = (scale: number) =>

@@ -1,5 +1,5 @@
 /**
- * One pattern of a cut plan: the sheet to scale, blanks with their names and sizes, offcuts hatched, trims and scrap grey,
+ * One pattern of a cut plan: the sheet to scale, blanks with their names and sizes, offcuts hatched, trims and scrap gray,
  * every row of the list a numbered line with what is set. Drawn from the cuts alone, so what is seen is what is cut. Datum
  * edges at the left and at the bottom.
  */

@@ -88,7 +88,7 @@ function joined({ out, count, each, region: a }: LaidPieces, other: LaidPieces):
   return { out, count: count + other.count, each: [...each, ...other.each], region };
 }
 
-const LAST_BITS = 1e-6; // millimetres: sums of sizes that are equal on paper
+const LAST_BITS = 1e-6; // millimeters: sums of sizes that are equal on paper
 
 function split({ x, y, w, h }: Region, axis: "w" | "h", extent: number): [Region, Region] {
   return axis === "w"

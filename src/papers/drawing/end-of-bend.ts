@@ -1,6 +1,6 @@
 /** Sheet and tools at a hit, seen from the end of the bed, the back gauge to the right: at the gauge, and at the bottom. */
 import { type BentPart, type Hit, type Outline, type Press, poseAtHit } from "../../bill/pictures.ts";
-import type { Degrees, Millimetres } from "../../units/quantity.ts";
+import type { Degrees, Millimeters } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
@@ -23,7 +23,7 @@ export interface PicturedHit {
   /** What the plan found in the way, or, without words, where it is wrong though the hit can be made. */
   readonly obstacle: { readonly words: string | undefined; readonly isAtDie: boolean } | undefined;
   /** Where the back gauge stands; undefined where the plan sets none. */
-  readonly stop: Millimetres | undefined;
+  readonly stop: Millimeters | undefined;
 }
 
 const FRAME: Frame = { width: 57, height: 37 };

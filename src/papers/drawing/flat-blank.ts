@@ -1,6 +1,6 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
 import { asCut, type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
-import { type Millimetres, mm } from "../../units/quantity.ts";
+import { type Millimeters, mm } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Chain, chainBelow, type Dimension, dimension, spread } from "./dimension.ts";
@@ -29,7 +29,7 @@ const LEAST_HIGH = 14;
 /** Lengths in mm; the blank's length runs across the page, as it lies before the back gauge. */
 export function drawFlat(
   part: BentPart,
-  side: Millimetres,
+  side: Millimeters,
   system: UnitSystem,
   { name = "part", grain, gaugedEnd = "first", cross, fault, frame = FRAME }: FlatOptions = {},
 ): Drawn {
@@ -289,8 +289,8 @@ function breakMark(ink: Ink, long: number, y: number): void {
   );
 }
 
-/** The outline alone, 1:1 in millimetres, for a waterjet program: no letters, no bend lines. */
-export function outlineTrueSize(length: Millimetres, width: Millimetres, name = "blank"): string {
+/** The outline alone, 1:1 in millimeters, for a waterjet program: no letters, no bend lines. */
+export function outlineTrueSize(length: Millimeters, width: Millimeters, name = "blank"): string {
   return drawing(
     {
       title: `${name}: outline 1:1`,

@@ -1,5 +1,5 @@
 /**
- * A picture in millimetres of paper. The part is scaled, its letters never: they keep the size they are read at. What is
+ * A picture in millimeters of paper. The part is scaled, its letters never: they keep the size they are read at. What is
  * drawn takes its place, so that no text lies on another or on a line.
  */
 import { showNumber } from "../../units/show.ts";

@@ -7,7 +7,7 @@ const ESCAPES: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;"
 /** Text from a workbook never becomes markup. */
 export const escapeMarkup = (text: string): string => text.replace(/[&<>"']/g, (mark) => ESCAPES[mark]!);
 
-/** Coordinates with three decimals: a thousandth of a millimetre is below any printer. */
+/** Coordinates with three decimals: a thousandth of a millimeter is below any printer. */
 export const at = (value: number): string => String(Number(value.toFixed(3)));
 
 type Attributes = Readonly<Record<string, string | number | undefined>>;

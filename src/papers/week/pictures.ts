@@ -7,7 +7,7 @@ import { drawing, element, LETTERS, line, polygon, text } from "../drawing/svg.t
 
 const HOUR = 3600; // seconds, by definition
 const DAY = 86_400; // seconds, by definition
-// Millimetres of paper: what a letter page holds beside its margins, names at the left, a row, letters.
+// Millimeters of paper: what a letter page holds beside its margins, names at the left, a row, letters.
 const WIDTH = 184;
 const NAMES = 30;
 const ROW = 9;

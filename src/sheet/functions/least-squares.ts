@@ -16,7 +16,7 @@ interface Fit {
 }
 
 /**
- * Ordinary least squares by Householder QR on centred data (Golub and Van Loan, 5.3), with the usual statistics.
+ * Ordinary least squares by Householder QR on centerd data (Golub and Van Loan, 5.3), with the usual statistics.
  * `x` holds one row per observation.
  */
 export function leastSquares(y: readonly number[], x: readonly (readonly number[])[], withConstant: boolean): Fit {
@@ -24,15 +24,15 @@ export function leastSquares(y: readonly number[], x: readonly (readonly number[
   const k = widthOf(x);
   if (n < k + (withConstant ? 1 : 0)) fail(NUM);
   const mean = (values: readonly number[]): number => (withConstant ? values.reduce((sum, v) => sum + v, 0) / n : 0);
-  const centreX = Array.from({ length: k }, (_, j) => mean(x.map((row) => itemAt(row, j))));
-  const centreY = mean(y);
-  const a = x.map((row) => row.map((v, j) => v - itemAt(centreX, j)));
-  const b = y.map((v) => v - centreY);
+  const centerX = Array.from({ length: k }, (_, j) => mean(x.map((row) => itemAt(row, j))));
+  const centerY = mean(y);
+  const a = x.map((row) => row.map((v, j) => v - itemAt(centerX, j)));
+  const b = y.map((v) => v - centerY);
   const total = b.reduce((sum, v) => sum + v * v, 0);
   const { r, rotated } = triangularise(a, b);
   const slopes = backSubstitute(r, rotated.slice(0, k));
   const residual = rotated.slice(k).reduce((sum, v) => sum + v * v, 0);
-  const constant = withConstant ? centreY - slopes.reduce((sum, s, j) => sum + s * itemAt(centreX, j), 0) : 0;
+  const constant = withConstant ? centerY - slopes.reduce((sum, s, j) => sum + s * itemAt(centerX, j), 0) : 0;
   const freedom = n - k - (withConstant ? 1 : 0);
   const variance = freedom > 0 ? residual / freedom : 0;
   // (R'R)^-1 through the inverse of R: its rows' lengths are the standard errors of the slopes.
@@ -45,8 +45,8 @@ export function leastSquares(y: readonly number[], x: readonly (readonly number[
   const covariance = (p: number, q: number): number =>
     inverse.reduce((sum, column) => sum + itemAt(column, p) * itemAt(column, q), 0);
   let constantVariance = 1 / n;
-  for (const [p, left] of centreX.entries())
-    for (const [q, right] of centreX.entries()) constantVariance += left * right * covariance(p, q);
+  for (const [p, left] of centerX.entries())
+    for (const [q, right] of centerX.entries()) constantVariance += left * right * covariance(p, q);
   const regression = total - residual;
   return {
     slopes,

@@ -133,7 +133,7 @@ export function exactMatch(
 }
 
 /**
- * XLOOKUP's binary search in data sorted up (1) or down (-1): the exact place, or its neighbour on the asked side (0
+ * XLOOKUP's binary search in data sorted up (1) or down (-1): the exact place, or its neighbor on the asked side (0
  * none). Types count as sorted too: numbers, text, truth values.
  */
 export function binarySearch(vector: Vector, wanted: CellValue, direction: 1 | -1, side: -1 | 0 | 1): number {

@@ -10,7 +10,7 @@ interface RandomCall {
   readonly given: readonly unknown[];
 }
 
-const SPREAD = 0x9e3779b1; // odd, so that neighbouring numbers begin far apart (Knuth's multiplicative hashing; memory)
+const SPREAD = 0x9e3779b1; // odd, so that neighboring numbers begin far apart (Knuth's multiplicative hashing; memory)
 
 export function randomCall(seed: number, index: number): RandomCall {
   const random = randomFrom(Math.imul(seed ^ (index + 1), SPREAD) ^ Math.floor(index / 2 ** 20));

@@ -42,7 +42,7 @@ export const originNote = (): string =>
     ? `built for ${process.env["ORIGIN"]}`
     : "built for https://localhost:3000, good for trying; set ORIGIN to the address that will serve the files";
 
-/** What stops a build is said in one line: a wrong ORIGIN, a package without a licence, a missing document. */
+/** What stops a build is said in one line: a wrong ORIGIN, a package without a license, a missing document. */
 export async function orSay(task: () => Promise<void>): Promise<void> {
   try {
     await task();

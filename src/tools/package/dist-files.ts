@@ -1,4 +1,4 @@
-/** What a build adds to the bundles: everything made from the catalogue, the icons, and the licences of what is bundled. */
+/** What a build adds to the bundles: everything made from the catalogue, the icons, and the licenses of what is bundled. */
 import { RECORDS } from "../../cells/catalogue.ts";
 import { appIcon, colorIcon, outlineIcon } from "../../hosts/excel/icons/draw.ts";
 import { manifestFiles } from "../../hosts/excel/manifest/files.ts";

@@ -1,4 +1,4 @@
-/** `npm run package`: builds the add-in and packs it with manifests, changelog, licence and notices into one zip. */
+/** `npm run package`: builds the add-in and packs it with manifests, changelog, license and notices into one zip. */
 import { readFileSync, writeFileSync } from "node:fs";
 import { releaseFiles, zip } from "../../hosts/install/archive.ts";
 import { buildAddIn, filesBelow, originNote, orSay } from "./build-add-in.ts";

@@ -1,10 +1,10 @@
-/** Third-party notices: name, version, licence and licence text of every package whose code went into a bundle. */
+/** Third-party notices: name, version, license and license text of every package whose code went into a bundle. */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 
 const PACKAGE_FOLDER = /^(.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+)[\\/]/;
 const LICENCE_FILE = /^(licen[cs]e|notice|copying)/i;
 
-/** `sources`: paths of the bundled files. A package without a licence text stops the build: it could not be passed on. */
+/** `sources`: paths of the bundled files. A package without a license text stops the build: it could not be passed on. */
 export function notices(sources: Iterable<string>): string {
   const folders = new Set<string>();
   for (const source of sources) {
@@ -21,13 +21,13 @@ function notice(folder: string): string {
     .filter((file) => LICENCE_FILE.test(file))
     .sort();
   const standard = files.length === 0 && typeof author === "string" ? STANDARD[license] : undefined;
-  if (files.length === 0 && !standard) throw new Error(`${name} must bring a licence text; got none in its package`);
+  if (files.length === 0 && !standard) throw new Error(`${name} must bring a license text; got none in its package`);
   if (standard) return [`${name} ${version} (${license})`, `Copyright (c) ${author}`, standard].join("\n\n");
   const texts = files.map((file) => readFileSync(`${folder}/${file}`, "utf8").replace(/\r\n/g, "\n").trim());
   return [`${name} ${version} (${license})`, ...texts].join("\n\n");
 }
 
-/** Of a package that names its licence and its author and brings no text: the licence's own, word for word. */
+/** Of a package that names its license and its author and brings no text: the license's own, word for word. */
 const STANDARD: Readonly<Record<string, string>> = {
   ISC: `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted, provided that the above copyright notice and this permission notice appear in all copies.
 

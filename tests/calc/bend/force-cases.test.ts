@@ -7,7 +7,7 @@ import { wrappedNose } from "../../../src/calc/bend/wrapped-nose.ts";
 import { thickestSheet } from "../../../src/calc/material/thickest.ts";
 import { EDITIONS } from "../../../src/data/materials/editions.ts";
 import type { Material } from "../../../src/data/materials/material.ts";
-import { degrees, type Millimetres, megapascals, mm } from "../../../src/units/quantity.ts";
+import { degrees, type Millimeters, megapascals, mm } from "../../../src/units/quantity.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 import { refusalOr } from "../../../src/units/remember.ts";
 
@@ -16,7 +16,7 @@ const named = (edition: string, name: string) =>
   EDITIONS.find((each) => each.name === edition)!.materials.find((each) => each.name === name)!;
 
 /** A right angle, on a nose and a shoulder that are not given unless they are. */
-const over = (material: Material, thickness: Millimetres, dieOpening: Millimetres, tools: Partial<AirTools> = {}) => ({
+const over = (material: Material, thickness: Millimeters, dieOpening: Millimeters, tools: Partial<AirTools> = {}) => ({
   material,
   thickness,
   bendAngle: degrees(90),

@@ -88,7 +88,7 @@ describe("least flange", () => {
     expect(shortestFlange(mm(50), degrees(120))).toBeCloseTo(50, 12);
   });
 
-  it("the safe flange stands on the next sixteenth or millimetre and is never below the shortest", () => {
+  it("the safe flange stands on the next sixteenth or millimeter and is never below the shortest", () => {
     expect((safeFlange(inch(0.25), inch(2), degrees(90), undefined, "in") / 25.4) % (1 / 16)).toBeCloseTo(0, 9);
     expect(safeFlange(mm(6), mm(50), degrees(90), undefined, "mm") % 1).toBe(0);
     expect(safeFlange(mm(6), mm(50), degrees(90), mm(3), "mm")).toBeGreaterThanOrEqual(50 / Math.SQRT2 + 3 + 3);

@@ -1,4 +1,4 @@
-/** Small bills of our own for the tests; lengths in millimetres. */
+/** Small bills of our own for the tests; lengths in millimeters. */
 import { type Blank, type Limits, NO_LIMITS, type Stock } from "../../../src/calc/cutting/index.ts";
 import { mm } from "../../../src/units/quantity.ts";
 

@@ -11,7 +11,7 @@ import { blank, limits, sheet } from "./bills.ts";
 const BLADE = 2500;
 const both = [ALONG_Y, ALONG_X];
 
-/** The one kind of sheet of a problem, in millimetres. */
+/** The one kind of sheet of a problem, in millimeters. */
 function kindOf(w: number, h: number, trim: number, more: { firstCut?: "along w" } = {}) {
   const shear = limits({ longestCut: BLADE });
   const kind = buildProblem([blank("b", 100, 100, 1)], [sheet("s", w, h, { trim: mm(trim) })], shear, more).sheets[0]!;
@@ -115,7 +115,7 @@ describe("pieces stacked across a strip", () => {
     return along.options.map(({ across, stack }) => [across / gridDown(mm(1)), stack]);
   };
   const three = [100, 200, 300].map((across, k) => [across, k + 1]);
-  // By hand: to be parted from its neighbour each must fall behind the blade or be held in front.
+  // By hand: to be parted from its neighbor each must fall behind the blade or be held in front.
   test.each([
     ["as many as there are", {}, three],
     ["as wide as the gauge reaches", { reach: 100 }, three],

@@ -49,7 +49,7 @@ function jetSheets(
   }));
 }
 
-/** Whole millimetres with the web added to each piece: a grid in which a placing is tried piece by piece. */
+/** Whole millimeters with the web added to each piece: a grid in which a placing is tried piece by piece. */
 interface Piece {
   readonly ways: readonly (readonly [number, number])[];
 }

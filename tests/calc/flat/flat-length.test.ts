@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { flatLength } from "../../../src/calc/flat/flat-length.ts";
 import { blankWeight } from "../../../src/calc/flat/weight.ts";
-import { degrees, kilogramsPerCubicMillimetre, mm } from "../../../src/units/quantity.ts";
+import { degrees, kilogramsPerCubicMillimeter, mm } from "../../../src/units/quantity.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
 
 const flat = (
@@ -76,7 +76,7 @@ describe("flat length", () => {
 
 describe("blank weight", () => {
   it("one litre of water weighs one kilogram, three of them three", () => {
-    const water = kilogramsPerCubicMillimetre(1e-6); // by definition, nearly
+    const water = kilogramsPerCubicMillimeter(1e-6); // by definition, nearly
     expect(blankWeight(mm(100), mm(100), mm(100), water, 1)).toBeCloseTo(1, 12);
     expect(blankWeight(mm(100), mm(100), mm(100), water, 3)).toBeCloseTo(3, 12);
   });

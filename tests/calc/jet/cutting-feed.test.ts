@@ -2,19 +2,19 @@ import { describe, expect, it } from "vitest";
 import { cuttingFeed } from "../../../src/calc/jet/cutting-feed.ts";
 import { type Fact, fact } from "../../../src/data/fact.ts";
 import type { Material } from "../../../src/data/materials/material.ts";
-import type { GramsPerMinute, Megapascals, Millimetres } from "../../../src/units/quantity.ts";
+import type { GramsPerMinute, Megapascals, Millimeters } from "../../../src/units/quantity.ts";
 import type { Working } from "../../../src/units/working.ts";
 
 const given = (value: number, unit = ""): Fact => fact(value, unit, "given", "timed here");
 const PANEL: Material = { name: "panel", aliases: [], timedFeed: given(1000, "mm/min") };
 const TIMED: Material = { ...PANEL, timedThickness: given(6, "mm") };
 const cut = (thickness: number, quality = 3) => ({
-  thickness: thickness as Millimetres,
+  thickness: thickness as Millimeters,
   quality,
   pressure: 345 as Megapascals,
-  orifice: 0.35 as Millimetres,
+  orifice: 0.35 as Millimeters,
   abrasiveRate: 340 as GramsPerMinute,
-  nozzleDiameter: 1 as Millimetres,
+  nozzleDiameter: 1 as Millimeters,
 });
 
 describe("the shop's own timed cut comes before the formula", () => {

@@ -6,13 +6,13 @@ import { orderSets } from "../../../src/calc/time/order-sets.ts";
 import { punchTravel } from "../../../src/calc/time/punch-travel.ts";
 import { runTime, seconds } from "../../../src/calc/time/seconds.ts";
 import { measure } from "../../../src/calc/time/station-time.ts";
-import { degrees, kilograms, type MillimetresPerMinute, mm } from "../../../src/units/quantity.ts";
+import { degrees, kilograms, type MillimetersPerMinute, mm } from "../../../src/units/quantity.ts";
 
-const feed = (value: number) => value as MillimetresPerMinute;
+const feed = (value: number) => value as MillimetersPerMinute;
 const rules = {
   perPiece: seconds(4),
   secondsPerKilogram: 1,
-  secondsPerMillimetre: 0.01,
+  secondsPerMillimeter: 0.01,
   onePersonLimit: kilograms(20),
   hoistAbove: kilograms(40),
   hoistTime: seconds(60),

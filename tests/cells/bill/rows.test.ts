@@ -75,7 +75,7 @@ describe("every spill", () => {
     }
   });
 
-  it.each(names)("%s answers the same in millimetres", (name) => {
+  it.each(names)("%s answers the same in millimeters", (name) => {
     const units = Object.keys(findRecord(name)!.parameters).indexOf("units");
     // Plain figures of the bill are inches: they are written with their unit.
     const inInches = ({ Thickness, Width, "Hole diameter": diameter, Flanges, ...rest }: typeof SECOND) => ({
@@ -138,8 +138,8 @@ describe("the tables of a call", () => {
     expect(refusal("BILL.CHECK", ...args, SHOP.dies)).toBe(
       'outlines must be another table than dies, which is given already; got "a second dies table"',
     );
-    expect(refusal("BILL.CHECK", bill(BRACKET), [["Colour"], ["red"]])).toMatch(
-      /^brakes must be a table of the shop, told by its header row; got "Colour"; a brakes table has "Brake", "Rated force"/,
+    expect(refusal("BILL.CHECK", bill(BRACKET), [["Color"], ["red"]])).toMatch(
+      /^brakes must be a table of the shop, told by its header row; got "Color"; a brakes table has "Brake", "Rated force"/,
     );
   });
 

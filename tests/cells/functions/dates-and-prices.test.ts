@@ -123,7 +123,7 @@ describe("JET.TIME", () => {
     expect(call("JET.TIME", ...args)).toEqual({ value: expect.closeTo(expected, 10), unit: "min" });
   });
 
-  it("the same in millimetres", () => {
+  it("the same in millimeters", () => {
     const metric = call("JET.TIME", 60 * 25.4, 3, 100 * 25.4, 10, 12 * 25.4, null, null, "mm").value;
     expect(metric).toBeCloseTo(5.5, 10);
   });

@@ -23,7 +23,7 @@ const withCell = (column: string, cell: CellValue): CellValue[] =>
 describe("a bill", () => {
   it("finds its columns in any order and by any of their names, and ignores the others", () => {
     const found = line(
-      ["Qty", "Colour", "Angles", "FLANGES", "thickness", "Bend length", "material", "Mark"],
+      ["Qty", "Color", "Angles", "FLANGES", "thickness", "Bend length", "material", "Mark"],
       [4, "red", 90, "2;3", "1/4", 3, "A36", "A"],
     );
     expect(found).toMatchObject({ part: "A", quantity: 4, thickness: 6.35, width: expect.closeTo(76.2, 9) });

@@ -16,7 +16,7 @@ function read(png: Buffer) {
 
 describe("icons", () => {
   it.each([16, 32, 64, 80, 128, 192])(
-    "the coloured one in %i px is square, metal on a plate with clear corners",
+    "the colored one in %i px is square, metal on a plate with clear corners",
     (size) => {
       const icon = read(colorIcon(size));
       expect([icon.size, icon.height, icon.lines]).toEqual([size, size, size * (size * 4 + 1)]);

@@ -49,7 +49,7 @@ describe("a pattern of the cut plan", () => {
     expect(DRAWN[0]!.svg).toMatch(/<title>Pattern 1: cut \d+ sheets? of \d+x\d+, (96|120) in x (48|60) in<\/title>/);
   });
 
-  test("numbers every cut through the sheet and those that have room, in no colour but the page's own", () => {
+  test("numbers every cut through the sheet and those that have room, in no color but the page's own", () => {
     const all = DRAWN.map(({ svg }) => svg).join("");
     const isNumbered = ({ seq }: { readonly seq: number }) => new RegExp(`>${seq}(?:: [\\d.]+)?</text>`).test(all);
     for (const row of LIST) if (row.stage === "strip" || row.stage === "trim") expect(isNumbered(row)).toBe(true);

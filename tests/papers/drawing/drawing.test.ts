@@ -18,7 +18,7 @@ describe("the flat", () => {
     expect(svg).toContain("Bend lines at 1.7655 in (up 90 degrees) from edge 1.");
     expect(svg).toContain("Edge 1 goes to the gauge first. Bend lines across the grain.");
   });
-  it("tells a bend down from a bend up by the stroke, not by colour", () => {
+  it("tells a bend down from a bend up by the stroke, not by color", () => {
     const down = { ...BRACKET, bends: [{ ...BRACKET.bends[0]!, angle: degrees(-90) }] };
     const dashes = (drawing: string) => /stroke-dasharray="([^"]+)"/.exec(drawing)![1];
     expect(dashes(drawFlat(down, mm(101.6), "in").svg)).not.toBe(dashes(svg));
@@ -55,7 +55,7 @@ describe("the bent profile", () => {
 });
 
 describe("the outline for the waterjet", () => {
-  it("is at true size in millimetres", () => {
+  it("is at true size in millimeters", () => {
     expect(outlineTrueSize(mm(115.09), mm(101.6))).toMatch(
       /viewBox="0 0 115.09 101.6" width="115.09mm" height="101.6mm"/,
     );

@@ -45,11 +45,11 @@ describe("the plain press", () => {
 
   it("rounds the shoulders tangent to top and flank", () => {
     const { die } = plainPress({ ...DIE, shoulder: mm(2) }, PUNCH);
-    // The centre lies rd tan((90 - 40) / 2) outside the theoretical corner, rd below the top.
-    const centre = 8 + 2 * Math.tan((25 * Math.PI) / 180);
-    const arc = die.filter(([x, y]) => x > 0 && y <= 1e-9 && y > -2.5 && x < centre + 1e-9);
+    // The center lies rd tan((90 - 40) / 2) outside the theoretical corner, rd below the top.
+    const center = 8 + 2 * Math.tan((25 * Math.PI) / 180);
+    const arc = die.filter(([x, y]) => x > 0 && y <= 1e-9 && y > -2.5 && x < center + 1e-9);
     expect(arc.length).toBeGreaterThan(5);
-    for (const [x, y] of arc) expect(Math.hypot(x - centre, y + 2)).toBeCloseTo(2, 6);
+    for (const [x, y] of arc) expect(Math.hypot(x - center, y + 2)).toBeCloseTo(2, 6);
   });
 
   it("its punch has its tip at height 0 and the nose it was given", () => {

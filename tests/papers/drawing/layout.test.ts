@@ -41,7 +41,7 @@ const strip = (most: number) =>
       }),
     );
 
-/** Millimetres of paper. */
+/** Millimeters of paper. */
 const LEAST = (7.5 * 25.4) / 72;
 
 const PRESS = plainPress(

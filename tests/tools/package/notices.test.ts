@@ -14,7 +14,7 @@ describe("third-party notices", () => {
   });
   afterEach(() => rmSync(folder, { recursive: true }));
 
-  it("name every bundled package once, with version, licence and its text", () => {
+  it("name every bundled package once, with version, license and its text", () => {
     addPackage("plain", {
       "package.json": '{"name":"plain","version":"1.2.3","license":"MIT"}',
       LICENSE: "Do as you like",
@@ -37,9 +37,9 @@ describe("third-party notices", () => {
     expect(text).not.toContain("own.ts");
   });
 
-  it("stop the build where a package brings no licence text", () => {
+  it("stop the build where a package brings no license text", () => {
     addPackage("bare", { "package.json": '{"name":"bare","version":"1.0.0","license":"MIT"}' });
-    expect(() => notices([`${folder}/node_modules/bare/lib/a.js`])).toThrow("bare must bring a licence text");
+    expect(() => notices([`${folder}/node_modules/bare/lib/a.js`])).toThrow("bare must bring a license text");
   });
 
   it("of the real bundle quote the packages' own words", () => {

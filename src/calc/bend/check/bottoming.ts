@@ -1,7 +1,7 @@
 /** What comes of a bend that thin sheet reaches only by bottoming: the faces of the tools are met, and it is pressed on. */
 import { BOTTOMING_HIGH, BOTTOMING_LOW } from "../../../data/bend-rules.ts";
 import { cite } from "../../../data/fact.ts";
-import { type Degrees, degrees, type Millimetres, mm, newtons } from "../../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters, mm, newtons } from "../../../units/quantity.ts";
 import { step, type Working } from "../../../units/working.ts";
 import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
@@ -51,7 +51,7 @@ export function pressedShare(
 }
 
 /** From what it is in air to what it is pressed to the nose (derived): no step where a sheet begins to meet the faces. */
-export const between = (inAir: Millimetres, onNose: Millimetres, pressed: number): Millimetres =>
+export const between = (inAir: Millimeters, onNose: Millimeters, pressed: number): Millimeters =>
   mm(inAir + pressed * (onNose - inAir));
 
 /** 5 times the expected force to plan with; with the strongest sheet 3 times is common, and never less than that. */

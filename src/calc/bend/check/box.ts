@@ -1,5 +1,5 @@
 import { BOX_CLEAR_IN, BOX_SHORT_IN } from "../../../data/thresholds.ts";
-import { type Millimetres, mm } from "../../../units/quantity.ts";
+import { type Millimeters, mm } from "../../../units/quantity.ts";
 import { remember } from "../../../units/remember.ts";
 import type { Finding } from "../../finding.ts";
 import { limitOf, type OwnThresholds } from "../../limit-of.ts";
@@ -7,10 +7,10 @@ import { limitOf, type OwnThresholds } from "../../limit-of.ts";
 /** A bend between two flanges that stand at its ends, and the tool that goes in between them. */
 export interface Between {
   /** From inside face to inside face. */
-  readonly inside: Millimetres;
+  readonly inside: Millimeters;
   readonly name: string;
-  readonly length: Millimetres | undefined;
-  readonly sections: readonly Millimetres[] | undefined;
+  readonly length: Millimeters | undefined;
+  readonly sections: readonly Millimeters[] | undefined;
 }
 
 /**
@@ -35,7 +35,7 @@ const MOST_REMEMBERED = 256; // chosen: a list of sections and a box each
 /** The longest that some of the pieces make together within a length: subset sums on a grid. */
 export const longestUpTo = remember(
   MOST_REMEMBERED,
-  (pieces: readonly Millimetres[], most: Millimetres): Millimetres => {
+  (pieces: readonly Millimeters[], most: Millimeters): Millimeters => {
     if (!(most > 0)) return mm(0);
     const made = new Uint8Array(Math.round(most / GRID) + 1);
     made[0] = 1;

@@ -1,5 +1,5 @@
 import { atLeast } from "../../../units/nearly.ts";
-import { degrees, type Millimetres, mm } from "../../../units/quantity.ts";
+import { degrees, type Millimeters, mm } from "../../../units/quantity.ts";
 import type { UnitSystem } from "../../../units/system.ts";
 import type { Working } from "../../../units/working.ts";
 import type { Finding } from "../../finding.ts";
@@ -27,8 +27,8 @@ export function flangeFinding(line: BendLine, { die }: Setup, system: UnitSystem
 
 export const leastFlange = (
   line: BendLine,
-  opening: Millimetres,
-  shoulder: Millimetres | undefined,
+  opening: Millimeters,
+  shoulder: Millimeters | undefined,
   system: UnitSystem,
   work?: Working,
-): Millimetres => safeFlange(line.thickness, opening, sharpest(line), shoulder, system, work);
+): Millimeters => safeFlange(line.thickness, opening, sharpest(line), shoulder, system, work);

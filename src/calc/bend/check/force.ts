@@ -1,6 +1,6 @@
 import { BEAM_LEAST_IN, ENDS_CHECK, ENDS_STOP, EXPECTED_CHECK, TOOL_WORST_STOP } from "../../../data/thresholds.ts";
 import { atMost } from "../../../units/nearly.ts";
-import type { NewtonsPerMillimetre } from "../../../units/quantity.ts";
+import type { NewtonsPerMillimeter } from "../../../units/quantity.ts";
 import type { Working } from "../../../units/working.ts";
 import type { Finding, Severity, Subject } from "../../finding.ts";
 import { limitOf } from "../../limit-of.ts";
@@ -55,7 +55,7 @@ const ofEnds =
 
 const tool = (
   about: "punch" | "die",
-  given: { readonly name: string; readonly rating?: NewtonsPerMillimetre | undefined } | undefined,
+  given: { readonly name: string; readonly rating?: NewtonsPerMillimeter | undefined } | undefined,
   load: ForceCases,
   setup: Setup,
 ): Finding | undefined =>

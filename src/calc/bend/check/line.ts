@@ -1,6 +1,6 @@
 /** One line of a bill as the bending checks see it, and the set-up it is to be bent with. */
 import type { Material } from "../../../data/materials/material.ts";
-import { type Degrees, degrees, type Millimetres } from "../../../units/quantity.ts";
+import { type Degrees, degrees, type Millimeters } from "../../../units/quantity.ts";
 import type { OwnThresholds } from "../../limit-of.ts";
 import { askedOver } from "../air-estimate.ts";
 import type { Grain } from "../minimum-radius.ts";
@@ -9,18 +9,18 @@ import type { Brake, Die, Punch } from "../tooling.ts";
 
 export interface BendLine {
   readonly material: Material;
-  readonly thickness: Millimetres;
-  readonly bendLength: Millimetres;
+  readonly thickness: Millimeters;
+  readonly bendLength: Millimeters;
   /** Outside flanges, one more than bend angles. */
-  readonly flanges: readonly Millimetres[];
+  readonly flanges: readonly Millimeters[];
   /** Signed: a bend the other way needs the same force and gives the same radius. */
   readonly bendAngles: readonly Degrees[];
   /** undefined: not known, judged along. */
   readonly grain?: Grain | undefined;
   /** From the inside face of the other flange to the nearest hole's edge; undefined: no hole, or drilled after. */
-  readonly holeDistance?: Millimetres | undefined;
+  readonly holeDistance?: Millimeters | undefined;
   /** Of the middle of the bend from the middle of the bed; undefined: none. */
-  readonly offCenter?: Millimetres | undefined;
+  readonly offCenter?: Millimeters | undefined;
 }
 
 export interface Setup {

@@ -1,7 +1,7 @@
 import { ABOUT_USUAL } from "../../../data/bend-rules.ts";
 import { PLATE_ALONG_FROM_IN, PLATE_ALONG_RADIUS } from "../../../data/thresholds.ts";
 import { atLeast } from "../../../units/nearly.ts";
-import { type Millimetres, mm } from "../../../units/quantity.ts";
+import { type Millimeters, mm } from "../../../units/quantity.ts";
 import type { Finding, Severity } from "../../finding.ts";
 import { limitOf, type OwnThresholds } from "../../limit-of.ts";
 import { typicalTensile } from "../../material/strength.ts";
@@ -18,7 +18,7 @@ export function radiusFinding(line: BendLine, { tightest }: AirEstimate, own?: O
   const { material, thickness, grain } = line;
   const across = publishedRadius(line, "across");
   const usual = material.usualRadius && mm(material.usualRadius.value * thickness);
-  const found = (status: Severity, kind: string, limit?: Millimetres): Finding => ({
+  const found = (status: Severity, kind: string, limit?: Millimeters): Finding => ({
     about: "radius",
     status,
     kind,
@@ -47,5 +47,5 @@ export function radiusFinding(line: BendLine, { tightest }: AirEstimate, own?: O
   return published === undefined ? undefined : found("note", "usual", published);
 }
 
-const publishedRadius = ({ material, thickness }: BendLine, grain: Grain): Millimetres | undefined =>
+const publishedRadius = ({ material, thickness }: BendLine, grain: Grain): Millimeters | undefined =>
   knownOrNot(() => minimumRadius(material.name, material.radiusRule, thickness, grain, typicalTensile(material)));

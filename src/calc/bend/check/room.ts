@@ -1,6 +1,6 @@
 import { HOUSINGS_LESS_IN, NOSE_FREE_SHEET, OPENING_STOP, THROAT_IN } from "../../../data/thresholds.ts";
 import { atLeast, atMost } from "../../../units/nearly.ts";
-import { type Millimetres, mm } from "../../../units/quantity.ts";
+import { type Millimeters, mm } from "../../../units/quantity.ts";
 import type { Finding } from "../../finding.ts";
 import { limitOf } from "../../limit-of.ts";
 import { typicalTensile } from "../../material/strength.ts";
@@ -26,7 +26,7 @@ export function roomFindings(line: BendLine, setup: Setup): Finding[] {
 }
 
 /** As stated, or of all its sections together. */
-const lengthOf = (tool: Die | Punch | undefined): Millimetres =>
+const lengthOf = (tool: Die | Punch | undefined): Millimeters =>
   tool?.length ?? (tool?.sections ? mm(tool.sections.reduce((sum, piece) => sum + piece, 0)) : mm(Infinity));
 
 /**

@@ -1,4 +1,4 @@
-import type { Millimetres } from "../../../units/quantity.ts";
+import type { Millimeters } from "../../../units/quantity.ts";
 import { Refusal } from "../../../units/refusal.ts";
 import { type AirBend, airBendAt, strokeOf } from "./air-bend.ts";
 import type { AirBendInput } from "./air-bend-input.ts";
@@ -11,7 +11,7 @@ import { rootBetween } from "./root.ts";
  * bend deduction. Refuses (#VALUE!) a stroke that is not a positive number and (#N/A) one after which the sheet springs
  * back flat or which the free sheet cannot follow.
  */
-export function airBendAtStroke(input: AirBendInput, stroke: Millimetres): AirBend {
+export function airBendAtStroke(input: AirBendInput, stroke: Millimeters): AirBend {
   if (!(stroke > 0 && stroke < 1e4)) {
     throw new Refusal("#VALUE!", `stroke must be above 0 and below 10000 mm; got ${stroke}`);
   }
@@ -24,7 +24,7 @@ export function airBendAtStroke(input: AirBendInput, stroke: Millimetres): AirBe
   // Upwards from a straight-legged guess, so that the first root is found and no pose near the nip is asked for.
   let low = 1e-5;
   let fLow = -stroke;
-  let high = Math.min(setup.largestHalfAngle, Math.atan(stroke / setup.shoulderCentre));
+  let high = Math.min(setup.largestHalfAngle, Math.atan(stroke / setup.shoulderCenter));
   for (let fHigh = excess(high); ; fHigh = excess(high)) {
     if (fHigh >= 0) {
       excess(rootBetween(excess, low, fLow, high, fHigh, 1e-11));

@@ -1,7 +1,7 @@
 import {
   type Degrees,
   type Megapascals,
-  type Millimetres,
+  type Millimeters,
   megapascals,
   mm,
   type Ratio,
@@ -14,14 +14,14 @@ import type { AirBendInput } from "./air-bend-input.ts";
 import { airBendToAngle } from "./air-bend-to-angle.ts";
 
 /** What the ram is set to: a wanted final angle, or a stroke whatever angle comes of it. */
-type AirBendTarget = { readonly finalAngle: Degrees } | { readonly stroke: Millimetres };
+type AirBendTarget = { readonly finalAngle: Degrees } | { readonly stroke: Millimeters };
 
 /** How far stock and die stray from their nominal: half the width that holds 90 % of them, taken as independent. */
 export interface Deviations {
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   readonly strength: Megapascals;
   readonly exponent: Ratio;
-  readonly dieOpening: Millimetres;
+  readonly dieOpening: Millimeters;
 }
 
 /** 5 %, nominal and 95 % value of every figure of an air bend, in its own unit. */

@@ -1,4 +1,4 @@
-import type { Degrees, Megapascals, Millimetres, Ratio } from "../../../units/quantity.ts";
+import type { Degrees, Megapascals, Millimeters, Ratio } from "../../../units/quantity.ts";
 import { Refusal } from "../../../units/refusal.ts";
 import { showBoth, showNumber } from "../../../units/show.ts";
 import { type Hardening, LARGEST_EXPONENT } from "./hardening.ts";
@@ -12,13 +12,13 @@ export interface AirBendInput {
   readonly poisson: Ratio;
   /** Normal anisotropy r (Lankford); 1, isotropic, when left out. */
   readonly anisotropy?: Ratio;
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   /** Die opening V between the theoretical corners, where face and top would meet without the shoulder radius. */
-  readonly dieOpening: Millimetres;
-  readonly dieShoulder: Millimetres;
+  readonly dieOpening: Millimeters;
+  readonly dieShoulder: Millimeters;
   /** Included angle of the V. */
   readonly dieAngle: Degrees;
-  readonly punchNose: Millimetres;
+  readonly punchNose: Millimeters;
   /** Coulomb friction between sheet and die shoulder. */
   readonly friction: Ratio;
 }

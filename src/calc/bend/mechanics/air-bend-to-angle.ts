@@ -35,7 +35,7 @@ const NEAR_ENOUGH = 1e-5; // radians (numerical)
 /** Springback takes back a few hundredths of what the loaded angle grows by (numerical: only the first guess). */
 const FIRST_SLOPE = 0.97;
 
-/** The pose by secants from a neighbour's; undefined where they do not close in at once. */
+/** The pose by secants from a neighbor's; undefined where they do not close in at once. */
 function poseNear(setup: BendSetup, finalAngle: number, near: SolvedAt): LoadedPose | undefined {
   const wanted = (finalAngle / 2) * DEGREE;
   let curvature = near.curvature;

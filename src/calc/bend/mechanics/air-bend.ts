@@ -1,10 +1,10 @@
 import {
   type Degrees,
   degrees,
-  type Millimetres,
+  type Millimeters,
   mm,
-  type NewtonsPerMillimetre,
-  newtonsPerMillimetre,
+  type NewtonsPerMillimeter,
+  newtonsPerMillimeter,
   type Ratio,
 } from "../../../units/quantity.ts";
 import type { AirBendInput } from "./air-bend-input.ts";
@@ -14,25 +14,25 @@ import { peakBeamForce } from "./peak-force.ts";
 import { FOLDED_STROKE, FORCE_FACTOR, punchTip } from "./punch-tip.ts";
 import { unloadedShape } from "./unloaded-shape.ts";
 
-/** One air bend. Angles are the angle the sheet is turned through; forces are per millimetre of bend length. */
+/** One air bend. Angles are the angle the sheet is turned through; forces are per millimeter of bend length. */
 export interface AirBend {
   /** Whether the punch touches at a point or the sheet wraps its nose. */
   readonly regime: "point" | "wrapped";
   /** Punch travel from first contact. */
-  readonly stroke: Millimetres;
+  readonly stroke: Millimeters;
   readonly loadedAngle: Degrees;
   readonly springback: Degrees;
   readonly finalAngle: Degrees;
   /** Force at the stroke. */
-  readonly force: NewtonsPerMillimetre;
+  readonly force: NewtonsPerMillimeter;
   /** Largest force on the way to the stroke. */
-  readonly peakForce: NewtonsPerMillimetre;
-  /** Tightest inside radius of the finished bend, at its centre. */
-  readonly centreRadius: Millimetres;
+  readonly peakForce: NewtonsPerMillimeter;
+  /** Tightest inside radius of the finished bend, at its center. */
+  readonly centerRadius: Millimeters;
   /** Inside radius of the circle tangent to both flanges of the finished bend: the one a gauge reads. */
-  readonly tangentRadius: Millimetres;
+  readonly tangentRadius: Millimeters;
   /** Outside flanges to the virtual sharp, less the flat length. */
-  readonly bendDeduction: Millimetres;
+  readonly bendDeduction: Millimeters;
   /** The K that gives this deduction on the tangent radius: 0.41-0.44 in usual dies, less in wide ones. */
   readonly neutralFraction: Ratio;
   /** Where the solver found it, for a bend near by to start from. */
@@ -93,9 +93,9 @@ export function airBendAt(
     loadedAngle: inDegrees(2 * pose.halfAngle),
     springback: inDegrees(2 * pose.springback),
     finalAngle: inDegrees(2 * half),
-    force: newtonsPerMillimetre(FORCE_FACTOR * pose.force),
-    peakForce: newtonsPerMillimetre(FORCE_FACTOR * peak.force),
-    centreRadius: mm(Math.min(tangentRadius, 1 / residualCurvature - t / 2)),
+    force: newtonsPerMillimeter(FORCE_FACTOR * pose.force),
+    peakForce: newtonsPerMillimeter(FORCE_FACTOR * peak.force),
+    centerRadius: mm(Math.min(tangentRadius, 1 / residualCurvature - t / 2)),
     tangentRadius: mm(tangentRadius),
     bendDeduction: mm(bendDeduction),
     neutralFraction: ((tangentRadius + t) * tan - bendDeduction / 2 - half * tangentRadius) / (half * t),

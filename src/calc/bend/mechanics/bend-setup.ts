@@ -2,7 +2,7 @@ import { radians } from "../../../units/quantity.ts";
 import { type AirBendInput, checkAirBendInput } from "./air-bend-input.ts";
 import { type Section, type SectionPath, section } from "./section.ts";
 
-/** What stays the same through one bend's stroke, in millimetres and radians. Half of the symmetric bend. */
+/** What stays the same through one bend's stroke, in millimeters and radians. Half of the symmetric bend. */
 export interface BendSetup {
   readonly section: Section;
   /** Section path to the curvature of the sheet's middle line wrapped round the nose. */
@@ -13,8 +13,8 @@ export interface BendSetup {
   readonly shoulderRadius: number;
   readonly dieOpening: number;
   readonly dieShoulder: number;
-  /** From the centre of the die to the centre of its shoulder arc. */
-  readonly shoulderCentre: number;
+  /** From the center of the die to the center of its shoulder arc. */
+  readonly shoulderCenter: number;
   readonly friction: number;
   readonly frictionAngle: number;
   /** Loaded half angle no pose reaches: there nose and shoulder would nip the sheet, or the flanges stand upright. */
@@ -26,14 +26,14 @@ export const LEAST_ARM = 0.02;
 const NIP = 1 - LEAST_ARM;
 export const UPRIGHT = (88 * Math.PI) / 180;
 
-/** Reads an input, refusing (#VALUE!) what the solver cannot take. Shoulder arc centre V/2 + rd tan(45 - dieAngle/4). */
+/** Reads an input, refusing (#VALUE!) what the solver cannot take. Shoulder arc center V/2 + rd tan(45 - dieAngle/4). */
 export function bendSetup(input: AirBendInput): BendSetup {
   checkAirBendInput(input);
   const sheet = section(input);
   const noseRadius = input.punchNose + input.thickness / 2;
   const shoulderRadius = input.dieShoulder + input.thickness / 2;
-  const shoulderCentre = input.dieOpening / 2 + input.dieShoulder * Math.tan(Math.PI / 4 - radians(input.dieAngle) / 4);
-  const nip = (NIP * shoulderCentre) / (noseRadius + shoulderRadius);
+  const shoulderCenter = input.dieOpening / 2 + input.dieShoulder * Math.tan(Math.PI / 4 - radians(input.dieAngle) / 4);
+  const nip = (NIP * shoulderCenter) / (noseRadius + shoulderRadius);
   return {
     section: sheet,
     nosePath: sheet.pathTo(1 / noseRadius),
@@ -41,7 +41,7 @@ export function bendSetup(input: AirBendInput): BendSetup {
     shoulderRadius,
     dieOpening: input.dieOpening,
     dieShoulder: input.dieShoulder,
-    shoulderCentre,
+    shoulderCenter,
     friction: input.friction,
     frictionAngle: Math.atan(input.friction),
     largestHalfAngle: Math.min(UPRIGHT, nip < 1 ? Math.asin(nip) : UPRIGHT),

@@ -19,7 +19,7 @@ export interface LoadedPose {
   readonly force: number;
   /** Half of the angle that springs back, radians. */
   readonly springback: number;
-  /** Length of the middle line from the centre to the die contact. */
+  /** Length of the middle line from the center to the die contact. */
   readonly halfLength: number;
 }
 
@@ -27,8 +27,8 @@ export interface LoadedPose {
  * Pose at a loaded half angle a (radians, above 0 and below setup.largestHalfAngle). The reaction meets the middle line
  * at x = xc - rho sin a + (mu t/2) cos a, y = -rd + rho cos a + (mu t/2) sin a, rho the shoulder radius to the middle
  * line: friction acts on the sheet's face, half a thickness from the middle line, and shifts the line of action by
- * mu t/2 along the flange (derived). Closure: arm + nose = x. While the centre would bend less than the nose, the punch
- * touches at a point and the centre's curvature is the unknown; else the sheet wraps the nose and the wrap angle is.
+ * mu t/2 along the flange (derived). Closure: arm + nose = x. While the center would bend less than the nose, the punch
+ * touches at a point and the center's curvature is the unknown; else the sheet wraps the nose and the wrap angle is.
  * `guess` is a curvature to start from, `tolerance` that of the unknown (of ln curvature or of radians).
  */
 export function loadedPose(
@@ -41,7 +41,7 @@ export function loadedPose(
   const sin = Math.sin(halfAngle);
   const cos = Math.cos(halfAngle);
   const shift = (friction * section.thickness) / 2;
-  const contactX = setup.shoulderCentre - shoulderRadius * sin + shift * cos;
+  const contactX = setup.shoulderCenter - shoulderRadius * sin + shift * cos;
   const contactY = -setup.dieShoulder + shoulderRadius * cos + shift * sin;
   const reach = (arm: FreeArm) => arm.alongFlange * cos + arm.sag * sin;
 

@@ -21,7 +21,7 @@ export function withModelError(band: AirBendBand, input: AirBendInput, distance:
   const error: Partial<Record<keyof AirBendBand, number>> = {
     bendDeduction: DEDUCTION * thickness,
     tangentRadius: RADIUS * thickness,
-    centreRadius: RADIUS * thickness,
+    centerRadius: RADIUS * thickness,
     springback: SPRINGBACK,
     loadedAngle: SPRINGBACK,
     stroke: STROKE * dieOpening,

@@ -24,7 +24,7 @@ const SCALES = {
   exponent: 0.6, // ln n
   finalAngle: 30, // degrees
   friction: 0.3, // chosen: case I against J moves nothing
-  dieAngle: 90, // degrees; it moves only the centre of the shoulder arc
+  dieAngle: 90, // degrees; it moves only the center of the shoulder arc
   shoulder: 1.2, // ln (shoulder/t + 0.25)
   strain: 1.2, // ln K/E: three times as strong for its stiffness
   nipped: 0.5, // of 1, where nose and shoulder nip the sheet: there the distance is 2 at least

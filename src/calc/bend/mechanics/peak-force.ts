@@ -15,7 +15,7 @@ interface PeakForce {
 
 /**
  * Largest ram force on the way to `last`. The force rises, passes one rounded top and falls; where wrapping makes it rise
- * again the end counts. Sampled, then refined once on the parabola through the best sample and its neighbours: the top
+ * again the end counts. Sampled, then refined once on the parabola through the best sample and its neighbors: the top
  * is flat, so that is good to a thousandth. For a bend near one already solved, `nearShare` says where its top is.
  */
 export function peakBeamForce(setup: BendSetup, last: LoadedPose, nearShare?: number): PeakForce {

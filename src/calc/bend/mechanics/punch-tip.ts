@@ -1,11 +1,11 @@
 import type { BendSetup } from "./bend-setup.ts";
 import type { LoadedPose } from "./loaded-pose.ts";
 
-/** What a beam cannot know about the sheet under the punch: how far its centre moves, in millimetres. */
+/** What a beam cannot know about the sheet under the punch: how far its center moves, in millimeters. */
 interface PunchTip {
-  /** The centre stays this much nearer the flanges' corner: the load spreads through the thickness and rounds the peak. */
+  /** The center stays this much nearer the flanges' corner: the load spreads through the thickness and rounds the peak. */
   readonly rounding: number;
-  /** The centre drops this much from the nose: a wrapped sheet lifts off its middle and folds tighter than it. */
+  /** The center drops this much from the nose: a wrapped sheet lifts off its middle and folds tighter than it. */
   readonly folding: number;
 }
 
@@ -34,7 +34,7 @@ const OPENING = 8;
  */
 const SPREAD = 0.85;
 
-/** Drop of a wrapped centre, as a share of the nose radius to the middle line, for n = 0.1 at V = 8 t. */
+/** Drop of a wrapped center, as a share of the nose radius to the middle line, for n = 0.1 at V = 8 t. */
 const FOLDING = 0.128;
 const FOLDING_EXPONENT = 0.1; // chosen: the n that FOLDING is stated for
 /** Largest share of the corner between the contacts' tangents that folding may take up: a bound, not reached in the cases. */
@@ -44,7 +44,7 @@ export const FOLDED_STROKE = 0.173;
 
 /**
  * Corrections of one loaded pose. A load spread over a thickness takes a moment of about F t from the peak, and the
- * curvature lost there goes with F t / M, that is with (t / V) cos a; what it moves the centre goes with the kink, sin of
+ * curvature lost there goes with F t / M, that is with (t / V) cos a; what it moves the center goes with the kink, sin of
  * the final half angle. A wrapped sheet is pressed at its two contacts +-b: the peaks lost there are made good in the
  * middle, the more the less it hardens (moment differences show as curvature to the power 1/n). Form derived, size fitted.
  */

@@ -20,9 +20,9 @@ interface UnloadedShape {
 }
 
 /**
- * Shape of the finished bend from the residual curvature k - M/(E'I) at each place (derived). The centre's distance h
+ * Shape of the finished bend from the residual curvature k - M/(E'I) at each place (derived). The center's distance h
  * from the flange's line is r (1 - cos theta/2) for a circle: that is the radius a gauge reads. Seen along the flange
- * the centre lies at x; the corner of the outside faces at x + (h + t/2) tan(theta/2), and the line itself is S long:
+ * the center lies at x; the corner of the outside faces at x + (h + t/2) tan(theta/2), and the line itself is S long:
  * 2 (x + (h + t/2) tan(theta/2) - S) is what the flanges have over the flat if the middle keeps its length.
  */
 export function unloadedShape(setup: BendSetup, pose: LoadedPose): UnloadedShape {

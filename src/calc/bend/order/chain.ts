@@ -63,10 +63,10 @@ export function chain(
       const turn = radians(next.angle) * up;
       const radius = next.insideRadius + half;
       const side = Math.sign(turn);
-      const centre: [number, number] = [x - side * radius * Math.sin(heading), y + side * radius * Math.cos(heading)];
+      const center: [number, number] = [x - side * radius * Math.sin(heading), y + side * radius * Math.cos(heading)];
       const from = heading - (side * Math.PI) / 2;
       const beyond = outward > 0 ? leg + 1 : leg - 1;
-      const round = arcPiece(beyond, zone === 1 ? 2 : 3, half, centre, radius, from, turn);
+      const round = arcPiece(beyond, zone === 1 ? 2 : 3, half, center, radius, from, turn);
       pieces.push(round);
       [x, y, heading] = [round.bx, round.by, heading + turn];
       zone = 3;

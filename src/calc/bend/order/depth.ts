@@ -12,7 +12,7 @@ function along(p: Piece, t: number): [number, number] {
 }
 
 /**
- * How far, in millimetres, the solid would have to be set back to clear the piece. The depth of a point changes by at
+ * How far, in millimeters, the solid would have to be set back to clear the piece. The depth of a point changes by at
  * most the distance walked, so halving the piece and dropping halves that cannot be deeper finds the deepest point to
  * 0.01 mm. Answers `known` when nothing is deeper.
  */

@@ -48,12 +48,12 @@ function lineToLine(
   );
 }
 
-/** Whether a direction of that length from the centre lies within the sweep of the arc at k. */
+/** Whether a direction of that length from the center lies within the sweep of the arc at k. */
 const facing = (p: Piece, g: Float64Array, k: number, x: number, y: number, length: number): boolean =>
   x * g[k + 6]! + y * g[k + 7]! >= length * p.cosine;
 
 /**
- * Squared distance of an arc and a segment. The nearest pair is one of: the foot of the centre, an end of the segment
+ * Squared distance of an arc and a segment. The nearest pair is one of: the foot of the center, an end of the segment
  * or an end of the arc; or they cross, -1 (derived).
  */
 function arcToLine(
@@ -101,7 +101,7 @@ function arcToLine(
 const CROSSED = 0.01;
 
 /**
- * Signed gap in millimetres between the piece placed at k, moved by (x, y), and a solid: negative by how far the tool
+ * Signed gap in millimeters between the piece placed at k, moved by (x, y), and a solid: negative by how far the tool
  * stands in the sheet. Answers `best` when the gap is not below it.
  */
 export function gapTo(s: Solid, p: Piece, g: Float64Array, k: number, x: number, y: number, best: number): number {

@@ -1,5 +1,5 @@
 import { firstOf, itemAt } from "../../../units/certain.ts";
-import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import { step, type Working } from "../../../units/working.ts";
 import { Hits } from "./hit.ts";
@@ -13,11 +13,11 @@ export interface OrderedHit extends Hit {
   /** Against the hit before: ends exchanged, other face up. False for the first. */
   readonly turned: boolean;
   readonly flipped: boolean;
-  readonly stop: Millimetres;
+  readonly stop: Millimeters;
   readonly datum: Datum;
   readonly verdict: "clear" | "tight";
   /** Least gap when it is below the clearance asked for, and between what. */
-  readonly gap?: Millimetres;
+  readonly gap?: Millimeters;
   readonly nearest?: Nearest;
   /** The piece closes round the punch: it comes off over the punch's end, one end of which must be free. */
   readonly slidesOff?: true;

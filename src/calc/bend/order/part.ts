@@ -1,5 +1,5 @@
 import { itemAt } from "../../../units/certain.ts";
-import { type Degrees, type Millimetres, mm, radians } from "../../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm, radians } from "../../../units/quantity.ts";
 import { message, Refusal, wrong } from "../../../units/refusal.ts";
 import { showBoth } from "../../../units/show.ts";
 
@@ -8,30 +8,30 @@ export interface Bend {
   /** Signed: positive towards the face that is up when the blank lies face up, negative away from it. 0 < |angle| < 180. */
   readonly angle: Degrees;
   /** Mold-line deduction of this bend, taken from the sum of its two outside flanges. */
-  readonly deduction: Millimetres;
+  readonly deduction: Millimeters;
   /** Radius of the round that is tangent to both flanges, on the inside. */
-  readonly insideRadius: Millimetres;
+  readonly insideRadius: Millimeters;
 }
 
 /** A strip with parallel bends, seen from its end: flange 1, bend 1, flange 2, ... bend n, flange n + 1. */
 export interface BentPart {
-  readonly thickness: Millimetres;
+  readonly thickness: Millimeters;
   /** Outside lengths to the mold lines (the corners the outside faces would make without rounds); one more than bends. */
-  readonly flanges: readonly Millimetres[];
+  readonly flanges: readonly Millimeters[];
   readonly bends: readonly Bend[];
 }
 
 export const MOST_BENDS = 10;
 
 /** Outside setback: from the tangent line to the mold line, (r + t) tan(A / 2) (FAA-H-8083-31 vol. 1 ch. 4, read). */
-export const setback = (part: BentPart, bend: Bend): Millimetres =>
+export const setback = (part: BentPart, bend: Bend): Millimeters =>
   mm((bend.insideRadius + part.thickness) * Math.tan(radians(bend.angle) / 2) * Math.sign(bend.angle));
 
 /** Flat length of the bend zone, from BD = 2 SB - BA (derived). */
-export const allowance = (part: BentPart, bend: Bend): Millimetres => mm(2 * setback(part, bend) - bend.deduction);
+export const allowance = (part: BentPart, bend: Bend): Millimeters => mm(2 * setback(part, bend) - bend.deduction);
 
 /** Straight length of every leg between the tangent lines of its bends: the outside flange less its setbacks. */
-export const straightLengths = (part: BentPart): Millimetres[] =>
+export const straightLengths = (part: BentPart): Millimeters[] =>
   part.flanges.map((flange, leg) => {
     const before = part.bends[leg - 1];
     const after = part.bends[leg];
@@ -42,7 +42,7 @@ export const straightLengths = (part: BentPart): Millimetres[] =>
  * Where every bend line lies on the flat blank, from the first edge. A bend line is the middle of its bend zone:
  * flanges before it less the deductions before it less half its own (derived; exact whatever way the bends turn).
  */
-export function bendLines(part: BentPart): Millimetres[] {
+export function bendLines(part: BentPart): Millimeters[] {
   let edge = 0;
   return part.bends.map((bend, i) => {
     const line = edge + itemAt(part.flanges, i) - bend.deduction / 2;
@@ -51,7 +51,7 @@ export function bendLines(part: BentPart): Millimetres[] {
   });
 }
 
-export const flatLength = (part: BentPart): Millimetres =>
+export const flatLength = (part: BentPart): Millimeters =>
   mm(part.flanges.reduce((sum, f) => sum + f, 0) - part.bends.reduce((sum, b) => sum + b.deduction, 0));
 
 const length = (value: number) => showBoth(value, "length");

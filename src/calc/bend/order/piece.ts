@@ -17,7 +17,7 @@ export interface Piece {
   ay: number;
   bx: number;
   by: number;
-  /** Arcs: centre, radius, unit vector from the centre to the middle, cosine of half the sweep. */
+  /** Arcs: center, radius, unit vector from the center to the middle, cosine of half the sweep. */
   cx: number;
   cy: number;
   radius: number;
@@ -42,17 +42,17 @@ export function straightPiece(
   return { arc: false, half, leg, zone, end, arm, ...line, cx: 0, cy: 0, radius: 0, mx: 0, my: 0, cosine: 0 };
 }
 
-/** Arc from angle `from` through `sweep` (radians, signed) about a centre. */
+/** Arc from angle `from` through `sweep` (radians, signed) about a center. */
 export function arcPiece(
   leg: number,
   zone: Zone,
   half: number,
-  centre: readonly [number, number],
+  center: readonly [number, number],
   radius: number,
   from: number,
   sweep: number,
 ): Piece {
-  const [cx, cy] = centre;
+  const [cx, cy] = center;
   const to = from + sweep;
   const middle = from + sweep / 2;
   return {

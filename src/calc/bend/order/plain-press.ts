@@ -4,12 +4,12 @@
  * because nothing is known of them. What no table states is drawn by an assumption, which `unstated` names.
  */
 
-import { type Millimetres, mm, radians } from "../../../units/quantity.ts";
+import { type Millimeters, mm, radians } from "../../../units/quantity.ts";
 import { remember } from "../../../units/remember.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
 import type { Press } from "./press.ts";
 import { type Corner, outline, type PunchSizes, punchOutline } from "./punch-outline.ts";
-import { shoulderCentre } from "./seat.ts";
+import { shoulderCenter } from "./seat.ts";
 import type { Outline } from "./solid.ts";
 
 /** Sizes taken where the tables state none, mm (chosen): those of common tools, and the leanest that a tool may have. */
@@ -61,8 +61,8 @@ function drawPress(brake: DrawnBrake, die: Die, punch: Punch | undefined, assume
     clearance: mm(1),
     offTheEnd: true,
   };
-  const centre = shoulderCentre({ ...common, punch: [], ram: [], die: [], bed: [], finger: [] });
-  const least = Math.max(centre, die.opening / 2) + 0.1;
+  const center = shoulderCenter({ ...common, punch: [], ram: [], die: [], bed: [], finger: [] });
+  const least = Math.max(center, die.opening / 2) + 0.1;
   const wide = die.blockWidth === undefined ? least + assumed.dieWall : Math.max(least, die.blockWidth / 2);
   const body = Math.max(...drawnPunch.filter(([, y]) => y > top - 1e-6).map(([x]) => x));
   return {
@@ -70,11 +70,11 @@ function drawPress(brake: DrawnBrake, die: Die, punch: Punch | undefined, assume
     punch: drawnPunch,
     ram: box(-body, top, body, top + RAM_HEIGHT),
     die: outline([
-      ...shoulder(centre, shoulderRadius, half, die.opening)
+      ...shoulder(center, shoulderRadius, half, die.opening)
         .map(([x, y]): Corner => [-x, y])
         .reverse(),
       [0, -depth],
-      ...shoulder(centre, shoulderRadius, half, die.opening),
+      ...shoulder(center, shoulderRadius, half, die.opening),
       [wide, 0],
       [wide, bottom],
       [-wide, bottom],
@@ -86,7 +86,7 @@ function drawPress(brake: DrawnBrake, die: Die, punch: Punch | undefined, assume
 }
 
 /** Of the ram, stated or by the difference of its two ends. */
-function strokeOf({ stroke, daylight, shutHeight }: DrawnBrake): Millimetres | undefined {
+function strokeOf({ stroke, daylight, shutHeight }: DrawnBrake): Millimeters | undefined {
   if (stroke !== undefined) return stroke;
   return daylight === undefined || shutHeight === undefined ? undefined : mm(Math.max(1, daylight - shutHeight));
 }
@@ -117,11 +117,11 @@ const box = (left: number, bottom: number, right: number, top: number): Outline 
   ]);
 
 /** From the flank of the V up and round to the die's top, right side. */
-function shoulder(centre: number, radius: number, half: number, opening: number): Corner[] {
+function shoulder(center: number, radius: number, half: number, opening: number): Corner[] {
   if (radius === 0) return [[opening / 2, 0]];
   const [from, to] = [Math.PI - half, Math.PI / 2];
   return Array.from({ length: ARC_STEPS + 1 }, (_, i): Corner => {
     const angle = from + ((to - from) * i) / ARC_STEPS;
-    return [centre + radius * Math.cos(angle), -radius + radius * Math.sin(angle)];
+    return [center + radius * Math.cos(angle), -radius + radius * Math.sin(angle)];
   });
 }

@@ -1,5 +1,5 @@
 import { firstOf, itemAt } from "../../../units/certain.ts";
-import { type Degrees, type Millimetres, mm } from "../../../units/quantity.ts";
+import { type Degrees, type Millimeters, mm } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import { chain, posed, roundPiece } from "./chain.ts";
 import { depthIn } from "./depth.ts";
@@ -17,7 +17,7 @@ interface HitPose {
   readonly part: Outline;
   readonly tools: Readonly<Record<ToolName, Outline>>;
   /** Signed gap of the sheet to each tool; working contact reads about 0, a collision negative. */
-  readonly gaps: Readonly<Record<ToolName, Millimetres>>;
+  readonly gaps: Readonly<Record<ToolName, Millimeters>>;
 }
 
 /** At the gauge before the stroke, at the end of the stroke, or sprung back with the punch still down. */
@@ -36,7 +36,7 @@ export function poseAtHit(
   hit: Hit,
   springback: Degrees,
   moment: Moment,
-  sagitta: Millimetres = mm(0.01),
+  sagitta: Millimeters = mm(0.01),
 ): HitPose {
   checkPart(part);
   checkPress(press);
@@ -77,7 +77,7 @@ const mirror = (p: Piece): Piece => ({ ...p, ax: -p.ax, bx: -p.bx, cx: -p.cx, mx
 const moved = (outline: Outline, x: number, y: number): Outline =>
   outline.map(([px, py]): Point => [mm(px + x), mm(py + y)]);
 
-function gapOf(pieces: readonly Piece[], tool: ToolName, outline: Outline): Millimetres {
+function gapOf(pieces: readonly Piece[], tool: ToolName, outline: Outline): Millimeters {
   const s = solid(tool, outline);
   const g = new Float64Array(STRIDE);
   let least = Infinity;
@@ -114,7 +114,7 @@ function outlineOf(front: readonly Piece[], back: readonly Piece[], sagitta: num
       const [nx, ny] = [-dy / length, dx / length];
       return walked.map(([x, y, ux, uy]): Point => {
         if (!p.arc) return [mm(x + sign * nx * p.half), mm(y + sign * ny * p.half)];
-        // The centre of an arc lies on one side of the chord; outward from it is up or down accordingly.
+        // The center of an arc lies on one side of the chord; outward from it is up or down accordingly.
         const outward = (p.cx - x) * nx + (p.cy - y) * ny > 0 ? -1 : 1;
         return [mm(x + sign * outward * ux * p.half), mm(y + sign * outward * uy * p.half)];
       });
@@ -131,7 +131,7 @@ function outlineOf(front: readonly Piece[], back: readonly Piece[], sagitta: num
   ];
 }
 
-/** Points along the arc with their direction from the centre, ends included. */
+/** Points along the arc with their direction from the center, ends included. */
 function arcPoints(p: Piece, sagitta: number): (readonly [number, number, number, number])[] {
   const outer = p.radius + p.half;
   const half = Math.acos(Math.max(-1, Math.min(1, p.cosine)));

@@ -1,4 +1,4 @@
-import type { Degrees, Millimetres } from "../../../units/quantity.ts";
+import type { Degrees, Millimeters } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import {
   crossesItself,
@@ -24,22 +24,22 @@ export interface Press {
   readonly bed: Outline;
   readonly finger: Outline;
   /** V opening at the theoretical corners, and the radius of the shoulders: 0 when the outline is drawn with sharp corners. */
-  readonly dieOpening: Millimetres;
-  readonly shoulderRadius: Millimetres;
+  readonly dieOpening: Millimeters;
+  readonly shoulderRadius: Millimeters;
   readonly dieAngle: Degrees;
   /** Heights above the die's top between which the finger's face can touch the sheet. */
-  readonly gaugeFrom: Millimetres;
-  readonly gaugeTo: Millimetres;
+  readonly gaugeFrom: Millimeters;
+  readonly gaugeTo: Millimeters;
   /** Travel of the gauge: nearest and furthest stop from the middle of the V. */
-  readonly nearestStop: Millimetres;
-  readonly furthestStop: Millimetres;
+  readonly nearestStop: Millimeters;
+  readonly furthestStop: Millimeters;
   /** True where the finger draws back once the punch holds the sheet, so that it is not in the way of the bend. */
   readonly fingerRetracts: boolean;
   /** Punch tip above the die's top with the ram fully up: daylight less punch height less die height. */
-  readonly openHeight: Millimetres;
-  readonly stroke: Millimetres;
+  readonly openHeight: Millimeters;
+  readonly stroke: Millimeters;
   /** Below this a gap is called tight; 0 asks only for no contact. */
-  readonly clearance: Millimetres;
+  readonly clearance: Millimeters;
   /** True where the finished piece may be drawn off the end of the punch, so it need not come out to the front. */
   readonly offTheEnd: boolean;
 }

@@ -27,7 +27,7 @@ export class Room {
   private box(p: Piece, k: number, to: number): void {
     const { boxes, layout: g } = this;
     const out = p.arc ? p.radius + p.half : p.half;
-    // An arc is boxed by its whole circle, from the centre, a straight from its ends.
+    // An arc is boxed by its whole circle, from the center, a straight from its ends.
     const from = p.arc ? k + 4 : k;
     const until = p.arc ? k + 4 : k + 2;
     boxes[to] = Math.min(g[from]!, g[until]!) - out;

@@ -19,7 +19,7 @@ export interface Seat {
 }
 
 /** Middle of the shoulder round beside the V: x_c = V / 2 + rd tan((90 - dieAngle / 2) / 2), at depth rd (derived). */
-export const shoulderCentre = (press: Press): number =>
+export const shoulderCenter = (press: Press): number =>
   press.dieOpening / 2 + press.shoulderRadius * Math.tan((Math.PI / 2 - radians(press.dieAngle) / 2) / 2);
 
 /**
@@ -33,9 +33,9 @@ export function seat(part: BentPart, bendNumber: number, springback: Degrees, pr
   const neutralDepth = zoneLength / angle - bend.insideRadius;
   const t = part.thickness;
   const rd = press.shoulderRadius;
-  const centre = shoulderCentre(press);
+  const center = shoulderCenter(press);
   const inside = (a: number) => Math.max(0, zoneLength / (2 * a) - neutralDepth);
-  const corner = (a: number) => rd / Math.cos(a) - rd - centre * Math.tan(a);
+  const corner = (a: number) => rd / Math.cos(a) - rd - center * Math.tan(a);
   return {
     free: angle / 2,
     loaded: (angle + radians(springback)) / 2,
@@ -43,7 +43,7 @@ export function seat(part: BentPart, bendNumber: number, springback: Degrees, pr
     radius: (a) => inside(a) + t / 2,
     corner,
     tip: (a) => (a > 1e-9 ? corner(a) + t / Math.cos(a) + inside(a) * (1 / Math.cos(a) - 1) : t),
-    restsAt: (a) => (centre - rd * Math.sin(a)) / Math.cos(a),
+    restsAt: (a) => (center - rd * Math.sin(a)) / Math.cos(a),
   };
 }
 

@@ -1,13 +1,13 @@
 import { firstOf, itemAt, lastOf } from "../../../units/certain.ts";
-import type { Millimetres } from "../../../units/quantity.ts";
+import type { Millimeters } from "../../../units/quantity.ts";
 
-export type Point = readonly [x: Millimetres, y: Millimetres];
+export type Point = readonly [x: Millimeters, y: Millimeters];
 /** Corners of a simple polygon in either sense, not closed by repeating the first. */
 export type Outline = readonly Point[];
 
 export type ToolName = "punch" | "ram" | "die" | "bed" | "finger";
 
-/** An outline laid out for quick distance work, in millimetres. */
+/** An outline laid out for quick distance work, in millimeters. */
 export interface Solid {
   readonly tool: ToolName;
   readonly xs: Float64Array;
@@ -98,7 +98,7 @@ export function contains(s: Solid, x: number, y: number): boolean {
   return inside;
 }
 
-/** Two edges that are not neighbours meet. */
+/** Two edges that are not neighbors meet. */
 export function crossesItself(outline: Plain): boolean {
   const n = outline.length;
   const turn = (a: readonly [number, number], b: readonly [number, number], c: readonly [number, number]) =>

@@ -1,5 +1,5 @@
 import { itemAt } from "../../../units/certain.ts";
-import { type Millimetres, mm } from "../../../units/quantity.ts";
+import { type Millimeters, mm } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import { step, type Working } from "../../../units/working.ts";
 import { allowance, type BentPart, bendLines, checkPart, flatLength, setback } from "./part.ts";
@@ -25,7 +25,7 @@ export type Datum =
 
 export interface Stop extends Hit {
   /** From the bend line to the datum. */
-  readonly stop: Millimetres;
+  readonly stop: Millimeters;
   readonly datum: Datum;
   /** Which way a bent datum flange points while this bend is made upward; "flat" when the datum is an edge. */
   readonly points: "flat" | "up" | "down";
@@ -62,12 +62,12 @@ export function bendStops(part: BentPart, order: readonly Hit[], work?: Working)
   });
 }
 
-function stopOfHit(part: BentPart, lines: readonly Millimetres[], finished: ReadonlySet<number>, hit: Hit): Stop {
+function stopOfHit(part: BentPart, lines: readonly Millimeters[], finished: ReadonlySet<number>, hit: Hit): Stop {
   const outward = hit.gaugedEnd === "first" ? -1 : 1;
   const line = itemAt(lines, hit.bend - 1);
-  let neighbour = hit.bend + outward;
-  while (part.bends[neighbour - 1] && !finished.has(neighbour)) neighbour += outward;
-  const bend = part.bends[neighbour - 1];
+  let neighbor = hit.bend + outward;
+  while (part.bends[neighbor - 1] && !finished.has(neighbor)) neighbor += outward;
+  const bend = part.bends[neighbor - 1];
   if (!bend) {
     const edge = outward < 0 ? 0 : flatLength(part);
     const flange = outward < 0 ? 1 : part.flanges.length;
@@ -79,8 +79,8 @@ function stopOfHit(part: BentPart, lines: readonly Millimetres[], finished: Read
   const on = turned > 90 ? "round" : turned === 90 ? "flange" : "leaning flange";
   return {
     ...hit,
-    stop: mm(Math.abs(itemAt(lines, neighbour - 1) - line) + reach),
-    datum: { on, flange: outward < 0 ? neighbour : neighbour + 1 },
+    stop: mm(Math.abs(itemAt(lines, neighbor - 1) - line) + reach),
+    datum: { on, flange: outward < 0 ? neighbor : neighbor + 1 },
     points: Math.sign(bend.angle) === Math.sign(itemAt(part.bends, hit.bend - 1).angle) ? "up" : "down",
   };
 }

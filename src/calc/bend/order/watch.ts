@@ -1,4 +1,4 @@
-import { type Millimetres, mm } from "../../../units/quantity.ts";
+import { type Millimeters, mm } from "../../../units/quantity.ts";
 import { depthIn } from "./depth.ts";
 import { gapTo } from "./distance.ts";
 import { type Piece, placed, STRIDE } from "./piece.ts";
@@ -19,7 +19,7 @@ export interface Obstacle {
   /** Flange number, or the gauge finger itself; the flange before the bend where no flange is to blame. */
   readonly leg: number | "finger";
   /** The tool would have to stand back, or the limit to move, by this much. */
-  readonly by: Millimetres;
+  readonly by: Millimeters;
 }
 
 /** What of the work is in the way: "flange 2" or "the gauge finger". */

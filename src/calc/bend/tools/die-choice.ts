@@ -1,5 +1,5 @@
 import { OPENING_USUAL } from "../../../data/bend-rules.ts";
-import type { Degrees, Millimetres } from "../../../units/quantity.ts";
+import type { Degrees, Millimeters } from "../../../units/quantity.ts";
 import type { UnitSystem } from "../../../units/system.ts";
 import { type Finding, STATUSES, type Status, statusOf } from "../../finding.ts";
 import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
@@ -13,7 +13,7 @@ interface DieAnswer {
   readonly die: Die;
   readonly status: Status;
   readonly estimate: AirEstimate;
-  readonly leastFlange: Millimetres;
+  readonly leastFlange: Millimeters;
   readonly force: ForceCases;
   /** Room between the loaded sheet and the die's faces; undefined where springback is not known. */
   readonly faceRoom: Degrees | undefined;
@@ -21,7 +21,7 @@ interface DieAnswer {
 }
 
 /** How far the die's opening is from the usual one for the thickness: a ratio's logarithm, 0 at the usual. */
-export const fromUsual = (die: Die, thickness: Millimetres): number =>
+export const fromUsual = (die: Die, thickness: Millimeters): number =>
   Math.abs(Math.log(die.opening / (OPENING_USUAL.value * thickness)));
 
 /**

@@ -15,10 +15,10 @@ const SAMPLES = 6; // per pixel and direction: the edges of a 16 px icon are not
 
 function onBracket(x: number, y: number): boolean {
   const { left, top, right, bottom, bend, half } = BRACKET;
-  const [centreX, centreY] = [left + bend, bottom - bend];
-  if (y >= top && y <= centreY && Math.abs(x - left) <= half) return true;
-  if (x >= centreX && x <= right && Math.abs(y - bottom) <= half) return true;
-  return x < centreX && y > centreY && Math.abs(Math.hypot(x - centreX, y - centreY) - bend) <= half;
+  const [centerX, centerY] = [left + bend, bottom - bend];
+  if (y >= top && y <= centerY && Math.abs(x - left) <= half) return true;
+  if (x >= centerX && x <= right && Math.abs(y - bottom) <= half) return true;
+  return x < centerX && y > centerY && Math.abs(Math.hypot(x - centerX, y - centerY) - bend) <= half;
 }
 
 const onLine = (x: number, y: number): boolean =>

@@ -22,7 +22,7 @@ const logUniform = (unit: () => number, from: number, to: number): number => fro
 /** On 1/16 in. */
 const sixteenth = (value: number): number => Math.round(value * 16) / 16;
 
-/** Kilograms per cubic millimetre (common practice: 7.85 g/cm3), and thicknesses in inches: 16 ga to 1/4. */
+/** Kilograms per cubic millimeter (common practice: 7.85 g/cm3), and thicknesses in inches: 16 ga to 1/4. */
 const STEEL = 7.85e-6;
 /** Money per kilogram of sheet and per minute at the shear: common practice, about 0.90 a pound and 60 an hour. */
 const PRICE_PER_KG = 2;
@@ -33,7 +33,7 @@ export interface Bill {
   readonly blanks: readonly Blank[];
   readonly stock: readonly Stock[];
   readonly limits: Limits;
-  /** Kilograms per square millimetre. */
+  /** Kilograms per square millimeter. */
   readonly weightPerArea: number;
 }
 

@@ -5,7 +5,7 @@ import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { die, line, setup } from "./set-up.ts";
 
 describe("flange over a 24 mm die, 3 mm sheet, square", () => {
-  // Edge at 24 / (2 sin 45) = 16.971; half a thickness and a shoulder of 0.5 more, up to the next millimetre: 19.
+  // Edge at 24 / (2 sin 45) = 16.971; half a thickness and a shoulder of 0.5 more, up to the next millimeter: 19.
   // A shoulder that is not given adds none, and 18.471 is 19 as well.
   const flange = (length: number, shoulder?: number) =>
     flangeFinding(

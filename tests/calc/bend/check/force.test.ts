@@ -4,7 +4,7 @@ import { forceFindings } from "../../../../src/calc/bend/check/force.ts";
 import { type BendLine, sharpestBend } from "../../../../src/calc/bend/check/line.ts";
 import { forceCases } from "../../../../src/calc/bend/force-cases.ts";
 import type { Material } from "../../../../src/data/materials/material.ts";
-import { mm, newtons, newtonsPerMillimetre } from "../../../../src/units/quantity.ts";
+import { mm, newtons, newtonsPerMillimeter } from "../../../../src/units/quantity.ts";
 import { BRAKE, die, line, material, punch, setup } from "./set-up.ts";
 
 const { tensileHigh: _, ...noStrongSheet } = material("A36");
@@ -87,7 +87,7 @@ describe("the beam: its rating over 60 % of the distance between the housings", 
 
 describe.each(["die", "punch"] as const)("the %s, by its length", (tool) => {
   const rated = (of: Material, load: number) => {
-    const given = { ...(tool === "die" ? die() : punch()), rating: newtonsPerMillimetre(load / 400) };
+    const given = { ...(tool === "die" ? die() : punch()), rating: newtonsPerMillimeter(load / 400) };
     return forceFindings(line({ material: of }), setup({ [tool]: given }));
   };
   it.each([

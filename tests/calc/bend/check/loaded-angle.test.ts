@@ -4,7 +4,7 @@ import type { AirEstimate } from "../../../../src/calc/bend/air-estimate.ts";
 import { type BendLine, type Setup, sharpestBend } from "../../../../src/calc/bend/check/line.ts";
 import { loadedAngleFindings } from "../../../../src/calc/bend/check/loaded-angle.ts";
 import { forceCases } from "../../../../src/calc/bend/force-cases.ts";
-import { degrees, mm, newtons, newtonsPerMillimetre } from "../../../../src/units/quantity.ts";
+import { degrees, mm, newtons, newtonsPerMillimeter } from "../../../../src/units/quantity.ts";
 import { BRAKE, die, line, material, punch, setup } from "./set-up.ts";
 
 const sharp = punch({ angle: degrees(30) });
@@ -89,7 +89,7 @@ describe("bottoming is within reach", () => {
   });
   it.each(["die", "punch"] as const)("and the %s", (tool) => {
     const on = (load: number) => {
-      const rating = newtonsPerMillimetre(load / 400);
+      const rating = newtonsPerMillimeter(load / 400);
       const tools = { die: die({ angle: degrees(90) }), punch: sharp };
       return said(90, 2, {}, { ...tools, [tool]: { ...tools[tool], rating } });
     };

@@ -4,7 +4,7 @@ import type { AirEstimate } from "../../../../src/calc/bend/air-estimate.ts";
 import type { BendLine } from "../../../../src/calc/bend/check/line.ts";
 import { radiusFinding } from "../../../../src/calc/bend/check/radius.ts";
 import type { Material } from "../../../../src/data/materials/material.ts";
-import { type Millimetres, mm } from "../../../../src/units/quantity.ts";
+import { type Millimeters, mm } from "../../../../src/units/quantity.ts";
 import { line, material } from "./set-up.ts";
 
 const at = (tightest: number | undefined, changed: Partial<BendLine> = {}) =>
@@ -56,7 +56,7 @@ describe("plate from 1/4 in along the grain wants 1.5 thicknesses", () => {
 
 describe("a temper that cracks", () => {
   const alloy = { material: material("6061-T6") };
-  const least = at(0.1, { ...alloy, grain: "across" })!.limit! as Millimetres;
+  const least = at(0.1, { ...alloy, grain: "across" })!.limit! as Millimeters;
   it("below its table stops, whatever the nose", () => {
     expect(said(least, { ...alloy, grain: "across" })).toBeUndefined();
     expect(said(least / LITTLE, { ...alloy, grain: "across" })).toBe("stop cracks");

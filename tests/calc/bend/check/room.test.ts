@@ -21,7 +21,7 @@ describe("room", () => {
   ])("a bend of %d mm", (bendLength, found) => expect(kinds(bendLength)).toEqual(found));
 
   /*
-   * 3 mm over 24 mm of 80 degrees, shoulder 2 mm, its centre 12 + 2 tan 25 = 12.933 mm out; a sheet of no springback turns
+   * 3 mm over 24 mm of 80 degrees, shoulder 2 mm, its center 12 + 2 tan 25 = 12.933 mm out; a sheet of no springback turns
    * 45 degrees: 12.933 - (R + 5) sin 45 is left, 3 cos 45 of it wanted.
    */
   it("a nose must leave some straight sheet beside it: 3 mm, or a check up to where it nips", () => {

@@ -35,7 +35,7 @@ describe("single answers", () => {
       degrees(90),
     );
     expect(bend.regime).toBe("wrapped");
-    expect(Math.abs(bend.centreRadius / 25.4 - 0.065)).toBeLessThan(0.001);
+    expect(Math.abs(bend.centerRadius / 25.4 - 0.065)).toBeLessThan(0.001);
   });
 
   it("the neutral axis on the tangent radius gives the deduction: BD = 2 (R + t) tan(A/2) - A (R + K t)", () => {

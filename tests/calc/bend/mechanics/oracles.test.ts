@@ -11,7 +11,7 @@ describe("closed forms and textbook problems", () => {
   it("while elastic, force over depth is the 48 E I/L^3 of a simply supported beam (any strength of materials)", () => {
     const setup = bendSetup(bendInput({ K: 1600, E: 69e3, V: 60, nose: 0.6 }));
     const pose = loadedPose(setup, 2e-3);
-    const span = 2 * (setup.shoulderCentre - setup.shoulderRadius * Math.sin(2e-3));
+    const span = 2 * (setup.shoulderCenter - setup.shoulderRadius * Math.sin(2e-3));
     expect(pose.path.end.curvature).toBeLessThan(setup.section.elasticCurvature);
     expect(pose.force / pose.depth / ((48 * setup.section.stiffness) / span ** 3)).toBeCloseTo(1, 3);
   });

@@ -40,7 +40,7 @@ describe("laws every bend obeys", () => {
           "peakForce",
           "force",
           "stroke",
-          "centreRadius",
+          "centerRadius",
           "tangentRadius",
           "bendDeduction",
         ] as const) {
@@ -126,7 +126,7 @@ describe("laws every bend obeys", () => {
         const shift = (setup.friction * input.thickness) / 2;
         const sin = Math.sin(pose.halfAngle);
         const cos = Math.cos(pose.halfAngle);
-        const x = setup.shoulderCentre - setup.shoulderRadius * sin + shift * cos;
+        const x = setup.shoulderCenter - setup.shoulderRadius * sin + shift * cos;
         const y = pose.depth - input.thickness / 2 - setup.dieShoulder + setup.shoulderRadius * cos + shift * sin;
         expect(pose.halfLength).toBeGreaterThan(Math.hypot(x, y) * 0.9999);
         expect(pose.halfLength).toBeLessThan((x + y) * 1.0001);
@@ -156,7 +156,7 @@ describe("laws every bend obeys", () => {
             expect(Number.isFinite(value)).toBe(true);
             expect(value).toBeGreaterThan(0);
           }
-          expect(figures.centreRadius).toBeLessThanOrEqual(figures.tangentRadius);
+          expect(figures.centerRadius).toBeLessThanOrEqual(figures.tangentRadius);
           expect(figures.force).toBeLessThanOrEqual(figures.peakForce);
         } catch (reason) {
           if (!(reason instanceof Refusal)) throw reason;

@@ -112,7 +112,7 @@ describe("a piece of sheet and a tool", () => {
       const moved = placed([piece], x, y, 1, 0)[0]!;
       expect(Math.abs(depthIn(tool, moved) - (deep + piece.half))).toBeLessThan(0.1);
     } else {
-      // Forty points a side, some 0.3 mm apart, overestimate a distance of a millimetre by a hundredth.
+      // Forty points a side, some 0.3 mm apart, overestimate a distance of a millimeter by a hundredth.
       expect(gap + piece.half).toBeLessThanOrEqual(apart + 1e-9);
       expect(gap + piece.half).toBeGreaterThan(apart - 0.2);
       // What is not below the best known is answered by it.

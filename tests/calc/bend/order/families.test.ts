@@ -9,7 +9,7 @@ import { outline, samplePress } from "./sample-press.ts";
 /**
  * Limits of three families from plane trigonometry (derived here, independent of the code under test). Under load a bend
  * of 90 degrees is turned by 2a = 90 + springback. The corner of the outside faces is on the middle of the V; along the
- * web from there a neighbouring flange's outside stands at D = (r' + t) tan a + web - (r + t), where r' is the radius
+ * web from there a neighboring flange's outside stands at D = (r' + t) tan a + web - (r + t), where r' is the radius
  * under load: BA / (2a) - kt, with BA = (pi / 2) (r + kt), kt = 0.42 t. A point at `along` the web and `high` above its
  * outside face is at x = along cos a - high sin a. A straight punch of half width w is met where x falls to w.
  */

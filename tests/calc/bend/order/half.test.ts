@@ -23,7 +23,7 @@ const hitsOf = (part: BentPart, press: Press) =>
 
 describe("the gauge finger", () => {
   // As the sheet starts to turn, its lower corner pushes the finger back by up to ((1 - K) t)^2 / (2 stop), K 0.3 or more
-  // (derived): less than t^2 / (4 stop), which it may, beside the tenth of a millimetre of the drawings.
+  // (derived): less than t^2 / (4 stop), which it may, beside the tenth of a millimeter of the drawings.
   test.each([
     [60, 60 - BD / 2],
     [10, 10 - BD / 2],

@@ -90,7 +90,7 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
       });
       if (!obstacle) {
         free++;
-        // The working contact, a tenth of a millimetre at the most along a few millimetres of nose and shoulders.
+        // The working contact, a tenth of a millimeter at the most along a few millimeters of nose and shoulders.
         expect(Math.max(...overlaps), `stroke ${seed}`).toBeLessThan(0.5);
       } else if (
         obstacle.phase === "bend" &&
@@ -156,9 +156,9 @@ describe("The drawing of a pose", () => {
 
   test.each([0.1, 0.01, 0.001])("cuts across the outside of the round by no more than %d mm", (sagitta) => {
     const { part, tools } = drawn(30, sagitta);
-    // The punch touches the middle of the inside; outside radius r + t about the same centre.
-    const centre = Math.min(...tools.punch.map(([, y]) => y)) + r;
-    const from = ([x, y]: readonly [number, number]) => Math.hypot(x, y - centre);
+    // The punch touches the middle of the inside; outside radius r + t about the same center.
+    const center = Math.min(...tools.punch.map(([, y]) => y)) + r;
+    const from = ([x, y]: readonly [number, number]) => Math.hypot(x, y - center);
     const across = part
       .map((p, i) => [p, part[(i + 1) % part.length]!] as const)
       .filter((ends) => ends.every((p) => Math.abs(from(p) - (r + t)) < 1e-6))

@@ -63,7 +63,7 @@ describe("the stand-in for Excel's objects", () => {
         return cell.formulas;
       },
     ],
-    ["loads what there is not", /no property colour/, async (c) => c.workbook.getActiveCell().load("colour")],
+    ["loads what there is not", /no property color/, async (c) => c.workbook.getActiveCell().load("color")],
     ["reads what there is not", /no property value/, async (c) => c.workbook.getActiveCell().value],
     [
       "writes what there is not",

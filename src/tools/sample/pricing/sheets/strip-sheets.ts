@@ -73,7 +73,7 @@ export function stripCheckSheet(): SheetModel {
         2,
         1,
         "note",
-        "Every strip of the sheet Strips against its prediction. A deviation far from its neighbours wants a new look at the strip. Locked.",
+        "Every strip of the sheet Strips against its prediction. A deviation far from its neighbors wants a new look at the strip. Locked.",
       ),
       ...[...copies, ...answers].map(([header, style], i) =>
         value(HEADER_ROW, i + 1, style === "figure" ? "headerRight" : "header", header),

@@ -1,6 +1,6 @@
 /**
  * The bill of the sample: brackets of a touring stage that exists nowhere. Written the way bills come in, some
- * thicknesses by gauge, some in millimetres, some with a decimal comma, and with lines that will not do as they stand.
+ * thicknesses by gauge, some in millimeters, some with a decimal comma, and with lines that will not do as they stand.
  */
 
 export interface Part {

@@ -11,7 +11,7 @@ interface Locked {
 const PERMISSIVE = new Set(["MIT", "ISC", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "0BSD", "BlueOak-1.0.0"]);
 /** Only while developing, never in what is shipped: copyleft by file (MPL-2.0) and data under attribution. */
 const WHILE_DEVELOPING = new Set(["MPL-2.0", "CC-BY-4.0"]);
-/** Misspelt by its author; its licence file is the BSD 3-clause. */
+/** Misspelt by its author; its license file is the BSD 3-clause. */
 const MISSPELT: Readonly<Record<string, string>> = { "BDS-3-Clause": "BSD-3-Clause" };
 
 /** Microsoft's own terms: to develop and test one's own add-ins. Never shipped; the page takes it from Microsoft. */
@@ -32,7 +32,7 @@ const refused = (all: typeof locked, allowed: ReadonlySet<string>): string[] =>
     .filter(([, { license = "none" }]) => !isAllowed(license, allowed))
     .map(([path, { license }]) => `${path}: ${license}`);
 
-describe("licences of every package", () => {
+describe("licenses of every package", () => {
   it("that is shipped are permissive", () => {
     const shipped = locked.filter(([, { dev }]) => !dev);
     expect(shipped.length).toBeGreaterThan(5);
@@ -45,7 +45,7 @@ describe("licences of every package", () => {
     expect(refused(others, new Set([...PERMISSIVE, ...WHILE_DEVELOPING]))).toEqual([]);
   });
 
-  it("a choice of licences needs one that is allowed; anything else is found", () => {
+  it("a choice of licenses needs one that is allowed; anything else is found", () => {
     expect(isAllowed("(BSD-3-Clause OR GPL-2.0)", PERMISSIVE)).toBe(true);
     expect(isAllowed("GPL-3.0", PERMISSIVE)).toBe(false);
     expect(isAllowed("MPL-2.0", PERMISSIVE)).toBe(false);
