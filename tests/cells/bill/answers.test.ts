@@ -88,7 +88,7 @@ describe("BILL.CHECK", () => {
     expect(columnOf(spill, "Fix")).toEqual([
       "",
       "make the short flange 1.750 in and trim it after bending",
-      "0.2500 in thick, which is in Stock, if the customer agrees", // as it is planned already: the bill says so from then on
+      "make it 0.2500 in thick, which is in Stock, if the customer agrees", // as it is planned already: the bill says so from then on
     ]);
     expect(columnOf(spill, "Then")).toEqual(["", "clear", "clear"]);
     expect(columnOf(spill, "Quoted")).toEqual(["yes", "no", "yes"]);
