@@ -13,7 +13,7 @@ describe("a material is found by the name people write", () => {
   it("304 may arrive as a number", () => expect(table.find(304, "material").name).toBe("304"));
 
   it("an alloy behind the word for its family, and no other metal behind it", () => {
-    for (const written of ["Al 5052-H32", "Alum. 5052 H32", "aluminium 5052-H32"])
+    for (const written of ["Al 5052-H32", "Alum. 5052 H32", "aluminum 5052-H32"])
       expect(table.find(written, "material").name, written).toBe("5052-H32");
     expect(() => table.find("Al A36", "material")).toThrow("a material of the table");
   });
