@@ -3,6 +3,7 @@ import { type Instant, instant } from "../../calc/schedule/calendar.ts";
 import { finish as laid, workBetween } from "../../calc/schedule/finish.ts";
 import { Deadline, type Place, type Verdict } from "../../calc/schedule/what-if.ts";
 import { SECONDS_PER_HOUR, type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { entryOf } from "../../units/certain.ts";
 import { step, type Working } from "../../units/working.ts";
 import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -83,7 +84,7 @@ export function planDates(
   const found = new Map<LinePlan, LineDates>();
   for (const line of order) {
     const tasks = line.works.map((each) => ({
-      place: places.get(each.station.name)!,
+      place: entryOf(places, each.station.name),
       machine: each.machine,
       time: timeOf(each),
     }));

@@ -5,6 +5,7 @@ import {
   A6_SOURCE,
   ALUMINUM_COLUMNS_IN,
   ALUMINUM_RADII,
+  type AluminumTemper,
   DIN_CLASSES_MPA,
   DIN_RADII,
   DIN_SOURCE,
@@ -54,7 +55,13 @@ export function minimumRadius(
   }
 }
 
-function aluminumRadius(name: string, row: string, thickness: Millimeters, grain: Grain, work?: Working): Millimeters {
+function aluminumRadius(
+  name: string,
+  row: AluminumTemper,
+  thickness: Millimeters,
+  grain: Grain,
+  work?: Working,
+): Millimeters {
   if (grain === "along")
     throw noAnswer(
       "grain",
@@ -62,7 +69,7 @@ function aluminumRadius(name: string, row: string, thickness: Millimeters, grain
       '"along"',
       "turn the blank, or bend a test piece",
     );
-  const { multiples, source } = ALUMINUM_RADII[row]!;
+  const { multiples, source } = ALUMINUM_RADII[row];
   const column = ALUMINUM_COLUMNS_IN.findIndex((inches) => atMost(thickness, inches * MM_PER_INCH));
   if (column < 0)
     throw noAnswer(

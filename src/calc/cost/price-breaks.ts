@@ -1,3 +1,4 @@
+import { entryOf, itemAt } from "../../units/certain.ts";
 import { type Money, money, type Ratio } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { toCent } from "./cent.ts";
@@ -26,11 +27,11 @@ export function priceBreaks(
   });
   const inOrder = [...found].sort((a, b) => a.quantity - b.quantity);
   const held = heldBreaks(inOrder, 0);
-  const unitPrices = new Map(inOrder.map(({ quantity }, i) => [quantity, held[i]!]));
+  const priced = new Map(inOrder.map((own, i) => [own.quantity, { own, unitPrice: itemAt(held, i) }]));
   return quantities.map((quantity) => {
-    const { unitCost, unitPrice: own } = found.find((each) => each.quantity === quantity)!;
-    const unitPrice = unitPrices.get(quantity)!;
-    if (unitPrice !== own)
+    const { own, unitPrice } = entryOf(priced, quantity);
+    const { unitCost } = own;
+    if (unitPrice !== own.unitPrice)
       step(work, "held", `each of ${quantity}, not less in all than fewer`, unitPrice, "money", "whole cents");
     return { quantity, unitCost, unitPrice, price: toCent(unitPrice * quantity) };
   });

@@ -40,7 +40,7 @@ export function brakeTime(
       sum + step(work, "ram", "ram down and up", (down + up) * SECONDS_PER_MINUTE, "s", "distance / speed (derived)")
     );
   }, 0);
-  const gauge = stops.reduce((sum, stop, i) => sum + Math.abs(stop - stops.at(i - 1)!), 0);
+  const gauge = stops.reduce((sum, stop, i) => sum + Math.abs(stop - (stops.at(i - 1) ?? stop)), 0);
   const gauging = (gauge / motion.gaugeSpeed) * SECONDS_PER_MINUTE;
   step(work, "g", "back gauge to all stops and back", gauging, "s", "distance / speed (derived)");
   return step(

@@ -2,8 +2,9 @@
 import { type CutGroup, patternIdOf } from "../../bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import type { CutNode } from "../../calc/cutting/cut-tree.ts";
-import type { PinnedNode } from "../../calc/cutting/types.ts";
+import type { PinnedNode, Plan } from "../../calc/cutting/types.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { entryOf, itemAt } from "../../units/certain.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { showLayout } from "../parameters/cut-layout.ts";
@@ -12,7 +13,7 @@ import { type SpillRow, spill } from "../record/spill-columns.ts";
 export function cutPlan(plan: BillPlan): CellMatrix {
   const { system } = plan.shop;
   const rows = plan.groups.flatMap((group) => {
-    const found = group.plan ? patternRows(group, system) : jetRows(group);
+    const found = group.plan ? patternRows(group, group.plan, system) : jetRows(group);
     return [...found, totalRow(group)];
   });
   return spill("CUT.PLAN", rows, system);
@@ -24,15 +25,15 @@ const commonOf = ({ material, thickness, shear }: CutGroup): SpillRow => ({
   "Cut on": shear?.name ?? "waterjet",
 });
 
-function patternRows(group: CutGroup, system: UnitSystem): SpillRow[] {
-  const { plan, sheetOf, lineOf } = group;
-  return plan!.patterns.map((pattern): SpillRow => {
-    const sheet = sheetOf.get(pattern.stock)!;
+function patternRows(group: CutGroup, plan: Plan, system: UnitSystem): SpillRow[] {
+  const { sheetOf, lineOf } = group;
+  return plan.patterns.map((pattern): SpillRow => {
+    const sheet = entryOf(sheetOf, pattern.stock);
     const area = pattern.yields.reduce((sum, { blank, count }) => {
-      const { length, width } = lineOf.get(blank)!.blank;
+      const { length, width } = entryOf(lineOf, blank).blank;
       return sum + count * length * width;
     }, 0);
-    const remnants = plan!.remnants.filter(({ piece }) => patternIdOf(piece) === pattern.id);
+    const remnants = plan.remnants.filter(({ piece }) => patternIdOf(piece) === pattern.id);
     return {
       ...commonOf(group),
       Pattern: pattern.id,
@@ -53,7 +54,7 @@ function patternRows(group: CutGroup, system: UnitSystem): SpillRow[] {
 /** Blanks by the names they have in the plan. */
 const named = (node: CutNode, names: readonly string[]): PinnedNode =>
   "item" in node
-    ? { blank: names[node.item]!, turned: node.turned }
+    ? { blank: itemAt(names, node.item), turned: node.turned }
     : { direction: node.direction, parts: node.parts.map((part) => named(part, names)) };
 
 const jetRows = (group: CutGroup): SpillRow[] =>
@@ -82,7 +83,7 @@ function totalRow(group: CutGroup): SpillRow {
     Sheets: sum(({ count }) => count),
     Yield: plan && plan.sheetArea > 0 ? plan.blankArea / plan.sheetArea : undefined,
     Weight: sum(({ weight }) => weight),
-    Price: uses.some(({ price }) => price === undefined) ? undefined : sum(({ price }) => price!),
+    Price: uses.some(({ price }) => price === undefined) ? undefined : sum(({ price = 0 }) => price),
     "Lower bound": plan?.bound,
     Message: plan?.warnings.join("; "),
   };

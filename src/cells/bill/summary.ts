@@ -65,7 +65,7 @@ function routeRows(plan: BillPlan): SpillRow[] {
   const { best, allOnWaterjet, cuts, cutters } = plan.route;
   if (!best || !allOnWaterjet || !cuts) return [];
   const load = (machine: "shear" | "waterjet") =>
-    cuts.reduce((sum, cut, i) => sum + (cutters[i] === machine ? cut[machine]!.time : 0), 0) / HOUR;
+    cuts.reduce((sum, cut, i) => sum + ((cutters[i] === machine && cut[machine]?.time) || 0), 0) / HOUR;
   const date = (at: number) => asSerial(at as Parameters<typeof asSerial>[0]);
   const cheapest =
     plan.shop.job.due === undefined ? "cheapest that finishes first" : "cheapest that meets the due time";

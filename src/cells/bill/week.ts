@@ -6,6 +6,7 @@ import { planSteps } from "../../bill/week/plan-steps.ts";
 import type { Week } from "../../bill/week/week.ts";
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { remember } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { asSerial } from "../parameters/instant.ts";
@@ -41,7 +42,7 @@ const chainStep = (
   own: string,
   jobs: readonly { readonly name: string }[],
 ): string => {
-  const { name } = jobs[job]!;
+  const { name } = itemAt(jobs, job);
   return `${machine} ${line.part}${name === own ? "" : ` (${name})`}`;
 };
 
@@ -53,7 +54,7 @@ export function weekDates(given: Given, work?: Working): CellMatrix {
     Finish: finish === undefined ? undefined : asSerial(finish),
     Late: late / HOUR,
     "Start by in plan": latestStart === undefined ? undefined : asSerial(latestStart),
-    "Decided at": chain.map((i) => chainStep(steps[i]!, name, jobs)).join("; "),
+    "Decided at": chain.map((i) => chainStep(itemAt(steps, i), name, jobs)).join("; "),
     Message: faults
       .filter((fault) => fault.job === name)
       .map((fault: WeekFault) => faultSays(fault, (at) => asSerial(at).toFixed(2)))

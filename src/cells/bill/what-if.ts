@@ -2,6 +2,7 @@
 import type { BillPlan } from "../../bill/plan.ts";
 import { undatedSays } from "../../bill/says.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { entryOf } from "../../units/certain.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { spill } from "../record/spill-columns.ts";
 import { quotedRows } from "./rows.ts";
@@ -14,7 +15,7 @@ export function billWhatIf(plan: BillPlan): CellMatrix {
   const { lines } = plan.dates;
   const rows = quotedRows(plan, (line) => {
     plan.workOf(line);
-    const found = lines.get(line.plan)!;
+    const found = entryOf(lines, line.plan);
     const { verdict, place, due, time, finish, lateBy, lateAtBest, note, secondShiftSaves, outsideSaves } = found;
     return {
       Part: line.part,

@@ -1,3 +1,4 @@
+import { itemAt } from "../../units/certain.ts";
 import type { Area } from "../formula/address.ts";
 import type { FormulaCell } from "../workbook/formula-cell.ts";
 import type { Sheet } from "../workbook/sheet.ts";
@@ -38,10 +39,10 @@ export class RelativeReaders {
   }
 
   of(sheet: number, area: Area, see: (cell: FormulaCell) => void): void {
-    const { lastColumn } = this.sheets[sheet]!;
+    const { lastColumn } = itemAt(this.sheets, sheet);
     for (let column = area.left; column <= Math.min(area.right, lastColumn); column++) {
       for (const rule of this.rules.get(sheet * 16_384 + column) ?? []) {
-        const target = this.sheets[rule.sheet]!;
+        const target = itemAt(this.sheets, rule.sheet);
         const owners = target.owners[rule.column];
         if (!owners) continue;
         const last = Math.min(area.bottom - rule.from, owners.length - 1);
