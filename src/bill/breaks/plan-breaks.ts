@@ -11,7 +11,7 @@ import { orderTerms } from "../money/plan-money.ts";
 import type { BillLine } from "../nouns/line.ts";
 import type { BillPlan, QuotedLine } from "../plan.ts";
 
-export interface LineBreak {
+interface LineBreak {
   readonly quantity: number;
   readonly unitPrice: Money;
   readonly price: Money;

@@ -19,7 +19,7 @@ export interface Difference {
   readonly before: Said;
   readonly after: Said;
 }
-export interface LineChange {
+interface LineChange {
   readonly part: string;
   readonly change: "added" | "gone" | "changed";
   /** Of a line that comes or goes one side of each is undefined. */

@@ -12,7 +12,7 @@ import type { Shop } from "../nouns/shop.ts";
 import { type StationWork, timeOf } from "../time/station-work.ts";
 import { dueOf } from "./due.ts";
 
-export interface LineDates extends Verdict {
+interface LineDates extends Verdict {
   /** When it must leave. */
   readonly due: Instant;
   /** Not done by then with the shifts as they are: nobody has ordered overtime, and no price bears it. */
@@ -23,7 +23,7 @@ export interface LineDates extends Verdict {
   readonly lateAtBest: Seconds;
 }
 
-export interface StationLoad {
+interface StationLoad {
   readonly station: string;
   readonly queue: Seconds;
   readonly load: Seconds;
@@ -50,7 +50,7 @@ export interface DatesPlan {
   latestStart(): Instant | undefined;
 }
 
-export interface TimedLine {
+interface TimedLine {
   readonly plan: LinePlan;
   readonly works: readonly StationWork[];
   readonly vendorDays: number;

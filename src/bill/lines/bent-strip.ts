@@ -49,7 +49,7 @@ export interface BentStrip {
 }
 
 /** A setting nearer than the gauge comes, or further than it goes. */
-export interface Scribed {
+interface Scribed {
   readonly bend: number;
   readonly stop: Millimeters;
   readonly limit: Millimeters;

@@ -80,7 +80,7 @@ const tryFirst = ({ solved }: AirShape): boolean =>
   solved !== undefined && solved.strip === undefined && !solved.nearest.inside;
 
 /** Of a bend of this angle, whichever way it turns. */
-export const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => entryOf(at, square(angle));
+const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => entryOf(at, square(angle));
 
 export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: OwnThresholds, work?: Working): Blank {
   const flat = ({ flanges, angles }: Strip) => {

@@ -13,7 +13,7 @@ import { optionsOf, setKey, type Tools } from "./tools.ts";
 
 export type PlannedLine = LinePlan | UnreadPlan;
 
-export interface LinesPlan {
+interface LinesPlan {
   /** In the order of the bill. */
   readonly lines: readonly PlannedLine[];
   /** Whether fewer sets of tools are proved not to do. */

@@ -14,14 +14,14 @@ import { bendLines } from "../lines/tools.ts";
 import type { Shop } from "../nouns/shop.ts";
 
 /** A size that a machine must have: of so many lines the one that asks for most. */
-export interface NeededSize {
+interface NeededSize {
   readonly question: string;
   readonly quantity: QuantityKind;
   readonly of: number;
   readonly most: { readonly value: number; readonly part: string } | undefined;
 }
 /** How many of so many lines a machine of the shop can do, and the first one it cannot. */
-export interface MachineShare {
+interface MachineShare {
   readonly question: string;
   readonly of: number;
   readonly able: number;

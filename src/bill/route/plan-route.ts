@@ -19,7 +19,7 @@ import { routeShop } from "./clock.ts";
 /** Costs are compared as whole ten-thousandths of the money, so that "cheapest" is exact. */
 export const COST_UNITS = 10_000;
 
-export type RouteShopTables = Pick<Shop, "stations" | "rates" | "calendar" | "job" | "finished" | "given">;
+type RouteShopTables = Pick<Shop, "stations" | "rates" | "calendar" | "job" | "finished" | "given">;
 
 export interface RoutePlan {
   /** By line, in the order given. */

@@ -5,7 +5,7 @@ import { toCent } from "./cent.ts";
 import { heldBreaks } from "./held-breaks.ts";
 import { type ProfitBasis, priceForMargin } from "./price-for-margin.ts";
 
-export interface PriceBreak {
+interface PriceBreak {
   readonly quantity: number;
   readonly unitCost: Money;
   readonly unitPrice: Money;

@@ -4,7 +4,7 @@ import { cheapestWithin, type Within } from "./cheapest-within.ts";
 import { inTime, type Opener } from "./openers.ts";
 import { type Choice, cutOn, type Machine, type RouteLine, type Shop } from "./problem.ts";
 
-export type Goal = "cost" | "time";
+type Goal = "cost" | "time";
 
 /**
  * The cheapest assignment that finishes by then, of those that cost no more than `most`; for the goal "time" any that

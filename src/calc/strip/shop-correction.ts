@@ -21,7 +21,7 @@ export interface StripRecord {
   readonly springbackRatio?: Ratio;
 }
 
-export interface ShopCorrection {
+interface ShopCorrection {
   readonly material: string;
   readonly regime: Regime;
   /** The die of the strips, and the thicknesses that they speak for. */

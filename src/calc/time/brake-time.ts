@@ -14,7 +14,7 @@ export interface BrakeMotion {
 }
 
 /** Handling at the first hit of a piece, from the stack to the stack, and at each one after it, turned in the hands. */
-export interface BrakeHandling {
+interface BrakeHandling {
   readonly first: Seconds;
   readonly next: Seconds;
 }

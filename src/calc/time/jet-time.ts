@@ -3,7 +3,7 @@ import { step, type Working } from "../../units/working.ts";
 import { SECONDS_PER_MINUTE, type Seconds, seconds } from "./seconds.ts";
 
 /** A cut the shop has timed: prefer it to any formula for the same material, thickness and quality. */
-export interface TimedCut {
+interface TimedCut {
   readonly path: Millimeters;
   readonly time: Seconds;
 }
