@@ -98,7 +98,7 @@ export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: Own
   };
   const length = flat(line.main);
   const width = line.cross ? flat(line.cross) : line.width;
-  const weight = blankWeight(line.thickness, length, width, density(line.material, work), 1, work);
+  const weight = blankWeight({ thickness: line.thickness, length, width }, density(line.material, work), 1, work);
   const outside = [sum(line.main.flanges), line.cross ? sum(line.cross.flanges) : line.width];
   const path = step(
     work,

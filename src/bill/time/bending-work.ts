@@ -85,10 +85,10 @@ function brakeEach(plan: BentPlan, shop: WorkShop, work?: Working): Seconds {
   const next = seconds(time * (shop.rates.find("nextBends") ?? 1));
   return seconds(
     strips.reduce((sum, strip, i) => {
-      const hits = hitsOf(strip);
-      const angles = hits.map(({ bend }) => degrees(Math.abs(bendOf(strip.part, bend).angle)));
-      const at = hits.map(({ stop }) => stop);
-      return sum + brakeTime(die.opening, angles, at, motion, { first: i === 0 ? time : next, next }, work);
+      const hits = hitsOf(strip).map(({ bend, stop }) => {
+        return { bendAngle: degrees(Math.abs(bendOf(strip.part, bend).angle)), stop };
+      });
+      return sum + brakeTime(die.opening, hits, motion, { first: i === 0 ? time : next, next }, work);
     }, 0),
   );
 }

@@ -92,7 +92,7 @@ function onJet(plan: LinePlan, jet: Waterjet, shop: WorkShop, work?: Working): S
   const { line, blank } = plan;
   const feed = cuttingFeed(line.material, { ...jet.cut, thickness: line.thickness }, jet.speedFactor, work);
   const path = mm(blank.outsideOutline + inside(line));
-  const cut = jetTime(path, blank.pierces, feed, jet.highestFeed, jet.pierceTime, work);
+  const cut = jetTime({ path, pierces: blank.pierces, feed }, jet, work);
   return seconds(cut + handlingOf(plan, shop).time + loading(plan, shop.rates));
 }
 

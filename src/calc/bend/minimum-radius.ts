@@ -22,6 +22,13 @@ import { step, type Working } from "../../units/working.ts";
 export const GRAINS = ["across", "along"] as const;
 export type Grain = (typeof GRAINS)[number];
 
+interface RuledMaterial {
+  readonly name: string;
+  readonly radiusRule?: RadiusRule;
+  /** Typical; undefined where it is not known. */
+  readonly tensile: Megapascals | undefined;
+}
+
 /**
  * Least inside radius that is published for this material and thickness, cold, square bend. Advice, not a law: see
  * the two grades of BEND.CHECK. Between two thicknesses of a table the thicker rules. #N/A where nothing is published.
@@ -29,27 +36,20 @@ export type Grain = (typeof GRAINS)[number];
  * DIN 6935:1975 (read as reprinted). tensile is needed for DIN's classes.
  */
 export function minimumRadius(
-  materialName: string,
-  rule: RadiusRule | undefined,
+  { name, radiusRule: rule, tensile }: RuledMaterial,
   thickness: Millimeters,
   grain: Grain,
-  tensile: Megapascals | undefined,
   work?: Working,
 ): Millimeters {
   if (!rule)
-    throw noAnswer(
-      "material",
-      "one with a published least radius",
-      materialName,
-      "ask the supplier, or bend a test piece",
-    );
+    throw noAnswer("material", "one with a published least radius", name, "ask the supplier, or bend a test piece");
   switch (rule.table) {
     case "aluminum":
-      return aluminumRadius(materialName, rule.row, thickness, grain, work);
+      return aluminumRadius(name, rule.row, thickness, grain, work);
     case "ASTM A6":
       return plateRadius(rule.multiple, thickness, grain, work);
     case "DIN 6935":
-      return dinRadius(materialName, thickness, grain, tensile, work);
+      return dinRadius(name, thickness, grain, tensile, work);
     case "given":
       return step(work, "Rmin", "least inside radius", mm(rule.multiple * thickness), "mm", rule.source);
   }

@@ -15,15 +15,13 @@ interface PriceBreak {
 /** Unit price by quantity: the set-up spread over the pieces, the rest each (derived). Prices in whole cents, held. */
 export function priceBreaks(
   quantities: readonly number[],
-  setUpCost: Money,
-  costEach: Money,
-  share: Ratio,
-  basis: ProfitBasis,
+  cost: { readonly setUp: Money; readonly each: Money },
+  profit: { readonly share: Ratio; readonly basis: ProfitBasis },
   work?: Working,
 ): PriceBreak[] {
   const found = [...new Set(quantities)].map((quantity) => {
-    const unitCost = money(setUpCost / quantity + costEach);
-    return { quantity, unitCost, unitPrice: priceForMargin(unitCost, share, basis, work) };
+    const unitCost = money(cost.setUp / quantity + cost.each);
+    return { quantity, unitCost, unitPrice: priceForMargin(unitCost, profit.share, profit.basis, work) };
   });
   const inOrder = [...found].sort((a, b) => a.quantity - b.quantity);
   const held = heldBreaks(inOrder, 0);

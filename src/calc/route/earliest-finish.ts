@@ -18,7 +18,7 @@ export function earliestFinish(lines: readonly RouteLine[], shop: Shop, first: r
   let bound = low;
   while (low < best.finish) {
     const middle = Math.floor((low + best.finish) / 2);
-    const found = within(lines, shop, middle, "time", first);
+    const found = within(lines, shop, { by: middle, goal: "time", first });
     if (found.machines) best = routeOf(lines, found.machines, shop);
     else {
       low = middle + 1;

@@ -6,18 +6,19 @@ import { type Choice, cutOn, type Machine, type RouteLine, type Shop } from "./p
 
 type Goal = "cost" | "time";
 
+interface Asked {
+  readonly by: number;
+  readonly goal: Goal;
+  /** Who may open the brake, the earliest first. */
+  readonly first: readonly Opener[];
+  readonly most?: number;
+}
+
 /**
  * The cheapest assignment that finishes by then, of those that cost no more than `most`; for the goal "time" any that
  * finishes by then.
  */
-export function within(
-  lines: readonly RouteLine[],
-  shop: Shop,
-  by: number,
-  goal: Goal,
-  first: readonly Opener[],
-  most = Infinity,
-): Within {
+export function within(lines: readonly RouteLine[], shop: Shop, { by, goal, first, most = Infinity }: Asked): Within {
   // A queue that is longer than the time there is leaves nothing, not less than nothing: an idle machine is in nobody's way.
   const capacity = {
     shear: Math.max(0, shop.shear.capacity(by)),

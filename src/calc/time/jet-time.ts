@@ -23,11 +23,12 @@ export const timedFeed = ({ path, time }: TimedCut, work?: Working): Millimeters
  * leads come on top unless the feed is from a timed cut of the same kind (derived).
  */
 export function jetTime(
-  path: Millimeters,
-  pierces: number,
-  feed: MillimetersPerMinute,
-  highestFeed: MillimetersPerMinute,
-  pierceTime: Seconds,
+  {
+    path,
+    pierces,
+    feed,
+  }: { readonly path: Millimeters; readonly pierces: number; readonly feed: MillimetersPerMinute },
+  { highestFeed, pierceTime }: { readonly highestFeed: MillimetersPerMinute; readonly pierceTime: Seconds },
   work?: Working,
 ): Seconds {
   const driven = step(

@@ -82,7 +82,7 @@ export function readRows<C extends Columns>(
     try {
       for (const { key, column, index, size } of places) {
         const label = `${place(i + 1)} column "${column.headers[0]}"`;
-        row[key] = index < 0 ? undefined : readCell(cells[index] ?? null, column, size, label, system);
+        row[key] = index < 0 ? undefined : readCell(cells[index] ?? null, { column, size, label, system });
       }
       rows.push(row as Row<C>);
     } catch (problem) {

@@ -56,7 +56,7 @@ export class Dependants {
     const within = (): boolean =>
       rows.reduce((a, b) => Math.min(a, b)) + top >= 0 && rows.reduce((a, b) => Math.max(a, b)) + bottom <= LAST_ROW;
     const beside = inside && relativeTop && relativeBottom && top <= bottom && within();
-    if (beside && this.relative.add(first, sheet, left, right, top, bottom)) return;
+    if (beside && this.relative.add(first, sheet, { left, right, top, bottom })) return;
     for (const cell of group) this.addNamed([cell], precedent);
   }
 

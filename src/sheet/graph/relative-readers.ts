@@ -25,8 +25,8 @@ export class RelativeReaders {
 
   constructor(private readonly sheets: readonly Sheet[]) {}
 
-  /** False when the neighborhood is too large for a rule. */
-  add(first: FormulaCell, sheet: number, left: number, right: number, from: number, to: number): boolean {
+  /** Rows of the neighborhood counted from the cell's own. False when it is too large for a rule. */
+  add(first: FormulaCell, sheet: number, { left, right, top: from, bottom: to }: Area): boolean {
     if (right - left >= WIDEST || to - from >= WIDEST) return false;
     const rule = { template: first.template, sheet: first.sheet, column: first.column, from, to };
     for (let column = left; column <= right; column++) {

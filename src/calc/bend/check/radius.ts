@@ -48,4 +48,4 @@ export function radiusFinding(line: BendLine, { tightest }: AirEstimate, own?: O
 }
 
 const publishedRadius = ({ material, thickness }: BendLine, grain: Grain): Millimeters | undefined =>
-  knownOrNot(() => minimumRadius(material.name, material.radiusRule, thickness, grain, typicalTensile(material)));
+  knownOrNot(() => minimumRadius({ ...material, tensile: typicalTensile(material) }, thickness, grain));

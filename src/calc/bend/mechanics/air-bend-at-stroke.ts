@@ -28,7 +28,7 @@ export function airBendAtStroke(input: AirBendInput, stroke: Millimeters): AirBe
   let high = Math.min(setup.largestHalfAngle, Math.atan(stroke / setup.shoulderCenter));
   for (let fHigh = excess(high); ; fHigh = excess(high)) {
     if (fHigh >= 0) {
-      const answer = airBendAt(input, setup, solve(rootBetween(excess, low, fLow, high, fHigh, 1e-11)));
+      const answer = airBendAt(input, setup, solve(rootBetween(excess, [low, fLow], [high, fHigh], 1e-11)));
       if (answer) return answer;
       throw new Refusal("#N/A", `stroke must be large enough to leave a bend in this sheet; got ${stroke} mm`);
     }

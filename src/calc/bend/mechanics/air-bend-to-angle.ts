@@ -70,7 +70,7 @@ function poseEndingAt(setup: BendSetup, finalAngle: number): LoadedPose {
   for (let step = 1.1; low < most; step *= 2) {
     const high = Math.min(most, low - step * fLow);
     const fHigh = excess(high);
-    if (fHigh >= 0) return solve(rootBetween(excess, low, fLow, high, fHigh, 1e-11));
+    if (fHigh >= 0) return solve(rootBetween(excess, [low, fLow], [high, fHigh], 1e-11));
     [low, fLow] = [high, fHigh];
   }
   const reached = 2 * (most - loadedPose(setup, most).springback);

@@ -45,7 +45,7 @@ function gaugeProblem(half: Half): Reading | undefined {
 function fingerMeetsTools(half: Half, stop: number): Reading | undefined {
   const { press, seat, side, thickness } = half;
   const { finger } = press;
-  const edges = finger.map((p, i) => straightPiece(0, 3, 0, p, itemAt(finger, (i + 1) % finger.length)));
+  const edges = finger.map((p, i) => straightPiece(0, 3, 0, [p, itemAt(finger, (i + 1) % finger.length)]));
   const tip = press.fingerRetracts ? thickness : seat.tip(seat.loaded);
   const stands = [
     { solids: side.tools.fixed, x: 0, y: 0 },
