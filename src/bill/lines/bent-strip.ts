@@ -16,9 +16,8 @@ import {
 } from "../../calc/bend/order/plain-press.ts";
 import { checkPress, type Press } from "../../calc/bend/order/press.ts";
 import { seat } from "../../calc/bend/order/seat.ts";
-import { bendStops, type Stop } from "../../calc/bend/order/stops.ts";
+import { bendStops, type Hit, type Stop } from "../../calc/bend/order/stops.ts";
 import type { Obstacle } from "../../calc/bend/order/watch.ts";
-import { usualOrder } from "../../calc/time/usual-order.ts";
 import { firstOf } from "../../units/certain.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Millimeters, mm } from "../../units/quantity.ts";
@@ -169,6 +168,16 @@ export type StripHit = Pick<OrderedHit, "bend" | "gaugedEnd" | "stop" | "datum" 
 /** Hits with their stops: the order found, else the usual one from the ends inward. */
 export const hitsOf = ({ order, part }: Pick<BentStrip, "order" | "part">): readonly StripHit[] =>
   order.feasible ? order.hits : usual(part);
+
+/** From the ends inward, each bend gauged from its nearer edge (common practice); BEND.ORDER proves one. */
+function usualOrder(bends: number): Hit[] {
+  const hits: Hit[] = [];
+  for (let front = 1, back = bends; front <= back; front++, back--) {
+    hits.push({ bend: front, gaugedEnd: "first" });
+    if (back > front) hits.push({ bend: back, gaugedEnd: "last" });
+  }
+  return hits;
+}
 
 function usual(part: BentPart): StripHit[] {
   const stops = bendStops(part, usualOrder(part.bends.length));

@@ -8,6 +8,7 @@ import type { Job } from "../../bill/nouns/shop.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { COST_UNITS } from "../../bill/route/plan-route.ts";
 import { problemsSay, withoutSays } from "../../bill/says.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -15,8 +16,6 @@ import { fromInternal, unitName } from "../../units/system.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { nameOf } from "./rows.ts";
-
-const HOUR = 3600; // seconds, by definition
 
 const row = (Item: string, Value: CellValue, Unit: string, Note = ""): SpillRow => ({ Item, Value, Unit, Note });
 
@@ -65,7 +64,7 @@ function routeRows(plan: BillPlan): SpillRow[] {
   const { best, allOnWaterjet, cuts, cutters } = plan.route;
   if (!best || !allOnWaterjet || !cuts) return [];
   const load = (machine: "shear" | "waterjet") =>
-    cuts.reduce((sum, cut, i) => sum + ((cutters[i] === machine && cut[machine]?.time) || 0), 0) / HOUR;
+    cuts.reduce((sum, cut, i) => sum + ((cutters[i] === machine && cut[machine]?.time) || 0), 0) / SECONDS_PER_HOUR;
   const date = (at: number) => asSerial(at as Parameters<typeof asSerial>[0]);
   const cheapest =
     plan.shop.job.due === undefined ? "cheapest that finishes first" : "cheapest that meets the due time";
@@ -82,7 +81,7 @@ function routeRows(plan: BillPlan): SpillRow[] {
     row("Proved", best.proved ? "yes" : "no", "text", best.proved ? "" : "the search ended before the proof"),
     row("Load of the shear", load("shear"), "h"),
     row("Load of the waterjet", load("waterjet"), "h"),
-    row("Load of the brake", cuts.reduce((sum, { brake }) => sum + brake, 0) / HOUR, "h"),
+    row("Load of the brake", cuts.reduce((sum, { brake }) => sum + brake, 0) / SECONDS_PER_HOUR, "h"),
     row(
       "All on the waterjet: finish",
       date(allOnWaterjet.finish),
@@ -115,7 +114,7 @@ function lateRows(plan: BillPlan): SpillRow[] {
       ? [
           row(
             "Late",
-            found.lateBy / HOUR,
+            found.lateBy / SECONDS_PER_HOUR,
             "h",
             `${nameOf(line)}, at the ${found.place}; working hours; ${savedBySays(found.verdict)}`,
           ),
