@@ -21,11 +21,7 @@ export function entryOf<K, V>(map: { get(key: K): V | undefined }, key: K): V {
 }
 
 /** The one of a list that this holds of. */
-export function foundIn<T>(list: readonly T[], isIt: (item: T) => boolean): T {
-  const item = list.find(isIt);
-  if (item === undefined) throw new Error(`not in a list of ${list.length}`);
-  return item;
-}
+export const foundIn = <T>(list: readonly T[], isIt: (item: T) => boolean): T => itemAt(list, list.findIndex(isIt));
 
 /** A table as rows of equal length. */
 type Rows<T> = readonly ArrayLike<T>[];

@@ -22,5 +22,5 @@ test("an empty list has no first and no last item, a map no entry that was not p
   expect(() => firstOf([])).toThrow("no item 0 in a list of 0");
   expect(() => lastOf([])).toThrow("no item -1 in a list of 0");
   expect(() => entryOf(new Map(), "b")).toThrow("no entry b");
-  expect(() => foundIn([3, 5], (item) => item < 3)).toThrow("not in a list of 2");
+  expect(() => foundIn([3, 5], (item) => item < 3)).toThrow("no item -1 in a list of 2");
 });

@@ -10,6 +10,8 @@ import type { UnitSystem } from "../../units/system.ts";
 import { showLayout } from "../parameters/cut-layout.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 
+type Row = SpillRow<"CUT.PLAN">;
+
 export function cutPlan(plan: BillPlan): CellMatrix {
   const { system } = plan.shop;
   const rows = plan.groups.flatMap((group) => {
@@ -19,15 +21,15 @@ export function cutPlan(plan: BillPlan): CellMatrix {
   return spill("CUT.PLAN", rows, system);
 }
 
-const commonOf = ({ material, thickness, shear }: CutGroup): SpillRow => ({
+const commonOf = ({ material, thickness, shear }: CutGroup): Row => ({
   Material: material.name,
   Thickness: thickness,
   "Cut on": shear?.name ?? "waterjet",
 });
 
-function patternRows(group: CutGroup, plan: Plan, system: UnitSystem): SpillRow[] {
+function patternRows(group: CutGroup, plan: Plan, system: UnitSystem): Row[] {
   const { sheetOf, lineOf } = group;
-  return plan.patterns.map((pattern): SpillRow => {
+  return plan.patterns.map((pattern): Row => {
     const sheet = entryOf(sheetOf, pattern.stock);
     const area = pattern.yields.reduce((sum, { blank, count }) => {
       const { length, width } = entryOf(lineOf, blank).blank;
@@ -57,7 +59,7 @@ const named = (node: CutNode, names: readonly string[]): PinnedNode =>
     ? { blank: itemAt(names, node.item), turned: node.turned }
     : { direction: node.direction, parts: node.parts.map((part) => named(part, names)) };
 
-const jetRows = (group: CutGroup): SpillRow[] =>
+const jetRows = (group: CutGroup): Row[] =>
   group.uses.map(({ sheet, count, weight, price, pieces }, i) => {
     const area = [...pieces].reduce((sum, [{ blank }, cut]) => sum + cut * blank.length * blank.width, 0);
     return {
@@ -74,7 +76,7 @@ const jetRows = (group: CutGroup): SpillRow[] =>
     };
   });
 
-function totalRow(group: CutGroup): SpillRow {
+function totalRow(group: CutGroup): Row {
   const { uses, plan } = group;
   const sum = (of: (use: CutGroup["uses"][number]) => number) => uses.reduce((total, use) => total + of(use), 0);
   return {

@@ -12,7 +12,7 @@ export function billRoute(plan: BillPlan): CellMatrix {
   if (untimed) throw untimed;
   const cutOf = new Map(plan.routed.map((line, i) => [line, cuts?.[i]]));
   const minutes = (time: number | undefined) => time && time / MINUTE;
-  const rows = quotedRows(plan, (line): SpillRow => {
+  const rows = quotedRows(plan, (line): SpillRow<"BILL.ROUTE"> => {
     const cut = cutOf.get(line.plan);
     const cost = cut?.[line.cutter]?.cost;
     return {

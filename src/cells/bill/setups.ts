@@ -10,25 +10,27 @@ import { step, type Working } from "../../units/working.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { nameOf } from "./rows.ts";
 
+type Row = SpillRow<"BILL.SETUPS">;
+
 export function billSetups(plan: BillPlan, work?: Working): CellMatrix {
   const { system } = plan.shop;
   const setUps = planSetUps(plan.quoted);
   const fewest = plan.areSetsProved ? "fewest there can be (proved)" : "fewest found";
   step(work, "changes", "sets of die and punch", setUps.length, "count", `${fewest}, each set once (derived)`);
   const bent = setUps.flatMap(({ lines }, i) =>
-    lines.map((line): SpillRow => ({ "Set-up": i + 1, ...setUpRow(line, system) })),
+    lines.map((line): Row => ({ "Set-up": i + 1, ...setUpRow(line, system) })),
   );
   const flat = plan.quoted
     .filter(({ plan: { tools } }) => tools === undefined)
-    .map(({ part }): SpillRow => ({ Part: part, Caution: "Flat: not for the brake." }));
+    .map(({ part }): Row => ({ Part: part, Caution: "Flat: not for the brake." }));
   const left = plan.lines
     .filter((line) => !isQuoted(line))
-    .map((line): SpillRow => ({ Part: nameOf(line), Message: noQuoteSays(line.findings, system) }));
+    .map((line): Row => ({ Part: nameOf(line), Message: noQuoteSays(line.findings, system) }));
   const rows = [...bent, ...flat].map((row, i) => ({ Run: i + 1, ...row }));
   return spill("BILL.SETUPS", [...rows, ...left], system);
 }
 
-function setUpRow(answer: BentLine, system: UnitSystem): SpillRow {
+function setUpRow(answer: BentLine, system: UnitSystem): Row {
   const { tools, strips, force, line } = answer.plan;
   const hits = strips.map(hitsOf);
   const number = (value: number) => showNumber(fromInternal(value, "length", system), 4);

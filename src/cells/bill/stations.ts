@@ -6,7 +6,7 @@ import type { CellMatrix } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { asSerial } from "../parameters/instant.ts";
-import { spill } from "../record/spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 
 export function billStations(plan: BillPlan): CellMatrix {
   const undated = undatedSays(plan.shop);
@@ -22,16 +22,18 @@ export function billStations(plan: BillPlan): CellMatrix {
   };
   return spill(
     "BILL.STATIONS",
-    plan.dates.stations.map(({ station, queue, load, available, overtime, short, finish }) => ({
-      Station: station,
-      Queue: queue / SECONDS_PER_HOUR,
-      Load: load / SECONDS_PER_HOUR,
-      Available: available / SECONDS_PER_HOUR,
-      Overtime: overtime / SECONDS_PER_HOUR,
-      Short: short / SECONDS_PER_HOUR,
-      Finish: asSerial(finish),
-      Note: noteOf(station, load, short),
-    })),
+    plan.dates.stations.map(
+      ({ station, queue, load, available, overtime, short, finish }): SpillRow<"BILL.STATIONS"> => ({
+        Station: station,
+        Queue: queue / SECONDS_PER_HOUR,
+        Load: load / SECONDS_PER_HOUR,
+        Available: available / SECONDS_PER_HOUR,
+        Overtime: overtime / SECONDS_PER_HOUR,
+        Short: short / SECONDS_PER_HOUR,
+        Finish: asSerial(finish),
+        Note: noteOf(station, load, short),
+      }),
+    ),
     plan.shop.system,
   );
 }

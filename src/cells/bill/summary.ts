@@ -17,7 +17,9 @@ import { asSerial } from "../parameters/instant.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { nameOf } from "./rows.ts";
 
-const row = (Item: string, Value: CellValue, Unit: string, Note = ""): SpillRow => ({ Item, Value, Unit, Note });
+type Row = SpillRow<"BILL.SUMMARY">;
+
+const row = (Item: string, Value: CellValue, Unit: string, Note = ""): Row => ({ Item, Value, Unit, Note });
 
 export function billSummary(plan: BillPlan): CellMatrix {
   const { system } = plan.shop;
@@ -54,13 +56,13 @@ export function billSummary(plan: BillPlan): CellMatrix {
   );
 }
 
-const quoteRows = ({ quoteDay, goodUntil }: Job): SpillRow[] =>
+const quoteRows = ({ quoteDay, goodUntil }: Job): Row[] =>
   [
     quoteDay === undefined ? undefined : row("Date of the quote", asSerial(quoteDay), "date"),
     goodUntil === undefined ? undefined : row("Good until", asSerial(goodUntil), "date"),
   ].filter((found) => found !== undefined);
 
-function routeRows(plan: BillPlan): SpillRow[] {
+function routeRows(plan: BillPlan): Row[] {
   const { best, allOnWaterjet, cuts, cutters } = plan.route;
   if (!best || !allOnWaterjet || !cuts) return [];
   const load = (machine: "shear" | "waterjet") =>
@@ -94,7 +96,7 @@ function routeRows(plan: BillPlan): SpillRow[] {
 }
 
 /** What several lines have in common, and what the customer is asked once. */
-function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
+function causeRows({ lines, shop: { system } }: BillPlan): Row[] {
   const question = questionSays(lines, system);
   return [
     ...(question === "" ? [] : [row("Ask the customer", "", "text", question)]),
@@ -105,10 +107,10 @@ function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
 }
 
 /** Late lines by name, with their hours, and times for areas that no line is for. */
-function lateRows(plan: BillPlan): SpillRow[] {
+function lateRows(plan: BillPlan): Row[] {
   const dates = refusalOr(() => plan.dates);
   if (dates instanceof Refusal) return [];
-  const late = plan.quoted.flatMap((line): SpillRow[] => {
+  const late = plan.quoted.flatMap((line): Row[] => {
     const found = dates.lines.get(line.plan);
     return found?.isLate
       ? [
@@ -130,7 +132,7 @@ function lateRows(plan: BillPlan): SpillRow[] {
 }
 
 /** Nobody sees in a price that it bears a minimum of its own. */
-function uncoloredRows(plan: BillPlan): SpillRow[] {
+function uncoloredRows(plan: BillPlan): Row[] {
   const outside = plan.quoted.flatMap((line) => {
     const done = refusalOr(() => plan.workOf(line));
     return done instanceof Refusal ? [] : [{ plan: line.plan, outside: done.outside }];
@@ -141,7 +143,7 @@ function uncoloredRows(plan: BillPlan): SpillRow[] {
 }
 
 /** Every line that is not quoted, by name. */
-const unquotedRows = (plan: BillPlan): SpillRow[] =>
+const unquotedRows = (plan: BillPlan): Row[] =>
   plan.lines
     .filter((line) => !line.isQuoted)
     .map((line) => row("No quote", nameOf(line), "text", problemsSay(line.findings, plan.shop.system)[0] ?? ""));

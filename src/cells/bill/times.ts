@@ -18,12 +18,15 @@ export function billTimes(plan: BillPlan, work?: Working): CellMatrix {
   step(work, "T", "all lines at all stations", total / SECONDS_PER_HOUR, "h", "sum");
   return spill(
     "BILL.TIMES",
-    quotedRows(plan, (line) => plan.workOf(line).works.map((each) => row(line.part, each))),
+    quotedRows<"BILL.TIMES">(plan, (line) => plan.workOf(line).works.map((each) => row(line.part, each))),
     plan.shop.system,
   );
 }
 
-const row = (part: string, { station, setUp, each, pieces, run, people, own, note }: StationWork): SpillRow => ({
+const row = (
+  part: string,
+  { station, setUp, each, pieces, run, people, own, note }: StationWork,
+): SpillRow<"BILL.TIMES"> => ({
   Part: part,
   Station: station.name,
   "Set-up": setUp / SECONDS_PER_MINUTE,

@@ -11,7 +11,7 @@ import { itemAt } from "../../units/certain.ts";
 import { remember } from "../../units/remember.ts";
 import { step, type Working } from "../../units/working.ts";
 import { asSerial } from "../parameters/instant.ts";
-import { spill } from "../record/spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { openSteps, type WeekRow } from "../tables/week-steps.ts";
 
 interface Given {
@@ -61,29 +61,33 @@ const chainStep = (
 
 export function weekDates(given: Given, work?: Working): CellMatrix {
   const { jobs, steps, faults } = weekOf(given, work);
-  const rows = jobs.map(({ name, due, finish, late, latestStart, chain }) => ({
-    Job: name,
-    Due: due === undefined ? undefined : asSerial(due),
-    Finish: finish === undefined ? undefined : asSerial(finish),
-    Late: late / SECONDS_PER_HOUR,
-    "Start by in plan": latestStart === undefined ? undefined : asSerial(latestStart),
-    "Decided at": chain.map((i) => chainStep(itemAt(steps, i), name, jobs)).join("; "),
-    Message: faults
-      .filter((fault) => fault.job === name)
-      .map((fault: WeekFault) => faultSays(fault, (at) => asSerial(at).toFixed(2)))
-      .join("; "),
-  }));
+  const rows = jobs.map(
+    ({ name, due, finish, late, latestStart, chain }): SpillRow<"WEEK.DATES"> => ({
+      Job: name,
+      Due: due === undefined ? undefined : asSerial(due),
+      Finish: finish === undefined ? undefined : asSerial(finish),
+      Late: late / SECONDS_PER_HOUR,
+      "Start by in plan": latestStart === undefined ? undefined : asSerial(latestStart),
+      "Decided at": chain.map((i) => chainStep(itemAt(steps, i), name, jobs)).join("; "),
+      Message: faults
+        .filter((fault) => fault.job === name)
+        .map((fault: WeekFault) => faultSays(fault, (at) => asSerial(at).toFixed(2)))
+        .join("; "),
+    }),
+  );
   return spill("WEEK.DATES", rows, "in");
 }
 
 export function weekLoad(given: Given, work?: Working): CellMatrix {
-  const rows = weekOf(given, work).days.map(({ machine, day, available, load, people }) => ({
-    Station: machine,
-    Day: asSerial(day),
-    Available: available / SECONDS_PER_HOUR,
-    Load: load / SECONDS_PER_HOUR,
-    Slack: (available - load) / SECONDS_PER_HOUR,
-    People: people / SECONDS_PER_HOUR,
-  }));
+  const rows = weekOf(given, work).days.map(
+    ({ machine, day, available, load, people }): SpillRow<"WEEK.LOAD"> => ({
+      Station: machine,
+      Day: asSerial(day),
+      Available: available / SECONDS_PER_HOUR,
+      Load: load / SECONDS_PER_HOUR,
+      Slack: (available - load) / SECONDS_PER_HOUR,
+      People: people / SECONDS_PER_HOUR,
+    }),
+  );
   return spill("WEEK.LOAD", rows, "in");
 }

@@ -5,14 +5,14 @@ import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { entryOf } from "../../units/certain.ts";
 import { asSerial } from "../parameters/instant.ts";
-import { spill } from "../record/spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { quotedRows } from "./rows.ts";
 
 export function billWhatIf(plan: BillPlan): CellMatrix {
   const undated = undatedSays(plan.shop);
   if (undated) return spill("BILL.WHATIF", [{ Part: "none", Verdict: undated, Message: undated }], plan.shop.system);
   const { lines } = plan.dates;
-  const rows = quotedRows(plan, (line) => {
+  const rows = quotedRows(plan, (line): SpillRow<"BILL.WHATIF"> => {
     plan.workOf(line);
     const found = entryOf(lines, line.plan);
     const { verdict, place, due, time, finish, lateBy, lateAtBest, note, secondShiftSaves, outsideSaves } = found;

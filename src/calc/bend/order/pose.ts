@@ -23,7 +23,7 @@ interface HitPose {
 /** At the gauge before the stroke, at the end of the stroke, or sprung back with the punch still down. */
 export type Moment = "flat" | "loaded" | "free";
 
-export interface MadeHit {
+interface MadeHit {
   readonly part: BentPart;
   readonly press: Press;
   /** Numbers of the bends made before. */
