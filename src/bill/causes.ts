@@ -6,7 +6,7 @@ import type { LineAnswer } from "./plan.ts";
 import { type Finding, problemsOf, SEVERITIES } from "./problems.ts";
 import { figureSays, says } from "./says.ts";
 
-export interface Cause {
+interface Cause {
   /** That of the first line; the others may have figures of their own. */
   readonly finding: Finding;
   readonly lines: readonly LineAnswer[];

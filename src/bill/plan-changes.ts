@@ -1,16 +1,17 @@
 /** What an edit of the bill has changed about its lines: how many, and which status they have now. */
+import { itemAt } from "../units/certain.ts";
 import type { BillPlan, LineAnswer } from "./plan.ts";
 import { STATUSES } from "./problems.ts";
 import { notesSay, problemsSay } from "./says.ts";
 
 /** "2 lines changed, 1 now clear." Lines are told by their place: both plans are of the same rows. */
 export function changesSay(before: BillPlan, after: BillPlan): string {
-  const changed = after.lines.filter((line, i) => told(line, after) !== told(before.lines[i]!, before));
+  const changed = after.lines
+    .map((line, i) => ({ line, was: itemAt(before.lines, i) }))
+    .filter(({ line, was }) => told(line, after) !== told(was, before));
   if (changed.length === 0) return "No line changed.";
   const became = STATUSES.flatMap((status) => {
-    const count = changed.filter(
-      (line) => line.status === status && before.lines[after.lines.indexOf(line)]!.status !== status,
-    ).length;
+    const count = changed.filter(({ line, was }) => line.status === status && was.status !== status).length;
     return count === 0 ? [] : [`${count} now ${status}`];
   });
   return `${[`${changed.length} ${changed.length === 1 ? "line" : "lines"} changed`, ...became].join(", ")}.`;

@@ -5,6 +5,7 @@
 import { withStrips } from "../calc/bend/strip-correction.ts";
 import type { LinePrice } from "../calc/cost/line-price.ts";
 import type { Finding } from "../calc/finding.ts";
+import { entryOf, itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr, remember } from "../units/remember.ts";
 import type { Working } from "../units/working.ts";
@@ -77,7 +78,7 @@ export class BillPlan {
     const { plan, status } = line;
     // Of a longer bill nobody waits for a plan a fix.
     const isShort = this.rows.length <= MOST_PLANNED_ANEW;
-    const inBill = (changed: BillLine) => this.changed(at, changed).lines[at]!.status;
+    const inBill = (changed: BillLine) => itemAt(this.changed(at, changed).lines, at).status;
     return this.#once(`fix ${at}`, () => fixOf(row, plan, status, this.#lineShop, isShort ? inBill : undefined));
   }
 
@@ -88,7 +89,7 @@ export class BillPlan {
 
   /** Throws the Refusal of a figure that the tables lack. */
   workOf(line: QuotedLine): LineWork {
-    const works = this.#works.get(line.plan)!;
+    const works = entryOf(this.#works, line.plan);
     if (works instanceof Refusal) throw works;
     return works;
   }
@@ -137,7 +138,7 @@ export class BillPlan {
   /** The price of a quoted line. Throws the Refusal of what it lacks. */
   priceOf(line: QuotedLine): LinePrice {
     this.workOf(line);
-    const found = this.money.lines.get(line.plan)!;
+    const found = entryOf(this.money.lines, line.plan);
     if (found instanceof Refusal) throw found;
     return found;
   }
@@ -228,7 +229,7 @@ export class BillPlan {
       for (;;) {
         const routed = this.#lines.lines.filter(isPlanned).filter((plan) => canBeQuoted(plan) && !short.has(plan));
         const route = this.work ? planRouteAnew(routed, this.shop, this.work) : planRoute(routed, this.#routeShop);
-        const cut = routed.map((plan, i): CutLine => ({ plan, cutter: route.cutters[i]! }));
+        const cut = routed.map((plan, i): CutLine => ({ plan, cutter: itemAt(route.cutters, i) }));
         const left = planCutting(scarce(cut, this.shop), this.shop).flatMap((group) => [...group.short]);
         for (const [plan, { count, reason }] of left) short.set(plan, shortFinding(plan, count, reason));
         if (left.length > 0) continue;

@@ -7,7 +7,7 @@ export type OwnThresholds = ReadonlyMap<string, number>;
 export const COMMON_PRACTICE: OwnThresholds = new Map();
 
 const KINDS = { in: "length", lb: "mass", deg: "angle" } as const;
-export type ThresholdKind = (typeof KINDS)[keyof typeof KINDS];
+type ThresholdKind = (typeof KINDS)[keyof typeof KINDS];
 
 /** What kind of quantity it is; undefined for a share and for a multiple. */
 export const kindOf = ({ unit }: Threshold): ThresholdKind | undefined => KINDS[unit as keyof typeof KINDS];

@@ -1,4 +1,5 @@
 /** The catalogue of cell functions as the hosts see it. */
+import { entryOf } from "../units/certain.ts";
 import { type Argument, type CallResult, callRecord } from "./call/call.ts";
 import { RECORDS } from "./catalogue.generated.ts";
 import { findRecord, register } from "./record/registry.ts";
@@ -15,5 +16,5 @@ export const shopFunctions = {
   namespace: NAMESPACE,
   resolve: (name: string): string | undefined => findRecord(name)?.name,
   names: (): readonly string[] => RECORDS.map((record) => record.name),
-  call: (name: string, given: readonly Argument[]): CallResult => callRecord(findRecord(name)!, given),
+  call: (name: string, given: readonly Argument[]): CallResult => callRecord(entryOf({ get: findRecord }, name), given),
 };

@@ -14,7 +14,7 @@ interface AluminumRow {
 const row = (source: string, ...multiples: number[]): AluminumRow => ({ multiples, source });
 
 /** Least radius in multiples of the thickness, one per column. */
-export const ALUMINUM_RADII: Readonly<Record<string, AluminumRow>> = {
+export const ALUMINUM_RADII = {
   "1100-O": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 0, 0, 0.5, 1, 1, 1.5),
   "1100-H14": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 0, 1, 1, 1.5, 2, 2.5),
   "5052-H32": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 1, 1.5, 1.5, 1.5, 1.5, 2),
@@ -22,7 +22,8 @@ export const ALUMINUM_RADII: Readonly<Record<string, AluminumRow>> = {
   "6061-T4": row(`${ALUMINUM_SOURCE} (read)`, 0, 0, 1, 1.5, 2.5, 3, 3.5, 4),
   "6061-T6": row(`${ALUMINUM_SOURCE} (read)`, 1, 1, 1.5, 2.5, 3, 3.5, 4.5, 5),
   "2024-T3": row("Aluminum Design Manual 2005, Part VII, Table 3-1, reprint (read)", 2.5, 3, 4, 5, 5, 6, 7, 7.5),
-};
+} as const satisfies Readonly<Record<string, AluminumRow>>;
+export type AluminumTemper = keyof typeof ALUMINUM_RADII;
 
 /** ASTM A6 Table X4.2 is valid to 3/4 in (read in excerpt). */
 export const A6_LIMIT_IN = 0.75;

@@ -1,7 +1,8 @@
 /**
  * Looks into a list, a table or a map for what must be there: the caller knows the place is inside. Where it is not,
  * that is a fault of ours, and it stops here instead of being calculated with as nothing. Not for what runs for every
- * cell of a sheet or every pose of a part: lists of all kinds go through here, so the compiler makes none of them fast.
+ * cell of a sheet or every pose of a part: lists of all kinds go through here, so the compiler makes none of them fast
+ * (a quarter more time of a bend order, measured). Those files assert with "!", and biome.json names them.
  */
 
 export function itemAt<T>(list: ArrayLike<T>, index: number): T {
@@ -18,6 +19,9 @@ export function entryOf<K, V>(map: { get(key: K): V | undefined }, key: K): V {
   if (value === undefined) throw new Error(`no entry ${String(key)}`);
   return value;
 }
+
+/** The one of a list that this holds of. */
+export const foundIn = <T>(list: readonly T[], isIt: (item: T) => boolean): T => itemAt(list, list.findIndex(isIt));
 
 /** A table as rows of equal length. */
 type Rows<T> = readonly ArrayLike<T>[];

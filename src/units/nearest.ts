@@ -1,4 +1,5 @@
 /** The name in a list that is closest to what was typed, by edit distance. For hints only. */
+import { lastOf } from "./certain.ts";
 export function nearest(given: string, names: readonly string[]): string {
   const folded = given.slice(0, 80).toLowerCase();
   let best = names[0] ?? "";
@@ -24,12 +25,15 @@ export function nearestIs(given: string, names: readonly string[]): string | und
 }
 
 function editDistance(a: string, b: string): number {
-  let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
+  let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
-    const current = [i];
-    for (let j = 1; j <= b.length; j++)
-      current[j] = Math.min(previous[j]! + 1, current[j - 1]! + 1, previous[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1));
-    previous = current;
+    let [diagonal, left] = [0, 0];
+    row = row.map((above, j) => {
+      const change = diagonal + (a[i - 1] === b[j - 1] ? 0 : 1);
+      left = j === 0 ? i : Math.min(above + 1, left + 1, change);
+      diagonal = above;
+      return left;
+    });
   }
-  return previous[b.length]!;
+  return lastOf(row);
 }

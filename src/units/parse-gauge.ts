@@ -7,9 +7,8 @@ const SUFFIX = /(?:ga|gage|gauge)\.?\s*$/i;
 
 export function parseGauge(value: number | string): number | undefined {
   if (typeof value === "number") return Number.isInteger(value) && value >= 0 && value <= 99 ? value : undefined;
-  const match = GAUGE.exec(value.trim());
-  if (!match) return undefined;
-  const digits = match[1]!.replace(/\s/g, "");
+  const digits = GAUGE.exec(value.trim())?.[1]?.replace(/\s/g, "");
+  if (digits === undefined) return undefined;
   if (digits.includes("/")) return 1 - Number(digits[0]);
   if (/^0+$/.test(digits)) return 1 - digits.length;
   return Number(digits);

@@ -16,7 +16,10 @@ export function remember<Inputs extends readonly unknown[], Answer>(
     const value = found === undefined && !kept.has(key) ? refusalOr(() => answer(...inputs)) : found;
     kept.delete(key);
     kept.set(key, value as Answer | Refusal);
-    if (kept.size > most) kept.delete(kept.keys().next().value!);
+    if (kept.size > most) {
+      const [oldest = key] = kept.keys();
+      kept.delete(oldest);
+    }
     if (value instanceof Refusal) throw value;
     return value as Answer;
   };

@@ -1,19 +1,13 @@
 /** A bill of a shop with one die: 45 lines as they come on a stage job, with about a dozen that such a shop cannot bend. */
+import { billTitles } from "../../src/cells/tables/bill-columns.ts";
 import type { CellValue } from "../../src/units/cell.ts";
 import { SHOP } from "../cells/example/tables.ts";
 import type { RandomBill } from "./random-bill.ts";
 
-const HEADERS = [
-  "Material",
-  "Thickness",
-  "Quantity",
-  "Width",
-  "Flanges",
-  "Bend angles",
-  "Cross flanges",
-  "Cross angles",
-  "Hole distance",
-];
+const HEADERS = billTitles(
+  ...(["material", "thickness", "quantity", "width", "flanges", "bendAngles"] as const),
+  ...(["crossFlanges", "crossAngles", "holeDistance"] as const),
+);
 const LINES: readonly (readonly CellValue[])[] = [
   ["A36", "1/8", 20, 12, "2; 3", 90],
   ["A36", "1/8", 20, 48, "2; 2", 90],

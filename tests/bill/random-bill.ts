@@ -1,6 +1,7 @@
 /** Bills and shops by chance, out of the rows of the invented shop: thick plate, stainless, missing stock, bad lines. */
 import fc from "fast-check";
 import * as invented from "../../src/cells/example/invented-shop.ts";
+import { billTitles } from "../../src/cells/tables/bill-columns.ts";
 import type { CellMatrix, CellValue } from "../../src/units/cell.ts";
 
 export interface RandomBill {
@@ -9,30 +10,11 @@ export interface RandomBill {
   readonly tables: Readonly<Record<string, CellMatrix>>;
 }
 
-const HEADER = [
-  "Part",
-  "Material",
-  "Thickness",
-  "Quantity",
-  "Width",
-  "Flanges",
-  "Bend angles",
-  "Cross flanges",
-  "Cross angles",
-  "Die",
-  "Punch",
-  "Holes",
-  "Hole diameter",
-  "Hole distance",
-  "Route",
-  "Operations",
-  "Tolerance",
-  "Drawing radius",
-  "Grain",
-  "Area",
-  "Accepted",
-  "Brake",
-] as const;
+const HEADER = billTitles(
+  ...(["part", "material", "thickness", "quantity", "width", "flanges", "bendAngles"] as const),
+  ...(["crossFlanges", "crossAngles", "die", "punch", "holes", "holeDiameter", "holeDistance"] as const),
+  ...(["route", "operations", "tolerance", "radius", "grain", "area", "accepted", "brake"] as const),
+);
 
 const SHEETS: readonly (readonly [string, CellValue])[] = [
   ["A36", "3/16"],
@@ -165,5 +147,5 @@ export const billArbitrary: fc.Arbitrary<RandomBill> = fc
         null,
       ];
     });
-    return { bill: [[...HEADER], ...rows], tables: tablesOf(shop) };
+    return { bill: [HEADER, ...rows], tables: tablesOf(shop) };
   });

@@ -2,6 +2,7 @@
 import { toCent, upToCent } from "../../calc/cost/cent.ts";
 import { charges } from "../../calc/cost/charges.ts";
 import { heldBreaks } from "../../calc/cost/held-breaks.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { Money } from "../../units/quantity.ts";
 import { noAnswer, Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -10,7 +11,7 @@ import { orderTerms } from "../money/plan-money.ts";
 import type { BillLine } from "../nouns/line.ts";
 import type { BillPlan, QuotedLine } from "../plan.ts";
 
-export interface LineBreak {
+interface LineBreak {
   readonly quantity: number;
   readonly unitPrice: Money;
   readonly price: Money;
@@ -52,7 +53,7 @@ export function planBreaks(
   );
   return found.map((each) => {
     if (each.none) return [each.quantity, each.none];
-    const unitPrice = held[asked.indexOf(each)]!;
+    const unitPrice = itemAt(held, asked.indexOf(each));
     const all = toCent(unitPrice * each.quantity);
     const order = charges([others, all], orderTerms(plan.shop)).total;
     const isHeld = unitPrice !== each.unitPrice;

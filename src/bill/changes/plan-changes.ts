@@ -19,7 +19,7 @@ export interface Difference {
   readonly before: Said;
   readonly after: Said;
 }
-export interface LineChange {
+interface LineChange {
   readonly part: string;
   readonly change: "added" | "gone" | "changed";
   /** Of a line that comes or goes one side of each is undefined. */
@@ -33,13 +33,11 @@ export interface BillChanges {
 /** Lines are told by their part; of several of one part the first is held against the first. */
 export function planChanges(before: BillPlan, after: BillPlan): BillChanges {
   const [old, now] = [keyed(before), keyed(after)];
-  const lines = [...new Set([...now.keys(), ...old.keys()])].flatMap((key): LineChange[] => {
+  const lines = [...both(old, now)].flatMap(([key, line]): LineChange[] => {
     const [was, is] = [old.get(key), now.get(key)];
     const found = differencesOf(was && lineSaid(before, was), is && lineSaid(after, is));
     const change = !was ? "added" : !is ? "gone" : "changed";
-    return change === "changed" && found.length === 0
-      ? []
-      : [{ part: lineName((is ?? was)!), change, differences: found }];
+    return change === "changed" && found.length === 0 ? [] : [{ part: lineName(line), change, differences: found }];
   });
   return { lines, job: differencesOf(jobSaid(before), jobSaid(after)) };
 }
@@ -59,12 +57,15 @@ function keyed(plan: BillPlan): Map<string, LineAnswer> {
 type AllSaid = ReadonlyMap<string, Said>;
 const NOTHING: AllSaid = new Map();
 
+/** What is there now, in its order, and then what only was. */
+const both = <T>(before: ReadonlyMap<string, T>, after: ReadonlyMap<string, T>): Map<string, T> =>
+  new Map([...after, ...before, ...after]);
+
 function differencesOf(before: AllSaid = NOTHING, after: AllSaid = NOTHING): Difference[] {
-  return [...new Set([...after.keys(), ...before.keys()])].flatMap((what) => {
-    const known = (after.get(what) ?? before.get(what))!;
-    const none: Said = { kind: known.kind, value: undefined };
+  return [...both(before, after)].flatMap(([what, { kind }]) => {
+    const none: Said = { kind, value: undefined };
     const pair = { what, before: before.get(what) ?? none, after: after.get(what) ?? none };
-    return isSame(known.kind, pair.before.value, pair.after.value) ? [] : [pair];
+    return isSame(kind, pair.before.value, pair.after.value) ? [] : [pair];
   });
 }
 

@@ -3,6 +3,7 @@ import { type Instant, instant } from "../../calc/schedule/calendar.ts";
 import { finish as laid, workBetween } from "../../calc/schedule/finish.ts";
 import { Deadline, type Place, type Verdict } from "../../calc/schedule/what-if.ts";
 import { SECONDS_PER_HOUR, type Seconds, seconds } from "../../calc/time/seconds.ts";
+import { entryOf } from "../../units/certain.ts";
 import { step, type Working } from "../../units/working.ts";
 import { lineKey } from "../lines/line-key.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
@@ -11,7 +12,7 @@ import type { Shop } from "../nouns/shop.ts";
 import { type StationWork, timeOf } from "../time/station-work.ts";
 import { dueOf } from "./due.ts";
 
-export interface LineDates extends Verdict {
+interface LineDates extends Verdict {
   /** When it must leave. */
   readonly due: Instant;
   /** Not done by then with the shifts as they are: nobody has ordered overtime, and no price bears it. */
@@ -22,7 +23,7 @@ export interface LineDates extends Verdict {
   readonly lateAtBest: Seconds;
 }
 
-export interface StationLoad {
+interface StationLoad {
   readonly station: string;
   readonly queue: Seconds;
   readonly load: Seconds;
@@ -49,7 +50,7 @@ export interface DatesPlan {
   latestStart(): Instant | undefined;
 }
 
-export interface TimedLine {
+interface TimedLine {
   readonly plan: LinePlan;
   readonly works: readonly StationWork[];
   readonly vendorDays: number;
@@ -83,7 +84,7 @@ export function planDates(
   const found = new Map<LinePlan, LineDates>();
   for (const line of order) {
     const tasks = line.works.map((each) => ({
-      place: places.get(each.station.name)!,
+      place: entryOf(places, each.station.name),
       machine: each.machine,
       time: timeOf(each),
     }));

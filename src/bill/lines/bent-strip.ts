@@ -4,7 +4,7 @@ import { askedOver, estimateAirBend } from "../../calc/bend/air-estimate.ts";
 import { pressedShare } from "../../calc/bend/check/bottoming.ts";
 import type { Setup } from "../../calc/bend/check/line.ts";
 import { type BendOrder, bendOrder, type OrderedHit } from "../../calc/bend/order/order.ts";
-import type { BentPart } from "../../calc/bend/order/part.ts";
+import { type BentPart, bendOf } from "../../calc/bend/order/part.ts";
 import {
   ANY_STOP,
   type Assumed,
@@ -16,9 +16,9 @@ import {
 } from "../../calc/bend/order/plain-press.ts";
 import { checkPress, type Press } from "../../calc/bend/order/press.ts";
 import { seat } from "../../calc/bend/order/seat.ts";
-import { bendStops, type Stop } from "../../calc/bend/order/stops.ts";
+import { bendStops, type Hit, type Stop } from "../../calc/bend/order/stops.ts";
 import type { Obstacle } from "../../calc/bend/order/watch.ts";
-import { usualOrder } from "../../calc/time/usual-order.ts";
+import { firstOf } from "../../units/certain.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { remember } from "../../units/remember.ts";
@@ -48,7 +48,7 @@ export interface BentStrip {
 }
 
 /** A setting nearer than the gauge comes, or further than it goes. */
-export interface Scribed {
+interface Scribed {
   readonly bend: number;
   readonly stop: Millimeters;
   readonly limit: Millimeters;
@@ -71,15 +71,17 @@ export function bendStrip(
   const nosed = punch && drawnPunch(punch, withinRound(punch.nose, bend.radius));
   const plain = (assumed?: Assumed) => plainPress(drawnDie(die), nosed, travelOf(brake), assumed);
   const bottoms = pressedIn(line, tools) > 0;
-  const solved = strip.angles.map((angle) =>
-    estimateAirBend(askedOver(line.material, line.thickness, degrees(Math.abs(angle)), die, punch?.nose)),
-  );
-  const pressed = solved.map(({ springback }, i) =>
-    bottoms ? pressedShare(degrees(Math.abs(strip.angles[i]!)), springback, tools) : 0,
-  );
-  const springback = solved.map(({ springback: free }, i) => free && degrees((1 - pressed[i]!) * free));
-  // A bend that no die reaches is said so elsewhere: here it only has to stay a bend.
-  const overbends = springback.map((angle, i) => degrees(Math.min(angle ?? 0, SHARPEST - Math.abs(strip.angles[i]!))));
+  const solved = strip.angles.map((angle) => {
+    const turn = degrees(Math.abs(angle));
+    const free = estimateAirBend(askedOver(line.material, line.thickness, turn, die, punch?.nose));
+    const pressed = bottoms ? pressedShare(turn, free.springback, tools) : 0;
+    const springback = free.springback && degrees((1 - pressed) * free.springback);
+    // A bend that no die reaches is said so elsewhere: here it only has to stay a bend.
+    const overbend = degrees(Math.min(springback ?? 0, SHARPEST - turn));
+    return { springback, overbend, stroke: pressed === 0 ? free.stroke : undefined };
+  });
+  const springback = solved.map((bent) => bent.springback);
+  const overbends = solved.map(({ overbend }) => overbend);
   const assumed = fits ? NOTHING_ASSUMED : unstated(die, punch);
   let press = fits ? anyStop(drawn) : plain();
   let order = orderKnown(part, overbends, press);
@@ -87,11 +89,11 @@ export function bendStrip(
   if (!order.feasible && assumed.punch.length + assumed.die.length > 0) {
     // What nobody measured may be slimmer: the order then hangs on it, and the finding says what to measure.
     const lean = orderKnown(part, overbends, plain(LEAN));
-    if (lean.feasible) [press, inTheWay, order] = [plain(LEAN), order.blocked[0]!.obstacle, lean];
+    if (lean.feasible) [press, inTheWay, order] = [plain(LEAN), firstOf(order.blocked).obstacle, lean];
   }
-  const depths = solved.map(({ stroke }, i) => {
-    if (stroke !== undefined && pressed[i] === 0) return mm(stroke - line.thickness);
-    const { tip, loaded } = seat(part, i + 1, overbends[i]!, press);
+  const depths = solved.map(({ stroke, overbend }, i) => {
+    if (stroke !== undefined) return mm(stroke - line.thickness);
+    const { tip, loaded } = seat(part, i + 1, overbend, press);
     return mm(-tip(loaded));
   });
   const travel = fits
@@ -157,7 +159,7 @@ const NOSE_IN_ROUND = 0.8; // chosen: the round under load is tighter than the o
  */
 export function turnedTo({ part, springback }: Pick<BentStrip, "part" | "springback">, bend: number) {
   const over = springback[bend - 1];
-  return over === undefined ? undefined : degrees(Math.round(2 * (Math.abs(part.bends[bend - 1]!.angle) + over)) / 2);
+  return over === undefined ? undefined : degrees(Math.round(2 * (Math.abs(bendOf(part, bend).angle) + over)) / 2);
 }
 
 /** A hit as it is set and made: what touches the gauge, where the gauge stands, how the sheet is moved for it. */
@@ -167,9 +169,19 @@ export type StripHit = Pick<OrderedHit, "bend" | "gaugedEnd" | "stop" | "datum" 
 export const hitsOf = ({ order, part }: Pick<BentStrip, "order" | "part">): readonly StripHit[] =>
   order.feasible ? order.hits : usual(part);
 
+/** From the ends inward, each bend gauged from its nearer edge (common practice); BEND.ORDER proves one. */
+function usualOrder(bends: number): Hit[] {
+  const hits: Hit[] = [];
+  for (let front = 1, back = bends; front <= back; front++, back--) {
+    hits.push({ bend: front, gaugedEnd: "first" });
+    if (back > front) hits.push({ bend: back, gaugedEnd: "last" });
+  }
+  return hits;
+}
+
 function usual(part: BentPart): StripHit[] {
   const stops = bendStops(part, usualOrder(part.bends.length));
-  const goesUp = ({ bend }: Stop) => part.bends[bend - 1]!.angle > 0;
+  const goesUp = ({ bend }: Stop) => bendOf(part, bend).angle > 0;
   return stops.map((stop, i) => {
     const before = stops[i - 1];
     return {

@@ -10,6 +10,7 @@ import { blankWeight } from "../../calc/flat/weight.ts";
 import { limitOf, type OwnThresholds } from "../../calc/limit-of.ts";
 import { density } from "../../calc/material/strength.ts";
 import { PLATE_ALONG_FROM_IN } from "../../data/thresholds.ts";
+import { entryOf, firstOf } from "../../units/certain.ts";
 import { atLeast } from "../../units/nearly.ts";
 import { type Degrees, degrees, type Kilograms, type Millimeters, mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -79,15 +80,15 @@ const tryFirst = ({ solved }: AirShape): boolean =>
   solved !== undefined && solved.strip === undefined && !solved.nearest.inside;
 
 /** Of a bend of this angle, whichever way it turns. */
-export const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => at.get(square(angle))!;
+const numberAt = ({ at }: BendNumbers, angle: Degrees): BendNumber => entryOf(at, square(angle));
 
 export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: OwnThresholds, work?: Working): Blank {
   const flat = ({ flanges, angles }: Strip) => {
-    if (bend === undefined || angles.length === 0) return flanges[0]!;
-    const bends = angles.map((angle) => numberAt(bend, angle));
+    if (bend === undefined || angles.length === 0) return firstOf(flanges);
+    const bends = angles.map((angle) => ({ angle, ...numberAt(bend, angle) }));
     refuseOverlap(
       flanges,
-      bends.map(({ radius }, i) => beyondTangent(line.thickness, radius, square(angles[i]!), "outside")),
+      bends.map(({ angle, radius }) => beyondTangent(line.thickness, radius, square(angle), "outside")),
     );
     return flatFromDeductions(
       flanges,
@@ -97,7 +98,7 @@ export function blankOf(line: BillLine, bend: BendNumbers | undefined, own?: Own
   };
   const length = flat(line.main);
   const width = line.cross ? flat(line.cross) : line.width;
-  const weight = blankWeight(line.thickness, length, width, density(line.material, work), 1, work);
+  const weight = blankWeight({ thickness: line.thickness, length, width }, density(line.material, work), 1, work);
   const outside = [sum(line.main.flanges), line.cross ? sum(line.cross.flanges) : line.width];
   const path = step(
     work,

@@ -5,6 +5,7 @@ import type { Setup } from "../../calc/bend/check/line.ts";
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import type { ForceCases } from "../../calc/bend/force-cases.ts";
 import { K_DEFAULT } from "../../data/bend-rules.ts";
+import { firstOf } from "../../units/certain.ts";
 import type { Degrees } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import type { BillLine } from "../nouns/line.ts";
@@ -52,8 +53,7 @@ export function bendOrBottomNumbers(line: BillLine, tools: Tools & Pick<Setup, "
     }),
   );
   // The sharpest stands first, as among the numbers of a bend in air.
-  const [sharpest] = at.values();
-  return { ...sharpest!, method: "bottoming", tryFirst: true, at };
+  return { ...firstOf([...at.values()]), method: "bottoming", tryFirst: true, at };
 }
 
 const PRESSED = "(turn under load - turn that the faces allow) / springback, at most 1 (derived)";

@@ -14,12 +14,13 @@ export function boxFindings({ main, cross, thickness }: BillLine, tools: Setup):
 
 /** What the tools of one direction's bends meet where the other direction is bent already. */
 function secondFindings(second: Strip, first: Strip, thickness: number, { die, punch, own }: Setup): Finding[] {
-  const base = first.flanges.indexOf(mm(Math.max(...first.flanges)));
+  const widest = mm(Math.max(...first.flanges));
+  const base = first.flanges.indexOf(widest);
   const ends = [first.angles[base - 1], first.angles[base]];
   // With one end free the tool stands out over it.
   if (ends.some((angle) => angle === undefined || angle === 0)) return [];
-  const inside = mm(first.flanges[base]! - 2 * thickness);
-  const stands = (way: number) => ends.every((angle) => Math.sign(angle!) === way);
+  const inside = mm(widest - 2 * thickness);
+  const stands = (way: number) => ends.every((angle) => angle !== undefined && Math.sign(angle) === way);
   // Flanges that stand up leave room for a punch between them, those that hang down for a die.
   const tool = second.angles.some((angle) => stands(Math.sign(angle)))
     ? punch

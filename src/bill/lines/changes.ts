@@ -9,7 +9,7 @@ import { type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { MM_PER_INCH, type UnitSystem } from "../../units/system.ts";
-import { type BillLine, bentStrips } from "../nouns/line.ts";
+import { type BillLine, bentStrips, type Strip } from "../nouns/line.ts";
 import { asksFor } from "../nouns/operations.ts";
 import { isThinner, sheetsToCut } from "../nouns/stock.ts";
 import { coatingStation } from "./finish.ts";
@@ -76,17 +76,17 @@ export function withChange(row: BillLine, change: Change): BillLine {
     case "waterjet":
       return { ...row, pin: "waterjet" };
     case "trim after": {
-      const longer = (flanges: readonly Millimeters[]) => flanges.map((flange) => mm(Math.max(flange, change.flange)));
+      const longer = ({ flanges, angles }: Strip) =>
+        angles.length > 0 ? flanges.map((flange) => mm(Math.max(flange, change.flange))) : flanges;
       const { main, cross } = row;
-      const flanges = main.angles.length > 0 ? longer(main.flanges) : main.flanges;
-      const crossFlanges = cross && (cross.angles.length > 0 ? longer(cross.flanges) : cross.flanges);
+      const [flanges, crossFlanges] = [longer(main), cross && longer(cross)];
       return {
         ...row,
         // The bend lines of a tray run along the other direction's base, unless the bill says otherwise.
         main: { ...main, flanges, bendLength: along(main.bendLength, cross?.flanges, crossFlanges) },
         cross: cross && {
           ...cross,
-          flanges: crossFlanges!,
+          flanges: longer(cross),
           bendLength: along(cross.bendLength, main.flanges, flanges),
         },
       };
@@ -138,7 +138,8 @@ function* otherSteels({ material, nominal }: BillLine, { stock }: LineShop): Gen
   const has = (name: string) => sheetsToCut({ name }, nominal, stock);
   if (has(material.name)?.isThicker === false) return;
   for (const name of LIKE_STEELS) {
-    const [sheet] = has(name)?.isThicker === false ? has(name)!.sheets : [];
+    const found = has(name);
+    const [sheet] = found?.isThicker === false ? found.sheets : [];
     if (sheet) yield { kind: "material", material: sheet.material };
   }
 }

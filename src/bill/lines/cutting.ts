@@ -8,13 +8,14 @@ import type { OwnThresholds } from "../../calc/limit-of.ts";
 import { checkShear, type ShearedBlank } from "../../calc/shear/check.ts";
 import { THIN_MM } from "../../data/jet-rules.ts";
 import { JET_WEB_IN } from "../../data/thresholds.ts";
+import { firstOf } from "../../units/certain.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
 import { findMachine } from "../nouns/find-tool.ts";
-import type { BillLine } from "../nouns/line.ts";
+import type { BillLine, Cutter } from "../nouns/line.ts";
 import type { Shear, Waterjet } from "../nouns/machines.ts";
 import type { Rates } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
@@ -31,6 +32,13 @@ export interface Cutting {
   readonly onWaterjet: readonly Finding[];
   /** Why neither, or why not the machine it is pinned to, or that only the waterjet can. */
   readonly found: readonly Finding[];
+}
+
+/** The machine that a line was found to be cut on. */
+export function machineFor<C extends Cutter>(cutting: Cutting, cutter: C): NonNullable<Cutting[C]> {
+  const machine = cutting[cutter];
+  if (machine === undefined) throw new Error(`no ${cutter} cuts it`);
+  return machine;
 }
 
 type CutShop = Pick<Shop, "shears" | "waterjets" | "stations" | "rates" | "given">;
@@ -73,7 +81,7 @@ function thinOnJet({ material, thickness }: BillLine, jet: Waterjet | undefined)
 
 const asStop = (why: Finding | undefined): Finding => why ?? { about: "cutting", status: "stop", kind: "no shear" };
 const nameOf = (why: Finding | undefined): string =>
-  why?.kind === "over rating" || why?.kind === "too long" ? why.name! : "the shear";
+  (why?.kind === "over rating" || why?.kind === "too long" ? why.name : undefined) ?? "the shear";
 
 interface Sheared {
   readonly shear: Shear | undefined;
@@ -91,7 +99,7 @@ function shearFor(line: BillLine, blank: Blank, sheets: readonly StockSheet[] | 
   if (needs) return never(needs);
   const shears = line.shear === undefined ? shop.shears : [findMachine(line.shear, shop.shears, "shear")];
   const tried = shears
-    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets, shear, shop.rates.own) }))
+    .map((shear) => ({ shear, findings: shearFindings(line, blank, sheets ?? [], shear, shop.rates.own) }))
     .sort(
       (a, b) =>
         rankOf(worst(a.findings)) - rankOf(worst(b.findings)) ||
@@ -99,7 +107,7 @@ function shearFor(line: BillLine, blank: Blank, sheets: readonly StockSheet[] | 
         (rankOf(worst(a.findings)) < rankOf("stop") ? 1 : -1) * (a.shear.ratedThickness - b.shear.ratedThickness) ||
         (a.shear.name < b.shear.name ? -1 : 1),
     );
-  const { shear, findings } = tried[0]!;
+  const { shear, findings } = firstOf(tried);
   const stop = findings.find(({ status }) => status === "stop");
   return stop ? never(stop) : { shear, findings, why: undefined };
 }
@@ -112,16 +120,17 @@ const worst = (findings: readonly Finding[]): Finding["status"] => {
 function shearFindings(
   { material, thickness }: BillLine,
   blank: Blank,
-  sheets: readonly StockSheet[] | undefined,
+  sheets: readonly StockSheet[],
   shear: Shear,
   own: OwnThresholds,
 ): Finding[] {
   const { length, width, grain } = blank;
   const found = checkShear(shearedBlank({ material, thickness }, blank), shear, own);
-  if (sheets === undefined || sheets.length === 0 || statusOf(found) === "stop") return found;
+  const [sheet] = sheets;
+  if (sheet === undefined || statusOf(found) === "stop") return found;
   const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), {
     ...shear.limits,
-    thickness: sheets[0]!.thickness,
+    thickness: sheet.thickness,
   });
   return reason === null
     ? found
@@ -154,15 +163,16 @@ function jetFor(
 ): { readonly waterjet: Waterjet | undefined; readonly why: string } {
   const [long, short] = [Math.max(length, width), Math.min(length, width)];
   const ranked = [...waterjets].sort((a, b) => (a.name < b.name ? -1 : 1));
-  if (ranked.length === 0) return { waterjet: undefined, why: "there is no waterjet" };
+  const [first] = ranked;
+  if (first === undefined) return { waterjet: undefined, why: "there is no waterjet" };
   // What is not timed has no speed and no price on any of them.
-  if (refusalOr(() => cuttingFeed(material, { ...ranked[0]!.cut, thickness }, undefined)) instanceof Refusal)
+  if (refusalOr(() => cuttingFeed(material, { ...first.cut, thickness }, undefined)) instanceof Refusal)
     return { waterjet: undefined, why: "no cut of this thickness is timed" };
   const waterjet = ranked.find(({ bedLength, bedWidth }) => {
     const bed = [bedLength ?? Infinity, bedWidth ?? Infinity];
     return atMost(long, Math.max(...bed)) && atMost(short, Math.min(...bed));
   });
-  if (!waterjet) return { waterjet, why: `it does not fit on ${ranked[0]!.name}` };
+  if (!waterjet) return { waterjet, why: `it does not fit on ${first.name}` };
   const blank = { length, width, grain: rollingOf(grain) };
   const lies =
     sheets === undefined || sheets.length === 0 || sheets.some((sheet) => liesOnSheet(blank, sheet, webOf(rates)));
@@ -210,5 +220,5 @@ export const rollingOf = (grain: Blank["grain"]): BlankGrain =>
 const layoutReason = remember(
   8192,
   (length: Millimeters, width: Millimeters, grain: Blank["grain"], stock: readonly Stock[], limits: Limits) =>
-    impossibleReasons([asBlank("it", { length, width, grain }, 1)], stock, limits, {})[0]!,
+    firstOf(impossibleReasons([asBlank("it", { length, width, grain }, 1)], stock, limits, {})),
 );

@@ -21,7 +21,8 @@ const isSaid = ({ bend, obstacle: { tool, leg, phase } }: BlockedHit, known: rea
 export const wantsOtherTools = (findings: readonly Finding[]): boolean =>
   findings.some(
     ({ about, kind, status }) =>
-      status !== "note" && (about === "bend order" || (about === "room" && OF_SECTION.includes(kind.split(",")[0]!))),
+      status !== "note" &&
+      (about === "bend order" || (about === "room" && OF_SECTION.some((word) => `${kind},`.startsWith(`${word},`)))),
   );
 const OF_SECTION: readonly string[] = ["box", "daylight", "stroke"];
 

@@ -3,6 +3,7 @@ import type { Setup } from "../../calc/bend/check/line.ts";
 import type { ForceCases } from "../../calc/bend/force-cases.ts";
 import type { Acceptance } from "../../calc/bend/radius-acceptance.ts";
 import { type Finding, statusOf } from "../../calc/finding.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { Millimeters } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -60,6 +61,10 @@ export interface LinePlan {
   readonly findings: readonly Finding[];
 }
 
+/** A line with bends, on tools of the shop. */
+export type BentPlan = LinePlan & { readonly tools: Tools; readonly force: ForceCases };
+export const isBent = (plan: LinePlan): plan is BentPlan => plan.tools !== undefined && plan.force !== undefined;
+
 /** A line that is not understood, or that no answer exists for: a stop about the input. */
 export interface UnreadPlan {
   readonly row: number;
@@ -102,14 +107,16 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     untried,
     ...(strips instanceof Refusal
       ? [cannotBe(strips)]
-      : strips.flatMap((strip) => orderFindings(strip, chosen!, ofTools, shop.rates))),
+      : setup
+        ? strips.flatMap((strip) => orderFindings(strip, setup, ofTools, shop.rates))
+        : []),
     ...ofStock,
     // A blank that no sheet holds need not be told that no machine cuts it.
     ...(ofStock.some(({ kind }) => kind === "larger") ? [] : cutting.found),
     stack?.finding,
     ...(strips instanceof Refusal
       ? []
-      : strips.map((strip, i) => swingFinding(strip, line, bentStrips(line)[i]!.bendLength, shop.rates))),
+      : strips.map((strip, i) => swingFinding(strip, line, itemAt(bentStrips(line), i).bendLength, shop.rates))),
     ...handlingFindings(line, blank, sheets ?? [], shop),
   ].filter((finding) => finding !== undefined);
   step(work, "status", `${line.part}: worst of its findings`, statusOf(findings), "", "clear where there is none");

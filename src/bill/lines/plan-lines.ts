@@ -1,5 +1,6 @@
 /** The first stage: every line by itself, on tools that the whole bill shares where it can. */
 import { fewestSets } from "../../calc/time/fewest-sets.ts";
+import { firstOf } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
 import type { Working } from "../../units/working.ts";
@@ -12,7 +13,7 @@ import { optionsOf, setKey, type Tools } from "./tools.ts";
 
 export type PlannedLine = LinePlan | UnreadPlan;
 
-export interface LinesPlan {
+interface LinesPlan {
   /** In the order of the bill. */
   readonly lines: readonly PlannedLine[];
   /** Whether fewer sets of tools are proved not to do. */
@@ -24,7 +25,7 @@ export const planLines = remember(4, (rows: readonly BillRow[], shop: LineShop):
 /** A line as if it were the whole bill: how a change is tried. */
 export const planAlone = remember(
   4096,
-  (line: BillLine, shop: LineShop): PlannedLine => plan([line], shop, undefined, trialKnown).lines[0]!,
+  (line: BillLine, shop: LineShop): PlannedLine => firstOf(plan([line], shop, undefined, trialKnown).lines),
 );
 
 /** The line on every set of tools that a bill may choose for it, whatever else stands in that bill. */
@@ -86,28 +87,32 @@ function chooseTools(
 ): { readonly tools: ReadonlyMap<BillLine, Choice>; readonly proved: boolean } {
   // By content: the order of the lines decides nothing.
   const jobs = [...lines]
-    .map((line) => ({ line, options: refusalOr(() => optionsOf(atSheet(line, shop), shop)) }))
-    .map((job) => ({ ...job, key: job.options instanceof Refusal ? "" : job.options.map(setKey).join("\n") }))
+    .map((line) => {
+      const options = refusalOr(() => optionsOf(atSheet(line, shop), shop));
+      const refusal = options instanceof Refusal ? options : undefined;
+      const open = options instanceof Refusal ? [] : options;
+      return { line, refusal, open, key: open.map(setKey).join("\n") };
+    })
     .sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
-  const open = jobs.map(({ options }) => (options instanceof Refusal ? [] : [...options]));
   for (;;) {
     const { keys, proved } = fewestSets(
-      open.map((options) => options.map((tools, dislike) => ({ key: setKey(tools), dislike }))),
+      jobs.map(({ open }) => open.map((tools, dislike) => ({ key: setKey(tools), dislike }))),
     );
     const tools = new Map<BillLine, Choice>();
     let isFinal = true;
-    jobs.forEach(({ line, options }, i) => {
-      const chosen = options instanceof Refusal ? options : open[i]!.find((option) => keys.has(setKey(option)));
+    for (const job of jobs) {
+      const { line, open } = job;
+      const chosen = job.refusal ?? open.find((option) => keys.has(setKey(option)));
       tools.set(line, chosen);
-      if (chosen === undefined || chosen instanceof Refusal || open[i]!.length === 1) return;
+      if (chosen === undefined || chosen instanceof Refusal || open.length === 1) continue;
       const found = refusalOr(() => planned(line, chosen));
-      if (found instanceof Refusal || !wantsOtherTools(found.findings)) return;
-      const left = open[i]!.filter((option) => option !== chosen);
+      if (found instanceof Refusal || !wantsOtherTools(found.findings)) continue;
+      const left = open.filter((option) => option !== chosen);
       // Where no set has an order the one liked best stays.
-      const better = left.slice(0, MOST_TRIED).find((option) => hasOrder(line, option, planned));
-      open[i] = better ? left : [open[i]![0]!];
-      isFinal = isFinal && !better && open[i]![0] === chosen;
-    });
+      const better = left.slice(0, MOST_TRIED).some((option) => hasOrder(line, option, planned));
+      job.open = better ? left : open.slice(0, 1);
+      isFinal &&= !better && open[0] === chosen;
+    }
     if (isFinal) return { tools, proved };
   }
 }

@@ -2,6 +2,7 @@ import { bendLines } from "../../calc/bend/order/part.ts";
 import type { Finding } from "../../calc/finding.ts";
 import { density } from "../../calc/material/strength.ts";
 import { SWING_FROM_IN, SWING_HEAVY_LB, SWING_THIN_IN } from "../../data/thresholds.ts";
+import { itemAt } from "../../units/certain.ts";
 import { atMost } from "../../units/nearly.ts";
 import type { Millimeters } from "../../units/quantity.ts";
 import type { BillLine } from "../nouns/line.ts";
@@ -25,7 +26,7 @@ export function swingFinding(
     part.flanges.reduce((sum, flange) => sum + flange, 0) -
     part.bends.reduce((sum, { deduction }) => sum + deduction, 0);
   const fronts = hitsOf(strip).map(({ bend, gaugedEnd }) => {
-    const fromFirst = lines[bend - 1]!;
+    const fromFirst = itemAt(lines, bend - 1);
     return gaugedEnd === "first" ? flat - fromFirst : fromFirst;
   });
   const front = Math.max(...fronts);

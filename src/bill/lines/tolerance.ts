@@ -1,6 +1,7 @@
 /** Will the line keep its drawing's tolerance, by what the shop says of its edges, bends and angles? */
 import type { Finding } from "../../calc/finding.ts";
 import { judgeStack, type StackVerdict, toleranceStack } from "../../calc/tolerance/stack.ts";
+import { firstOf } from "../../units/certain.ts";
 import { type Degrees, type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -52,6 +53,6 @@ export function judgeTolerance(line: BillLine, rates: Rates, work?: Working): To
  * the longest of the others (geometry). Of a flat part it does not matter.
  */
 function swinging({ flanges }: Strip): Millimeters {
-  const [longest, next] = [...flanges].sort((a, b) => b - a);
-  return mm(next ?? longest!);
+  const longest = [...flanges].sort((a, b) => b - a);
+  return longest[1] ?? firstOf(longest);
 }

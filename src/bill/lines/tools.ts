@@ -25,7 +25,7 @@ export interface Tools {
   /** undefined: the shop's table has none. */
   readonly punch: Punch | undefined;
 }
-export interface ToolShop extends Pick<Shop, "brakes" | "dies" | "punches" | "system"> {
+interface ToolShop extends Pick<Shop, "brakes" | "dies" | "punches" | "system"> {
   readonly own: OwnThresholds;
 }
 

@@ -1,5 +1,6 @@
 /** How the finished parts go out: in which order, in which stacks. */
 import { pilesOf } from "../../calc/schedule/piles.ts";
+import { entryOf } from "../../units/certain.ts";
 import { type Kilograms, kilograms } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { type Lift, liftOf } from "../lines/lifting.ts";
@@ -37,7 +38,7 @@ export function planLoad(plans: readonly LinePlan[], rates: Rates, areas: readon
   };
   const later = (a: LinePlan, b: LinePlan): number => {
     if (stated(a) !== stated(b)) return stated(b) - stated(a);
-    const [first, second] = [dueOfArea.get(a.line.area)!, dueOfArea.get(b.line.area)!];
+    const [first, second] = [entryOf(dueOfArea, a.line.area), entryOf(dueOfArea, b.line.area)];
     if (first !== second) return first > second ? -1 : 1;
     if (a.line.area !== b.line.area) return a.line.area < b.line.area ? -1 : 1;
     return b.blank.weight - a.blank.weight || (lineKey(a.line) < lineKey(b.line) ? -1 : 1);

@@ -3,6 +3,7 @@ import { type Money, money } from "../../units/quantity.ts";
 import { dueOf } from "../dates/due.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Shop } from "../nouns/shop.ts";
+import { priceEachOf } from "../nouns/station.ts";
 import type { OutsideWork } from "../time/station-work.ts";
 
 interface Outside {
@@ -28,7 +29,7 @@ export function outsideShares(lines: readonly Outside[], job: Shop["job"]): Map<
     for (const { station, units } of outside) {
       const key = JSON.stringify([station.name, plan.line.finish.trim().toLowerCase(), dueOf(plan.line, job) ?? null]);
       const lot = lots.get(key) ?? { minimum: station.minimum ?? 0, parts: [] };
-      lot.parts.push({ plan, charge: units * plan.line.quantity * station.priceEach! });
+      lot.parts.push({ plan, charge: units * plan.line.quantity * priceEachOf(station) });
       lots.set(key, lot);
     }
   const shares = new Map<LinePlan, Money>();

@@ -11,8 +11,8 @@ import type { LinePlan } from "../lines/plan-line.ts";
 export function metalShares(groups: readonly CutGroup[], wholeSheets: boolean): Map<LinePlan, Money> {
   const shares = new Map<LinePlan, Money>();
   for (const { uses, lines } of groups) {
-    if (uses.some(({ price }) => price === undefined)) continue;
-    const price = uses.reduce((sum, use) => sum + use.price! - (wholeSheets ? 0 : creditOf(use)), 0);
+    if (!uses.every(isPriced)) continue;
+    const price = uses.reduce((sum, use) => sum + use.price - (wholeSheets ? 0 : creditOf(use)), 0);
     const area = ({ blank, blanks }: LinePlan) => blank.length * blank.width * blanks;
     const all = lines.reduce((sum, line) => sum + area(line), 0);
     for (const line of lines) shares.set(line, money((price * area(line)) / all));
@@ -28,9 +28,12 @@ export const atCommonWorth = (groups: readonly CutGroup[]): ReadonlySet<LinePlan
     ),
   );
 
-const creditOf = ({ sheet, remnants }: SheetUse): number =>
+type PricedUse = SheetUse & { readonly price: Money; readonly sheet: { readonly price: Money } };
+const isPriced = (use: SheetUse): use is PricedUse => use.price !== undefined && use.sheet.price !== undefined;
+
+const creditOf = ({ sheet, remnants }: PricedUse): number =>
   remnants.reduce(
     (sum, { length, width }) =>
-      sum + remnantCredit(sheet.price!, (length * width) / (sheet.length * sheet.width), sheet.remnantWorth),
+      sum + remnantCredit(sheet.price, (length * width) / (sheet.length * sheet.width), sheet.remnantWorth),
     0,
   );

@@ -9,19 +9,19 @@ import type { Millimeters } from "../../units/quantity.ts";
 import type { QuantityKind } from "../../units/system.ts";
 import { step, type Working } from "../../units/working.ts";
 import { shearedBlank } from "../lines/cutting.ts";
-import type { LinePlan } from "../lines/plan-line.ts";
+import { isBent, type LinePlan } from "../lines/plan-line.ts";
 import { bendLines } from "../lines/tools.ts";
 import type { Shop } from "../nouns/shop.ts";
 
 /** A size that a machine must have: of so many lines the one that asks for most. */
-export interface NeededSize {
+interface NeededSize {
   readonly question: string;
   readonly quantity: QuantityKind;
   readonly of: number;
   readonly most: { readonly value: number; readonly part: string } | undefined;
 }
 /** How many of so many lines a machine of the shop can do, and the first one it cannot. */
-export interface MachineShare {
+interface MachineShare {
   readonly question: string;
   readonly of: number;
   readonly able: number;
@@ -33,40 +33,46 @@ export function neededMachines(
   shop: Pick<Shop, "brakes" | "shears" | "ratedIn" | "rates" | "system">,
   work?: Working,
 ): { readonly sizes: readonly NeededSize[]; readonly shares: readonly MachineShare[] } {
-  const bent = plans.filter(({ tools }) => tools !== undefined);
+  const bent = plans.filter(isBent);
   const sheared = plans.filter(({ line }) => !line.material.cutOnly);
-  const most = (
+  const most = <P extends LinePlan>(
     question: string,
     quantity: QuantityKind,
-    of: readonly LinePlan[],
-    value: (plan: LinePlan) => number,
+    of: readonly P[],
+    value: (plan: P) => number,
   ): NeededSize => {
-    if (of.length === 0) return { question, quantity, of: 0, most: undefined };
-    const values = of.map(value);
-    const top = values.reduce((a, b, i) => (b > values[a]! ? i : a), 0);
-    return { question, quantity, of: of.length, most: { value: values[top]!, part: of[top]!.line.part } };
+    const sizes = of.map((plan) => ({ value: value(plan), part: plan.line.part }));
+    const top = sizes.reduce<NeededSize["most"]>((a, b) => (a && a.value >= b.value ? a : b), undefined);
+    return { question, quantity, of: of.length, most: top };
   };
-  const share = (question: string, of: readonly LinePlan[], can: (plan: LinePlan) => boolean): MachineShare => {
+  const share = <P extends LinePlan>(question: string, of: readonly P[], can: (plan: P) => boolean): MachineShare => {
     const stuck = of.filter((plan) => !can(plan));
     return { question, of: of.length, able: of.length - stuck.length, stuck: stuck[0]?.line.part };
   };
   const rating = ({ line }: LinePlan) => ratingFor(line.material, shop.ratedIn, line.thickness);
+  const expected = most("Smallest brake force, expected", "force", bent, ({ force }) => force.expected);
   const sizes = [
-    most("Smallest brake force, expected", "force", bent, ({ force }) => force!.expected),
-    most("Smallest brake force, worst case", "force", bent, ({ force }) => force!.worst),
+    expected,
+    most("Smallest brake force, worst case", "force", bent, ({ force }) => force.worst),
     most("Shortest brake bed", "length", bent, ({ line }) => Math.max(...bendLines(line).map((b) => b.bendLength))),
     most("Least shear rating, mild steel", "length", sheared, rating),
     most("Shortest shear", "length", sheared, ({ blank }) => Math.max(blank.length, blank.width)),
   ];
-  const force = sizes[0]!.most;
-  if (force)
-    step(work, "F", "smallest brake force, expected", force.value, "N", "largest of the bends; the plates decide");
+  if (expected.most)
+    step(
+      work,
+      "F",
+      "smallest brake force, expected",
+      expected.most.value,
+      "N",
+      "largest of the bends; the plates decide",
+    );
   const shares = [
     ...shop.brakes.map((brake) =>
       share(`Lines that ${brake.name} bends`, bent, ({ line, tools }) =>
         bendLines(line).every(
           (bend) =>
-            !stops(checkBend(bend, { ...tools!, brake, own: shop.rates.own }, shop.system), OF_THE_BRAKE, brake.name),
+            !stops(checkBend(bend, { ...tools, brake, own: shop.rates.own }, shop.system), OF_THE_BRAKE, brake.name),
         ),
       ),
     ),

@@ -79,7 +79,7 @@ export const RATE_WORDS = { liftCoupling: "Lift coupling", cutFor: "Cut plan" } 
 
 /** What the cut plan keeps low: sheets and minutes in money, the number of sheets, or the minutes at the shear. */
 export const CUT_FOR = ["money", "fewest sheets", "least time"] as const;
-export type CutFor = (typeof CUT_FOR)[number];
+type CutFor = (typeof CUT_FOR)[number];
 
 /** Rows whose value is a word. */
 export interface RateWords {

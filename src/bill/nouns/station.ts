@@ -32,6 +32,12 @@ export const MACHINE_STATIONS = ["Shear", "Waterjet", "Brake"] as const;
 export const findStation = (wanted: string, table: readonly Station[]): Station | undefined =>
   table.find(({ name }) => name.toLowerCase() === wanted.toLowerCase());
 
+/** Of one unit of its basis at a vendor. */
+export function priceEachOf({ name, priceEach }: Station): Money {
+  if (priceEach === undefined) throw noAnswer("stations", `a table with a "Price each" for ${name}`, "none");
+  return priceEach;
+}
+
 /** A station by its name. A machine that is used must stand in the table: its rate and set-up are nowhere else. */
 export function stationNamed(wanted: string, table: readonly Station[], parameter = "stations"): Station {
   const found = findStation(wanted, table);

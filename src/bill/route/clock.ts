@@ -6,7 +6,7 @@ import { seconds } from "../../calc/time/seconds.ts";
 import { type CalendarRow, calendarOf } from "../nouns/calendar.ts";
 import { findStation, type Station, stationNamed } from "../nouns/station.ts";
 
-export class StationClock implements MachineTime {
+class StationClock implements MachineTime {
   readonly calendar: WorkCalendar;
 
   constructor(

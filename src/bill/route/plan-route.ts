@@ -2,6 +2,7 @@
 import { laborCost } from "../../calc/cost/labor-cost.ts";
 import { type BestRoute, bestRoute } from "../../calc/route/best-route.ts";
 import { type Cut, type Route, type RouteLine, routeOf } from "../../calc/route/problem.ts";
+import { itemAt } from "../../units/certain.ts";
 import { money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
@@ -18,7 +19,7 @@ import { routeShop } from "./clock.ts";
 /** Costs are compared as whole ten-thousandths of the money, so that "cheapest" is exact. */
 export const COST_UNITS = 10_000;
 
-export type RouteShopTables = Pick<Shop, "stations" | "rates" | "calendar" | "job" | "finished" | "given">;
+type RouteShopTables = Pick<Shop, "stations" | "rates" | "calendar" | "job" | "finished" | "given">;
 
 export interface RoutePlan {
   /** By line, in the order given. */
@@ -51,10 +52,20 @@ function route(plans: readonly LinePlan[], shop: RouteShopTables, work?: Working
     return { cutters: cuts.map(cheapest), cuts, untimed: undefined, best: undefined, allOnWaterjet: undefined };
   const time = routeShop(shop.stations, shop.calendar, start);
   // By content: the order of the bill decides nothing.
-  const order = plans.map((plan, i) => ({ i, key: lineKey(plan.line) })).sort((a, b) => (a.key < b.key ? -1 : 1));
-  const ordered = order.map(({ i }) => cuts[i]!);
-  const found = bestRoute(ordered, time, due);
-  const machines = Array.from({ length: plans.length }, (_, i) => found.machines[order.findIndex((o) => o.i === i)]!);
+  const order = cuts
+    .map((cut, i) => ({ cut, key: lineKey(itemAt(plans, i).line) }))
+    .sort((a, b) => (a.key < b.key ? -1 : 1));
+  const found = bestRoute(
+    order.map(({ cut }) => cut),
+    time,
+    due,
+  );
+  const machines = cuts.map((cut) =>
+    itemAt(
+      found.machines,
+      order.findIndex((each) => each.cut === cut),
+    ),
+  );
   step(work, "cost", "cutting, over all lines", found.cost / COST_UNITS, "money", "exact search (derived)");
   const allOnWaterjet = routeOf(
     cuts,

@@ -1,18 +1,21 @@
 /** What bending takes: the run of every line, and the change of tools that the lines of one set share. */
+import { bendOf } from "../../calc/bend/order/part.ts";
 import { type BrakeMotion, brakeTime } from "../../calc/time/brake-time.ts";
 import { runTime, type Seconds, seconds } from "../../calc/time/seconds.ts";
 import { TWO_PEOPLE_FROM_IN } from "../../data/thresholds.ts";
+import { entryOf } from "../../units/certain.ts";
 import { atMost } from "../../units/nearly.ts";
 import { degrees } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { hitsOf } from "../lines/bent-strip.ts";
-import type { LinePlan } from "../lines/plan-line.ts";
+import { type BentPlan, isBent, type LinePlan } from "../lines/plan-line.ts";
 import { setKey } from "../lines/tools.ts";
 import { bentStrips } from "../nouns/line.ts";
 import { complete, MOTION } from "../nouns/machines.ts";
 import { stationNamed } from "../nouns/station.ts";
 import { handlingOf, type WorkShop } from "./cutting-work.ts";
 import { paceOf } from "./pace.ts";
+import { sharesOf } from "./shares.ts";
 import { type StationWork, stationWork } from "./station-work.ts";
 
 /**
@@ -20,20 +23,21 @@ import { type StationWork, stationWork } from "./station-work.ts";
  * a line's own set-up is shared among them by their minutes at the brake: no line pays for coming first.
  */
 export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: Working): Map<LinePlan, StationWork> {
-  const bent = plans.filter(({ tools }) => tools !== undefined);
+  const bent = plans.filter(isBent);
   if (bent.length === 0) return new Map();
   const station = stationNamed("Brake", shop.stations);
   const lineSetUp = shop.rates.find("brakeLineSetUp");
   const pace = paceOf(station.name, shop, work);
   // Without a set-up of its own a line pays the station's, and the first one on the tools more by the shop's factor.
   const ofSet = station.setUp * (lineSetUp === undefined ? shop.rates.get("firstJobFactor") - 1 : 1);
-  const each = new Map(bent.map((plan) => [plan, brakeEach(plan, shop, work)]));
-  const run = (plan: LinePlan) => runTime(plan.blanks, each.get(plan)!);
-  const bySet = new Map<string, number>();
-  for (const plan of bent) bySet.set(setKey(plan.tools!), (bySet.get(setKey(plan.tools!)) ?? 0) + run(plan));
+  const timed = bent.map((plan) => {
+    const each = brakeEach(plan, shop, work);
+    return { plan, each, key: setKey(plan.tools), run: runTime(plan.blanks, each) };
+  });
+  const shares = sharesOf(timed);
   return new Map(
-    bent.map((plan) => {
-      const share = run(plan) / bySet.get(setKey(plan.tools!))!;
+    timed.map(({ plan, each }) => {
+      const share = entryOf(shares, plan);
       const own = (lineSetUp ?? station.setUp) + furtherSetUp(plan, shop);
       const setUp = step(
         work,
@@ -49,11 +53,11 @@ export function bendingWorks(plans: readonly LinePlan[], shop: WorkShop, work?: 
         plan,
         stationWork({
           station,
-          machine: plan.tools!.brake.name,
+          machine: plan.tools.brake.name,
           setUp,
           share: ofSet * share,
           change: ofSet,
-          each: each.get(plan)!,
+          each,
           pace,
           pieces: plan.blanks,
           people: long ? Math.max(2, people) : people,
@@ -73,18 +77,18 @@ function furtherSetUp(plan: LinePlan, { rates }: WorkShop): number {
 const longestBend = ({ line }: LinePlan): number => Math.max(...bentStrips(line).map(({ bendLength }) => bendLength));
 
 /** Seconds of one piece at the brake. */
-function brakeEach(plan: LinePlan, shop: WorkShop, work?: Working): Seconds {
+function brakeEach(plan: BentPlan, shop: WorkShop, work?: Working): Seconds {
   const { strips, tools } = plan;
-  const { brake, die } = tools!;
+  const { brake, die } = tools;
   const motion = complete<BrakeMotion>(brake.motion, MOTION, "brakes", brake.name);
   const { time } = handlingOf(plan, shop, work);
   const next = seconds(time * (shop.rates.find("nextBends") ?? 1));
   return seconds(
     strips.reduce((sum, strip, i) => {
-      const hits = hitsOf(strip);
-      const angles = hits.map(({ bend }) => degrees(Math.abs(strip.part.bends[bend - 1]!.angle)));
-      const at = hits.map(({ stop }) => stop);
-      return sum + brakeTime(die.opening, angles, at, motion, { first: i === 0 ? time : next, next }, work);
+      const hits = hitsOf(strip).map(({ bend, stop }) => {
+        return { bendAngle: degrees(Math.abs(bendOf(strip.part, bend).angle)), stop };
+      });
+      return sum + brakeTime(die.opening, hits, motion, { first: i === 0 ? time : next, next }, work);
     }, 0),
   );
 }

@@ -9,6 +9,7 @@ import { mm } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { inside } from "../lines/blank.ts";
 import { cutKey } from "../lines/cut-key.ts";
+import { machineFor } from "../lines/cutting.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
 import { complete, PACE, type Waterjet } from "../nouns/machines.ts";
@@ -18,6 +19,7 @@ import type { Shop } from "../nouns/shop.ts";
 import { stationNamed } from "../nouns/station.ts";
 import { measuresOf, unitsOf } from "./measures.ts";
 import { paceOf } from "./pace.ts";
+import { sharesOf } from "./shares.ts";
 import { type OutsideWork, type StationWork, stationWork } from "./station-work.ts";
 
 export type WorkShop = Pick<Shop, "stations" | "rates" | "finished">;
@@ -38,10 +40,10 @@ export function cuttingWork(
 ): StationWork {
   const { people, how } = handlingOf(plan, shop, work);
   const isSheared = cutter === "shear";
-  const each = isSheared ? sheared(plan, shop, work) : onJet(plan, plan.cutting.waterjet!, shop, work);
+  const each = isSheared ? sheared(plan, shop, work) : onJet(plan, machineFor(plan.cutting, "waterjet"), shop, work);
   const station = stationNamed(isSheared ? "Shear" : "Waterjet", shop.stations);
   const pace = paceOf(station.name, shop, work);
-  const machine = plan.cutting[cutter]!.name;
+  const machine = machineFor(plan.cutting, cutter).name;
   const given = { station, machine, each, pace, pieces: plan.blanks, people, note: how };
   if (!isSheared) return stationWork({ ...given, setUp: station.setUp });
   const change = station.setUp + (shop.rates.find("bladeGapSetting") ?? 0);
@@ -58,19 +60,15 @@ export function cuttingWork(
 
 /** Of one set-up of a shear for a material and thickness, what each line pays: by minutes at the shear, none for coming first. */
 export function shearShares(plans: readonly LinePlan[], shop: WorkShop): Map<LinePlan, number> {
-  const runs = plans.map((plan) => runTime(plan.blanks, sheared(plan, shop)));
-  const keys = plans.map((plan) => cutKey(plan, "shear"));
-  const sums = new Map<string, number>();
-  keys.forEach((key, i) => {
-    sums.set(key, (sums.get(key) ?? 0) + runs[i]!);
-  });
-  return new Map(plans.map((plan, i) => [plan, runs[i]! / sums.get(keys[i]!)!]));
+  return sharesOf(
+    plans.map((plan) => ({ plan, key: cutKey(plan, "shear"), run: runTime(plan.blanks, sheared(plan, shop)) })),
+  );
 }
 
 /** A shop that has not timed the handling at its shear has the one of every machine there. */
 function sheared(plan: LinePlan, shop: WorkShop, work?: Working): Seconds {
   const { rates } = shop;
-  const shear = plan.cutting.shear!;
+  const shear = machineFor(plan.cutting, "shear");
   const perCut = rates.find("shearHandling");
   const handling =
     perCut === undefined
@@ -94,7 +92,7 @@ function onJet(plan: LinePlan, jet: Waterjet, shop: WorkShop, work?: Working): S
   const { line, blank } = plan;
   const feed = cuttingFeed(line.material, { ...jet.cut, thickness: line.thickness }, jet.speedFactor, work);
   const path = mm(blank.outsideOutline + inside(line));
-  const cut = jetTime(path, blank.pierces, feed, jet.highestFeed, jet.pierceTime, work);
+  const cut = jetTime({ path, pierces: blank.pierces, feed }, jet, work);
   return seconds(cut + handlingOf(plan, shop).time + loading(plan, shop.rates));
 }
 

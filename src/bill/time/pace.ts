@@ -20,6 +20,7 @@ export function paceOf(station: string, { rates, finished }: Pick<Shop, "rates" 
   const found = factorsKnown(finished).find((each) => each.station.toLowerCase() === station.toLowerCase());
   const own = found?.factor ?? 1;
   if (allowance !== 1) step(work, "a", "allowance on every minute", allowance, "", "the workbook's figure");
-  if (own !== 1) step(work, `f ${station}`, `own factor, ${found!.jobs} finished jobs`, own, "", "recorded minutes");
+  if (found && own !== 1)
+    step(work, `f ${station}`, `own factor, ${found.jobs} finished jobs`, own, "", "recorded minutes");
   return { total: allowance * own, own };
 }

@@ -23,6 +23,8 @@ export interface AirTools {
   readonly friction?: Ratio | undefined;
 }
 
+const asItIs = (fact: Fact) => ({ value: fact.value, fact });
+
 /** Sheet and tools as the mechanics wants them. #N/A for a material without modulus or hardening. */
 export function mechanicsInput(
   material: Material,
@@ -41,12 +43,12 @@ export function mechanicsInput(
     meaning: string,
     value: number | undefined,
     unit: string,
-    fallback: number,
-    fact: Fact,
+    usual: { readonly value: number; readonly fact: Fact },
   ) =>
     value === undefined
-      ? given(symbol, `${meaning}, not given: taken as`, fallback, unit, cite(fact))
+      ? given(symbol, `${meaning}, not given: taken as`, usual.value, unit, cite(usual.fact))
       : given(symbol, meaning, value, unit, "given");
+  const nose = { value: NOSE_OF_THICKNESS.value * thickness, fact: NOSE_OF_THICKNESS };
   given("t", "thickness", thickness, "mm", "given");
   given("V", "die opening", tools.dieOpening, "mm", "given");
   return {
@@ -57,10 +59,8 @@ export function mechanicsInput(
     thickness,
     dieOpening: tools.dieOpening,
     dieShoulder: shoulderRadius(tools.dieShoulder, tools.dieOpening, work),
-    dieAngle: degrees(tool("die angle", "die angle", tools.dieAngle, "deg", DIE_ANGLE.value, DIE_ANGLE)),
-    punchNose: mm(
-      tool("rp", "punch nose radius", tools.punchNose, "mm", NOSE_OF_THICKNESS.value * thickness, NOSE_OF_THICKNESS),
-    ),
-    friction: tool("mu", "friction on the die shoulder", tools.friction, "", FRICTION.value, FRICTION),
+    dieAngle: degrees(tool("die angle", "die angle", tools.dieAngle, "deg", asItIs(DIE_ANGLE))),
+    punchNose: mm(tool("rp", "punch nose radius", tools.punchNose, "mm", nose)),
+    friction: tool("mu", "friction on the die shoulder", tools.friction, "", asItIs(FRICTION)),
   };
 }

@@ -13,19 +13,20 @@ interface HoleLimits {
   readonly drillAfter: Millimeters;
 }
 
+interface HoleBend {
+  readonly thickness: Millimeters;
+  readonly radius: Millimeters;
+  readonly dieOpening: Millimeters;
+  readonly bendAngle: Degrees;
+  readonly k: KChoice;
+}
+
 /**
  * Least distance from the inside face of the other flange to a hole's edge. Two rules, the larger makes it "fine":
  * 2t + R beyond the inside face, and half the opening from the bend line on the flat, since everything inside it lies
  * over the open die and moves (both common practice). Between the two it distorts; below 2t + R drill it after bending.
  */
-export function holeLimits(
-  thickness: Millimeters,
-  radius: Millimeters,
-  dieOpening: Millimeters,
-  bendAngle: Degrees,
-  k: KChoice,
-  work?: Working,
-): HoleLimits {
+export function holeLimits({ thickness, radius, dieOpening, bendAngle, k }: HoleBend, work?: Working): HoleLimits {
   const drillAfter = step(
     work,
     "e1",

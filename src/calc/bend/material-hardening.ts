@@ -16,7 +16,7 @@ const stress = (value: number): Megapascals => megapascals(value);
  * #N/A for a material with none of these.
  */
 export function hardeningOf(material: Material, work?: Working): Hardening {
-  const { hardeningStrength, hardeningExponent, modulus } = material;
+  const { hardeningStrength, hardeningExponent, modulus, tensileTypical } = material;
   const yieldStrength = material.yieldTypical ?? material.yieldMinimum;
   const tensile = typicalTensile(material);
   const record = (hardening: Hardening, source: string, exponentSource = source): Hardening => {
@@ -30,17 +30,17 @@ export function hardeningOf(material: Material, work?: Working): Hardening {
       cite(hardeningStrength),
       cite(hardeningExponent),
     );
-  if (hardeningExponent && tensile !== undefined) {
+  if (hardeningExponent && tensileTypical && tensile !== undefined) {
     const n = hardeningExponent.value;
-    step(work, "UTS", "tensile strength, typical", tensile, "MPa", cite(material.tensileTypical!));
+    step(work, "UTS", "tensile strength, typical", tensile, "MPa", cite(tensileTypical));
     return record(
       { strength: stress(tensile * (Math.E / n) ** n), exponent: n },
       "UTS (e/n)^n, Considere (derived)",
       cite(hardeningExponent),
     );
   }
-  if (yieldStrength && tensile !== undefined && modulus) {
-    step(work, "UTS", "tensile strength, typical", tensile, "MPa", cite(material.tensileTypical!));
+  if (yieldStrength && tensileTypical && tensile !== undefined && modulus) {
+    step(work, "UTS", "tensile strength, typical", tensile, "MPa", cite(tensileTypical));
     step(work, "Y", "yield strength", factValue(yieldStrength, "stress"), "MPa", cite(yieldStrength));
     return record(
       hardeningFrom({

@@ -18,15 +18,19 @@ export const shortestFlange = (dieOpening: Millimeters, bendAngle: Degrees, work
     "V / (2 sin(included / 2)) (derived)",
   );
 
+interface FlangeBend {
+  readonly thickness: Millimeters;
+  readonly dieOpening: Millimeters;
+  readonly bendAngle: Degrees;
+  readonly shoulder: Millimeters | undefined;
+}
+
 /**
  * Least flange that a shop calls safe: the shortest, plus the shoulder radius, plus half a thickness, rounded up to
  * 1/16 in or 1 mm. About 0.7 V at 90 degrees and a little over (common practice).
  */
 export function safeFlange(
-  thickness: Millimeters,
-  dieOpening: Millimeters,
-  bendAngle: Degrees,
-  shoulder: Millimeters | undefined,
+  { thickness, dieOpening, bendAngle, shoulder }: FlangeBend,
   system: UnitSystem,
   work?: Working,
 ): Millimeters {

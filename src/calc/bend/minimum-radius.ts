@@ -5,6 +5,7 @@ import {
   A6_SOURCE,
   ALUMINUM_COLUMNS_IN,
   ALUMINUM_RADII,
+  type AluminumTemper,
   DIN_CLASSES_MPA,
   DIN_RADII,
   DIN_SOURCE,
@@ -21,6 +22,13 @@ import { step, type Working } from "../../units/working.ts";
 export const GRAINS = ["across", "along"] as const;
 export type Grain = (typeof GRAINS)[number];
 
+interface RuledMaterial {
+  readonly name: string;
+  readonly radiusRule?: RadiusRule;
+  /** Typical; undefined where it is not known. */
+  readonly tensile: Megapascals | undefined;
+}
+
 /**
  * Least inside radius that is published for this material and thickness, cold, square bend. Advice, not a law: see
  * the two grades of BEND.CHECK. Between two thicknesses of a table the thicker rules. #N/A where nothing is published.
@@ -28,33 +36,32 @@ export type Grain = (typeof GRAINS)[number];
  * DIN 6935:1975 (read as reprinted). tensile is needed for DIN's classes.
  */
 export function minimumRadius(
-  materialName: string,
-  rule: RadiusRule | undefined,
+  { name, radiusRule: rule, tensile }: RuledMaterial,
   thickness: Millimeters,
   grain: Grain,
-  tensile: Megapascals | undefined,
   work?: Working,
 ): Millimeters {
   if (!rule)
-    throw noAnswer(
-      "material",
-      "one with a published least radius",
-      materialName,
-      "ask the supplier, or bend a test piece",
-    );
+    throw noAnswer("material", "one with a published least radius", name, "ask the supplier, or bend a test piece");
   switch (rule.table) {
     case "aluminum":
-      return aluminumRadius(materialName, rule.row, thickness, grain, work);
+      return aluminumRadius(name, rule.row, thickness, grain, work);
     case "ASTM A6":
       return plateRadius(rule.multiple, thickness, grain, work);
     case "DIN 6935":
-      return dinRadius(materialName, thickness, grain, tensile, work);
+      return dinRadius(name, thickness, grain, tensile, work);
     case "given":
       return step(work, "Rmin", "least inside radius", mm(rule.multiple * thickness), "mm", rule.source);
   }
 }
 
-function aluminumRadius(name: string, row: string, thickness: Millimeters, grain: Grain, work?: Working): Millimeters {
+function aluminumRadius(
+  name: string,
+  row: AluminumTemper,
+  thickness: Millimeters,
+  grain: Grain,
+  work?: Working,
+): Millimeters {
   if (grain === "along")
     throw noAnswer(
       "grain",
@@ -62,7 +69,7 @@ function aluminumRadius(name: string, row: string, thickness: Millimeters, grain
       '"along"',
       "turn the blank, or bend a test piece",
     );
-  const { multiples, source } = ALUMINUM_RADII[row]!;
+  const { multiples, source } = ALUMINUM_RADII[row];
   const column = ALUMINUM_COLUMNS_IN.findIndex((inches) => atMost(thickness, inches * MM_PER_INCH));
   if (column < 0)
     throw noAnswer(

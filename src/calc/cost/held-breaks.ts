@@ -1,3 +1,4 @@
+import { itemAt } from "../../units/certain.ts";
 import { type Money, money } from "../../units/quantity.ts";
 
 const CENTS = 100; // by definition, hundredths
@@ -13,11 +14,16 @@ export function heldBreaks(
   breaks: readonly { readonly quantity: number; readonly unitPrice: Money }[],
   from: number,
 ): Money[] {
-  const cents = breaks.map(({ unitPrice }) => Math.round(unitPrice * CENTS));
-  const all = (i: number): number => breaks[i]!.quantity * cents[i]!;
-  for (let i = from + 1; i < cents.length; i++)
-    cents[i] = Math.min(cents[i - 1]!, Math.max(cents[i]!, Math.ceil(all(i - 1) / breaks[i]!.quantity)));
-  for (let i = from - 1; i >= 0; i--)
-    cents[i] = Math.max(cents[i + 1]!, Math.min(cents[i]!, Math.floor(all(i + 1) / breaks[i]!.quantity)));
-  return cents.map((each) => money(each / CENTS));
+  const held = breaks.map(({ quantity, unitPrice }) => ({ quantity, cents: Math.round(unitPrice * CENTS) }));
+  const perPiece = (all: (typeof held)[number], { quantity }: { readonly quantity: number }) =>
+    (all.quantity * all.cents) / quantity;
+  for (let i = from + 1; i < held.length; i++) {
+    const [before, here] = [itemAt(held, i - 1), itemAt(held, i)];
+    here.cents = Math.min(before.cents, Math.max(here.cents, Math.ceil(perPiece(before, here))));
+  }
+  for (let i = from - 1; i >= 0; i--) {
+    const [here, after] = [itemAt(held, i), itemAt(held, i + 1)];
+    here.cents = Math.max(after.cents, Math.min(here.cents, Math.floor(perPiece(after, here))));
+  }
+  return held.map(({ cents }) => money(cents / CENTS));
 }

@@ -4,7 +4,7 @@ import { toCent, upToCent } from "./cent.ts";
 import { type ProfitBasis, priceForMargin } from "./price-for-margin.ts";
 
 /** What one line costs, in parts. */
-export interface LineCost {
+interface LineCost {
   readonly material: Money;
   readonly labor: Money;
   readonly setUp: Money;

@@ -15,6 +15,7 @@ import {
   STEEL_RANGE,
 } from "../../data/gauges.ts";
 import type { Edition, GaugeSeries } from "../../data/materials/material.ts";
+import { lastOf } from "../../units/certain.ts";
 import { showGauge } from "../../units/parse-gauge.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
@@ -91,6 +92,6 @@ const RANGES: Record<GaugeSeries, { readonly first: number; readonly last: numbe
 };
 
 function statutoryOunces(gauge: number): number {
-  const [first, ounces, less] = STATUTORY_OUNCES.findLast(([from]) => gauge >= from)!;
+  const [first, ounces, less] = lastOf(STATUTORY_OUNCES.filter(([from]) => gauge >= from));
   return ounces - less * (gauge - first);
 }

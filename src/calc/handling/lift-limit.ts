@@ -19,6 +19,7 @@ import {
   VERTICAL_MAXIMUM,
   VERTICAL_SLOPE,
 } from "../../data/niosh.ts";
+import { firstOf, lastOf } from "../../units/certain.ts";
 import { atMost } from "../../units/nearly.ts";
 import {
   type Degrees,
@@ -129,12 +130,12 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
 function frequencyMultiplier(lifts: Ratio, hours: Hours, fromWaist: boolean): Ratio {
   const at = (table: typeof FREQUENCY) => table.find(([rate]) => atMost(lifts, rate));
   const usual = at(FREQUENCY);
-  const high = fromWaist && usual && usual[0] >= FREQUENCY_HIGH[0]![0] ? at(FREQUENCY_HIGH) : undefined;
+  const high = fromWaist && usual && usual[0] >= firstOf(FREQUENCY_HIGH)[0] ? at(FREQUENCY_HIGH) : undefined;
   const row = high ?? usual;
   if (!row)
     throw noAnswer(
       "lifts_per_minute",
-      `at most ${FREQUENCY.at(-1)![0]}`,
+      `at most ${lastOf(FREQUENCY)[0]}`,
       showNumber(lifts),
       "use a hoist or a second person",
     );

@@ -3,7 +3,7 @@ import { step, type Working } from "../../units/working.ts";
 import { type Lift, liftLimit } from "./lift-limit.ts";
 
 /** Where the load is put down with care. */
-export interface Destination {
+interface Destination {
   readonly horizontal: Millimeters;
   readonly vertical: Millimeters;
   readonly asymmetry: Degrees;

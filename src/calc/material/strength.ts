@@ -8,7 +8,7 @@ import {
   type Megapascals,
   megapascals,
 } from "../../units/quantity.ts";
-import { noAnswer } from "../../units/refusal.ts";
+import { noAnswer, wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 import { refuseCutOnly } from "./cut-only.ts";
 import { factValue } from "./fact-value.ts";
@@ -97,7 +97,8 @@ export const chosenTensile = (
   material: Material | undefined,
   tensile: TensileLevel | Megapascals,
   work?: Working,
-): Megapascals =>
-  typeof tensile === "number"
-    ? step(work, "UTS", "tensile strength", tensile, "MPa", "given")
-    : tensileStrength(material!, tensile, work);
+): Megapascals => {
+  if (typeof tensile === "number") return step(work, "UTS", "tensile strength", tensile, "MPa", "given");
+  if (!material) throw wrong("material", "given, unless tensile is a number", null);
+  return tensileStrength(material, tensile, work);
+};

@@ -3,6 +3,7 @@ import { cite } from "../../data/fact.ts";
 import type { Material } from "../../data/materials/material.ts";
 import { A6_LIMIT_IN } from "../../data/minimum-radii.ts";
 import { A6_OVER, A6_OVER_INSIDE, A6_OVER_THICK, SHEET_OVERS } from "../../data/thickness-tolerances.ts";
+import { foundIn } from "../../units/certain.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
@@ -27,7 +28,7 @@ export function thickestSheet(material: Material, thickness: Millimeters, work?:
     const note = `${cite(A6_OVER)}; away from the edge ${A6_OVER_INSIDE.value} times as much, note 4`;
     return record(thickness + over * MM_PER_INCH, note);
   }
-  const { over } = SHEET_OVERS.find(({ upTo }) => atMost(inches, upTo))!;
+  const { over } = foundIn(SHEET_OVERS, ({ upTo }) => atMost(inches, upTo));
   const isCarbonSteel = material.gaugeSeries === "steel" || material.gaugeSeries === "galvanized";
   const source = isCarbonSteel
     ? cite(over)

@@ -24,7 +24,7 @@ export function bestRoute(lines: readonly RouteLine[], shop: Shop, due?: number)
   const meetsDue = due === undefined || earliest.finish <= due;
   const by = due !== undefined && meetsDue ? due : earliest.finish;
   // The earliest plan finishes by then too: nothing dearer need be looked for.
-  const cheapest = within(lines, shop, by, "cost", first, earliest.cost);
+  const cheapest = within(lines, shop, { by, goal: "cost", first, most: earliest.cost });
   const route = routeOf(lines, cheapest.machines ?? earliest.machines, shop);
   return {
     ...route,

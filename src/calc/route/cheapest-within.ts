@@ -50,29 +50,27 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, mos
   const consider = (label: Label) => {
     if (fits(label) && label.cost < limit()) best = label;
   };
-  const { relief, growth } = stillPossible(moves);
   let complete = true;
   let labels: Label[] = [root];
   consider(root);
   consider(repaired(root, moves, capacity) ?? root);
-  for (let i = 0; i < moves.length && labels.length > 0; i++) {
-    if (best !== undefined && best.cost <= enough) break;
-    const left = relief[i]!;
+  for (const [i, { move, relief, growth }] of stillPossible(moves).entries()) {
+    if (labels.length === 0 || (best !== undefined && best.cost <= enough)) break;
     const alive = (label: Label) =>
       mayPay(label.penalty) &&
-      label.shear - left.shear <= capacity.shear &&
-      label.waterjet - left.waterjet <= capacity.waterjet;
+      label.shear - relief.shear <= capacity.shear &&
+      label.waterjet - relief.waterjet <= capacity.waterjet;
     const kept = labels.filter(alive);
-    if (!mayPay(moves[i]!.penalty)) {
+    if (!mayPay(move.penalty)) {
       // No move from here on can pay, and every label kept was considered as it stands.
       labels = [];
       break;
     }
-    const moved = kept.map((label) => withMove(label, moves[i]!, i));
+    const moved = kept.map((label) => withMove(label, move, i));
     for (const label of moved) consider(label);
     labels = undominated([...kept, ...moved], {
-      shear: capacity.shear - growth[i]!.shear,
-      waterjet: capacity.waterjet - growth[i]!.waterjet,
+      shear: capacity.shear - growth.shear,
+      waterjet: capacity.waterjet - growth.waterjet,
     });
     if (labels.length > MOST_LABELS) {
       complete = false;
@@ -88,22 +86,17 @@ export function cheapestWithin(choices: readonly Choice[], capacity: Prices, mos
   };
 }
 
-/** What the moves from each one on can still take off each machine, and what those after it can add. */
-function stillPossible(moves: readonly Move[]): {
-  readonly relief: readonly Prices[];
-  readonly growth: readonly Prices[];
-} {
-  const relief: Prices[] = [];
-  const growth: Prices[] = [];
+/** Each move with what those from it on can still take off each machine, and what those after it can add. */
+function stillPossible(moves: readonly Move[]): { move: Move; relief: Prices; growth: Prices }[] {
   let off: Prices = { shear: 0, waterjet: 0 };
   let on = off;
-  for (let i = moves.length - 1; i >= 0; i--) {
-    const { choice, machine } = moves[i]!;
+  const backwards = moves.toReversed().map((move) => {
+    const { choice, machine } = move;
     const other = otherThan(machine);
-    growth[i] = on;
+    const growth = on;
     off = { ...off, [machine]: off[machine] + choice[machine].time };
     on = { ...on, [other]: on[other] + choice[other].time };
-    relief[i] = off;
-  }
-  return { relief, growth };
+    return { move, relief: off, growth };
+  });
+  return backwards.reverse();
 }

@@ -1,5 +1,6 @@
+import { firstOf } from "../../units/certain.ts";
 import { endsOf, type Opener } from "./openers.ts";
-import { type Machine, type Route, type RouteLine, routeOf, type Shop } from "./problem.ts";
+import { type Choice, type Machine, type Route, type RouteLine, routeOf, type Shop } from "./problem.ts";
 import { within } from "./within.ts";
 
 export interface Earliest extends Route {
@@ -17,7 +18,7 @@ export function earliestFinish(lines: readonly RouteLine[], shop: Shop, first: r
   let bound = low;
   while (low < best.finish) {
     const middle = Math.floor((low + best.finish) / 2);
-    const found = within(lines, shop, middle, "time", first);
+    const found = within(lines, shop, { by: middle, goal: "time", first });
     if (found.machines) best = routeOf(lines, found.machines, shop);
     else {
       low = middle + 1;
@@ -33,18 +34,18 @@ export function earliestFinish(lines: readonly RouteLine[], shop: Shop, first: r
 
 /** Every line on the one machine, on the other, and on the one where it takes less. */
 function firstPlans(lines: readonly RouteLine[]): Machine[][] {
-  const on = (choose: (line: RouteLine) => Machine) =>
-    lines.map((line) => (!line.shear ? "waterjet" : !line.waterjet ? "shear" : choose(line)));
+  const on = (choose: (line: Choice) => Machine) =>
+    lines.map(({ shear, waterjet }) => (!shear ? "waterjet" : !waterjet ? "shear" : choose({ shear, waterjet })));
   return [
     on(() => "shear"),
     on(() => "waterjet"),
-    on(({ shear, waterjet }) => (shear!.time <= waterjet!.time ? "shear" : "waterjet")),
+    on(({ shear, waterjet }) => (shear.time <= waterjet.time ? "shear" : "waterjet")),
   ];
 }
 
 /** A finish that is surely not too late: of each line alone, without anything else in the way. */
 function lowest(lines: readonly RouteLine[], shop: Shop, first: readonly Opener[]): number {
   const bending = lines.reduce((sum, { brake }) => sum + brake, 0);
-  const brake = bending > 0 ? shop.brake.finish(first[0]!.at, bending) : 0;
+  const brake = bending > 0 ? shop.brake.finish(firstOf(first).at, bending) : 0;
   return lines.reduce((most, line) => Math.max(most, Math.min(...endsOf(line, shop).map(({ at }) => at))), brake);
 }

@@ -1,4 +1,6 @@
 /** Sets of moves while the cheapest assignment is searched, and which of them are worth keeping. */
+import { itemAt } from "../../units/certain.ts";
+import { beginCount } from "./begin-count.ts";
 import type { Prices } from "./multipliers.ts";
 import type { Choice, Machine } from "./problem.ts";
 
@@ -49,7 +51,7 @@ export function machinesOf(label: Label, moves: readonly Move[]): Machine[] {
   const machines: Machine[] = [];
   for (const { index, machine } of moves) machines[index] = machine;
   for (let at: Label | undefined = label; at && at.moved >= 0; at = at.from) {
-    const { index, machine } = moves[at.moved]!;
+    const { index, machine } = itemAt(moves, at.moved);
     machines[index] = otherThan(machine);
   }
   return machines;
@@ -66,19 +68,13 @@ export function undominated(labels: Label[], free: Prices): Label[] {
   // Waterjet rising, cost falling, over all labels so far: none of them has more shear than the one that comes.
   const stairs: Label[] = [];
   for (const label of labels) {
-    let low = 0;
-    let high = stairs.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (waterjet(stairs[middle]!) <= waterjet(label)) low = middle + 1;
-      else high = middle;
-    }
-    if (low > 0 && stairs[low - 1]!.cost <= label.cost) continue;
+    const low = beginCount(stairs, (stair) => waterjet(stair) <= waterjet(label));
+    const below = stairs[low - 1];
+    if (below && below.cost <= label.cost) continue;
     kept.push(label);
-    const start = low > 0 && waterjet(stairs[low - 1]!) === waterjet(label) ? low - 1 : low;
-    let end = low;
-    while (end < stairs.length && stairs[end]!.cost >= label.cost) end++;
-    stairs.splice(start, end - start, label);
+    const start = below && waterjet(below) === waterjet(label) ? low - 1 : low;
+    const end = beginCount(stairs, (stair) => stair.cost >= label.cost);
+    stairs.splice(start, Math.max(low, end) - start, label);
   }
   return kept;
 }

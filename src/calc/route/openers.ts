@@ -1,4 +1,5 @@
 /** Lines that could be the first at the brake, which waits for the first blank. */
+import { beginCount } from "./begin-count.ts";
 import { firstBlank, MACHINES, type Machine, type RouteLine, type Shop } from "./problem.ts";
 
 export interface Opener {
@@ -22,11 +23,8 @@ export const openers = (lines: readonly RouteLine[], shop: Shop): Opener[] =>
 
 /** The openers, earliest first, that still let the brake finish by then: a finish later than another's is later too. */
 export function inTime(first: readonly Opener[], bending: number, shop: Shop, by: number): readonly Opener[] {
-  let [low, high] = [0, first.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (shop.brake.finish(first[middle]!.at, bending) <= by) low = middle + 1;
-    else high = middle;
-  }
-  return first.slice(0, low);
+  return first.slice(
+    0,
+    beginCount(first, ({ at }) => shop.brake.finish(at, bending) <= by),
+  );
 }

@@ -1,4 +1,5 @@
 /** Which machine cuts which line: the question and its answer. All times whole seconds, all costs whole numbers of one small unit. */
+import { itemAt } from "../../units/certain.ts";
 
 export const MACHINES = ["shear", "waterjet"] as const;
 export type Machine = (typeof MACHINES)[number];
@@ -15,6 +16,13 @@ export interface RouteLine {
   readonly waterjet: Cut | undefined;
   /** At the brake; the same whichever machine cut the blank, 0 for a flat part. */
   readonly brake: number;
+}
+
+/** On a machine that can cut it. */
+export function cutOn(line: RouteLine, machine: Machine): Cut {
+  const cut = line[machine];
+  if (!cut) throw new Error(`a line that the ${machine} cannot cut`);
+  return cut;
 }
 
 /** A line that both machines can cut. */
@@ -47,8 +55,8 @@ export function routeOf(lines: readonly RouteLine[], machines: readonly Machine[
   const load = { shear: 0, waterjet: 0 };
   let [cost, bending, first] = [0, 0, Infinity];
   lines.forEach((line, i) => {
-    const machine = machines[i]!;
-    const cut = line[machine]!;
+    const machine = itemAt(machines, i);
+    const cut = cutOn(line, machine);
     load[machine] += cut.time;
     cost += cut.cost;
     bending += line.brake;

@@ -5,12 +5,12 @@ import { step, type Working } from "../../units/working.ts";
 import { checkMeasuredAngle } from "./strip-deduction.ts";
 
 /** Angle of a strip bent at a place along the bed. */
-export interface BedReading {
+interface BedReading {
   readonly along: Millimeters;
   readonly bendAngle: Degrees;
 }
 
-export interface BedEvenness {
+interface BedEvenness {
   /** Greatest less least angle. */
   readonly spread: Degrees;
   readonly mean: Degrees;

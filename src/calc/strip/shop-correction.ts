@@ -1,4 +1,5 @@
 import type { Regime } from "../../data/materials/material.ts";
+import { firstOf } from "../../units/certain.ts";
 import { type Millimeters, mm, type Ratio } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
@@ -20,7 +21,7 @@ export interface StripRecord {
   readonly springbackRatio?: Ratio;
 }
 
-export interface ShopCorrection {
+interface ShopCorrection {
   readonly material: string;
   readonly regime: Regime;
   /** The die of the strips, and the thicknesses that they speak for. */
@@ -92,7 +93,7 @@ function correctionOf(group: readonly Placed[], work: Working | undefined): Shop
     const message = `strip ${place} gives K ${measuredFraction.toFixed(3)}, ${out.times.toFixed(1)} standard deviations from what the others lead to expect: measure its blank, flanges and angle again, and check its material`;
     outliers.push({ place, message });
   }
-  const { material, regime, dieOpening } = group[0]!;
+  const { material, regime, dieOpening } = firstOf(group);
   const thicknesses = group.map(({ thickness }) => thickness);
   const { value: offset, deviation } = shrunkMean(used, PRIOR);
   const source = "precision-weighted mean with prior N(0, 0.05^2) (derived)";
@@ -135,9 +136,9 @@ function slopeOf(strips: readonly Placed[]): ShopCorrection["slope"] {
   if (distinct.size < 3 || Math.max(...ratios) < SPAN * Math.min(...ratios)) return undefined;
   const total = sum(strips.map(weight));
   const center = sum(strips.map((r) => weight(r) * Math.log10(ratioOf(r)))) / total;
-  const away = strips.map((r) => Math.log10(ratioOf(r)) - center);
+  const placed = strips.map((r) => ({ value: r.value, w: weight(r), away: Math.log10(ratioOf(r)) - center }));
   // About the center the distances weigh nothing in all, so that the residuals need no mean taken off.
   const perDecade =
-    sum(strips.map((r, i) => weight(r) * away[i]! * r.value)) / sum(strips.map((r, i) => weight(r) * away[i]! ** 2));
+    sum(placed.map(({ value, w, away }) => w * away * value)) / sum(placed.map(({ w, away }) => w * away ** 2));
   return { perDecade, about: 10 ** center };
 }

@@ -15,7 +15,7 @@ export interface Strip {
   readonly tangentRadius: Millimeters;
 }
 
-export interface StripResult {
+interface StripResult {
   readonly deduction: Millimeters;
   /** Neutral axis, share of the thickness from the inside, on the predicted tangent radius. */
   readonly neutralFraction: Ratio;

@@ -1,3 +1,4 @@
+import { itemAt } from "../../units/certain.ts";
 import type { Degrees, Millimeters, MillimetersPerMinute } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { punchTravel } from "./punch-travel.ts";
@@ -14,40 +15,45 @@ export interface BrakeMotion {
 }
 
 /** Handling at the first hit of a piece, from the stack to the stack, and at each one after it, turned in the hands. */
-export interface BrakeHandling {
+interface BrakeHandling {
   readonly first: Seconds;
   readonly next: Seconds;
+}
+
+interface TimedHit {
+  readonly bendAngle: Degrees;
+  /** Of the back gauge. */
+  readonly stop: Millimeters;
 }
 
 /**
  * Brake time of one piece: every hit comes down, bends by its actual travel, goes up and is handled; between hits the
  * gauge moves to the next stop and at the end back to the first. Speeds are means (derived from distances and speeds).
- * @param stops back-gauge stop of every hit, in order.
+ * @param hits in order.
  */
 export function brakeTime(
   dieOpening: Millimeters,
-  bendAngles: readonly Degrees[],
-  stops: readonly Millimeters[],
+  hits: readonly TimedHit[],
   motion: BrakeMotion,
   handling: BrakeHandling,
   work?: Working,
 ): Seconds {
-  const moving = bendAngles.reduce((sum, angle) => {
-    const travel = punchTravel(dieOpening, angle, work);
+  const moving = hits.reduce((sum, { bendAngle }) => {
+    const travel = punchTravel(dieOpening, bendAngle, work);
     const down = motion.openStroke / motion.approachSpeed + travel / motion.bendSpeed;
     const up = (motion.openStroke + travel) / motion.returnSpeed;
     return (
       sum + step(work, "ram", "ram down and up", (down + up) * SECONDS_PER_MINUTE, "s", "distance / speed (derived)")
     );
   }, 0);
-  const gauge = stops.reduce((sum, stop, i) => sum + Math.abs(stop - stops.at(i - 1)!), 0);
+  const gauge = hits.reduce((sum, { stop }, i) => sum + Math.abs(stop - itemAt(hits, (i || hits.length) - 1).stop), 0);
   const gauging = (gauge / motion.gaugeSpeed) * SECONDS_PER_MINUTE;
   step(work, "g", "back gauge to all stops and back", gauging, "s", "distance / speed (derived)");
   return step(
     work,
     "T brake",
     "brake, one piece",
-    seconds(moving + gauging + handling.first + (bendAngles.length - 1) * handling.next),
+    seconds(moving + gauging + handling.first + (hits.length - 1) * handling.next),
     "s",
     "ram, gauge and handling of every hit (derived)",
   );

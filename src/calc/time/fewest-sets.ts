@@ -33,7 +33,7 @@ export function fewestSets(jobs: readonly (readonly SetOption[])[]): {
     for (const { key } of options) visit(new Set([...keys, key]), left, most);
   };
   for (let most = apart(groups); !best && tries <= MOST_TRIES; most++) visit(new Set(), groups, most);
-  return tries <= MOST_TRIES ? { keys: best!.keys, proved: true } : { keys: quickly(groups), proved: false };
+  return best && tries <= MOST_TRIES ? { keys: best.keys, proved: true } : { keys: quickly(groups), proved: false };
 }
 
 /** The set that does the most of what is left, one after another. */

@@ -3,7 +3,7 @@ import { step, type Working } from "../../units/working.ts";
 import { SECONDS_PER_MINUTE, type Seconds, seconds } from "./seconds.ts";
 
 /** A cut the shop has timed: prefer it to any formula for the same material, thickness and quality. */
-export interface TimedCut {
+interface TimedCut {
   readonly path: Millimeters;
   readonly time: Seconds;
 }
@@ -23,11 +23,12 @@ export const timedFeed = ({ path, time }: TimedCut, work?: Working): Millimeters
  * leads come on top unless the feed is from a timed cut of the same kind (derived).
  */
 export function jetTime(
-  path: Millimeters,
-  pierces: number,
-  feed: MillimetersPerMinute,
-  highestFeed: MillimetersPerMinute,
-  pierceTime: Seconds,
+  {
+    path,
+    pierces,
+    feed,
+  }: { readonly path: Millimeters; readonly pierces: number; readonly feed: MillimetersPerMinute },
+  { highestFeed, pierceTime }: { readonly highestFeed: MillimetersPerMinute; readonly pierceTime: Seconds },
   work?: Working,
 ): Seconds {
   const driven = step(

@@ -1,4 +1,5 @@
 /** A die with a punch, as it stands in the brake. */
+import { itemAt, lastOf } from "../../units/certain.ts";
 export interface ToolSet {
   readonly key: string;
   readonly die: string;
@@ -14,55 +15,52 @@ const EXACT_UP_TO = 12; // chosen: Held-Karp's table stays small; more sets are 
 export function orderSets(sets: readonly ToolSet[]): string[] {
   if (sets.length <= 2) return sets.map(({ key }) => key);
   const changes = (a: ToolSet, b: ToolSet) => (a.die === b.die ? 0 : 1) + (a.punch === b.punch ? 0 : 1);
-  return (sets.length <= EXACT_UP_TO ? exactOrder(sets, changes) : nearestOrder(sets, changes)).map(
-    (i) => sets[i]!.key,
-  );
+  return (sets.length <= EXACT_UP_TO ? exactOrder(sets, changes) : nearestOrder(sets, changes)).map(({ key }) => key);
 }
 
 type Changes = (a: ToolSet, b: ToolSet) => number;
 
-function exactOrder(sets: readonly ToolSet[], changes: Changes): number[] {
+function exactOrder(sets: readonly ToolSet[], changes: Changes): ToolSet[] {
   const count = sets.length;
   const cost = new Float64Array(count << count).fill(Infinity);
-  const before = new Int8Array(count << count).fill(-1);
+  const comesAfter = new Int8Array(count << count).fill(-1);
+  const reached = (state: number) => cost[state] ?? Infinity;
   for (let i = 0; i < count; i++) cost[(1 << i) * count + i] = 0;
   for (let done = 1; done < 1 << count; done++)
-    for (let last = 0; last < count; last++) {
-      const here = cost[done * count + last]!;
+    for (const [last, before] of sets.entries()) {
+      const here = reached(done * count + last);
       if (here === Infinity) continue;
-      for (let next = 0; next < count; next++) {
+      for (const [next, after] of sets.entries()) {
         if (done & (1 << next)) continue;
         const to = (done | (1 << next)) * count + next;
-        const total = here + changes(sets[last]!, sets[next]!);
-        if (total < cost[to]!) {
+        const total = here + changes(before, after);
+        if (total < reached(to)) {
           cost[to] = total;
-          before[to] = last;
+          comesAfter[to] = last;
         }
       }
     }
   let done = (1 << count) - 1;
   const ends = cost.subarray(done * count); // all sets done, by the one that is last
   let last = ends.indexOf(Math.min(...ends));
-  const order: number[] = [];
+  const order: ToolSet[] = [];
   while (last >= 0) {
-    order.unshift(last);
-    const previous = before[done * count + last]!;
+    order.unshift(itemAt(sets, last));
+    const previous = itemAt(comesAfter, done * count + last);
     done &= ~(1 << last);
     last = previous;
   }
   return order;
 }
 
-function nearestOrder(sets: readonly ToolSet[], changes: Changes): number[] {
-  const left = new Set(sets.keys());
-  const order = [0];
-  left.delete(0);
-  while (left.size > 0) {
-    const last = sets[order.at(-1)!]!;
-    let best = -1;
-    for (const i of left) if (best < 0 || changes(last, sets[i]!) < changes(last, sets[best]!)) best = i;
-    order.push(best);
-    left.delete(best);
+function nearestOrder(sets: readonly ToolSet[], changes: Changes): ToolSet[] {
+  const order: ToolSet[] = [];
+  const left = [...sets];
+  for (let last = left.shift(); last; ) {
+    order.push(last);
+    const fewest = Math.min(...left.map((set) => changes(lastOf(order), set)));
+    const next = left.findIndex((set) => changes(lastOf(order), set) === fewest);
+    last = next < 0 ? undefined : left.splice(next, 1)[0];
   }
   return order;
 }

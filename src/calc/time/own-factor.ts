@@ -1,4 +1,5 @@
 /** What finished jobs say about the estimate: the shop's own factor on the minutes of a station. */
+import { firstOf } from "../../units/certain.ts";
 import type { Ratio } from "../../units/quantity.ts";
 import { step, type Working } from "../../units/working.ts";
 import { furthestOut, type Measured, shrunkMean } from "../shrunk-mean.ts";
@@ -70,7 +71,7 @@ function factorOf(jobs: readonly Job[], work: Working | undefined): OwnFactor {
     used.splice(used.indexOf(out.measured), 1);
     outliers.push({ place, part: left.part, ratio: Math.exp(value) });
   }
-  const { station } = jobs[0]!.work;
+  const { station } = firstOf(jobs).work;
   const isFew = used.length < LEAST_JOBS;
   const { value, deviation } = isFew ? { value: 0, deviation: PRIOR.deviation } : shrunkMean(used, PRIOR);
   const factor = step(

@@ -1,4 +1,5 @@
 import { LINEAR, LINEAR_FROM_MM, LINEAR_SOURCE, type ToleranceClass } from "../../data/iso-2768.ts";
+import { lastOf } from "../../units/certain.ts";
 import { atLeast, atMost } from "../../units/nearly.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { noAnswer } from "../../units/refusal.ts";
@@ -11,7 +12,7 @@ export function lengthTolerance(nominal: Millimeters, grade: ToleranceClass, wor
   if (!row)
     throw noAnswer(
       "nominal",
-      `${showBoth(LINEAR_FROM_MM, "length")} to ${showBoth(LINEAR.at(-1)!.upTo, "length")} for ISO 2768-1`,
+      `${showBoth(LINEAR_FROM_MM, "length")} to ${showBoth(lastOf(LINEAR).upTo, "length")} for ISO 2768-1`,
       showBoth(nominal, "length"),
       "write the tolerance on the drawing",
     );

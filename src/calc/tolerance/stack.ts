@@ -12,7 +12,7 @@ export interface Spread {
   readonly angle: Degrees;
 }
 
-export const STACK_VERDICTS = ["holds", "at risk", "will not hold"] as const;
+const STACK_VERDICTS = ["holds", "at risk", "will not hold"] as const;
 export type StackVerdict = (typeof STACK_VERDICTS)[number];
 
 /**

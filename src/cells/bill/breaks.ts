@@ -28,7 +28,7 @@ export function billBreaks(
   breaks: ReturnType<typeof planBreaks>,
   system: UnitSystem,
 ): CellMatrix {
-  const rows = breaks.map(([quantity, found]): SpillRow => {
+  const rows = breaks.map(([quantity, found]): SpillRow<"BILL.BREAKS"> => {
     if (found instanceof Refusal) return { Part: part, Quantity: quantity, Message: found.message };
     const { unitPrice, price, order, isInBill, isHeld } = found;
     return {

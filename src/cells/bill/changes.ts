@@ -16,11 +16,23 @@ export function billChanges({ lines, job }: BillChanges, system: UnitSystem): Ce
     ...lines.flatMap(({ part, change, differences }) => differences.map((each) => rowOf(part, change, each, system))),
     ...job.map((each) => rowOf(JOB_ROWS, "changed", each, system)),
   ];
-  const none: SpillRow = { Part: JOB_ROWS, Change: NO_CHANGE, What: "", Before: "", After: "", Unit: "" };
+  const none: SpillRow<"BILL.CHANGES"> = {
+    Part: JOB_ROWS,
+    Change: NO_CHANGE,
+    What: "",
+    Before: "",
+    After: "",
+    Unit: "",
+  };
   return spill("BILL.CHANGES", rows.length > 0 ? rows : [none], system);
 }
 
-function rowOf(Part: string, Change: string, { what, before, after }: Difference, system: UnitSystem): SpillRow {
+function rowOf(
+  Part: string,
+  Change: string,
+  { what, before, after }: Difference,
+  system: UnitSystem,
+): SpillRow<"BILL.CHANGES"> {
   return {
     Part,
     Change,

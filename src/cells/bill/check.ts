@@ -19,10 +19,10 @@ export function billCheck(plan: BillPlan, work?: Working): CellMatrix {
   );
 }
 
-function checkRow(line: LineAnswer, plan: BillPlan): SpillRow {
+function checkRow(line: LineAnswer, plan: BillPlan): SpillRow<"BILL.CHECK"> {
   const { system } = plan.shop;
   const fix = plan.fix(line);
-  const said: SpillRow = {
+  const said: SpillRow<"BILL.CHECK"> = {
     Part: nameOf(line),
     Status: line.status,
     Sentence: problemsSay(line.findings, system).join(" "),

@@ -10,7 +10,7 @@ export function cutListRows({ groups, shop }: BillPlan): CellMatrix {
   const offcuts = offcutsOf(groups);
   const rows = groups.flatMap((group) =>
     cutsInOrder(group, shop, offcuts).map(
-      ({ row, piece, onTape, drops, onTable, lift, note }): SpillRow => ({
+      ({ row, piece, onTape, drops, onTable, lift, note }): SpillRow<"CUT.LIST"> => ({
         Cut: row.seq,
         Pattern: row.pattern,
         Material: group.material.name,

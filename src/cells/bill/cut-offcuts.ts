@@ -6,7 +6,7 @@ import { type SpillRow, spill } from "../record/spill-columns.ts";
 
 export function cutOffcuts({ groups, shop, number }: BillPlan): CellMatrix {
   const rows = offcutsOf(groups).map(
-    ({ tag, sheet, length, width, count, grain, price }): SpillRow => ({
+    ({ tag, sheet, length, width, count, grain, price }): SpillRow<"CUT.OFFCUTS"> => ({
       // Tags of two jobs must not be mistaken for each other on the rack.
       Stock: `${tag} ${number}`,
       Material: sheet.material.name,

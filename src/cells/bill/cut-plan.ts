@@ -2,37 +2,40 @@
 import { type CutGroup, patternIdOf } from "../../bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import type { CutNode } from "../../calc/cutting/cut-tree.ts";
-import type { PinnedNode } from "../../calc/cutting/types.ts";
+import type { PinnedNode, Plan } from "../../calc/cutting/types.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { entryOf, itemAt } from "../../units/certain.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { showLayout } from "../parameters/cut-layout.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 
+type Row = SpillRow<"CUT.PLAN">;
+
 export function cutPlan(plan: BillPlan): CellMatrix {
   const { system } = plan.shop;
   const rows = plan.groups.flatMap((group) => {
-    const found = group.plan ? patternRows(group, system) : jetRows(group);
+    const found = group.plan ? patternRows(group, group.plan, system) : jetRows(group);
     return [...found, totalRow(group)];
   });
   return spill("CUT.PLAN", rows, system);
 }
 
-const commonOf = ({ material, thickness, shear }: CutGroup): SpillRow => ({
+const commonOf = ({ material, thickness, shear }: CutGroup): Row => ({
   Material: material.name,
   Thickness: thickness,
   "Cut on": shear?.name ?? "waterjet",
 });
 
-function patternRows(group: CutGroup, system: UnitSystem): SpillRow[] {
-  const { plan, sheetOf, lineOf } = group;
-  return plan!.patterns.map((pattern): SpillRow => {
-    const sheet = sheetOf.get(pattern.stock)!;
+function patternRows(group: CutGroup, plan: Plan, system: UnitSystem): Row[] {
+  const { sheetOf, lineOf } = group;
+  return plan.patterns.map((pattern): Row => {
+    const sheet = entryOf(sheetOf, pattern.stock);
     const area = pattern.yields.reduce((sum, { blank, count }) => {
-      const { length, width } = lineOf.get(blank)!.blank;
+      const { length, width } = entryOf(lineOf, blank).blank;
       return sum + count * length * width;
     }, 0);
-    const remnants = plan!.remnants.filter(({ piece }) => patternIdOf(piece) === pattern.id);
+    const remnants = plan.remnants.filter(({ piece }) => patternIdOf(piece) === pattern.id);
     return {
       ...commonOf(group),
       Pattern: pattern.id,
@@ -53,10 +56,10 @@ function patternRows(group: CutGroup, system: UnitSystem): SpillRow[] {
 /** Blanks by the names they have in the plan. */
 const named = (node: CutNode, names: readonly string[]): PinnedNode =>
   "item" in node
-    ? { blank: names[node.item]!, turned: node.turned }
+    ? { blank: itemAt(names, node.item), turned: node.turned }
     : { direction: node.direction, parts: node.parts.map((part) => named(part, names)) };
 
-const jetRows = (group: CutGroup): SpillRow[] =>
+const jetRows = (group: CutGroup): Row[] =>
   group.uses.map(({ sheet, count, weight, price, pieces }, i) => {
     const area = [...pieces].reduce((sum, [{ blank }, cut]) => sum + cut * blank.length * blank.width, 0);
     return {
@@ -73,7 +76,7 @@ const jetRows = (group: CutGroup): SpillRow[] =>
     };
   });
 
-function totalRow(group: CutGroup): SpillRow {
+function totalRow(group: CutGroup): Row {
   const { uses, plan } = group;
   const sum = (of: (use: CutGroup["uses"][number]) => number) => uses.reduce((total, use) => total + of(use), 0);
   return {
@@ -82,7 +85,7 @@ function totalRow(group: CutGroup): SpillRow {
     Sheets: sum(({ count }) => count),
     Yield: plan && plan.sheetArea > 0 ? plan.blankArea / plan.sheetArea : undefined,
     Weight: sum(({ weight }) => weight),
-    Price: uses.some(({ price }) => price === undefined) ? undefined : sum(({ price }) => price!),
+    Price: uses.some(({ price }) => price === undefined) ? undefined : sum(({ price = 0 }) => price),
     "Lower bound": plan?.bound,
     Message: plan?.warnings.join("; "),
   };

@@ -19,7 +19,7 @@ export function billLoadIn(plan: BillPlan, work?: Working): CellMatrix {
   return spill("BILL.LOADIN", [...loaded.map((line, i) => loadRow(line, i, system)), ...left], system);
 }
 
-function loadRow(loaded: LoadedLine, index: number, system: UnitSystem): SpillRow {
+function loadRow(loaded: LoadedLine, index: number, system: UnitSystem): SpillRow<"BILL.LOADIN"> {
   const { plan, stacks, stackWeight, liftPiece, liftStack } = loaded;
   const { line, blank } = plan;
   const label = [

@@ -7,7 +7,7 @@ import { quotedRows } from "./rows.ts";
 
 export function billPrice(plan: BillPlan): CellMatrix {
   const { charges } = plan.money;
-  const lines = quotedRows(plan, (line) => {
+  const lines = quotedRows(plan, (line): SpillRow<"BILL.PRICE"> => {
     const price = plan.priceOf(line);
     return {
       Part: line.part,
@@ -25,7 +25,7 @@ export function billPrice(plan: BillPlan): CellMatrix {
       Extras: price.extras,
     };
   });
-  const rows: SpillRow[] = [
+  const rows: SpillRow<"BILL.PRICE">[] = [
     ...lines,
     { Part: "Minimum charge", Price: charges.minimum, Note: "up to the least order the shop takes" },
     {

@@ -10,10 +10,11 @@ const MINUTE = 60; // seconds, by definition
 export function billRoute(plan: BillPlan): CellMatrix {
   const { cuts, untimed } = plan.route;
   if (untimed) throw untimed;
-  const place = new Map(plan.routed.map((line, i) => [line, i]));
-  const minutes = (time: number | undefined) => (time === undefined ? undefined : time / MINUTE);
-  const rows = quotedRows(plan, (line): SpillRow => {
-    const cut = cuts?.[place.get(line.plan)!];
+  const cutOf = new Map(plan.routed.map((line, i) => [line, cuts?.[i]]));
+  const minutes = (time: number | undefined) => time && time / MINUTE;
+  const rows = quotedRows(plan, (line): SpillRow<"BILL.ROUTE"> => {
+    const cut = cutOf.get(line.plan);
+    const cost = cut?.[line.cutter]?.cost;
     return {
       Part: line.part,
       Route: line.cutter,
@@ -21,7 +22,7 @@ export function billRoute(plan: BillPlan): CellMatrix {
       "On shear": minutes(cut?.shear?.time),
       "On waterjet": minutes(cut?.waterjet?.time),
       "On brake": minutes(cut?.brake),
-      Cost: cut && cut[line.cutter]!.cost / COST_UNITS,
+      Cost: cost && cost / COST_UNITS,
     };
   });
   return spill("BILL.ROUTE", rows, plan.shop.system);

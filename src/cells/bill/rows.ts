@@ -10,17 +10,24 @@ import type { SpillRow } from "../record/spill-columns.ts";
 
 export { nameOf };
 
+/** Spills with one or more rows a line. */
+type LineSpill = "BILL.BLANKS" | "BILL.ROUTE" | "BILL.TIMES" | "BILL.WHATIF" | "BILL.PRICE";
+
 /** One or more rows a quoted line. A line that is not quoted, or has no answer, is one row that says why. */
-export function quotedRows(plan: BillPlan, write: (line: QuotedLine) => SpillRow | readonly SpillRow[]): SpillRow[] {
+export function quotedRows<N extends LineSpill>(
+  plan: BillPlan,
+  write: (line: QuotedLine) => SpillRow<N> | readonly SpillRow<N>[],
+): SpillRow<N>[] {
   return plan.lines.flatMap((line) => {
-    if (!isQuoted(line)) return unquotedRow(line, plan);
+    if (!isQuoted(line)) return unquotedRow(line, plan) as SpillRow<N>;
     const rows = refusalOr(() => write(line));
-    return rows instanceof Refusal ? { Part: nameOf(line), Message: rows.message, Remark: customerSays(line) } : rows;
+    if (!(rows instanceof Refusal)) return rows;
+    return { Part: nameOf(line), Message: rows.message, Remark: customerSays(line) } as SpillRow<N>;
   });
 }
 
 /** A spill that has no such column drops the description, and what the customer is told. */
-const unquotedRow = (line: LineAnswer, plan: BillPlan): SpillRow => ({
+const unquotedRow = (line: LineAnswer, plan: BillPlan): SpillRow<LineSpill> => ({
   Part: nameOf(line),
   Description: line.plan?.line.description,
   Message: noQuoteSays(line.findings, plan.shop.system),

@@ -1,8 +1,8 @@
 /** BILL.SETUPS: in which order to set up the brake, and how, with the fewest changes of die and punch. */
 import { hitsOf } from "../../bill/lines/bent-strip.ts";
-import { type BillPlan, isQuoted, type QuotedLine } from "../../bill/plan.ts";
+import { type BillPlan, isQuoted } from "../../bill/plan.ts";
 import { noQuoteSays, problemsSay } from "../../bill/says.ts";
-import { planSetUps } from "../../bill/setups/plan-setups.ts";
+import { type BentLine, planSetUps } from "../../bill/setups/plan-setups.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { showNumber } from "../../units/show.ts";
 import { fromInternal, type UnitSystem } from "../../units/system.ts";
@@ -10,41 +10,43 @@ import { step, type Working } from "../../units/working.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { nameOf } from "./rows.ts";
 
+type Row = SpillRow<"BILL.SETUPS">;
+
 export function billSetups(plan: BillPlan, work?: Working): CellMatrix {
   const { system } = plan.shop;
   const setUps = planSetUps(plan.quoted);
   const fewest = plan.areSetsProved ? "fewest there can be (proved)" : "fewest found";
   step(work, "changes", "sets of die and punch", setUps.length, "count", `${fewest}, each set once (derived)`);
   const bent = setUps.flatMap(({ lines }, i) =>
-    lines.map((line): SpillRow => ({ "Set-up": i + 1, ...setUpRow(line, system) })),
+    lines.map((line): Row => ({ "Set-up": i + 1, ...setUpRow(line, system) })),
   );
   const flat = plan.quoted
     .filter(({ plan: { tools } }) => tools === undefined)
-    .map(({ part }): SpillRow => ({ Part: part, Caution: "Flat: not for the brake." }));
+    .map(({ part }): Row => ({ Part: part, Caution: "Flat: not for the brake." }));
   const left = plan.lines
     .filter((line) => !isQuoted(line))
-    .map((line): SpillRow => ({ Part: nameOf(line), Message: noQuoteSays(line.findings, system) }));
+    .map((line): Row => ({ Part: nameOf(line), Message: noQuoteSays(line.findings, system) }));
   const rows = [...bent, ...flat].map((row, i) => ({ Run: i + 1, ...row }));
   return spill("BILL.SETUPS", [...rows, ...left], system);
 }
 
-function setUpRow(answer: QuotedLine, system: UnitSystem): SpillRow {
+function setUpRow(answer: BentLine, system: UnitSystem): Row {
   const { tools, strips, force, line } = answer.plan;
   const hits = strips.map(hitsOf);
   const number = (value: number) => showNumber(fromInternal(value, "length", system), 4);
   const angles = [...new Set([...line.main.angles, ...(line.cross?.angles ?? [])].map(Math.abs))];
   return {
     Part: line.part,
-    Brake: tools!.brake.name,
-    Die: tools!.die.name,
-    Punch: tools!.punch?.name,
+    Brake: tools.brake.name,
+    Die: tools.die.name,
+    Punch: tools.punch?.name,
     "Punch below die": Math.max(...strips.flatMap(({ depths }) => depths)),
     Stops: hits.map((list) => list.map(({ stop }) => number(stop)).join("; ")).join(" | "),
     Order: hits.map((list) => list.map(({ bend }) => bend).join("; ")).join(" | "),
     "Order from": strips
       .map(({ order, isPlain }) => (order.feasible ? (isPlain ? "plain tools" : "outlines") : "usual"))
       .join(" | "),
-    Force: force!.expected,
+    Force: force.expected,
     Caution: [
       ...problemsSay(answer.findings, system),
       angles.length > 1 ? `Angles differ (${angles.join(", ")} degrees): the depth is for the sharpest.` : "",

@@ -11,7 +11,7 @@ export function billSheets(plan: BillPlan, work?: Working): CellMatrix {
   const { shop } = plan;
   const rows = plan.groups.flatMap(({ material, cutter, uses }) =>
     uses.map(
-      ({ sheet, count, weight, price, pieces }): SpillRow => ({
+      ({ sheet, count, weight, price, pieces }): SpillRow<"BILL.SHEETS"> => ({
         Material: material.name,
         Thickness: sheet.thickness,
         Stock: sheet.name,
@@ -33,6 +33,8 @@ export function billSheets(plan: BillPlan, work?: Working): CellMatrix {
   step(work, "total", "price of all sheets", total, "money", "sum");
   const left = plan.lines
     .filter((line) => !isQuoted(line))
-    .map((line): SpillRow => ({ Stock: nameOf(line), Message: noQuoteSays(line.findings, shop.system) }));
+    .map(
+      (line): SpillRow<"BILL.SHEETS"> => ({ Stock: nameOf(line), Message: noQuoteSays(line.findings, shop.system) }),
+    );
   return spill("BILL.SHEETS", [...rows, ...left], shop.system);
 }

@@ -1,13 +1,12 @@
 /** BILL.STATIONS: the hours of every station against what it has until the bill must leave. */
 import type { BillPlan } from "../../bill/plan.ts";
 import { undatedSays } from "../../bill/says.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { asSerial } from "../parameters/instant.ts";
-import { spill } from "../record/spill-columns.ts";
-
-const HOUR = 3600; // seconds, by definition
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 
 export function billStations(plan: BillPlan): CellMatrix {
   const undated = undatedSays(plan.shop);
@@ -23,16 +22,18 @@ export function billStations(plan: BillPlan): CellMatrix {
   };
   return spill(
     "BILL.STATIONS",
-    plan.dates.stations.map(({ station, queue, load, available, overtime, short, finish }) => ({
-      Station: station,
-      Queue: queue / HOUR,
-      Load: load / HOUR,
-      Available: available / HOUR,
-      Overtime: overtime / HOUR,
-      Short: short / HOUR,
-      Finish: asSerial(finish),
-      Note: noteOf(station, load, short),
-    })),
+    plan.dates.stations.map(
+      ({ station, queue, load, available, overtime, short, finish }): SpillRow<"BILL.STATIONS"> => ({
+        Station: station,
+        Queue: queue / SECONDS_PER_HOUR,
+        Load: load / SECONDS_PER_HOUR,
+        Available: available / SECONDS_PER_HOUR,
+        Overtime: overtime / SECONDS_PER_HOUR,
+        Short: short / SECONDS_PER_HOUR,
+        Finish: asSerial(finish),
+        Note: noteOf(station, load, short),
+      }),
+    ),
     plan.shop.system,
   );
 }

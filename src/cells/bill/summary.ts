@@ -8,6 +8,7 @@ import type { Job } from "../../bill/nouns/shop.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { COST_UNITS } from "../../bill/route/plan-route.ts";
 import { problemsSay, withoutSays } from "../../bill/says.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -16,9 +17,9 @@ import { asSerial } from "../parameters/instant.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { nameOf } from "./rows.ts";
 
-const HOUR = 3600; // seconds, by definition
+type Row = SpillRow<"BILL.SUMMARY">;
 
-const row = (Item: string, Value: CellValue, Unit: string, Note = ""): SpillRow => ({ Item, Value, Unit, Note });
+const row = (Item: string, Value: CellValue, Unit: string, Note = ""): Row => ({ Item, Value, Unit, Note });
 
 export function billSummary(plan: BillPlan): CellMatrix {
   const { system } = plan.shop;
@@ -55,17 +56,17 @@ export function billSummary(plan: BillPlan): CellMatrix {
   );
 }
 
-const quoteRows = ({ quoteDay, goodUntil }: Job): SpillRow[] =>
+const quoteRows = ({ quoteDay, goodUntil }: Job): Row[] =>
   [
     quoteDay === undefined ? undefined : row("Date of the quote", asSerial(quoteDay), "date"),
     goodUntil === undefined ? undefined : row("Good until", asSerial(goodUntil), "date"),
   ].filter((found) => found !== undefined);
 
-function routeRows(plan: BillPlan): SpillRow[] {
+function routeRows(plan: BillPlan): Row[] {
   const { best, allOnWaterjet, cuts, cutters } = plan.route;
   if (!best || !allOnWaterjet || !cuts) return [];
   const load = (machine: "shear" | "waterjet") =>
-    cuts.reduce((sum, cut, i) => sum + (cutters[i] === machine ? cut[machine]!.time : 0), 0) / HOUR;
+    cuts.reduce((sum, cut, i) => sum + ((cutters[i] === machine && cut[machine]?.time) || 0), 0) / SECONDS_PER_HOUR;
   const date = (at: number) => asSerial(at as Parameters<typeof asSerial>[0]);
   const cheapest =
     plan.shop.job.due === undefined ? "cheapest that finishes first" : "cheapest that meets the due time";
@@ -82,7 +83,7 @@ function routeRows(plan: BillPlan): SpillRow[] {
     row("Proved", best.proved ? "yes" : "no", "text", best.proved ? "" : "the search ended before the proof"),
     row("Load of the shear", load("shear"), "h"),
     row("Load of the waterjet", load("waterjet"), "h"),
-    row("Load of the brake", cuts.reduce((sum, { brake }) => sum + brake, 0) / HOUR, "h"),
+    row("Load of the brake", cuts.reduce((sum, { brake }) => sum + brake, 0) / SECONDS_PER_HOUR, "h"),
     row(
       "All on the waterjet: finish",
       date(allOnWaterjet.finish),
@@ -95,7 +96,7 @@ function routeRows(plan: BillPlan): SpillRow[] {
 }
 
 /** What several lines have in common, and what the customer is asked once. */
-function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
+function causeRows({ lines, shop: { system } }: BillPlan): Row[] {
   const question = questionSays(lines, system);
   return [
     ...(question === "" ? [] : [row("Ask the customer", "", "text", question)]),
@@ -106,16 +107,16 @@ function causeRows({ lines, shop: { system } }: BillPlan): SpillRow[] {
 }
 
 /** Late lines by name, with their hours, and times for areas that no line is for. */
-function lateRows(plan: BillPlan): SpillRow[] {
+function lateRows(plan: BillPlan): Row[] {
   const dates = refusalOr(() => plan.dates);
   if (dates instanceof Refusal) return [];
-  const late = plan.quoted.flatMap((line): SpillRow[] => {
+  const late = plan.quoted.flatMap((line): Row[] => {
     const found = dates.lines.get(line.plan);
     return found?.isLate
       ? [
           row(
             "Late",
-            found.lateBy / HOUR,
+            found.lateBy / SECONDS_PER_HOUR,
             "h",
             `${nameOf(line)}, at the ${found.place}; working hours; ${savedBySays(found.verdict)}`,
           ),
@@ -131,7 +132,7 @@ function lateRows(plan: BillPlan): SpillRow[] {
 }
 
 /** Nobody sees in a price that it bears a minimum of its own. */
-function uncoloredRows(plan: BillPlan): SpillRow[] {
+function uncoloredRows(plan: BillPlan): Row[] {
   const outside = plan.quoted.flatMap((line) => {
     const done = refusalOr(() => plan.workOf(line));
     return done instanceof Refusal ? [] : [{ plan: line.plan, outside: done.outside }];
@@ -142,7 +143,7 @@ function uncoloredRows(plan: BillPlan): SpillRow[] {
 }
 
 /** Every line that is not quoted, by name. */
-const unquotedRows = (plan: BillPlan): SpillRow[] =>
+const unquotedRows = (plan: BillPlan): Row[] =>
   plan.lines
     .filter((line) => !line.isQuoted)
     .map((line) => row("No quote", nameOf(line), "text", problemsSay(line.findings, plan.shop.system)[0] ?? ""));

@@ -2,6 +2,7 @@
 import type { BillPlan } from "../../bill/plan.ts";
 import type { StationWork } from "../../bill/time/station-work.ts";
 import { timeOf } from "../../bill/time/station-work.ts";
+import { SECONDS_PER_HOUR, SECONDS_PER_MINUTE } from "../../calc/time/seconds.ts";
 import type { CellMatrix } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -9,29 +10,29 @@ import { step, type Working } from "../../units/working.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { quotedRows } from "./rows.ts";
 
-const MINUTE = 60; // seconds, by definition
-const HOUR = 3600; // seconds, by definition
-
 export function billTimes(plan: BillPlan, work?: Working): CellMatrix {
   const total = plan.quoted.reduce((sum, line) => {
     const done = refusalOr(() => plan.workOf(line));
     return sum + (done instanceof Refusal ? 0 : done.works.reduce((each, station) => each + timeOf(station), 0));
   }, 0);
-  step(work, "T", "all lines at all stations", total / HOUR, "h", "sum");
+  step(work, "T", "all lines at all stations", total / SECONDS_PER_HOUR, "h", "sum");
   return spill(
     "BILL.TIMES",
-    quotedRows(plan, (line) => plan.workOf(line).works.map((each) => row(line.part, each))),
+    quotedRows<"BILL.TIMES">(plan, (line) => plan.workOf(line).works.map((each) => row(line.part, each))),
     plan.shop.system,
   );
 }
 
-const row = (part: string, { station, setUp, each, pieces, run, people, own, note }: StationWork): SpillRow => ({
+const row = (
+  part: string,
+  { station, setUp, each, pieces, run, people, own, note }: StationWork,
+): SpillRow<"BILL.TIMES"> => ({
   Part: part,
   Station: station.name,
-  "Set-up": setUp / MINUTE,
-  Each: each / MINUTE,
+  "Set-up": setUp / SECONDS_PER_MINUTE,
+  Each: each / SECONDS_PER_MINUTE,
   Quantity: pieces,
-  Total: (setUp + run) / MINUTE,
+  Total: (setUp + run) / SECONDS_PER_MINUTE,
   People: people,
   Note: note,
   "Own factor": own,

@@ -1,33 +1,33 @@
 /** BILL.WHATIF: if it must leave by then, which lines go into overtime, go outside, or break it. */
 import type { BillPlan } from "../../bill/plan.ts";
 import { undatedSays } from "../../bill/says.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { entryOf } from "../../units/certain.ts";
 import { asSerial } from "../parameters/instant.ts";
-import { spill } from "../record/spill-columns.ts";
+import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { quotedRows } from "./rows.ts";
-
-const HOUR = 3600; // seconds, by definition
 
 export function billWhatIf(plan: BillPlan): CellMatrix {
   const undated = undatedSays(plan.shop);
   if (undated) return spill("BILL.WHATIF", [{ Part: "none", Verdict: undated, Message: undated }], plan.shop.system);
   const { lines } = plan.dates;
-  const rows = quotedRows(plan, (line) => {
+  const rows = quotedRows(plan, (line): SpillRow<"BILL.WHATIF"> => {
     plan.workOf(line);
-    const found = lines.get(line.plan)!;
+    const found = entryOf(lines, line.plan);
     const { verdict, place, due, time, finish, lateBy, lateAtBest, note, secondShiftSaves, outsideSaves } = found;
     return {
       Part: line.part,
       Verdict: verdict,
       Station: place,
       Due: asSerial(due),
-      Hours: time / HOUR,
+      Hours: time / SECONDS_PER_HOUR,
       Finish: asSerial(finish),
-      "Late by": lateAtBest / HOUR,
+      "Late by": lateAtBest / SECONDS_PER_HOUR,
       Note: note,
-      "Late as it is": lateBy / HOUR,
-      "Second shift saves": secondShiftSaves === undefined ? undefined : secondShiftSaves / HOUR,
-      "Sent out saves": outsideSaves === undefined ? undefined : outsideSaves / HOUR,
+      "Late as it is": lateBy / SECONDS_PER_HOUR,
+      "Second shift saves": secondShiftSaves === undefined ? undefined : secondShiftSaves / SECONDS_PER_HOUR,
+      "Sent out saves": outsideSaves === undefined ? undefined : outsideSaves / SECONDS_PER_HOUR,
     };
   });
   return spill("BILL.WHATIF", rows, plan.shop.system);

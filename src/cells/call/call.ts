@@ -3,6 +3,7 @@
  * unit. Never throws and never returns NaN or Infinity: whatever comes in, a value or an error with a sentence comes out.
  */
 import { type CellValue, isCellError } from "../../units/cell.ts";
+import { firstOf } from "../../units/certain.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import type { ResultUnit } from "../../units/system.ts";
 import type { Working } from "../../units/working.ts";
@@ -58,7 +59,7 @@ function respondInRows(record: AnyRecord, row: RowReader, shape: Shape): CallRes
     );
   const value = Array.from({ length: shape.rows }, (_, r) => {
     const answer = row.answer(r, 0).value;
-    return Array.isArray(answer) ? answer[0]! : Array.from({ length: width }, () => answer);
+    return Array.isArray(answer) ? firstOf(answer) : Array.from({ length: width }, () => answer);
   });
   return { value, unit: null };
 }

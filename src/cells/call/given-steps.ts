@@ -54,9 +54,8 @@ export const givenSteps = (...[slots, inputs, system]: Parameters<OnRead>): Step
 
 /** What a chosen word means where the description says that of each; else what the argument is, to its first clause. */
 function meaningOf(description: string, value: Step["value"]): string {
-  const clauses = description.split(/;\s*/);
-  const chosen = clauses.find((clause) => clause.startsWith(`"${value}": `));
-  return chosen === undefined ? clauses[0]!.split(":")[0]! : chosen.slice(chosen.indexOf(": ") + 2);
+  const chosen = description.split(/;\s*/).find((clause) => clause.startsWith(`"${value}": `));
+  return chosen === undefined ? description.replace(/[;:].*/s, "") : chosen.slice(chosen.indexOf(": ") + 2);
 }
 
 /** undefined: left out, or a table, which the steps themselves look into. */

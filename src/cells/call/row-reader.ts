@@ -1,5 +1,6 @@
 /** Reads and answers one place of a call's result. */
 import { CellError, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import type { Working } from "../../units/working.ts";
 import { currentMaterials } from "../parameters/read-data.ts";
@@ -95,7 +96,7 @@ export class RowReader {
     if (isTable(slot)) {
       const known = `${key} ${context.system}`;
       if (!this.#tables.has(known)) {
-        passErrorOn(isSingle(shapeOf(matrix)) ? matrix[0]![0]! : null);
+        passErrorOn(isSingle(shapeOf(matrix)) ? topLeft(matrix) : null);
         this.#tables.set(known, (parameter as TableParameter<unknown>).read(matrix, name, context));
       }
       return this.#tables.get(known);

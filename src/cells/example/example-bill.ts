@@ -1,5 +1,6 @@
 /** One bracket and a few rows of the invented shop as arguments of a formula, for the examples of the functions about a bill. */
 import type { CellValue } from "../../units/cell.ts";
+import { foundIn } from "../../units/certain.ts";
 import * as shop from "./invented-shop.ts";
 
 const cell = (value: CellValue): string =>
@@ -8,7 +9,7 @@ const row = (cells: readonly CellValue[]): string => `{${cells.map(cell).join(",
 
 /** The rows of a table that begin with these words, as a formula. */
 function some({ headers, rows }: shop.ShopTable, ...names: readonly string[]): string {
-  const found = names.map((name) => rows.find(([first]) => first === name)!);
+  const found = names.map((name) => foundIn(rows, ([first]) => first === name));
   return `VSTACK(${[headers, ...found].map(row).join(",")})`;
 }
 

@@ -29,24 +29,28 @@ const band = (what: string, fallback: number) =>
     fallback,
   });
 
-const ROWS: readonly (readonly [keyof AirBendBand, string, QuantityKind])[] = [
-  ["centerRadius", "tightest inside radius, at the center", "length"],
-  ["springback", "springback", "angle"],
-  ["loadedAngle", "bend angle under load", "angle"],
-  ["stroke", "punch travel from pinching the sheet; first hit short", "length"],
-  ["peakForce", "largest force per length", "lineLoad"],
+/** With the letter of the figure in the working and the unit calc works in; what the solved bend has recorded stands there. */
+const ROWS: readonly {
+  readonly key: keyof AirBendBand;
+  readonly words: string;
+  readonly kind: QuantityKind;
+  readonly symbol: string;
+  readonly unit: string;
+  readonly isRecorded?: true;
+}[] = [
+  { key: "centerRadius", words: "tightest inside radius, at the center", kind: "length", symbol: "Rc", unit: "mm" },
+  { key: "springback", words: "springback", kind: "angle", symbol: "dA", unit: "deg", isRecorded: true },
+  { key: "loadedAngle", words: "bend angle under load", kind: "angle", symbol: "2a", unit: "deg", isRecorded: true },
+  {
+    key: "stroke",
+    words: "punch travel from pinching the sheet; first hit short",
+    kind: "length",
+    symbol: "s",
+    unit: "mm",
+  },
+  { key: "peakForce", words: "largest force per length", kind: "lineLoad", symbol: "F", unit: "N/mm" },
 ];
-
-/** The letters of these figures in the working, and the units calc works in. */
-const SYMBOLS: Partial<Record<keyof AirBendBand, string>> = {
-  centerRadius: "Rc",
-  stroke: "s",
-  peakForce: "F",
-};
-/** Of those that the solved bend has recorded already. */
-const BAND_SYMBOLS: Partial<Record<keyof AirBendBand, string>> = { springback: "dA", loadedAngle: "2a" };
 const BAND = "90 % band of stock and die, by squares with the error of the model (derived)";
-const INTERNAL_UNITS: Partial<Record<QuantityKind, string>> = { length: "mm", angle: "deg", lineLoad: "N/mm" };
 
 export const airBend = defineFunction({
   name: "AIR.BEND",
@@ -97,20 +101,19 @@ export const airBend = defineFunction({
       [expected, low, high].map((figure) => fromInternal(figure, "length", system));
     const length = unitName("length", system);
     const by = shareWords(shape.mechanicsShare);
-    const [tightest, ...others] = ROWS.map(([key, words, kind]) => {
+    const rows = ROWS.map(({ key, words, kind, symbol, unit, isRecorded }) => {
       const { value, lower, upper } = widened[key];
-      const symbol = SYMBOLS[key]; // springback and loaded angle stand in the working already
-      if (symbol) step(work, symbol, words, value, INTERNAL_UNITS[kind]!, MECHANICS);
-      recordBand(symbol ?? BAND_SYMBOLS[key]!, words, { low: lower, high: upper }, INTERNAL_UNITS[kind]!);
+      if (!isRecorded) step(work, symbol, words, value, unit, MECHANICS);
+      recordBand(symbol, words, { low: lower, high: upper }, unit);
       const shown = [value, lower, upper].map((figure) => fromInternal(figure, kind, system));
       return [words, ...shown, unitName(kind, system), ""];
     });
     return [
       [...COLUMNS],
       ["inside radius, tangent to both flanges", ...figures(radius), length, by],
-      tightest!,
+      ...rows.slice(0, 1),
       ["bend deduction", ...figures(deduction), length, by],
-      ...others,
+      ...rows.slice(1),
       [
         "contact under the punch",
         bend.regime,

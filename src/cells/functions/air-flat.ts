@@ -3,6 +3,7 @@ import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { beyondTangent } from "../../calc/bend/legs.ts";
 import { withStrips } from "../../calc/bend/strip-correction.ts";
 import { flatFromDeductions, refuseOverlap } from "../../calc/flat/flat-length.ts";
+import { entryOf } from "../../units/certain.ts";
 import { airNeutralAxis, airSheet, airTools, punchAngle } from "../parameters/air.ts";
 import { legs } from "../parameters/legs.ts";
 import { lengths, signedBendAngles, turnPerBend } from "../parameters/list.ts";
@@ -38,7 +39,7 @@ export const airFlat = defineFunction({
     );
     refuseOverlap(
       flanges,
-      angles.map((angle) => beyondTangent(thickness, bends.get(angle)!.radius, angle, legs)),
+      angles.map((angle) => beyondTangent(thickness, entryOf(bends, angle).radius, angle, legs)),
     );
     // One working for each angle, however many bends have it.
     const deductionAt = new Map(
@@ -47,7 +48,7 @@ export const airFlat = defineFunction({
         bendDeduction({ thickness, radius, bendAngle, k, legs }, work, axisSource),
       ]),
     );
-    const deductions = angles.map((angle) => deductionAt.get(angle)!);
+    const deductions = angles.map((angle) => entryOf(deductionAt, angle));
     return flatFromDeductions(flanges, deductions, work);
   },
 });

@@ -3,6 +3,7 @@ import { problemsSay } from "../../bill/says.ts";
 import { GRAINS } from "../../calc/bend/minimum-radius.ts";
 import { rankDies } from "../../calc/bend/tools/die-choice.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { firstOf } from "../../units/certain.ts";
 import { degrees, type Millimeters } from "../../units/quantity.ts";
 import { fromInternal } from "../../units/system.ts";
 import { bendAngle } from "../parameters/angle.ts";
@@ -62,7 +63,7 @@ export const bendDie = defineFunction({
     const { material, thickness, bendLength, flange, bendAngle, brake, dies, punches, grain } = inputs;
     const flanges = flange === undefined ? [LONG, LONG] : [flange, LONG];
     const line = { material, thickness, bendLength, flanges, bendAngles: [bendAngle], grain };
-    const ranked = rankDies(line, dies, brake[0]!, findPunch(inputs.punch, punches), system);
+    const ranked = rankDies(line, dies, firstOf(brake), findPunch(inputs.punch, punches), system);
     const size = (value: number | undefined) => (value === undefined ? "" : fromInternal(value, "length", system));
     return [
       [...COLUMNS],

@@ -31,7 +31,7 @@ export const bendHoledistance = defineFunction({
   source: "2t + R beyond the inside face, and half the opening from the bend line (common practice)",
   calculate: ({ thickness, radius, dieOpening, bendAngle, kind }, { work }) => {
     const steps: Working = [];
-    const limits = holeLimits(thickness, radius, dieOpening, bendAngle, K_DEFAULT.value, work && steps);
+    const limits = holeLimits({ thickness, radius, dieOpening, bendAngle, k: K_DEFAULT.value }, work && steps);
     // The first step is the answer of "drill after"; the others belong to "fine".
     work?.push(...(kind === "fine" ? steps : steps.slice(0, 1)));
     return kind === "fine" ? limits.fine : limits.drillAfter;

@@ -1,5 +1,6 @@
 import { maximumLength } from "../../calc/bend/maximum-length.ts";
 import { chosenTensile, isSteel } from "../../calc/material/strength.ts";
+import { firstOf } from "../../units/certain.ts";
 import { cautiousMethod, cautiousTensile } from "../parameters/brake-work.ts";
 import { length, thickness } from "../parameters/length.ts";
 import { material, unitsAndData } from "../parameters/material.ts";
@@ -29,7 +30,7 @@ export const bendMaxlength = defineFunction({
   calculate: ({ material, thickness, dieOpening, brake, method, tensile }, { work }) =>
     maximumLength(
       { thickness, dieOpening, tensile: chosenTensile(material, tensile, work), isSteel: isSteel(material) },
-      brake[0]!,
+      firstOf(brake),
       method,
       work,
     ),

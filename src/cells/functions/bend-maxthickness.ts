@@ -1,5 +1,6 @@
 import { maximumThickness } from "../../calc/bend/maximum-thickness.ts";
 import { chosenTensile, isSteel } from "../../calc/material/strength.ts";
+import { firstOf } from "../../units/certain.ts";
 import { cautiousMethod, cautiousTensile } from "../parameters/brake-work.ts";
 import { length } from "../parameters/length.ts";
 import { material, unitsAndData } from "../parameters/material.ts";
@@ -29,7 +30,7 @@ export const bendMaxthickness = defineFunction({
   calculate: ({ material, bendLength, dieOpening, brake, method, tensile }, { work }) =>
     maximumThickness(
       { bendLength, dieOpening, tensile: chosenTensile(material, tensile, work), isSteel: isSteel(material) },
-      brake[0]!,
+      firstOf(brake),
       method,
       work,
     ),

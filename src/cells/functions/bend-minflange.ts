@@ -33,6 +33,6 @@ export const bendMinflange = defineFunction({
   source: "V / (2 sin(included / 2)) (derived); margin and rounding common practice",
   calculate: ({ thickness, dieOpening, bendAngle, shoulder, kind }, { system, work }) =>
     kind === "safe"
-      ? safeFlange(thickness, dieOpening, bendAngle, shoulder, system, work)
+      ? safeFlange({ thickness, dieOpening, bendAngle, shoulder }, system, work)
       : shortestFlange(dieOpening, bendAngle, work),
 });

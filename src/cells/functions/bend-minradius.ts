@@ -24,5 +24,5 @@ export const bendMinradius = defineFunction({
     "Aluminum Association-type table (read in a reprint); ASTM A6 Table X4.2 (read in excerpt); DIN 6935:1975 (read as reprinted)",
   contract: true,
   calculate: ({ material, thickness, grain }, { work }) =>
-    minimumRadius(material.name, material.radiusRule, thickness, grain, typicalTensile(material), work),
+    minimumRadius({ ...material, tensile: typicalTensile(material) }, thickness, grain, work),
 });

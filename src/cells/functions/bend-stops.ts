@@ -1,6 +1,7 @@
 import { bendDeduction } from "../../calc/bend/deduction.ts";
 import { bendStops as stops } from "../../calc/bend/order/stops.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { firstOf } from "../../units/certain.ts";
 import { degrees } from "../../units/quantity.ts";
 import { fromInternal } from "../../units/system.ts";
 import { radius, thickness } from "../parameters/length.ts";
@@ -37,7 +38,7 @@ export const bendStops = defineFunction({
       deduction: bendDeduction({ thickness, radius, bendAngle: degrees(Math.abs(angle)), k, legs: "outside" }),
     }));
     if (bends.length === 0) return [[...COLUMNS], NO_BENDS];
-    const hits = order.map((bend, i) => ({ bend, gaugedEnd: gaugedEnds[i] ?? gaugedEnds[0]! }));
+    const hits = order.map((bend, i) => ({ bend, gaugedEnd: gaugedEnds[i] ?? firstOf(gaugedEnds) }));
     return [
       [...COLUMNS],
       ...stops({ thickness, flanges, bends }, hits, work).map(({ bend, stop, gaugedEnd, datum, points }, i) => [

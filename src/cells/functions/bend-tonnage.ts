@@ -1,6 +1,5 @@
 import { bendForce, FORCE_METHODS } from "../../calc/bend/tonnage.ts";
 import { chosenTensile, isSteel } from "../../calc/material/strength.ts";
-import { wrong } from "../../units/refusal.ts";
 import { choice } from "../parameters/choice.ts";
 import { length, thickness } from "../parameters/length.ts";
 import { materialUnlessGiven, unitsAndData } from "../parameters/material.ts";
@@ -30,7 +29,6 @@ export const bendTonnage = defineFunction({
     "Groover 5e eq. 19.8 (read); Lange, Umformtechnik Bd. 3, after Oehler (read in restatement); US shop rule (common practice, memory)",
   contract: true,
   calculate: ({ material, thickness, bendLength, dieOpening, method, tensile }, { work }) => {
-    if (!material && typeof tensile !== "number") throw wrong("material", "given, unless tensile is a number", null);
     const strength = chosenTensile(material, tensile, work);
     return bendForce(
       { thickness, bendLength, dieOpening, tensile: strength, isSteel: !material || isSteel(material) },

@@ -22,5 +22,5 @@ export const blankWeight = defineFunction({
     "length x width x thickness x density (derived); steel 0.284 and aluminum 0.098 lb/in^3, Groover 5e Table 4.1 (read)",
   contract: true,
   calculate: ({ material, thickness, length, width, quantity }, { work }) =>
-    weight(thickness, length, width, density(material, work), quantity, work),
+    weight({ thickness, length, width }, density(material, work), quantity, work),
 });

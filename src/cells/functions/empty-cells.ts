@@ -1,4 +1,5 @@
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
+import { topLeft, widthOf } from "../../units/certain.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import { showGiven } from "../../units/show.ts";
 import { step } from "../../units/working.ts";
@@ -12,8 +13,8 @@ const range = (): TableParameter<CellMatrix> => ({
   optional: false,
   default: null,
   read: (given, name) => {
-    if (given.length * given[0]!.length < 2)
-      throw new Refusal("#VALUE!", message(name, "a range of two cells or more", showGiven(given[0]![0])));
+    if (given.length * widthOf(given) < 2)
+      throw new Refusal("#VALUE!", message(name, "a range of two cells or more", showGiven(topLeft(given))));
     return given;
   },
 });

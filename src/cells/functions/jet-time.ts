@@ -58,7 +58,7 @@ export const jetTime = defineFunction({
         ? feed
         : timedFeed({ path: timedPath, time: seconds(timedMinutes * SECONDS_PER_MINUTE) }, work);
     if (timed === undefined) throw wrong("timed_path", "given with timed_minutes where there is no feed", null);
-    const each = time(path, pierces, timed, highestFeed, seconds(pierceTime), work);
+    const each = time({ path, pierces, feed: timed }, { highestFeed, pierceTime: seconds(pierceTime) }, work);
     return step(work, "T", "waterjet, one piece, in minutes", each / SECONDS_PER_MINUTE, "min", "by definition");
   },
 });

@@ -1,5 +1,6 @@
 import { factValue } from "../../calc/material/fact-value.ts";
 import { cite } from "../../data/fact.ts";
+import { foundIn } from "../../units/certain.ts";
 import { noAnswer } from "../../units/refusal.ts";
 import { fromInternal, RESULT_UNITS, type ResultUnit, unitName } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
@@ -20,7 +21,7 @@ export const materialValue = defineFunction({
   example: { formula: '=SHOP.MATERIAL.VALUE("A36","tensile high")', answer: 80 },
   source: "each value's own source, shown by MATERIAL.LIST",
   calculate: ({ material, property }, { system, work }) => {
-    const { key, quantity } = PROPERTIES.find(({ name }) => name === property)!;
+    const { key, quantity } = foundIn(PROPERTIES, ({ name }) => name === property);
     const fact = material[key];
     if (!fact)
       throw noAnswer(

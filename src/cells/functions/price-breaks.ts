@@ -31,7 +31,7 @@ export const priceBreaks = defineFunction({
   source: "set-up spread over the quantity, margin, unit price up to the cent (derived)",
   calculate: ({ setUp, each, quantities, margin, basis }, { work }) => [
     [...COLUMNS],
-    ...breaks(quantities, setUp, each, belowOne(margin, basis), basis, work).map(
+    ...breaks(quantities, { setUp, each }, { share: belowOne(margin, basis), basis }, work).map(
       ({ quantity, unitCost, unitPrice, price }) => [quantity, unitCost, unitPrice, price],
     ),
   ],

@@ -2,6 +2,7 @@ import { findMachine } from "../../bill/nouns/find-tool.ts";
 import { problemsSay } from "../../bill/says.ts";
 import { statusOf } from "../../calc/finding.ts";
 import { checkShear } from "../../calc/shear/check.ts";
+import { firstOf } from "../../units/certain.ts";
 import { length, thickness } from "../parameters/length.ts";
 import { material, unitsAndData } from "../parameters/material.ts";
 import { optionalToolName } from "../parameters/tool-name.ts";
@@ -30,7 +31,7 @@ export const shearCheck = defineFunction({
   source:
     "SHEAR.MAXTHICKNESS against the plate's rating (derived); strips, hold-down and gap common practice; the plate decides",
   calculate: ({ material, thickness, cutLength, stripWidth, shears, shear: wanted }, { system, work }) => {
-    const shear = wanted === undefined ? shears[0]! : findMachine(String(wanted), shears, "shear");
+    const shear = wanted === undefined ? firstOf(shears) : findMachine(String(wanted), shears, "shear");
     const blank = { material, thickness, cutLength, stripWidth };
     const found = checkShear(blank, shear, undefined, work);
     const status = statusOf(found);

@@ -33,7 +33,8 @@ export const shearForce = defineFunction({
   source: "S t L, Groover 5e eq. 19.3 (read); raked blade from the engaged triangle (derived)",
   contract: true,
   calculate: ({ material, thickness, cutLength, rakeAngle, shearStrength: given }, { work }) => {
-    if (!material && given === undefined) throw wrong("material", "given, unless shear_strength is a number", null);
-    return force(thickness, cutLength, rakeAngle, given ?? shearStrength(material!, work), work);
+    const strength = given ?? (material && shearStrength(material, work));
+    if (strength === undefined) throw wrong("material", "given, unless shear_strength is a number", null);
+    return force(thickness, cutLength, rakeAngle, strength, work);
   },
 });

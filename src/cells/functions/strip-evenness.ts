@@ -1,5 +1,6 @@
 import { bedEvenness, PLAIN_BRACKET } from "../../calc/strip/bed-evenness.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { mm } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import { fromInternal, unitName } from "../../units/system.ts";
@@ -33,7 +34,7 @@ export const stripEvenness = defineFunction({
   calculate: ({ along, bendAngles, dieOpening, tolerance }, { system, work }): CellMatrix => {
     if (along.length !== bendAngles.length)
       throw wrong("along and bend_angles", "equally many", `${along.length} and ${bendAngles.length}`);
-    const readings = along.map((place, i) => ({ along: mm(place), bendAngle: bendAngles[i]! }));
+    const readings = along.map((place, i) => ({ along: mm(place), bendAngle: itemAt(bendAngles, i) }));
     const even = bedEvenness(readings, dieOpening, tolerance, work);
     const length = (value: number) => fromInternal(value, "length", system);
     const unit = unitName("length", system);

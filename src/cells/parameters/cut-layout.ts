@@ -3,6 +3,7 @@
  * sheet or across it, in each other: "along(3 x across(2 x A-1, B-2 turned), C-3)".
  */
 import type { PinnedNode, PinnedParts } from "../../calc/cutting/types.ts";
+import { itemAt } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 
 const DIRECTIONS = ["along", "across"] as const;
@@ -17,7 +18,8 @@ export const showLayout = (node: PinnedNode): string => {
   const parts: { readonly says: string; count: number }[] = [];
   for (const part of node.parts) {
     const says = showLayout(part);
-    if (parts.at(-1)?.says === says) parts.at(-1)!.count++;
+    const last = parts.at(-1);
+    if (last?.says === says) last.count++;
     else parts.push({ says, count: 1 });
   }
   return `${DIRECTIONS[node.direction]}(${parts.map(({ says, count }) => (count > 1 ? `${count} x ${says}` : says)).join(", ")})`;
@@ -37,7 +39,7 @@ export function readLayout(text: string, name: string): PinnedParts {
   };
   const piece = (): PinnedNode => {
     const quoted = take(/^"((?:[^"]|"")+)"/);
-    if (quoted) return { blank: quoted[1]!.replaceAll('""', '"'), turned: take(/^turned/i) !== null };
+    if (quoted) return { blank: itemAt(quoted, 1).replaceAll('""', '"'), turned: take(/^turned/i) !== null };
     const plain = take(/^[^"(),]+/)?.[0].trim();
     if (!plain) throw bad();
     const blank = plain.replace(/\s+turned$/i, "");
@@ -58,7 +60,7 @@ export function readLayout(text: string, name: string): PinnedParts {
       for (let n = 0; n < count; n++) parts.push(part);
     } while (take(/^,/));
     if (!take(/^\)/)) throw bad();
-    return { node: { direction: opened[1]!.toLowerCase() === "along" ? 0 : 1, parts }, pieces };
+    return { node: { direction: itemAt(opened, 1).toLowerCase() === "along" ? 0 : 1, parts }, pieces };
   };
   const found = layout(0);
   if (rest !== "" || !found) throw bad();

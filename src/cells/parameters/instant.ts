@@ -1,6 +1,7 @@
 /** Points in time: a worksheet date, or text in ISO form. Without a time of day it is midnight, the day's beginning. */
 import { type Instant, instant, SECONDS_PER_DAY } from "../../calc/schedule/calendar.ts";
 import type { CellValue } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { CellParameter } from "../record/record.ts";
 
@@ -43,7 +44,7 @@ function fromIso(text: string): number | undefined {
 
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 const LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-const daysOf = (year: number, month: number): number => (month === 2 && isLeap(year) ? 29 : LENGTHS[month - 1]!);
+const daysOf = (year: number, month: number): number => (month === 2 && isLeap(year) ? 29 : itemAt(LENGTHS, month - 1));
 
 /** Day number of a date of the Gregorian calendar; 1 January 2000 is 36526. */
 function dayNumber(year: number, month: number, day: number): number {

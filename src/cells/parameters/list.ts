@@ -1,5 +1,6 @@
 /** Lists of one part: a range with one value a cell, or one cell of text "2; 3.5; 2". */
 import { type CellValue, isBlank } from "../../units/cell.ts";
+import { firstOf } from "../../units/certain.ts";
 import { type Degrees, degrees, type Millimeters } from "../../units/quantity.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { ListParameter, ReadContext } from "../record/record.ts";
@@ -90,7 +91,7 @@ export function anglePerBend(flanges: readonly Millimeters[], angles: readonly D
   const bends = flanges.length - 1;
   if (bends === 0 && angles.some((angle) => angle !== 0))
     throw wrong("flanges", "two or more where a bend angle is given", "1 of them", ONE_FLANGE);
-  if (angles.length === 1) return Array.from({ length: bends }, () => angles[0]!);
+  if (angles.length === 1) return Array.from({ length: bends }, () => firstOf(angles));
   if (angles.length !== bends)
     throw wrong(
       "bend_angles",

@@ -15,13 +15,16 @@ import { bareGauge, DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length
 type Read = string | number | readonly number[] | CellValue | undefined;
 const MOST_ITEMS = 100; // no part of this trade has more bends; a longer list is a slip
 
-export function readCell(
-  cell: CellValue,
-  column: Column,
-  size: number | undefined,
-  label: string,
-  system: UnitSystem,
-): Read {
+/** Where a cell stands: its column, the size of the header's own unit, how a refusal names it. */
+interface Place {
+  readonly column: Column;
+  readonly size: number | undefined;
+  readonly label: string;
+  readonly system: UnitSystem;
+}
+
+export function readCell(cell: CellValue, place: Place): Read {
+  const { column, label } = place;
   if (isBlank(cell) || (column.optional && cell === 0 && noZero(column))) {
     if (column.optional) return undefined;
     throw wrong(label, "given", cell);
@@ -34,12 +37,12 @@ export function readCell(
       return kept(String(cell).trim(), column, label, cell);
     case "thickness":
       if (typeof cell === "string" && namesGauge(cell)) return cell.trim();
-      return lengthUpTo(THICKEST, "thickness", cell, size, column, label, system);
+      return lengthUpTo(THICKEST, "thickness", cell, place);
     case "lengths":
     case "angles":
-      return list(cell, label).map((item) => one(item, quantityOf(column.kind), size, column, label, system));
+      return list(cell, label).map((item) => one(item, quantityOf(column.kind), place));
     default:
-      return one(cell, column.kind, size, column, label, system);
+      return one(cell, column.kind, place);
   }
 }
 
@@ -58,30 +61,14 @@ function list(cell: CellValue, label: string): CellValue[] {
   return items;
 }
 
-const one = (
-  cell: CellValue,
-  kind: FigureKind,
-  size: number | undefined,
-  column: Column,
-  label: string,
-  system: UnitSystem,
-): number =>
-  kind === "length"
-    ? lengthUpTo(LONGEST, "length", cell, size, column, label, system)
-    : figure(cell, kind, size, column, label, system);
+const one = (cell: CellValue, kind: FigureKind, place: Place): number =>
+  kind === "length" ? lengthUpTo(LONGEST, "length", cell, place) : figure(cell, kind, place);
 
 /** A length that no sheet of this trade has is a slip, most often a fraction that has become a date. */
-function lengthUpTo(
-  longest: Millimeters,
-  noun: string,
-  cell: CellValue,
-  size: number | undefined,
-  column: Column,
-  label: string,
-  system: UnitSystem,
-): number {
-  const value = figure(cell, "length", size, column, label, system);
-  const gauge = noun === "thickness" ? bareGauge(cell, isInches(size, system) ? "in" : "mm") : undefined;
+function lengthUpTo(longest: Millimeters, noun: string, cell: CellValue, place: Place): number {
+  const value = figure(cell, "length", place);
+  const { label } = place;
+  const gauge = noun === "thickness" ? bareGauge(cell, isInches(place) ? "in" : "mm") : undefined;
   if (gauge) throw wrong(label, "a thickness with its unit", cell, gauge);
   if (value > longest || (noun === "thickness" && value <= 0))
     throw wrong(
@@ -94,22 +81,15 @@ function lengthUpTo(
 }
 
 /** A header's own unit comes before the call's. */
-const isInches = (size: number | undefined, system: UnitSystem): boolean =>
-  size === undefined ? system === "in" : size === MM_PER_INCH;
+const isInches = ({ size, system }: Place): boolean => (size === undefined ? system === "in" : size === MM_PER_INCH);
 
 type FigureKind = "number" | "seconds" | QuantityKind;
 
-function figure(
-  cell: CellValue,
-  kind: FigureKind,
-  size: number | undefined,
-  column: Column,
-  label: string,
-  system: UnitSystem,
-): number {
+function figure(cell: CellValue, kind: FigureKind, place: Place): number {
+  const { column, label } = place;
   if (kind === "angle" && isSeveralAngles(cell))
     throw wrong(label, column.rule?.words ?? "an angle", cell, ANGLES_HINT);
-  const value = readFigure(cell, kind, size, system);
+  const value = readFigure(cell, kind, place);
   if (value === "ambiguous")
     throw wrong(label, column.rule?.words ?? "a number", cell, "write 1234 or 1.234: the comma could mean either");
   if (typeof value !== "number" || !Number.isFinite(value)) throw wrong(label, column.rule?.words ?? "a number", cell);
@@ -121,12 +101,7 @@ function kept<T>(value: T, { rule }: Column, label: string, cell: CellValue): T 
   return value;
 }
 
-function readFigure(
-  cell: CellValue,
-  kind: FigureKind,
-  size: number | undefined,
-  system: UnitSystem,
-): number | "ambiguous" | undefined {
+function readFigure(cell: CellValue, kind: FigureKind, { size, system }: Place): number | "ambiguous" | undefined {
   if (typeof cell === "boolean") return undefined;
   const plain = typeof cell === "string" ? parseNumber(cell.replace(kind === "angle" ? DEGREE_SIGN : "", "")) : cell;
   // A length typed with its own unit keeps it, whatever the header says.

@@ -3,6 +3,7 @@
  * missing columns named, unknown ones ignored. A wrong cell is named by table, row and column with the rule.
  */
 import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Columns, findColumn, type Row } from "./column.ts";
@@ -73,7 +74,7 @@ export function readRows<C extends Columns>(
     !isBlank(cells[said]) && places.every(({ index }) => index <= 0 || index === said || isBlank(cells[index]));
   const rows: (Row<C> | WrongRow<C>)[] = [];
   for (let i = 1; i < matrix.length; i++) {
-    const cells = matrix[i]!;
+    const cells = itemAt(matrix, i);
     // Older builds of Excel pass the blanks of a range as 0, and a row of nothing but 0 is no part, tool or sheet.
     if (places.every(({ index }) => index < 0 || isBlank(cells[index] || null))) continue;
     if (said > 0 && onlySays(cells)) continue;
@@ -81,7 +82,7 @@ export function readRows<C extends Columns>(
     try {
       for (const { key, column, index, size } of places) {
         const label = `${place(i + 1)} column "${column.headers[0]}"`;
-        row[key] = index < 0 ? undefined : readCell(cells[index] ?? null, column, size, label, system);
+        row[key] = index < 0 ? undefined : readCell(cells[index] ?? null, { column, size, label, system });
       }
       rows.push(row as Row<C>);
     } catch (problem) {

@@ -13,13 +13,13 @@ const MOST = 8; // tables of a kind that stay known: more than one workbook asks
  * changes nothing but time.
  */
 export function remembered<T>(read: Read<T>): Read<T> {
-  let asked: { given: CellMatrix; name: string; context: ReadContext } | undefined;
-  const known = remember(MOST, (_: string): T => read(asked!.given, asked!.name, asked!.context));
+  let asked: Parameters<Read<T>>;
+  const known = remember(MOST, (_: string): T => read(...asked));
   return (given, name, context) => {
     // JSON has no word for a number that is none: such a range is read every time, and refused.
     if (!given.every((row) => row.every((cell) => typeof cell !== "number" || Number.isFinite(cell))))
       return read(given, name, context);
-    asked = { given, name, context };
+    asked = [given, name, context];
     const { system, materials, headerRow } = context;
     return known(`${name} ${system} ${headerRow} ${contentId(materials)} ${JSON.stringify(given)}`);
   };

@@ -15,17 +15,17 @@ interface SpillColumn {
 }
 type SpillColumns = readonly SpillColumn[];
 
-const column = (header: string, kind: SpillKind): SpillColumn => ({ header, kind });
+const column = <H extends string>(header: H, kind: SpillKind) => ({ header, kind });
 /** Behind the figures of every spill with one row a line: what is wrong with that row, in the one grammar; else "". */
 const MESSAGE = column("Message", "text");
 
 /** Item and figure, for a spill that sums up. */
-const SUMMARY: SpillColumns = [
+const SUMMARY = [
   column("Item", "text"),
   column("Value", "number"),
   column("Unit", "text"),
   column("Note", "text"),
-];
+] as const satisfies SpillColumns;
 
 export const SPILLS = {
   "BILL.BLANKS": [
@@ -279,6 +279,7 @@ export const SPILLS = {
   ],
 } as const satisfies Record<string, SpillColumns>;
 export type SpillName = keyof typeof SPILLS;
+type Header<N extends SpillName> = (typeof SPILLS)[N][number]["header"];
 
 export const headers = (name: SpillName): string[] => SPILLS[name].map(({ header }) => header);
 
@@ -290,15 +291,19 @@ export const headerRow = (name: SpillName, system: UnitSystem): string[] =>
   });
 
 /** A row by its headers; figures in internal units, hours and minutes as they are. What is left out is "". */
-export type SpillRow = Readonly<Record<string, CellValue | undefined>>;
+export type SpillRow<N extends SpillName> = { readonly [H in Header<N>]?: CellValue | undefined };
 
 /** The finished block: header row and rows, figures in the call's unit system. */
-export function spill(name: SpillName, rows: readonly SpillRow[], system: UnitSystem): CellMatrix {
+export function spill<N extends SpillName>(name: N, rows: readonly SpillRow<N>[], system: UnitSystem): CellMatrix {
   const columns: SpillColumns = SPILLS[name];
   return [headerRow(name, system), ...rows.map((row) => columns.map((column) => written(row, column, system)))];
 }
 
-function written(row: SpillRow, { header, kind }: SpillColumn, system: UnitSystem): CellValue {
+function written(
+  row: { readonly [header: string]: CellValue | undefined },
+  { header, kind }: SpillColumn,
+  system: UnitSystem,
+): CellValue {
   const value = row[header];
   if (value === undefined || value === null) return "";
   return typeof value === "number" && kind in SCALES ? fromInternal(value, kind as QuantityKind, system) : value;

@@ -49,7 +49,7 @@ function asRecord(row: Row<typeof STRIP_COLUMNS>, name: string, context: ReadCon
   });
   if (row.force !== undefined && row.width === undefined)
     throw wrong(label("Strip width"), "given where there is a peak force", null);
-  const perLength = row.force === undefined ? undefined : row.force / row.width!;
+  const perLength = row.force === undefined || row.width === undefined ? undefined : row.force / row.width;
   const opened = row.loadedAngle === undefined ? undefined : row.loadedAngle - row.bendAngle;
   return {
     material: material.name,

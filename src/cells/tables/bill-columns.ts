@@ -48,3 +48,7 @@ export const BILL_COLUMNS = {
   firstArticle: { headers: ["First article"], kind: "text", optional: true, rule: oneOf("yes", "no") },
   accepted: { headers: ["Accepted"], kind: "text", optional: true },
 } as const satisfies Columns;
+
+/** What these columns are called first. */
+export const billTitles = (...keys: (keyof typeof BILL_COLUMNS)[]): string[] =>
+  keys.map((key) => BILL_COLUMNS[key].headers[0]);

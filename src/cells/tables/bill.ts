@@ -49,10 +49,10 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     throw wrong(label("Hole diameter"), "given where there are holes", null);
   if (notches > 0 && row.notchPath === undefined)
     throw wrong(label("Notch path"), "given where there are notches", null);
-  if (row.width === undefined && row.crossFlanges === undefined)
-    throw wrong(label("Width"), 'given, or "Cross flanges" for a part bent in both directions', null);
   const base = (flanges: readonly number[]) => mm(Math.max(...flanges));
-  const width = row.width === undefined ? base(row.crossFlanges!) : mm(row.width);
+  const width = row.width === undefined ? row.crossFlanges && base(row.crossFlanges) : mm(row.width);
+  if (width === undefined)
+    throw wrong(label("Width"), 'given, or "Cross flanges" for a part bent in both directions', null);
   const strip = (
     flanges: readonly number[],
     given: readonly number[] | undefined,
@@ -97,7 +97,7 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     finish: row.finish ?? "",
     spares: row.spares ?? 0,
     area: row.area ?? "",
-    due: isBlank(row.due) ? undefined : readDue(row.due!, label("Due")),
+    due: isBlank(row.due) ? undefined : readDue(row.due, label("Due")),
     wantsCertificate: row.certificate?.toLowerCase() === "yes",
     isNew: row.newPart?.toLowerCase() === "yes",
     wantsFirstArticle: row.firstArticle?.toLowerCase() === "yes",

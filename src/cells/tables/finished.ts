@@ -17,12 +17,9 @@ const FINISHED_COLUMNS = {
 } as const satisfies Columns;
 
 type FinishedRow = Row<typeof FINISHED_COLUMNS>;
+type Recorded = FinishedRow & { readonly recorded: number };
 
-const asFinished = (
-  { row, part, station, estimated, own }: FinishedRow,
-  recorded: number,
-  count: number,
-): FinishedWork => ({
+const asFinished = ({ row, part, station, estimated, recorded, own }: Recorded, count: number): FinishedWork => ({
   part: part ?? "",
   station,
   estimated: seconds(estimated / (own ?? 1)),
@@ -31,12 +28,12 @@ const asFinished = (
 });
 
 /** A row without recorded minutes is of work that waits for them. */
-const isWaiting = ({ recorded }: FinishedRow): boolean => recorded === undefined;
+const isRecorded = (row: FinishedRow): row is Recorded => row.recorded !== undefined;
 
 /** Rows of the range that wait, the header is row 1. */
 export const waitingRows = (given: CellMatrix, { system }: Pick<ReadContext, "system">): number[] =>
   readTable(given, FINISHED_COLUMNS, "finished", system)
-    .filter(isWaiting)
+    .filter((row) => !isRecorded(row))
     .map(({ row }) => row);
 
 const FINISHED = anyTable(
@@ -52,7 +49,7 @@ export const finished = (): TableParameter<FinishedWork[]> => ({
   read: (given, name, context) => {
     if (isEmptyRange(given)) throw wrong(name, "given", null);
     return FINISHED.read(given, name, context)
-      .filter((row) => !isWaiting(row))
-      .map((row, i) => asFinished(row, row.recorded!, i + 1));
+      .filter(isRecorded)
+      .map((row, i) => asFinished(row, i + 1));
   },
 });

@@ -16,7 +16,7 @@ export const MARK_COLUMNS = {
   pinned: { headers: ["Pinned"], kind: "text", optional: true },
 } as const satisfies Columns;
 
-export interface ReadMarks {
+interface ReadMarks {
   /** By the row of the bill, the header being row 1. */
   readonly marks: ReadonlyMap<number, Marks>;
   /** Marks that nobody understands, a sentence each; the others count. */

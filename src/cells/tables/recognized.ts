@@ -1,6 +1,7 @@
 /** Tells a table of the shop by its header row, whatever argument or sheet it stands in. */
 import { TABLES, type TableName } from "../../bill/nouns/shop.ts";
 import type { CellValue } from "../../units/cell.ts";
+import { entryOf } from "../../units/certain.ts";
 import { PROPERTY_HEADERS } from "../parameters/read-data.ts";
 
 /** Any one of the words of each entry must stand in the header, and none of `lacks`; units in brackets do not count. */
@@ -79,7 +80,7 @@ const WORDS = new Map(
 );
 
 export function fitsHeader(name: TableName | "bill", titles: ReadonlySet<string>): boolean {
-  const { has, lacks } = WORDS.get(name)!;
+  const { has, lacks } = entryOf(WORDS, name);
   return has.every((any) => any.some((word) => titles.has(word))) && !lacks.some((word) => titles.has(word));
 }
 

@@ -2,7 +2,7 @@
 import type { Waterjet } from "../../bill/nouns/machines.ts";
 import { seconds } from "../../calc/time/seconds.ts";
 import { QUALITY } from "../../data/jet-rules.ts";
-import type { GramsPerMinute, Megapascals, Millimeters, MillimetersPerMinute } from "../../units/quantity.ts";
+import { gramsPerMinute, type Millimeters, type MillimetersPerMinute, megapascals, mm } from "../../units/quantity.ts";
 import { between, type Columns, notNegative, positive, type Row } from "../parameters/read-table.ts";
 import { anyTable } from "../parameters/shop-table.ts";
 
@@ -25,10 +25,10 @@ const asWaterjet = (row: Row<typeof WATERJET_COLUMNS>): Waterjet => ({
   name: row.name,
   cut: {
     quality: row.quality,
-    pressure: row.pressure as Megapascals,
-    orifice: row.orifice as Millimeters,
-    abrasiveRate: row.abrasiveRate as GramsPerMinute,
-    nozzleDiameter: row.nozzleDiameter as Millimeters,
+    pressure: megapascals(row.pressure),
+    orifice: mm(row.orifice),
+    abrasiveRate: gramsPerMinute(row.abrasiveRate),
+    nozzleDiameter: mm(row.nozzleDiameter),
   },
   highestFeed: row.highestFeed as MillimetersPerMinute,
   pierceTime: seconds(row.pierceTime),

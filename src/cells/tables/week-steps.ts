@@ -103,7 +103,7 @@ export function openSteps(rows: readonly WeekRow[]): { readonly jobs: readonly O
   for (const own of parts.values()) {
     const inOrder = [...own].sort((a, b) => rankOf(a) - rankOf(b));
     const last = inOrder.findLastIndex(({ isDone, isStarted }) => isDone || isStarted);
-    const from = last < 0 ? 0 : inOrder[last]!.isDone ? last + 1 : last;
+    const from = inOrder[last]?.isDone ? last + 1 : Math.max(last, 0);
     inOrder.slice(from).forEach((row, i) => {
       const { job, isRush: _, isDone: __, ...step } = row;
       steps.push({ ...step, job: names.indexOf(job), after: i === 0 ? [] : [steps.length - 1] });

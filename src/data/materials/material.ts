@@ -1,13 +1,14 @@
 /** What the project knows about one material. Every figure is a Fact: value, unit as published, mark, source. */
 import type { Millimeters } from "../../units/quantity.ts";
 import type { Fact } from "../fact.ts";
+import type { AluminumTemper } from "../minimum-radii.ts";
 
 /** Which gauge series a bare gauge number means for this material. */
 export type GaugeSeries = "steel" | "galvanized" | "stainless" | "aluminum";
 
 /** Which published least radius applies; the tables stand in minimum-radius.ts. */
 export type RadiusRule =
-  | { readonly table: "aluminum"; readonly row: string; readonly mark: "read" | "memory" }
+  | { readonly table: "aluminum"; readonly row: AluminumTemper; readonly mark: "read" | "memory" }
   | { readonly table: "ASTM A6"; readonly multiple: number; readonly mark: "read" | "memory" }
   | { readonly table: "DIN 6935" }
   | { readonly table: "given"; readonly multiple: number; readonly source: string };

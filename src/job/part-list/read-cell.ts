@@ -169,7 +169,7 @@ function checked(cell: CellValue, { key, shop, materials }: CellContext): void {
       if (/^galv(?:ani[sz]ed)?\.?$/i.test(String(cell)))
         throw new Doubt("unknown material", 'names no grade; galvanized sheet is "A653 CS"');
     } else if (key === "due") readDue(cell, "cell");
-    else readCell(cell, BILL_COLUMNS[key], undefined, "cell", shop);
+    else readCell(cell, { column: BILL_COLUMNS[key], size: undefined, label: "cell", system: shop });
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;
     throw new Doubt(key === "material" ? "unknown material" : "not allowed", sentenceOf(problem));

@@ -33,7 +33,7 @@ const PUNCH_SHOWN = 0.6; // of the height of the rest: enough of the punch to kn
 /** Before the stroke: how the sheet lies at the gauge. Throws Refusal on an impossible part, tools or bend numbers. */
 export function drawAtGauge(pictured: PicturedHit, system: UnitSystem, frame = FRAME): Drawn {
   const { part, press, finished, hit, springback, name, stop } = pictured;
-  const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "flat");
+  const { part: sheet, tools } = poseAtHit({ part, press, finished, hit, springback }, "flat");
   const { ink, scale } = fitted(frame, frame.largest ?? LARGEST, (scale) => {
     const { ink, die, tip } = drawTools({ sheet, tools, scale, isGaugeShown: true });
     if (stop !== undefined) {
@@ -55,7 +55,7 @@ export function drawAtGauge(pictured: PicturedHit, system: UnitSystem, frame = F
 /** At the bottom of the stroke, with the least gap between the sheet and what is above it. Throws as the other one. */
 export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame = FRAME): Drawn {
   const { part, press, finished, hit, springback, turnedTo, name, drawn, obstacle } = pictured;
-  const { part: sheet, tools } = poseAtHit(part, press, finished, hit, springback, "loaded");
+  const { part: sheet, tools } = poseAtHit({ part, press, finished, hit, springback }, "loaded");
   const tip = Math.min(...tools.punch.map(([, y]) => y));
   const least = leastGap(sheet, [tools.punch, tools.ram], tip, part.thickness);
   const { angle } = part.bends[hit.bend - 1]!;

@@ -1,6 +1,6 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { CellValue } from "../../units/cell.ts";
-import { firstOf, itemAt } from "../../units/certain.ts";
+import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { functionName } from "../formula/function-name.ts";
 import type { Parsed } from "../formula/parse.ts";
 import { Compiler } from "./compile.ts";
@@ -37,7 +37,7 @@ function snapping(
 ): Code {
   const left = compiler.single(firstOf(tree.arguments), array, []);
   const right = compiler.single(itemAt(tree.arguments, 1), array, []);
-  const operate = binaryOperators[tree.operator]!;
+  const operate = entryOf({ get: (sign: string) => binaryOperators[sign] }, tree.operator);
   const snapped = (a: CellValue, b: CellValue): CellValue => {
     const result = operate(a, b);
     return typeof result === "number" && typeof a === "number" && typeof b === "number" && cancels(result, a, b)

@@ -98,10 +98,12 @@ export function compileTable(compiler: Compiling, text: string): ReferenceCode {
     : compiler.grid.tableAt(compiler.sheet, compiler.row, compiler.column);
   if (!table) return { code: () => REF };
   const columns = parsed.columns ?? [];
-  const [from, to = from] = columns.map((name) => columnOf(table, name));
-  if (columns.length > 0 && (from === undefined || to === undefined)) return { code: () => REF };
-  const left = table.left + Math.min(from ?? 0, to ?? 0);
-  const right = columns.length > 0 ? table.left + Math.max(from!, to!) : table.right;
+  const places = columns.flatMap((name) => columnOf(table, name) ?? []);
+  if (places.length < columns.length) return { code: () => REF };
+  const [left, right] =
+    places.length > 0
+      ? [table.left + Math.min(...places), table.left + Math.max(...places)]
+      : [table.left, table.right];
   const sections = (parsed.sections ?? []).map((section) => section.toLowerCase());
   const dataTop = table.top + table.headerRows;
   const dataBottom = table.bottom - table.totalsRows;

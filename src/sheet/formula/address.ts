@@ -20,7 +20,7 @@ export function parseCell(text: string): { readonly row: number; readonly column
   const match = /^\$?([A-Za-z]{1,3})\$?([1-9]\d{0,6})$/.exec(text);
   if (!match) return undefined;
   const row = Number(match[2]) - 1;
-  const column = columnNumber(match[1]!);
+  const column = columnNumber(match[1] ?? "");
   return row <= 1_048_575 && column <= 16_383 ? { row, column } : undefined;
 }
 

@@ -66,7 +66,7 @@ export function formulaKey(text: string, row: number, column: number): FormulaKe
     else if (code === 91) piece = text.slice(at, bracketEnd(text, at));
     else if (code === 35) piece = matchAt(ERROR, text, at);
     else if (isRunCode(code)) {
-      piece = matchAt(RUN, text, at)!;
+      piece = matchAt(RUN, text, at) ?? "";
       const next = text.charCodeAt(at + piece.length);
       const digit = (code >= 48 && code <= 57) || code === 46;
       if (digit) {

@@ -31,8 +31,7 @@ function prepare(tokens: readonly Token[]): Omit<Parsed, "tree"> & { tokens: Tok
   /** Where each open parenthesis stands, and whether LAMBDA opened it. */
   const open: { at: number; lambda: boolean }[] = [];
   let closes: { from: number; to: number } | undefined;
-  for (let i = 0; i < tokens.length; i++) {
-    const token = tokens[i]!;
+  for (let i = 0, token = tokens[0]; token; token = tokens[++i]) {
     const next = tokens[i + 1];
     if (token.type === "context" || token.type === "context_quote") {
       const after = tokens[i + 2];

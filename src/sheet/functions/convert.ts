@@ -196,48 +196,56 @@ const METRIC = new Set([
   "K",
   "kel",
 ]);
-const PREFIXES: Readonly<Record<string, number>> = {
-  Y: 24,
-  Z: 21,
-  E: 18,
-  P: 15,
-  T: 12,
-  G: 9,
-  M: 6,
-  k: 3,
-  h: 2,
-  da: 1,
-  e: 1,
-  d: -1,
-  c: -2,
-  m: -3,
-  u: -6,
-  n: -9,
-  p: -12,
-  f: -15,
-  a: -18,
-  z: -21,
-  y: -24,
-};
-const BINARY: Readonly<Record<string, number>> = { ki: 10, Mi: 20, Gi: 30, Ti: 40, Pi: 50, Ei: 60, Zi: 70, Yi: 80 };
+const PREFIXES = new Map(
+  Object.entries({
+    Y: 24,
+    Z: 21,
+    E: 18,
+    P: 15,
+    T: 12,
+    G: 9,
+    M: 6,
+    k: 3,
+    h: 2,
+    da: 1,
+    e: 1,
+    d: -1,
+    c: -2,
+    m: -3,
+    u: -6,
+    n: -9,
+    p: -12,
+    f: -15,
+    a: -18,
+    z: -21,
+    y: -24,
+  }),
+);
+const BINARY = new Map(Object.entries({ ki: 10, Mi: 20, Gi: 30, Ti: 40, Pi: 50, Ei: 60, Zi: 70, Yi: 80 }));
 
 interface Unit {
   readonly quantity: number;
   readonly factor: number;
 }
 
+const UNITS = new Map(
+  QUANTITIES.flatMap((units, quantity) =>
+    Object.entries(units).map(([name, factor]): [string, Unit] => [name, { quantity, factor }]),
+  ),
+);
+
 function unitOf(name: string): Unit | undefined {
-  const plain = QUANTITIES.findIndex((units) => Object.hasOwn(units, name));
-  if (plain >= 0) return { quantity: plain, factor: QUANTITIES[plain]![name]! };
+  const plain = UNITS.get(name);
+  if (plain) return plain;
   for (const length of [2, 1]) {
     const [prefix, base] = [name.slice(0, length), name.slice(length)];
-    const quantity = QUANTITIES.findIndex((units) => Object.hasOwn(units, base));
-    if (quantity < 0 || !METRIC.has(base)) continue;
+    const unit = METRIC.has(base) ? UNITS.get(base) : undefined;
+    if (!unit) continue;
+    const binary = base === "bit" || base === "byte" ? BINARY.get(prefix) : undefined;
+    if (binary !== undefined) return { ...unit, factor: unit.factor * 2 ** binary };
     const power = /(?:m\^?2|m\^?3)$/.test(base) ? Number(base.slice(-1)) : 1;
-    if (Object.hasOwn(BINARY, prefix) && (base === "bit" || base === "byte"))
-      return { quantity, factor: QUANTITIES[quantity]![base]! * 2 ** BINARY[prefix]! };
-    if (Object.hasOwn(PREFIXES, prefix))
-      return { quantity, factor: QUANTITIES[quantity]![base]! * 10 ** (PREFIXES[prefix]! * power) };
+    const decimal = PREFIXES.get(prefix);
+    if (decimal !== undefined) return { ...unit, factor: unit.factor * 10 ** (decimal * power) };
   }
   return undefined;
 }

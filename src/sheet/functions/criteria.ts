@@ -1,4 +1,5 @@
 import { CellError, type CellValue, ERROR_CODES, type ErrorCode } from "../../units/cell.ts";
+import { entryOf } from "../../units/certain.ts";
 import { compareValues, sameText } from "../evaluate/compare.ts";
 import { textNumber } from "../evaluate/text-number.ts";
 import { errorOf } from "../evaluate/value.ts";
@@ -57,13 +58,13 @@ export function criterion(given: CellValue): Test {
   }
   const limit = wanted ?? rest;
   if (limit instanceof CellError) return () => false;
-  const holds = ORDER[operator]!;
+  const holds = entryOf(ORDER, operator);
   return (value) => typeof value === typeof limit && value !== null && holds(compareValues(value, limit));
 }
 
-const ORDER: Readonly<Record<string, (order: number) => boolean>> = {
-  "<": (order) => order < 0,
-  ">": (order) => order > 0,
-  "<=": (order) => order <= 0,
-  ">=": (order) => order >= 0,
-};
+const ORDER: ReadonlyMap<string, (order: number) => boolean> = new Map([
+  ["<", (order: number) => order < 0],
+  [">", (order: number) => order > 0],
+  ["<=", (order: number) => order <= 0],
+  [">=", (order: number) => order >= 0],
+]);

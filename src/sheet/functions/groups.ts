@@ -37,12 +37,11 @@ export function groupsOf(lines: readonly Line[], level: number, atOnce: boolean)
   });
 }
 
-interface GroupOrder {
-  /** A column of the keys, or of the values behind them. */
-  readonly key: number | undefined;
-  readonly value: number | undefined;
-  readonly order: 1 | -1;
-}
+/** By a column of the keys, or of the values behind them. */
+type GroupOrder = { readonly order: 1 | -1 } & (
+  | { readonly key: number; readonly value: undefined }
+  | { readonly key: undefined; readonly value: number }
+);
 
 /** The columns to sort by, from 1, keys before values, negative ones downwards; unsaid, the keys. */
 export function ordersOf(given: CellMatrix | undefined, fields: number, values: number): GroupOrder[] {
@@ -67,7 +66,7 @@ export function inOrder(
   const nested = groups.some((group) => group.groups !== undefined);
   const here = orders.filter(({ key }) => key === undefined || key === level || (!nested && key > level));
   const rows = groups.map((group): CellValue[] =>
-    here.map(({ key, value }) => (value === undefined ? itemAt(group.keys, key!) : summary(group, value))),
+    here.map(({ key, value }) => (value === undefined ? itemAt(group.keys, key) : summary(group, value))),
   );
   const numbered = rows.map((_, i) => [i]);
   const sorted = sortRows(

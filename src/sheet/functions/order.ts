@@ -1,4 +1,5 @@
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { compareText } from "../evaluate/compare.ts";
 
 // Sorting puts numbers before text, then truth values, then errors; empty cells come last in either direction.
@@ -34,7 +35,7 @@ export function sortRows(rows: CellMatrix, keys: readonly SortKey[]): CellMatrix
     }
     return a - b;
   });
-  return positions.map((i) => rows[i]!);
+  return positions.map((i) => itemAt(rows, i));
 }
 
 /** The same for rows that count as the same: letters by any case, an empty cell as 0. */

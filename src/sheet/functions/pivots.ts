@@ -3,6 +3,7 @@
  * it reads the table as it was last refreshed, so the answer is a cell of it; what its parts do not say keeps Excel's value.
  */
 import { CellError, type CellValue } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { keep } from "../evaluate/keep.ts";
 import type { Pivot, PivotAxis } from "../evaluate/pivot.ts";
@@ -62,7 +63,9 @@ export const pivots: readonly WorksheetFunction[] = [
       const row = lineOf(pivot.rows, asked, parts(pivot.rows) ? data : undefined);
       const column = lineOf(pivot.columns, asked, parts(pivot.columns) ? data : undefined);
       if (row < 0 || column < 0)
-        return [...asked.keys()].every((i) => pivot.fields[i]!.isText) ? REF : unsure("of an item that is not found");
+        return [...asked.keys()].every((i) => itemAt(pivot.fields, i).isText)
+          ? REF
+          : unsure("of an item that is not found");
       const found = frame.grid.cell(at.sheet, pivot.dataTop + row, pivot.dataLeft + column);
       return found === null ? unsure("of a figure that is blank") : found;
     },

@@ -1,3 +1,4 @@
+import { firstOf, itemAt } from "../../units/certain.ts";
 import type { Program } from "./regex-program.ts";
 
 /** Where a match and its groups begin and end; -1 for a group that took no part. */
@@ -64,6 +65,6 @@ export function* allMatches(program: Program, text: string): Generator<Match> {
     const match = matchFrom(program, text, at);
     if (!match) return;
     yield match;
-    at = match[1]! > match[0]! ? match[1]! : match[1]! + 1;
+    at = Math.max(itemAt(match, 1), firstOf(match) + 1);
   }
 }

@@ -106,7 +106,7 @@ class PatternCompiler {
     const match = /^(?:[*+?]|\{(\d{1,4})(?:(,)(\d{0,4}))?\})/.exec(this.pattern.slice(this.at, this.at + 12));
     if (!match) return;
     this.at += match[0].length;
-    const sign = match[0][0]!;
+    const sign = match[0].charAt(0);
     const least = sign === "{" ? Number(match[1]) : sign === "+" ? 1 : 0;
     const most =
       sign === "?"
@@ -156,7 +156,7 @@ class PatternCompiler {
   }
 
   private atom(): void {
-    const char = this.pattern[this.at]!;
+    const char = this.pattern.charAt(this.at);
     if (char === "(") this.group();
     else if (char === "[") this.add({ kind: "char", test: this.bracket() });
     else if (char === "\\") this.escape();
@@ -208,10 +208,10 @@ class PatternCompiler {
   /** The character behind a backslash. */
   private escapedCode(): number {
     const rest = this.pattern.slice(this.at + 1, this.at + 10);
-    const hex = /^x(?:([0-9A-Fa-f]{2})|\{([0-9A-Fa-f]{1,4})\})/.exec(rest);
+    const hex = /^x(?:[0-9A-Fa-f]{2}|\{[0-9A-Fa-f]{1,4}\})/.exec(rest);
     if (hex) {
       this.at += 1 + hex[0].length;
-      return Number.parseInt(hex[1] ?? hex[2]!, 16);
+      return Number.parseInt(hex[0].replace(/[x{]/g, ""), 16);
     }
     this.at += 2;
     const char = rest[0] ?? fail(VALUE);
@@ -241,7 +241,7 @@ class PatternCompiler {
       if (this.at >= this.pattern.length) fail(VALUE);
       const named = /^\[:(\^?)([a-z]+):\]/.exec(this.pattern.slice(this.at, this.at + 16));
       if (named) {
-        const test = NAMED[named[2]!] ?? fail(VALUE);
+        const test = NAMED[named[2] ?? ""] ?? fail(VALUE);
         tests.push(named[1] ? not(test) : test);
         this.at += named[0].length;
         continue;

@@ -1,4 +1,5 @@
 import type { CellError, CellMatrix } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { NA, VALUE } from "../evaluate/value.ts";
 import { define, fail } from "./define.ts";
@@ -23,7 +24,7 @@ function program(pattern: string, sensitivity: number): Program {
 }
 
 const group = (text: string, match: Match, n: number): string =>
-  match[2 * n]! < 0 ? "" : text.slice(match[2 * n], match[2 * n + 1]);
+  itemAt(match, 2 * n) < 0 ? "" : text.slice(match[2 * n], match[2 * n + 1]);
 
 /** REGEXEXTRACT: the first match, all of them (1), or the groups of the first (2), side by side. */
 function extract(text: string, pattern: string, mode: number, sensitivity: number): string | CellError | CellMatrix {
@@ -63,7 +64,7 @@ function replaced(text: string, pattern: string, replacement: string, occurrence
   let at = 0;
   for (const match of chosen) {
     out += text.slice(at, match[0]) + replacementFor(replacement, text, match, steps.groups);
-    at = match[1]!;
+    at = itemAt(match, 1);
     if (out.length > LONGEST) fail(VALUE);
   }
   return out + text.slice(at);

@@ -63,7 +63,7 @@ function fillFraction(parts: readonly Piece[], digits: string): string {
   return parts
     .map((part) => {
       if (part.kind !== "digit") return part.kind === "text" ? part.text : "";
-      const digit = at < last || part.char === "0" ? digits[at]! : blank(part.char);
+      const digit = at < last || part.char === "0" ? digits.charAt(at) : blank(part.char);
       at++;
       return digit;
     })

@@ -15,8 +15,7 @@ const EPSILON = 1e-16;
 export function logGamma(x: number): number {
   if (x < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * x)) - logGamma(1 - x);
   const t = x - 1;
-  let sum = LANCZOS[0]!;
-  for (let i = 1; i < LANCZOS.length; i++) sum += LANCZOS[i]! / (t + i);
+  const sum = LANCZOS.reduce((so, coefficient, i) => so + coefficient / (t + i));
   const base = t + 607 / 128 + 0.5;
   return (t + 0.5) * Math.log(base) - base + Math.log(Math.sqrt(2 * Math.PI) * sum);
 }

@@ -206,7 +206,8 @@ export const statistics: readonly WorksheetFunction[] = [
     const counts = new Array<number>(limits.length + 1).fill(0);
     for (const v of numbersOf(frame, [data])) {
       const bin = order.find(({ limit }) => v <= limit);
-      counts[bin ? bin.i : limits.length]!++;
+      const at = bin ? bin.i : limits.length;
+      counts[at] = itemAt(counts, at) + 1;
     }
     return counts.map((n) => [n]);
   }),

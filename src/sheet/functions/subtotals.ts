@@ -1,5 +1,5 @@
 import { CellError, type CellValue } from "../../units/cell.ts";
-import { topLeft } from "../../units/certain.ts";
+import { foundIn, topLeft } from "../../units/certain.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { lift } from "../evaluate/lift.ts";
 import { areasOf, dereference, toMatrix } from "../evaluate/reference.ts";
@@ -62,7 +62,7 @@ function counted(frame: Frame, args: readonly Value[], skip: Skip): CellValue[][
 }
 
 function compute(frame: Frame, name: string, values: CellValue[][], extra: readonly Value[]): Value {
-  const fn = [...aggregates, ...statistics].find((f) => f.name === name)!;
+  const fn = foundIn([...aggregates, ...statistics], (f) => f.name === name);
   const body = fn.body as unknown as (frame: Frame, ...args: Value[]) => Value;
   if (values.length > 0) return body(frame, values, ...extra);
   return ["SUM", "COUNT", "COUNTA", "MAX", "MIN", "PRODUCT"].includes(name) ? 0 : body(frame, [[null]], ...extra);

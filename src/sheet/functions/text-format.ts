@@ -37,12 +37,11 @@ function numberValue(text: string, decimal: string, group: string): number | Cel
   const comma = group[0] ?? ",";
   let rest = text.replace(/\s/g, "");
   if (rest === "") return 0;
-  const percents = /%*$/.exec(rest)![0].length;
+  const percents = /%*$/.exec(rest)?.[0].length ?? 0;
   rest = rest.slice(0, rest.length - percents);
-  const parts = rest.split(point);
-  if (parts.length > 2) return VALUE;
-  if (parts[1]?.includes(comma)) return VALUE;
-  const number = textNumber(`${parts[0]!.replaceAll(comma, "")}${parts.length > 1 ? `.${parts[1]}` : ""}`);
+  const [whole = "", decimals, ...more] = rest.split(point);
+  if (more.length > 0 || decimals?.includes(comma)) return VALUE;
+  const number = textNumber(`${whole.replaceAll(comma, "")}${decimals === undefined ? "" : `.${decimals}`}`);
   return number === undefined ? VALUE : number / 100 ** percents;
 }
 

@@ -1,5 +1,6 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { CellError } from "../../units/cell.ts";
+import { topLeft } from "../../units/certain.ts";
 import { toText } from "../evaluate/coerce.ts";
 import type { Frame, WorksheetFunction } from "../evaluate/frame.ts";
 import { toMatrix } from "../evaluate/reference.ts";
@@ -91,7 +92,7 @@ export const textSplit: readonly WorksheetFunction[] = [
       );
       const width = Math.max(0, ...lines.map((line) => line.length));
       if (width === 0) return CALC;
-      const padding = pad === undefined ? NA : toMatrix(pad, frame)[0]![0]!;
+      const padding = pad === undefined ? NA : topLeft(toMatrix(pad, frame));
       return lines.map((line) => [...line, ...new Array<CellValue>(width - line.length).fill(padding)]) as CellMatrix;
     },
   ),

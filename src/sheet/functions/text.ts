@@ -67,7 +67,7 @@ function substitute(text: string, old: string, fresh: string, which: number | un
 
 /** A capital after everything that is not a letter, the rest small. */
 const proper = (text: string): string =>
-  text.toLowerCase().replace(/\p{L}+/gu, (word) => word[0]!.toUpperCase() + word.slice(1));
+  text.toLowerCase().replace(/\p{L}+/gu, (word) => word.charAt(0).toUpperCase() + word.slice(1));
 
 /** Letter by letter, like Windows: a letter without a capital of its own (ß) stays. */
 const upper = (text: string): string =>

@@ -13,16 +13,18 @@ interface Wildcard {
 type Piece = readonly (string | undefined)[];
 
 export function wildcard(pattern: string): Wildcard {
-  const pieces: (string | undefined)[][] = [[]];
+  let last: (string | undefined)[] = [];
+  const pieces = [last];
   for (let i = 0; i < pattern.length; i++) {
-    const char = pattern[i]!;
+    const char = pattern.charAt(i);
     const next = pattern[i + 1];
-    const last = pieces[pieces.length - 1]!;
     if (char === "~" && (next === "*" || next === "?" || next === "~")) {
       last.push(next);
       i++;
-    } else if (char === "*") pieces.push([]);
-    else last.push(char === "?" ? undefined : small(char));
+    } else if (char === "*") {
+      last = [];
+      pieces.push(last);
+    } else last.push(char === "?" ? undefined : small(char));
   }
   const [head = [], ...rest]: Piece[] = pieces;
   const tail = rest.pop();
@@ -50,7 +52,7 @@ const small = (char: string): string => {
 
 function standsAt(text: string, piece: Piece, at: number): boolean {
   if (at < 0 || at + piece.length > text.length) return false;
-  return piece.every((sign, i) => sign === undefined || sign === text[at + i] || sign === small(text[at + i]!));
+  return piece.every((sign, i) => sign === undefined || sign === text[at + i] || sign === small(text.charAt(at + i)));
 }
 
 function find(text: string, piece: Piece, from: number): number {

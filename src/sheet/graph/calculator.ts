@@ -247,7 +247,7 @@ export class Calculator {
   /** Evaluates once. Answers with the cell it has to wait for, if any. */
   private evaluate(cell: FormulaCell): FormulaCell | undefined {
     if ((++this.ticks & 1023) === 0) this.options.tick?.();
-    const template = cell.template!;
+    const template = cell.compiled;
     const { grid } = this;
     const frame = new Frame(grid, cell.sheet, cell.row, cell.column, cell.literals);
     if (template.dynamic) grid.record(cell);

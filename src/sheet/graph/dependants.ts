@@ -1,3 +1,4 @@
+import { firstOf } from "../../units/certain.ts";
 import type { Precedent } from "../evaluate/precedent.ts";
 import { LAST_COLUMN, LAST_ROW } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";
@@ -26,9 +27,10 @@ export class Dependants {
   constructor(sheets: readonly Sheet[], formulas: Iterable<FormulaCell>) {
     this.relative = new RelativeReaders(sheets);
     for (const group of byTemplateAndColumn(formulas)) {
-      if (group[0]!.template!.dynamic) for (const cell of group) this.dynamic.push(cell);
+      const { dynamic, precedents } = firstOf(group).compiled;
+      if (dynamic) for (const cell of group) this.dynamic.push(cell);
       if (group.length < WORTH_A_RULE) for (const cell of group) this.addNamed([cell], undefined);
-      else for (const precedent of group[0]!.template!.precedents) this.addGroup(group, precedent);
+      else for (const precedent of precedents) this.addGroup(group, precedent);
     }
   }
 
@@ -39,7 +41,7 @@ export class Dependants {
 
   /** One entry for all cells where they read the same, a rule where they read beside themselves, else one each. */
   private addGroup(group: readonly FormulaCell[], precedent: Precedent): void {
-    const first = group[0]!;
+    const first = firstOf(group);
     const sheet = precedent.sheet < 0 ? first.sheet : precedent.sheet;
     const [left, right] = [precedent.left, precedent.right].map((column, i) =>
       (i === 0 ? precedent.relativeLeft : precedent.relativeRight) ? column + first.column : column,
@@ -54,7 +56,7 @@ export class Dependants {
     const within = (): boolean =>
       rows.reduce((a, b) => Math.min(a, b)) + top >= 0 && rows.reduce((a, b) => Math.max(a, b)) + bottom <= LAST_ROW;
     const beside = inside && relativeTop && relativeBottom && top <= bottom && within();
-    if (beside && this.relative.add(first, sheet, left, right, top, bottom)) return;
+    if (beside && this.relative.add(first, sheet, { left, right, top, bottom })) return;
     for (const cell of group) this.addNamed([cell], precedent);
   }
 

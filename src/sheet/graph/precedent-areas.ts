@@ -14,8 +14,7 @@ export function precedentAreas(
   const precedents = cell.template?.precedents;
   if (precedents === undefined) return;
   const { row, column } = cell;
-  for (let i = 0; i < precedents.length; i++) {
-    const p = precedents[i]!;
+  for (const p of precedents) {
     if (only && p !== only) continue;
     const top = p.relativeTop ? wrap(p.top + row, LAST_ROW) : p.top;
     const bottom = p.relativeBottom ? wrap(p.bottom + row, LAST_ROW) : p.bottom;

@@ -1,3 +1,4 @@
+import { itemAt } from "../../units/certain.ts";
 import type { Area } from "../formula/address.ts";
 import type { FormulaCell } from "../workbook/formula-cell.ts";
 import type { Sheet } from "../workbook/sheet.ts";
@@ -24,8 +25,8 @@ export class RelativeReaders {
 
   constructor(private readonly sheets: readonly Sheet[]) {}
 
-  /** False when the neighborhood is too large for a rule. */
-  add(first: FormulaCell, sheet: number, left: number, right: number, from: number, to: number): boolean {
+  /** Rows of the neighborhood counted from the cell's own. False when it is too large for a rule. */
+  add(first: FormulaCell, sheet: number, { left, right, top: from, bottom: to }: Area): boolean {
     if (right - left >= WIDEST || to - from >= WIDEST) return false;
     const rule = { template: first.template, sheet: first.sheet, column: first.column, from, to };
     for (let column = left; column <= right; column++) {
@@ -38,10 +39,10 @@ export class RelativeReaders {
   }
 
   of(sheet: number, area: Area, see: (cell: FormulaCell) => void): void {
-    const { lastColumn } = this.sheets[sheet]!;
+    const { lastColumn } = itemAt(this.sheets, sheet);
     for (let column = area.left; column <= Math.min(area.right, lastColumn); column++) {
       for (const rule of this.rules.get(sheet * 16_384 + column) ?? []) {
-        const target = this.sheets[rule.sheet]!;
+        const target = itemAt(this.sheets, rule.sheet);
         const owners = target.owners[rule.column];
         if (!owners) continue;
         const last = Math.min(area.bottom - rule.from, owners.length - 1);

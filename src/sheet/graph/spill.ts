@@ -1,4 +1,5 @@
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
+import { widthOf } from "../../units/certain.ts";
 import { isMatrix, LAST_COLUMN, LAST_ROW, NA, SPILL } from "../evaluate/value.ts";
 import type { Area } from "../formula/address.ts";
 import type { FormulaCell } from "../workbook/formula-cell.ts";
@@ -44,7 +45,7 @@ export function spill(sheet: Sheet, cell: FormulaCell, result: CellValue | CellM
     top: cell.row,
     left: cell.column,
     bottom: cell.row + rows.length - 1,
-    right: cell.column + rows[0]!.length - 1,
+    right: cell.column + widthOf(rows) - 1,
   };
   if (!isFree(sheet, cell, area)) {
     cell.covers = undefined;
@@ -54,7 +55,7 @@ export function spill(sheet: Sheet, cell: FormulaCell, result: CellValue | CellM
   cell.covers = area;
   eachCell(area, (row, column) => {
     sheet.own(row, column, cell);
-    sheet.set(row, column, shown(rows[row - area.top]![column - area.left]));
+    sheet.set(row, column, shown(rows[row - area.top]?.[column - area.left]));
   });
   if (before && sameArea(before, area)) return undefined;
   return before ? hull(before, area) : area;

@@ -38,7 +38,7 @@ function otherwise(
     if (ready !== undefined) return ready;
     if (++depth > DEEPEST) throw new RangeError("what-if chain too deep");
     const frame = new Frame(self, owner.sheet, owner.row, owner.column, owner.literals);
-    const value = intersect(owner.template!.code(frame), frame) ?? 0;
+    const value = intersect(owner.compiled.code(frame), frame) ?? 0;
     depth--;
     known.set(owner, value);
     return value;

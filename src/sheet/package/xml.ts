@@ -46,7 +46,7 @@ export function parseXml(text: string, handlers: XmlHandlers): void {
   if (open) {
     parser.on("opentag", (tag) => {
       const attributes: Record<string, string> = {};
-      for (const key in tag.attributes) attributes[key] = tag.attributes[key]!.value;
+      for (const key in tag.attributes) attributes[key] = tag.attributes[key]?.value ?? "";
       open({
         local: tag.local,
         uri: transitional(tag.uri),

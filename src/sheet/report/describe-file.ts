@@ -22,7 +22,7 @@ export function describeFile(calculator: Calculator, facts: FileFacts): FileResu
   const { workbook } = calculator;
   const formulas = [...calculator.formulas()];
   const stale = calculator.stale();
-  const kept = formulas.filter((cell) => cell.kept);
+  const kept = formulas.flatMap((cell) => (cell.kept ? { cell, kept: cell.kept } : []));
   const counts = noCounts() as { -readonly [K in keyof Counts]: Counts[K] };
   const differences: { cell: string; stored: JsonValue; computed: JsonValue }[] = [];
   for (const cell of formulas) {
@@ -45,10 +45,10 @@ export function describeFile(calculator: Calculator, facts: FileFacts): FileResu
     formulas: formulas.length,
     recalculated: formulas.length - kept.length - formulas.filter((cell) => cell.circular).length,
     changed: facts.changed,
-    kept: kept.map((cell) => ({
+    kept: kept.map(({ cell, kept: { reason, detail } }) => ({
       cell: nameOf(workbook, cell),
-      reason: cell.kept!.reason as KeptReason,
-      detail: cell.kept!.detail,
+      reason: reason as KeptReason,
+      detail,
     })),
     stale: [...stale].filter((cell) => !cell.kept && !cell.circular).map((cell) => nameOf(workbook, cell)),
     circular: calculator.circles.map((circle) => circle.map((cell) => nameOf(workbook, cell))),

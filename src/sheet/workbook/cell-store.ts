@@ -62,10 +62,11 @@ export class CellStore {
       this.column++;
       this.cellRow = this.row;
     } else {
-      const match = /^([A-Za-z]{1,3})([1-9]\d{0,6})$/.exec(name);
-      if (!match) refuse("damaged", "cell name", "a column and a row, such as B7", JSON.stringify(name));
-      this.column = columnNumber(match![1]!);
-      this.cellRow = Number(match![2]) - 1;
+      const [, letters = "", digits] =
+        /^([A-Za-z]{1,3})([1-9]\d{0,6})$/.exec(name) ??
+        refuse("damaged", "cell name", "a column and a row, such as B7", JSON.stringify(name));
+      this.column = columnNumber(letters);
+      this.cellRow = Number(digits) - 1;
     }
     this.opened(start, name);
   }

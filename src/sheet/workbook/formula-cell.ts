@@ -41,6 +41,12 @@ export class FormulaCell {
     /** For a data table: its row and column input cells. */
     readonly inputs: DataTableInputs | undefined,
   ) {}
+
+  /** Of a cell that is calculated: those were compiled before. */
+  get compiled(): Template {
+    if (!this.template) throw new Error("a formula that was not compiled");
+    return this.template;
+  }
 }
 
 export interface DataTableInputs {

@@ -10,22 +10,22 @@ export function readDynamicMetadata(text: string | undefined): Set<number> {
   if (text === undefined) return dynamic;
   const types: string[] = [];
   const dynamicBlocks = new Map<string, Set<number>>();
-  let future: string | undefined;
+  let future: Set<number> | undefined;
   let block = -1;
   let inCell = false;
   let record = -1;
   parseXml(text, {
     open: ({ local, uri, attributes }) => {
       if (local === "dynamicArrayProperties") {
-        if (future !== undefined && attributes["fDynamic"] === "1") dynamicBlocks.get(future)!.add(block);
+        if (attributes["fDynamic"] === "1") future?.add(block);
         return;
       }
       if (uri !== MAIN) return;
       if (local === "metadataType") types.push(attributes["name"] ?? "");
       else if (local === "futureMetadata") {
-        future = attributes["name"] ?? "";
+        future = new Set();
         block = -1;
-        dynamicBlocks.set(future, new Set());
+        dynamicBlocks.set(attributes["name"] ?? "", future);
       } else if (local === "cellMetadata") inCell = true;
       else if (local === "bk") {
         if (inCell) record++;

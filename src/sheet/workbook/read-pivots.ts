@@ -91,7 +91,11 @@ interface Side {
 function readPivot(text: string, { fields, strange }: Cache): Pivot | undefined {
   let location: Tag["attributes"] = {};
   let reason = strange;
-  const sides: Readonly<Record<string, Side>> = { row: { fields: [], lines: [] }, col: { fields: [], lines: [] } };
+  const [row, col]: [Side, Side] = [
+    { fields: [], lines: [] },
+    { fields: [], lines: [] },
+  ];
+  const sides: Readonly<Record<string, Side>> = { row, col };
   const labels: (string | undefined)[][] = [];
   const data: { name: string; source: string }[] = [];
   walk(text, ({ local, attributes: at }, around) => {
@@ -121,7 +125,7 @@ function readPivot(text: string, { fields, strange }: Cache): Pivot | undefined 
     area.top + Number(location["firstDataRow"]),
     area.left + Number(location["firstDataCol"]),
   ];
-  const [rows, columns] = [axisOf(sides["row"]!, labels), axisOf(sides["col"]!, labels)];
+  const [rows, columns] = [axisOf(row, labels), axisOf(col, labels)];
   if (Object.values(sides).some(({ lines }) => lines.some(({ kind }) => !(kind in READ))))
     reason ??= "with subtotals of its own";
   // A figure is told by its place: where the lines do not fill the area, nobody knows which is which.

@@ -39,8 +39,8 @@ export function readWorkbook(bytes: Uint8Array): Workbook {
   const sheets = part.sheets.map(({ name, id }, index) => {
     const relation = relations.find((r) => r.id === id);
     const xml = relation?.type === "worksheet" ? opened.text(relation.target) : undefined;
-    if (xml === undefined) return new Sheet(index, name, "");
-    const sheet = readSheet(index, name, relation!.target, xml, context);
+    if (!relation || xml === undefined) return new Sheet(index, name, "");
+    const sheet = readSheet(index, name, relation.target, xml, context);
     sheetText.set(sheet.part, xml);
     for (const { type, target } of opened.relationships(sheet.part)) {
       if (type !== "table") continue;

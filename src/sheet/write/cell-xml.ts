@@ -73,7 +73,7 @@ const resized = (formula: string, changed: ChangedCell): string =>
 function tagEnd(xml: string): number {
   let quote = "";
   for (let i = 0; i < xml.length; i++) {
-    const char = xml[i]!;
+    const char = xml.charAt(i);
     if (quote) {
       if (char === quote) quote = "";
     } else if (char === '"' || char === "'") quote = char;

@@ -1,3 +1,4 @@
+import { entryOf } from "../../units/certain.ts";
 import { writePackage } from "../package/zip-write.ts";
 import type { Workbook } from "../workbook/workbook.ts";
 import { changedCells } from "./changed-cells.ts";
@@ -18,7 +19,7 @@ export function writeWorkbook(workbook: Workbook): Written {
     const cells = changedCells(sheet);
     if (cells.length === 0) continue;
     changed += cells.length;
-    const entry = workbook.package.entry(sheet.part)!;
+    const entry = entryOf({ get: (part) => workbook.package.entry(part) }, sheet.part);
     replaced.set(entry.name, new TextEncoder().encode(spliceSheet(xml, sheet, cells)));
   }
   const { bytes, entries } = workbook.package;

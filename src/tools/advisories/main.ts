@@ -6,10 +6,10 @@ import { spawnSync } from "node:child_process";
 import { verdictOf } from "./verdict.ts";
 
 const npm = process.env["npm_execpath"];
-const command = npm?.endsWith("js") ? [process.execPath, npm] : ["npm"];
-const { stdout } = spawnSync(command[0]!, [...command.slice(1), "audit", "--omit=dev", "--json"], {
+const [command, first] = npm?.endsWith("js") ? [process.execPath, [npm]] : ["npm", []];
+const { stdout } = spawnSync(command, [...first, "audit", "--omit=dev", "--json"], {
   encoding: "utf8",
-  shell: process.platform === "win32" && command.length === 1,
+  shell: process.platform === "win32" && first.length === 0,
   stdio: ["ignore", "pipe", "ignore"],
 });
 const { line, code } = verdictOf(stdout ?? "");

@@ -1,5 +1,6 @@
 import { airBendBand, deviated, solveAirBend } from "../../calc/bend/mechanics/air-bend-band.ts";
 import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
+import { itemAt } from "../../units/certain.ts";
 import { randomFrom } from "../random/random.ts";
 
 /** 90 % of a normal distribution lie within this many standard deviations. */
@@ -33,8 +34,8 @@ export function bandAgainstRandomSolves(
   const band = airBendBand(input, target, deviations);
   const share = Object.entries(drawn).flatMap(([figure, values]) => {
     values.sort((a, b) => a - b);
-    const low = values[Math.floor(0.05 * values.length)]!;
-    const high = values[Math.floor(0.95 * values.length)]!;
+    const low = itemAt(values, Math.floor(0.05 * values.length));
+    const high = itemAt(values, Math.floor(0.95 * values.length));
     const { lower, upper } = band[figure as keyof typeof band];
     const width = high - low;
     if (width < 1e-6) return [];

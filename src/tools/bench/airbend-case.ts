@@ -68,10 +68,10 @@ export function answerCase(value: unknown): CaseAnswer {
     const input = inputOf(row);
     const hasStroke = given(row, "stroke_mm");
     const hasAngle = given(row, "final_bend_angle_deg");
-    if (!hasStroke && !hasAngle) throw new Refusal("#VALUE!", "stroke_mm must be a number; got nothing");
     const start = performance.now();
     const toAngle = hasAngle ? airBendToAngle(input, degrees(required(row, "final_bend_angle_deg"))) : undefined;
-    const atStroke = hasStroke ? airBendAtStroke(input, mm(required(row, "stroke_mm"))) : toAngle!;
+    const atStroke = hasStroke ? airBendAtStroke(input, mm(required(row, "stroke_mm"))) : toAngle;
+    if (!atStroke) throw new Refusal("#VALUE!", "stroke_mm must be a number; got nothing");
     const solve_ms = (performance.now() - start) / (hasStroke && hasAngle ? 2 : 1);
     const shaped = toAngle ?? atStroke;
     const model = {

@@ -3,21 +3,19 @@ import { airBendToAngle } from "../../calc/bend/mechanics/air-bend-to-angle.ts";
 import { firstOf, itemAt } from "../../units/certain.ts";
 import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
-import { randomFrom } from "../random/random.ts";
+import { pick, randomFrom } from "../random/random.ts";
 import { medianOf } from "./spread.ts";
 
 /** Sheet of 0.9-6.5 mm in a die of 6-12 thicknesses: what a small shop bends in a week (common practice). */
 function shopBend(random: () => number): { input: AirBendInput; finalAngle: number } {
   const between = (least: number, most: number) => least + (most - least) * random();
-  const [strength, exponent, modulus] = (
-    [
-      [530, 0.26, 207e3],
-      [702, 0.156, 207e3],
-      [1275, 0.45, 193e3],
-      [410, 0.05, 69e3],
-      [308, 0.087, 70e3],
-    ] as const
-  )[Math.floor(random() * 5)]!;
+  const [strength, exponent, modulus] = pick(random, [
+    [530, 0.26, 207e3],
+    [702, 0.156, 207e3],
+    [1275, 0.45, 193e3],
+    [410, 0.05, 69e3],
+    [308, 0.087, 70e3],
+  ] as const);
   const thickness = between(0.9, 6.5);
   const input = {
     hardening: { strength: megapascals(strength), exponent },

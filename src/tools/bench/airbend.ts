@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { AirBendInput } from "../../calc/bend/mechanics/air-bend-input.ts";
+import { itemAt } from "../../units/certain.ts";
 import { degrees, megapascals, mm } from "../../units/quantity.ts";
 import { bandAgainstRandomSolves } from "./airbend-band.ts";
 import { answerCase, type CaseAnswer, ERRORS } from "./airbend-case.ts";
@@ -7,7 +8,7 @@ import { timeSolves } from "./airbend-shop-range.ts";
 import { benchOptions } from "./options.ts";
 
 const quantile = (sorted: readonly number[], share: number): number | null =>
-  sorted.length === 0 ? null : sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!;
+  sorted.length === 0 ? null : itemAt(sorted, Math.min(sorted.length - 1, Math.floor(share * sorted.length)));
 
 /** Root mean square, largest magnitude and mean of the errors that have a reference. */
 function spread(errors: readonly number[]) {

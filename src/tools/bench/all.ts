@@ -8,6 +8,7 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { cpus, loadavg, platform, totalmem } from "node:os";
 import { parseArgs } from "node:util";
 import { gzipSync } from "node:zlib";
+import { firstOf } from "../../units/certain.ts";
 import { type Measured, resultsPage } from "./results-page.ts";
 import { spreadOf } from "./spread.ts";
 
@@ -98,7 +99,7 @@ const machine = {
   system: platform(),
   node: process.version,
   version,
-  load: loadavg()[0]!,
+  load: firstOf(loadavg()),
   date: new Date().toISOString().slice(0, 10),
 };
 writeFileSync(`${root}/tests/recorded/benchmarks.md`, resultsPage(machine, measured, functions as never, sizes));

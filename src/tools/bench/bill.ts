@@ -8,7 +8,7 @@
  */
 import { RECORDS, shopFunctions } from "../../cells/catalogue.ts";
 import { isCellError } from "../../units/cell.ts";
-import { firstOf, itemAt } from "../../units/certain.ts";
+import { cellAt, firstOf, itemAt } from "../../units/certain.ts";
 import { inventedBill, inventedJob, SHOP } from "./invented-bill.ts";
 import { benchOptions } from "./options.ts";
 import { medianOf } from "./spread.ts";
@@ -33,7 +33,7 @@ const names = RECORDS.map(({ name }) => name).filter((name) =>
 /** What a function is asked beside the bill: the bill before the edit, or one line and its quantities. */
 function asked(name: string) {
   if (name === "BILL.CHANGES") return [before, ...given];
-  if (name === "BILL.BREAKS") return [[[bill[1]![bill[0]!.indexOf("Part")]!]], [["50; 500"]], ...given];
+  if (name === "BILL.BREAKS") return [[[cellAt(bill, 1, firstOf(bill).indexOf("Part"))]], [["50; 500"]], ...given];
   return given;
 }
 

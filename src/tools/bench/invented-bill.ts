@@ -12,7 +12,7 @@ import {
   WATERJETS,
 } from "../../cells/example/invented-shop.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
-import { randomFrom } from "../random/random.ts";
+import { pick, randomFrom } from "../random/random.ts";
 
 type Row = readonly CellValue[];
 const range = (header: Row, ...rows: Row[]): CellMatrix => [[...header], ...rows.map((row) => [...row])];
@@ -36,7 +36,6 @@ const SHAPES = [
 /** Lines by chance, of ordinary parts. */
 export function inventedBill(lines: number, seed: number): CellMatrix {
   const random = randomFrom(seed);
-  const pick = <T>(from: readonly T[]): T => from[Math.floor(random() * from.length)]!;
   const eighths = (low: number, high: number) => low + Math.floor(random() * (high - low) * 8) / 8;
   return range(
     [
@@ -55,10 +54,10 @@ export function inventedBill(lines: number, seed: number): CellMatrix {
       "Drawing radius (in)",
     ],
     ...Array.from({ length: lines }, (_, i): Row => {
-      const [material, thickness] = pick(SHEETS);
-      const [flanges, angles] = pick(SHAPES);
+      const [material, thickness] = pick(random, SHEETS);
+      const [flanges, angles] = pick(random, SHAPES);
       const holes = random() < 0.5 ? Math.floor(random() * 8) : 0;
-      const operations = pick([null, "Deburr", "Deburr; Tap 2", "Coating"]);
+      const operations = pick(random, [null, "Deburr", "Deburr; Tap 2", "Coating"]);
       const radius = random() < 0.3 ? 0.06 : null;
       return [
         `P${i + 1}`,
@@ -71,8 +70,8 @@ export function inventedBill(lines: number, seed: number): CellMatrix {
         holes,
         0.4375,
         operations,
-        pick(["Deck", "Truss", "Stairs"]),
-        pick([null, 0.1, 0.03]),
+        pick(random, ["Deck", "Truss", "Stairs"]),
+        pick(random, [null, 0.1, 0.03]),
         radius,
       ];
     }),

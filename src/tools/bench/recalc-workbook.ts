@@ -1,4 +1,5 @@
 import { strToU8, zipSync } from "fflate";
+import { itemAt } from "../../units/certain.ts";
 
 /** A fixed sequence of pseudo-random numbers (the minimal standard generator, Park and Miller 1988). */
 function* sequence(seed: number): Generator<number> {
@@ -21,7 +22,7 @@ const MATERIALS = ["A36", "304", "5052-H32"];
 /** One row of the bill: six inputs, six formulas. Two of the formulas read differently in every row. */
 function billRow(row: number, rows: number, random: () => number, ordinary: boolean): string {
   const thickness = (1 + Math.floor(random() * 24)) / 64 + 0.03;
-  const material = MATERIALS[row % MATERIALS.length]!;
+  const material = itemAt(MATERIALS, row % MATERIALS.length);
   const inputs = [
     row - 1,
     material,
@@ -61,7 +62,7 @@ export function benchmarkWorkbook(rows: number, ordinary = false): Uint8Array {
   const order = Array.from({ length: rows }, (_, i) => i);
   for (let i = rows - 1; i > 0; i--) {
     const other = Math.floor(random() * (i + 1));
-    [order[i], order[other]] = [order[other]!, order[i]!];
+    [order[i], order[other]] = [itemAt(order, other), itemAt(order, i)];
   }
   const head = `<row r="1">${["No", "Material", "Thickness", "Length", "Width", "Part", "Weight", "Stock", "Price", "Order", "Total", "Check"].map((title, i) => cell(`${"ABCDEFGHIJKL"[i]}1`, title)).join("")}</row>`;
   const bill = [head, ...order.map((_, i) => billRow(i + 2, rows, random, ordinary))];

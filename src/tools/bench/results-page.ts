@@ -1,4 +1,5 @@
 /** The page of benchmark results: how to read it, the machine, the table, growth, functions, sizes. */
+import { itemAt } from "../../units/certain.ts";
 import type { Spread } from "./spread.ts";
 
 export interface Machine {
@@ -88,7 +89,7 @@ const figures = ({ spread, unit }: Measured): [string, string] =>
 
 /** Against the row before, where that is the same thing at the smaller size. */
 function growthOf(measured: readonly Measured[], i: number): string {
-  const [before, here] = [measured[i - 1], measured[i]!];
+  const [before, here] = [measured[i - 1], itemAt(measured, i)];
   if (before?.what !== here.what || !before.spread || !here.spread) return "";
   return (here.spread.median / before.spread.median).toFixed(1);
 }

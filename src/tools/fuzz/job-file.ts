@@ -1,5 +1,6 @@
 /** A sound job workbook to damage: the invented shop's tables below each other on one sheet, a short bill on another. */
 import { SHOP_TABLES } from "../../cells/example/invented-shop.ts";
+import { billTitles } from "../../cells/tables/bill-columns.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { BASE_PARTS } from "./base-files.ts";
 
@@ -9,19 +10,12 @@ const JOB: CellMatrix = [
   ["Work can begin", "2026-03-02 07:00"],
   ["Must leave by", "2026-03-20 12:00"],
 ];
+const KEYS = [
+  ...(["part", "material", "thickness", "quantity", "width"] as const),
+  ...(["flanges", "bendAngles", "crossFlanges", "crossAngles"] as const),
+];
 const BILL: CellMatrix = [
-  [
-    "Part",
-    "Material",
-    "Thickness",
-    "Quantity",
-    "Width",
-    "Flanges",
-    "Bend angles",
-    "Cross flanges",
-    "Cross angles",
-    "Due",
-  ],
+  billTitles(...KEYS, "due"),
   ["L1", "A1011 CS", "11 ga", 20, 6, "2; 3", 90, null, null, null],
   ["Z1", "A1011 CS", "11 ga", 10, 6, "2; 2.5; 2", "90; -90", null, null, null],
   ["T1", "A1011 CS", "12 ga", 6, null, "1.5; 8; 1.5", 90, "1.5; 6; 1.5", 90, null],

@@ -37,7 +37,7 @@ function problemOfError({ code, message }: CellError, given: readonly unknown[])
   if (message.length > MOST_LETTERS) return `a sentence of ${message.length} letters: ${message}`;
   const quoted = message.replace(/"[^"]*(?:"|$)/g, '""'); // what the caller wrote is no fault of ours
   if (FAULTS.test(quoted) && !given.flat(2).some(isNameOfAFault)) return `a fault of our own: ${message}`;
-  return isKnown(match.groups!["subject"]!) ? undefined : `an unknown parameter: ${message}`;
+  return isKnown(match.groups?.["subject"] ?? "") ? undefined : `an unknown parameter: ${message}`;
 }
 
 /** Parts of an argument that the arithmetic names by themselves: one flange, one bend. */

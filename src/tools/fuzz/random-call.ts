@@ -1,9 +1,10 @@
 /** The call with number `index` of the series `seed`: always the same one, so that every finding can be replayed alone. */
 import { RECORDS } from "../../cells/catalogue.ts";
 import type { AnyRecord } from "../../cells/record/record.ts";
-import { randomFrom } from "../random/random.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
+import { pick, randomFrom } from "../random/random.ts";
 import { exampleArguments } from "./example-arguments.ts";
-import { anything, cell, KEYS, pick, type Random, upTo } from "./values.ts";
+import { anything, cell, KEYS, type Random, upTo } from "./values.ts";
 
 interface RandomCall {
   readonly record: AnyRecord;
@@ -31,13 +32,14 @@ export function randomCall(seed: number, index: number): RandomCall {
 function changedArgument(random: Random, argument: unknown): unknown {
   if (!isTable(argument) || random() < 0.15) return anything(random);
   const rows = argument.map((row) => [...row]);
-  const row = upTo(random, rows.length - 1);
-  const column = upTo(random, rows[row]!.length - 1);
+  const place = upTo(random, rows.length - 1);
+  const row = itemAt(rows, place);
+  const column = upTo(random, row.length - 1);
   const kind = random();
-  if (kind < 0.5) rows[row]![column] = cell(random);
-  else if (kind < 0.65) rows[0]![column] = pick(random, KEYS);
-  else if (kind < 0.75) rows.splice(row, 1);
-  else if (kind < 0.85) rows.push([...rows[row]!]);
+  if (kind < 0.5) row[column] = cell(random);
+  else if (kind < 0.65) firstOf(rows)[column] = pick(random, KEYS);
+  else if (kind < 0.75) rows.splice(place, 1);
+  else if (kind < 0.85) rows.push([...row]);
   else for (const each of rows) each.splice(column, 1);
   return rows;
 }

@@ -1,9 +1,9 @@
 /** The file with number `index` of the series `seed`: a sound one, damaged in one to three ways. Always the same one. */
 import { strFromU8, strToU8, zipSync } from "fflate";
-import { randomFrom } from "../random/random.ts";
+import { pick, randomFrom } from "../random/random.ts";
 import { BASE_CSV, BASE_PARTS } from "./base-files.ts";
 import { JOB_PARTS } from "./job-file.ts";
-import { cell, KEYS, pick, type Random, upTo } from "./values.ts";
+import { cell, KEYS, type Random, upTo } from "./values.ts";
 
 interface RandomFile {
   readonly kind: "workbook" | "csv";
@@ -91,10 +91,10 @@ const inPart =
 const otherFormula = (random: Random, text: string): string => {
   const all = [...text.matchAll(/<f[^>]*>([^<]*)<\/f>/g)];
   if (all.length === 0) return text;
-  const { index, 0: whole, 1: inner } = pick(random, all);
+  const { index, 0: whole, 1: inner = "" } = pick(random, all);
   const at = index + whole.lastIndexOf(`${inner}</f>`);
   const given = pick(random, FORMULAS);
-  return `${text.slice(0, at)}${given}${text.slice(at + inner!.length)}`;
+  return `${text.slice(0, at)}${given}${text.slice(at + inner.length)}`;
 };
 const deep = (random: Random): number => pick(random, [50, 500, 5_000, 50_000]);
 
@@ -126,7 +126,7 @@ const PART_DAMAGE: readonly Damage[] = [
   },
   (random, parts) => {
     const [a, b] = [anyPart(random, parts), anyPart(random, parts)];
-    [parts[a], parts[b]] = [parts[b]!, parts[a]!];
+    [parts[a], parts[b]] = [parts[b] ?? "", parts[a] ?? ""];
   },
   (random, parts) => {
     parts[pick(random, ["../evil.xml", "/absolute", "xl/../../x", "C:\\x", "__proto__x", "xl/worksheets/SHEET1.xml"])] =
@@ -225,7 +225,10 @@ function damagedBytes(random: Random, bytes: Uint8Array): Uint8Array {
     case 0:
       return copy.slice(0, upTo(random, copy.length));
     case 1:
-      for (let i = 1 + upTo(random, 8); i > 0; i--) copy[upTo(random, copy.length - 1)]! ^= 1 << upTo(random, 7);
+      for (let i = 1 + upTo(random, 8); i > 0; i--) {
+        const at = upTo(random, copy.length - 1);
+        copy[at] = (copy[at] ?? 0) ^ (1 << upTo(random, 7));
+      }
       return copy;
     case 2: {
       const at = upTo(random, Math.max(0, copy.length - 5));

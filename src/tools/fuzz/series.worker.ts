@@ -9,7 +9,7 @@ const { work, stretch, progress } = workerData as {
   stretch: Stretch;
   progress: Int32Array;
 };
-const tell = (told: Told): void => parentPort!.postMessage(told);
+const tell = (told: Told): void => parentPort?.postMessage(told);
 /** Told every so often, so that a trial that costs the thread does not take the statistics of the others with it. */
 const TELL_EVERY = 20;
 let outcomes: Record<string, number> = {};

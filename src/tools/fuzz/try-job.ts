@@ -16,7 +16,6 @@ import { document } from "../../papers/page.ts";
 import { printOf } from "../../papers/papers.ts";
 import { frozenBytes } from "../../sheet/freeze/frozen-bytes.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
-import { numberProblem } from "./number-problem.ts";
 
 const DAY = "2026-03-02";
 const TODAY = 46_083;
@@ -56,6 +55,15 @@ export function startProblem(parts: Uint8Array | undefined, shop: Book | undefin
   const lines = jobPlan(begun)?.plan.rows.length;
   const wanted = list ? list.lines : 1;
   return lines === wanted ? planProblem(begun) : `the workbook that is begun has ${lines} lines for ${wanted}`;
+}
+
+/** The first number of an answer that is none, with the way to it. */
+function numberProblem(value: unknown, path = "plan"): string | undefined {
+  if (typeof value === "number") return Number.isFinite(value) ? undefined : `${path} is ${value}`;
+  if (typeof value !== "object" || value === null) return undefined;
+  return Object.entries(value)
+    .map(([key, inner]) => numberProblem(inner, `${path}.${key}`))
+    .find(Boolean);
 }
 
 /** Words of a program that no person should read. What the list itself says stands between quotation marks. */

@@ -1,9 +1,9 @@
 /** Values that a cell holds, that a person mistypes, that an attacker sends, and that no cell ever holds. */
 import { CellError, ERROR_CODES } from "../../units/cell.ts";
+import { pick } from "../random/random.ts";
 
 export type Random = () => number;
 
-export const pick = <T>(random: Random, from: readonly T[]): T => from[Math.floor(random() * from.length)]!;
 export const upTo = (random: Random, most: number): number => Math.floor(random() * (most + 1));
 
 /** Right for some argument of some function. */

@@ -75,7 +75,7 @@ for (const topic of wanted.length > 0 ? wanted : Object.keys(TOPICS)) {
       "--mutate",
       linesToMutate(`src/${topic}`, share).join(","),
     ],
-    { stdio: "inherit", env: { ...process.env, MUTATED: TOPICS[topic]!.join(" ") } },
+    { stdio: "inherit", env: { ...process.env, MUTATED: (TOPICS[topic] ?? []).join(" ") } },
   );
   if (status !== 0) {
     process.exitCode = 1;

@@ -1,6 +1,7 @@
 /** Changes one figure at a time by 1 % or by one step and asks the published answers whether they notice. */
 import { createRequire } from "node:module";
 import { Script } from "node:vm";
+import { itemAt } from "../../units/certain.ts";
 import type { Constant } from "./constants.ts";
 import type { SwitchedBundle } from "./switched-bundle.ts";
 
@@ -63,7 +64,7 @@ export class Perturbation {
   #firstMiss(id: number, value: number, users: readonly number[] | "all"): string | undefined {
     const ask = (): string | undefined => {
       const rows = this.#load((each, own) => (each === id ? value : own), { exports: {} }, this.#require);
-      return (users === "all" ? rows : users.map((i) => rows[i]!)).find((row) => row.misses())?.row.id;
+      return (users === "all" ? rows : users.map((i) => itemAt(rows, i))).find((row) => row.misses())?.row.id;
     };
     try {
       return within(HANG_MS, ask);

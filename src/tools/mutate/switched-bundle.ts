@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { relative } from "node:path";
 import { build, transform } from "esbuild";
+import { firstOf } from "../../units/certain.ts";
 import { type Constant, switched } from "./constants.ts";
 
 const MEASURED = /[\\/]src[\\/](?:data|calc)[\\/].*\.ts$/;
@@ -37,5 +38,5 @@ export async function switchedBundle(root: string, entry: string): Promise<Switc
       },
     ],
   });
-  return { code: outputFiles[0]!.text, constants };
+  return { code: firstOf(outputFiles).text, constants };
 }

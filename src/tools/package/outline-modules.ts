@@ -13,7 +13,7 @@ interface OutlineModule {
 export const outlineModules = (): OutlineModule[] =>
   RECORDS.filter(({ long }) => long).map((record) => {
     const words = record.name.toLowerCase().split(/[._]/);
-    const exported = words.map((word, i) => (i === 0 ? word : word[0]!.toUpperCase() + word.slice(1))).join("");
+    const exported = words.map((word, i) => (i === 0 ? word : word.charAt(0).toUpperCase() + word.slice(1))).join("");
     return {
       file: `${words.join("-")}.ts`,
       source: (outlined) =>

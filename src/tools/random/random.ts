@@ -1,3 +1,6 @@
+/** One of a list, which may hold undefined: what a caller leaves out. */
+export const pick = <T>(random: () => number, list: readonly T[]): T => list[Math.floor(random() * list.length)] as T;
+
 /** Repeatable random numbers on 0..1: the generator known as mulberry32 (public domain; memory, unverified). */
 export function randomFrom(seed: number): () => number {
   let state = seed >>> 0;

@@ -1,6 +1,7 @@
 /** What a sample workbook answers, written down so that a change of any answer is seen and reviewed. */
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import { type CellValue, isCellError } from "../../units/cell.ts";
+import { foundIn } from "../../units/certain.ts";
 
 type RecordedValue = string | number | boolean | null;
 /** Rows of each sheet as far as they are filled. */
@@ -10,7 +11,7 @@ export function resultsOf(bytes: Uint8Array, names: readonly string[]): Recorded
   const { sheets } = readWorkbook(bytes);
   return Object.fromEntries(
     names.map((name) => {
-      const sheet = sheets.find((found) => found.name === name)!;
+      const sheet = foundIn(sheets, (found) => found.name === name);
       const rows = Array.from({ length: sheet.lastRow + 1 }, (_, row) =>
         trimmed(Array.from({ length: sheet.lastColumn + 1 }, (_, column) => plain(sheet.values[column]?.[row]))),
       );

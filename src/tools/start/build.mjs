@@ -22,7 +22,7 @@ export async function runBuilt(root, task, { args, folder }) {
 }
 
 /** The file to run, built first if need be. */
-export async function builtFile(root, task) {
+async function builtFile(root, task) {
   const home = `${root}/.build/${task.replace(":", "-")}`;
   const files = sourceFiles(root);
   const stamp = stampOf(files);

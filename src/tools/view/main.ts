@@ -37,10 +37,10 @@ async function main(args: string[]): Promise<number> {
   if (!(Number.isInteger(port) && port >= 0 && port < 65_536)) throw new UsageError(USAGE);
   if (now !== undefined && serialOfIso(now) === undefined)
     throw new UsageError(`--now must be a date or a date and time as in 2026-05-18T07:00; got ${now}`);
-  const isWeek = positionals.length > 1 || (positionals.length === 1 && isFolder(callerPath(positionals[0]!)));
+  const [only, ...others] = positionals;
+  const isWeek = others.length > 0 || (only !== undefined && isFolder(callerPath(only)));
   if (!isWeek && (now !== undefined || shop !== undefined)) throw new UsageError(USAGE);
-  const sample = positionals.length === 0;
-  const file = sample ? resolve(root, SAMPLE_FILE) : resolve(positionals[0]!);
+  const file = only === undefined ? resolve(root, SAMPLE_FILE) : resolve(only);
   // What cannot be read is refused here, not in the page; of a week a job that cannot be read is named there.
   for (const needed of isWeek ? (shop === undefined ? [] : [callerPath(shop)]) : [file]) {
     const opened = await guarded({ name: "open", args: [needed], limits: LIMITS }, { ...QUIET, note: console.error });
@@ -49,7 +49,11 @@ async function main(args: string[]): Promise<number> {
   const { url } = isWeek
     ? await servePage(await weekFiles(root), weekOf(filesOf(positionals), now, shop), port)
     : // The sample's copies land where the person stands, not among the project's files.
-      await servePage(await pageFiles(root), workbookOf(file, sample ? resolve(basename(file)) : file), port);
+      await servePage(
+        await pageFiles(root),
+        workbookOf(file, only === undefined ? resolve(basename(file)) : file),
+        port,
+      );
   process.stdout.write(`${url}\n`);
   console.error("The page opens in your browser; if it does not, open this address. Ctrl+C ends it.");
   // A run that nobody looks at, such as a test's, opens nothing.

@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { build, transform } from "esbuild";
+import { lastOf } from "../../units/certain.ts";
 
 export interface PageFile {
   readonly type: string;
@@ -59,7 +60,7 @@ async function bundled(root: string, entryPoints: Readonly<Record<string, string
     logLevel: "error",
   });
   return outputFiles.map(({ path, contents }) => [
-    path.split(/[\\/]/).at(-1)!,
+    lastOf(path.split(/[\\/]/)),
     { type: JAVASCRIPT, content: contents },
   ]);
 }

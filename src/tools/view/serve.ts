@@ -70,7 +70,7 @@ export async function servePage(
     const { pathname } = new URL(request.url ?? "/", `http://${own}`);
     if (!pathname.startsWith(`/${token}/`)) return say(404, "not found");
     const path = pathname.slice(token.length + 2);
-    const [, number, rest = ""] = /^(?:(\d{1,3})\/)?(.*)$/s.exec(path)!;
+    const [, number, rest = ""] = /^(?:(\d{1,3})\/)?(.*)$/s.exec(path) ?? [];
     const workbook = "jobs" in served ? served.jobs[Number(number)] : number === undefined ? served : undefined;
     if (number !== undefined && !workbook) return say(404, "not found");
     if (workbook && rest === "save" && request.method === "POST") return save(workbook, request, say);

@@ -149,10 +149,8 @@ describe("printed breaks", () => {
         (quantities, setUp, each, percent, basis) => {
           const breaks = priceBreaks(
             quantities.sort((a, b) => a - b),
-            setUp,
-            each,
-            percent / 100,
-            basis,
+            { setUp, each },
+            { share: percent / 100, basis },
           );
           breaks.slice(1).forEach((found, i) => {
             expect(found.unitPrice).toBeLessThanOrEqual(breaks[i]!.unitPrice);

@@ -175,25 +175,23 @@ describe("the largest that a brake bends", () => {
 describe("radius and neutral axis at their limits", () => {
   it("a radius that is given in thicknesses is that", () => {
     const rule = { table: "given", multiple: 1.5, source: "this test" } as const;
-    expect(minimumRadius("M", rule as never, mm(2), "across", undefined)).toBe(3);
+    expect(minimumRadius({ name: "M", radiusRule: rule as never, tensile: undefined }, mm(2), "across")).toBe(3);
   });
 
   it("the tables say where they end, and for which direction", () => {
     const aluminum = CURRENT_EDITION.materials.find(({ name }) => name === "6061-T6")!;
-    expect(() => minimumRadius("6061-T6", aluminum.radiusRule, mm(13), "across", undefined)).toThrow(
+    expect(() => minimumRadius({ ...aluminum, tensile: undefined }, mm(13), "across")).toThrow(
       saying(/at most 0\.5 in \(12\.7 mm\)/),
     );
-    expect(() => minimumRadius("A36", A36.radiusRule, mm(100), "across", undefined)).toThrow(
+    expect(() => minimumRadius({ ...A36, tensile: undefined }, mm(100), "across")).toThrow(
       saying(/at most 0\.75 in \(19\.05 mm\) for ASTM A6/),
     );
     const sheet = CURRENT_EDITION.materials.find(({ name }) => name === "A1011 CS")!;
     const din = (thickness: number, grain: "across" | "along", tensile?: number) => () =>
       minimumRadius(
-        "A1011 CS",
-        sheet.radiusRule,
+        { ...sheet, tensile: tensile === undefined ? undefined : megapascals(tensile) },
         mm(thickness),
         grain,
-        tensile === undefined ? undefined : megapascals(tensile),
       );
     expect(din(3, "across")).toThrow(saying(/got A1011 CS without one/));
     expect(din(3, "across", 700)).toThrow(saying(/got 700 MPa/));
@@ -202,7 +200,7 @@ describe("radius and neutral axis at their limits", () => {
     expect(din(99, "across", 360)).toThrow(saying(/at most 0\.4724 in \(12 mm\) for DIN 6935; got/));
     const told = (grain: "across" | "along") => {
       const work: Working = [];
-      minimumRadius("A1011 CS", sheet.radiusRule, mm(3), grain, megapascals(360), work);
+      minimumRadius({ ...sheet, tensile: megapascals(360) }, mm(3), grain, work);
       return work.at(-1)!.meaning;
     };
     expect(told("across")).toBe("least inside radius");
@@ -227,11 +225,12 @@ describe("radius and neutral axis at their limits", () => {
     // Included 120 and 60 degrees: 20 / (2 sin 60), 20 / (2 sin 30).
     expect(shortestFlange(mm(20), degrees(60))).toBeCloseTo(10 / Math.sin(Math.PI / 3), 12);
     expect(shortestFlange(mm(20), degrees(120))).toBeCloseTo(20, 12);
-    const safe = safeFlange(mm(2), mm(20), degrees(90), undefined, "mm");
+    const square = { thickness: mm(2), dieOpening: mm(20), bendAngle: degrees(90) };
+    const safe = safeFlange({ ...square, shoulder: undefined }, "mm");
     expect(Number.isInteger(safe)).toBe(true);
     // 20 / 2 and half a thickness: 11 as it is, on sharp shoulders.
-    expect(safeFlange(mm(2), mm(20), degrees(0), mm(0), "mm")).toBe(11);
-    const inches = safeFlange(mm(2), mm(25.4), degrees(90), undefined, "in") / 25.4;
+    expect(safeFlange({ ...square, bendAngle: degrees(0), shoulder: mm(0) }, "mm")).toBe(11);
+    const inches = safeFlange({ ...square, dieOpening: mm(25.4), shoulder: undefined }, "in") / 25.4;
     expect(inches * 16).toBeCloseTo(Math.round(inches * 16), 9);
   });
 });

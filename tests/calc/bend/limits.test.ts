@@ -4,18 +4,19 @@ import { holeLimits } from "../../../src/calc/bend/hole-distance.ts";
 import { safeFlange, shortestFlange } from "../../../src/calc/bend/minimum-flange.ts";
 import { minimumRadius } from "../../../src/calc/bend/minimum-radius.ts";
 import { CURRENT_EDITION } from "../../../src/data/materials/editions.ts";
-import { degrees, megapascals, mm } from "../../../src/units/quantity.ts";
+import { degrees, type Millimeters, megapascals, mm } from "../../../src/units/quantity.ts";
 import { Refusal } from "../../../src/units/refusal.ts";
+import type { UnitSystem } from "../../../src/units/system.ts";
 
 const material = (name: string) => CURRENT_EDITION.materials.find((each) => each.name === name)!;
 const inch = (value: number) => mm(value * 25.4);
+const safe = (thickness: Millimeters, dieOpening: Millimeters, shoulder: Millimeters | undefined, system: UnitSystem) =>
+  safeFlange({ thickness, dieOpening, bendAngle: degrees(90), shoulder }, system);
 const radiusOf = (name: string, thickness: number, grain: "across" | "along" = "across", tensile?: number) =>
   minimumRadius(
-    name,
-    material(name).radiusRule,
+    { ...material(name), tensile: tensile === undefined ? undefined : megapascals(tensile) },
     inch(thickness),
     grain,
-    tensile === undefined ? undefined : megapascals(tensile),
   ) / 25.4;
 
 describe("least published radius", () => {
@@ -89,14 +90,20 @@ describe("least flange", () => {
   });
 
   it("the safe flange stands on the next sixteenth or millimeter and is never below the shortest", () => {
-    expect((safeFlange(inch(0.25), inch(2), degrees(90), undefined, "in") / 25.4) % (1 / 16)).toBeCloseTo(0, 9);
-    expect(safeFlange(mm(6), mm(50), degrees(90), undefined, "mm") % 1).toBe(0);
-    expect(safeFlange(mm(6), mm(50), degrees(90), mm(3), "mm")).toBeGreaterThanOrEqual(50 / Math.SQRT2 + 3 + 3);
+    expect((safe(inch(0.25), inch(2), undefined, "in") / 25.4) % (1 / 16)).toBeCloseTo(0, 9);
+    expect(safe(mm(6), mm(50), undefined, "mm") % 1).toBe(0);
+    expect(safe(mm(6), mm(50), mm(3), "mm")).toBeGreaterThanOrEqual(50 / Math.SQRT2 + 3 + 3);
   });
 });
 
 describe("holes beside a bend", () => {
-  const limits = holeLimits(inch(0.25), inch(0.3125), inch(2), degrees(90), 0.42);
+  const limits = holeLimits({
+    thickness: inch(0.25),
+    radius: inch(0.3125),
+    dieOpening: inch(2),
+    bendAngle: degrees(90),
+    k: 0.42,
+  });
 
   it("below 2t + R drill after (common practice); inside half the opening it distorts", () => {
     expect(limits.drillAfter / 25.4).toBeCloseTo(2 * 0.25 + 0.3125, 12);

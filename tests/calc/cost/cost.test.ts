@@ -91,7 +91,7 @@ describe("parts of a price, by hand", () => {
   });
 
   it("breaks spread the set-up", () => {
-    expect(priceBreaks([1, 7], money(70), money(0), 0.3, "margin")).toEqual([
+    expect(priceBreaks([1, 7], { setUp: money(70), each: money(0) }, { share: 0.3, basis: "margin" })).toEqual([
       { quantity: 1, unitCost: 70, unitPrice: 100, price: 100 },
       { quantity: 7, unitCost: 10, unitPrice: 14.29, price: 100.03 },
     ]);
@@ -99,7 +99,7 @@ describe("parts of a price, by hand", () => {
 
   it("breaks add what each piece costs to its share of the set-up", () => {
     // By hand: 70 / 10 + 3 = 10 a piece; 10 x 1.2 = 12; 10 x 12 = 120.
-    expect(priceBreaks([10], money(70), money(3), 0.2, "markup")).toEqual([
+    expect(priceBreaks([10], { setUp: money(70), each: money(3) }, { share: 0.2, basis: "markup" })).toEqual([
       { quantity: 10, unitCost: 10, unitPrice: 12, price: 120 },
     ]);
   });

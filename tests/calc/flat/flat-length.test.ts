@@ -77,7 +77,8 @@ describe("flat length", () => {
 describe("blank weight", () => {
   it("one litre of water weighs one kilogram, three of them three", () => {
     const water = kilogramsPerCubicMillimeter(1e-6); // by definition, nearly
-    expect(blankWeight(mm(100), mm(100), mm(100), water, 1)).toBeCloseTo(1, 12);
-    expect(blankWeight(mm(100), mm(100), mm(100), water, 3)).toBeCloseTo(3, 12);
+    const liter = { thickness: mm(100), length: mm(100), width: mm(100) };
+    expect(blankWeight(liter, water, 1)).toBeCloseTo(1, 12);
+    expect(blankWeight(liter, water, 3)).toBeCloseTo(3, 12);
   });
 });

@@ -145,7 +145,7 @@ describe("more assignments than can be kept", () => {
       { ...last, brake: by - last.shear.time - 10_000 },
     ];
     const shop = shopWith({ shear: 0, waterjet: 0, brake: 0 }, 1, 1);
-    const found = within(question, shop, by, "cost", openers(question, shop));
+    const found = within(question, shop, { by, goal: "cost", first: openers(question, shop) });
     expect(found.machines?.at(-1)).toBe("shear");
     expect(found.bound).toBeLessThan(found.cost);
     expect(found.proved).toBe(false);

@@ -51,16 +51,19 @@ describe("machines, by hand: distance over speed", () => {
       gaugeSpeed: feed(6000),
     };
     // Each hit 1 s down, 2.5 s through 25 mm, 125 mm up in 2.5 s, 5 s handling; gauge 2 x 50 mm in 1 s.
-    const time = brakeTime(mm(50), [degrees(90), degrees(90)], [mm(80), mm(30)], motion, {
-      first: seconds(5),
-      next: seconds(5),
-    });
+    const time = brakeTime(
+      mm(50),
+      [mm(80), mm(30)].map((stop) => ({ bendAngle: degrees(90), stop })),
+      motion,
+      { first: seconds(5), next: seconds(5) },
+    );
     expect(time).toBeCloseTo(2 * (1 + 2.5 + 2.5 + 5) + 1, 9);
   });
 
   it("waterjet: never faster than it drives", () => {
-    expect(jetTime(mm(1000), 3, feed(500), feed(2000), seconds(10))).toBeCloseTo(120 + 30, 9);
-    expect(jetTime(mm(1000), 0, feed(5000), feed(2000), seconds(10))).toBeCloseTo(30, 9);
+    const jet = { highestFeed: feed(2000), pierceTime: seconds(10) };
+    expect(jetTime({ path: mm(1000), pierces: 3, feed: feed(500) }, jet)).toBeCloseTo(120 + 30, 9);
+    expect(jetTime({ path: mm(1000), pierces: 0, feed: feed(5000) }, jet)).toBeCloseTo(30, 9);
     expect(timedFeed({ path: mm(600), time: seconds(90) })).toBeCloseTo(400, 9);
   });
 

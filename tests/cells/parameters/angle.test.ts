@@ -23,7 +23,8 @@ describe("angles of several bends in one cell", () => {
     expect(answerOf(() => bendAngle().read(given, "bend_angle", context))).toMatch(refused);
     expect(answerOf(() => bendAngles("").read([given], "bend_angles", context))).toMatch(refused);
     expect(answerOf(() => signedBendAngles("").read([90, given], "bend_angles", context))).toMatch(refused);
-    expect(answerOf(() => readCell(given, BILL_COLUMNS.bendAngles, undefined, "line 1", "in"))).toMatch(refused);
+    const place = { column: BILL_COLUMNS.bendAngles, size: undefined, label: "line 1", system: "in" } as const;
+    expect(answerOf(() => readCell(given, place))).toMatch(refused);
   });
 
   it("with semicolons, degree signs and a decimal they are read", () => {

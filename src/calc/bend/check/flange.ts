@@ -11,7 +11,11 @@ export function flangeFinding(line: BendLine, { die }: Setup, system: UnitSystem
   const flange = mm(Math.min(...line.flanges));
   // A die bends no further than its own faces: what is wanted beyond is said of its angle, not of the flange.
   const bend = degrees(Math.min(sharpest(line), 180 - die.angle));
-  const safe = safeFlange(line.thickness, die.opening, bend, die.shoulder, system, work);
+  const safe = safeFlange(
+    { thickness: line.thickness, dieOpening: die.opening, bendAngle: bend, shoulder: die.shoulder },
+    system,
+    work,
+  );
   if (atLeast(flange, safe)) return undefined;
   const falls = !atLeast(flange, shortestFlange(die.opening, bend));
   return {
@@ -31,4 +35,5 @@ export const leastFlange = (
   shoulder: Millimeters | undefined,
   system: UnitSystem,
   work?: Working,
-): Millimeters => safeFlange(line.thickness, opening, sharpest(line), shoulder, system, work);
+): Millimeters =>
+  safeFlange({ thickness: line.thickness, dieOpening: opening, bendAngle: sharpest(line), shoulder }, system, work);

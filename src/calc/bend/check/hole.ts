@@ -10,7 +10,13 @@ import { type BendLine, type Setup, sharpest } from "./line.ts";
 export function holeFinding(line: BendLine, { die }: Setup, { radius }: AirEstimate): Finding | undefined {
   if (line.holeDistance === undefined || radius === undefined) return undefined;
   const bend = sharpest(line);
-  const { fine } = holeLimits(line.thickness, radius, die.opening, bend, K_DEFAULT.value);
+  const { fine } = holeLimits({
+    thickness: line.thickness,
+    radius,
+    dieOpening: die.opening,
+    bendAngle: bend,
+    k: K_DEFAULT.value,
+  });
   if (atLeast(line.holeDistance, fine)) return undefined;
   const oval = atLeast(line.holeDistance, insideSetback(radius, bend));
   return {

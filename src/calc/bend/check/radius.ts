@@ -33,7 +33,7 @@ export function radiusFinding(line: BendLine, { tightest }: AirEstimate, own?: O
     const along = publishedRadius(line, "along");
     const judged = grain === "across" ? across : along;
     if (judged !== undefined && atLeast(tightest, judged)) return undefined;
-    if (!atLeast(tightest, across!)) return found("stop", "cracks", across);
+    if (across !== undefined && !atLeast(tightest, across)) return found("stop", "cracks", across);
     return grain === "along" ? found("stop", "along", across) : found("check", "across only", across);
   }
   const plateAlong =
@@ -48,4 +48,4 @@ export function radiusFinding(line: BendLine, { tightest }: AirEstimate, own?: O
 }
 
 const publishedRadius = ({ material, thickness }: BendLine, grain: Grain): Millimeters | undefined =>
-  knownOrNot(() => minimumRadius(material.name, material.radiusRule, thickness, grain, typicalTensile(material)));
+  knownOrNot(() => minimumRadius({ ...material, tensile: typicalTensile(material) }, thickness, grain));

@@ -1,4 +1,5 @@
 import { HOUSINGS_LESS_IN, NOSE_FREE_SHEET, OPENING_STOP, THROAT_IN } from "../../../data/thresholds.ts";
+import { itemAt } from "../../../units/certain.ts";
 import { atLeast, atMost } from "../../../units/nearly.ts";
 import { type Millimeters, mm } from "../../../units/quantity.ts";
 import type { Finding } from "../../finding.ts";
@@ -35,7 +36,7 @@ const lengthOf = (tool: Die | Punch | undefined): Millimeters =>
  */
 function throatFindings({ bendLength, flanges, bendAngles }: BendLine, { brake, own }: Setup): Finding[] {
   if (atMost(bendLength, brake.betweenHousings - limitOf(HOUSINGS_LESS_IN, own))) return [];
-  const figure = Math.max(...bendAngles.map((_, i) => Math.min(flanges[i]!, flanges[i + 1]!)));
+  const figure = Math.max(...bendAngles.map((_, i) => Math.min(itemAt(flanges, i), itemAt(flanges, i + 1))));
   const limit = brake.throat ?? limitOf(THROAT_IN, own);
   if (atMost(figure, limit)) return [];
   const isStated = brake.throat !== undefined;

@@ -17,18 +17,20 @@ export function airBendAtStroke(input: AirBendInput, stroke: Millimeters): AirBe
   }
   const setup = bendSetup(input);
   let pose: LoadedPose | undefined;
-  const excess = (halfAngle: number) => {
+  const solve = (halfAngle: number) => {
     pose = loadedPose(setup, halfAngle, pose?.path.end.curvature);
-    return strokeOf(setup, pose, input.hardening.exponent) - stroke;
+    return pose;
   };
+  const excess = (halfAngle: number) => strokeOf(setup, solve(halfAngle), input.hardening.exponent) - stroke;
   // Upwards from a straight-legged guess, so that the first root is found and no pose near the nip is asked for.
   let low = 1e-5;
   let fLow = -stroke;
   let high = Math.min(setup.largestHalfAngle, Math.atan(stroke / setup.shoulderCenter));
   for (let fHigh = excess(high); ; fHigh = excess(high)) {
     if (fHigh >= 0) {
-      excess(rootBetween(excess, low, fLow, high, fHigh, 1e-11));
-      break;
+      const answer = airBendAt(input, setup, solve(rootBetween(excess, [low, fLow], [high, fHigh], 1e-11)));
+      if (answer) return answer;
+      throw new Refusal("#N/A", `stroke must be large enough to leave a bend in this sheet; got ${stroke} mm`);
     }
     if (high >= setup.largestHalfAngle) {
       const limit = Math.floor((stroke + fHigh) * 1000) / 1000;
@@ -37,9 +39,4 @@ export function airBendAtStroke(input: AirBendInput, stroke: Millimeters): AirBe
     [low, fLow] = [high, fHigh];
     high = Math.min(setup.largestHalfAngle, high * 1.25);
   }
-  const answer = airBendAt(input, setup, pose!);
-  if (answer === undefined) {
-    throw new Refusal("#N/A", `stroke must be large enough to leave a bend in this sheet; got ${stroke} mm`);
-  }
-  return answer;
 }

@@ -57,15 +57,26 @@ export function deviated(input: AirBendInput, d: Deviations, by: Record<keyof De
 /** Every figure goes nearly straight with these: one solve, its change taken both ways (checked with the band). */
 const STRAIGHT: readonly (keyof Deviations)[] = ["strength", "dieOpening"];
 
+/** A bend of a sheet that deviates, and the sign its changes count with. */
+interface End {
+  readonly bend: AirBend;
+  readonly sign: 1 | -1;
+}
+const mirrored = (bend: AirBend): End[] => [
+  { bend, sign: 1 },
+  { bend, sign: -1 },
+];
+
 /**
- * Up and down; one is undefined where it goes like the other, or where that sheet does not reach the angle: a bend that
- * the expected sheet makes keeps its band. Refuses where neither reaches it.
+ * Up and down; the one stands for both where the other goes like it, or where that sheet does not reach the angle: a bend
+ * that the expected sheet makes keeps its band. Refuses where neither reaches it.
  */
-function endsOf(solved: (by: 1 | -1) => AirBend, goesStraight: boolean): (AirBend | undefined)[] {
+function endsOf(solved: (by: 1 | -1) => AirBend, goesStraight: boolean): End[] {
   const up = refusalOr(() => solved(1));
-  if (!(up instanceof Refusal) && goesStraight) return [up, undefined];
-  const down = up instanceof Refusal ? solved(-1) : refusalOr(() => solved(-1));
-  return [up, down].map((end) => (end instanceof Refusal ? undefined : end));
+  if (up instanceof Refusal) return mirrored(solved(-1));
+  const down = goesStraight ? undefined : refusalOr(() => solved(-1));
+  if (down === undefined || down instanceof Refusal) return mirrored(up);
+  return [up, down].map((bend) => ({ bend, sign: 1 }));
 }
 
 /**
@@ -97,11 +108,8 @@ export function airBendBand(
   const changes = names
     .filter((name) => deviations[name] > 0)
     .map((name): ((figure: Figure) => readonly number[]) => {
-      const [up, down] = endsOf((by) => solved(name, by), STRAIGHT.includes(name));
-      return (figure) => [
-        up ? changeOf(up, figure) : -changeOf(down!, figure),
-        down ? changeOf(down, figure) : -changeOf(up!, figure),
-      ];
+      const ends = endsOf((by) => solved(name, by), STRAIGHT.includes(name));
+      return (figure) => ends.map(({ bend, sign }) => sign * changeOf(bend, figure));
     });
 
   const band = Object.entries(figures).map(([figure, value]) => {

@@ -59,20 +59,18 @@ function poseEndingAt(setup: BendSetup, finalAngle: number): LoadedPose {
   const wanted = (finalAngle / 2) * DEGREE;
   const most = setup.largestHalfAngle;
   let pose: LoadedPose | undefined;
-  const excess = (halfAngle: number) => {
+  const solve = (halfAngle: number) => {
     pose = loadedPose(setup, halfAngle, pose?.path.end.curvature);
-    return halfAngle - pose.springback - wanted;
+    return pose;
   };
+  const excess = (halfAngle: number) => halfAngle - solve(halfAngle).springback - wanted;
   let low = wanted;
   let fLow = low < most ? excess(low) : 0;
   // Springback grows slowly with the angle, so a step a tenth longer than what is missing mostly brackets (numerical).
   for (let step = 1.1; low < most; step *= 2) {
     const high = Math.min(most, low - step * fLow);
     const fHigh = excess(high);
-    if (fHigh >= 0) {
-      excess(rootBetween(excess, low, fLow, high, fHigh, 1e-11));
-      return pose!;
-    }
+    if (fHigh >= 0) return solve(rootBetween(excess, [low, fLow], [high, fHigh], 1e-11));
     [low, fLow] = [high, fHigh];
   }
   const reached = 2 * (most - loadedPose(setup, most).springback);

@@ -1,4 +1,6 @@
 /** Nodes and weights of a Gauss-Legendre rule on 0..1. */
+import { itemAt } from "../../../units/certain.ts";
+
 interface GaussRule {
   readonly nodes: readonly number[];
   readonly weights: readonly number[];
@@ -34,9 +36,9 @@ export function gaussRule(order: number): GaussRule {
  * of the polynomial through all the values (Lagrange basis, integrated by the rule itself).
  */
 export function integralToNodes({ nodes, weights }: GaussRule): readonly (readonly number[])[] {
-  const basis = (j: number, x: number) =>
-    nodes.reduce((product, node, k) => (k === j ? product : (product * (x - node)) / (nodes[j]! - node)), 1);
+  const basis = (own: number, x: number) =>
+    nodes.reduce((product, node) => (node === own ? product : (product * (x - node)) / (own - node)), 1);
   return nodes.map((end) =>
-    nodes.map((_, j) => end * weights.reduce((sum, weight, k) => sum + weight * basis(j, end * nodes[k]!), 0)),
+    nodes.map((own) => end * weights.reduce((sum, weight, k) => sum + weight * basis(own, end * itemAt(nodes, k)), 0)),
   );
 }

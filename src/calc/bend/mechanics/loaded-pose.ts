@@ -67,7 +67,7 @@ export function loadedPose(
   if (excess > 0) {
     const closure = (wrap: number) =>
       reach(freeArm(nosePath, halfAngle - wrap, frictionAngle)) + noseRadius * Math.sin(wrap) - contactX;
-    const wrap = rootBetween(closure, 0, excess, halfAngle, noseRadius * sin - contactX, tolerance);
+    const wrap = rootBetween(closure, [0, excess], [halfAngle, noseRadius * sin - contactX], tolerance);
     return finish("wrapped", nosePath, freeArm(nosePath, halfAngle - wrap, frictionAngle), wrap);
   }
 
@@ -89,6 +89,6 @@ export function loadedPose(
     fThere = there === most ? Math.log(1 + excess / contactX) : shortfall(there);
   }
   // The path of the last evaluation is the root's.
-  if (fHere !== 0) rootBetween(shortfall, here, fHere, there, fThere, tolerance);
+  if (fHere !== 0) rootBetween(shortfall, [here, fHere], [there, fThere], tolerance);
   return finish("point", path, freeArm(path, halfAngle, frictionAngle), 0);
 }

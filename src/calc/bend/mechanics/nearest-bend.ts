@@ -87,13 +87,9 @@ export function nearestBend(
   };
   const apartFrom = (bend: ComparedBend, quantity: Quantity) =>
     apart(quantity, here[quantity], quantity === "nipped" ? 0 : bend[quantity]);
-  let best: { bend: ComparedBend; square: number } | undefined;
-  for (const bend of among) {
-    let square = 0;
-    for (const quantity of QUANTITIES) square += apartFrom(bend, quantity) ** 2;
-    if (!best || square < best.square) best = { bend, square };
-  }
-  const { bend, square } = best!;
+  const { bend, square } = among
+    .map((each) => ({ bend: each, square: QUANTITIES.reduce((sum, of) => sum + apartFrom(each, of) ** 2, 0) }))
+    .reduce((a, b) => (b.square < a.square ? b : a));
   const distance = Math.sqrt(square);
   const telling = QUANTITIES.reduce((most, quantity) =>
     apartFrom(bend, quantity) > apartFrom(bend, most) ? quantity : most,

@@ -1,3 +1,4 @@
+import { itemAt } from "../../../units/certain.ts";
 import type { BendSetup } from "./bend-setup.ts";
 import { type LoadedPose, loadedPose } from "./loaded-pose.ts";
 
@@ -36,9 +37,9 @@ export function peakBeamForce(setup: BendSetup, last: LoadedPose, nearShare?: nu
   force[0] = 0;
   force[SAMPLES] = last.force;
   const best = force.indexOf(Math.max(...force));
-  const middle = Math.min(best, SAMPLES - 1);
-  const [before, top, after] = [force[middle - 1]!, force[middle]!, force[middle + 1]!];
+  const middle = Math.max(1, Math.min(best, SAMPLES - 1));
+  const [before, top, after] = [itemAt(force, middle - 1), itemAt(force, middle), itemAt(force, middle + 1)];
   const fraction = (middle + (before - after) / (2 * (before - 2 * top + after))) / SAMPLES;
-  const sampled = { force: force[best]!, share: best / SAMPLES };
+  const sampled = { force: itemAt(force, best), share: best / SAMPLES };
   return fraction > 0 && fraction < 1 ? larger(sampled, at(fraction, guess)) : sampled;
 }

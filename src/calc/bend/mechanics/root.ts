@@ -1,3 +1,6 @@
+/** Where the function was asked, and what it answered. */
+type Point = readonly [at: number, value: number];
+
 /**
  * Root of `f` between two ends where it has opposite signs: false position after Illinois (the kept end's value is
  * halved, so neither end can stay for ever), with a bisection every eighth step. Ends when the bracket or the last step
@@ -6,10 +9,8 @@
  */
 export function rootBetween(
   f: (x: number) => number,
-  low: number,
-  fLow: number,
-  high: number,
-  fHigh: number,
+  [low, fLow]: Point,
+  [high, fHigh]: Point,
   tolerance: number,
 ): number {
   let x = low;

@@ -45,19 +45,46 @@ export function chain(
     if (zone === 1) run += length;
     if (!next) {
       // The round cap of the thickened line reaches half a thickness further: stop short and draw the square end.
-      pieces.push(straightPiece(leg, zone, half, [x, y], walk(Math.max(0, length - half))));
+      pieces.push(straightPiece(leg, zone, half, [[x, y], walk(Math.max(0, length - half))]));
       const [ex, ey] = walk(length);
       const [nx, ny] = [-Math.sin(heading) * half, Math.cos(heading) * half];
       const [bx, by] = walk(Math.max(0, length - half));
       pieces.push(
-        straightPiece(leg, zone, 0, [bx + nx, by + ny], [ex + nx, ey + ny], true),
-        straightPiece(leg, zone, 0, [ex + nx, ey + ny], [ex - nx, ey - ny], true),
-        straightPiece(leg, zone, 0, [ex - nx, ey - ny], [bx - nx, by - ny], true),
+        straightPiece(
+          leg,
+          zone,
+          0,
+          [
+            [bx + nx, by + ny],
+            [ex + nx, ey + ny],
+          ],
+          true,
+        ),
+        straightPiece(
+          leg,
+          zone,
+          0,
+          [
+            [ex + nx, ey + ny],
+            [ex - nx, ey - ny],
+          ],
+          true,
+        ),
+        straightPiece(
+          leg,
+          zone,
+          0,
+          [
+            [ex - nx, ey - ny],
+            [bx - nx, by - ny],
+          ],
+          true,
+        ),
       );
       break;
     }
     const to = walk(length);
-    pieces.push(straightPiece(leg, zone, half, [x, y], to));
+    pieces.push(straightPiece(leg, zone, half, [[x, y], to]));
     [x, y] = to;
     if (done) {
       const turn = radians(next.angle) * up;
@@ -66,7 +93,7 @@ export function chain(
       const center: [number, number] = [x - side * radius * Math.sin(heading), y + side * radius * Math.cos(heading)];
       const from = heading - (side * Math.PI) / 2;
       const beyond = outward > 0 ? leg + 1 : leg - 1;
-      const round = arcPiece(beyond, zone === 1 ? 2 : 3, half, center, radius, from, turn);
+      const round = arcPiece(beyond, zone === 1 ? 2 : 3, half, { center, radius, from, sweep: turn });
       pieces.push(round);
       [x, y, heading] = [round.bx, round.by, heading + turn];
       zone = 3;
@@ -78,8 +105,11 @@ export function chain(
 /** The half of the round that belongs to this side, in the same frame: it ends at the origin. A straight while flat. */
 export const roundPiece = (leg: number, half: number, zoneLength: number, a: number, radius: number): Piece =>
   a > 1e-9
-    ? arcPiece(leg, 0, half, [0, radius], radius, -Math.PI / 2 - a, a)
-    : straightPiece(leg, 0, half, [-zoneLength / 2, 0], [0, 0]);
+    ? arcPiece(leg, 0, half, { center: [0, radius], radius, from: -Math.PI / 2 - a, sweep: a })
+    : straightPiece(leg, 0, half, [
+        [-zoneLength / 2, 0],
+        [0, 0],
+      ]);
 
 /** The pieces laid out in a pose. */
 export const posed = (pieces: readonly Piece[], { x, y, angle }: Pose): Piece[] =>

@@ -1,3 +1,4 @@
+import { firstOf } from "../../../units/certain.ts";
 import { type Chain, posed, roundPiece } from "./chain.ts";
 import { type Contact, gaugeContact } from "./gauge.ts";
 import type { Piece } from "./piece.ts";
@@ -51,7 +52,7 @@ export class Half {
     if (a === this.seat.free && this.freePieces) return this.freePieces;
     const { seat, thickness, chain } = this;
     const pieces = [
-      roundPiece(chain.pieces[0]!.leg, thickness / 2, seat.zoneLength, a, seat.radius(a)),
+      roundPiece(firstOf(chain.pieces).leg, thickness / 2, seat.zoneLength, a, seat.radius(a)),
       ...chain.pieces,
     ];
     if (a === 0) this.flatPieces = pieces;

@@ -1,3 +1,4 @@
+import { itemAt } from "../../../units/certain.ts";
 import { type Degrees, mm } from "../../../units/quantity.ts";
 import { type Chain, chain } from "./chain.ts";
 import { type BentPart, straightLengths } from "./part.ts";
@@ -38,7 +39,7 @@ export class Hits {
   ) {
     this.press = sides(tools);
     this.straights = straightLengths(part);
-    this.seats = part.bends.map((_, i) => seat(part, i + 1, springback[i]!, tools));
+    this.seats = part.bends.map((_, i) => seat(part, i + 1, itemAt(springback, i), tools));
   }
 
   /** @param finished bit i - 1 set when bend i is finished. */
@@ -62,7 +63,7 @@ export class Hits {
   }
 
   private travelOf(bend: number): Reading {
-    const s = this.seats[bend - 1]!;
+    const s = itemAt(this.seats, bend - 1);
     const closed = this.part.thickness - this.tools.openHeight;
     const short = this.tools.openHeight - this.tools.stroke - s.tip(s.loaded);
     const stopped = (tool: Obstacle["tool"], by: number): Reading => ({
@@ -86,7 +87,7 @@ export class Hits {
         this.chains.set(key >> 1, shape);
       }
       const side = isBack ? this.press.back : this.press.front;
-      half = new ReadHalf(shape, this.seats[bend - 1]!, this.part.thickness, this.tools, side, this.room);
+      half = new ReadHalf(shape, itemAt(this.seats, bend - 1), this.part.thickness, this.tools, side, this.room);
       this.halves.set(key, half);
     }
     return half;
@@ -106,5 +107,6 @@ function best<Way>(ways: Iterable<Way>, look: (way: Way) => Reading[], { clearan
       found = reading;
     if (!found.collision && found.gap >= clearance) break;
   }
-  return found!;
+  if (!found) throw new Error("a hit without a way into the brake");
+  return found;
 }

@@ -89,7 +89,10 @@ function blockedAt(hits: Hits, count: number, set: number): BlockedHit[] {
     .filter((bend) => !(set & (1 << (bend - 1))))
     .flatMap((bend) => ENDS.map((gaugedEnd) => ({ bend, gaugedEnd })));
   return tries
-    .map((hit) => ({ ...hit, obstacle: hits.reading(set, hit).collision!() }))
+    .flatMap((hit) => {
+      const obstacle = hits.reading(set, hit).collision?.();
+      return obstacle ? [{ ...hit, obstacle }] : [];
+    })
     .sort((a, b) => a.obstacle.by - b.obstacle.by);
 }
 
@@ -100,7 +103,8 @@ function follow(way: Way, hits: Hits, faces: readonly number[], press: Press): O
     const hit: Hit = { bend, gaugedEnd: ENDS[end] };
     const { gap, nearest, back, slidesOff } = hits.reading(set, hit);
     set |= 1 << (bend - 1);
-    const contact = back.contact!;
+    const { contact } = back;
+    if (!contact) throw new Error("a hit without a stop at its gauge");
     const tight = gap < press.clearance;
     return {
       ...hit,

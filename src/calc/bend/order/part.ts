@@ -21,6 +21,9 @@ export interface BentPart {
   readonly bends: readonly Bend[];
 }
 
+/** Bends are counted from 1. */
+export const bendOf = ({ bends }: BentPart, number: number): Bend => itemAt(bends, number - 1);
+
 export const MOST_BENDS = 10;
 
 /** Outside setback: from the tangent line to the mold line, (r + t) tan(A / 2) (FAA-H-8083-31 vol. 1 ch. 4, read). */

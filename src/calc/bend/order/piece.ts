@@ -33,8 +33,7 @@ export function straightPiece(
   leg: number,
   zone: Zone,
   half: number,
-  a: readonly [number, number],
-  b: readonly [number, number],
+  [a, b]: readonly [readonly [number, number], readonly [number, number]],
   end = false,
 ): Piece {
   const line = { ax: a[0], ay: a[1], bx: b[0], by: b[1] };
@@ -42,16 +41,15 @@ export function straightPiece(
   return { arc: false, half, leg, zone, end, arm, ...line, cx: 0, cy: 0, radius: 0, mx: 0, my: 0, cosine: 0 };
 }
 
-/** Arc from angle `from` through `sweep` (radians, signed) about a center. */
-export function arcPiece(
-  leg: number,
-  zone: Zone,
-  half: number,
-  center: readonly [number, number],
-  radius: number,
-  from: number,
-  sweep: number,
-): Piece {
+/** From angle `from` through `sweep` (radians, signed) about a center. */
+interface Arc {
+  readonly center: readonly [number, number];
+  readonly radius: number;
+  readonly from: number;
+  readonly sweep: number;
+}
+
+export function arcPiece(leg: number, zone: Zone, half: number, { center, radius, from, sweep }: Arc): Piece {
   const [cx, cy] = center;
   const to = from + sweep;
   const middle = from + sweep / 2;

@@ -23,18 +23,23 @@ interface HitPose {
 /** At the gauge before the stroke, at the end of the stroke, or sprung back with the punch still down. */
 export type Moment = "flat" | "loaded" | "free";
 
+interface MadeHit {
+  readonly part: BentPart;
+  readonly press: Press;
+  /** Numbers of the bends made before. */
+  readonly finished: readonly number[];
+  readonly hit: Hit;
+  /** Overbend of this bend under load. */
+  readonly springback: Degrees;
+}
+
 /**
  * Where everything is at one moment of a hit.
- * @param finished numbers of the bends made before. @param springback overbend of this bend under load, degrees.
  * @param sagitta how far the polygon may cut across a true arc.
  * @throws Refusal on an impossible part, tools or bend numbers.
  */
 export function poseAtHit(
-  part: BentPart,
-  press: Press,
-  finished: readonly number[],
-  hit: Hit,
-  springback: Degrees,
+  { part, press, finished, hit, springback }: MadeHit,
   moment: Moment,
   sagitta: Millimeters = mm(0.01),
 ): HitPose {

@@ -1,4 +1,5 @@
 /** A punch drawn from its row of the table: nose, flanks, body, and the throat of a gooseneck. */
+import { lastOf } from "../../../units/certain.ts";
 import { degrees, mm, radians } from "../../../units/quantity.ts";
 import type { Punch } from "../tooling.ts";
 import type { Outline } from "./solid.ts";
@@ -27,7 +28,7 @@ export function punchOutline(punch: Punch | undefined, assumed: PunchSizes): Out
   const body = punch?.bodyWidth ?? assumed.bodyWidth;
   const wide = Math.max(body / 2, nose * 1.2);
   const right = nose > 0 ? roundNose(nose, half) : [[0, 0] as Corner];
-  const [x, y] = right.at(-1)!;
+  const [x, y] = lastOf(right);
   const flankAt = (out: number): Corner => [out, y + (out - x) / Math.tan(half)];
   const left = right
     .slice(1)

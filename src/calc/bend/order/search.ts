@@ -1,4 +1,5 @@
 /** One hit in a search: bend number from 1, end at the back 0 or 1. */
+import { itemAt } from "../../../units/certain.ts";
 export interface Move {
   readonly bend: number;
   readonly end: 0 | 1;
@@ -46,9 +47,9 @@ export function cheapestWay(
     const set = from < 0 ? 0 : from >> 2;
     for (let bend = count; bend >= 1; bend--) {
       if (set & (1 << (bend - 1))) continue;
-      const face = faces[bend - 1]!;
+      const face = itemAt(faces, bend - 1);
       const next = set | (1 << (bend - 1));
-      const owed = needed[1 - face]! & ~next ? costOf(0, 0, 1) : 0;
+      const owed = itemAt(needed, 1 - face) & ~next ? costOf(0, 0, 1) : 0;
       for (const end of [1, 0]) {
         const to = next * 4 + face * 2 + end;
         if (settled.has(to)) continue;
@@ -60,8 +61,8 @@ export function cheapestWay(
   };
   const wayTo = (state: number): Way => {
     const moves: Move[] = [];
-    for (let at = state; at >= 0; at = settled.get(at)!.from)
-      moves.unshift({ bend: settled.get(at)!.bend, end: (at & 1) as 0 | 1 });
+    for (let edge = settled.get(state); edge; edge = settled.get(edge.from))
+      moves.unshift({ bend: edge.bend, end: (edge.to & 1) as 0 | 1 });
     return { moves, set: state >> 2 };
   };
 

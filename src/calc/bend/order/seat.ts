@@ -1,5 +1,5 @@
 import { type Degrees, radians } from "../../../units/quantity.ts";
-import { allowance, type BentPart } from "./part.ts";
+import { allowance, type BentPart, bendOf } from "./part.ts";
 import type { Press } from "./press.ts";
 
 /** Where the sheet of one hit sits on the die at any angle. Lengths in mm, angles in radians. */
@@ -27,7 +27,7 @@ export const shoulderCenter = (press: Press): number =>
  * The fibre that keeps its length, at depth BA / A - r, keeps it at every angle, so the round is BA / angle - depth (derived).
  */
 export function seat(part: BentPart, bendNumber: number, springback: Degrees, press: Press): Seat {
-  const bend = part.bends[bendNumber - 1]!;
+  const bend = bendOf(part, bendNumber);
   const angle = Math.abs(radians(bend.angle));
   const zoneLength = allowance(part, bend);
   const neutralDepth = zoneLength / angle - bend.insideRadius;

@@ -1,3 +1,4 @@
+import { firstOf, itemAt } from "../../../units/certain.ts";
 import { mm } from "../../../units/quantity.ts";
 import type { Half } from "./half.ts";
 import { type Piece, straightPiece } from "./piece.ts";
@@ -44,7 +45,7 @@ function gaugeProblem(half: Half): Reading | undefined {
 function fingerMeetsTools(half: Half, stop: number): Reading | undefined {
   const { press, seat, side, thickness } = half;
   const { finger } = press;
-  const edges = finger.map((p, i) => straightPiece(0, 3, 0, p, finger[(i + 1) % finger.length]!));
+  const edges = finger.map((p, i) => straightPiece(0, 3, 0, [p, itemAt(finger, (i + 1) % finger.length)]));
   const tip = press.fingerRetracts ? thickness : seat.tip(seat.loaded);
   const stands = [
     { solids: side.tools.fixed, x: 0, y: 0 },
@@ -73,6 +74,6 @@ function originShift({ seat, thickness }: Half, a: number, b: number): number {
 }
 
 export function stopped({ chain }: Half, phase: Phase, tool: Obstacle["tool"], by: number): Reading {
-  const leg = chain.pieces[0]!.leg;
+  const leg = firstOf(chain.pieces).leg;
   return { gap: -by, nearest: undefined, collision: () => ({ phase, tool, leg, by: mm(by) }) };
 }

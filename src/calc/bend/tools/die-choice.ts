@@ -4,9 +4,9 @@ import type { UnitSystem } from "../../../units/system.ts";
 import { type Finding, STATUSES, type Status, statusOf } from "../../finding.ts";
 import { type AirEstimate, estimateAirBend } from "../air-estimate.ts";
 import { checkBend } from "../check/check.ts";
+import { leastFlange } from "../check/flange.ts";
 import { type BendLine, sharpest, sharpestBend } from "../check/line.ts";
 import { type ForceCases, forceCases } from "../force-cases.ts";
-import { safeFlange } from "../minimum-flange.ts";
 import type { Brake, Die, Punch } from "../tooling.ts";
 
 interface DieAnswer {
@@ -46,7 +46,7 @@ export function rankDies(
         findings,
         status: statusOf(findings),
         estimate,
-        leastFlange: safeFlange(line.thickness, die.opening, sharpest(line), die.shoulder, system),
+        leastFlange: leastFlange(line, die.opening, die.shoulder, system),
         force: forceCases(bend, line.bendLength),
         faceRoom:
           estimate.springback === undefined

@@ -4,6 +4,7 @@ import { PRODUCT_VERSION } from "../../../cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
 import { storedFormula } from "../../../job/building/formulas.ts";
 import type { CellValue } from "../../../units/cell.ts";
+import { entryOf } from "../../../units/certain.ts";
 import { BLANKS, DATE, ERROR_SPILL, SPILL, TABLE, WORD } from "./trial-cells.ts";
 
 export interface Check {
@@ -20,7 +21,7 @@ export interface Check {
 
 /** Of a record's own example, with one argument taken from a cell of the sheet. */
 function exampleWith(name: string, argument: string, cell: string) {
-  const { formula, answer } = findRecord(name)!.example;
+  const { formula, answer } = entryOf({ get: findRecord }, name).example;
   if (!formula.includes(argument)) throw new Error(`example of ${name} must hold ${argument}; got ${formula}`);
   return { formula: formula.replace(argument, cell), expected: answer };
 }

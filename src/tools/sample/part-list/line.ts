@@ -1,5 +1,6 @@
 /** One line of the engineer's list, and numbers by chance that are the same on every computer. */
 import type { CellValue } from "../../../units/cell.ts";
+import { itemAt } from "../../../units/certain.ts";
 
 export interface ListLine {
   material: string;
@@ -34,6 +35,6 @@ export function chance(seed: number): Chance {
   };
   return {
     step: (from, to, by) => from + by * below(Math.round((to - from) / by) + 1),
-    one: (among) => among[below(among.length)]!,
+    one: (among) => itemAt(among, below(among.length)),
   };
 }

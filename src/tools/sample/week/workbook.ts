@@ -5,6 +5,7 @@ import { jobWorkbook } from "../../../job/job-sheets/job-workbook.ts";
 import { MARK_PART_COLUMNS, PART_COLUMNS } from "../../../job/job-sheets/parts-sheet.ts";
 import type { WorkbookModel } from "../../../job/xlsx/model.ts";
 import type { CellValue } from "../../../units/cell.ts";
+import { firstOf } from "../../../units/certain.ts";
 import { SHOP_NOTE } from "../stage-job/workbook.ts";
 import { JOBS, type WeekJobRows } from "./jobs.ts";
 
@@ -43,7 +44,7 @@ const contents = ({ name, customer, number, due, pace, rows }: WeekJobRows): Job
   },
   partColumns: COLUMNS,
   parts: rows.map((row) => COLUMNS.map(({ header }): CellValue => row[header] ?? null)),
-  shown: { flat: String(rows[0]!["Part"]), shear: String(rows[0]!["Part"]) },
+  shown: { flat: String(firstOf(rows)["Part"]), shear: String(firstOf(rows)["Part"]) },
 });
 
 export const weekModel = (job: WeekJobRows): WorkbookModel => jobWorkbook(contents(job));

@@ -8,7 +8,7 @@ function solved(f: (x: number) => number, low: number, high: number, tolerance: 
     asked.push(x);
     return f(x);
   };
-  return { root: rootBetween(watched, low, f(low), high, f(high), tolerance), asked };
+  return { root: rootBetween(watched, [low, f(low)], [high, f(high)], tolerance), asked };
 }
 
 // Reference: closed forms. Steps: order 1.44 (Dowell & Jarratt 1971, memory), where a bisection would take 40 and more; from

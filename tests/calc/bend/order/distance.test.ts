@@ -30,11 +30,11 @@ function drawn(seed: number): Case {
   let line: Point[];
   if (seed % 2) {
     const [a, b] = [at(), at()];
-    piece = straightPiece(1, 1, half, a, b);
+    piece = straightPiece(1, 1, half, [a, b]);
     line = fractions.map((t) => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])]);
   } else {
     const [c, radius, from, sweep] = [at(), between(2, 8), between(-4, 4), between(-3, 3)];
-    piece = arcPiece(1, 1, half, c, radius, from, sweep);
+    piece = arcPiece(1, 1, half, { center: c, radius, from, sweep });
     line = fractions.map((t) => [
       c[0] + radius * Math.cos(from + t * sweep),
       c[1] + radius * Math.sin(from + t * sweep),
@@ -60,7 +60,7 @@ const cases = Array.from({ length: 300 }, (_, i) => drawn(i + 1));
 /** The piece is the second of its layout, behind one that lies far off on one side or the other. */
 const layoutOf = (p: Piece, far = -500): Room => {
   const room = new Room();
-  room.lay([arcPiece(9, 1, 0, [far, far], 1, 0, 1), p], { x: 0, y: 0, angle: 0 });
+  room.lay([arcPiece(9, 1, 0, { center: [far, far], radius: 1, from: 0, sweep: 1 }), p], { x: 0, y: 0, angle: 0 });
   return room;
 };
 
@@ -124,8 +124,13 @@ describe("a piece of sheet and a tool", () => {
   });
 
   test("boxes far apart are clear on every side by just their distance", () => {
-    const straight = layoutOf(straightPiece(1, 1, 1, [-2, 0], [2, 3])); // boxed from -3 to 3 and from -1 to 4
-    const arc = layoutOf(arcPiece(1, 1, 1, [0, 0], 4, 0, 1)); // its whole circle: from -5 to 5
+    const straight = layoutOf(
+      straightPiece(1, 1, 1, [
+        [-2, 0],
+        [2, 3],
+      ]),
+    ); // boxed from -3 to 3 and from -1 to 4
+    const arc = layoutOf(arcPiece(1, 1, 1, { center: [0, 0], radius: 4, from: 0, sweep: 1 })); // its whole circle: from -5 to 5
     const block = solid("bed", [
       [-1, -2],
       [3, -2],
@@ -149,7 +154,16 @@ describe("a piece of sheet and a tool", () => {
 
   test("the second piece of a layout stands behind the first", () => {
     const room = new Room();
-    const pieces = [straightPiece(1, 1, 0, [0, 0], [1, 0]), straightPiece(2, 1, 0, [0, 0], [5, 0])];
+    const pieces = [
+      straightPiece(1, 1, 0, [
+        [0, 0],
+        [1, 0],
+      ]),
+      straightPiece(2, 1, 0, [
+        [0, 0],
+        [5, 0],
+      ]),
+    ];
     room.lay(pieces, { x: 10, y: 20, angle: Math.PI / 2 });
     expect([...room.layout.slice(STRIDE, STRIDE + 4)].map((n) => Math.round(n * 1e6) / 1e6)).toEqual([10, 20, 10, 25]);
   });

@@ -36,6 +36,20 @@ const press: Press = {
 };
 const TOOLS: ToolName[] = ["punch", "ram", "die", "bed", "finger"];
 
+/** A square L with its bend made first. */
+const [t, r] = [2, 3];
+const squareOf = (first: number) => ({
+  part: {
+    thickness: mm(t),
+    flanges: [mm(first), mm(50)],
+    bends: [{ angle: degrees(90), deduction: mm(deductionFor(90, r, t)), insideRadius: mm(r) }],
+  },
+  press,
+  finished: [],
+  hit: { bend: 1, gaugedEnd: "last" } as const,
+  springback: degrees(0),
+});
+
 describe("Poses against an independent polygon library (polyclip-ts)", () => {
   test("200 random poses: a negative gap is an overlap, a positive one is none", () => {
     let [overlapping, apart] = [0, 0];
@@ -47,7 +61,7 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
       const finished = part.bends.map((_, i) => i + 1).filter((b) => b !== bend && draw() < 0.6);
       const hit = { bend, gaugedEnd: draw() < 0.5 ? "first" : "last" } as const;
       const moment = (["flat", "loaded", "free"] as const)[Math.floor(draw() * 3)]!;
-      const pose = poseAtHit(part, press, finished, hit, degrees(2), moment, mm(0.002));
+      const pose = poseAtHit({ part, press, finished, hit, springback: degrees(2) }, moment, mm(0.002));
       const sheet = ring(pose.part);
       for (const tool of TOOLS) {
         const gap = pose.gaps[tool];
@@ -83,7 +97,11 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
       // Taking the wanted angle off again as springback gives the pose at every angle on the way.
       const overlaps = Array.from({ length: 12 }, (_, i) => {
         const turned = ((angle + 2) * (i + 1)) / 12;
-        const pose = poseAtHit(part, open, finished, hit, degrees(turned - angle), "loaded", mm(0.02));
+        const pose = poseAtHit(
+          { part, press: open, finished, hit, springback: degrees(turned - angle) },
+          "loaded",
+          mm(0.02),
+        );
         return Math.max(
           ...(["punch", "ram", "die", "bed"] as const).map((tool) => overlap(ring(pose.part), ring(pose.tools[tool]))),
         );
@@ -106,24 +124,12 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
   }, 120_000);
 
   test("a square L at the end of its stroke has the area of its middle line times the thickness", () => {
-    const [t, r] = [2, 3];
-    const L = {
-      thickness: mm(t),
-      flanges: [mm(30), mm(50)],
-      bends: [{ angle: degrees(90), deduction: mm(deductionFor(90, r, t)), insideRadius: mm(r) }],
-    };
-    const { part } = poseAtHit(L, press, [], { bend: 1, gaugedEnd: "last" }, degrees(0), "loaded", mm(1e-5));
+    const { part } = poseAtHit(squareOf(30), "loaded", mm(1e-5));
     expect(area(part)).toBeCloseTo(t * (30 - 5 + 50 - 5 + (Math.PI / 2) * (r + t / 2)), 2);
   });
 
   test("on sharp shoulders the outside corner of a square bend sinks by half the opening", () => {
-    const [t, r] = [2, 3];
-    const L = {
-      thickness: mm(t),
-      flanges: [mm(30), mm(50)],
-      bends: [{ angle: degrees(90), deduction: mm(deductionFor(90, r, t)), insideRadius: mm(r) }],
-    };
-    const { part, tools } = poseAtHit(L, press, [], { bend: 1, gaugedEnd: "last" }, degrees(0), "loaded");
+    const { part, tools } = poseAtHit(squareOf(30), "loaded");
     // Lowest point: outside of the round, (r + t)(sqrt 2 - 1) above the corner at -V / 2; the tip is t above it.
     const lowest = -8 + 5 * (Math.SQRT2 - 1);
     expect(Math.min(...part.map(([, y]) => y))).toBeCloseTo(lowest, 2);
@@ -132,18 +138,7 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
 });
 
 describe("The drawing of a pose", () => {
-  const [t, r] = [2, 3];
-  const bend = { angle: degrees(90), deduction: mm(deductionFor(90, r, t)), insideRadius: mm(r) };
-  const drawn = (first: number, sagitta: number) =>
-    poseAtHit(
-      { thickness: mm(t), flanges: [mm(first), mm(50)], bends: [bend] },
-      press,
-      [],
-      { bend: 1, gaugedEnd: "last" },
-      degrees(0),
-      "free",
-      mm(sagitta),
-    );
+  const drawn = (first: number, sagitta: number) => poseAtHit(squareOf(first), "free", mm(sagitta));
 
   test("has the finger's face at the stop, 50 less half a deduction, whatever the finger's shape", () => {
     const stop = 50 - deductionFor(90, r, t) / 2;

@@ -14,7 +14,10 @@ const block = solid("die", [
 const here = [{ solids: [block], x: 0, y: 0 }];
 const FREE = ["free", "free", "free", "free"] as const;
 const rules = (die: Rules["die"]): Rules => ({ punch: FREE, ram: FREE, die, bed: FREE, finger: FREE });
-const strip = straightPiece(7, 1, 0.5, [0, 0], [1, 0]);
+const strip = straightPiece(7, 1, 0.5, [
+  [0, 0],
+  [1, 0],
+]);
 
 describe("a sheet that moves without turning", () => {
   /** Still for the first half, then on by this much: a shift that is all in one half. */
@@ -45,8 +48,14 @@ describe("a sheet that moves without turning", () => {
 
 describe("the flange that is named", () => {
   const look = (zone: 1 | 2) => {
-    const deep = straightPiece(1, zone, 0.5, [22, 0], [28, 0]);
-    const shallow = straightPiece(3, 3, 0.5, [18, 3], [22, 3]);
+    const deep = straightPiece(1, zone, 0.5, [
+      [22, 0],
+      [28, 0],
+    ]);
+    const shallow = straightPiece(3, 3, 0.5, [
+      [18, 3],
+      [22, 3],
+    ]);
     const watch = new Watch(0, new Room());
     watch.look([deep, shallow], { x: 0, y: 0, angle: 0 }, here, rules(["free", "skip", "free", "free"]), "bend");
     return watch.collision!();

@@ -4,6 +4,7 @@ import { lookUp, shop, spillOf } from "../../../../job/building/formulas.ts";
 import type { SheetCell, SheetModel } from "../../../../job/xlsx/model.ts";
 import type { StyleName } from "../../../../job/xlsx/styles.ts";
 import { cellName } from "../../../../job/xlsx/xml.ts";
+import { cellAt } from "../../../../units/certain.ts";
 import { BENDS } from "../bill/catalogue-parts.ts";
 import { CORRECTION } from "./strip-sheets.ts";
 
@@ -108,7 +109,7 @@ export function oneBendSheet(): SheetModel {
         "Everything about one bend, each figure with the band that sheets and dies leave it. Choose another in the shaded cell.",
       ),
       value(4, 1, "label", "Bend"),
-      value(4, 2, "inputText", String(BENDS[1]![0])),
+      value(4, 2, "inputText", String(cellAt(BENDS, 1, 0))),
       ...inputs.flatMap(([label, formula], i): SheetCell[] => [
         value(5 + i, 1, "label", label),
         { row: 5 + i, column: 2, style: "text", formula },

@@ -6,6 +6,7 @@ import { spillColumn } from "../../../../job/building/spill-block.ts";
 import { HEADER_ROW, spillSheet } from "../../../../job/building/spill-sheet.ts";
 import type { SheetCell, SheetModel } from "../../../../job/xlsx/model.ts";
 import type { StyleName } from "../../../../job/xlsx/styles.ts";
+import { topLeft } from "../../../../units/certain.ts";
 import { PARTS } from "../bill/catalogue-parts.ts";
 import { CORRECTION } from "./strip-sheets.ts";
 
@@ -31,7 +32,7 @@ const rate = (name: string): string => lookUp(`"${name}"`, "Rates[Rate]", "Rates
 
 type Input = readonly [row: number, label: string, content: string | number, style: StyleName, hint: string];
 const INPUTS: readonly Input[] = [
-  [4, "Part", String(PARTS[0]![0]), "inputText", "A part of the sheet Parts"],
+  [4, "Part", String(topLeft(PARTS)), "inputText", "A part of the sheet Parts"],
   [5, "Quantities", "1; 10; 25; 50; 100; 250", "inputText", "As a list"],
 ];
 const STEPS: readonly (readonly [row: number, label: string, formula: string, style: StyleName, hint: string])[] = [

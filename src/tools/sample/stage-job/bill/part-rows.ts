@@ -1,6 +1,7 @@
 /** The bill of the sample as the rows of its sheet. */
 import { PART_COLUMNS } from "../../../../job/job-sheets/parts-sheet.ts";
 import type { CellValue } from "../../../../units/cell.ts";
+import { entryOf } from "../../../../units/certain.ts";
 import { AREAS, type Features, featuresOf } from "./features.ts";
 import { PARTS, type Part } from "./job.ts";
 
@@ -30,5 +31,7 @@ const BY_HEADER: Readonly<Record<string, (part: Part & Features) => CellValue>> 
 };
 
 export const PART_ROWS: readonly CellValue[][] = PARTS.map((part) =>
-  PART_COLUMNS.map(({ header }) => BY_HEADER[header]!({ ...part, ...featuresOf(part.part) })),
+  PART_COLUMNS.map(({ header }) =>
+    entryOf({ get: (own: string) => BY_HEADER[own] }, header)({ ...part, ...featuresOf(part.part) }),
+  ),
 );
