@@ -88,8 +88,8 @@ export function drawPattern(
       ends.map(([[x1, y1], [x2, y2]]) => line([x1, h - y1], [x2, h - y2], { "data-cut": row.seq })),
     ),
     element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
-    ...labels.map(({ markup }) => markup),
     ...edges.leaders,
+    ...labels.map(({ markup }) => markup),
     ...edges.labels.map(({ markup }) => markup),
     ...inOneLine(lines.filter((cut) => !isThrough(cut)))
       .sort(fewestPlaces)
@@ -163,16 +163,17 @@ function hatch({ x, y, w, h }: Region, gap: number): string {
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-/** The corner from which everything is measured. */
+/** The corner from which everything is measured, marked outside the sheet. */
 export const datumCorner = (h: number, words: string, letter: number): string =>
-  path(`M0 ${round(h - 2 * letter)}V${round(h)}H${round(2 * letter)}`, { "stroke-width": letter / 1.5 }) +
-  text([0, h + 1.3 * letter], words, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
+  path(`M${round(-letter / 4)} ${round(h - 2 * letter)}V${round(h + letter / 4)}H${round(2 * letter)}`, {
+    "stroke-width": letter / 2,
+  }) + text([0, h + 1.3 * letter], words, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
 
 export function grainArrow(w: number, h: number, grain: "w" | "h", letter: number): string {
   const y = h + 1.1 * letter;
   const words = `grain ${grain === "w" ? "this way" : "up and down"}`;
-  const [x1, x2] = [w - 6 * letter, w];
-  const [top, bottom] = [h - letter, h + 1.7 * letter];
+  const [x1, x2] = [w - 6 * letter, w - (grain === "w" ? 0 : letter / 2)];
+  const [top, bottom] = [h + 0.3 * letter, h + 1.9 * letter];
   const arrow =
     grain === "w"
       ? `M${x1} ${y}H${x2}M${x1 + letter / 2} ${y - letter / 3}L${x1} ${y}L${x1 + letter / 2} ${y + letter / 3}M${x2 - letter / 2} ${y - letter / 3}L${x2} ${y}L${x2 - letter / 2} ${y + letter / 3}`
