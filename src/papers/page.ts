@@ -92,7 +92,17 @@ svg .paper { fill: #fff; }
 .plan { margin: 1mm 0; break-inside: avoid; }
 .plan svg { width: 100%; max-height: 106mm; }
 .halves { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 4mm; align-items: start; }
-.plan.half svg { width: 50%; }
+@page across { size: letter landscape; }
+.across { page: across; }
+@media print {
+  .plan.wide svg { max-height: 132mm; }
+  .across .cuts { font-size: 10pt; line-height: 1.1; }
+  .across .few .cuts { font-size: 12pt; }
+  .across .few td { padding: 0.6mm 1mm; }
+  .across .many .cuts { font-size: 9pt; }
+  .across .next { break-before: page; }
+}
+.halves .cuts th, .halves .cuts td { white-space: normal; padding: 0.15mm 0.7mm; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
@@ -106,7 +116,9 @@ td.short, th.short { white-space: nowrap; }
 .cautions { font-size: 9.5pt; line-height: 1.25; }
 .cautions .box { width: 4mm; height: 4mm; }
 .cuts, .strips { font-size: 8.5pt; line-height: 1.08; }
+.cuts b:not(.held-mark) { font-size: 1.2em; }
 .cuts td { padding: 0.15mm 1mm; }
+.cuts tr:first-child td { padding-top: 0.6mm; }
 .cuts th { white-space: nowrap; }
 .cuts th.number { white-space: normal; }
 td .blank { min-width: 15mm; }

@@ -11,22 +11,24 @@ import { type Release, releaseOf } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
 import { show, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { drawPattern, patternTitle, type SheetDrawn } from "./drawing/cut-plan.ts";
+import { drawPattern, type Room, type SheetDrawn } from "./drawing/cut-plan.ts";
 import { holesCounted } from "./holes.ts";
 import { BOX, type Cell, goesOn, heading, list, releaseCell, table, text } from "./page.ts";
 
-/** One sheet a page; two where the cuts are few and both stay legible at the machine. */
+/** One sheet a page, two where the cuts are few; where they are many, the drawing has a page of its own and their list the next. */
 export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
   const { patterns, warnings } = group.plan!;
   const all = cutsInOrder(group, plan.shop, offcuts);
   return patterns.map((pattern, i) => {
     const rows = all.filter(({ row }) => row.pattern === pattern.id);
     const own = offcuts.filter((offcut) => offcut.group === group && offcut.pattern === pattern.id);
-    const markup = onePattern(pattern, { group, plan, own, rows });
-    return goesOn(
+    const room = rows.length <= FEW_CUTS ? "half" : rows.length < MANY_CUTS ? "whole" : "wide";
+    const markup = onePattern(pattern, { group, plan, own, rows, room });
+    const page = goesOn(
       cutHeading(i, patterns, sheetOf(group, plan)),
-      [markup, i === 0 ? list(warnings) : "", FOOT].join("\n"),
+      [markup, i === 0 ? list(warnings) : "", room === "wide" ? "" : FOOT].join("\n"),
     );
+    return room === "wide" ? `<div class="across">${page}</div>` : page;
   });
 }
 
@@ -37,32 +39,49 @@ export const cutHeading = (i: number, all: readonly { readonly repeats: number }
 const FOOT =
   '<p class="foot">Shear guards in place; hands and the drop clear; nobody behind the blade. First piece: check it square, both diagonals.</p>';
 
-const FEW_CUTS = 6;
+const FEW_CUTS = 8;
+const MANY_CUTS = 18;
+/** Rows that a wide page holds in letters of 12 and of 10 pt; more are set in 9. */
+const ROOMY = 18;
+const FULL = 31;
 
 interface OnPage {
   readonly group: CutGroup;
   readonly plan: BillPlan;
   readonly own: readonly Offcut[];
   readonly rows: readonly CutInWords[];
+  readonly room: Room;
 }
 
-function onePattern(pattern: PlannedPattern, { group, plan, own, rows }: OnPage): string {
+function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: OnPage): string {
   const { system } = plan.shop;
   const sheet = group.sheetOf.get(pattern.stock)!;
-  const isHalf = rows.length <= FEW_CUTS;
-  const drawn = { ...sheetDrawn(pattern, group, own, rows), isHalf };
+  const drawn = { ...sheetDrawn(pattern, group, own, rows), room };
   const { keys } = drawn;
   const cuts = rows.map(({ row }) => row);
   const weight = show(sheet.weight, "mass", system, 4);
   const releases = releasesOf(plan);
   const { svg, scale } = drawPattern(pattern, cuts, drawn, system);
   const size = `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`;
+  const cutsInTable = cutTable(rows, heldIn(group, releases), system);
+  const pieces = piecesTable(pattern, group, keys, { system, releases });
+  const tags = own.map((offcut) => tagOf(offcut, plan, system));
+  const datum = room === "half" ? `; datum corner: ${drawn.edges}` : "";
+  const figure = `<figure class="plan ${room}">${svg}</figure>`;
+  const body = {
+    half: [`<div class="halves">${figure}<div>${[pieces, ...tags].join("\n")}</div></div>`, cutsInTable],
+    whole: [figure, cutsInTable, pieces, ...tags],
+    wide: [
+      figure,
+      pieces,
+      ...tags,
+      FOOT,
+      `<div class="next ${rows.length <= ROOMY ? "few" : rows.length > FULL ? "many" : ""}">${cutsInTable}</div>`,
+    ],
+  }[room];
   return [
-    `<p><strong>${text(patternTitle(pattern, sheet.name))}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}${isHalf ? `; datum corner: ${drawn.edges}` : ""}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
-    `<figure class="plan${isHalf ? " half" : ""}">${svg}</figure>`,
-    cutTable(rows, heldIn(group, releases), system),
-    piecesTable(pattern, group, keys, { system, releases }),
-    ...own.map((offcut) => tagOf(offcut, plan, system)),
+    `<p><strong>${text(sheet.name)}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}${datum}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
+    ...body,
   ].join("\n");
 }
 
@@ -133,12 +152,12 @@ const cutTable = (rows: readonly CutInWords[], held: (row: CutInWords) => string
       const waits = held(cut);
       return [
         String(row.seq),
-        fixed(row.measure, system),
+        { markup: `<b>${fixed(row.measure, system)}</b>` },
         onTape,
         measuredBy(cut),
-        piece,
-        { markup: `${text(drops)}${waits === "" ? "" : ` <b class="held-mark">${text(waits)}</b>`}` },
-        onTable,
+        unbroken(piece),
+        { markup: `${text(unbroken(drops))}${waits === "" ? "" : ` <b class="held-mark">${text(waits)}</b>`}` },
+        unbroken(onTable),
         showNumber(row.strokes, 7),
         turnAndLift(cut),
         { markup: BOX },
@@ -146,6 +165,9 @@ const cutTable = (rows: readonly CutInWords[], held: (row: CutInWords) => string
     }),
     "cuts",
   );
+
+/** "11.643 x 36" stays on one line. */
+const unbroken = (words: string): string => words.replace(/(?<=[\d.]) x (?=[\d.])/g, "\u00a0x\u00a0");
 
 /** Back gauge, front stop or a mark, and then on which side of the blade. */
 export const measuredBy = ({ row: { by, measured } }: CutInWords): string =>

@@ -39,12 +39,26 @@ async function shown(paper: Paper, width: number, media: "print" | "screen", che
     await page.screenshot({ path: `${folder}/paper-${paper.file.replaceAll("/", "-")}-${width}.png` });
   }
 }
-const tooWide = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll("h1, h2, p, li, dd, dt, td, th, figure, svg")]
-      .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
-      .map((one) => `${one.tagName} ${one.textContent!.slice(0, 30)}`),
-  );
+/** Sheets with many cuts are printed with the long side across. */
+async function tooWide(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const [isWide, width] of [
+    [true, Math.round(255.4 * PX_PER_MM)],
+    [false, SHEET.width],
+  ] as const) {
+    await page.setViewportSize({ width, height: SHEET.height });
+    const over = await page.evaluate(
+      (isWide) =>
+        [...document.querySelectorAll("h1, h2, p, li, dd, dt, td, th, figure, svg")]
+          .filter((one) => (one.closest(".across") !== null) === isWide)
+          .filter((one) => one.getBoundingClientRect().right > innerWidth + 1)
+          .map((one) => `${one.tagName} ${one.textContent!.slice(0, 30)}`),
+      isWide,
+    );
+    found.push(...over);
+  }
+  return found;
+}
 
 describe("the papers", () => {
   it("every page of a set-up and of a line fits on one sheet of paper", async () => {

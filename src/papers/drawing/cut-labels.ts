@@ -7,6 +7,7 @@ import { type Box, element, LETTERS, type Point, text } from "./svg.ts";
 /** A letter is about this wide for its height, a capital this (measured on DejaVu Sans: digits 0.64, G 0.78). */
 const LETTER_WIDTH = 0.64;
 const CAPITAL_WIDTH = 0.78;
+const WIDE = 1;
 const LINE_HEIGHT = 1.2;
 /** Of the ink of one line: no sheet has room to give away. */
 const INK_HEIGHT = 0.86;
@@ -14,7 +15,11 @@ const INK_HEIGHT = 0.86;
 const LEAST_LETTER = 0.94;
 
 const widthOf = (words: string, size: number): number =>
-  size * [...words].reduce((sum, letter) => sum + (/[A-Z]/.test(letter) ? CAPITAL_WIDTH : LETTER_WIDTH), 0);
+  size *
+  [...words].reduce(
+    (sum, letter) => sum + (/[MW]/.test(letter) ? WIDE : /[A-Z]/.test(letter) ? CAPITAL_WIDTH : LETTER_WIDTH),
+    0,
+  );
 
 export interface Label {
   readonly markup: string;
@@ -124,7 +129,7 @@ export function cutLabel(
     isFirst && ends.some((stroke) => hasRoom(measured, stroke)) ? [measured, String(row.seq)] : [String(row.seq)];
   for (const words of choices) {
     const box = places(words, ends, letter).find(
-      (place) => isInside(place, sheet) && ![...names, ...numbers].some((other) => overlaps(place, other)),
+      (place) => isInside(place, sheet) && ![...names, ...numbers].some((other) => overlaps(place, other, letter / 10)),
     );
     if (!box) continue;
     numbers.push(box);
@@ -170,5 +175,6 @@ function places(words: string, ends: readonly Ends[], letter: number): Box[] {
 const isInside = (box: Box, sheet: Box): boolean =>
   box.left >= sheet.left && box.right <= sheet.right && box.top >= sheet.top && box.bottom <= sheet.bottom;
 
-const overlaps = (a: Box, b: Box): boolean =>
-  Math.min(a.right, b.right) > Math.max(a.left, b.left) && Math.min(a.bottom, b.bottom) > Math.max(a.top, b.top);
+const overlaps = (a: Box, b: Box, gap = 0): boolean =>
+  Math.min(a.right, b.right) + gap > Math.max(a.left, b.left) &&
+  Math.min(a.bottom, b.bottom) + gap > Math.max(a.top, b.top);

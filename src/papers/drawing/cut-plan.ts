@@ -7,7 +7,7 @@ import type { CutListRow, PieceOut, PlannedPattern } from "../../bill/pictures.t
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cutLabel, fewestPlaces, keyOver, type Label, pieceLabel } from "./cut-labels.ts";
-import { type Ends, followCuts, type LaidPieces, type Region } from "./cut-regions.ts";
+import { type CutLine, type Ends, followCuts, type LaidPieces, type Region } from "./cut-regions.ts";
 import { edgeLabels, isThrough } from "./edge-labels.ts";
 import { scaleSays } from "./ink.ts";
 import { type Box, drawing, element, LETTERS, line, type Point, path, text } from "./svg.ts";
@@ -21,12 +21,19 @@ export interface SheetDrawn {
   /** A blank's letter in the table beside the drawing, and the tag of an offcut by its piece. */
   readonly keys: ReadonlyMap<string, string>;
   readonly tags: ReadonlyMap<string, string>;
-  /** Half as wide as its page, of a sheet with few cuts, so that two share a page; what the edges are stands above it. */
-  readonly isHalf?: boolean;
+  /** How large it is printed: as wide as its page where nothing is said. */
+  readonly room?: Room;
 }
 
-/** Letters of 8 pt and more where the drawing is as wide as its page, 190 mm. */
-export const LETTERS_ALONG = 58;
+/** What the paper gives a drawing, mm, and how many letters of 8 pt and more (10 on a wide page) go along it. */
+export const ROOMS = {
+  whole: { width: 191.9, height: 106, letters: 58 },
+  /** Of a sheet with few cuts, so that two share a page; what its edges are stands above it. */
+  half: { width: 191.9 / 2, height: 106, letters: 29 },
+  /** A page of its own, the long side across, for a sheet with many cuts: their list stands on the next. */
+  wide: { width: 255.4, height: 132, letters: 68 },
+} as const;
+export type Room = keyof typeof ROOMS;
 /** Those that go to the numbers at the right. */
 const EDGE_LETTERS = 7;
 /** Room below the sheet for datum and grain, in letters. */
@@ -41,8 +48,8 @@ export function drawPattern(
   const { w, h, yields } = pattern;
   const { pieces, lines } = followCuts(pattern, rows);
   const isWider = lines.some((cut) => isThrough(cut) && cut.row.axis === "h");
-  const along = sheet.isHalf ? LETTERS_ALONG / 2 : LETTERS_ALONG;
-  const letter = Math.max(w, h) / (along - (isWider ? EDGE_LETTERS : 0));
+  const room = ROOMS[sheet.room ?? "whole"];
+  const letter = Math.max(w, h) / (room.letters - (isWider ? EDGE_LETTERS : 0));
   const edges = edgeLabels(lines, { w, h, letter, system });
   const flip = (region: Region): Region => ({ ...region, y: h - region.y - region.h });
   const keyOf = ({ out }: LaidPieces) => sheet.keys.get(out.blank ?? "") ?? "";
@@ -67,7 +74,7 @@ export function drawPattern(
   const write = (value: number) => show(value, "length", system, 5);
   const box = around({ left: 0, top: 0, right: w, bottom: h + MARGIN * letter }, edges.labels);
   const [width, height] = [box.right - box.left + letter, box.bottom - box.top + letter];
-  const scale = scaleSays(Math.min((sheet.isHalf ? PAGE.width / 2 : PAGE.width) / width, PAGE.height / height));
+  const scale = scaleSays(Math.min(room.width / width, room.height / height));
   const svg = drawing(
     {
       title: `${patternTitle(pattern, sheet.name)}, ${write(w)} x ${write(h)}`,
@@ -81,11 +88,10 @@ export function drawPattern(
       ends.map(([[x1, y1], [x2, y2]]) => line([x1, h - y1], [x2, h - y2], { "data-cut": row.seq })),
     ),
     element("rect", { x: 0, y: 0, width: w, height: h, fill: "none", "stroke-width": letter / 5 }),
-    ...labels.map(({ markup }) => markup),
     ...edges.leaders,
+    ...labels.map(({ markup }) => markup),
     ...edges.labels.map(({ markup }) => markup),
-    ...lines
-      .filter((cut) => !isThrough(cut))
+    ...inOneLine(lines.filter((cut) => !isThrough(cut)))
       .sort(fewestPlaces)
       .map((cut) => {
         const onPaper = cut.ends.map(
@@ -102,20 +108,29 @@ export function drawPattern(
           numbers,
         );
       }),
-    datumCorner(h, sheet.isHalf ? "datum corner" : `datum corner: ${sheet.edges}`, letter),
+    datumCorner(h, sheet.room === "half" ? "datum corner" : `datum corner: ${sheet.edges}`, letter),
     grainArrow(w, h, sheet.grain, letter),
   );
   return { svg, scale };
 }
-/** What the paper gives a drawing, mm. */
-export const PAGE = { width: 191.9, height: 106 };
-
 const around = (sheet: Box, labels: readonly Label[]): Box => ({
   left: Math.min(sheet.left, ...labels.map(({ box }) => box.left)),
   top: Math.min(sheet.top, ...labels.map(({ box }) => box.top)),
   right: Math.max(sheet.right, ...labels.map(({ box }) => box.right)),
   bottom: Math.max(sheet.bottom, ...labels.map(({ box }) => box.bottom)),
 });
+
+/** The same cut in pieces side by side is one line to the eye, and numbered once. */
+function inOneLine(lines: readonly CutLine[]): CutLine[] {
+  const found = new Map<string, CutLine>();
+  for (const cut of lines) {
+    const along = cut.ends.map(([[x1, y1], [x2]]) => (x1 === x2 ? `x${round(x1)}` : `y${round(y1)}`));
+    const key = [cut.row.seq, ...along].join();
+    const before = found.get(key);
+    found.set(key, before ? { ...before, ends: [...before.ends, ...cut.ends] } : cut);
+  }
+  return [...found.values()];
+}
 
 /** "Pattern 3: cut 2 sheets of Plate 3/16". */
 export const patternTitle = ({ id, repeats }: PlannedPattern, sheet: string): string =>
@@ -148,16 +163,17 @@ function hatch({ x, y, w, h }: Region, gap: number): string {
 
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-/** The corner from which everything is measured. */
+/** The corner from which everything is measured, marked outside the sheet. */
 export const datumCorner = (h: number, words: string, letter: number): string =>
-  path(`M0 ${round(h - 2 * letter)}V${round(h)}H${round(2 * letter)}`, { "stroke-width": letter / 1.5 }) +
-  text([0, h + 1.3 * letter], words, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
+  path(`M${round(-letter / 4)} ${round(h - 2 * letter)}V${round(h + letter / 4)}H${round(2 * letter)}`, {
+    "stroke-width": letter / 2,
+  }) + text([0, h + 1.3 * letter], words, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
 
 export function grainArrow(w: number, h: number, grain: "w" | "h", letter: number): string {
   const y = h + 1.1 * letter;
   const words = `grain ${grain === "w" ? "this way" : "up and down"}`;
-  const [x1, x2] = [w - 6 * letter, w];
-  const [top, bottom] = [h - letter, h + 1.7 * letter];
+  const [x1, x2] = [w - 6 * letter, w - (grain === "w" ? 0 : letter / 2)];
+  const [top, bottom] = [h + 0.3 * letter, h + 1.9 * letter];
   const arrow =
     grain === "w"
       ? `M${x1} ${y}H${x2}M${x1 + letter / 2} ${y - letter / 3}L${x1} ${y}L${x1 + letter / 2} ${y + letter / 3}M${x2 - letter / 2} ${y - letter / 3}L${x2} ${y}L${x2 - letter / 2} ${y + letter / 3}`

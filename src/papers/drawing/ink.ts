@@ -16,6 +16,8 @@ export const THICK = 0.6;
 export const THIN = 0.2;
 
 const LETTER_WIDTH = 0.66; // of its height, the widest of usual sans-serif digits (measured on DejaVu Sans: 0.64)
+const BOLD = 1.08; // times as wide
+const GROUND_HEIGHT = 0.9; // of a letter's, with what stands below the line
 const LINE_TAKES = 0.25; // mm to either side
 
 /** A place that is taken: a line with what it takes to either side; a letter is a line without length. */
@@ -30,7 +32,9 @@ export interface Written {
 
 export class Ink {
   readonly #parts: string[] = [];
+  /** Of the lines. */
   readonly #spots: Spot[] = [];
+  readonly #texts: { readonly markup: string; readonly ground: string; readonly spots: readonly Spot[] }[] = [];
 
   line(from: Point, to: Point, width = THIN, dashes?: string): void {
     this.#parts.push(line(from, to, { "stroke-width": width, "stroke-dasharray": dashes }));
@@ -56,24 +60,26 @@ export class Ink {
 
   /** Whether a text fits here without touching what is drawn already. */
   isFree(middle: Point, words: string, written: Written = {}): boolean {
-    return this.#areFree(lettersAt(middle, words, written));
+    return areFree(lettersAt(middle, words, written), this.#taken);
   }
   isLineFree(from: Point, to: Point): boolean {
-    return this.#areFree(alongLine(from, to, LINE_TAKES));
+    return areFree(alongLine(from, to, LINE_TAKES), this.#taken);
   }
 
   text(middle: Point, words: string, written: Written = {}): void {
     const { size = FIGURE, turn = 0, bold = false } = written;
-    this.#parts.push(
-      text(middle, words, {
-        ...LETTERS,
-        "font-size": size,
-        "font-weight": bold ? 700 : undefined,
-        "dominant-baseline": "central",
-        transform: turn === 0 ? undefined : `rotate(${Number(turn.toFixed(3))} ${middle.map(round).join(" ")})`,
-      }),
-    );
-    this.#take(lettersAt(middle, words, written));
+    const turned = { transform: turn === 0 ? undefined : `rotate(${round(turn)} ${middle.map(round).join(" ")})` };
+    const markup = text(middle, words, {
+      ...LETTERS,
+      "font-size": size,
+      "font-weight": bold ? 700 : undefined,
+      "dominant-baseline": "central",
+      ...turned,
+    });
+    const [width, height] = [widthOf(words, size) * (bold ? BOLD : 1), size * GROUND_HEIGHT];
+    const place = { x: middle[0] - width / 2, y: middle[1] - height / 2, width, height };
+    const ground = element("rect", { ...place, class: "paper", fill: "Canvas", stroke: "none", ...turned });
+    this.#texts.push({ markup, ground, spots: lettersAt(middle, words, written) });
   }
 
   /** At the first of these places that is free; where none is, below the picture, tied to the first by a thin line. */
@@ -92,7 +98,7 @@ export class Ink {
 
   get box(): Box {
     const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
-    for (const [x1, y1, x2, y2, r] of this.#spots) {
+    for (const [x1, y1, x2, y2, r] of this.#taken) {
       box.left = Math.min(box.left, x1 - r, x2 - r);
       box.top = Math.min(box.top, y1 - r, y2 - r);
       box.right = Math.max(box.right, x1 + r, x2 + r);
@@ -128,16 +134,23 @@ export class Ink {
       element("title", {}, escapeMarkup(title)),
       element("desc", {}, escapeMarkup(description)),
       ...this.#parts,
+      // A line that has to pass a text is broken there.
+      ...this.#texts.flatMap(({ markup, ground, spots }) =>
+        areFree(spots, this.#spots) ? [markup] : [ground, markup],
+      ),
     );
   }
 
   #take(spots: readonly Spot[]): void {
     this.#spots.push(...spots);
   }
-  #areFree(spots: readonly Spot[]): boolean {
-    return spots.every((spot) => this.#spots.every((taken) => areApart(spot, taken)));
+  get #taken(): readonly Spot[] {
+    return [...this.#spots, ...this.#texts.flatMap(({ spots }) => spots)];
   }
 }
+
+const areFree = (spots: readonly Spot[], taken: readonly Spot[]): boolean =>
+  spots.every((spot) => taken.every((other) => areApart(spot, other)));
 
 const round = (value: number): string => String(Number(value.toFixed(3)));
 

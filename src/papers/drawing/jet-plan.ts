@@ -3,7 +3,7 @@ import type { JetSheet } from "../../bill/pictures.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { pieceLabel } from "./cut-labels.ts";
-import { datumCorner, grainArrow, LETTERS_ALONG, MARGIN, PAGE } from "./cut-plan.ts";
+import { datumCorner, grainArrow, MARGIN, ROOMS } from "./cut-plan.ts";
 import { scaleSays } from "./ink.ts";
 import { drawing, element } from "./svg.ts";
 
@@ -21,9 +21,9 @@ export function drawJetSheet(
   { title, grain, keys }: JetDrawn,
   system: UnitSystem,
 ): { readonly svg: string; readonly scale: string } {
-  const letter = Math.max(w, h) / (LETTERS_ALONG / 2);
+  const letter = Math.max(w, h) / ROOMS.half.letters;
   const around = letter + 2 * letter * MARGIN;
-  const scale = scaleSays(Math.min(PAGE.width / 2 / (w + around), PAGE.height / (h + around)));
+  const scale = scaleSays(Math.min(ROOMS.half.width / (w + around), ROOMS.half.height / (h + around)));
   const write = (value: number) => show(value, "length", system, 5);
   const laid = placed.map((one) => ({ ...one, y: h - one.y - one.h }));
   const svg = drawing(

@@ -5,6 +5,7 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { gzipSync } from "node:zlib";
+import type { Browser } from "playwright-core";
 import { calculatedBytes } from "../../job/building/calculated.ts";
 import { SAMPLE_FILE } from "../sample/file.ts";
 import { PARTS } from "../sample/stage-job/bill/job.ts";
@@ -15,6 +16,7 @@ import { longBill } from "./view-bill.ts";
 
 const RUNS = 9;
 const LONG = 1000;
+const VIEWPORT = { width: 1280, height: 800 };
 
 async function main(args: readonly string[]): Promise<void> {
   const root = process.env["PROJECT_ROOT"] ?? process.cwd();
@@ -44,13 +46,12 @@ async function main(args: readonly string[]): Promise<void> {
         bytes: () => bytes,
         save: () => ({ words: "", name: "", version: "" }),
       });
-      const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+      const paints: number[] = [];
+      for (let run = 0; run < RUNS; run++) paints.push(await firstPaint(browser, served.url));
+      const page = await browser.newPage({ viewport: VIEWPORT });
       await page.goto(served.url);
       await page.waitForSelector("[role=option]", { timeout: 120_000 });
       await page.waitForSelector("body:not(.old)", { timeout: 120_000 });
-      const paint = await page.evaluate(
-        () => performance.getEntriesByName("first-contentful-paint")[0]?.startTime ?? Number.NaN,
-      );
       const cell = page.locator('.grid [data-row="9"] [data-column="7"]');
       await page.getByRole("button", { name: "Bill", exact: true }).click();
       const times: number[] = [];
@@ -74,10 +75,9 @@ async function main(args: readonly string[]): Promise<void> {
         }
         await page.waitForTimeout(300);
       }
-      const median = (list: number[]) => Math.round(medianOf(list));
       say({
         lines,
-        first_paint_ms: Math.round(paint),
+        first_paint_ms: median(paints),
         edit_ms: median(times),
         edit_max_ms: Math.round(Math.max(...times)),
         engine_ms: median(engineTimes),
@@ -89,6 +89,18 @@ async function main(args: readonly string[]): Promise<void> {
   } finally {
     await browser.close();
   }
+}
+
+const median = (list: readonly number[]): number => Math.round(medianOf(list));
+
+/** Of a page that nobody has opened before, in milliseconds after it was asked for. */
+async function firstPaint(browser: Browser, url: string): Promise<number> {
+  const page = await browser.newPage({ viewport: VIEWPORT });
+  await page.goto(url);
+  await page.waitForFunction(() => performance.getEntriesByName("first-contentful-paint").length > 0);
+  const taken = await page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0]?.startTime ?? 0);
+  await page.close();
+  return taken;
 }
 
 await main(process.argv.slice(2));

@@ -2,11 +2,14 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { build, transform } from "esbuild";
+import { BILL_PAGE, type Page, pageHtml, WEEK_PAGE } from "../../hosts/view/html.ts";
 import { lastOf } from "../../units/certain.ts";
 
 export interface PageFile {
   readonly type: string;
   readonly content: Uint8Array;
+  /** The CSS that stands in a page itself. */
+  readonly styles?: string;
 }
 
 const SCRIPTS = { page: "src/hosts/view/page.ts", engine: "src/hosts/view/engine-thread.ts" };
@@ -15,32 +18,26 @@ const WEEK_SCRIPTS = {
   "week-engine": "src/hosts/view/week/week-engine.ts",
 };
 const STYLES = ["src/hosts/pane/pane.css", "src/hosts/view/view.css", "src/hosts/view/grid.css"];
-
-const JAVASCRIPT = "text/javascript; charset=utf-8";
-const CSS = "text/css; charset=utf-8";
-const HTML = "text/html; charset=utf-8";
+const WEEK_STYLES = [...STYLES, "src/hosts/view/week/week.css"];
 
 /** `root` is the repository's top. */
 export async function pageFiles(root: string): Promise<ReadonlyMap<string, PageFile>> {
-  const read = (path: string) => readFileSync(resolve(root, path));
-  const styles = STYLES.map((path) => read(path).toString("utf8")).join("\n");
-  const { code } = await transform(styles, { loader: "css", minify: true });
-  return new Map<string, PageFile>([
-    ["", { type: HTML, content: read("src/hosts/view/index.html") }],
-    ["page.css", { type: CSS, content: Buffer.from(code) }],
-    ...(await bundled(root, SCRIPTS)),
-  ]);
+  return new Map([["", await html(root, BILL_PAGE, STYLES)], ...(await bundled(root, SCRIPTS))]);
 }
 
 /** The pages of the bills, and that of their week. */
 export async function weekFiles(root: string): Promise<ReadonlyMap<string, PageFile>> {
-  const read = (path: string) => readFileSync(resolve(root, path));
-  return new Map<string, PageFile>([
-    ...(await pageFiles(root)),
-    ["week.html", { type: HTML, content: read("src/hosts/view/week/week.html") }],
-    ["week.css", { type: CSS, content: read("src/hosts/view/week/week.css") }],
-    ...(await bundled(root, WEEK_SCRIPTS)),
+  return new Map([
+    ["", await html(root, BILL_PAGE, STYLES)],
+    ["week.html", await html(root, WEEK_PAGE, WEEK_STYLES)],
+    ...(await bundled(root, { ...SCRIPTS, ...WEEK_SCRIPTS })),
   ]);
+}
+
+async function html(root: string, page: Page, styles: readonly string[]): Promise<PageFile> {
+  const joined = styles.map((path) => readFileSync(resolve(root, path), "utf8")).join("\n");
+  const { code } = await transform(joined, { loader: "css", minify: true });
+  return { type: "text/html; charset=utf-8", content: Buffer.from(pageHtml(page, code.trim())), styles: code.trim() };
 }
 
 async function bundled(root: string, entryPoints: Readonly<Record<string, string>>): Promise<[string, PageFile][]> {
@@ -61,6 +58,6 @@ async function bundled(root: string, entryPoints: Readonly<Record<string, string
   });
   return outputFiles.map(({ path, contents }) => [
     lastOf(path.split(/[\\/]/)),
-    { type: JAVASCRIPT, content: contents },
+    { type: "text/javascript; charset=utf-8", content: contents },
   ]);
 }

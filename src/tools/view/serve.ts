@@ -2,7 +2,7 @@
  * Serves the page on the loopback interface only, below a random token, so that no other page and no other user can read
  * or write the workbook. Nothing may be loaded from elsewhere.
  */
-import { randomBytes } from "node:crypto";
+import { createHash, randomBytes } from "node:crypto";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { gzipSync } from "node:zlib";
@@ -28,8 +28,11 @@ export interface ServedWeek {
   readonly shop: (() => Uint8Array) | undefined;
 }
 
-export const POLICY =
-  "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+/** `styles` are what stands in the page itself; no other may. */
+export function policy(styles?: string): string {
+  const own = styles === undefined ? "" : ` 'sha256-${createHash("sha256").update(styles).digest("base64")}'`;
+  return `default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'${own}; img-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`;
+}
 
 type Say = (status: number, text: string, more?: Readonly<Record<string, string>>) => void;
 
@@ -47,13 +50,18 @@ export async function servePage(
   port = 0,
 ): Promise<ServedPage> {
   const token = randomBytes(24).toString("base64url");
-  const packed = new Map([...files].map(([path, { type, content }]) => [path, { type, content: gzipSync(content) }]));
+  const packed = new Map(
+    [...files].map(([path, { type, content, styles }]) => {
+      const own = { "content-type": type, "content-encoding": "gzip", "content-security-policy": policy(styles) };
+      return [path, { own, content: gzipSync(content) }];
+    }),
+  );
   const server = createServer((request, response) => {
     const own = `127.0.0.1:${(server.address() as AddressInfo).port}`;
     void answer(request, response, own).catch(() => response.destroy());
   });
   const head = {
-    "content-security-policy": POLICY,
+    "content-security-policy": policy(),
     "cache-control": "no-store",
     "referrer-policy": "no-referrer",
     "x-content-type-options": "nosniff",
@@ -92,7 +100,7 @@ export async function servePage(
     }
     const file = packed.get("jobs" in served && path === "" ? "week.html" : rest);
     if (!file) return say(404, "not found");
-    response.writeHead(200, { ...head, "content-type": file.type, "content-encoding": "gzip" }).end(file.content);
+    response.writeHead(200, { ...head, ...file.own }).end(file.content);
   }
 
   async function save(workbook: ServedWorkbook, request: IncomingMessage, say: Say): Promise<void> {

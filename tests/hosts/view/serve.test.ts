@@ -4,7 +4,7 @@ import { networkInterfaces, tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { copySaver } from "../../../src/tools/view/copy-file.ts";
-import { POLICY, type ServedPage, servePage } from "../../../src/tools/view/serve.ts";
+import { policy, type ServedPage, servePage } from "../../../src/tools/view/serve.ts";
 
 let served: ServedPage;
 let saved = 0;
@@ -46,8 +46,8 @@ describe("the server of the page", () => {
   it("answers below its token, with a policy that allows nothing from elsewhere", async () => {
     const { status, headers } = await asked(path());
     expect(status).toBe(200);
-    expect(headers["content-security-policy"]).toBe(POLICY);
-    expect(POLICY).not.toMatch(/unsafe|https?:|\*/);
+    expect(headers["content-security-policy"]).toBe(policy());
+    expect(policy("p { color: red }")).not.toMatch(/unsafe|https?:|\*/);
   });
 
   it("serves a week: its page at the top, each bill below its number, a file that is gone with a sentence", async () => {

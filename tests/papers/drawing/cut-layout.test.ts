@@ -53,7 +53,7 @@ it("holds for 300 random sheets", async () => {
           edges: "mill edges, nothing trimmed: square the sheet first",
           keys: new Map(pattern.yields.map(({ blank }, k) => [blank, "ABCDEFGHIJKLMNOPQRSTUVWXYZ"[k % 26]!])),
           tags: new Map(pattern.yields.map(({ blank }) => [blank, "R1"])),
-          isHalf: rows.length <= 6,
+          room: rows.length <= 6 ? "half" : rows.length < 17 ? "whole" : "wide",
         },
         "in",
       ).svg,

@@ -99,16 +99,21 @@ it("holds for 300 random parts, trays among them", async () => {
   expect(Math.max(...looked.map(({ width }) => width))).toBeLessThan(188);
 }, 240_000);
 
-it("would find texts that meet, leave or are too small", async () => {
+it("would find texts that meet, leave, are too small or lie on a line that is seen", async () => {
   const svg = (inside: string) =>
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 50 20" font-size="3.5">${inside}</svg>`;
-  const [meet, leave, small, fine] = await look(
+  const ground = '<rect class="paper" x="4" y="6" width="10" height="6" stroke="none"/>';
+  const [line, word] = ['<line x1="0" y1="9" x2="50" y2="9" stroke="black"/>', '<text x="5" y="10">abc</text>'];
+  const [meet, leave, small, fine, crossed, broken, over] = await look(
     page,
     [
       svg('<text x="5" y="10">abc</text><text x="6" y="10">def</text>'),
       svg('<text x="48" y="10">abc</text>'),
       svg('<text x="5" y="10" font-size="2">abc</text>'),
       svg('<text x="5" y="10">abc</text><text x="40" y="15" transform="rotate(-90 40 15)">def</text>'),
+      svg(line + word),
+      svg(line + ground + word),
+      svg(ground + word + line),
     ],
     LEAST,
   );
@@ -116,4 +121,7 @@ it("would find texts that meet, leave or are too small", async () => {
   expect(leave!.found).toEqual(["abc leaves the picture"]);
   expect(small!.found).toEqual(["abc is too small"]);
   expect(fine!.found).toEqual([]);
+  expect(crossed!.found).toEqual(["abc lies on a line"]);
+  expect(broken!.found).toEqual([]);
+  expect(over!.found).toEqual(["abc lies on a line"]);
 });
