@@ -93,7 +93,7 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "pin passed":
       return `${inRow(fault)}: "${fault.mark}" is pinned to ${day(fault.at)}, which is past; planned without the pin, give a later time`;
     case "pin closed":
-      return `${inRow(fault)}: "${fault.mark}" is pinned outside its shifts; planned without the pin, the next shift is from ${day(fault.at)}`;
+      return `${inRow(fault)}: "${fault.mark}" is pinned outside its shifts; taken as pinned to the next working time, ${day(fault.at)}`;
     case "pin early":
       return `${inRow(fault)}: "${fault.mark}" is pinned before the work can begin, ${day(fault.at)}; planned without the pin`;
     case "pin missed":
@@ -111,7 +111,7 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "other shop":
       return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
     case "same bill":
-      return `${fault.job}: the same lines and dates as ${fault.than}; both are planned, leave one out if it is a copy`;
+      return `${fault.job}: the same lines and dates as ${fault.than}; planned once, with the marks of ${fault.than}; if it is another order, give it its own date`;
     case "begun together":
       return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, and ${fault.places} can be there at once; one is planned behind the other, correct a mark`;
   }

@@ -230,23 +230,28 @@ describe("marks of the floor", () => {
     expect([coating!.ready, later.finish]).toEqual([sent, coating!.finish]);
   });
 
-  it("a pin that is past, outside the shifts or before the work can begin is named, dropped, and weighs nothing", () => {
+  it("a pin that is past or before the work can begin is named, dropped, and weighs nothing", () => {
     const free = planWeek(jobs, { now: NOW, units: UNITS });
-    const cases = [
-      [at(-3), /pinned to \d+, which is past; planned without the pin/],
-      [at(1 + 22 * HOUR), /pinned outside its shifts; planned without the pin, the next shift is from/],
-    ] as const;
-    for (const [time, words] of cases) {
-      const week = planWeek([mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: time }] }), jobs[1]!], {
-        now: NOW,
-        units: UNITS,
-      });
-      expect(says(week)).toEqual([expect.stringMatching(words)]);
-      expect(week.worth).toEqual(free.worth);
-    }
+    const pinned = mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: at(-3) }] });
+    const week = planWeek([pinned, jobs[1]!], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual([expect.stringMatching(/pinned to \d+, which is past; planned without the pin/)]);
+    expect(week.worth).toEqual(free.worth);
     const later = open("later", [part("A")], { Start: MONDAY + 2 });
     const early = planWeek([mark(later, 2, { pins: [{ station: "Shear", at: at(1 + 9 * HOUR) }] })], { now: NOW });
     expect(says(early)).toEqual([expect.stringContaining("pinned before the work can begin")]);
+  });
+
+  it("a pin at night is named and stands at the next working time", () => {
+    const pinnedTo = (time: number) => [mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: at(time) }] }), jobs[1]!];
+    const night = planWeek(pinnedTo(1 + 22 * HOUR), { now: NOW, units: UNITS });
+    const morning = stepsOf(night, "A").find(({ station }) => station.name === "Brake")!.pin!;
+    expect(morning).toBeGreaterThan(at(2));
+    expect(says(night)).toEqual([
+      expect.stringContaining(`outside its shifts; taken as pinned to the next working time, ${morning}`),
+    ]);
+    expect(planWeek(pinnedTo(morning / SECONDS_PER_DAY - MONDAY), { now: NOW, units: UNITS }).steps).toEqual(
+      night.steps,
+    );
   });
 
   it("a pin that cannot be kept is named with the time that can, and no late hour of the jobs", () => {
@@ -336,12 +341,15 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(stepsOf(week, "B").length).toBeGreaterThan(0);
   });
 
-  it("a bill under a second name, while one with another date is another order", () => {
+  it("a bill under a second name is planned once, while one with another date is another order", () => {
     const copy = (name: string, due: number) => open(name, [part("A")], { Due: MONDAY + due });
     const week = planWeek([copy("one", 3), copy("two", 3), copy("three", 4)], { now: NOW, units: 0 });
     expect(says(week)).toEqual([
-      "two: the same lines and dates as one; both are planned, leave one out if it is a copy",
+      "two: the same lines and dates as one; planned once, with the marks of one; if it is another order, give it its own date",
     ]);
+    const once = planWeek([copy("one", 3), copy("three", 4)], { now: NOW, units: 0 });
+    expect(week.days).toEqual(once.days);
+    expect(week.jobs.map(({ finish }) => finish)).toEqual([once.jobs[0]!.finish, undefined, once.jobs[1]!.finish]);
   });
 
   it("a queue typed by hand is no difference: the open jobs are what waits", () => {

@@ -16,6 +16,7 @@ import { planWeek } from "../../../bill/week/plan-week.ts";
 import { replanWeek, searchWeek } from "../../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../../bill/week/rescue-says.ts";
+import { rulingShop } from "../../../bill/week/ruling-shop.ts";
 import { setForSays } from "../../../bill/week/set-for-says.ts";
 import type { WeekJob } from "../../../bill/week/steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "../../../bill/week/week.ts";
@@ -88,7 +89,7 @@ export class WeekSession {
 
   move(moved: MovedBar): WeekBoard {
     const { jobs, week } = this.#now;
-    const pins = pinsOf(week, moved);
+    const pins = pinsOf(week, moved, this.#options.shop ?? rulingShop(jobs, () => {}));
     const pinned = withPins(jobs, moved.job, pins);
     const again = replanWeek(pinned, this.#options, week);
     this.#made.push({
@@ -126,7 +127,7 @@ export class WeekSession {
         ["Set-up", hours(worth.setUp)],
       ],
       pins: this.#made.toReversed().flatMap((made) => pinsSaid(made.last)),
-      moves: last ? movesSay(last.moved) : [],
+      moves: last ? [...closedSays(last.pins), ...movesSay(last.moved)] : [],
       faults: [...this.#faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))],
     };
   }
@@ -208,6 +209,14 @@ const pinsSaid = (last: Made["last"]): Pinned[] =>
     line: lineName({ part, row }),
     mark: `${station} ${dayAndTime(at)}`,
   }));
+
+function closedSays(pins: readonly PinnedStep[]): string[] {
+  const closed = pins.filter(({ isClosed }) => isClosed).length;
+  if (closed === 0) return [];
+  return [
+    `${closed} of ${pins.length} ${pins.length === 1 ? "pin" : "pins"} fell outside the shifts: moved to the next working time.`,
+  ];
+}
 
 const movesSay = (moved: readonly MovedJob[]): string[] =>
   moved.length === 0 ? ["Nothing else moves."] : moved.map((each) => movedSays(each, dayAndTime));
