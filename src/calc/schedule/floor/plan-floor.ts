@@ -3,8 +3,9 @@ import { dispatched, inBestOrder } from "./dispatch.ts";
 import { exactPlan, MOST_EXACT } from "./exact.ts";
 import { leftShift } from "./left-shift.ts";
 import { Floor, Orders } from "./orders.ts";
-import { compareWorth, type FloorPlan, type FloorProblem, type Worth } from "./problem.ts";
+import { compareWorth, type FloorPlan, type FloorProblem, type Tried, type Worth } from "./problem.ts";
 import { search } from "./search.ts";
+import { staffedPlan } from "./staffed.ts";
 import { Effort } from "./tabu.ts";
 
 export interface FloorAnswer {
@@ -19,7 +20,7 @@ export interface FloorOptions {
   /** Work of the search, in operations looked at. 0: the first answer alone. */
   readonly units: number;
   /** Orders of machines to better, such as those of the plan before a change: never worse than they; with 0 units the best of them. */
-  readonly tried?: readonly FloorPlan["machines"][];
+  readonly tried?: readonly Tried[];
   /** For benchmarks: a clock that ends it. */
   readonly stop?: () => boolean;
 }
@@ -29,11 +30,24 @@ const BEFORE_PROOF = 2e6;
 const PROOF = 4e7;
 
 /** Fewest late hours by weight, then least set-up, then earliest. Pure: the same problem has the same plan everywhere. */
-export function planFloor(problem: FloorProblem, { units, tried = [], stop }: FloorOptions): FloorAnswer {
+export function planFloor(problem: FloorProblem, options: FloorOptions): FloorAnswer {
+  const { crew } = problem;
+  if (!crew) return planMachines(problem, options);
+  const { units, tried = [], stop } = options;
+  // Without people counted first: what that proves is proved with them, and where it takes no more than there are it is the plan.
+  const alone = planMachines(problem, { ...options, units: units / 2 });
+  const isEnough = ({ late, setUp }: Worth): boolean =>
+    alone.isProved ? late <= alone.plan.worth.late && setUp <= alone.plan.worth.setUp : false;
+  const asked = { alone: alone.plan, tried, units: units / 2, stop, isEnough };
+  const { plan, isProved } = staffedPlan(new Floor(problem), crew, asked);
+  return { plan, bound: isProved ? { ...plan.worth, finishes: alone.bound.finishes } : alone.bound, isProved };
+}
+
+function planMachines(problem: FloorProblem, { units, tried = [], stop }: FloorOptions): FloorAnswer {
   const floor = new Floor(problem);
   const bound = boundOf(floor);
   const orders = new Orders(floor);
-  const before = tried.flatMap((machines) => {
+  const before = tried.flatMap(({ machines }) => {
     orders.follow(machines);
     return orders.evaluate() ? [orders.plan()] : [];
   });
