@@ -40,7 +40,9 @@ export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<
   const { problem, places } = floor;
   const keys = new Map(steps.map((step, i) => [stepKey(jobs, step), i]));
   const tried = (options.tried ?? []).map((orders) => triedFrom(orders, keys, problem, places));
-  const found = planFloor(problem, { units: options.units ?? UNITS, tried });
+  const { units = UNITS, stood } = options;
+  const held = stood && steps.map((step) => stood.get(stepKey(jobs, step)) ?? Number.NEGATIVE_INFINITY);
+  const found = planFloor(problem, { units, tried, isKept: options.isKept, held });
   let isKept = true;
   steps.forEach((step, i) => {
     const at = instant(found.plan.ready[i]!);

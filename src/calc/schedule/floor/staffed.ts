@@ -1,6 +1,8 @@
 /** The floor with people that are counted: who works at one station stands at no other. */
 import { itemAt } from "../../../units/certain.ts";
 import { Random } from "../../cutting/random.ts";
+import { deliveryOf } from "./dispatch.ts";
+import { isNoWorse } from "./keep-order.ts";
 import { latestReady } from "./latest.ts";
 import { type List, type Listed, Listing } from "./listing.ts";
 import { type Floor, Orders } from "./orders.ts";
@@ -20,13 +22,14 @@ interface Asked {
   readonly tried: readonly Tried[];
   readonly units: number;
   readonly stop: (() => boolean) | undefined;
+  readonly isKept: boolean | undefined;
   /** The late hours and set-up at which nothing is left to better. */
   readonly isEnough: (worth: Worth) => boolean;
 }
 
 /** The best schedule found in which nobody stands at two stations; proved where all of them were looked at. */
 export function staffedPlan(floor: Floor, crew: () => Iterator<CrewSpan>, asked: Asked) {
-  const { alone, tried, units, stop, isEnough } = asked;
+  const { alone, tried, units, stop, isKept, isEnough } = asked;
   const canProve = floor.count <= MOST_EXACT;
   const effort = new Effort(canProve ? units / 10 : units, stop);
   const listing = new Listing(floor, crew);
@@ -39,7 +42,12 @@ export function staffedPlan(floor: Floor, crew: () => Iterator<CrewSpan>, asked:
     list: inOrder(floor, list ? rankOf(floor, list) : firstRanks(floor, machines)),
     machine: machinesIn(floor, machines),
   }));
-  let best = bestOf([...old, ...(old.length === 0 || effort.isLeft ? starts(floor, alone, machine) : [])], worthOf);
+  const [first] = old;
+  const kept = isKept && first ? repaired(floor, { ...first, worth: worthOf(first) }, worthOf) : undefined;
+  let best = bestOf(
+    [...(kept ? [kept] : []), ...old, ...(old.length === 0 || effort.isLeft ? starts(floor, alone, machine) : [])],
+    worthOf,
+  );
   const isDone = () => isEnough(best.worth) || !effort.isLeft;
   if (!isDone()) best = byDelivery(floor, best, { alone, machine, worthOf, isDone: () => !effort.isLeft });
   if (!isDone()) best = improved(floor, best, worthOf, effort, isEnough);
@@ -49,8 +57,38 @@ export function staffedPlan(floor: Floor, crew: () => Iterator<CrewSpan>, asked:
     isProved = exact.look();
     if (exact.best) best = { ...exact.best, worth: listing.work(exact.best) };
   }
+  if (kept && isNoWorse(kept.worth, best.worth)) best = kept;
   return { plan: listing.plan(listing.settled(best)), isProved };
 }
+
+/** The runs and set-ups of a plan worked out anew in another floor of the same operations; undefined where it has no list. */
+export function workedOut(floor: Floor, crew: () => Iterator<CrewSpan>, { list, machines }: FloorPlan): FloorPlan {
+  const listing = new Listing(floor, crew);
+  const listed = { list: list ?? inOrder(floor, firstRanks(floor, machines)), machine: machinesIn(floor, machines) };
+  listing.work(listed);
+  return listing.plan(listed);
+}
+
+/** What has to wait now stands where the whole is best: behind what was to come after it. */
+function repaired(floor: Floor, start: Found, worthOf: (listed: Listed) => Worth): Found {
+  const { operations, problem, next, nextAt } = floor;
+  let best = start;
+  operations.forEach(({ release, frozen }, i) => {
+    if (release <= problem.start || frozen !== undefined || floor.machinesOf[i] === 0) return;
+    const rest = best.list.filter((code) => code !== i && code !== ~i);
+    const after = new Set(next.slice(nextAt[i], nextAt[i + 1]));
+    const end = rest.findIndex((code) => after.has(code));
+    const [from, to] = [best.list.indexOf(i), end < 0 ? rest.length : end];
+    const stride = Math.max(1, Math.ceil((to - from) / MOST_PLACES));
+    for (let at = from; at <= to; at += stride) {
+      const moved = { list: rest.toSpliced(at, 0, ...(floor.hasSetUps ? [~i] : []), i), machine: best.machine };
+      const worth = worthOf(moved);
+      if (compareWorth(worth, best.worth) < 0) best = { ...moved, worth };
+    }
+  });
+  return best;
+}
+const MOST_PLACES = 50; // chosen
 
 interface Found extends Listed {
   readonly worth: Worth;
@@ -114,7 +152,7 @@ function starts(floor: Floor, alone: FloorPlan, machine: Int32Array): Listed[] {
   const all = [
     ranks(Float64Array.from(alone.ready)),
     ranks(Float64Array.from(latest)),
-    inTurn(floor, alone, byDue(floor), deliveriesOf(floor)),
+    inTurn(floor, alone, byDue(floor), deliveryOf(floor)),
   ];
   return all.map((each) => ({ list: inOrder(floor, each), machine }));
 }
@@ -124,10 +162,10 @@ const byDue = ({ problem: { deliveries } }: Floor): number[] =>
   deliveries.map((_, d) => d).sort((a, b) => itemAt(deliveries, a).due - itemAt(deliveries, b).due || a - b);
 
 /** Delivery after delivery, within each as the plan without people begins. */
-function inTurn(floor: Floor, alone: FloorPlan, order: readonly number[], own: readonly number[]): Ranks {
+function inTurn(floor: Floor, alone: FloorPlan, order: readonly number[], own: Int32Array): Ranks {
   const place = new Map(order.map((d, at) => [d, at]));
   const span = Math.max(...alone.finish) - floor.problem.start + 1;
-  const turn = (i: number) => place.get(itemAt(own, i)) ?? order.length;
+  const turn = (i: number) => place.get(own[i] ?? NONE) ?? order.length;
   return ranks(Float64Array.from(alone.ready, (at, i) => turn(i) * span + at - floor.problem.start));
 }
 
@@ -140,7 +178,7 @@ interface Way {
 
 /** Where people are short, which delivery has them first decides most: one of them is put to another place as long as that is better. */
 function byDelivery(floor: Floor, best: Found, { alone, machine, worthOf, isDone }: Way): Found {
-  const own = deliveriesOf(floor);
+  const own = deliveryOf(floor);
   const listed = (given: readonly number[]): Found => {
     const tried = { list: inOrder(floor, inTurn(floor, alone, given, own)), machine };
     return { ...tried, worth: worthOf(tried) };
@@ -159,19 +197,6 @@ function byDelivery(floor: Floor, best: Found, { alone, machine, worthOf, isDone
       }
   }
   return compareWorth(found.worth, best.worth) < 0 ? found : best;
-}
-
-/** The delivery of each operation that is due first. */
-function deliveriesOf({ count, operations, problem: { deliveries } }: Floor): number[] {
-  const found: number[] = new Array(count).fill(NONE);
-  const take = (i: number, d: number) => {
-    if (d !== NONE && (found[i] === NONE || deliveries[d]!.due < deliveries[found[i]!]!.due)) found[i] = d;
-  };
-  deliveries.forEach(({ operations: last }, d) => {
-    for (const i of last) take(i, d);
-  });
-  for (let i = count - 1; i >= 0; i--) for (const part of operations[i]!.after) take(part, found[i]!);
-  return found;
 }
 
 /** One operation after the other, drawn by chance, is put to another place of the list or on another machine; kept where nothing is worse. */

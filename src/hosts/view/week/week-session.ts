@@ -13,7 +13,7 @@ import {
 } from "../../../bill/week/move-bar.ts";
 import { stepKey } from "../../../bill/week/open-step.ts";
 import { planWeek } from "../../../bill/week/plan-week.ts";
-import { replanWeek, searchWeek } from "../../../bill/week/replan-week.ts";
+import { keepWeek, searchWeek } from "../../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../../bill/week/rescue-says.ts";
 import { rulingShop } from "../../../bill/week/ruling-shop.ts";
@@ -79,7 +79,8 @@ export class WeekSession {
   search(): WeekBoard {
     const { jobs, week, last } = this.#now;
     const fresh = searchWeek(jobs, this.#options);
-    const best = planWeek(jobs, { ...this.#options, units: 0, tried: [fresh.orders, week.orders] });
+    const kept = { ...this.#options, units: 0, tried: [fresh.orders] };
+    const best = last ? keepWeek(jobs, kept, week) : planWeek(jobs, { ...kept, tried: [fresh.orders, week.orders] });
     const found = contentId(best.orders) === contentId(fresh.orders) ? fresh : best;
     const before = this.#made.at(-2);
     const moved = before && last && { ...last, moved: movedJobs(stoodOf(before.week), found) };
@@ -91,7 +92,7 @@ export class WeekSession {
     const { jobs, week } = this.#now;
     const pins = pinsOf(week, moved, this.#options.shop ?? rulingShop(jobs, () => {}));
     const pinned = withPins(jobs, moved.job, pins);
-    const again = replanWeek(pinned, this.#options, week);
+    const again = keepWeek(pinned, this.#options, week);
     this.#made.push({
       jobs: pinned,
       week: again,
