@@ -4,6 +4,8 @@
  * plain data that nobody changes afterwards: numbers, text, arrays, maps and objects of them.
  */
 let numbers = new Map<string, number>();
+/** Most of what is asked for are numbers: found without being written out. */
+let plain = new Map<number, number>();
 let known = new WeakMap<object, number>();
 let next = 0;
 
@@ -12,18 +14,20 @@ const MOST_KNOWN = 400_000;
 
 /** The number of a content. It is never given twice, also not after all were forgotten. */
 export function contentId(value: unknown): number {
-  if (numbers.size > MOST_KNOWN) {
+  if (numbers.size + plain.size > MOST_KNOWN) {
     numbers = new Map();
+    plain = new Map();
     known = new WeakMap();
   }
   return idOf(value);
 }
 
 function idOf(value: unknown): number {
-  if (typeof value !== "object" || value === null) return numbered(`${typeof value} ${String(value)}`);
+  if (typeof value === "number") return idIn(plain, value);
+  if (typeof value !== "object" || value === null) return idIn(numbers, `${typeof value} ${String(value)}`);
   const before = known.get(value);
   if (before !== undefined) return before;
-  const id = numbered(contentOf(value));
+  const id = idIn(numbers, contentOf(value));
   known.set(value, id);
   return id;
 }
@@ -32,15 +36,19 @@ function contentOf(value: object): string {
   if (Array.isArray(value)) return `[${value.map(idOf).join()}]`;
   if (value instanceof Map) return `map[${[...value].map(([key, item]) => `${idOf(key)}:${idOf(item)}`).join()}]`;
   if (value instanceof Set) return `set[${[...value].map(idOf).join()}]`;
-  const entries = Object.entries(value).filter(([, item]) => item !== undefined && typeof item !== "function");
-  return `{${entries.map(([key, item]) => `${key}:${idOf(item)}`).join()}}`;
+  let content = "{";
+  for (const key of Object.keys(value)) {
+    const item: unknown = (value as Record<string, unknown>)[key];
+    if (item !== undefined && typeof item !== "function") content += `${key}:${idOf(item)},`;
+  }
+  return content;
 }
 
-function numbered(content: string): number {
-  let id = numbers.get(content);
+function idIn<Key>(ids: Map<Key, number>, content: Key): number {
+  let id = ids.get(content);
   if (id === undefined) {
     id = next++;
-    numbers.set(content, id);
+    ids.set(content, id);
   }
   return id;
 }
