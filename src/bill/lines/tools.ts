@@ -84,9 +84,10 @@ export function toolOptions(line: BillLine, { brakes, dies, punches, system, own
   const punchOrder = [...named.punches].sort((a, b) => (b?.rating ?? 0) - (a?.rating ?? 0) || byName(a, b));
   let best: { readonly score: number; readonly sets: Tools[] } = { score: Infinity, sets: [] };
   for (const brake of [...named.brakes].sort((a, b) => a.ratedForce - b.ratedForce || byName(a, b))) {
+    if (best.score === 0) break;
     const onBrake = bestSets({ line, brake, dies: dieOrder, punches: punchOrder, system, own }, best.score);
     // Where no brake can do it the largest says by how little it fails.
-    const asBad = onBrake.score === best.score && onBrake.score >= rankOf("stop") * MOST_FINDINGS;
+    const asBad = onBrake.score === best.score && onBrake.score >= STOPPED;
     if (onBrake.score < best.score || asBad) best = onBrake;
   }
   return withOwnRadius(line, best.sets);
@@ -126,7 +127,9 @@ function bestSets(
       const setup = { ...tools, own };
       // A set with a problem is not worth solving the bend for while there is one that is no worse.
       const cheap = worstOfEach(bends.flatMap((bend) => findingsOfTools(bend, setup, system)));
-      if (scoreOf(cheap) > score) continue;
+      const least = scoreOf(cheap);
+      // Nor one that is as good as what a lower brake does.
+      if (least > score || (least === toBeat && toBeat < STOPPED)) continue;
       const all = [
         ...cheap,
         ...bends.flatMap((bend) => findingsOfBend(bend, setup)),
@@ -146,6 +149,7 @@ function scoreOf(findings: readonly Finding[]): number {
   return rankOf(status) * MOST_FINDINGS + findings.filter((finding) => finding.status === status).length;
 }
 const MOST_FINDINGS = 100; // more than one part can have
+const STOPPED = rankOf("stop") * MOST_FINDINGS;
 
 const byName = (a: { readonly name: string } | undefined, b: { readonly name: string } | undefined): number =>
   (a?.name ?? "") < (b?.name ?? "") ? -1 : (a?.name ?? "") > (b?.name ?? "") ? 1 : 0;

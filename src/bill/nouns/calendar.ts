@@ -5,6 +5,7 @@ import {
   type WorkCalendar,
   weekday,
 } from "../../calc/schedule/calendar.ts";
+import type { CrewSpan } from "../../calc/schedule/floor/problem.ts";
 
 /** When the shop works: a shift of a weekday, or of one day that differs; for all stations or for one. */
 export interface CalendarRow {
@@ -38,16 +39,31 @@ export function calendarOf(rows: readonly CalendarRow[], station?: string): Work
 const inOrder = (rows: readonly CalendarRow[]): Shift[] =>
   rows.flatMap(({ shift }) => (shift ? [shift] : [])).sort((a, b) => a.from - b.from);
 
-/** Seconds of people on a day by the shifts of the whole shop, none before an instant; undefined where a shift has no number, or none is worked: a station alone may be. */
-export function peopleOn(rows: readonly CalendarRow[], day: number, from: number): number | undefined {
-  const general = rows.filter(({ station }) => station === undefined);
-  const dated = general.filter((row) => "date" in row.day && row.day.date === day);
-  const weekly = general.filter((row) => "weekday" in row.day && row.day.weekday === weekday(day));
-  const worked = (dated.length > 0 ? dated : weekly).flatMap(({ shift, people }) => (shift ? [{ shift, people }] : []));
-  if (worked.length === 0 || worked.some(({ people }) => people === undefined)) return undefined;
-  const since = from - day * SECONDS_PER_DAY;
-  return worked.reduce(
-    (sum, { shift, people = 0 }) => sum + people * Math.max(0, shift.to - Math.max(shift.from, since)),
-    0,
-  );
+/**
+ * Who is there on a day at all stations together: spans from midnight to midnight. The shifts of the whole shop say so, and
+ * where none of them is worked those of the stations that work alone; Infinity where nobody does, or one has no number.
+ */
+export function peopleOn(rows: readonly CalendarRow[], day: number): readonly CrewSpan[] {
+  const shiftsOn = (on: number) => {
+    const isDated = rows.some((row) => row.station === undefined && "date" in row.day && row.day.date === on);
+    return rows.flatMap(({ shift, station, day: own, people = Infinity }) => {
+      const isOn = "date" in own ? own.date === on : own.weekday === weekday(on) && (station !== undefined || !isDated);
+      return shift && isOn ? [{ ...shiftFrom(on, shift), people, isOfShop: station === undefined }] : [];
+    });
+  };
+  // A night shift of the day before may still run.
+  const shifts = [...shiftsOn(day - 1), ...shiftsOn(day)];
+  const [first, next] = [day * SECONDS_PER_DAY, (day + 1) * SECONDS_PER_DAY];
+  const changes = shifts.flatMap(({ from, to }) => [from, to]).filter((at) => at > first && at < next);
+  return [...new Set([first, ...changes.sort((a, b) => a - b)])].map((at) => {
+    const there = shifts.filter(({ from, to }) => from <= at && at < to);
+    const ofShop = there.filter(({ isOfShop }) => isOfShop);
+    const ruling = ofShop.length > 0 ? ofShop : there;
+    return { from: at, people: ruling.length === 0 ? Infinity : ruling.reduce((sum, { people }) => sum + people, 0) };
+  });
 }
+
+const shiftFrom = (day: number, { from, to }: Shift): Shift => ({
+  from: day * SECONDS_PER_DAY + from,
+  to: day * SECONDS_PER_DAY + to,
+});

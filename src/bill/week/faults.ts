@@ -1,7 +1,5 @@
 /** What is wrong with what the week was given. It is named, and the rest is planned. */
 import type { Instant } from "../../calc/schedule/calendar.ts";
-import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
-import { showNumber } from "../../units/show.ts";
 import type { TableName } from "../nouns/shop.ts";
 import { withoutSays } from "../says.ts";
 
@@ -19,8 +17,9 @@ export type WeekFault =
   | (MarkFault & { readonly kind: "begun together"; readonly beside: string; readonly places: number })
   | {
       readonly kind: "people";
-      readonly job: undefined;
-      readonly day: Instant;
+      readonly job: string;
+      readonly lines: readonly string[];
+      readonly station: string;
       readonly needed: number;
       readonly there: number;
     }
@@ -93,7 +92,7 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "pin passed":
       return `${inRow(fault)}: "${fault.mark}" is pinned to ${day(fault.at)}, which is past; planned without the pin, give a later time`;
     case "pin closed":
-      return `${inRow(fault)}: "${fault.mark}" is pinned outside its shifts; planned without the pin, the next shift is from ${day(fault.at)}`;
+      return `${inRow(fault)}: "${fault.mark}" is pinned outside its shifts; taken as pinned to the next working time, ${day(fault.at)}`;
     case "pin early":
       return `${inRow(fault)}: "${fault.mark}" is pinned before the work can begin, ${day(fault.at)}; planned without the pin`;
     case "pin missed":
@@ -105,13 +104,13 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "no due":
       return `${fault.job}: no time it must leave by; it goes behind the jobs that have one`;
     case "people":
-      return `${day(fault.day)}: ${showNumber(fault.needed / SECONDS_PER_HOUR, 3)} h of people are planned and ${showNumber(fault.there / SECONDS_PER_HOUR, 3)} h are there by the calendar; no work is held back for it: move a job, or add people or hours`;
+      return `${fault.job}, ${someOf(fault.lines)}: ${fault.station} takes ${fault.needed} people and the calendar never has more than ${fault.there} there; planned with ${fault.there}`;
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
     case "other shop":
       return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
     case "same bill":
-      return `${fault.job}: the same lines and dates as ${fault.than}; both are planned, leave one out if it is a copy`;
+      return `${fault.job}: the same lines and dates as ${fault.than}; planned once, with the marks of ${fault.than}; if it is another order, give it its own date`;
     case "begun together":
       return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, and ${fault.places} can be there at once; one is planned behind the other, correct a mark`;
   }

@@ -1,9 +1,11 @@
 /** The open steps as a problem of scheduling, and the orders of an earlier plan in it. */
 import type { Instant } from "../../calc/schedule/calendar.ts";
-import type { Clock, Delivery, FloorPlan, FloorProblem, Operation } from "../../calc/schedule/floor/problem.ts";
-import { vendorClock } from "../../calc/schedule/floor/work-clock.ts";
+import type { Delivery, FloorPlan, FloorProblem, Operation, Tried } from "../../calc/schedule/floor/problem.ts";
+import { vendorClock, type WorkClock } from "../../calc/schedule/floor/work-clock.ts";
+import { itemAt } from "../../units/certain.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
+import { crewOf } from "./crew.ts";
 import type { WeekFault } from "./faults.ts";
 import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
 import { calendarFor } from "./ruling-shop.ts";
@@ -21,6 +23,8 @@ export interface WeekFloor {
   readonly problem: FloorProblem;
   /** Names of the problem's stations. */
   readonly places: readonly string[];
+  /** Of each step; undefined at a vendor's. */
+  readonly clocks: readonly (WorkClock | undefined)[];
   /** The problem's deliveries as the jobs have them; pins come after them. */
   readonly own: readonly {
     readonly job: number;
@@ -35,7 +39,7 @@ interface Given {
   readonly given: readonly OpenJob[];
   readonly steps: readonly OpenStep[];
   readonly shop: Pick<Shop, "stations" | "calendar">;
-  readonly clockOf: (station: string) => Clock | undefined;
+  readonly clockOf: (station: string) => WorkClock | undefined;
   readonly options: WeekOptions;
 }
 
@@ -55,6 +59,10 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
       ? { machines: ((ruling ?? station).atOnce ?? 1) + more, clock: clockOf(station.name)! }
       : { machines: Infinity, clock: vendorClock(calendarFor(shop, undefined, options)) };
   });
+  const crew = crewOf(shop, options);
+  const staff = steps.map(({ station: { name }, work }) => work && crew?.at(name, work.people));
+  const clocks = steps.map(({ station, work }, i) => work && (staff[i]?.clock ?? clockOf(station.name)));
+  lackOfPeople(given, steps, staff, fault);
   const lots = new Map<string, number>();
   const frozenAt: (number | undefined)[] = [];
   const operations = steps.map((step, i): Operation => {
@@ -78,6 +86,8 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
       after: previous === undefined || step.after.includes(previous) ? step.after : [...step.after, previous],
       release: isSet ? ((step.work ? undefined : step.begun) ?? now) : Math.max(release(step.job), step.pin ?? now),
       frozen: frozenAt[i],
+      people: staff[i]?.people ?? 0,
+      clock: clocks[i],
     };
   });
   stations.forEach(({ machines }, place) => {
@@ -98,15 +108,44 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
       ? []
       : [
           {
-            due: stations[operations[i]!.station]!.clock.finish(pin, steps[i]!.run),
+            due: (clocks[i] ?? stations[operations[i]!.station]!.clock).finish(pin, steps[i]!.run),
             weight: PIN_WEIGHT,
             operations: [i],
           },
         ],
   );
-  const problem: FloorProblem = { start: now, stations, operations, deliveries: [...deliveries, ...pins] };
-  return { problem, places, own };
+  const all = [...deliveries, ...pins];
+  const problem: FloorProblem = { start: now, stations, operations, deliveries: all, crew: crew?.spans };
+  return { problem, places, clocks, own };
 }
+
+/** Lines that want more people at a station than ever work there together. */
+function lackOfPeople(
+  given: readonly OpenJob[],
+  steps: readonly OpenStep[],
+  staff: readonly ({ readonly people: number } | undefined)[],
+  fault: (fault: WeekFault) => void,
+): void {
+  const found = new Map<string, Extract<WeekFault, { kind: "people" }> & { lines: string[] }>();
+  steps.forEach(({ job, line, station, work, lot }, i) => {
+    const there = staff[i]?.people ?? Infinity;
+    if (!work || lot > 1 || work.people <= there) return;
+    const key = `${job} ${station.name} ${work.people}`;
+    const lack = found.get(key) ?? {
+      kind: "people",
+      job: nameOf(given, job),
+      lines: [],
+      station: station.name,
+      needed: work.people,
+      there,
+    };
+    found.set(key, lack);
+    lack.lines.push(lineName(line));
+  });
+  for (const lack of found.values()) fault(lack);
+}
+
+const nameOf = (given: readonly OpenJob[], job: number): string => itemAt(given, job).name;
 
 /** Lines of a job that are due together leave together. */
 function deliveriesOf(
@@ -143,8 +182,38 @@ function deliveriesOf(
   return { deliveries, own };
 }
 
+/** Under which name the orders say in which order runs and set-ups take their people. */
+const PEOPLE = "people";
+const SET_UP = "set-up | ";
+
+/** The orders of a plan, by the keys of its steps. */
+export const ordersOf = (
+  machines: readonly (readonly [name: string, steps: readonly number[]])[],
+  list: FloorPlan["list"],
+  key: (step: number) => string,
+): WeekOrders =>
+  new Map([
+    ...machines.map(([name, steps]) => [name, steps.map(key)] as const),
+    ...(list ? [[PEOPLE, list.map((code) => (code < 0 ? SET_UP + key(~code) : key(code)))] as const] : []),
+  ]);
+
 /** The orders of another plan, for the steps that are still there; new ones go last. */
-export function machinesFrom(
+export function triedFrom(
+  orders: WeekOrders,
+  keys: ReadonlyMap<string, number>,
+  problem: FloorProblem,
+  places: readonly string[],
+): Tried {
+  const machines = machinesFrom(orders, keys, problem, places);
+  const list = orders.get(PEOPLE)?.flatMap((key) => {
+    const isSetUp = key.startsWith(SET_UP);
+    const step = keys.get(isSetUp ? key.slice(SET_UP.length) : key);
+    return step === undefined ? [] : [isSetUp ? ~step : step];
+  });
+  return { machines, ...(list === undefined ? {} : { list }) };
+}
+
+function machinesFrom(
   orders: WeekOrders,
   keys: ReadonlyMap<string, number>,
   { operations, stations }: FloorProblem,

@@ -3,7 +3,9 @@ import { type Instant, instant } from "../../calc/schedule/calendar.ts";
 import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
 import { showNumber } from "../../units/show.ts";
 import { NO_MARKS } from "../nouns/marks.ts";
+import type { Shop } from "../nouns/shop.ts";
 import { stepKey } from "./open-step.ts";
+import { clocksOf } from "./ruling-shop.ts";
 import type { WeekJob } from "./steps.ts";
 import type { PlannedStep, Week, WeekJobDates } from "./week.ts";
 
@@ -20,25 +22,33 @@ export interface PinnedStep {
   readonly part: string;
   readonly station: string;
   readonly at: Instant;
+  /** The bar was moved to a time without a shift: the pin stands at the next one. */
+  readonly isClosed: boolean;
 }
 
-/** What a bar pins: itself, or, of a job, the first open step of each of its lines, as much later or earlier as the bar. Work that has begun stays. */
-export function pinsOf(week: Week, { job, step, to }: MovedBar): PinnedStep[] {
+/** What a bar pins: itself, or, of a job, the first open step of each of its lines, as much later or earlier as the bar. Work that has begun stays. A pin falls into the shifts. */
+export function pinsOf(week: Week, { job, step, to }: MovedBar, shop: Pick<Shop, "calendar">): PinnedStep[] {
   const own = week.steps.filter((each) => week.jobs[each.job]!.name === job && !each.isStarted);
   const bar = own.filter((each) => !step || (each.line.row === step.row && each.station.name === step.station));
+  const clockOf = clocksOf(shop, { now: week.now });
   const by = to - Math.min(...bar.map(({ begins }) => begins));
   const firsts = new Map<number, PlannedStep>();
   // In the order of the work: a brake may be set up before the sheet is cut.
   for (const each of bar) if (!firsts.has(each.line.row)) firsts.set(each.line.row, each);
-  return [...firsts.values()].map(({ line: { row, part }, station: { name }, begins }) => {
-    const at = Math.max(week.now, begins + by);
-    return { row, part, station: name, at: instant(Math.round(at / MINUTE) * MINUTE) }; // as a mark can say it
+  return [...firsts.values()].map(({ line: { row, part }, station: { name }, work, begins }) => {
+    const asked = Math.round(Math.max(week.now, begins + by) / MINUTE) * MINUTE; // as a mark can say it
+    const at = (work && clockOf(name)?.opens(asked)) ?? asked;
+    return { row, part, station: name, at: instant(at), isClosed: at !== asked };
   });
 }
 const MINUTE = 60; // seconds, by definition
 
 /** The jobs with these pins beside their marks; an earlier pin of the same line and station is replaced. */
-export const withPins = (jobs: readonly WeekJob[], name: string, pins: readonly PinnedStep[]): WeekJob[] =>
+export const withPins = (
+  jobs: readonly WeekJob[],
+  name: string,
+  pins: readonly Omit<PinnedStep, "isClosed">[],
+): WeekJob[] =>
   jobs.map((job) => {
     if (job.name !== name) return job;
     const marks = new Map(job.marks);

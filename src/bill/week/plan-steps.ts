@@ -9,8 +9,8 @@ import type { WorkClock } from "../../calc/schedule/floor/work-clock.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { WeekFault } from "./faults.ts";
-import { floorOf, machinesFrom, type WeekFloor } from "./floor-of.ts";
-import { lackingPeople, loadByDay } from "./load.ts";
+import { floorOf, ordersOf, triedFrom, type WeekFloor } from "./floor-of.ts";
+import { loadByDay } from "./load.ts";
 import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
 import { clocksOf } from "./ruling-shop.ts";
 import { markOf, standing, without } from "./standing.ts";
@@ -39,8 +39,10 @@ export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<
   const floor = floorOf({ given: jobs, steps, shop, clockOf, options }, fault);
   const { problem, places } = floor;
   const keys = new Map(steps.map((step, i) => [stepKey(jobs, step), i]));
-  const tried = (options.tried ?? []).map((orders) => machinesFrom(orders, keys, problem, places));
-  const found = planFloor(problem, { units: options.units ?? UNITS, tried });
+  const tried = (options.tried ?? []).map((orders) => triedFrom(orders, keys, problem, places));
+  const { units = UNITS, stood } = options;
+  const held = stood && steps.map((step) => stood.get(stepKey(jobs, step)) ?? Number.NEGATIVE_INFINITY);
+  const found = planFloor(problem, { units, tried, isKept: options.isKept, held });
   let isKept = true;
   steps.forEach((step, i) => {
     const at = instant(found.plan.ready[i]!);
@@ -49,10 +51,7 @@ export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<
     fault({ kind: "pin missed", ...markOf(jobs, step, "Pinned"), at });
   });
   const judged = withoutPins(floor, found, isKept);
-  const week = answer({ ...floor, given: jobs, now: options.now, steps, plan: found.plan, clockOf, faults, ...judged });
-  for (const lack of lackingPeople(week.days, shop.calendar, options.now))
-    fault({ kind: "people", job: undefined, ...lack });
-  return week;
+  return answer({ ...floor, given: jobs, now: options.now, steps, plan: found.plan, clockOf, faults, ...judged });
 }
 
 /** A pin weighs in the search and is no late hour of anybody's: what is told counts the jobs alone. */
@@ -99,7 +98,7 @@ interface Planned<S extends OpenStep> extends WeekFloor {
 }
 
 function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
-  const { given, now, steps, places, problem, plan, own, clockOf, faults, worth, bound, isProved } = planned;
+  const { given, now, steps, places, problem, plan, own, clocks, clockOf, faults, worth, bound, isProved } = planned;
   const latest = latestReady(problem, plan);
   const done = (last: readonly number[]) => last.reduce((a, b) => (plan.finish[b]! > plan.finish[a]! ? b : a));
   const deliveries = own.map(({ job, due, last, steps: its }): WeekDelivery => {
@@ -132,12 +131,13 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
   });
   const critical = jobs.map(({ chain }) => new Set(chain));
   const placed = steps.map((step, i): Placed<S> => {
-    const clock = step.work ? clockOf(step.station.name) : undefined;
+    const clock = clocks[i];
     const [ready, setUp] = [plan.ready[i]!, plan.setUp[i]!];
+    const begins = plan.begins?.[i] ?? ready;
     const isDated = latest[i]! < Infinity;
     return {
       ...step,
-      begins: instant(setUp > 0 && clock ? clock.latest(ready, setUp) : clock ? clock.opens(ready) : ready),
+      begins: instant(!clock ? ready : setUp > 0 && !plan.begins ? clock.latest(ready, setUp) : clock.opens(begins)),
       ready: instant(clock ? clock.opens(ready) : ready),
       finish: instant(plan.finish[i]!),
       setUp,
@@ -170,12 +170,16 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
       now,
       placed,
       problem.stations.map(({ machines: count }, i) => ({ name: places[i]!, count })),
-      clockOf,
+      { clocks, clockOf },
     ),
     worth,
     bound,
     isProved,
     faults,
-    orders: new Map(machines.map(({ key, steps: its }) => [key, its.map((i) => stepKey(given, steps[i]!))])),
+    orders: ordersOf(
+      machines.map(({ key, steps: its }) => [key, its]),
+      plan.list,
+      (i) => stepKey(given, steps[i]!),
+    ),
   };
 }

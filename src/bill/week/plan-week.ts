@@ -15,16 +15,21 @@ export function planWeek(open: readonly WeekJob[], options: WeekOptions): Week {
   const faults: WeekFault[] = [];
   const fault = (found: WeekFault) => faults.push(found);
   const shop = options.shop ?? rulingShop(open, fault);
-  open.forEach((job, i) => {
-    const first = open.slice(0, i).find((other) => billOf(other) === billOf(job));
-    if (first) fault({ kind: "same bill", job: job.name, than: first.name });
-  });
+  const firsts = new Map<string, string>();
+  const copies = new Set<string>();
+  for (const job of open) {
+    const than = firsts.get(billOf(job));
+    firsts.set(billOf(job), than ?? job.name);
+    if (than !== undefined) fault({ kind: "same bill", job: job.name, than });
+    if (than !== undefined) copies.add(job.name);
+  }
   const given = open.map((job) => inShifts(job, shop));
   const jobs = given.map(({ name, plan: { shop: own }, above }) => {
     const { isRush, start } = own.job;
     return { name, isRush, start, above };
   });
-  const steps = stepsOf(given, options.sent ?? NOTHING, fault);
+  const isCopy = ({ name }: WeekJob) => copies.has(name);
+  const steps = stepsOf(given, { sent: options.sent ?? NOTHING, isCopy, fault });
   const week = planSteps({ jobs, steps, shop }, options);
   return { ...week, faults: [...faults, ...week.faults] };
 }

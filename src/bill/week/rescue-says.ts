@@ -27,7 +27,7 @@ export function rescueSays({ kind, station, parts, perDay, days, before }: Rescu
     case "second shift":
       return `A second shift at ${place}, ${added}`;
     case "further":
-      return `A second person at ${station}`;
+      return station === "" ? "One more person in every shift until it is done" : `A second person at ${station}`;
     case "outside":
       return `Send out ${station} of ${named(parts)}`;
     case "order":

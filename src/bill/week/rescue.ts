@@ -4,6 +4,7 @@ import { laborCost } from "../../calc/cost/labor-cost.ts";
 import { dayOf, type Instant, instant, SECONDS_PER_DAY, withOvertime } from "../../calc/schedule/calendar.ts";
 import { workBetween } from "../../calc/schedule/finish.ts";
 import { SECONDS_PER_HOUR, seconds } from "../../calc/time/seconds.ts";
+import { itemAt } from "../../units/certain.ts";
 import { type Money, money } from "../../units/quantity.ts";
 import { noAnswer, Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -16,6 +17,7 @@ import { planBill, type QuotedLine } from "../plan.ts";
 import { costOf } from "../route/plan-route.ts";
 import { measuresOf, unitsOf } from "../time/measures.ts";
 import { type StationWork, timeOf } from "../time/station-work.ts";
+import { isCounted } from "./crew.ts";
 import { planWeek } from "./plan-week.ts";
 import { replanWeek } from "./replan-week.ts";
 import { inShifts, rulingShop } from "./ruling-shop.ts";
@@ -77,7 +79,7 @@ export function rescuesOf(open: readonly WeekJob[], options: WeekOptions, week: 
   const found = [
     ...(["shear", "waterjet"] as const).flatMap((to) => otherRoute(late, to)),
     ...[...chain.keys(), ""].flatMap((station) => longer(late, station)),
-    ...[...chain.keys()].flatMap((station) => further(late, station)),
+    ...[...chain.keys(), ""].flatMap((station) => further(late, station)),
     ...[...chain].flatMap(([station, steps]) => outside(late, station, steps)),
     ...before(late),
   ];
@@ -205,18 +207,21 @@ function addedHours(late: Late, station: string, kind: "overtime" | "second shif
   return { ...NONE, kind, station, perDay, days: days.size, ...effectOf(late, again), hours, money: paid };
 }
 
-/** A second person at a bench, who works on another line at the same time. */
+/** A second person at a bench, who works on another line at the same time; "": one more in the shop, in every shift until the job is done. */
 function further(late: Late, station: string): Rescue[] {
-  const { jobs, options, week, shop } = late;
-  if (MACHINE_STATIONS.some((name) => name.toLowerCase() === station.toLowerCase())) return [];
+  const { jobs, options, week, shop, at } = late;
+  const isBench = !MACHINE_STATIONS.some((name) => name.toLowerCase() === station.toLowerCase());
+  if (station === "" ? !isCounted(shop.calendar) : !isBench) return [];
   const again = replanWeek(jobs, { ...options, further: new Map([[station, 1]]) }, week);
   if (!isTied(late, again)) return [];
   const benches = again.machines.filter(({ name }) => name.toLowerCase() === station.toLowerCase());
   const last = benches.at(-1)?.steps ?? [];
-  const hours = last.reduce((sum, i) => {
-    const { run, setUp, work } = again.steps[i]!;
-    return sum + ((run + setUp) * work!.people) / SECONDS_PER_HOUR;
+  const bench = last.reduce((sum, i) => {
+    const { run, setUp, work } = itemAt(again.steps, i);
+    return sum + (run + setUp) * (work?.people ?? 0);
   }, 0);
+  const shifts = workBetween(week.now, again.jobs[at]?.finish ?? week.now, calendarOf(shop.calendar));
+  const hours = (station === "" ? shifts : bench) / SECONDS_PER_HOUR;
   const paid = refusalOr(() => money(hours * shop.rates.get("secondPerson")));
   return [{ ...NONE, kind: "further", station, ...effectOf(late, again), hours, money: paid }];
 }

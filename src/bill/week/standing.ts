@@ -68,7 +68,7 @@ export function standing<S extends OpenStep>(
   return without(kept);
 }
 
-/** A pin that nothing could keep is named and dropped. */
+/** A pin that nothing could keep is named and dropped; one outside the shifts is named and kept at the next one. */
 function pinned<S extends OpenStep>(
   step: S,
   pin: Instant,
@@ -80,8 +80,10 @@ function pinned<S extends OpenStep>(
   const opens = step.work ? instant(clockOf(step.station.name)!.opens(Math.max(pin, options.now))) : pin;
   if (pin < options.now) fault({ kind: "pin passed", ...named, at: pin });
   else if (start !== undefined && pin < start) fault({ kind: "pin early", ...named, at: start });
-  else if (opens !== pin) fault({ kind: "pin closed", ...named, at: opens });
-  else return step;
+  else {
+    if (opens !== pin) fault({ kind: "pin closed", ...named, at: opens });
+    return { ...step, pin: opens };
+  }
   return { ...step, pin: undefined };
 }
 

@@ -32,14 +32,18 @@ export interface Step extends OpenStep {
 
 const MOST_LOTS = 4; // chosen: of more nobody keeps count on the floor
 
+interface Asked {
+  readonly sent: ReadonlySet<string>;
+  /** A copy of another job has no steps of its own. */
+  readonly isCopy: (job: WeekJob) => boolean;
+  readonly fault: (fault: WeekFault) => void;
+}
+
 /** The same lines in the same jobs have the same steps, in the order of the jobs and of their lines. */
-export function stepsOf(
-  jobs: readonly WeekJob[],
-  sent: ReadonlySet<string>,
-  fault: (fault: WeekFault) => void,
-): Step[] {
+export function stepsOf(jobs: readonly WeekJob[], { sent, isCopy, fault }: Asked): Step[] {
   const steps: Step[] = [];
   jobs.forEach((job, at) => {
+    if (isCopy(job)) return;
     const lines = refusalOr(() => job.plan.lines);
     if (lines instanceof Refusal) {
       fault({ kind: "unplanned", job: job.name, says: lines.message });

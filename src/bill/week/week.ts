@@ -72,6 +72,10 @@ export interface WeekOptions {
   /** Work of the search; 0: the first answer alone. */
   readonly units?: number;
   readonly tried?: readonly WeekOrders[];
+  /** The first of them stays as far as that costs neither late hours nor set-up. */
+  readonly isKept?: boolean;
+  /** When the runs of that plan begin, by the keys of the steps: no run is sooner where that would better neither. */
+  readonly stood?: ReadonlyMap<string, Instant>;
   /** Keys of steps that stay first, in this order: the near plan, frozen. */
   readonly frozen?: readonly string[];
   /** How much a late hour of each job counts beside the others, by its name; usual: 3 of a rush, else 1. */

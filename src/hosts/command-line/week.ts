@@ -140,7 +140,7 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
 interface Last {
   readonly stood: Stood | undefined;
   /** Orders of the plan before, and the steps of it that begin before a time. */
-  readonly options: Pick<WeekOptions, "tried" | "frozen">;
+  readonly options: Pick<WeekOptions, "tried" | "frozen" | "isKept">;
 }
 
 function lastOf(file: string | undefined, until: number): Last {
@@ -149,7 +149,8 @@ function lastOf(file: string | undefined, until: number): Last {
   if (!before) return refuse("unreadable", file, "what week --json wrote", "something else");
   const stood = stoodIn(before);
   const near = [...stood.begins].filter(([, begins]) => begins < until).sort(([, a], [, b]) => a - b);
-  return { stood, options: { tried: [new Map(Object.entries(before.orders))], frozen: near.map(([key]) => key) } };
+  const tried = [new Map(Object.entries(before.orders))];
+  return { stood, options: { tried, isKept: true, frozen: near.map(([key]) => key) } };
 }
 
 function planned(

@@ -53,7 +53,7 @@ const times = Array.from({ length: runs }, (_, run) => {
   const row = firstOf(itemAt(open, run % jobs).plan.quoted).row;
   const mark: Marks = { ...NO_MARKS, isDone: true };
   const marked = open.map((job, at) => (at === run % jobs ? { ...job, marks: new Map([[row, mark]]) } : job));
-  const [again, edit_ms] = timed(() => replanWeek(marked, { now }, week));
+  const [again, edit_ms] = timed(() => replanWeek(marked, { now, isKept: true }, week));
   const late = (of: typeof week) => of.worth.late / 3600;
   return {
     first_ms,

@@ -8,7 +8,7 @@ import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
 import { rescuesOf } from "../../../src/bill/week/rescue.ts";
 import type { WeekJob } from "../../../src/bill/week/steps.ts";
-import type { PlannedStep, Week } from "../../../src/bill/week/week.ts";
+import type { PlannedStep, Week, WeekOptions } from "../../../src/bill/week/week.ts";
 import { instant, SECONDS_PER_DAY } from "../../../src/calc/schedule/calendar.ts";
 import { workBetween } from "../../../src/calc/schedule/finish.ts";
 import { randomFrom } from "../../../src/tools/random/random.ts";
@@ -230,23 +230,28 @@ describe("marks of the floor", () => {
     expect([coating!.ready, later.finish]).toEqual([sent, coating!.finish]);
   });
 
-  it("a pin that is past, outside the shifts or before the work can begin is named, dropped, and weighs nothing", () => {
+  it("a pin that is past or before the work can begin is named, dropped, and weighs nothing", () => {
     const free = planWeek(jobs, { now: NOW, units: UNITS });
-    const cases = [
-      [at(-3), /pinned to \d+, which is past; planned without the pin/],
-      [at(1 + 22 * HOUR), /pinned outside its shifts; planned without the pin, the next shift is from/],
-    ] as const;
-    for (const [time, words] of cases) {
-      const week = planWeek([mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: time }] }), jobs[1]!], {
-        now: NOW,
-        units: UNITS,
-      });
-      expect(says(week)).toEqual([expect.stringMatching(words)]);
-      expect(week.worth).toEqual(free.worth);
-    }
+    const pinned = mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: at(-3) }] });
+    const week = planWeek([pinned, jobs[1]!], { now: NOW, units: UNITS });
+    expect(says(week)).toEqual([expect.stringMatching(/pinned to \d+, which is past; planned without the pin/)]);
+    expect(week.worth).toEqual(free.worth);
     const later = open("later", [part("A")], { Start: MONDAY + 2 });
     const early = planWeek([mark(later, 2, { pins: [{ station: "Shear", at: at(1 + 9 * HOUR) }] })], { now: NOW });
     expect(says(early)).toEqual([expect.stringContaining("pinned before the work can begin")]);
+  });
+
+  it("a pin at night is named and stands at the next working time", () => {
+    const pinnedTo = (time: number) => [mark(jobs[0]!, 2, { pins: [{ station: "Brake", at: at(time) }] }), jobs[1]!];
+    const night = planWeek(pinnedTo(1 + 22 * HOUR), { now: NOW, units: UNITS });
+    const morning = stepsOf(night, "A").find(({ station }) => station.name === "Brake")!.pin!;
+    expect(morning).toBeGreaterThan(at(2));
+    expect(says(night)).toEqual([
+      expect.stringContaining(`outside its shifts; taken as pinned to the next working time, ${morning}`),
+    ]);
+    expect(planWeek(pinnedTo(morning / SECONDS_PER_DAY - MONDAY), { now: NOW, units: UNITS }).steps).toEqual(
+      night.steps,
+    );
   });
 
   it("a pin that cannot be kept is named with the time that can, and no late hour of the jobs", () => {
@@ -336,12 +341,15 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(stepsOf(week, "B").length).toBeGreaterThan(0);
   });
 
-  it("a bill under a second name, while one with another date is another order", () => {
+  it("a bill under a second name is planned once, while one with another date is another order", () => {
     const copy = (name: string, due: number) => open(name, [part("A")], { Due: MONDAY + due });
     const week = planWeek([copy("one", 3), copy("two", 3), copy("three", 4)], { now: NOW, units: 0 });
     expect(says(week)).toEqual([
-      "two: the same lines and dates as one; both are planned, leave one out if it is a copy",
+      "two: the same lines and dates as one; planned once, with the marks of one; if it is another order, give it its own date",
     ]);
+    const once = planWeek([copy("one", 3), copy("three", 4)], { now: NOW, units: 0 });
+    expect(week.days).toEqual(once.days);
+    expect(week.jobs.map(({ finish }) => finish)).toEqual([once.jobs[0]!.finish, undefined, once.jobs[1]!.finish]);
   });
 
   it("a queue typed by hand is no difference: the open jobs are what waits", () => {
@@ -422,25 +430,66 @@ describe("load by day", () => {
     expect(Math.abs(load - work)).toBeLessThan(1);
     for (const day of week.days) expect(day.load).toBeLessThanOrEqual(day.available + 1e-6);
   });
+});
 
-  it("names the days that need more people than the shifts have, and only those", () => {
-    const staffed = (people: CellValue) => {
-      const calendar = SHOP.calendar.map((row, i) => [...row, i === 0 ? "People" : people]);
-      return open(
-        "one",
-        [part("A", { Quantity: 900, Operations: "Weld 4; Deburr" })],
-        {},
-        shopOf({ job: job(), calendar }),
-      );
-    };
-    const week = planWeek([staffed(1)], { now: NOW, units: UNITS });
-    const needed = new Map<number, number>();
-    for (const { day, people } of week.days) needed.set(day, (needed.get(day) ?? 0) + people);
-    const shift = workBetween(at(1), at(2), calendarOf(shopOf().calendar));
-    const short = [...needed].filter(([, people]) => people > shift).map(([day]) => day);
-    expect(short.length).toBeGreaterThan(0);
-    expect(week.faults.flatMap((fault) => (fault.kind === "people" ? [fault.day] : []))).toEqual(short.sort());
-    expect(says(planWeek([staffed(50)], { now: NOW, units: UNITS }))).toEqual([]);
-    expect(says(planWeek([staffed(null)], { now: NOW, units: UNITS }))).toEqual([]);
+describe("people of the calendar", () => {
+  const [header, ...rows] = SHOP.calendar as [CellValue[], ...CellValue[][]];
+  const general = rows.filter((row) => row[3] === null);
+  const calendarOfPeople = (people: CellValue) => [[...header, "People"], ...general.map((row) => [...row, people])];
+  const staffed = (people: CellValue, name = "one", parts = ["A", "B", "C", "D"]) => {
+    const own = shopOf({ job: job({ Due: MONDAY + 2 }), calendar: calendarOfPeople(people) });
+    return open(
+      name,
+      parts.map((each) => part(each, { Quantity: 150, Operations: "Weld 2; Deburr" })),
+      {},
+      own,
+    );
+  };
+  const planOf = (people: CellValue, tried: WeekOptions["tried"] = []) =>
+    planWeek([staffed(people), staffed(people, "two", ["E", "F"])], { now: NOW, units: UNITS, tried });
+  /** The most who are at work together, by the beginnings and ends that are told. */
+  const together = ({ steps }: Week) => {
+    const taken = steps.flatMap(({ work, begins, ready, finish, setUp }) =>
+      work
+        ? [
+            ...(setUp > 0 ? [[begins, Math.min(ready, begins + setUp), work.people] as const] : []),
+            [ready, finish, work.people] as const,
+          ]
+        : [],
+    );
+    return Math.max(
+      ...taken.map(([at]) => taken.reduce((sum, [from, to, people]) => sum + (from <= at && at < to ? people : 0), 0)),
+    );
+  };
+
+  it("one alone works at one station at a time, however many there are", () => {
+    const [one, free] = [planOf(1), planOf(null)];
+    expect(together(free)).toBeGreaterThan(1);
+    expect(together(one)).toBe(1);
+    expect(one.worth.late).toBeGreaterThan(free.worth.late);
+    expect(says(one)).toEqual([]);
+    expect(planOf(50).worth).toEqual(free.worth);
+    // Who was waited for is on the chain: it reaches back to the beginning of the week.
+    const [{ chain }] = one.jobs.filter(({ late }) => late > 0) as [Week["jobs"][number]];
+    expect(one.steps[chain[0]!]!.begins).toBe(Math.min(...one.steps.map(({ begins }) => begins)));
+  });
+
+  it("each further one makes the week no later, the orders before being among those tried", () => {
+    let before = planOf(1);
+    for (const people of [2, 3, 4]) {
+      const week = planOf(people, [before.orders]);
+      expect(together(week)).toBeLessThanOrEqual(people);
+      expect(week.worth.late, `${people} people`).toBeLessThanOrEqual(before.worth.late);
+      before = week;
+    }
+  });
+
+  it("a line that takes two where never two are there is named and planned with one", () => {
+    const long = open("one", [part("L", { Width: 90 })], {}, shopOf({ job: job(), calendar: calendarOfPeople(1) }));
+    const week = planWeek([long], { now: NOW, units: UNITS });
+    expect(week.steps.find(({ station }) => station.name === "Brake")!.work!.people).toBe(2);
+    expect(says(week)).toContain(
+      "one, L: Brake takes 2 people and the calendar never has more than 1 there; planned with 1",
+    );
   });
 });

@@ -137,6 +137,28 @@ describe("what saves a late job", () => {
     expect(found.saves).toBeGreaterThan(0);
     expect(found.money).toBeCloseTo(found.hours! * shopOf().rates.get("secondPerson"), 6);
   });
+
+  it("one more person where the calendar's people are what is waited for, paid in every shift until it is done", () => {
+    const calendar = SHOP.calendar.map((row, i) => [...row, i === 0 ? "People" : 1]);
+    const single = (name: string): WeekJob => {
+      const lines = [part(name, { Holes: null, "Hole diameter": null, Quantity: 900 })];
+      return {
+        name,
+        plan: planned(lines, shopOf({ job: job({ Due: MONDAY + 14 * HOUR }), calendar })),
+        marks: new Map(),
+      };
+    };
+    const both = [single("a"), single("b")];
+    const alone = planWeek(both, OPTIONS);
+    const { name } = alone.jobs.reduce((a, b) => (b.late > a.late ? b : a));
+    const found = of(rescuesOf(both, OPTIONS, alone, name), "further", "")!;
+    const again = planWeek(both, { ...OPTIONS, further: new Map([["", 1]]), tried: [alone.orders] });
+    expect(found.saves).toBeGreaterThan(0);
+    expect(again.jobs.find((each) => each.name === name)!.late).toBeLessThan(
+      alone.jobs.find((each) => each.name === name)!.late,
+    );
+    expect(found.money).toBeCloseTo(found.hours! * shopOf().rates.get("secondPerson"), 6);
+  });
 });
 
 describe("can we take this bill", () => {

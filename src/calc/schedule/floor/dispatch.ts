@@ -57,7 +57,7 @@ function byWork(floor: Floor): number[] {
 }
 
 /** The delivery that each operation belongs to, the one due first where they are several; -1 where none. */
-function deliveryOf({ count, problem: { deliveries }, next, nextAt }: Floor): Int32Array {
+export function deliveryOf({ count, problem: { deliveries }, next, nextAt }: Floor): Int32Array {
   const found = new Int32Array(count).fill(-1);
   const take = (i: number, d: number) => {
     if (d >= 0 && (found[i]! < 0 || deliveries[d]!.due < deliveries[found[i]!]!.due)) found[i] = d;

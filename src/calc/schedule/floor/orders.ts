@@ -26,7 +26,7 @@ export class Floor {
     const { operations, stations } = problem;
     this.operations = operations;
     this.count = operations.length;
-    this.clocks = operations.map(({ station }) => stations[station]!.clock);
+    this.clocks = operations.map(({ station, clock }) => clock ?? stations[station]!.clock);
     let machines = 0;
     const first = stations.map(({ machines: own }) => {
       if (own === Infinity) return NONE;
@@ -174,7 +174,7 @@ export class Orders {
       if (after !== NONE && --waits[after]! === 0) sequence[filled++] = after;
     }
     if (filled < count) return false;
-    this.worth = this.#worth();
+    this.worth = this.weigh();
     return true;
   }
 
@@ -185,7 +185,8 @@ export class Orders {
     return last;
   }
 
-  #worth(): Worth {
+  /** What the finishes and set-ups are worth, as they stand. */
+  weigh(): Worth {
     let [late, finishes, setUp] = [0, 0, 0];
     const { deliveries } = this.floor.problem;
     for (let d = 0; d < deliveries.length; d++) {

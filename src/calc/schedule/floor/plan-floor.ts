@@ -1,10 +1,12 @@
 import { boundOf } from "./bound.ts";
 import { dispatched, inBestOrder } from "./dispatch.ts";
 import { exactPlan, MOST_EXACT } from "./exact.ts";
+import { heldBack, isNoWorse, repair, restoreOrder } from "./keep-order.ts";
 import { leftShift } from "./left-shift.ts";
 import { Floor, Orders } from "./orders.ts";
-import { compareWorth, type FloorPlan, type FloorProblem, type Worth } from "./problem.ts";
+import { type CrewSpan, compareWorth, type FloorPlan, type FloorProblem, type Tried, type Worth } from "./problem.ts";
 import { search } from "./search.ts";
+import { staffedPlan, workedOut } from "./staffed.ts";
 import { Effort } from "./tabu.ts";
 
 export interface FloorAnswer {
@@ -19,7 +21,11 @@ export interface FloorOptions {
   /** Work of the search, in operations looked at. 0: the first answer alone. */
   readonly units: number;
   /** Orders of machines to better, such as those of the plan before a change: never worse than they; with 0 units the best of them. */
-  readonly tried?: readonly FloorPlan["machines"][];
+  readonly tried?: readonly Tried[];
+  /** The first of those tried is kept as far as that costs neither late hours nor set-up: of a changed plan as little as can be moves. */
+  readonly isKept?: boolean | undefined;
+  /** When each operation's run was to begin before, or -Infinity: none is sooner where that would better neither. */
+  readonly held?: readonly number[] | undefined;
   /** For benchmarks: a clock that ends it. */
   readonly stop?: () => boolean;
 }
@@ -27,15 +33,45 @@ export interface FloorOptions {
 // Chosen: work before a proof is tried, so that it begins with a good schedule, and work of the proof itself.
 const BEFORE_PROOF = 2e6;
 const PROOF = 4e7;
+// Chosen: work of going back to an order before.
+const RESTORED = 2e6;
 
 /** Fewest late hours by weight, then least set-up, then earliest. Pure: the same problem has the same plan everywhere. */
-export function planFloor(problem: FloorProblem, { units, tried = [], stop }: FloorOptions): FloorAnswer {
+export function planFloor(problem: FloorProblem, options: FloorOptions): FloorAnswer {
+  const answer = problem.crew ? planCrew(problem, problem.crew, options) : planMachines(problem, options);
+  const { held } = options;
+  return held ? { ...answer, plan: heldBack(problem, answer.plan, held, worked) } : answer;
+}
+
+function worked(problem: FloorProblem, plan: FloorPlan): FloorPlan | undefined {
+  const floor = new Floor(problem);
+  if (problem.crew) return workedOut(floor, problem.crew, plan);
+  const orders = new Orders(floor);
+  orders.follow(plan.machines);
+  return orders.evaluate() ? orders.plan() : undefined;
+}
+
+function planCrew(problem: FloorProblem, crew: () => Iterator<CrewSpan>, options: FloorOptions): FloorAnswer {
+  const { units, tried = [], stop, isKept } = options;
+  // Without people counted first: what that proves is proved with them, and where it takes no more than there are it is the plan.
+  const alone = planMachines(problem, { ...options, units: units / 2 });
+  const isEnough = ({ late, setUp }: Worth): boolean =>
+    alone.isProved ? late <= alone.plan.worth.late && setUp <= alone.plan.worth.setUp : false;
+  const asked = { alone: alone.plan, tried, units: units / 2, stop, isKept, isEnough };
+  const { plan, isProved } = staffedPlan(new Floor(problem), crew, asked);
+  return { plan, bound: isProved ? { ...plan.worth, finishes: alone.bound.finishes } : alone.bound, isProved };
+}
+
+function planMachines(problem: FloorProblem, options: FloorOptions): FloorAnswer {
+  const { units, tried = [], stop, isKept = false } = options;
   const floor = new Floor(problem);
   const bound = boundOf(floor);
   const orders = new Orders(floor);
-  const before = tried.flatMap((machines) => {
+  const before = tried.flatMap(({ machines }, i) => {
     orders.follow(machines);
-    return orders.evaluate() ? [orders.plan()] : [];
+    if (!orders.evaluate()) return [];
+    if (isKept && i === 0) repair(orders, options.held);
+    return [orders.plan()];
   });
   const first = before.length > 0 ? before : [dispatched(floor)];
   let best = first.reduce((a, b) => (compareWorth(b.worth, a.worth) < 0 ? b : a));
@@ -47,9 +83,12 @@ export function planFloor(problem: FloorProblem, { units, tried = [], stop }: Fl
     search(orders, effort, isEnough);
     return orders.plan();
   };
+  const [kept] = isKept ? before : [];
   const filled = (plan: FloorPlan): FloorPlan => {
     orders.follow(plan.machines);
     leftShift(orders);
+    if (kept && isNoWorse(kept.worth, orders.worth)) return kept;
+    if (kept) restoreOrder(orders, kept.machines, new Effort(RESTORED, stop));
     return orders.plan();
   };
   const canProve = floor.count <= MOST_EXACT && units > 0;

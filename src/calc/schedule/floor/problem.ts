@@ -8,6 +8,14 @@
 export interface Clock {
   finish(start: number, work: number): number;
   latest(finish: number, work: number): number;
+  /** The times at which work that stands from one moment to the other is done. */
+  spans(from: number, to: number): readonly (readonly [from: number, to: number])[];
+}
+
+/** Who is there at all stations together, from a moment until the next span begins; Infinity where nobody counts. */
+export interface CrewSpan {
+  readonly from: number;
+  readonly people: number;
 }
 
 export interface FloorStation {
@@ -26,6 +34,10 @@ export interface Operation {
   /** Set-up that operations of one key (tools, sheet) one after another share; the same for every operation of the key. */
   readonly change: number;
   readonly key: number;
+  /** Who stands at it while it is set up and while it runs; counted where the problem has a crew. */
+  readonly people: number;
+  /** Where enough people for it are there at other times than the station works; undefined: the station's. */
+  readonly clock?: Clock | undefined;
   /** Indexes of the operations that must be done before. */
   readonly after: readonly number[];
   readonly release: number;
@@ -46,6 +58,8 @@ export interface FloorProblem {
   readonly stations: readonly FloorStation[];
   readonly operations: readonly Operation[];
   readonly deliveries: readonly Delivery[];
+  /** Spans without end, the first from the start or before; undefined: there are people enough for every machine. */
+  readonly crew?: (() => Iterator<CrewSpan>) | undefined;
 }
 
 /** In order of their weight: lateness decides, then set-up, then how early everything is. */
@@ -70,5 +84,12 @@ export interface FloorPlan {
   readonly ready: readonly number[];
   readonly finish: readonly number[];
   readonly setUp: readonly number[];
+  /** When the set-up begins, or the run where none is; undefined: as late as its run allows. */
+  readonly begins?: readonly number[];
+  /** With a crew: runs (i) and set-ups (~i) in the order in which they take their people. */
+  readonly list?: readonly number[];
   readonly worth: Worth;
 }
+
+/** Orders of another plan. */
+export type Tried = Pick<FloorPlan, "machines" | "list">;

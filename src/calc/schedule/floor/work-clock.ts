@@ -17,6 +17,7 @@ import type { Clock } from "./problem.ts";
 export const steadyClock: Clock = {
   finish: (start, work) => start + work,
   latest: (finish, work) => finish - work,
+  spans: (from, to) => [[from, to]],
 };
 
 /**
@@ -30,6 +31,7 @@ export const vendorClock = (calendar: WorkCalendar): Clock => ({
     return afterWorkingDays(instant(next), days, calendar);
   },
   latest: (finish, days) => beforeWorkingDays(instant(finish), days, calendar),
+  spans: steadyClock.spans,
 });
 
 /**
@@ -48,8 +50,10 @@ export class WorkClock implements Clock {
   constructor(
     calendar: WorkCalendar,
     readonly start: Instant,
+    /** Of each working time the parts that count, in order; usual: all of it. */
+    within: (interval: Interval) => readonly Interval[] = (interval) => [interval],
   ) {
-    this.#more = intervalsFrom(calendar, start, dayOf(start) + FURTHEST_DAYS);
+    this.#more = partsOf(intervalsFrom(calendar, start, dayOf(start) + FURTHEST_DAYS), within);
     this.#grow();
   }
 
@@ -67,6 +71,15 @@ export class WorkClock implements Clock {
     let i = this.#at(finish);
     while (i > 0 && this.#before[i]! > left) i--;
     return this.#from[i]! + left - this.#before[i]!;
+  }
+
+  spans(from: number, to: number): readonly (readonly [from: number, to: number])[] {
+    const found: (readonly [number, number])[] = [];
+    for (let i = this.#at(from); this.#from[i]! < to; i++) {
+      found.push([Math.max(from, this.#from[i]!), Math.min(to, this.#to[i]!)]);
+      if (i + 1 === this.#from.length) this.#grow();
+    }
+    return found;
   }
 
   /** Working time from the start until then. */
@@ -110,4 +123,8 @@ export class WorkClock implements Clock {
     this.#from.push(next.value.from);
     this.#to.push(next.value.to);
   }
+}
+
+function* partsOf(intervals: Iterable<Interval>, within: (interval: Interval) => readonly Interval[]) {
+  for (const interval of intervals) yield* within(interval);
 }

@@ -13,9 +13,10 @@ import {
 } from "../../../bill/week/move-bar.ts";
 import { stepKey } from "../../../bill/week/open-step.ts";
 import { planWeek } from "../../../bill/week/plan-week.ts";
-import { replanWeek, searchWeek } from "../../../bill/week/replan-week.ts";
+import { keepWeek, searchWeek } from "../../../bill/week/replan-week.ts";
 import { rescuesOf } from "../../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../../bill/week/rescue-says.ts";
+import { rulingShop } from "../../../bill/week/ruling-shop.ts";
 import { setForSays } from "../../../bill/week/set-for-says.ts";
 import type { WeekJob } from "../../../bill/week/steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "../../../bill/week/week.ts";
@@ -78,7 +79,8 @@ export class WeekSession {
   search(): WeekBoard {
     const { jobs, week, last } = this.#now;
     const fresh = searchWeek(jobs, this.#options);
-    const best = planWeek(jobs, { ...this.#options, units: 0, tried: [fresh.orders, week.orders] });
+    const kept = { ...this.#options, units: 0, tried: [fresh.orders] };
+    const best = last ? keepWeek(jobs, kept, week) : planWeek(jobs, { ...kept, tried: [fresh.orders, week.orders] });
     const found = contentId(best.orders) === contentId(fresh.orders) ? fresh : best;
     const before = this.#made.at(-2);
     const moved = before && last && { ...last, moved: movedJobs(stoodOf(before.week), found) };
@@ -88,9 +90,9 @@ export class WeekSession {
 
   move(moved: MovedBar): WeekBoard {
     const { jobs, week } = this.#now;
-    const pins = pinsOf(week, moved);
+    const pins = pinsOf(week, moved, this.#options.shop ?? rulingShop(jobs, () => {}));
     const pinned = withPins(jobs, moved.job, pins);
-    const again = replanWeek(pinned, this.#options, week);
+    const again = keepWeek(pinned, this.#options, week);
     this.#made.push({
       jobs: pinned,
       week: again,
@@ -126,7 +128,7 @@ export class WeekSession {
         ["Set-up", hours(worth.setUp)],
       ],
       pins: this.#made.toReversed().flatMap((made) => pinsSaid(made.last)),
-      moves: last ? movesSay(last.moved) : [],
+      moves: last ? [...closedSays(last.pins), ...movesSay(last.moved)] : [],
       faults: [...this.#faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))],
     };
   }
@@ -208,6 +210,14 @@ const pinsSaid = (last: Made["last"]): Pinned[] =>
     line: lineName({ part, row }),
     mark: `${station} ${dayAndTime(at)}`,
   }));
+
+function closedSays(pins: readonly PinnedStep[]): string[] {
+  const closed = pins.filter(({ isClosed }) => isClosed).length;
+  if (closed === 0) return [];
+  return [
+    `${closed} of ${pins.length} ${pins.length === 1 ? "pin" : "pins"} fell outside the shifts: moved to the next working time.`,
+  ];
+}
 
 const movesSay = (moved: readonly MovedJob[]): string[] =>
   moved.length === 0 ? ["Nothing else moves."] : moved.map((each) => movedSays(each, dayAndTime));

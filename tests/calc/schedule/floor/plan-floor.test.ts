@@ -32,6 +32,7 @@ function jobShop(rows: readonly (readonly number[])[], machines: number): FloorP
       after: i === 0 ? [] : [(job * row.length) / 2 + i - 1],
       release: 0,
       frozen: undefined,
+      people: 1,
     })),
   );
   const last = operations.flatMap((_, i) => (operations[i + 1]?.after[0] === i ? [] : [i]));
@@ -89,13 +90,13 @@ describe("laws on 300 random floors", () => {
         at += own.length;
         return i === place ? [...own, []] : own;
       });
-      const further = planFloor(more, { units: 10_000, tried: [machines] });
+      const further = planFloor(more, { units: 10_000, tried: [{ machines }] });
       expect(compareWorth(further.plan.worth, plan.worth), `machine, seed ${seed}`).toBeLessThanOrEqual(0);
       const longer = problemOf(
         calendars.map((own, i) => (i === place ? weekly(6, 20) : own)),
         problem,
       );
-      const { worth } = planFloor(longer, { units: 10_000, tried: [plan.machines] }).plan;
+      const { worth } = planFloor(longer, { units: 10_000, tried: [plan] }).plan;
       expect(worth.late, `shift, seed ${seed}`).toBeLessThanOrEqual(plan.worth.late);
     }
   });

@@ -56,6 +56,7 @@ export function drawnFloor(seed: number, most = 6): Drawn {
         after: own.length === 0 ? [] : [operations.length - 1],
         release: START,
         frozen: undefined,
+        people: 1 + (operations.length % 2),
       });
       own.push(operations.length - 1);
     }
@@ -70,12 +71,12 @@ export function drawnFloor(seed: number, most = 6): Drawn {
   return { problem: problemOf(calendars, { start: START, stations, operations, deliveries }), calendars, jobs };
 }
 
-const setUpBehind = (last: Operation | undefined, { own, lot, change, key }: Operation): number =>
+export const setUpBehind = (last: Operation | undefined, { own, lot, change, key }: Operation): number =>
   (last?.lot === lot ? 0 : own) + (last?.key === key ? 0 : change);
 
 /** Working time through the calendar itself, not through the planner's clocks. */
 const known = new Map<WorkCalendar, Map<number, number>>();
-function doneAt({ calendars, problem }: Drawn, station: number, start: number, work: number): number {
+export function doneAt({ calendars, problem }: Drawn, station: number, start: number, work: number): number {
   const calendar = calendars[station]!;
   const memory = known.get(calendar) ?? new Map<number, number>();
   known.set(calendar, memory);
@@ -88,7 +89,7 @@ function doneAt({ calendars, problem }: Drawn, station: number, start: number, w
   return found;
 }
 
-const lateOf = ({ deliveries }: FloorProblem, done: readonly number[]): number =>
+export const lateOf = ({ deliveries }: FloorProblem, done: readonly number[]): number =>
   deliveries.reduce(
     (sum, { due, weight, operations }) =>
       sum + weight * Math.max(0, Math.max(...operations.map((i) => done[i]!)) - due),
