@@ -27,7 +27,6 @@ export interface Part {
 export interface Task {
   readonly stage: CutStage;
   readonly level: number;
-  readonly pattern: number;
   readonly axis: Axis;
   readonly size: Size;
   readonly groups: readonly Group[];
@@ -48,7 +47,6 @@ export const partsOf = (task: Task): Part[] => [...task.groups.flatMap(({ falls 
 /** The whole sheet as a part with everything to be done to it. */
 export function sheetPart(
   pattern: PlannedPattern,
-  index: number,
   problem: Problem,
   blanks: readonly Blank[],
   stock: readonly Stock[],
@@ -81,7 +79,6 @@ export function sheetPart(
     working(size, {
       stage: "trim",
       level,
-      pattern: index,
       axis,
       size,
       groups: [
@@ -143,7 +140,6 @@ export function sheetPart(
     return working(rough(size), {
       stage,
       level,
-      pattern: index,
       axis,
       size: rough(size),
       groups,

@@ -2,8 +2,9 @@
  * The order of the cuts on the floor: one pattern's sheets after another's, each in the quickest of several tries that keep
  * to the stacks that may stand. Heavy pieces set down and taken up again count more than their time.
  */
+import { itemAt } from "../../units/certain.ts";
 import { type Part, type Task, withSize } from "./cut-tasks.ts";
-import { type FloorTime, floorTime, NOWHERE } from "./floor-time.ts";
+import { type FloorTime, floorTime, minutesCounted, NOWHERE } from "./floor-time.ts";
 import { type Floor, FloorTry, isHeavy } from "./floor-try.ts";
 import { Random } from "./random.ts";
 import { Bench } from "./shear-bench.ts";
@@ -27,7 +28,7 @@ export function orderOnFloor(
   { tries, heavyLift, inOrder }: { readonly tries: number; readonly heavyLift: number; readonly inOrder: boolean },
 ): FloorPlan {
   const cuts: Cut[] = [];
-  let bench = new Bench(patterns);
+  let bench = new Bench();
   let stands = NOWHERE;
   let standing = NONE;
   let leastHeavyLifts = 0;
@@ -44,12 +45,15 @@ export function orderOnFloor(
     for (let n = 0; n < tries || (best!.over > 0 && n < MOST_TRIES); n++) {
       const branch = bench.branch();
       const tried = new FloorTry(branch, floor, n === 0 ? null : new Random(n));
-      tried.cut(id, sheet);
+      tried.cut(id, sheet, repeats);
       const time = floorTime(branch.cuts, floor.weightPerArea, floor.pace, stands);
       const over = Math.max(0, tried.most.all - floor.limit.all) + Math.max(0, tried.most.long - floor.limit.long);
-      const counts = over * OVER + time.minutes * 60 + time.heavyLifts * heavyLift;
+      // A gauge that stands for the next sheet is one setting less.
+      const isSet = left.some((next) => branch.isSetFor(itemAt(sheets, next).task));
+      const settings = time.settings - (isSet ? 1 : 0);
+      const counts = over * OVER + 60 * minutesCounted({ ...time, settings }, floor.pace) + time.heavyLifts * heavyLift;
       if (!best || counts < best.counts) best = { bench: branch, most: tried.most, time, over, counts };
-      if (over === 0 && time.heavyLifts === leastHeavy && time.settings <= gaugesOf(branch.cuts)) break;
+      if (over === 0 && time.heavyLifts === leastHeavy && settings < gaugesOf(branch.cuts)) break;
     }
     cuts.push(...best!.bench.cuts);
     bench = best!.bench.branch();

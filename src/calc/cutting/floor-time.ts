@@ -13,6 +13,13 @@ export const DEFAULT_PACE: FloorPace = {
 
 const SECONDS_PER_MINUTE = 60; // by definition
 
+/** So many times its seconds a setting counts where orders and plans are compared: one set wrong spoils every piece (chosen). */
+export const SETTING_COUNTS = 2.5;
+
+/** Minutes, with what settings count beside their time. */
+export const minutesCounted = (time: Pick<FloorTime, "minutes" | "settings">, pace: FloorPace): number =>
+  time.minutes + (time.settings * pace.setting * (SETTING_COUNTS - 1)) / SECONDS_PER_MINUTE;
+
 /** Where back gauge and front stop stand. */
 export type Stands = { readonly gauge: number; readonly "front stop": number };
 export const NOWHERE: Stands = { gauge: Number.NaN, "front stop": Number.NaN };

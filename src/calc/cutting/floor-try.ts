@@ -4,8 +4,8 @@
  * Nothing is cut for which the floor has no room. Rules of a shop floor (common practice). With a random stream the choices
  * between equals, and now and then others, are left to it, so that tries differ.
  */
-import type { Part, Size } from "./cut-tasks.ts";
-import { withSize } from "./cut-tasks.ts";
+import { itemAt } from "../../units/certain.ts";
+import { type Part, partsOf, type Size, type Task, withSize } from "./cut-tasks.ts";
 import { areaFromGrid } from "./grid.ts";
 import type { Random } from "./random.ts";
 import type { Bench, Open } from "./shear-bench.ts";
@@ -15,11 +15,11 @@ import {
   countOf,
   greater,
   isWithin,
+  leftOf,
   mayWorkOff,
   NONE,
   type Stack,
   type StackLimit,
-  sizeKey,
   stacksOf,
   standingAfter,
   standingOf,
@@ -33,7 +33,7 @@ export interface Floor {
 }
 
 /** How often a try leaves the usual order: chosen. */
-const OTHERWISE = 0.3;
+const OTHERWISE = 0.22;
 
 export const isHeavy = ([w, h]: Size, { weightPerArea, pace }: Floor): boolean =>
   areaFromGrid(w * h) * weightPerArea > pace.heavy;
@@ -48,8 +48,8 @@ export class FloorTry {
     private readonly random: Random | null,
   ) {}
 
-  cut(name: string, sheet: Part): void {
-    this.bench.lay(name, sheet, null);
+  cut(name: string, sheet: Part, copies: number): void {
+    this.bench.lay(name, sheet, copies, null);
     while (this.bench.open.length > 0) this.step();
   }
 
@@ -59,19 +59,12 @@ export class FloorTry {
     const stacks = stacksOf(open.map((one) => standingOf(one, limit)));
     const free = stacks.filter((one) => mayWorkOff(one, stacks, limit));
     const choices = (free.length > 0 ? free : stacks).map(({ key, need }) => {
-      const pieces = open.filter((one) => keyOf(one) === key);
+      const pieces = open.filter((one) => this.keyOf(one) === key);
       return { pieces, need, isSet: pieces.some((one) => this.beginsAt(one)), level: levelOf(pieces) };
     });
-    const setFirst = this.isOtherwise();
-    choices.sort(
-      (a, b) =>
-        (setFirst ? Number(b.isSet) - Number(a.isSet) : 0) ||
-        b.level - a.level ||
-        Number(b.isSet) - Number(a.isSet) ||
-        a.need.all - b.need.all,
-    );
+    choices.sort((a, b) => Number(b.isSet) - Number(a.isSet) || b.level - a.level || a.need.all - b.need.all);
     const { pieces } = choices[this.isOtherwise() ? this.random!.below(choices.length) : 0]!;
-    if (this.isWorthPasses(pieces) && this.pass(pieces)) return;
+    if (this.pass(pieces)) return;
     // The whole stack before what comes off it, where there is room.
     const work = standingOf(pieces[0]!, limit).work();
     const alike = pieces.filter((one) => standingOf(one, limit).work() === work);
@@ -81,6 +74,10 @@ export class FloorTry {
     else
       for (const one of alike)
         this.visit(one, all.length > 0 ? all : this.leftGroups(one).slice(0, 1), alike.length > 1);
+  }
+
+  private keyOf(one: Open): number {
+    return standingOf(one, this.floor.limit).key;
   }
 
   private isOtherwise(): boolean {
@@ -94,18 +91,10 @@ export class FloorTry {
     return false;
   }
 
-  /** Where a lift costs less than a setting. */
-  private isWorthPasses(pieces: readonly Open[]): boolean {
-    const size = sizeOf(pieces[0]!);
-    const { weightPerArea, pace } = this.floor;
-    const copies = pieces.reduce((sum, one) => sum + one.copies, 0);
-    if (isHeavy(size, this.floor) || pieces.some(({ task }) => task.stage === "trim")) return false;
-    if (copies === 1) return this.isOtherwise();
-    return areaFromGrid(size[0] * size[1]) * weightPerArea * pace.liftPerKilogram < pace.setting;
-  }
-
-  /** Every piece that is cut at one setting; false, with nothing done, where there is room for none. */
+  /** Every piece that is cut at one setting, where to lift what is left of it costs less; false, with nothing done, where none is or may stand. */
   private pass(pieces: readonly Open[]): boolean {
+    const copies = pieces.reduce((sum, one) => sum + one.copies, 0);
+    if (pieces.some(({ task }) => task.stage === "trim") || (copies === 1 && !this.isOtherwise())) return false;
     const measures = new Map<string, { readonly one: Open; readonly g: number }[]>();
     for (const one of pieces)
       for (const g of this.nextGroups(one)) {
@@ -117,7 +106,10 @@ export class FloorTry {
     const isSet = ([first]: (typeof ranked)[number]) => this.bench.stands(first!.one.task.groups[first!.g]!);
     if (this.isOtherwise()) ranked.unshift(...ranked.splice(this.random!.below(ranked.length), 1));
     ranked.sort((a, b) => Number(isSet(b)) - Number(isSet(a)));
-    const chosen = ranked.find((cuts) => this.mayStand(cuts.map(({ one, g }) => ({ one, groups: [g] }))));
+    const chosen = ranked.find(
+      (cuts) =>
+        cuts.every((cut) => this.isLightAfter(cut)) && this.mayStand(cuts.map(({ one, g }) => ({ one, groups: [g] }))),
+    );
     if (!chosen) return false;
     for (const { one, g } of chosen) {
       this.takeUp(one);
@@ -126,33 +118,51 @@ export class FloorTry {
     return true;
   }
 
+  /** Whether to lift what these cuts leave of a piece, for the next ones, costs less than a setting. */
+  private isLightAfter({ one: { task, rest }, g }: { readonly one: Open; readonly g: number }): boolean {
+    const off = task.groups[g]!.falls.reduce((sum, { size }) => sum + size[task.axis], 0);
+    return this.isCheapToLift(withSize(task.size, task.axis, rest - off));
+  }
+
+  private isCheapToLift(size: Size): boolean {
+    const { weightPerArea, pace } = this.floor;
+    return (
+      !isHeavy(size, this.floor) &&
+      areaFromGrid(size[0] * size[1]) * weightPerArea * pace.liftPerKilogram < pace.setting
+    );
+  }
+
   /** Groups that may be cut next. Long parts first: what falls behind the front stop is then wide enough; waste last. */
   private nextGroups(one: Open): number[] {
-    const left = one.task.groups.flatMap((_, g) => (one.done[g] ? [] : [g]));
+    const left = leftOf(one);
     const first = Math.min(...left.map((g) => phaseOf(one, g)));
     return left.filter((g) => phaseOf(one, g) === first);
   }
 
   /** All that is left to cut, in an order in which it may be: the present setting first, what others need as well last. */
   private leftGroups(one: Open): number[] {
-    const left = one.task.groups.flatMap((_, g) => (one.done[g] ? [] : [g]));
-    const mixed = this.random !== null && this.isOtherwise() ? left.map(() => this.random!.unit()) : undefined;
-    const rank = (g: number) => {
-      const group = one.task.groups[g]!;
-      if (this.bench.stands(group)) return -1;
-      return mixed?.[left.indexOf(g)] ?? (this.isWantedBeside(one, group.gauge) ? 1 : 0);
-    };
-    const ranks = new Map(left.map((g) => [g, rank(g)]));
-    return left.sort((a, b) => phaseOf(one, a) - phaseOf(one, b) || ranks.get(a)! - ranks.get(b)! || a - b);
+    const left = leftOf(one);
+    if (left.length < 2) return left;
+    const isMixed = this.isOtherwise();
+    const ranks = new Map<number, number>();
+    for (const g of left) {
+      const group = itemAt(one.task.groups, g);
+      const usual = isMixed ? this.random!.unit() : this.isWantedBeside(one, group.gauge) ? 1 : 0;
+      ranks.set(g, phaseOf(one, g) * PHASE + (this.bench.stands(group) ? -1 : usual));
+    }
+    return left.sort((a, b) => ranks.get(a)! - ranks.get(b)! || a - b);
   }
 
+  /** Whether other stacks, or what comes off this piece, are cut at the gauge too. */
   private isWantedBeside(one: Open, gauge: number | null): boolean {
-    const key = keyOf(one);
+    if (gauge === null) return false;
+    if (gaugesWithin(one.task).has(gauge)) return true;
+    const key = this.keyOf(one);
     return this.bench.open.some(
       (other) =>
         other.task.level >= one.task.level &&
-        keyOf(other) !== key &&
-        other.task.groups.some((group, g) => !other.done[g] && group.gauge === gauge),
+        other.task.groups.some((group, g) => group.gauge === gauge && !other.done[g]) &&
+        this.keyOf(other) !== key,
     );
   }
 
@@ -170,8 +180,8 @@ export class FloorTry {
       const alone = one.copies === 1 && !amongAlike;
       if (!next || (stage !== "trim" && !alone && !isHeavy(front.size, this.floor))) return;
       // But not where it lies with others on a stack that is cut one setting after another.
-      const stack = bench.open.filter((other) => keyOf(other) === keyOf(next));
-      if (stack.length > 1 && this.isWorthPasses(stack)) return;
+      const stack = bench.open.filter((other) => this.keyOf(other) === this.keyOf(next));
+      if (stack.length > 1 && !isHeavy(front.size, this.floor) && this.isCheapToLift(sizeOf(next))) return;
       groups = this.groupsNow([next]);
       if (groups.length === 0) return;
       one = next;
@@ -201,7 +211,7 @@ export class FloorTry {
       ...others.map((other) => standingOf(other, limit)),
       ...cuts.flatMap(({ one, groups }) => standingAfter(one, groups, limit)),
     ]);
-    const own = keyOf(cuts[0]!.one);
+    const own = this.keyOf(cuts[0]!.one);
     const during = cuts.length > 1 ? countOf(stacks.filter(({ key }) => key !== own)) : NONE;
     return isWithin(during, limit) && canBeFinished(stacks, limit);
   }
@@ -209,16 +219,28 @@ export class FloorTry {
   /** What stands besides the stack in work. */
   private takeUp(taken: Open): void {
     const { limit } = this.floor;
-    const own = keyOf(taken);
-    const others = this.bench.open.filter((one) => one !== taken && keyOf(one) !== own);
+    const own = this.keyOf(taken);
+    const others = this.bench.open.filter((one) => one !== taken && this.keyOf(one) !== own);
     this.most = greater(this.most, countOf(stacksOf(others.map((one) => standingOf(one, limit)))));
     this.bench.visit++;
   }
 }
 
 const sizeOf = ({ task, rest }: Open): Size => withSize(task.size, task.axis, rest);
-const keyOf = (one: Open): number => sizeKey(sizeOf(one));
 const levelOf = (pieces: readonly Open[]): number => Math.max(...pieces.map(({ task }) => task.level));
+
+const within = new WeakMap<Task, ReadonlySet<number | null>>();
+
+/** Gauges of the next cuts on what comes off a piece. */
+function gaugesWithin(task: Task): ReadonlySet<number | null> {
+  const known =
+    within.get(task) ?? new Set(partsOf(task).flatMap((part) => part.task?.groups.map(({ gauge }) => gauge) ?? []));
+  within.set(task, known);
+  return known;
+}
+
+/** More than the ranks of groups of one phase differ. */
+const PHASE = 4;
 
 /** 0: long parts, 1: parts by the back gauge, 2: waste off the last part. */
 function phaseOf({ task }: Open, g: number): number {

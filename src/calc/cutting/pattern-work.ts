@@ -4,7 +4,7 @@
  */
 import { type Size, withSize } from "./cut-tasks.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
-import { DEFAULT_PACE } from "./floor-time.ts";
+import { DEFAULT_PACE, SETTING_COUNTS } from "./floor-time.ts";
 import { frontPart } from "./gauge-rule.ts";
 import type { Use } from "./pattern.ts";
 import { ALONG_X, ALONG_Y, type Problem } from "./problem.ts";
@@ -18,26 +18,26 @@ export function workOf(
   { stroke, setting }: Pick<FloorPace, "stroke" | "setting"> = DEFAULT_PACE,
 ): number {
   let strokes = 0;
-  const gauges = new Set<string>();
-  const parallel = (extents: readonly number[], room: number, across: number): void => {
+  const gauges = new Set<number>();
+  const parallel = (extents: readonly number[], room: number): void => {
     const waste = room - extents.reduce((sum, extent) => sum + extent, 0);
     const front = frontPart(extents, extents.length, waste, problem.rule);
     strokes += extents.length - (waste > 0 ? 0 : 1);
     extents.forEach((extent, k) => {
-      if (k !== front || waste > 0) gauges.add(`${across}:${extent}`);
+      if (k !== front || waste > 0) gauges.add(extent);
     });
   };
   const part = (node: CutNode, room: Size): void => {
     if (isPiece(node)) {
       const own = sizeOf(problem, node);
       for (const axis of [ALONG_X, ALONG_Y]) {
-        if (own[axis] !== room[axis]) parallel([own[axis]!], room[axis]!, room[axis === 0 ? 1 : 0]!);
+        if (own[axis] !== room[axis]) parallel([own[axis]!], room[axis]!);
       }
       return;
     }
     const { direction, parts } = node;
     const extents = parts.map((child) => sizeOf(problem, child)[direction]);
-    parallel(extents, room[direction]!, room[direction === 0 ? 1 : 0]!);
+    parallel(extents, room[direction]!);
     parts.forEach((child, k) => {
       part(child, withSize(room, direction, extents[k]!));
     });
@@ -49,7 +49,7 @@ export function workOf(
     part(pattern.root, [w, h]);
     seconds += strokes * repeats * stroke;
     // Identical sheets are cut together; another pattern has settings of its own.
-    seconds += gauges.size * setting;
+    seconds += gauges.size * setting * SETTING_COUNTS;
     gauges.clear();
   }
   return seconds;

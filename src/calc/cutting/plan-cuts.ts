@@ -7,7 +7,9 @@
 import { Refusal } from "../../units/refusal.ts";
 import { costOf } from "./build-problem.ts";
 import { checkInput } from "./check-input.ts";
-import { type OrderedCuts, orderCuts } from "./cut-order.ts";
+import { type OrderedCuts, orderCuts, sheetParts } from "./cut-order.ts";
+import type { Part } from "./cut-tasks.ts";
+import { DEFAULT_PACE, minutesCounted } from "./floor-time.ts";
 import { areaFromGrid } from "./grid.ts";
 import type { Use } from "./pattern.ts";
 import { patternIdOf } from "./pattern-id.ts";
@@ -20,7 +22,7 @@ export { DEFAULT_UNITS } from "./search-plan.ts";
 
 /** Ways to cut each pattern that are looked at between plans, and for the one that is taken: chosen. */
 const FEW_TRIES = 1;
-const TRIES = 8;
+const TRIES = 16;
 
 export function planCuts(
   blanks: readonly Blank[],
@@ -41,11 +43,21 @@ export function planCuts(
           const worth = stock[sheet]!.remnantWorth ?? limits.remnantWorth;
           return sum + (count * worth * w * h * found.costOf(sheet)) / (pattern.w * pattern.h);
         }, 0);
-  const listed = (uses: readonly Use[], tries: number) => {
+  const toOrder = { problem, blanks: asked, stock, limits, options };
+  const listed = (uses: readonly Use[], tries: number, sheets?: readonly Part[]) => {
     const patterns = uses.map((use, p) => plannedPattern(use, p, asked, stock));
-    const ordered = orderCuts(patterns, { problem, blanks: asked, stock, limits, options }, tries);
+    const parts = sheets ?? sheetParts(patterns, toOrder);
+    const ordered = orderCuts(patterns, parts, toOrder, tries);
     const remnants = remnantsOf(ordered.cuts);
-    return { uses, patterns, ordered, remnants, value: found.countOf(uses), credit: creditOf(patterns, remnants) };
+    return {
+      uses,
+      patterns,
+      parts,
+      ordered,
+      remnants,
+      value: found.countOf(uses),
+      credit: creditOf(patterns, remnants),
+    };
   };
   // With the time counted in a plan of little more metal may be the better one; and so where the floor is too full for it.
   const perMinute = options.perMinute ?? 0;
@@ -55,9 +67,11 @@ export function planCuts(
   const roomy = [best, ...others].filter((choice) => !isCrowded(choice));
   const choices = roomy.length > 0 ? roomy : [best, ...others];
   const all = ({ value, credit, ordered }: typeof best) =>
-    perMinute === Infinity ? ordered.minutes : value - credit + perMinute * ordered.minutes;
-  const { uses } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
-  const { patterns, ordered, remnants, value, credit } = listed(uses, TRIES);
+    perMinute === Infinity
+      ? ordered.minutes
+      : value - credit + perMinute * minutesCounted(ordered, options.pace ?? DEFAULT_PACE);
+  const { uses, parts } = choices.reduce((a, b) => (all(b) < all(a) ? b : a));
+  const { patterns, ordered, remnants, value, credit } = listed(uses, TRIES, parts);
   const sheets = stock
     .map(({ id }, s) => ({
       stock: id,

@@ -1,7 +1,9 @@
 /** The shear's table while a plan is cut: what lies on it, where the gauge stands, and the cuts made so far. */
+
+import { itemAt } from "../../units/certain.ts";
 import { type Axis, type Group, type Part, type Size, type Task, withSize } from "./cut-tasks.ts";
 import { fromGrid } from "./grid.ts";
-import type { Cut, PieceKind, PieceOut, PlannedPattern } from "./types.ts";
+import type { Cut, PieceKind, PieceOut } from "./types.ts";
 
 /** A task on the table: the piece's present name and size, and the groups still to be cut. */
 export interface Open {
@@ -27,11 +29,9 @@ export class Bench {
   /** Pieces half cut. */
   readonly open: Open[] = [];
 
-  constructor(private readonly patterns: readonly PlannedPattern[]) {}
-
   /** Gauge and stop where they are, nothing on the table: to go on from here in a way of its own. */
   branch(): Bench {
-    const bench = new Bench(this.patterns);
+    const bench = new Bench();
     bench.setting = this.setting;
     bench.visit = this.visit;
     bench.before = this.before + this.cuts.length;
@@ -40,10 +40,9 @@ export class Bench {
     return bench;
   }
 
-  lay(name: string, { task }: Part, lastAxis: Axis | null): void {
+  lay(name: string, { task }: Part, copies: number, lastAxis: Axis | null): void {
     if (!task) return;
     const done = new Array<boolean>(task.groups.length).fill(false);
-    const copies = this.patterns[task.pattern]!.repeats;
     const rest = task.size[task.axis];
     this.open.push({ task, name, copies, piece: name, rest, falls: 0, left: done.length, done, lastAxis });
   }
@@ -62,7 +61,7 @@ export class Bench {
   }
 
   cut(open: Open, g: number): void {
-    const { task, name } = open;
+    const { task, name, copies } = open;
     const { gauge, falls, by, measure } = task.groups[g]!;
     open.done[g] = true;
     open.left--;
@@ -80,7 +79,6 @@ export class Bench {
     const stays: PieceOut = finished
       ? outOf(`${name}.${open.falls + 1}`, task.front)
       : sized(`${name}r${open.falls}`, "part", withSize(task.size, task.axis, open.rest));
-    const copies = this.patterns[task.pattern]!.repeats;
     this.cuts.push({
       seq: this.before + this.cuts.length + 1,
       setting: gauge === null ? 0 : this.setting,
@@ -101,11 +99,11 @@ export class Bench {
     open.piece = stays.id;
     open.lastAxis = task.axis;
     falls.forEach((part, k) => {
-      this.lay(outs[k]!.id, part, task.axis);
+      this.lay(itemAt(outs, k).id, part, copies, task.axis);
     });
     if (!finished) return;
     this.open.splice(this.open.indexOf(open), 1);
-    this.lay(stays.id, task.front, task.axis);
+    this.lay(stays.id, task.front, copies, task.axis);
   }
 }
 

@@ -1,4 +1,5 @@
 /** Stacks of half-cut pieces on the floor: which stand, and whether they can be worked off with the room there is. */
+import { itemAt } from "../../units/certain.ts";
 import { mm } from "../../units/quantity.ts";
 import { type Group, keyOf, type Part, type Size, type Task, withSize, workKey } from "./cut-tasks.ts";
 import { gridDown } from "./grid.ts";
@@ -50,12 +51,34 @@ const WIDEST = 2 ** 23; // grid units; 26 m
 
 const isLong = ([w, h]: Size, { over }: StackLimit): boolean => Math.max(w, h) > over;
 
-function standing(task: Task, size: Size, groups: readonly Group[], limit: StackLimit): Standing {
-  const isPieceLong = isLong(size, limit);
+/** Of a task and its groups still to be cut: asked for again and again in every way to cut a sheet. */
+const standings = new WeakMap<Task, Map<string, Standing>>();
+
+function standing(task: Task, left: readonly number[], limit: StackLimit): Standing {
+  const ofTask = standings.get(task) ?? new Map<string, Standing>();
+  standings.set(task, ofTask);
+  const key = left.join();
+  const found = ofTask.get(key) ?? standingNow(task, left, limit);
+  ofTask.set(key, found);
+  return found;
+}
+
+function standingNow(task: Task, left: readonly number[], limit: StackLimit): Standing {
+  const { axis, front, size: whole } = task;
+  const groups = left.map((g) => itemAt(task.groups, g));
+  const size = withSize(
+    whole,
+    axis,
+    groups.reduce((sum, group) => sum + offOf(group, axis), front.size[axis]),
+  );
+  let work: string | undefined;
   return {
     key: sizeKey(size),
-    isLong: isPieceLong,
-    work: () => workKey(task, groups),
+    isLong: isLong(size, limit),
+    work: () => {
+      work ??= workKey(task, groups);
+      return work;
+    },
     ...needOf(task, groups, limit),
   };
 }
@@ -65,26 +88,22 @@ const known = new WeakMap<Open, { readonly left: number; readonly standing: Stan
 export function standingOf(open: Open, limit: StackLimit): Standing {
   const before = known.get(open);
   if (before?.left === open.left) return before.standing;
-  const found = standingNow(open, limit);
+  const found = standing(open.task, leftOf(open), limit);
   known.set(open, { left: open.left, standing: found });
   return found;
 }
 
-function standingNow({ task, rest, done }: Open, limit: StackLimit): Standing {
-  const left = task.groups.filter((_, g) => !done[g]);
-  return standing(task, withSize(task.size, task.axis, rest), left, limit);
-}
+/** Groups still to be cut. */
+export const leftOf = ({ task, done }: Open): number[] => task.groups.flatMap((_, g) => (done[g] ? [] : [g]));
 
 /** What stands when these groups of a piece are cut. */
-export function standingAfter({ task, rest, done }: Open, groups: readonly number[], limit: StackLimit) {
-  const left = task.groups.filter((_, g) => !done[g] && !groups.includes(g));
-  const falls = groups.flatMap((g) => kindsOf(task.groups[g]!));
+export function standingAfter(open: Open, groups: readonly number[], limit: StackLimit): Standing[] {
+  const { task } = open;
+  const left = leftOf(open).filter((g) => !groups.includes(g));
+  const falls = groups.flatMap((g) => kindsOf(itemAt(task.groups, g)));
   const parts = left.length === 0 ? [...falls, task.front] : falls;
-  const found = parts.flatMap((part) => (part.task ? [standingWhole(part, part.task, limit)] : []));
-  if (left.length === 0) return found;
-  const off = groups.map((g) => task.groups[g]!.falls.reduce((sum, { size }) => sum + size[task.axis], 0));
-  const now = off.reduce((sum, extent) => sum - extent, rest);
-  return [...found, standing(task, withSize(task.size, task.axis, now), left, limit)];
+  const found = parts.flatMap((part) => (part.task ? [standingWhole(part.task, limit)] : []));
+  return left.length === 0 ? found : [...found, standing(task, left, limit)];
 }
 
 const offOf = ({ falls }: Group, axis: Task["axis"]): number => falls.reduce((sum, { size }) => sum + size[axis], 0);
@@ -105,7 +124,7 @@ function needOf({ size, axis, front }: Task, groups: readonly Group[], limit: St
     else inner[alike] = [...inner[alike]!, front];
   }
   const needs = inner.map((kinds, k) => {
-    const own = kinds.map((part): Need => standingWhole(part, part.task!, limit)).reduce(both);
+    const own = kinds.map((part): Need => standingWhole(part.task!, limit)).reduce(both);
     const works = kinds.map((part) => () => keyOf(part));
     return { ...stackNeed(own, works, isLong(kinds[0]!.size, limit)), off: cutOn[k] ? offOf(cutOn[k], axis) : 0 };
   });
@@ -151,14 +170,8 @@ function kindsOf(group: Group): readonly Part[] {
 
 const plus = ({ all, long }: Count, one: boolean): Count => ({ all: all + 1, long: long + (one ? 1 : 0) });
 
-const whole = new WeakMap<Part, Standing>();
-
 /** Of a part before its first cut. */
-function standingWhole(part: Part, task: Task, limit: StackLimit): Standing {
-  const known = whole.get(part) ?? standing(task, part.size, task.groups, limit);
-  whole.set(part, known);
-  return known;
-}
+const standingWhole = (task: Task, limit: StackLimit): Standing => standing(task, [...task.groups.keys()], limit);
 
 export interface Stack {
   readonly key: number;

@@ -1,7 +1,7 @@
 /** What a shear operator found wrong with earlier plans, one test each (the figures by hand; the rules common practice). */
 import { describe, expect, test } from "vitest";
 import { buildProblem } from "../../../src/calc/cutting/build-problem.ts";
-import { orderCuts } from "../../../src/calc/cutting/cut-order.ts";
+import { orderCuts, sheetParts } from "../../../src/calc/cutting/cut-order.ts";
 import { type Cut, type Plan, planCuts, replay } from "../../../src/calc/cutting/index.ts";
 import { randomBill, shopBill } from "../../../src/tools/bench/cutting/shop-bills.ts";
 import { mm } from "../../../src/units/quantity.ts";
@@ -170,11 +170,28 @@ describe("order on the floor", () => {
     const layout = { direction: 1 as const, parts: [strip(0, 1), strip(0, 2, 2, 2, 2)] };
     const pattern = { id: "1", stock: "s", w: mm(1000), h: mm(200), repeats: 1, yields: [], layout };
     const problem = buildProblem(blanks, stock, limits(), options);
-    const { cuts, settings } = orderCuts([pattern], { problem, blanks, stock, limits: limits(), options }, 1);
+    const toOrder = { problem, blanks, stock, limits: limits(), options };
+    const { cuts, settings } = orderCuts([pattern], sheetParts([pattern], toOrder), toOrder, 1);
     const measures = cuts.map(({ measure }) => Math.round(measure));
     // Parted in two strips, both cut at 600, then the rest of one at 380 and of the other at 90.
     expect(measures.slice(0, 3)).toEqual([100, 600, 600]);
     expect(settings).toBe(4);
+  });
+
+  test("a heavy strip is taken up once and what is left of it is light: alike strips are crosscut at one setting", () => {
+    const blanks = [blank("long", 600, 300, 3), blank("mid", 250, 300, 3)];
+    const stock = [sheet("s", 1000, 920)];
+    // A strip of 1000 x 300 weighs 30 kg, of which 40 x 300 or less are set down again after the first two cuts.
+    const options = { weightPerArea: 1e-4 };
+    const problem = buildProblem(blanks, stock, limits(), options);
+    const toOrder = { problem, blanks, stock, limits: limits(), options };
+    const strip = { direction: 0 as const, parts: [0, 1].map((item) => ({ item, turned: false })) };
+    const layout = { direction: 1 as const, parts: [strip, strip, strip] };
+    const pattern = { id: "1", stock: "s", w: mm(1000), h: mm(920), repeats: 1, yields: [], layout };
+    const { settings, heavyLifts } = orderCuts([pattern], sheetParts([pattern], toOrder), toOrder, 1);
+    // Strips at 300, then 600 on all three and 250 on all three; heavy are the sheet and each strip once.
+    expect(settings).toBe(3);
+    expect(heavyLifts).toBe(4);
   });
 
   test.each([
