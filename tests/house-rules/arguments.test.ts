@@ -25,7 +25,6 @@ const KEPT: Readonly<Record<string, string>> = {
   "src/calc/bend/order/watch.ts sweep": POSES,
   "src/calc/bend/order/watch.ts scan": POSES,
   "src/calc/cutting/column-generation.ts generateColumns": CUTTING,
-  "src/calc/cutting/cut-tasks.ts sheetPart": CUTTING,
   "src/calc/cutting/dive.ts dive": CUTTING,
   "src/calc/cutting/knapsack.ts fill": CUTTING,
   "src/calc/cutting/knapsack.ts addShare": CUTTING,

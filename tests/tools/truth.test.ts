@@ -25,7 +25,9 @@ const table = truthTable({
 });
 
 it("is fresh", async () => {
-  await expect(table).toMatchFileSnapshot(`${root}/tests/recorded/truth-table.md`);
+  await expect(table, "npm test -- tests/tools/truth -u writes the truth table anew").toMatchFileSnapshot(
+    `${root}/tests/recorded/truth-table.md`,
+  );
 });
 
 it("names every function once and counts what held", () => {

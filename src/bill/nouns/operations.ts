@@ -2,9 +2,24 @@
 import type { BillLine } from "./line.ts";
 import { type Station, stationNamed } from "./station.ts";
 
-/** Whether a line has this work done, by the name of the station: "Deburr", "Hand deburr". */
-export const asksFor = ({ operations }: Pick<BillLine, "operations">, work: "deburr" | "weld"): boolean =>
-  operations.some(({ station }) => station.toLowerCase().includes(work));
+/** What a station does, by words in its name: "Deburr", "Hand deburr". Tumbling deburrs too (common practice). */
+const WORDS = {
+  cut: /^(?:shear|waterjet)$/i,
+  deburr: /deburr|tumbl/i,
+  notch: /notch/i,
+  bend: /^brake$/i,
+  drill: /drill|tap|hole/i,
+  weld: /weld/i,
+  pack: /pack/i,
+} as const;
+export type Work = keyof typeof WORDS;
+
+export const workOf = (station: string): Work | undefined =>
+  (Object.keys(WORDS) as Work[]).find((work) => WORDS[work].test(station));
+
+/** Whether a line has this work done. */
+export const asksFor = ({ operations }: Pick<BillLine, "operations">, work: Work): boolean =>
+  operations.some(({ station }) => WORDS[work].test(station));
 
 /** Throws the Refusal of a station that is not in the table. */
 export const operationsOf = (

@@ -11,7 +11,7 @@ import { noQuoteSays } from "../says.ts";
 import type { StationWork } from "../time/station-work.ts";
 import type { MarkFault, WeekFault } from "./faults.ts";
 import type { OpenStep } from "./open-step.ts";
-import { rankOf } from "./step-rank.ts";
+import { orderOfWork } from "./order-of-work.ts";
 
 /** A bill that is on the floor, or shall come. */
 export interface WeekJob {
@@ -165,7 +165,7 @@ function inOrder({ works, outside }: LineWork, line: QuotedLine): Planned[] {
     const { station } = work;
     const { name } = station;
     const lineSetUp = Math.max(0, work.setUp - work.share);
-    if (rankOf({ station, work }) === 0) {
+    if (orderOfWork({ station, work }) === 0) {
       const sheet = `${line.plan.line.material.name} ${line.plan.line.thickness}`;
       const machine = cutting[line.cutter]?.name ?? name;
       return { station, machine, work, lineSetUp, change: work.change, setFor: sheet };
@@ -177,5 +177,5 @@ function inOrder({ works, outside }: LineWork, line: QuotedLine): Planned[] {
     return { station, machine: name, work, lineSetUp, change: 0, setFor: "" };
   });
   const away = outside.map(({ station }): Planned => ({ station, machine: station.name, ...NOT_HERE }));
-  return [...inside, ...away].sort((a, b) => rankOf(a) - rankOf(b));
+  return [...inside, ...away].sort((a, b) => orderOfWork(a) - orderOfWork(b));
 }

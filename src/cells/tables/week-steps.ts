@@ -1,6 +1,6 @@
 /** Open work of several jobs as a worksheet has it: one row a part and station, as BILL.TIMES answers them, with the job. */
 import type { OpenJob, OpenStep } from "../../bill/week/open-step.ts";
-import { rankOf } from "../../bill/week/step-rank.ts";
+import { orderOfWork } from "../../bill/week/order-of-work.ts";
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
@@ -101,7 +101,7 @@ export function openSteps(rows: readonly WeekRow[]): { readonly jobs: readonly O
     parts.set(key, [...(parts.get(key) ?? []), { ...row, due }]);
   }
   for (const own of parts.values()) {
-    const inOrder = [...own].sort((a, b) => rankOf(a) - rankOf(b));
+    const inOrder = [...own].sort((a, b) => orderOfWork(a) - orderOfWork(b));
     const last = inOrder.findLastIndex(({ isDone, isStarted }) => isDone || isStarted);
     const from = inOrder[last]?.isDone ? last + 1 : Math.max(last, 0);
     inOrder.slice(from).forEach((row, i) => {

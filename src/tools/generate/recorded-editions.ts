@@ -1,6 +1,6 @@
 /**
  * A released edition of the materials is never edited: a workbook that names it keeps its numbers. tests/recorded/
- * editions.json holds a hash of each; `npm run record` adds a new edition and refuses to change an old one.
+ * editions.json holds a hash of each; `npm run record -- --release` adds the newest, and no run changes one that stands there.
  */
 import { createHash } from "node:crypto";
 import type { Edition } from "../../data/materials/material.ts";
@@ -14,12 +14,17 @@ const editionHash = (edition: Edition): string =>
     .update(JSON.stringify(sorted(edition)))
     .digest("hex");
 
-export function renewedEditions(recorded: RecordedEditions, editions: readonly Edition[]): RecordedEditions {
+/** What stands there, and at a release what is new. */
+export function renewedEditions(
+  recorded: RecordedEditions,
+  editions: readonly Edition[],
+  { isRelease }: { readonly isRelease: boolean },
+): RecordedEditions {
   const current = Object.fromEntries(editions.map((edition) => [edition.name, editionHash(edition)]));
   for (const [name, hash] of Object.entries(recorded))
     if (current[name] !== hash)
       throw new Error(`edition ${name} is released: it must stay as it is; put the change into a new edition`);
-  return current;
+  return isRelease ? current : recorded;
 }
 
 /** Keys in alphabetical order: the order of writing does not count. */

@@ -14,7 +14,7 @@ describe("searching the guide", () => {
     ["Bend Tonnage", "SHOP.BEND.TONNAGE"],
     ["shop.bend.setback", "SHOP.BEND.SETBACK"],
     ["knife gap", "SHOP.SHEAR.CLEARANCE"],
-    ["weigh", "SHOP.BLANK.WEIGHT"],
+    ["blank weigh", "SHOP.BLANK.WEIGHT"],
   ])("%j finds %s first", (typed, name) => expect(names(typed)[0]).toBe(name));
 
   it("wants every word, wherever it stands", () => {
