@@ -33,11 +33,15 @@ const isRow = (name: string, word: keyof RateWords): boolean => fold(name) === f
 function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
   const values = new Map<string, number>();
   const own = new Map<string, number>();
+  const rowOf = new Map<string, number>();
   let words: RateWords = {};
   for (const row of isEmptyRange(given) ? [] : readTable(given, RATE_COLUMNS, name, system)) {
     if (isBlank(row.value)) continue;
     const label = `${name} row ${row.row} "${row.name}"`;
     const value = row.value as CellValue;
+    const before = rowOf.get(fold(row.name));
+    if (before !== undefined) throw wrong(label, "the only row of its name", value, `row ${before} says it too`);
+    rowOf.set(fold(row.name), row.row);
     if (isRow(row.name, "liftCoupling")) words = { ...words, liftCoupling: readChoice(value, label, COUPLINGS) };
     else if (isRow(row.name, "cutFor")) words = { ...words, cutFor: readChoice(value, label, CUT_FOR) };
     else {

@@ -7,15 +7,14 @@ import { THRESHOLDS } from "../../../src/data/threshold-rows.ts";
 import * as thresholds from "../../../src/data/thresholds.ts";
 import type { CellValue } from "../../../src/units/cell.ts";
 
+const readRows = (rows: readonly (readonly CellValue[])[], system: "in" | "mm" = "in") =>
+  rates().read([["Rate", "Value", "Unit"], ...rows], "rates", {
+    system,
+    materials: currentMaterials(),
+    material: undefined,
+  });
 const read = (name: string, value: CellValue, unit: CellValue = null, system: "in" | "mm" = "in") =>
-  rates().read(
-    [
-      ["Rate", "Value", "Unit"],
-      [name, value, unit],
-    ],
-    "rates",
-    { system, materials: currentMaterials(), material: undefined },
-  );
+  readRows([[name, value, unit]], system);
 
 describe("thresholds as rows of the rates table", () => {
   it("every threshold of the data has a row of its own, within what it may be", () => {
@@ -48,6 +47,17 @@ describe("thresholds as rows of the rates table", () => {
     expect(read("Force check", "70 %").limit(thresholds.EXPECTED_CHECK)).toBeCloseTo(0.7, 9);
     expect(() => read("Swing from", 3, "in")).toThrow("at least 6 and at most 120");
     expect(() => read("Force check", 120, "%")).toThrow("at least 30 % and at most 100 %");
+  });
+
+  it("a name that stands in two rows is refused, a blank one beside it is not", () => {
+    const twice = (value: CellValue) => [
+      ["Force check", 70, "%"],
+      ["force-check", value, "%"],
+    ];
+    expect(() => readRows(twice(80))).toThrow(
+      'rates row 3 "force-check" must be the only row of its name; got 80; row 2',
+    );
+    expect(() => readRows(twice(null))).not.toThrow();
   });
 
   it("a name that is neither a rate nor a threshold is refused with the nearest one", () => {
