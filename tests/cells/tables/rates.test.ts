@@ -7,7 +7,7 @@ import { THRESHOLDS } from "../../../src/data/threshold-rows.ts";
 import * as thresholds from "../../../src/data/thresholds.ts";
 import type { CellValue } from "../../../src/units/cell.ts";
 
-const readRows = (rows: readonly (readonly CellValue[])[], system: "in" | "mm" = "in") =>
+const readRows = (rows: readonly CellValue[][], system: "in" | "mm" = "in") =>
   rates().read([["Rate", "Value", "Unit"], ...rows], "rates", {
     system,
     materials: currentMaterials(),
