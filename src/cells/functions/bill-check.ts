@@ -1,9 +1,9 @@
 import { mendSays } from "../../bill/fix-says.ts";
+import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
 import { notesSay, problemsSay } from "../../bill/says.ts";
 import { statusOf } from "../../calc/finding.ts";
 import { step } from "../../units/working.ts";
-import { nameOf } from "../bill/rows.ts";
 import { EXAMPLE_CUTTERS } from "../example/example-bill.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { defineBillFunction } from "../tables/bill-function.ts";
@@ -29,7 +29,7 @@ function checkRow(line: LineAnswer, plan: BillPlan): SpillRow<"BILL.CHECK"> {
   const { system } = plan.shop;
   const fix = plan.fix(line);
   const said: SpillRow<"BILL.CHECK"> = {
-    Part: nameOf(line),
+    Part: lineName(line),
     Status: line.status,
     Sentence: problemsSay(line.findings, system).join(" "),
     Notes: notesSay(line.findings, system).join(" "),

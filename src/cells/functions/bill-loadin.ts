@@ -1,10 +1,10 @@
+import { lineName } from "../../bill/line-name.ts";
 import type { LoadedLine } from "../../bill/load/plan-load.ts";
 import { isQuoted } from "../../bill/plan.ts";
 import { noQuoteSays } from "../../bill/says.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
-import { nameOf } from "../bill/rows.ts";
 import { EXAMPLE_SHOP } from "../example/example-bill.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { defineBillFunction } from "../tables/bill-function.ts";
@@ -21,7 +21,7 @@ export const billLoadin = defineBillFunction({
     step(work, "W", "weight of the load", plan.totals.weight, "kg", "sum of blanks; holes are not deducted (derived)");
     const left = plan.lines
       .filter((line) => !isQuoted(line))
-      .map((line) => ({ Part: nameOf(line), Message: noQuoteSays(line.findings, system) }));
+      .map((line) => ({ Part: lineName(line), Message: noQuoteSays(line.findings, system) }));
     return spill("BILL.LOADIN", [...loaded.map((line, i) => loadRow(line, i, system)), ...left], system);
   },
 });

@@ -1,3 +1,4 @@
+import { lineName } from "../../bill/line-name.ts";
 import { hitsOf } from "../../bill/lines/bent-strip.ts";
 import { isQuoted } from "../../bill/plan.ts";
 import { noQuoteSays, problemsSay } from "../../bill/says.ts";
@@ -5,7 +6,6 @@ import { type BentLine, planSetUps } from "../../bill/setups/plan-setups.ts";
 import { showNumber } from "../../units/show.ts";
 import { fromInternal, type UnitSystem } from "../../units/system.ts";
 import { step } from "../../units/working.ts";
-import { nameOf } from "../bill/rows.ts";
 import { EXAMPLE_CUTTERS } from "../example/example-bill.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { defineBillFunction } from "../tables/bill-function.ts";
@@ -30,7 +30,7 @@ export const billSetups = defineBillFunction({
       .map(({ part }): Row => ({ Part: part, Caution: "Flat: not for the brake." }));
     const left = plan.lines
       .filter((line) => !isQuoted(line))
-      .map((line): Row => ({ Part: nameOf(line), Message: noQuoteSays(line.findings, system) }));
+      .map((line): Row => ({ Part: lineName(line), Message: noQuoteSays(line.findings, system) }));
     const rows = [...bent, ...flat].map((row, i) => ({ Run: i + 1, ...row }));
     return spill("BILL.SETUPS", [...rows, ...left], system);
   },

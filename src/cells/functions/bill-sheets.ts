@@ -1,8 +1,8 @@
+import { lineName } from "../../bill/line-name.ts";
 import { liftOf } from "../../bill/lines/lifting.ts";
 import { isQuoted } from "../../bill/plan.ts";
 import { noQuoteSays } from "../../bill/says.ts";
 import { step } from "../../units/working.ts";
-import { nameOf } from "../bill/rows.ts";
 import { EXAMPLE_CUTTERS } from "../example/example-bill.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
 import { defineBillFunction } from "../tables/bill-function.ts";
@@ -39,7 +39,10 @@ export const billSheets = defineBillFunction({
     const left = plan.lines
       .filter((line) => !isQuoted(line))
       .map(
-        (line): SpillRow<"BILL.SHEETS"> => ({ Stock: nameOf(line), Message: noQuoteSays(line.findings, shop.system) }),
+        (line): SpillRow<"BILL.SHEETS"> => ({
+          Stock: lineName(line),
+          Message: noQuoteSays(line.findings, shop.system),
+        }),
       );
     return spill("BILL.SHEETS", [...rows, ...left], shop.system);
   },

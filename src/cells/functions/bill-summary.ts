@@ -1,6 +1,7 @@
 import { causeSays, questionSays, sharedCauses } from "../../bill/causes.ts";
 import { unusedAreas } from "../../bill/dates/due.ts";
 import { savedBySays, savedSays } from "../../bill/late-says.ts";
+import { lineName } from "../../bill/line-name.ts";
 import { withoutColor } from "../../bill/money/finish-lots.ts";
 import { isLine } from "../../bill/nouns/line.ts";
 import type { Job } from "../../bill/nouns/shop.ts";
@@ -12,7 +13,6 @@ import type { CellValue } from "../../units/cell.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { fromInternal, unitName } from "../../units/system.ts";
-import { nameOf } from "../bill/rows.ts";
 import { EXAMPLE_SHOP } from "../example/example-bill.ts";
 import { asSerial } from "../parameters/instant.ts";
 import { type SpillRow, spill } from "../record/spill-columns.ts";
@@ -125,7 +125,7 @@ function lateRows(plan: BillPlan): Row[] {
             "Late",
             found.lateBy / SECONDS_PER_HOUR,
             "h",
-            `${nameOf(line)}, at the ${found.place}; working hours; ${savedBySays(found.verdict)}`,
+            `${lineName(line)}, at the ${found.place}; working hours; ${savedBySays(found.verdict)}`,
           ),
         ]
       : [];
@@ -153,4 +153,4 @@ function uncoloredRows(plan: BillPlan): Row[] {
 const unquotedRows = (plan: BillPlan): Row[] =>
   plan.lines
     .filter((line) => !line.isQuoted)
-    .map((line) => row("No quote", nameOf(line), "text", problemsSay(line.findings, plan.shop.system)[0] ?? ""));
+    .map((line) => row("No quote", lineName(line), "text", problemsSay(line.findings, plan.shop.system)[0] ?? ""));
