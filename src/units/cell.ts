@@ -1,5 +1,6 @@
 /** What a worksheet cell can hold, and the one error type that travels from a calculation to a cell. */
 
+/** In the order of ERROR.TYPE's numbers, as far as those go (Microsoft's description of ERROR.TYPE). */
 export const ERROR_CODES = [
   "#NULL!",
   "#DIV/0!",
@@ -10,11 +11,11 @@ export const ERROR_CODES = [
   "#N/A",
   "#GETTING_DATA",
   "#SPILL!",
-  "#CALC!",
-  "#FIELD!",
-  "#BLOCKED!",
   "#CONNECT!",
+  "#BLOCKED!",
   "#UNKNOWN!",
+  "#FIELD!",
+  "#CALC!",
   "#BUSY!",
 ] as const;
 export type ErrorCode = (typeof ERROR_CODES)[number];

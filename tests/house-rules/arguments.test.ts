@@ -1,6 +1,6 @@
 /**
  * Nobody reads the sixth argument of a call by its place: from six on a function takes one object with named parts. What
- * keeps them is listed with its reason, and leaves the list when it is mended.
+ * keeps them is listed with its reason; no other may.
  */
 import { type AnyNode, parse } from "acorn";
 import { transformSync } from "esbuild";
@@ -75,5 +75,6 @@ test("functions take at most five arguments by their place, or stand here with t
   const found = filesBelow("src")
     .filter(({ path }) => !path.startsWith(EXCELS_OWN))
     .flatMap(({ path, text }) => crowdedIn(text).map((name) => `${path} ${name}`));
-  expect(found.sort()).toEqual(Object.keys(KEPT).sort());
+  expect(found.filter((name) => !Object.hasOwn(KEPT, name))).toEqual([]);
+  expect(found.length).toBeGreaterThan(0);
 });

@@ -1,26 +1,39 @@
-import { weekDates as answer } from "../bill/week.ts";
+import { faultSays, type WeekFault } from "../../bill/week/faults.ts";
+import type { OpenStep } from "../../bill/week/open-step.ts";
+import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
+import { itemAt } from "../../units/certain.ts";
+import { defineWeekFunction } from "../bill/week.ts";
 import { EXAMPLE_CALENDAR } from "../example/example-bill.ts";
 import { EXAMPLE_STEPS } from "../example/example-week.ts";
-import { instantOf } from "../parameters/instant.ts";
-import { defineFunction } from "../record/record.ts";
-import { headers } from "../record/spill-columns.ts";
-import { calendar } from "../tables/calendar.ts";
-import { weekSteps } from "../tables/week-steps.ts";
+import { asSerial } from "../parameters/instant.ts";
+import type { SpillRow } from "../record/spill-columns.ts";
 
-export const weekDates = defineFunction({
+export const weekDates = defineWeekFunction({
   name: "WEEK.DATES",
   question: "When is each of the open jobs done, how late, and what decides it?",
-  parameters: {
-    steps: weekSteps(),
-    calendar: calendar(),
-    now: instantOf({ description: "From when the open work is planned" }),
-  },
-  long: true,
-  result: { kind: "table", columns: headers("WEEK.DATES") },
   example: {
     formula: `=INDEX(SHOP.WEEK.DATES(${EXAMPLE_STEPS},${EXAMPLE_CALENDAR},46083.2916666667),2,3)`,
     answer: 46083.50347222222,
   },
-  source: "fewest late hours by weight, then least set-up, then earliest, by search with a bound (derived)",
-  calculate: (given, { work }) => answer(given, work),
+  rows: ({ jobs, steps, faults }) =>
+    jobs.map(
+      ({ name, due, finish, late, latestStart, chain }): SpillRow<"WEEK.DATES"> => ({
+        Job: name,
+        Due: due === undefined ? undefined : asSerial(due),
+        Finish: finish === undefined ? undefined : asSerial(finish),
+        Late: late / SECONDS_PER_HOUR,
+        "Start by in plan": latestStart === undefined ? undefined : asSerial(latestStart),
+        "Decided at": chain.map((i) => chainStep(itemAt(steps, i), name, jobs)).join("; "),
+        Message: faults
+          .filter((fault) => fault.job === name)
+          .map((fault: WeekFault) => faultSays(fault, (at) => asSerial(at).toFixed(2)))
+          .join("; "),
+      }),
+    ),
 });
+
+/** "Brake A1", of another job "Weld B3 (Pier)". */
+function chainStep({ machine, line, job }: OpenStep, own: string, jobs: readonly { readonly name: string }[]): string {
+  const { name } = itemAt(jobs, job);
+  return `${machine} ${line.part}${name === own ? "" : ` (${name})`}`;
+}

@@ -2,10 +2,10 @@
 
 import { causeKey, questionSays, SAME_FROM } from "../../bill/causes.ts";
 import { mendSays, mendSentence, NO_FIX } from "../../bill/fix-says.ts";
+import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
 import { problemsOf } from "../../bill/problems.ts";
 import { notesSay, problemsSay } from "../../bill/says.ts";
-import { nameOf } from "../../cells/bill/rows.ts";
 import { totalsWords } from "./totals-words.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";
 
@@ -25,7 +25,7 @@ function problems(plan: BillPlan): string[] {
   const said = [...causes.values()].flatMap((lines) =>
     lines.length < SAME_FROM ? lines.flatMap((line) => problem(line, plan)) : sameProblem(lines, plan),
   );
-  const stuck = plan.lines.filter((line) => isStuck(line, plan)).map(nameOf);
+  const stuck = plan.lines.filter((line) => isStuck(line, plan)).map(lineName);
   if (stuck.length > 0) said.push("", ...wrapped(`No fix, ${NO_FIX}: ${stuck.join(", ")}.`, WIDTH, 0));
   const question = questionSays(plan.lines, plan.shop.system);
   if (question !== "") said.push("", ...wrapped(`Ask the customer: ${question}`, WIDTH, 0));
@@ -36,7 +36,7 @@ function problems(plan: BillPlan): string[] {
 /** The same cause and the same fix: only the figures may differ. */
 function causeOf(line: LineAnswer, plan: BillPlan): string {
   const finding = problemsOf(line.findings)[0]!;
-  const own = finding.about === "input" ? nameOf(line) + line.row : "";
+  const own = finding.about === "input" ? lineName(line) + line.row : "";
   return [causeKey(finding), fixOf(line, plan), own].join(" | ");
 }
 
@@ -46,7 +46,7 @@ const problem = (line: LineAnswer, plan: BillPlan): string[] =>
 function sameProblem(lines: readonly LineAnswer[], plan: BillPlan): string[] {
   const [first, ...others] = lines as [LineAnswer, ...LineAnswer[]];
   const isSame = others.every((line) => worstOf(line, plan) === worstOf(first, plan));
-  const named = others.map((line) => nameOf(line) + (acceptedOf(line) === "" ? "" : " (accepted)"));
+  const named = others.map((line) => lineName(line) + (acceptedOf(line) === "" ? "" : " (accepted)"));
   const also = `${isSame ? "The same on" : "Likewise, with figures of their own,"} ${named.join(", ")}.`;
   return entry(first, [worstOf(first, plan), fixOf(first, plan), acceptedOf(first), also]);
 }
@@ -63,7 +63,7 @@ const everyLine = (plan: BillPlan): string[] =>
 
 /** "DF-03       STOP   Needs about 220 tons ..." */
 function entry(line: LineAnswer, sentences: readonly string[]): string[] {
-  const head = `${nameOf(line).padEnd(PART_WIDTH)}  ${line.status.toUpperCase().padEnd(STATUS_WIDTH)}  `;
+  const head = `${lineName(line).padEnd(PART_WIDTH)}  ${line.status.toUpperCase().padEnd(STATUS_WIDTH)}  `;
   const said = sentences.filter((text) => text !== "").join(" ");
   return wrapped(head + said, WIDTH, PART_WIDTH + STATUS_WIDTH + 4);
 }

@@ -1,8 +1,8 @@
 /** What a job comes to, in a few lines; every figure says how many lines it is without. */
 import { savedSays } from "../../bill/late-says.ts";
+import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { withoutSays } from "../../bill/says.ts";
-import { nameOf } from "../../cells/bill/rows.ts";
 import { billJson } from "../../job/bill-json.ts";
 import type { BillJson } from "../../job/bill-schema.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -83,7 +83,7 @@ function lateOf(plan: BillPlan, all: boolean): string {
     .sort((a, b) => b.hours - a.hours);
   if (late.length === 0) return "none";
   const named = late.slice(0, all ? late.length : LATE_NAMED);
-  const words = named.map(({ line, hours }) => `${nameOf(line)} by ${amount(hours, 1)} h`);
+  const words = named.map(({ line, hours }) => `${lineName(line)} by ${amount(hours, 1)} h`);
   const more = late.length > named.length ? ["..."] : [];
   const count = `${late.length} ${late.length === 1 ? "line" : "lines"}`;
   return `${count}, in working hours: ${[...words, ...more].join(", ")}; ${savedSays(dates)}`;

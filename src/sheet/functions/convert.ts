@@ -148,78 +148,14 @@ const QUANTITIES: readonly Readonly<Record<string, number>>[] = [
 ];
 
 /** Only metric units take prefixes. */
-const METRIC = new Set([
-  "g",
-  "u",
-  "m",
-  "ang",
-  "ly",
-  "parsec",
-  "pc",
-  "sec",
-  "s",
-  "Pa",
-  "p",
-  "atm",
-  "at",
-  "mmHg",
-  "N",
-  "dyn",
-  "dy",
-  "pond",
-  "J",
-  "e",
-  "c",
-  "cal",
-  "eV",
-  "ev",
-  "Wh",
-  "wh",
-  "W",
-  "w",
-  "T",
-  "ga",
-  "l",
-  "L",
-  "lt",
-  "m2",
-  "m^2",
-  "m3",
-  "m^3",
-  "ar",
-  "bit",
-  "byte",
-  "m/s",
-  "m/sec",
-  "m/h",
-  "m/hr",
-  "K",
-  "kel",
-]);
+const METRIC = new Set(
+  `g u m ang ly parsec pc sec s Pa p atm at mmHg N dyn dy pond J e c cal eV ev Wh wh W w T ga l L lt m2 m^2
+  m3 m^3 ar bit byte m/s m/sec m/h m/hr K kel`.split(/\s+/),
+);
 const PREFIXES = new Map(
-  Object.entries({
-    Y: 24,
-    Z: 21,
-    E: 18,
-    P: 15,
-    T: 12,
-    G: 9,
-    M: 6,
-    k: 3,
-    h: 2,
-    da: 1,
-    e: 1,
-    d: -1,
-    c: -2,
-    m: -3,
-    u: -6,
-    n: -9,
-    p: -12,
-    f: -15,
-    a: -18,
-    z: -21,
-    y: -24,
-  }),
+  "Y=24 Z=21 E=18 P=15 T=12 G=9 M=6 k=3 h=2 da=1 e=1 d=-1 c=-2 m=-3 u=-6 n=-9 p=-12 f=-15 a=-18 z=-21 y=-24"
+    .split(" ")
+    .map((each) => each.split("=") as [string, string]),
 );
 const BINARY = new Map(Object.entries({ ki: 10, Mi: 20, Gi: 30, Ti: 40, Pi: 50, Ei: 60, Zi: 70, Yi: 80 }));
 
@@ -245,7 +181,7 @@ function unitOf(name: string): Unit | undefined {
     if (binary !== undefined) return { ...unit, factor: unit.factor * 2 ** binary };
     const power = /(?:m\^?2|m\^?3)$/.test(base) ? Number(base.slice(-1)) : 1;
     const decimal = PREFIXES.get(prefix);
-    if (decimal !== undefined) return { ...unit, factor: unit.factor * 10 ** (decimal * power) };
+    if (decimal !== undefined) return { ...unit, factor: unit.factor * 10 ** (Number(decimal) * power) };
   }
   return undefined;
 }

@@ -1,4 +1,4 @@
-import { CellError } from "../../units/cell.ts";
+import { CellError, ERROR_CODES } from "../../units/cell.ts";
 import { toNumber } from "../evaluate/coerce.ts";
 import type { WorksheetFunction } from "../evaluate/frame.ts";
 import { keep } from "../evaluate/keep.ts";
@@ -6,24 +6,6 @@ import { firstValue, intersect } from "../evaluate/reference.ts";
 import { isMatrix, isReference, Lambda, NA, RangeRef, VALUE } from "../evaluate/value.ts";
 import { cellName, columnLetters } from "../formula/address.ts";
 import { define, defineIn } from "./define.ts";
-
-/** ERROR.TYPE's numbers (Microsoft's description of ERROR.TYPE). */
-const ERROR_NUMBERS: Readonly<Record<string, number>> = {
-  "#NULL!": 1,
-  "#DIV/0!": 2,
-  "#VALUE!": 3,
-  "#REF!": 4,
-  "#NAME?": 5,
-  "#NUM!": 6,
-  "#N/A": 7,
-  "#GETTING_DATA": 8,
-  "#SPILL!": 9,
-  "#CONNECT!": 10,
-  "#BLOCKED!": 11,
-  "#UNKNOWN!": 12,
-  "#FIELD!": 13,
-  "#CALC!": 14,
-};
 
 const parity = (name: string, odd: boolean): WorksheetFunction =>
   define(name, "value", (value) => {
@@ -49,7 +31,9 @@ export const information: readonly WorksheetFunction[] = [
     const value = firstValue(given, frame);
     return typeof value === "number" || value instanceof CellError ? value : value === true ? 1 : 0;
   }),
-  define("ERROR.TYPE", "any", (value) => (value instanceof CellError ? (ERROR_NUMBERS[value.code] ?? NA) : NA)),
+  define("ERROR.TYPE", "any", (value) =>
+    value instanceof CellError && value.code !== "#BUSY!" ? ERROR_CODES.indexOf(value.code) + 1 : NA,
+  ),
   defineIn("TYPE", "range", (frame, given) => {
     if (isMatrix(given) || (given instanceof RangeRef && !given.isCell)) return 64;
     if (given instanceof Lambda) return 128;

@@ -9,27 +9,8 @@ import { defineIn, fail } from "./define.ts";
 import { statistics } from "./statistics.ts";
 
 /** SUBTOTAL's and AGGREGATE's function numbers; from 14 on AGGREGATE's second number is an argument. */
-const BY_NUMBER = [
-  "AVERAGE",
-  "COUNT",
-  "COUNTA",
-  "MAX",
-  "MIN",
-  "PRODUCT",
-  "STDEV.S",
-  "STDEV.P",
-  "SUM",
-  "VAR.S",
-  "VAR.P",
-  "MEDIAN",
-  "MODE.SNGL",
-  "LARGE",
-  "SMALL",
-  "PERCENTILE.INC",
-  "QUARTILE.INC",
-  "PERCENTILE.EXC",
-  "QUARTILE.EXC",
-];
+const BY_NUMBER = `AVERAGE COUNT COUNTA MAX MIN PRODUCT STDEV.S STDEV.P SUM VAR.S VAR.P MEDIAN MODE.SNGL LARGE SMALL
+  PERCENTILE.INC QUARTILE.INC PERCENTILE.EXC QUARTILE.EXC`.split(/\s+/);
 
 interface Skip {
   readonly hidden: boolean;

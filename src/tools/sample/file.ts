@@ -5,7 +5,8 @@ import { firstRunModel } from "./first-run/workbook.ts";
 import { partListModel } from "./part-list/workbook.ts";
 import { pricingModel } from "./pricing/workbook.ts";
 import { sampleModel } from "./stage-job/workbook.ts";
-import { JOBS, weekModel } from "./week/workbook.ts";
+import { JOBS } from "./week/jobs.ts";
+import { weekModel } from "./week/workbook.ts";
 
 export interface Sample {
   readonly file: string;

@@ -7,7 +7,7 @@ import type { WorkbookModel } from "../../../job/xlsx/model.ts";
 import type { CellValue } from "../../../units/cell.ts";
 import { firstOf } from "../../../units/certain.ts";
 import { SHOP_NOTE } from "../stage-job/workbook.ts";
-import { JOBS, type WeekJobRows } from "./jobs.ts";
+import type { WeekJobRows } from "./jobs.ts";
 
 const COLUMNS = [...PART_COLUMNS, ...MARK_PART_COLUMNS];
 
@@ -48,4 +48,3 @@ const contents = ({ name, customer, number, due, pace, rows }: WeekJobRows): Job
 });
 
 export const weekModel = (job: WeekJobRows): WorkbookModel => jobWorkbook(contents(job));
-export { JOBS };
