@@ -108,11 +108,13 @@ function spanOf(dates: DatesPlan): KeyFigure[] {
   const begin = dates.latestStart();
   return [
     ...(dates.finish === undefined ? [] : [{ name: "Done", value: dayAndTime(dates.finish), beside: "" }]),
-    ...(begin !== undefined
-      ? [{ name: "Latest start", value: dayAndTime(begin), beside: "of the whole bill" }]
-      : dates.late > 0
-        ? [{ name: "Latest start", value: "past", beside: `${dates.late} late as the shifts are` }]
-        : []),
+    ...(begin === undefined
+      ? []
+      : [
+          begin === "past"
+            ? { name: "Latest start", value: begin, beside: `${dates.late} late as the shifts are` }
+            : { name: "Latest start", value: dayAndTime(begin), beside: "of the whole bill" },
+        ]),
   ];
 }
 

@@ -11,6 +11,13 @@ export interface PlaceViews {
 }
 export type Screen = "list" | "line" | "drawing";
 
+interface Opened {
+  readonly screen: Screen;
+  /** How many screens lie below it. */
+  readonly depth: number;
+}
+const depth = (): number => (history.state as Opened | null)?.depth ?? 0;
+
 interface Tab {
   readonly words: string;
   readonly what: number | "cuts" | "start" | "guide";
@@ -36,7 +43,7 @@ export class Places {
   constructor(private readonly views: PlaceViews) {
     document.getElementById("back")!.addEventListener("click", () => history.back());
     addEventListener("popstate", (event) => {
-      document.body.dataset["screen"] = (event.state as { screen?: Screen } | null)?.screen ?? "list";
+      document.body.dataset["screen"] = (event.state as Opened | null)?.screen ?? "list";
     });
   }
 
@@ -82,14 +89,20 @@ export class Places {
   screen(screen: Screen): void {
     if (document.body.dataset["screen"] === screen) return;
     document.body.dataset["screen"] = screen;
-    history.pushState({ screen }, "");
+    history.pushState({ screen, depth: depth() + 1 }, "");
+  }
+
+  /** The list or a table: the way back leads through no line that was opened before. */
+  #top(): void {
+    document.body.dataset["screen"] = "list";
+    if (depth() > 0) history.go(-depth());
   }
 
   #enter(group: string): void {
     if (group === LINES) {
       this.#mark(LINES, undefined);
       this.#work.replaceChildren(this.views.lines());
-      document.body.dataset["screen"] = "list";
+      this.#top();
       return;
     }
     this.#show(this.#groups.get(group)![0]!.what);
@@ -98,7 +111,7 @@ export class Places {
   #show(what: Tab["what"]): void {
     const [group, tabs] = [...this.#groups].find(([, some]) => some.some((tab) => tab.what === what))!;
     this.#mark(group, what);
-    document.body.dataset["screen"] = "list";
+    this.#top();
     const made = typeof what === "number" ? this.views.table(what) : this.views[what]();
     const list = element("div", { role: "tablist", class: "tabs", "aria-label": `${group}: tables` });
     list.append(...tabs.map((tab) => this.#tab(tab, what)));
