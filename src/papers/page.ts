@@ -1,4 +1,5 @@
 /** The sheets of paper: one document of HTML, one page of it, and the few parts pages are made of. */
+import { itemAt } from "../units/certain.ts";
 import { escapeMarkup } from "./drawing/svg.ts";
 
 export interface Paper {
@@ -204,7 +205,7 @@ export function table(
 ): string {
   const attribute = ({ number, short }: Column) => (number ? ' class="number"' : short ? ' class="short"' : "");
   const cell = (content: Cell, i: number) =>
-    `<td${attribute(columns[i]!)}>${typeof content === "string" ? text(content) : content.markup}</td>`;
+    `<td${attribute(itemAt(columns, i))}>${typeof content === "string" ? text(content) : content.markup}</td>`;
   const body = (some: readonly (readonly Cell[])[]) => some.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("");
   const head = columns.map((column) => `<th${attribute(column)} scope="col">${text(column.title)}</th>`).join("");
   const sums = foot.length > 0 ? `<tfoot>${body(foot)}</tfoot>` : "";

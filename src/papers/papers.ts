@@ -1,9 +1,11 @@
 /** Everything that is printed for the plan of a bill, as documents with their pages. */
+
 import { lineName } from "../bill/line-name.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { planSetUps } from "../bill/setups/plan-setups.ts";
+import { entryOf } from "../units/certain.ts";
 import { cutListPages } from "./cut-list.ts";
 import { outlineTrueSize } from "./drawing/flat-blank.ts";
 import { fileNames } from "./file-names.ts";
@@ -42,7 +44,7 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
       return [line, shares ? { ...paper, shares } : { ...paper, foot: footOf(plan, about, partSays(line)) }];
     }),
   );
-  const ofLine = (line: LineAnswer) => sheets.get(line)!;
+  const ofLine = (line: LineAnswer) => entryOf(sheets, line);
   // As the brake works: every set of tools with its lines, then what is only cut, then what waits.
   const inOrder = [
     ...setUps.flatMap((set, i): Paper[] => [

@@ -1,4 +1,5 @@
 /** The page for people without Excel: the lines of a bill to work through, and behind them the workbook's tables. */
+import { firstOf } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { guide } from "../pane/guide/guide.ts";
 import { agreement, lacksSays, lineView } from "../pane/line/line-view.ts";
@@ -190,7 +191,7 @@ const step = (which: "undo" | "redo"): Promise<void> =>
   inTurn(async () => {
     say("");
     await history.step(which, async (edits: readonly Edit[]) => {
-      const { sheet, row, column } = edits[0]!;
+      const { sheet, row, column } = firstOf(edits);
       const wasTable = places.isTable;
       await send(() => engine.edit(...edits));
       if (wasTable !== places.isTable) return; // the person has moved on

@@ -1,4 +1,5 @@
 /** Where one is: the lines, or one of the tables behind the words at the foot; on a phone also which of three screens. */
+import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import type { SheetName } from "./protocol.ts";
 
@@ -66,7 +67,7 @@ export class Places {
     this.#groups = new Map(GROUPS.map((group) => [group, tabs(group)]));
     this.#nav.replaceChildren(
       ...[LINES, ...GROUPS]
-        .filter((group) => group === LINES || this.#groups.get(group)!.length > 0)
+        .filter((group) => group === LINES || entryOf(this.#groups, group).length > 0)
         .map((group) => {
           const button = element("button", { type: "button" }, group);
           button.addEventListener("click", () => this.#enter(group));
@@ -105,7 +106,7 @@ export class Places {
       this.#top();
       return;
     }
-    this.#show(this.#groups.get(group)![0]!.what);
+    this.#show(firstOf(entryOf(this.#groups, group)).what);
   }
 
   #show(what: Tab["what"]): void {
@@ -132,10 +133,10 @@ export class Places {
     tab.addEventListener("click", () => this.#show(what));
     tab.addEventListener("keydown", (event) => {
       const step = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
-      const tabs = this.#groups.get(this.#group)!;
+      const tabs = entryOf(this.#groups, this.#group);
       if (step === undefined) return;
       const at = tabs.findIndex((one) => one.what === what);
-      this.#show(tabs[(at + step + tabs.length) % tabs.length]!.what);
+      this.#show(itemAt(tabs, (at + step + tabs.length) % tabs.length).what);
       this.#work.querySelector<HTMLElement>('[aria-selected="true"]')?.focus();
     });
     return tab;
