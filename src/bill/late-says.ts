@@ -6,7 +6,7 @@ import type { DatesPlan } from "./dates/plan-dates.ts";
 export const savedSays = ({ late, saved }: Pick<DatesPlan, "late" | "saved">): string =>
   late === 0
     ? ""
-    : `overtime, a second shift or sending out saves ${saved === late ? "all" : saved === 0 ? "none" : saved}, at a cost that no price bears`;
+    : `overtime, a second shift or sending out would save ${saved === 0 ? "none" : `${saved === late ? "all" : saved} of them; the price does not include it`}`;
 
 export const savedBySays = (verdict: Verdict["verdict"]): string =>
   verdict === "breaks it"

@@ -1,11 +1,13 @@
 /** Which line of the bill a row of a sheet is about: the row itself on the bill's sheet, elsewhere by the part it names. */
+
 import type { LineAnswer } from "../bill/plan.ts";
 import { foldHeader, HEADER_WORDS } from "../cells/tables/recognized.ts";
 import { isBlank } from "../units/cell.ts";
+import { firstOf } from "../units/certain.ts";
 import { type BookSheet, cellAt } from "./book.ts";
 import type { JobPlan } from "./job-plan.ts";
 
-const PART_WORDS = HEADER_WORDS.bill.has[0]!.map(foldHeader);
+const PART_WORDS = firstOf(HEADER_WORDS.bill.has).map(foldHeader);
 
 export function billRowAt({ table, plan }: JobPlan, sheet: BookSheet, row: number): LineAnswer | undefined {
   const { lines } = plan;

@@ -1,4 +1,5 @@
 /** A fix as cells of the bill: what is typed where, so that the workbook reaches what was promised. */
+
 import { askedSays, offerSays } from "../bill/fix-says.ts";
 import { type Change, withChange } from "../bill/lines/changes.ts";
 import type { Fix } from "../bill/lines/fix.ts";
@@ -8,6 +9,7 @@ import type { Status } from "../bill/problems.ts";
 import { findColumn } from "../cells/parameters/column.ts";
 import { BILL_COLUMNS } from "../cells/tables/bill-columns.ts";
 import { type CellValue, isBlank } from "../units/cell.ts";
+import { itemAt } from "../units/certain.ts";
 import { fromInternal, type UnitSystem } from "../units/system.ts";
 import type { JobPlan } from "./job-plan.ts";
 
@@ -28,7 +30,7 @@ interface FixCells {
 
 /** @param at index of the line in the bill. */
 export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix): FixCells {
-  const row = plan.rows[at]!;
+  const row = itemAt(plan.rows, at);
   if (!isLine(row)) return { cells: [], lacks: [] };
   const lacks: string[] = [];
   const headings: FixCell[] = [];
@@ -115,7 +117,9 @@ function written(
       if (flanges === undefined || change.kind !== "trim after") return undefined;
       const items = String(cell).split(";");
       // What is long enough stays as somebody wrote it.
-      return flanges.map((flange, i) => (flange === change.flange ? length(flange) : items[i]!.trim())).join("; ");
+      return flanges
+        .map((flange, i) => (flange === change.flange ? length(flange) : itemAt(items, i).trim()))
+        .join("; ");
     }
     case "quantity":
       return line.quantity;
@@ -141,7 +145,7 @@ export function fixOffer(job: JobPlan, line: LineAnswer): FixOffer | undefined {
   const fix = job.plan.fix(line);
   if (!fix) return undefined;
   const at = job.plan.lines.indexOf(line);
-  const row = job.plan.rows[at]!;
+  const row = itemAt(job.plan.rows, at);
   const isAsked = isLine(row) && fix.changes.some((change) => askedSays(change, row, job.system) !== "");
   return { says: offerSays(fix, job.system), reaches: fix.reaches, isAsked, ...fixCells(job, at, fix) };
 }

@@ -1,6 +1,8 @@
 /** The settings of the back gauge, one a hit, in the order of the bends. */
+
 import { drawnSays } from "../bill/drawn-says.ts";
 import { type BentStrip, hitsOf, type StripHit, turnedTo } from "../bill/lines/bent-strip.ts";
+import { itemAt } from "../units/certain.ts";
 import { showMark, showNumber, showReading } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { moveOf } from "./moves.ts";
@@ -9,7 +11,7 @@ import { BOX, type Cell, paragraph, table, text } from "./page.ts";
 export function backGauge(strip: BentStrip, direction: number, system: UnitSystem): string {
   const { part, order, isPlain, depths, scribed } = strip;
   const rows = hitsOf(strip).map((hit, i) => {
-    const { angle } = part.bends[hit.bend - 1]!;
+    const { angle } = itemAt(part.bends, hit.bend - 1);
     const underLoad = turnedTo(strip, hit.bend);
     const { words, mark } = moveOf(hit, strip, { isFirst: i === 0, direction });
     return [
@@ -20,7 +22,7 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
       setting(hit.stop, system),
       scribed.some(({ bend }) => bend === hit.bend) ? "scribe the line" : gaugedOff(hit, direction),
       { markup: `${mark} ${text(words)}` },
-      bare(depths[hit.bend - 1]!, system),
+      bare(itemAt(depths, hit.bend - 1), system),
       { markup: order.feasible ? BOX : "" },
     ];
   });

@@ -1,4 +1,5 @@
 import type { Instant } from "../bill/pictures.ts";
+import { itemAt } from "../units/certain.ts";
 
 /** Day number of the worksheet on which 1970 begins; the day numbers count from 1899-12-30 (ECMA-376 part 1, 18.17.4.1, memory). */
 const DAY_1970 = 25_569;
@@ -10,7 +11,7 @@ const DAYS = ["Thu", "Fri", "Sat", "Sun", "Mon", "Tue", "Wed"]; // 1970 began on
 /** "Mon 2026-03-09" */
 export function dayOfWeek(instant: Instant): string {
   const day = Math.floor(instant / SECONDS_PER_DAY);
-  const word = DAYS[(((day - DAY_1970) % DAYS.length) + DAYS.length) % DAYS.length]!;
+  const word = itemAt(DAYS, (((day - DAY_1970) % DAYS.length) + DAYS.length) % DAYS.length);
   return `${word} ${dayAndTime((day * SECONDS_PER_DAY) as Instant)}`;
 }
 

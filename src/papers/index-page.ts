@@ -6,6 +6,7 @@ import { weightOf } from "../bill/load/plan-load.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { RELEASES, releaseOf } from "../bill/release.ts";
 import { notCheckedSays, notFromPlateSays, withoutSays } from "../bill/says.ts";
+import { firstOf, itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
@@ -34,7 +35,7 @@ export function indexPage(
   const { name, version, date, stale, missing } = about;
   const { job } = plan.shop;
   const rows = plan.lines.map((line, i): Cell[] => [
-    link(setUps[i]!, lineName(line)),
+    link(itemAt(setUps, i), lineName(line)),
     line.plan ? showNumber(line.plan.line.quantity, 7) : "",
     line.isQuoted ? (line.cutter ?? "") : "no quote",
     releaseOf(line),
@@ -108,11 +109,13 @@ function spanOf(dates: DatesPlan): KeyFigure[] {
   const begin = dates.latestStart();
   return [
     ...(dates.finish === undefined ? [] : [{ name: "Done", value: dayAndTime(dates.finish), beside: "" }]),
-    ...(begin !== undefined
-      ? [{ name: "Latest start", value: dayAndTime(begin), beside: "of the whole bill" }]
-      : dates.late > 0
-        ? [{ name: "Latest start", value: "past", beside: `${dates.late} late as the shifts are` }]
-        : []),
+    ...(begin === undefined
+      ? []
+      : [
+          begin === "past"
+            ? { name: "Latest start", value: begin, beside: `${dates.late} late as the shifts are` }
+            : { name: "Latest start", value: dayAndTime(begin), beside: "of the whole bill" },
+        ]),
   ];
 }
 
@@ -132,7 +135,7 @@ function stations(plan: BillPlan): string {
       .filter(({ load }) => load > 0)
       .flatMap(({ station, load, queue, available, machines }) => [
         [
-          machines.length === 1 ? `${station}, ${machines[0]!.name}` : station,
+          machines.length === 1 ? `${station}, ${firstOf(machines).name}` : station,
           hours(load),
           hours(queue),
           hours(available),

@@ -1,10 +1,12 @@
 /** The waterjet's sheets, one layout a page: drawing, and what comes off. */
+
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { webOf } from "../bill/lines/cutting.ts";
 import { openPlates } from "../bill/open-plates.ts";
 import { asCut } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { notFromPlateSays } from "../bill/says.ts";
+import { entryOf } from "../units/certain.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import { drawJetSheet } from "./drawing/jet-plan.ts";
 import { releaseCell, table, text } from "./page.ts";
@@ -17,13 +19,13 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
   const notFromPlate = notFromPlateSays(openPlates(lines.map(({ cutting }) => cutting.waterjet)));
   return jet.map((layout, i) => {
     const { repeats, placed } = layout;
-    const sheet = sheetOf.get(layout.stock)!;
+    const sheet = entryOf(sheetOf, layout.stock);
     const names = [...new Set(placed.map(({ blank }) => blank))];
     const keys = new Map(names.map((name, k) => [name, letterOf(k)]));
     const title = `Cut ${repeats} ${repeats === 1 ? "sheet" : "sheets"} of ${sheet.name}`;
     const size = `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`;
     // An arrow only where a blank is held to it: panels and meshes have no grain.
-    const isHeld = names.some((name) => lineOf.get(name)!.blank.grain !== "");
+    const isHeld = names.some((name) => entryOf(lineOf, name).blank.grain !== "");
     const drawn = { title, grain: !isHeld ? undefined : sheet.grain === "long" ? "w" : "h", keys } as const;
     const { svg, scale } = drawJetSheet(layout, drawn, system);
     const about = `${size}, ${show(sheet.weight, "mass", system, 4)} each; ${show(webOf(rates), "length", system, 4)} between blanks and along the edges; drawn ${scale}. ${notFromPlate}`;
@@ -41,10 +43,10 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
         ],
         names.map((name) => {
           const own = placed.filter(({ blank }) => blank === name);
-          const line = lineOf.get(name)!;
+          const line = entryOf(lineOf, name);
           const { length, width } = line.blank;
           return [
-            keys.get(name)!,
+            entryOf(keys, name),
             name,
             showNumber(own.length * repeats, 7),
             `${showPlain(asCut(length), system)} x ${showReading(asCut(width), system)}`,

@@ -1,9 +1,11 @@
 /** The pictures of a line: bent, flat, and the tools at its bends. */
+
 import { drawnSays } from "../bill/drawn-says.ts";
 import { type BentStrip, hitsOf, turnedTo } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
 import { type Hit, obstacleInWords } from "../bill/pictures.ts";
+import { itemAt } from "../units/certain.ts";
 import { degrees } from "../units/quantity.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { gaugedOff } from "./back-gauge.ts";
@@ -129,7 +131,7 @@ export const gaugeDrawings = (
   frame?: Frame,
 ): Picture[] =>
   picturedHits(strip, line.part).map((pictured, i) => {
-    const hit = hitsOf(strip)[i]!;
+    const hit = itemAt(hitsOf(strip), i);
     const { words, mark } = moveOf(hit, strip, { isFirst: i === 0, direction });
     return {
       name: `Hit ${i + 1}: at the gauge`,

@@ -1,6 +1,8 @@
 /** What goes on the truck in the order it is loaded, by the area where it is wanted. */
+
 import { type LoadedLine, weightOf } from "../bill/load/plan-load.ts";
 import { type BillPlan, isQuoted } from "../bill/plan.ts";
+import { firstOf } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
@@ -35,7 +37,7 @@ function byArea(loaded: readonly LoadedLine[]): Row[][] {
   loaded.forEach((line, i) => {
     const row = { order: i + 1, loaded: line };
     const last = found.at(-1);
-    if (last && last[0]!.loaded.plan.line.area === line.plan.line.area) last.push(row);
+    if (last && firstOf(last).loaded.plan.line.area === line.plan.line.area) last.push(row);
     else found.push([row]);
   });
   return found;
@@ -44,7 +46,7 @@ function byArea(loaded: readonly LoadedLine[]): Row[][] {
 function area(rows: readonly Row[], system: UnitSystem): string {
   const mass = (value: number, decimals: number) => fromInternal(value, "mass", system).toFixed(decimals);
   const unit = unitName("mass", system);
-  const { area: name } = rows[0]!.loaded.plan.line;
+  const { area: name } = firstOf(rows).loaded.plan.line;
   const together = show(weightOf(rows.map(({ loaded }) => loaded)), "mass", system, 4);
   return `<h2>${text(name === "" ? "No area stated" : name)}: ${text(together)}</h2>${table(
     [

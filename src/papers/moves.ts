@@ -1,5 +1,7 @@
 /** How the sheet is laid for a hit: the same words and small picture on the set-up page, in the table and at every picture. */
+
 import type { BentStrip, StripHit } from "../bill/lines/bent-strip.ts";
+import { itemAt } from "../units/certain.ts";
 import { element, path } from "./drawing/svg.ts";
 
 export interface Move {
@@ -40,7 +42,7 @@ export function moveOf(
   { isFirst, direction }: { readonly isFirst: boolean; readonly direction: number },
 ): Move {
   if (isFirst) {
-    const side = part.bends[bend - 1]!.angle > 0 ? "drawn side up" : "drawn side down";
+    const side = itemAt(part.bends, bend - 1).angle > 0 ? "drawn side up" : "drawn side down";
     return direction === 0 ? { words: side, mark: LIES } : { words: `quarter turn, ${side}`, mark: TURN };
   }
   if (flipped)

@@ -1,4 +1,5 @@
 /** The sheets of paper: one document of HTML, one page of it, and the few parts pages are made of. */
+import { itemAt } from "../units/certain.ts";
 import { escapeMarkup } from "./drawing/svg.ts";
 
 export interface Paper {
@@ -9,7 +10,11 @@ export interface Paper {
   readonly pages: readonly string[];
   /** A page shares its sheet of paper with the next where both fit. */
   readonly shares?: boolean;
+  /** Below every sheet that is printed, however many a page takes. */
+  readonly foot?: string;
 }
+
+type Printed = Pick<Paper, "pages" | "shares" | "foot">;
 
 /** What the papers were made from, beside the plan. */
 export interface PaperFacts {
@@ -55,7 +60,7 @@ p { margin: 1mm 0; }
 .key small { display: block; white-space: nowrap; }
 .key dd small, .stops small { font-size: 9.5pt; font-weight: 400; }
 .gallery { display: flex; flex-wrap: wrap; gap: 2mm; margin: 2mm 0.4mm; }
-.gallery figure { flex: 1 1 auto; margin: 0; border: 0.5px solid #000; border-radius: 1mm; padding: 2mm; break-inside: avoid; display: flex; flex-direction: column; justify-content: space-between; gap: 1mm; }
+.gallery figure { flex: 1 1 auto; margin: 0; border: 0.5px solid #000; border-radius: 1mm; padding: 2mm; break-inside: avoid; display: grid; grid-template-columns: minmax(0, 1fr); align-content: space-between; gap: 1mm; }
 .gallery.pairs { display: grid; grid-template-columns: 1fr 1fr; }
 .gallery svg { margin: 0 auto; max-width: 100%; height: auto; }
 figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
@@ -137,25 +142,41 @@ tfoot td { border-top: 1px solid #000; font-weight: 700; }
 .tag { border: 1.5px solid #000; padding: 1mm 2mm; font-size: 10pt; break-inside: avoid; }
 `;
 
-/** Papers as one document. @param foot stands below every sheet that is printed, however many a page takes. */
-export const document = (title: string, papers: readonly Pick<Paper, "pages" | "shares">[], foot = ""): string =>
-  `<!doctype html>
-<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="generator" content="${GENERATOR}"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>${escapeMarkup(title)}</title><style>${STYLE}${footStyle(foot)}</style></head>
-<body>${papers.flatMap(sections).join("\n")}</body></html>
-`;
+/** A paper with what stands below it, for a screen too. */
+export const footed = (paper: Paper, foot: string): Paper => ({
+  ...paper,
+  foot,
+  pages: paper.pages.map((page) => `${page}\n<p class="foot-line">${text(foot)}</p>`),
+});
 
-const sections = ({ pages, shares }: Pick<Paper, "pages" | "shares">): string[] =>
-  pages.map((page) => `<section class="page${shares ? " shares" : ""}">${page}</section>`);
+/** Papers as one document. */
+export function document(title: string, papers: readonly Printed[]): string {
+  const foots = [...new Set(papers.map(({ foot }) => foot ?? ""))];
+  const styles = foots.map((foot, i) => footStyle(foot, i)).join("");
+  return `<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="generator" content="${GENERATOR}"><meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"><title>${escapeMarkup(title)}</title><style>${STYLE}${styles}</style></head>
+<body>${papers.flatMap((paper) => sections(paper, foots.indexOf(paper.foot ?? ""))).join("\n")}</body></html>
+`;
+}
+
+/** @param foot of those of the document; the first is every page's. */
+const sections = ({ pages, shares }: Printed, foot: number): string[] =>
+  pages.map(
+    (page) => `<section class="page${shares ? " shares" : ""}${foot > 0 ? ` foot-${foot}` : ""}">${page}</section>`,
+  );
 
 /** Keeps a number such as Q-0417 on one line of the foot. */
 const UNBROKEN = "\u2011";
 
 /** A text in CSS: quotes, backslashes and what ends a style element are written as their numbers. */
-const footStyle = (foot: string): string =>
-  foot === ""
-    ? ""
-    : `@page { @bottom-left { content: "${foot.replaceAll("-", UNBROKEN).replace(/[^\w ,.;:()·#+-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `)}"; } }
-`;
+function footStyle(foot: string, i: number): string {
+  if (foot === "") return "";
+  const words = foot
+    .replaceAll("-", UNBROKEN)
+    .replace(/[^\w ,.;:()·#+-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `);
+  const own = `{ @bottom-left { content: "${words}"; } }\n`;
+  return i === 0 ? `@page ${own}` : `@page foot-${i} ${own}.foot-${i} { page: foot-${i}; }\n`;
+}
 
 export const text = escapeMarkup;
 export const BOX = '<span class="box"></span>';
@@ -184,7 +205,7 @@ export function table(
 ): string {
   const attribute = ({ number, short }: Column) => (number ? ' class="number"' : short ? ' class="short"' : "");
   const cell = (content: Cell, i: number) =>
-    `<td${attribute(columns[i]!)}>${typeof content === "string" ? text(content) : content.markup}</td>`;
+    `<td${attribute(itemAt(columns, i))}>${typeof content === "string" ? text(content) : content.markup}</td>`;
   const body = (some: readonly (readonly Cell[])[]) => some.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("");
   const head = columns.map((column) => `<th${attribute(column)} scope="col">${text(column.title)}</th>`).join("");
   const sums = foot.length > 0 ? `<tfoot>${body(foot)}</tfoot>` : "";

@@ -1,15 +1,18 @@
 /** Everything that is printed for the plan of a bill, as documents with their pages. */
+
 import { lineName } from "../bill/line-name.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { planSetUps } from "../bill/setups/plan-setups.ts";
+import { entryOf } from "../units/certain.ts";
 import { cutListPages } from "./cut-list.ts";
 import { outlineTrueSize } from "./drawing/flat-blank.ts";
 import { fileNames } from "./file-names.ts";
 import { indexPage } from "./index-page.ts";
+import { partSays } from "./line-words.ts";
 import { loadIn } from "./load-in.ts";
-import { type Paper, type PaperFacts, text } from "./page.ts";
+import { footed, type Paper, type PaperFacts } from "./page.ts";
 import { quotePage } from "./quote.ts";
 import { setUpPage } from "./set-up-page.ts";
 import { setUpSheets } from "./set-up-sheet.ts";
@@ -18,8 +21,6 @@ import { testStrips } from "./test-strip.ts";
 export interface Print {
   /** The first is the index. */
   readonly papers: readonly Paper[];
-  /** Whose job, which plan, what from: below every printed sheet. */
-  readonly foot: string;
   /** The flat of each quoted part at true size, for the waterjet's program. */
   readonly outlines: readonly { readonly file: string; readonly svg: string }[];
 }
@@ -39,13 +40,11 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
       const set = setUpOf.get(line);
       const pages = setUpSheets(line, plan, set === undefined ? "" : nameOfSetUp(set));
       const shares = releaseOf(line) === "STOP" || (line.plan && bentStrips(line.plan.line).length === 0);
-      return [
-        line,
-        { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages, shares: shares ?? false },
-      ];
+      const paper = { file: `setup/${names[i]}.html`, title: `Set-up: ${lineName(line)}`, pages };
+      return [line, shares ? { ...paper, shares } : { ...paper, foot: footOf(plan, about, partSays(line)) }];
     }),
   );
-  const ofLine = (line: LineAnswer) => sheets.get(line)!;
+  const ofLine = (line: LineAnswer) => entryOf(sheets, line);
   // As the brake works: every set of tools with its lines, then what is only cut, then what waits.
   const inOrder = [
     ...setUps.flatMap((set, i): Paper[] => [
@@ -75,15 +74,11 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
       : [],
   );
   const foot = footOf(plan, about);
-  const footed = (paper: Paper): Paper => ({
-    ...paper,
-    pages: paper.pages.map((page) => `${page}\n<p class="foot-line">${text(foot)}</p>`),
-  });
-  return { papers: [index, ...inOrder, ...others].map(footed), foot, outlines };
+  return { papers: [index, ...inOrder, ...others].map((paper) => footed(paper, paper.foot ?? foot)), outlines };
 }
 
-/** A sheet that lies about must say which bill it belongs to. */
-function footOf({ number, shop: { job } }: BillPlan, { name, edition, date }: PaperFacts): string {
-  const whose = [job.name, job.customer, job.quote].filter((words) => words !== "");
+/** A sheet that lies about must say which bill it belongs to. @param part with the revision of its drawing. */
+function footOf({ number, shop: { job } }: BillPlan, { name, edition, date }: PaperFacts, part = ""): string {
+  const whose = [job.name, job.customer, job.quote, part].filter((words) => words !== "");
   return [...whose, `${name}, plan ${number}, materials ${edition}, ${date}`].join(" · ");
 }

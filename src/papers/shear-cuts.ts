@@ -1,4 +1,5 @@
 /** The shear's sheets, one pattern after another as they are cut: drawing, cuts in order, what comes off, tags of the offcuts. */
+
 import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
@@ -9,6 +10,7 @@ import { asCut, type PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
+import { entryOf, itemAt } from "../units/certain.ts";
 import { show, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, type Room, type SheetDrawn } from "./drawing/cut-plan.ts";
@@ -34,7 +36,7 @@ export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Of
 
 /** "Pattern 1 of 2, 2 sheets: A36 0.250 in (1/4), Shear 1": the same layout is cut from so many. */
 export const cutHeading = (i: number, all: readonly { readonly repeats: number }[], of: string): string =>
-  `<div class="cut-head">${heading(`Pattern ${i + 1} of ${all.length}, ${all[i]!.repeats} ${all[i]!.repeats === 1 ? "sheet" : "sheets"}: ${of}`)}</div>`;
+  `<div class="cut-head">${heading(`Pattern ${i + 1} of ${all.length}, ${itemAt(all, i).repeats} ${itemAt(all, i).repeats === 1 ? "sheet" : "sheets"}: ${of}`)}</div>`;
 
 const FOOT =
   '<p class="foot">Shear guards in place; hands and the drop clear; nobody behind the blade. First piece: check it square, both diagonals.</p>';
@@ -55,7 +57,7 @@ interface OnPage {
 
 function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: OnPage): string {
   const { system } = plan.shop;
-  const sheet = group.sheetOf.get(pattern.stock)!;
+  const sheet = entryOf(group.sheetOf, pattern.stock);
   const drawn = { ...sheetDrawn(pattern, group, own, rows), room };
   const { keys } = drawn;
   const cuts = rows.map(({ row }) => row);
@@ -92,7 +94,7 @@ export function sheetDrawn(
   own: readonly Offcut[],
   rows: readonly CutInWords[],
 ): SheetDrawn {
-  const sheet = group.sheetOf.get(pattern.stock)!;
+  const sheet = entryOf(group.sheetOf, pattern.stock);
   return {
     name: sheet.name,
     grain: sheet.grain === "long" ? "w" : "h",
@@ -115,7 +117,7 @@ export const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> 
 /** A to Z, then AA and so on. */
 export const letterOf = (i: number): string =>
   i < ALPHABET.length
-    ? ALPHABET[i]!
+    ? itemAt(ALPHABET, i)
     : `${letterOf(Math.floor(i / ALPHABET.length) - 1)}${ALPHABET[i % ALPHABET.length]}`;
 const ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
@@ -128,7 +130,7 @@ export const heldIn =
   ({ lineOf }: CutGroup, releases: ReadonlyMap<LinePlan, Release>) =>
   ({ row }: CutInWords): string =>
     [...row.drops, ...row.onTable]
-      .flatMap(({ blank }) => (blank !== undefined && releases.get(lineOf.get(blank)!) === "HOLD" ? [blank] : []))
+      .flatMap(({ blank }) => (blank !== undefined && releases.get(entryOf(lineOf, blank)) === "HOLD" ? [blank] : []))
       .filter((blank, i, all) => all.indexOf(blank) === i)
       .map((blank) => `HOLD ${blank}`)
       .join(", ");
@@ -205,10 +207,10 @@ const piecesTable = (
       { title: "Release" },
     ],
     yields.map(({ blank, count }) => {
-      const line = lineOf.get(blank)!;
+      const line = entryOf(lineOf, blank);
       const { length, width } = line.blank;
       return [
-        keys.get(blank)!,
+        entryOf(keys, blank),
         blank,
         showNumber(count * repeats, 7),
         `${showPlain(asCut(length), system)} x ${showReading(asCut(width), system)}`,

@@ -2,6 +2,7 @@
 
 import { lineName } from "../bill/line-name.ts";
 import type { QuotedLine } from "../bill/plan.ts";
+import { firstOf } from "../units/certain.ts";
 import { showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { BLANK, BOX, heading, table } from "./page.ts";
@@ -13,7 +14,7 @@ export function testStrips(lines: readonly QuotedLine[], system: UnitSystem): st
     if (!tools || strips.length === 0) continue;
     const { die, punch } = tools;
     const made = strips.flatMap(({ part }) => part.bends);
-    const square = made.find(({ angle }) => Math.abs(angle) === 90) ?? made[0]!;
+    const square = made.find(({ angle }) => Math.abs(angle) === 90) ?? firstOf(made);
     const key = [line.material.name, line.thickness, die.name, punch?.name ?? "", Math.abs(square.angle)].join("\n");
     const known = seen.get(key);
     if (known) known.parts.push(lineName(quoted));

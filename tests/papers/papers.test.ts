@@ -17,6 +17,7 @@ import { dayAndTime } from "../../src/papers/day.ts";
 import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
 import { jobFigures } from "../../src/papers/job-figures.ts";
 import { lineReport } from "../../src/papers/line-report.ts";
+import { document } from "../../src/papers/page.ts";
 import { type Print, printOf } from "../../src/papers/papers.ts";
 import type { CellMatrix } from "../../src/units/cell.ts";
 import { showReading } from "../../src/units/show.ts";
@@ -214,6 +215,9 @@ describe("what an operator asked", () => {
       expect(paper(file)).toContain("ANGLE rev B");
     expect(setUp("THICK")).toContain("<h1>THICK rev C</h1>");
     expect(setUp("PLATE")).toContain("<h1>PLATE</h1>");
+    // At the foot of its sheet too, on a screen and on paper.
+    expect(setUp("ANGLE")).toMatch(/"foot-line">[^<]* · ANGLE rev B · [^<]*, plan /);
+    expect(document("all", made.papers)).toMatch(/@page foot-\d+ \{ @bottom-left \{ content: "[^"]* · ANGLE rev B · /);
   });
 
   it("a hold: its word large, why, and who lets it go; nothing of it on a line that may run", () => {
@@ -260,12 +264,15 @@ describe("what an operator asked", () => {
         .plan.dates;
     const beginning = (start: string): CellMatrix => JOB.map((row) => (row[0] === "Start" ? ["Start", start] : row));
     const { dates } = plan;
-    const latest = dates.latestStart()!;
+    const latest = dates.latestStart();
+    if (latest === undefined || latest === "past") throw new Error(`a time was expected; got ${latest}`);
     expect(latest).toBeGreaterThan(plan.shop.job.start!);
     const then = begunAt(latest);
     expect([...then.lines.values()].filter(({ asItIs, due }) => asItIs > due)).toEqual([]);
     const later = begunAt(finish(latest, seconds(2 * 3600), calendarOf(plan.shop.calendar)));
     expect([...later.lines.values()].some(({ lateBy }) => lateBy > 0)).toBe(true);
+
+    expect(later.latestStart()).toBe("past");
 
     const last = dayAndTime(dates.finish!);
     expect(last).toBe(dayAndTime(instant(Math.max(...[...dates.lines.values()].map(({ asItIs }) => asItIs)))));

@@ -45,9 +45,10 @@ export interface DatesPlan {
   readonly finish: Instant | undefined;
   /**
    * To which the whole plan can be put off with every line still in time: by the least working hours that a line has to
-   * spare, or less where shifts or vendor days do not allow that. undefined where a line is late already.
+   * spare, or less where shifts or vendor days do not allow that. "past" where a line is late already, undefined where no
+   * line has dates.
    */
-  latestStart(): Instant | undefined;
+  latestStart(): Instant | "past" | undefined;
 }
 
 interface TimedLine {
@@ -114,7 +115,8 @@ export function planDates(
     saved,
     finish: dates.length === 0 ? undefined : instant(Math.max(...dates.map(({ asItIs }) => asItIs))),
     latestStart: () => {
-      if (late.length > 0 || dates.length === 0) return undefined;
+      if (dates.length === 0) return undefined;
+      if (late.length > 0) return "past";
       const spare = Math.min(...dates.map((line) => workBetween(line.asItIs, line.due, general)));
       if (holds(spare)) return putOff(spare);
       let [kept, broken] = [0, spare];

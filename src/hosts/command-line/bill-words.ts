@@ -6,6 +6,7 @@ import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan, LineAnswer } from "../../bill/plan.ts";
 import { problemsOf } from "../../bill/problems.ts";
 import { notesSay, problemsSay } from "../../bill/says.ts";
+import { firstOf } from "../../units/certain.ts";
 import { totalsWords } from "./totals-words.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";
 
@@ -35,7 +36,7 @@ function problems(plan: BillPlan): string[] {
 
 /** The same cause and the same fix: only the figures may differ. */
 function causeOf(line: LineAnswer, plan: BillPlan): string {
-  const finding = problemsOf(line.findings)[0]!;
+  const finding = firstOf(problemsOf(line.findings));
   const own = finding.about === "input" ? lineName(line) + line.row : "";
   return [causeKey(finding), fixOf(line, plan), own].join(" | ");
 }

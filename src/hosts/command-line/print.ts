@@ -10,6 +10,7 @@ import { serialNow } from "../../sheet/formula/serial-now.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
+import { firstOf } from "../../units/certain.ts";
 import { callerPath } from "./caller.ts";
 import type { Command, CommandContext } from "./command.ts";
 import { CANCELLED, REFUSED } from "./guard.ts";
@@ -52,10 +53,10 @@ export async function writePapers(
 ): Promise<number> {
   const folder = callerPath(out);
   readyFolder(folder, out);
-  const { papers, outlines, foot } = made;
+  const { papers, outlines } = made;
   const files = [...papers, ...outlines].map(({ file }) => file);
   markFolder(folder, [...files, PDF]);
-  for (const paper of papers) writeInto(folder, paper.file, document(paper.title, [paper], foot));
+  for (const paper of papers) writeInto(folder, paper.file, document(paper.title, [paper]));
   for (const { file, svg } of outlines) writeInto(folder, file, svg);
   const pdf = wanted.pdf ? await pack(made, folder, context) : false;
   if (pdf === "cancelled") {
@@ -92,11 +93,7 @@ function papersOf(given: string, context: CommandContext): Print | undefined {
 }
 
 /** All papers as one PDF, where a browser is here to print it: how many pages it has; a note where there is none. */
-async function pack(
-  { papers, foot }: Print,
-  folder: string,
-  context: CommandContext,
-): Promise<number | false | "cancelled"> {
+async function pack({ papers }: Print, folder: string, context: CommandContext): Promise<number | false | "cancelled"> {
   const browser = await findBrowser();
   if (browser === undefined) {
     context.note(`no browser found for ${PDF}; set CHROMIUM to one, or print index.html by hand\n`);
@@ -109,7 +106,7 @@ async function pack(
   try {
     const page = join(work, "pack.html");
     mkdirSync(join(work, "profile"));
-    writeFileSync(page, document(papers[0]!.title, papers, foot));
+    writeFileSync(page, document(firstOf(papers).title, papers));
     const bytes = await printToPdf(browser, pathToFileURL(page).href, join(work, "profile"), cancelling.signal);
     writeInto(folder, PDF, bytes);
     return Buffer.from(bytes).toString("latin1").match(PAGE_OBJECT)?.length ?? 0;

@@ -1,6 +1,7 @@
 import { Worker } from "node:worker_threads";
 import { refusedFile } from "../../sheet/report/refused-file.ts";
 import type { FileResult } from "../../sheet/report/report.ts";
+import { itemAt } from "../../units/certain.ts";
 import { type Limits, memoryOf, watchThread } from "./limits.ts";
 import type { Job } from "./plan-jobs.ts";
 
@@ -29,7 +30,7 @@ export async function runJobs(
     let worker: Worker | undefined;
     while (next < jobs.length) {
       const index = next++;
-      const job = jobs[index]!;
+      const job = itemAt(jobs, index);
       worker ??= startWorker(limits);
       const outcome = await runOne(worker, job, options, limits);
       if (outcome.lost) worker = undefined;

@@ -1,4 +1,5 @@
 /** The week in words, at most 100 columns wide. */
+
 import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
 import { type MovedJob, movedSays } from "../../bill/week/move-bar.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
@@ -6,6 +7,7 @@ import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import type { SaidWeek } from "../../job/week-json.ts";
 import { dayAndTime } from "../../papers/day.ts";
+import { lastOf } from "../../units/certain.ts";
 import { showNumber } from "../../units/show.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";
 
@@ -73,7 +75,7 @@ function loads({ days }: SaidWeek["week"]): string[] {
 }
 
 function takenWords({ name, earliest, wanted, earlier, kept }: NonNullable<SaidWeek["taken"]>, week: SaidWeek["week"]) {
-  const missing = weekWithoutSays(week, week.jobs.at(-1)!.name);
+  const missing = weekWithoutSays(week, lastOf(week.jobs).name);
   const done =
     earliest === undefined
       ? "nothing of it can be planned"

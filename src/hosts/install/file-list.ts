@@ -1,4 +1,5 @@
 /** files.json: what a build consists of, so that the install page can ask for every file and name the one that is missing. */
+import { lastOf } from "../../units/certain.ts";
 import type { ProjectFile } from "../excel/manifest/model.ts";
 
 export interface FileList {
@@ -20,7 +21,7 @@ const TYPES: Readonly<Record<string, RegExp>> = {
 
 /** What is wrong with the type a file is served as, or undefined. */
 export function wrongType(path: string, served: string | null): string | undefined {
-  const wanted = TYPES[path.split(".").at(-1)!];
+  const wanted = TYPES[lastOf(path.split("."))];
   return !wanted || wanted.test(served ?? "") ? undefined : `is served as ${served || "no type"}`;
 }
 

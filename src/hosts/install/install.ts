@@ -1,4 +1,5 @@
 /** Entry of the install page: checks what this server serves, then offers the manifest and the package for its address. */
+import { entryOf } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { releaseFiles, zip } from "./archive.ts";
 import { servedFiles } from "./served-files.ts";
@@ -33,7 +34,7 @@ async function check(): Promise<void> {
       ...elsewhere,
     );
   offers.replaceChildren(
-    download("bracket-bill.xml", stamped.get("manifest/bracket-bill.xml")!, "Download the manifest"),
+    download("bracket-bill.xml", entryOf(stamped, "manifest/bracket-bill.xml"), "Download the manifest"),
     download(`bracket-bill-${list.project.version}.zip`, zip(releaseFiles(stamped)), "Download the package"),
   );
 }

@@ -1,7 +1,9 @@
 /** The first view: how many lines stop, want a look or are clear, as filters; and the lines with the worst of each. */
+
 import { SHAPE_BOX } from "../../papers/drawing/shape.ts";
 import type { JobFigures } from "../../papers/job-figures.ts";
 import type { ListedLine } from "../../papers/line-list.ts";
+import { entryOf } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { Counters } from "../pane/line/counters.ts";
 import { MARKS } from "../pane/line/line-view.ts";
@@ -143,7 +145,7 @@ export class BoardView {
   #draw(): void {
     const byRow = new Map(this.#lines.map((line) => [line.row, line]));
     for (const row of this.#options.keys()) if (!byRow.has(row)) this.#options.delete(row);
-    const options = this.#shown.map((row) => this.#option(byRow.get(row)!));
+    const options = this.#shown.map((row) => this.#option(entryOf(byRow, row)));
     const { children } = this.#list;
     if (options.length !== children.length || options.some((one, i) => one !== children[i]))
       this.#list.replaceChildren(...options);
@@ -174,7 +176,7 @@ export class BoardView {
       element("span", { class: "part" }, element("b", {}, line.part), small(line.description)),
       element("span", { class: "quantity" }, line.quantity),
       element("span", { class: "shape", "aria-hidden": "true" }, ...(line.shape === "" ? [] : [shape(line.shape)])),
-      element("span", { class: "metal" }, line.sheet.replace(/ (\S+)$/, "\u00a0$1"), small(line.tools)),
+      element("span", { class: "metal" }, line.sheet.replace(/ (?=in\b|mm\b|\()/g, "\u00a0"), small(line.tools)),
       element("span", { class: "reason" }, line.reason === "" ? "—" : line.reason),
     );
     return option;

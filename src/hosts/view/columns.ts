@@ -1,5 +1,7 @@
 /** How wide the columns of a grid are, and at which side their values stand: numbers right and words left, a column alike. */
+
 import { columnLetters } from "../../sheet/formula/address.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import type { SheetView, ShownCell } from "./protocol.ts";
 
@@ -44,7 +46,7 @@ export class Columns {
   /** px from the left edge of the second column, which is where a column comes out, and from that of the table. */
   edges(column: number): readonly [left: number, right: number] {
     const right = this.widths.slice(0, column + 1).reduce((sum, width) => sum + width, 0);
-    return [right - this.widths[column]! - this.widths[0]!, right];
+    return [right - itemAt(this.widths, column) - firstOf(this.widths), right];
   }
 
   isRight({ row, column }: { readonly row: number; readonly column: number }, { kind }: ShownCell): boolean {

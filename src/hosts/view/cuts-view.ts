@@ -1,5 +1,7 @@
 /** The sheets as they will be cut, one after another; the cut under the pointer or the focus is named and marked. */
+
 import type { CutSheet } from "../../papers/cut-sheets.ts";
+import { itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { asSvg } from "../pane/line/line-view.ts";
 
@@ -39,13 +41,13 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
   };
   const mark = (number: string | undefined) => {
     for (const one of made.querySelectorAll(".marked")) one.classList.remove("marked");
-    const cut = sheets[at]!.cuts.find((each) => String(each.number) === number);
+    const cut = itemAt(sheets, at).cuts.find((each) => String(each.number) === number);
     named.textContent = cut ? `Cut ${cut.number}: ${cut.says}` : HINT;
     if (!cut) return;
     for (const one of made.querySelectorAll(`[data-cut="${cut.number}"]`)) one.classList.add("marked");
   };
   const draw = () => {
-    const sheet = sheets[at]!;
+    const sheet = itemAt(sheets, at);
     [...strip.children].forEach((small, i) => {
       small.setAttribute("aria-current", String(i === at));
       small.setAttribute("tabindex", i === at ? "0" : "-1");

@@ -2,6 +2,7 @@
  * One sheet as a grid to look at and to type in. Only the rows in sight are drawn; headings of tables and the first
  * column stay. It is one stop of the Tab key, and Escape lets it go.
  */
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { CellEditor } from "./cell-editor.ts";
 import { listenToClipboard } from "./clipboard.ts";
@@ -128,8 +129,8 @@ export class SheetGrid {
     const leave = (height: number) => {
       if (height <= 0) return;
       this.#gaps[gaps] ??= element("tr", { class: "gap", "aria-hidden": "true" });
-      this.#gaps[gaps]!.style.height = `${height}px`;
-      rows.push(this.#gaps[gaps++]!);
+      itemAt(this.#gaps, gaps).style.height = `${height}px`;
+      rows.push(itemAt(this.#gaps, gaps++));
     };
     let end = 0;
     for (const row of [...new Set([...wanted, ...this.#drawn.keys()])].sort((a, b) => a - b)) {
@@ -155,7 +156,7 @@ export class SheetGrid {
     drawn.append(element("th", { scope: "row" }, String(row + 1)));
     if (this.#heights.isNote(row)) {
       const note = element("td", { class: "note", colspan: String(this.view.columns), id: idOf({ row, column: 0 }) });
-      note.append(element("div", {}, this.#cells[row]![0]!.text));
+      note.append(element("div", {}, firstOf(itemAt(this.#cells, row))?.text ?? ""));
       note.style.height = `${this.#heights.of(row)}px`;
       drawn.append(note);
       this.#dress(note, { row, column: 0 });

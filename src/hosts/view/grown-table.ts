@@ -2,10 +2,12 @@
  * A table grows by the row below it when somebody types there, as sheets do: what reads the table reads the new row too.
  * Not where the next row is taken, the table has a row of totals, or its columns are calculated: those are Excel's to fill.
  */
+
 import type { Table } from "../../sheet/evaluate/table.ts";
 import { columnLetters } from "../../sheet/formula/address.ts";
 import { readTable } from "../../sheet/workbook/read-table.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { Place } from "./protocol.ts";
 
 export interface GrownTable {
@@ -46,7 +48,7 @@ export function withArea(
   change: (xml: string) => string = (xml) => xml,
 ): GrownTable | undefined {
   const relation = file
-    .relationships(sheets[table.sheet]!.part)
+    .relationships(itemAt(sheets, table.sheet).part)
     .find(
       ({ type, target }) => type === "table" && readTable(file.text(target) ?? "", table.sheet)?.name === table.name,
     );

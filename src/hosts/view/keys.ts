@@ -1,4 +1,5 @@
 /** Keys that act everywhere, and the words at the foot that say which there are. */
+import { itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 
 export interface KeyActions {
@@ -68,7 +69,7 @@ function nextRegion(by: 1 | -1): void {
   const regions = REGIONS.map((region) => document.querySelector<HTMLElement>(region)!);
   const here = regions.findIndex((region) => region.contains(document.activeElement));
   for (let i = 1; i <= regions.length; i++) {
-    const region = regions[(here + by * i + 2 * regions.length) % regions.length]!;
+    const region = itemAt(regions, (here + by * i + 2 * regions.length) % regions.length);
     // The list or the table itself before what stands above it.
     const target = [
       ...region.querySelectorAll<HTMLElement>(MAIN),

@@ -1,7 +1,8 @@
 /** The page for people without Excel: the lines of a bill to work through, and behind them the workbook's tables. */
+import { firstOf } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { guide } from "../pane/guide/guide.ts";
-import { lacksSays, lineView } from "../pane/line/line-view.ts";
+import { agreement, lacksSays, lineView } from "../pane/line/line-view.ts";
 import { BoardView } from "./board-view.ts";
 import { cutsView } from "./cuts-view.ts";
 import { takeDropped } from "./dropped.ts";
@@ -136,15 +137,14 @@ function addLine(): void {
   say("Type the new line here, right below the table: it belongs to it then.");
 }
 
-/** What only the customer can agree to is asked first. */
 async function applyFix(row: number, isAgreed = false): Promise<void> {
   const { fix } = await engine.ask({ ask: "line", row });
   if (!fix) return say("No change that was tried betters this line.");
   if (fix.lacks.length > 0) return say(lacksSays(fix));
-  if (fix.isAsked && !isAgreed) {
-    const agreed = offer("The customer agrees: change it", () => applyFix(row, true));
-    say(`${fix.says}? `, agreed);
-    return agreed.focus();
+  const asked = isAgreed ? undefined : agreement(fix, () => void attempt(() => applyFix(row, true)));
+  if (asked) {
+    say(...asked);
+    return asked[1].focus();
   }
   const { says = "" } = await made(() => engine.fix(row));
   say(
@@ -191,7 +191,7 @@ const step = (which: "undo" | "redo"): Promise<void> =>
   inTurn(async () => {
     say("");
     await history.step(which, async (edits: readonly Edit[]) => {
-      const { sheet, row, column } = edits[0]!;
+      const { sheet, row, column } = firstOf(edits);
       const wasTable = places.isTable;
       await send(() => engine.edit(...edits));
       if (wasTable !== places.isTable) return; // the person has moved on

@@ -1,4 +1,5 @@
 /** Where one is: the lines, or one of the tables behind the words at the foot; on a phone also which of three screens. */
+import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import type { SheetName } from "./protocol.ts";
 
@@ -10,6 +11,13 @@ export interface PlaceViews {
   guide(): Promise<HTMLElement>;
 }
 export type Screen = "list" | "line" | "drawing";
+
+interface Opened {
+  readonly screen: Screen;
+  /** How many screens lie below it. */
+  readonly depth: number;
+}
+const depth = (): number => (history.state as Opened | null)?.depth ?? 0;
 
 interface Tab {
   readonly words: string;
@@ -36,7 +44,7 @@ export class Places {
   constructor(private readonly views: PlaceViews) {
     document.getElementById("back")!.addEventListener("click", () => history.back());
     addEventListener("popstate", (event) => {
-      document.body.dataset["screen"] = (event.state as { screen?: Screen } | null)?.screen ?? "list";
+      document.body.dataset["screen"] = (event.state as Opened | null)?.screen ?? "list";
     });
   }
 
@@ -59,7 +67,7 @@ export class Places {
     this.#groups = new Map(GROUPS.map((group) => [group, tabs(group)]));
     this.#nav.replaceChildren(
       ...[LINES, ...GROUPS]
-        .filter((group) => group === LINES || this.#groups.get(group)!.length > 0)
+        .filter((group) => group === LINES || entryOf(this.#groups, group).length > 0)
         .map((group) => {
           const button = element("button", { type: "button" }, group);
           button.addEventListener("click", () => this.#enter(group));
@@ -82,23 +90,29 @@ export class Places {
   screen(screen: Screen): void {
     if (document.body.dataset["screen"] === screen) return;
     document.body.dataset["screen"] = screen;
-    history.pushState({ screen }, "");
+    history.pushState({ screen, depth: depth() + 1 }, "");
+  }
+
+  /** The list or a table: the way back leads through no line that was opened before. */
+  #top(): void {
+    document.body.dataset["screen"] = "list";
+    if (depth() > 0) history.go(-depth());
   }
 
   #enter(group: string): void {
     if (group === LINES) {
       this.#mark(LINES, undefined);
       this.#work.replaceChildren(this.views.lines());
-      document.body.dataset["screen"] = "list";
+      this.#top();
       return;
     }
-    this.#show(this.#groups.get(group)![0]!.what);
+    this.#show(firstOf(entryOf(this.#groups, group)).what);
   }
 
   #show(what: Tab["what"]): void {
     const [group, tabs] = [...this.#groups].find(([, some]) => some.some((tab) => tab.what === what))!;
     this.#mark(group, what);
-    document.body.dataset["screen"] = "list";
+    this.#top();
     const made = typeof what === "number" ? this.views.table(what) : this.views[what]();
     const list = element("div", { role: "tablist", class: "tabs", "aria-label": `${group}: tables` });
     list.append(...tabs.map((tab) => this.#tab(tab, what)));
@@ -119,10 +133,10 @@ export class Places {
     tab.addEventListener("click", () => this.#show(what));
     tab.addEventListener("keydown", (event) => {
       const step = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
-      const tabs = this.#groups.get(this.#group)!;
+      const tabs = entryOf(this.#groups, this.#group);
       if (step === undefined) return;
       const at = tabs.findIndex((one) => one.what === what);
-      this.#show(tabs[(at + step + tabs.length) % tabs.length]!.what);
+      this.#show(itemAt(tabs, (at + step + tabs.length) % tabs.length).what);
       this.#work.querySelector<HTMLElement>('[aria-selected="true"]')?.focus();
     });
     return tab;

@@ -2,8 +2,10 @@
  * A row put into a table or taken out of it, as edits of cells: what stands below moves by one row. So it is taken back
  * like every other edit, and formulas that read the table need no change.
  */
+
 import { cellName } from "../../sheet/formula/address.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
+import { itemAt } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { Edit, Place } from "./protocol.ts";
 
@@ -23,7 +25,7 @@ export function rowEdits(
   );
   if (!table) throw wrong("row", "one of a table", cellName(row, column), "choose a cell below the table's header");
   const columns = Array.from({ length: table.right - table.left + 1 }, (_, i) => table.left + i);
-  const calculated = columns.find((at) => sheets[sheet]!.owners[at]?.[row]);
+  const calculated = columns.find((at) => itemAt(sheets, sheet).owners[at]?.[row]);
   if (calculated !== undefined)
     throw wrong("row", "one that is typed, not calculated", cellName(row, calculated), "change it in Excel");
   const last = lastFilled(table.bottom, (at) => columns.some((c) => typed({ sheet, row: at, column: c }) !== ""));

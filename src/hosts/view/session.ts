@@ -16,6 +16,7 @@ import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { Sheet } from "../../sheet/workbook/sheet.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import type { CellValue } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { boardOf, headerOf, withUnits } from "./board.ts";
 import { shownCell } from "./cell-text.ts";
@@ -93,8 +94,8 @@ export class Session {
   }
 
   view(index: number): SheetView {
-    const sheet = this.#workbook.sheets[index]!;
-    const view = sheetView(this.#workbook, sheet, this.#looks[index]!);
+    const sheet = itemAt(this.#workbook.sheets, index);
+    const view = sheetView(this.#workbook, sheet, itemAt(this.#looks, index));
     const job = this.#jobNow();
     return job && job.table.sheet.name === sheet.name ? withUnits(view, job, this.trade.columnUnit) : view;
   }
@@ -122,7 +123,7 @@ export class Session {
     );
     const names = kept
       .slice(0, 3)
-      .map((cell) => `${this.#workbook.sheets[cell.sheet]!.name}!${cellName(cell.row, cell.column)}`);
+      .map((cell) => `${itemAt(this.#workbook.sheets, cell.sheet).name}!${cellName(cell.row, cell.column)}`);
     return [
       ...(kept.length > 0
         ? [
@@ -239,14 +240,14 @@ export class Session {
   }
 
   #differences(sheet: Sheet, index: number): ChangedView[] {
-    const before = this.#shown[index]!;
+    const before = itemAt(this.#shown, index);
     const found: ChangedView[] = [];
     const columns = Math.max(before.length, sheet.values.length);
     for (let column = 0; column < columns; column++) {
       const [was, is] = [before[column] ?? [], sheet.values[column] ?? []];
       for (let row = 0; row < Math.max(was.length, is.length); row++) {
         if (Object.is(was[row], is[row])) continue;
-        const cell = shownCell(is[row], this.#looks[index]!.at(row, column).format);
+        const cell = shownCell(is[row], itemAt(this.#looks, index).at(row, column).format);
         found.push({ sheet: index, row, column, cell });
       }
       before[column] = [...is];
@@ -266,7 +267,7 @@ export class Session {
       message: shown?.message,
     };
     const job = this.#jobNow();
-    return { detail, line: job && this.trade.billRowAt(job, this.#bookNow()[sheet]!, row)?.row };
+    return { detail, line: job && this.trade.billRowAt(job, itemAt(this.#bookNow(), sheet), row)?.row };
   }
 
   /** The file's own bytes where nothing was typed. Else no answer that was put off leaves with it. */

@@ -1,5 +1,7 @@
 /** The workbook's own tables: tabs of one group at a time, what stands behind the selected cell, and the grid. */
+
 import { cellName } from "../../sheet/formula/address.ts";
+import { itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { type GridEvents, SheetGrid } from "./grid.ts";
 import type { Board, CellDetail, ChangedView, Place, SheetName, SheetView } from "./protocol.ts";
@@ -67,7 +69,7 @@ export class TablesView {
 
   async show(sheet: number, spot?: Spot): Promise<void> {
     this.#open = sheet;
-    const { group, name } = this.#names[sheet]!;
+    const { group, name } = itemAt(this.#names, sheet);
     this.#beside = this.#names.flatMap((one, i) => (one.group === group ? [i] : []));
     let grid = this.#grids[sheet];
     if (!grid) {
@@ -117,7 +119,7 @@ export class TablesView {
       typed: (cells: readonly TypedSpot[]) => this.events.typed(cells.map((cell) => ({ sheet, ...cell }))),
       turn: async (step) => {
         const at = this.#beside.indexOf(this.#open);
-        const next = this.#beside[(at + step + this.#beside.length) % this.#beside.length]!;
+        const next = itemAt(this.#beside, (at + step + this.#beside.length) % this.#beside.length);
         this.turnTo(next);
         await this.show(next);
         this.focus(); // the next key goes on from there

@@ -1,5 +1,7 @@
 /** What a person types into a cell becomes a value; fractions, gauges and lists stay text, which the functions read. */
+
 import type { CellValue } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 
 const NUMBER = /^[-+]?(?:\d+\.?\d*|\.\d+)(?:e[-+]?\d+)?$/i;
@@ -15,7 +17,7 @@ export function typedValue(typed: string, isText: boolean): CellValue {
   if (text.startsWith("'")) return text.slice(1);
   if (/^(?:true|false)$/i.test(text)) return text.toLowerCase() === "true";
   const percent = /^(.*\S)\s*%$/.exec(text);
-  if (percent && NUMBER.test(percent[1]!)) return finite(Number(percent[1]) / 100, text);
+  if (percent && NUMBER.test(itemAt(percent, 1))) return finite(Number(percent[1]) / 100, text);
   return NUMBER.test(text) ? finite(Number(text), text) : text;
 }
 

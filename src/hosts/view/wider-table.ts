@@ -2,10 +2,12 @@
  * A table grows by the column right of it when somebody types a heading there, and loses its last column when the heading
  * of an empty one is taken away, as an edit that is taken back does. Not where cells are in the way.
  */
+
 import type { FixOffer } from "../../job/fix-cells.ts";
 import { escapeXml } from "../../job/xlsx/xml.ts";
 import type { Table } from "../../sheet/evaluate/table.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { TypedCell } from "./edited-bytes.ts";
 import { type GrownTable, withArea } from "./grown-table.ts";
 import type { Place } from "./protocol.ts";
@@ -33,7 +35,7 @@ export function widerTable(
       (_, before) => `${before}${table.columns.length + step}`,
     );
     const end = count.search(/<\/(?:\w+:)?tableColumns>/);
-    const prefix = /^<\/((?:\w+:)?)/.exec(count.slice(end))![1]!;
+    const prefix = itemAt(/^<\/((?:\w+:)?)/.exec(count.slice(end))!, 1);
     if (step < 0) return count.slice(0, count.lastIndexOf(`<${prefix}tableColumn `, end)) + count.slice(end);
     const ids = [...count.matchAll(/tableColumn [^>]*?\bid="(\d+)"/g)].map(([, id]) => Number(id));
     const added = `<${prefix}tableColumn id="${Math.max(...ids) + 1}" name="${escapeXml(String(value))}"/>`;
@@ -49,7 +51,7 @@ function isFree(
   from: number,
   typed: readonly TypedCell[] = [],
 ): boolean {
-  const { values, owners } = sheets[sheet]!;
+  const { values, owners } = itemAt(sheets, sheet);
   const isBlank = (row: number) => {
     const now = typed.find((cell) => cell.sheet === sheet && cell.row === row && cell.column === column);
     return (now ? now.value : (values[column]?.[row] ?? null)) === null && !owners[column]?.[row];

@@ -2,6 +2,7 @@ import { shopFunctions } from "../../cells/catalogue.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
+import { lastOf } from "../../units/certain.ts";
 import type { WorkbookModel } from "../xlsx/model.ts";
 import { type WorkbookAnswers, writeWorkbookModel } from "../xlsx/write.ts";
 
@@ -34,7 +35,7 @@ function answersOf(bytes: Uint8Array): WorkbookAnswers {
     const rows: CellMatrix = [];
     for (let r = top; r <= bottom; r++) {
       rows.push([]);
-      for (let c = left; c <= right; c++) rows.at(-1)!.push(sheet.values[c]?.[r] ?? null);
+      for (let c = left; c <= right; c++) lastOf(rows).push(sheet.values[c]?.[r] ?? null);
     }
     return rows;
   };

@@ -1,5 +1,7 @@
 /** A spill about a bill as a block of a sheet: its columns get look and width from what they hold. */
+
 import { headers, SPILLS, type SpillKind, type SpillName } from "../../cells/record/spill-columns.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { SheetCell } from "../xlsx/model.ts";
 import { isRightAligned, type StyleName } from "../xlsx/styles.ts";
 
@@ -40,7 +42,7 @@ export const spillBlock = (row: number, column: number, name: SpillName, formula
 export function spillWidths(name: SpillName, own: Widths = {}): number[] {
   const unknown = Object.keys(own).filter((header) => !headers(name).includes(header));
   if (unknown.length > 0) throw new Error(`width must be for a column of ${name}; got ${unknown.join(", ")}`);
-  return headers(name).map((header, i) => own[header] ?? LOOKS[kinds(name)[i]!][1]);
+  return headers(name).map((header, i) => own[header] ?? LOOKS[itemAt(kinds(name), i)][1]);
 }
 
 /** Where a column of a spill stands that begins in `first`. */

@@ -2,8 +2,10 @@
  * The quote alone, as a workbook of its own: nothing of the shop's rates, costs, machines or times is in the file, not
  * even where nobody looks. It is written anew from the values of the quote, never cut out of the job's workbook.
  */
+
 import { customerSays } from "../../bill/customer-says.ts";
 import { type CellValue, isBlank, isCellError } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { type Book, cellAt } from "../book.ts";
 import { value } from "../building/cells.ts";
@@ -58,6 +60,6 @@ function styleAt(styles: ReadonlyMap<string, SheetCell>, row: number, column: nu
   if (own) return own.spills?.[0] ?? own.style ?? "plain";
   for (const cell of styles.values())
     if (cell.spills && cell.row <= row && column >= cell.column && column < cell.column + cell.spills.length)
-      return cell.spills[column - cell.column]!;
+      return itemAt(cell.spills, column - cell.column);
   return "plain";
 }

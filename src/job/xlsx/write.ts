@@ -1,6 +1,8 @@
 /** Writes a workbook model as the bytes of an .xlsx file. The same model gives the same bytes, on every day. */
+
 import { strToU8, zipSync } from "fflate";
 import type { CellMatrix } from "../../units/cell.ts";
+import { itemAt } from "../../units/certain.ts";
 import { metadataXml } from "./metadata-xml.ts";
 import type { SheetCell, SheetModel, WorkbookModel } from "./model.ts";
 import { placeCells } from "./place.ts";
@@ -86,7 +88,7 @@ const workbookXml = ({ sheets }: WorkbookModel): string =>
 function definedNames(sheets: readonly SheetModel[]): string {
   const absolute = (area: string): string => area.replace(/[A-Z]+|\d+/g, "$$$&");
   const name = (kind: string, sheet: number, ...areas: readonly string[]): string =>
-    `<definedName name="_xlnm.${kind}" localSheetId="${sheet}">${escapeXml(areas.map((area) => `${quoted(sheets[sheet]!.name)}!${absolute(area)}`).join(","))}</definedName>`;
+    `<definedName name="_xlnm.${kind}" localSheetId="${sheet}">${escapeXml(areas.map((area) => `${quoted(itemAt(sheets, sheet).name)}!${absolute(area)}`).join(","))}</definedName>`;
   const found = [
     ...sheets.flatMap(({ print: { area } }, i) => (area ? [name("Print_Area", i, area)] : [])),
     ...sheets.flatMap(({ print: { titleRows, pagesWide = 1 } }, i) =>

@@ -1,5 +1,7 @@
 /** The finished part seen from its end: true thickness, true arcs, flanges and angles written beside them. */
+
 import { type BentPart, checkPart } from "../../bill/pictures.ts";
+import { itemAt } from "../../units/certain.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
@@ -51,7 +53,7 @@ function midLine({ flanges, bends, thickness }: BentPart): MidLine {
     const turn = (-bend.angle * Math.PI) / 180;
     const side = Math.sign(bend.angle);
     // The mold-line corner: on along the leg, and half a thickness to the outside of the bend.
-    const ahead = step(before, direction, straight + taken[i]!);
+    const ahead = step(before, direction, straight + itemAt(taken, i));
     corners.push({ mold: step(ahead, direction + (side * Math.PI) / 2, thickness / 2), direction });
     const center = step(position, direction - (side * Math.PI) / 2, mid);
     for (let k = 1; k <= ARC_POINTS; k++)
@@ -131,19 +133,19 @@ function markFault(
     if (bends === "all" || (bends === "sharpest" && angles[i] === Math.max(...angles))) ring(ink, put(mold));
   });
   if (flange !== undefined) {
-    const { from, to } = legEnds(part, corners, flange, part.flanges[flange]!);
+    const { from, to } = legEnds(part, corners, flange, itemAt(part.flanges, flange));
     ring(ink, put([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]));
   }
   if (holesFrom === undefined) return;
   corners.forEach(({ mold, direction }, i) => {
-    const turn = (part.bends[i]!.angle * Math.PI) / 180;
+    const turn = (itemAt(part.bends, i).angle * Math.PI) / 180;
     const sine = Math.abs(Math.sin(turn));
     if (sine < LEAST_SINE) return;
     // Where the inside face of one flange meets the outside of the other.
     const face = part.thickness / sine;
     for (const [way, length] of [
-      [direction + Math.PI, part.flanges[i]!],
-      [direction - turn, part.flanges[i + 1]!],
+      [direction + Math.PI, itemAt(part.flanges, i)],
+      [direction - turn, itemAt(part.flanges, i + 1)],
     ] as const)
       stretch(ink, put(step(mold, way, face)), put(step(mold, way, Math.min(face + holesFrom, length))));
   });
@@ -167,7 +169,7 @@ function legEnds(part: BentPart, corners: readonly Corner[], i: number, flange: 
 
 /** Number and angle inside the bend where there is room, else outside. */
 function label(ink: Ink, part: BentPart, { mold, direction }: Corner, i: number, scale: number): void {
-  const { angle, insideRadius } = part.bends[i]!;
+  const { angle, insideRadius } = itemAt(part.bends, i);
   const side = Math.sign(angle);
   const bisector = direction - (angle * Math.PI) / 360 - (side * Math.PI) / 2;
   const least = insideRadius * 0.6 + part.thickness * 1.5;

@@ -1,5 +1,7 @@
 /** The sheet of a pattern cut on paper: where every piece lies and every stroke runs. Y upwards from the datum edge. */
+
 import type { CutListRow, PieceOut, PlannedPattern } from "../../bill/pictures.ts";
+import { entryOf, itemAt } from "../../units/certain.ts";
 import type { Point } from "./svg.ts";
 
 export interface Region {
@@ -56,7 +58,7 @@ export function followCuts(pattern: PlannedPattern, rows: readonly CutListRow[])
   const { id, w, h } = pattern;
   const uncut: PieceOut = { id, kind: "blank", w, h, blank: pattern.yields[0]?.blank ?? "" };
   if (outs.length === 0) outs.push(uncut);
-  const laid = outs.flatMap((out) => (regions.has(out.id) ? [{ out, region: regions.get(out.id)! }] : []));
+  const laid = outs.flatMap((out) => (regions.has(out.id) ? [{ out, region: entryOf(regions, out.id) }] : []));
   return { pieces: sideBySide(laid), lines };
 }
 
@@ -69,7 +71,7 @@ function sideBySide(laid: readonly { readonly out: PieceOut; readonly region: Re
     for (const one of found) {
       const at = kept.findIndex((other) => isAlike(other.out, one.out) && joined(other, one) !== undefined);
       if (at < 0) kept.push(one);
-      else kept[at] = joined(kept[at]!, one)!;
+      else kept[at] = joined(itemAt(kept, at), one)!;
     }
     found = kept;
   }

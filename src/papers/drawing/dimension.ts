@@ -1,4 +1,5 @@
 /** A dimension beside a straight edge, drafted as usual: witness lines, arrows at both ends, the figure along its line. */
+import { firstOf, itemAt, lastOf } from "../../units/certain.ts";
 import { FIGURE, type Ink, THIN, widthOf } from "./ink.ts";
 import { at, type Point, path } from "./svg.ts";
 
@@ -66,27 +67,27 @@ export interface Chain {
 export function chainBelow(ink: Ink, edge: number, { stops, words }: Chain, size = FIGURE): number {
   const y = edge + FIRST;
   for (const stop of stops) ink.line([stop, edge + GAP], [stop, y + OVER], THIN);
-  ink.line([stops[0]!, y], [stops.at(-1)!, y], THIN);
+  ink.line([firstOf(stops), y], [lastOf(stops), y], THIN);
   const widths = words.map((lines) => Math.max(...lines.map((line) => widthOf(line, size))) + size * 0.6);
-  const middles = words.map((_, i) => (stops[i]! + stops[i + 1]!) / 2);
+  const middles = words.map((_, i) => (itemAt(stops, i) + itemAt(stops, i + 1)) / 2);
   const isUpright = widths.reduce((sum, width) => sum + width, 0) > MOST_FIGURES;
   const takes = isUpright ? widths.map(() => size * 1.4) : widths;
-  const places = between(stops[0]!, stops.at(-1)!, spread(middles, takes), takes);
+  const places = between(firstOf(stops), lastOf(stops), spread(middles, takes), takes);
   // One figure that has no room in its gap moves all of them down: they stay in one row.
-  const isTight = widths.some((width, i) => width > stops[i + 1]! - stops[i]!);
+  const isTight = widths.some((width, i) => width > itemAt(stops, i + 1) - itemAt(stops, i));
   words.forEach((lines, i) => {
-    const [from, to] = [stops[i]!, stops[i + 1]!];
+    const [from, to] = [itemAt(stops, i), itemAt(stops, i + 1)];
     const arrow = Math.min(ARROW, (to - from) / 2);
     ink.add(head([from, y], [1, 0], arrow) + head([to, y], [-1, 0], arrow), []);
     const top = y + (isTight ? LEADER : 0.6) + size * 0.5;
-    if (isTight) ink.line([middles[i]!, y + OVER + 0.4], [places[i]!, y + LEADER - 0.3], THIN);
+    if (isTight) ink.line([itemAt(middles, i), y + OVER + 0.4], [itemAt(places, i), y + LEADER - 0.3], THIN);
     if (isUpright) {
       const whole = lines.join(" · ");
-      ink.text([places[i]!, y + LEADER + widthOf(whole, size) / 2], whole, { size, turn: -90 });
+      ink.text([itemAt(places, i), y + LEADER + widthOf(whole, size) / 2], whole, { size, turn: -90 });
       return;
     }
     lines.forEach((line, k) => {
-      ink.text([places[i]!, top + k * size * 1.15], line, { size: k === 0 ? size : size * 0.85 });
+      ink.text([itemAt(places, i), top + k * size * 1.15], line, { size: k === 0 ? size : size * 0.85 });
     });
   });
   return ink.box.bottom - edge;
@@ -100,7 +101,7 @@ function between(start: number, end: number, middles: readonly number[], widths:
   if (total > end - start) return middles;
   let before = 0;
   return middles.map((middle, i) => {
-    const own = widths[i]!;
+    const own = itemAt(widths, i);
     const [least, most] = [start + before + own / 2, end - (total - before) + own / 2];
     before += own;
     return Math.min(Math.max(middle, least), most);
@@ -111,18 +112,20 @@ function between(start: number, end: number, middles: readonly number[], widths:
 export function spread(middles: readonly number[], widths: readonly number[]): number[] {
   // Least squares with least distances: neighbors that meet move as one block about the mean of what they want.
   const blocks: { start: number; end: number; offset: number; count: number }[] = [];
-  const before = middles.map((_, i) => widths.slice(0, i).reduce((sum, width) => sum + width, 0) + widths[i]! / 2);
+  const before = middles.map(
+    (_, i) => widths.slice(0, i).reduce((sum, width) => sum + width, 0) + itemAt(widths, i) / 2,
+  );
   middles.forEach((middle, i) => {
-    blocks.push({ start: i, end: i, offset: middle - before[i]!, count: 1 });
-    for (let last = blocks.at(-1)!, prior = blocks.at(-2); prior && prior.offset > last.offset; ) {
+    blocks.push({ start: i, end: i, offset: middle - itemAt(before, i), count: 1 });
+    for (let last = lastOf(blocks), prior = blocks.at(-2); prior && prior.offset > last.offset; ) {
       const count = prior.count + last.count;
       const offset = (prior.offset * prior.count + last.offset * last.count) / count;
       blocks.splice(-2, 2, { start: prior.start, end: last.end, offset, count });
-      [last, prior] = [blocks.at(-1)!, blocks.at(-2)];
+      [last, prior] = [lastOf(blocks), blocks.at(-2)];
     }
   });
   return blocks.flatMap(({ start, end, offset }) =>
-    Array.from({ length: end - start + 1 }, (_, k) => offset + before[start + k]!),
+    Array.from({ length: end - start + 1 }, (_, k) => offset + itemAt(before, start + k)),
   );
 }
 

@@ -1,4 +1,5 @@
 /** Numbers of the cuts through the whole sheet, with what is set, beside its edge: inside they would hide pieces and each other. */
+import { itemAt } from "../../units/certain.ts";
 import { showPlain } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { type Label, numberBox, numberWidth } from "./cut-labels.ts";
@@ -30,7 +31,7 @@ export function edgeLabels(
   }: { readonly w: number; readonly h: number; readonly letter: number; readonly system: UnitSystem },
 ): Edges {
   const found = lines.filter(isThrough).map(({ row, ends }) => {
-    const [[x, y], [x2]] = ends[Math.floor(ends.length / 2)]!;
+    const [[x, y], [x2]] = itemAt(ends, Math.floor(ends.length / 2));
     return { words: `${row.seq}: ${showPlain(row.measure, system)}`, isUpright: x === x2, at: x === x2 ? x : h - y };
   });
   const upright = found.filter(({ isUpright }) => isUpright).sort((a, b) => a.at - b.at);
@@ -39,14 +40,14 @@ export function edgeLabels(
   // As many rows as they need side by side, each label as near to its cut as the others of its row allow.
   const rows = Math.ceil(widths.reduce((sum, width) => sum + width, 0) / w);
   const tops = Array.from({ length: rows }, (_, row) => {
-    const own = upright.flatMap((cut, i) => (i % rows === row ? [{ ...cut, width: widths[i]! }] : []));
+    const own = upright.flatMap((cut, i) => (i % rows === row ? [{ ...cut, width: itemAt(widths, i) }] : []));
     const places = spread(
       own.map(({ at }) => at),
       own.map(({ width }) => width),
     );
     const y = -(row + 0.8) * ROW * letter;
     return own.map(({ words, at }, i) =>
-      led([at, 0], [places[i]!, y + letter / 2], numberBox(words, [places[i]!, y], letter), letter),
+      led([at, 0], [itemAt(places, i), y + letter / 2], numberBox(words, [itemAt(places, i), y], letter), letter),
     );
   }).flat();
   const heights = spread(
@@ -57,8 +58,8 @@ export function edgeLabels(
     const x = w + (COLUMN * letter) / 2 + letter / 2;
     return led(
       [w, at],
-      [x - numberWidth(words, letter) / 2, heights[i]!],
-      numberBox(words, [x, heights[i]!], letter),
+      [x - numberWidth(words, letter) / 2, itemAt(heights, i)],
+      numberBox(words, [x, itemAt(heights, i)], letter),
       letter,
     );
   });

@@ -1,5 +1,7 @@
 /** Sheet and tools at a hit, seen from the end of the bed, the back gauge to the right: at the gauge, and at the bottom. */
+
 import { type BentPart, type Hit, type Outline, type Press, poseAtHit } from "../../bill/pictures.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { Degrees, Millimeters } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -58,7 +60,7 @@ export function drawEndOfBend(pictured: PicturedHit, system: UnitSystem, frame =
   const { part: sheet, tools } = poseAtHit({ part, press, finished, hit, springback }, "loaded");
   const tip = Math.min(...tools.punch.map(([, y]) => y));
   const least = leastGap(sheet, [tools.punch, tools.ram], tip, part.thickness);
-  const { angle } = part.bends[hit.bend - 1]!;
+  const { angle } = itemAt(part.bends, hit.bend - 1);
   const { ink, scale } = fitted(frame, frame.largest ?? LARGEST, (scale) => {
     const { ink } = drawTools({ sheet, tools, scale, isGaugeShown: false });
     if (obstacle !== undefined) ring(ink, toPaper(obstacle.isAtDie || !least ? shorterEnd(sheet) : least.from, scale));
@@ -130,7 +132,7 @@ function leastGap(sheet: Outline, tools: readonly Outline[], tip: number, thickn
   for (const from of risen)
     for (const tool of tools)
       tool.forEach((a, i) => {
-        const to = nearestOn(a, tool[(i + 1) % tool.length]!, from);
+        const to = nearestOn(a, itemAt(tool, (i + 1) % tool.length), from);
         const gap = Math.hypot(to[0] - from[0], to[1] - from[1]);
         if (!least || gap < least.gap) least = { gap, from, to };
       });

@@ -1,5 +1,7 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
+
 import { asCut, type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
+import { itemAt, lastOf } from "../../units/certain.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -54,11 +56,11 @@ export function drawFlat(
       0.05,
     );
     for (const [i, y] of (cross ? bendLines(cross) : []).entries()) {
-      const { angle } = cross!.bends[i]!;
+      const { angle } = itemAt(cross!.bends, i);
       bendLine(ink, [-OVER, y * scale], [long + OVER, y * scale], angle);
     }
     for (const [i, x] of lines.entries()) {
-      const { angle } = part.bends[i]!;
+      const { angle } = itemAt(part.bends, i);
       bendLine(ink, [x * scale, -OVER], [x * scale, high + OVER], angle);
     }
     for (const point of faultEnds(fault, { lines: lines.map((x) => x * scale), long, high })) ring(ink, point);
@@ -137,7 +139,7 @@ const NEXT_ROW = 1;
 /** What a person marks out with a rule, from one bend line to the next. */
 const gapsOf = (stops: readonly number[], scale: number, system: UnitSystem): Chain => ({
   stops: stops.map((stop) => stop * scale),
-  words: stops.slice(1).map((stop, i) => showMark(stop - stops[i]!, system).split(" · ")),
+  words: stops.slice(1).map((stop, i) => showMark(stop - itemAt(stops, i), system).split(" · ")),
 });
 
 /** Of the second direction, from the upper edge down. */
@@ -145,12 +147,12 @@ function crossGaps(ink: Ink, cross: BentPart, scale: number, system: UnitSystem)
   const stops = [0, ...bendLines(cross), flatLength(cross)];
   const x = ink.box.right + 3;
   for (const stop of stops) ink.line([x - 1, stop * scale], [x + 1, stop * scale], THIN);
-  ink.line([x, 0], [x, stops.at(-1)! * scale], THIN);
-  const middles = stops.slice(1).map((stop, i) => ((stop + stops[i]!) / 2) * scale);
+  ink.line([x, 0], [x, lastOf(stops) * scale], THIN);
+  const middles = stops.slice(1).map((stop, i) => ((stop + itemAt(stops, i)) / 2) * scale);
   column(
     ink,
     [x, middles],
-    stops.slice(1).map((stop, i) => showMark(stop - stops[i]!, system)),
+    stops.slice(1).map((stop, i) => showMark(stop - itemAt(stops, i), system)),
   );
 }
 
@@ -163,8 +165,8 @@ function column(ink: Ink, [from, at]: readonly [number, readonly number[]], word
   const up = Math.min(0, spaced[0] ?? 0);
   const x = Math.max(from, ink.box.right) + 3;
   words.forEach((label, i) => {
-    const y = spaced[i]! - up;
-    ink.line([from, at[i]!], [x - 0.6, y], THIN);
+    const y = itemAt(spaced, i) - up;
+    ink.line([from, itemAt(at, i)], [x - 0.6, y], THIN);
     ink.text([x + widthOf(label, FIGURE) / 2, y], label, { bold: true });
   });
 }
@@ -181,7 +183,7 @@ function description({ part, cross, width, grain, gaugedEnd }: Described, system
   const write = (value: number) => show(value, "length", system, 5);
   const inWords = (strip: BentPart) =>
     bendLines(strip)
-      .map((line, i) => `${write(line)} (${bendWords(strip.bends[i]!.angle, " degrees")})`)
+      .map((line, i) => `${write(line)} (${bendWords(itemAt(strip.bends, i).angle, " degrees")})`)
       .join(", ");
   const second = cross ? ` In the second direction at ${inWords(cross)} from the upper edge.` : "";
   const bends =
@@ -214,10 +216,10 @@ function labels(ink: Ink, lines: readonly number[], words: readonly string[]): v
   const isUpright = widths.reduce((sum, width) => sum + width, 0) > MOST_LABELS;
   const places = spread(lines, isUpright ? widths.map(() => FIGURE * 1.4) : widths);
   words.forEach((label, i) => {
-    const from: Point = [lines[i]!, -OVER];
-    const to: Point = [places[i]!, -OVER - LEADER];
+    const from: Point = [itemAt(lines, i), -OVER];
+    const to: Point = [itemAt(places, i), -OVER - LEADER];
     ink.line(from, to, THIN);
-    const up = isUpright ? widths[i]! / 2 : FIGURE * 0.7;
+    const up = isUpright ? itemAt(widths, i) / 2 : FIGURE * 0.7;
     ink.text([to[0], to[1] - up], label, { bold: true, turn: isUpright ? -90 : 0 });
   });
 }

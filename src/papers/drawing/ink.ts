@@ -2,6 +2,7 @@
  * A picture in millimeters of paper. The part is scaled, its letters never: they keep the size they are read at. What is
  * drawn takes its place, so that no text lies on another or on a line.
  */
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { showNumber } from "../../units/show.ts";
 import { type Box, element, escapeMarkup, LETTERS, line, type Point, polygon, text } from "./svg.ts";
 
@@ -46,7 +47,7 @@ export class Ink {
     const filled = fill > 0 ? { fill: "currentColor", "fill-opacity": fill } : {};
     this.#parts.push(polygon(corners, { "stroke-width": width, ...filled }));
     corners.forEach((corner, i) => {
-      this.#take(alongLine(corner, corners[(i + 1) % corners.length]!, LINE_TAKES + width / 2));
+      this.#take(alongLine(corner, itemAt(corners, (i + 1) % corners.length), LINE_TAKES + width / 2));
     });
   }
 
@@ -54,7 +55,7 @@ export class Ink {
   add(markup: string, taken: readonly Point[], width = THIN): void {
     this.#parts.push(markup);
     taken.slice(1).forEach((to, i) => {
-      this.#take(alongLine(taken[i]!, to, LINE_TAKES + width / 2));
+      this.#take(alongLine(itemAt(taken, i), to, LINE_TAKES + width / 2));
     });
   }
 
@@ -90,7 +91,7 @@ export class Ink {
       return;
     }
     const { size = FIGURE } = written;
-    const [x, y] = places[0]!;
+    const [x, y] = firstOf(places);
     const below: Point = [x, this.box.bottom + size * 1.2];
     this.line([x, y], [x, below[1] - size * 0.8], THIN);
     this.text(below, words, { ...written, turn: 0 });

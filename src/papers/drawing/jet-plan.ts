@@ -1,5 +1,7 @@
 /** One sheet of the waterjet to scale: its blanks with names and sizes as they are laid out, from the corner at the lower left. */
+
 import type { JetSheet } from "../../bill/pictures.ts";
+import { entryOf } from "../../units/certain.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { pieceLabel } from "./cut-labels.ts";
@@ -41,7 +43,7 @@ export function drawJetSheet(
     ...laid.flatMap((region) => {
       const { blank, w: width, h: height } = region;
       const out = { id: "", kind: "blank" as const, blank, w: width, h: height };
-      const words = { key: keys.get(blank)!, tag: "" };
+      const words = { key: entryOf(keys, blank), tag: "" };
       return pieceLabel({ out, count: 1 }, region, words, letter, system).map(({ markup }) => markup);
     }),
     datumCorner(h, "from this corner", letter),

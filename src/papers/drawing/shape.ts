@@ -1,4 +1,5 @@
 /** The part from its end as one thin line, to know it by in a list: no figures, no thickness, the longest flange level. */
+import { lastOf } from "../../units/certain.ts";
 import { at, boxOf, type Point } from "./svg.ts";
 
 /** What the line is fitted into. */
@@ -11,7 +12,7 @@ export function shapePath(flanges: readonly number[], angles: readonly number[])
   let direction = -turns.slice(0, longest).reduce((sum, turn) => sum + turn, 0);
   const points: Point[] = [[0, 0]];
   flanges.forEach((flange, i) => {
-    const [x, y] = points.at(-1)!;
+    const [x, y] = lastOf(points);
     points.push([x + flange * Math.cos(direction), y + flange * Math.sin(direction)]);
     direction += turns[i] ?? 0;
   });

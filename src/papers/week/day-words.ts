@@ -1,7 +1,7 @@
 /** What a line is at a station, for those who stand there: what it is, how many holes or units a piece, of which sheets. */
 import type { BillPlan } from "../../bill/plan.ts";
 import type { PlannedStep } from "../../bill/week/week.ts";
-import { show, showNumber } from "../../units/show.ts";
+import { show, showNumber, showThickness } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { holesCounted } from "../holes.ts";
 
@@ -18,12 +18,12 @@ export function workSays({ station, line: { plan } }: PlannedStep, system: UnitS
     .join("; ");
 }
 
-/** "A36 0.25 in", and at a machine that cuts the size of the blank and the sheets of the cut list that it comes from. */
+/** "A36 0.250 in (1/4)", and at a machine that cuts the size of the blank and the sheets of the cut list that it comes from. */
 export function sheetSays(step: PlannedStep, bill: BillPlan): string {
   const { line, blank, sheetThickness } = step.line.plan;
   const { system } = bill.shop;
   const length = (value: number) => show(value, "length", system, 3);
-  const sheet = `${line.material.name} ${show(sheetThickness, "length", system)}`;
+  const sheet = `${line.material.name} ${showThickness(sheetThickness, system)}`;
   const isCut = step.change > 0 && step.setFor === `${line.material.name} ${line.thickness}`;
   return isCut
     ? [`${sheet}, blank ${length(blank.length)} x ${length(blank.width)}`, ...stockSays(line.row, bill)].join(", ")

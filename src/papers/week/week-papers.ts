@@ -19,6 +19,7 @@ import {
   BOX,
   type Cell,
   type Column,
+  footed,
   heading,
   keyFigures,
   list,
@@ -58,14 +59,7 @@ export function weekPapers(week: Week, about: WeekFacts): Print {
   });
   const foot = `Week from ${dayAndTime(week.now)} · ${week.jobs.map(({ name }) => name).join(", ")} · Bracket Bill ${about.version}`;
   const papers = [{ file: "index.html", title: "The week", pages: [overview(week, about, sheets)] }, ...sheets];
-  return {
-    papers: papers.map((paper) => ({
-      ...paper,
-      pages: paper.pages.map((page) => `${page}\n<p class="foot-line">${text(foot)}</p>`),
-    })),
-    foot,
-    outlines: [],
-  };
+  return { papers: papers.map((paper) => footed(paper, foot)), outlines: [] };
 }
 
 const hours = (seconds: number): string => showNumber(seconds / HOUR, 3);

@@ -263,7 +263,7 @@ describe("shop bill in words", () => {
     const late = book("late.xlsx", [...csvRows([HEADER, ...rows].join("\n"), ",")], ...ONE_DIE, RULE);
     const said = (await run(bill, late)).text.replace(/\s+/g, " ");
     expect(said).toMatch(
-      /Late 7 lines, in working hours: L1 by [\d.]+ h, L2 by [\d.]+ h, .* L6 by [\d.]+ h, \.\.\.; overtime, a second shift or sending out saves (?:all|none|\d), at a cost that no price bears Plan/,
+      /Late 7 lines, in working hours: L1 by [\d.]+ h, L2 by [\d.]+ h, .* L6 by [\d.]+ h, \.\.\.; overtime, a second shift or sending out would save (?:none|(?:all|\d) of them; the price does not include it) Plan/,
     );
     expect((await run(bill, late, "--all")).text).toMatch(/L7 by/);
   });

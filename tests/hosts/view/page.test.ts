@@ -558,6 +558,15 @@ describe("the look", () => {
           await page.locator("#line .figures").waitFor();
           await page.locator("#back").click();
           await page.locator("[role=listbox]").waitFor();
+          // From a drawing to the list by its name: back leads to no line that was opened before.
+          await page.locator("[role=option]", { hasText: "LC-05" }).click();
+          await page.getByRole("button", { name: "Drawings, hit by hit" }).click();
+          await place(page, "Problems");
+          await page.locator("[role=listbox]").waitFor();
+          await soon(() => page.evaluate(() => history.state)).toBe(null);
+          await page.locator("[role=option]", { hasText: "LC-05" }).click();
+          await page.locator("#back").click();
+          await page.locator("[role=listbox]").waitFor();
         }
         await table(page, "Bill");
         await seen("bill");

@@ -1,7 +1,9 @@
 /** Types what would mend a line into the bill, says what has changed by it, and can write back what stood there. */
+
 import { changesSay } from "../../../bill/plan-changes.ts";
 import type { FixCell } from "../../../job/fix-cells.ts";
 import { type JobPlan, jobPlan } from "../../../job/job-plan.ts";
+import { itemAt } from "../../../units/certain.ts";
 import { readBook } from "./read-book.ts";
 import type { Task } from "./task.ts";
 
@@ -22,10 +24,13 @@ export async function applyFix(task: Task, job: JobPlan, cells: readonly FixCell
     const before = ranges.map(({ formulas }) => formulas[0]?.[0] as unknown);
     const held = before.findIndex((formula) => typeof formula === "string" && formula.startsWith("="));
     if (held >= 0)
-      return { words: `${ranges[held]!.address} holds a formula: change what it reads instead.`, undo: undefined };
+      return {
+        words: `${itemAt(ranges, held).address} holds a formula: change what it reads instead.`,
+        undo: undefined,
+      };
     task.step("Typing the fix into the bill");
     ranges.forEach((range, i) => {
-      range.values = [[cells[i]!.value ?? ""]];
+      range.values = [[itemAt(cells, i).value ?? ""]];
     });
     await context.sync();
     const after = jobPlan(await readBook(context));

@@ -1,9 +1,11 @@
 /** Copies every sheet that calculates into one of values, and adds one that says version, edition and date. */
+
 import { PRODUCT_VERSION } from "../../../cells/record/version.generated.ts";
 import { CURRENT_EDITION } from "../../../data/materials/editions.ts";
 import { freezeNotice } from "../../../job/freeze-notice.ts";
 import { TYPED } from "../../../job/job-sheets/read-me.ts";
 import { DEAD, FROZEN, RUNNING, ZEROS } from "../../../job/state-words.ts";
+import { itemAt } from "../../../units/certain.ts";
 import type { Task } from "./task.ts";
 
 const LONGEST_NAME = 31; // of a sheet
@@ -90,7 +92,7 @@ const NO_ANSWER = ["#NAME?", "#BUSY!", "#CONNECT!", "#GETTING_DATA"];
 
 const unanswered = ({ formulas, values }: Excel.Range): number =>
   values.flatMap((row: unknown[], r: number) =>
-    row.filter((held, c) => NO_ANSWER.includes(String(held)) && String(formulas[r]![c]).startsWith("=")),
+    row.filter((held, c) => NO_ANSWER.includes(String(held)) && String(itemAt(formulas, r)[c]).startsWith("=")),
   ).length;
 
 function freeName(name: string, taken: Set<string>): string {

@@ -2,7 +2,9 @@
  * Enters again the calls that Excel left at #NAME? because they were typed or opened before the functions were there.
  * What is not entered again is told with its reason.
  */
+
 import { findRecord, NAMESPACE } from "../../../cells/catalogue.ts";
+import { itemAt } from "../../../units/certain.ts";
 import type { Task } from "./task.ts";
 
 /** As typed, as stored, and with the number of the add-in before it. */
@@ -47,7 +49,10 @@ export async function repairFormulas(task: Task): Promise<string> {
 function broken({ formulas, values }: Excel.Range): { row: number; column: number; formula: string }[] {
   return formulas.flatMap((cells: unknown[], row: number) =>
     cells.flatMap((formula, column) =>
-      typeof formula === "string" && formula.startsWith("=") && values[row]![column] === "#NAME?" && isOurs(formula)
+      typeof formula === "string" &&
+      formula.startsWith("=") &&
+      itemAt(values, row)[column] === "#NAME?" &&
+      isOurs(formula)
         ? [{ row, column, formula }]
         : [],
     ),
@@ -64,7 +69,7 @@ export const SAVED_ELSEWHERE =
 
 function reason(formula: string, isProtected: boolean): string | undefined {
   if (savedElsewhere(formula)) return SAVED_ELSEWHERE;
-  const unknown = [...formula.matchAll(CALL)].map((match) => match[1]!).find((name) => !findRecord(name));
+  const unknown = [...formula.matchAll(CALL)].map((match) => itemAt(match, 1)).find((name) => !findRecord(name));
   if (unknown) return `${NAMESPACE}.${unknown.replaceAll("_", ".")} is no function of this version`;
   return isProtected ? "its sheet is protected" : undefined;
 }

@@ -2,6 +2,7 @@
  * Adds the sheets of a job to the open workbook: the same sheets, tables and formulas as `shop start` writes, with the
  * parts of a list where one is chosen. No sheet that is there is touched.
  */
+
 import { calledTyped } from "../../../job/building/formulas.ts";
 import { shopOf } from "../../../job/job-plan.ts";
 import { jobWorkbook } from "../../../job/job-sheets/job-workbook.ts";
@@ -13,6 +14,7 @@ import { startedContents } from "../../../job/start/started.ts";
 import type { SheetCell, SheetModel } from "../../../job/xlsx/model.ts";
 import type { StyleName } from "../../../job/xlsx/styles.ts";
 import type { CellValue } from "../../../units/cell.ts";
+import { itemAt } from "../../../units/certain.ts";
 import { readBook } from "./read-book.ts";
 import type { Task } from "./task.ts";
 
@@ -91,7 +93,7 @@ function write(sheet: Excel.Worksheet, { cells, tables = [], columnStyles = [] }
   const values: (string | number | boolean)[][] = Array.from({ length: rows }, () =>
     Array.from({ length: columns }, () => ""),
   );
-  for (const { row, column, value } of held) values[row - 1]![column - 1] = asTyped(value ?? null);
+  for (const { row, column, value } of held) itemAt(values, row - 1)[column - 1] = asTyped(value ?? null);
   sheet.getRangeByIndexes(0, 0, rows, columns).values = values;
   for (const cell of cells) {
     if (cell.style && BOLD.includes(cell.style)) at(cell).format.font.bold = true;

@@ -29,8 +29,8 @@ export class TaskBar {
     });
   }
 
-  say(words: string): void {
-    this.#said.textContent = words;
+  say(...words: (Node | string)[]): void {
+    this.#said.replaceChildren(...words);
   }
 
   /** One at a time. What goes wrong is said in words; nothing is thrown. */

@@ -1,5 +1,7 @@
 /** A SHOP call as text: its name, its arguments, and whether its separators are those of this Excel. */
+
 import { NAMESPACE } from "../../../cells/catalogue.ts";
+import { itemAt } from "../../../units/certain.ts";
 
 const CALL = new RegExp(`(?:\\[\\d+\\]!)?(?:_xldudf_${NAMESPACE}_|\\b${NAMESPACE}\\.)([A-Z0-9_.]+)\\s*\\(`, "i");
 /** What is not touched when separators are exchanged: text and constant arrays. */
@@ -19,7 +21,7 @@ export function typedCall(formula: string): TypedCall | undefined {
   let depth = 0;
   for (const piece of formula.slice(found.index + found[0].length).split(WHOLE))
     for (const sign of WHOLE.test(piece) ? [piece] : piece) {
-      if (sign === ")" && depth-- === 0) return { name: found[1]!, arguments: given.map((one) => one.trim()) };
+      if (sign === ")" && depth-- === 0) return { name: itemAt(found, 1), arguments: given.map((one) => one.trim()) };
       if (sign === "(") depth++;
       if (sign === "," && depth === 0) given.push("");
       else given[given.length - 1] += sign;

@@ -3,7 +3,7 @@ import type { FixOffer } from "../../../job/fix-cells.ts";
 import type { JobPlan } from "../../../job/job-plan.ts";
 import { serialNow } from "../../../sheet/formula/serial-now.ts";
 import { element } from "../dom/element.ts";
-import { lineView } from "../line/line-view.ts";
+import { agreement, lineView } from "../line/line-view.ts";
 import { checkExcel } from "./check-excel.ts";
 import { explainCell } from "./explain.ts";
 import { freezeWorkbook } from "./freeze.ts";
@@ -61,7 +61,7 @@ export class WorkbookPane {
         lines.update(job);
         this.#line.replaceChildren(
           report
-            ? lineView(report, fix, () => void this.#apply(job, fix))
+            ? lineView(report, fix, () => this.#ask(job, fix))
             : element(
                 "p",
                 { class: "hint" },
@@ -73,6 +73,13 @@ export class WorkbookPane {
     } catch (problem) {
       this.#bar.say(problem instanceof Error ? problem.message : String(problem));
     }
+  }
+
+  #ask(job: JobPlan | undefined, fix: FixOffer | undefined): void {
+    const asked = fix && agreement(fix, () => void this.#apply(job, fix));
+    if (!asked) return void this.#apply(job, fix);
+    this.#bar.say(...asked);
+    asked[1].focus();
   }
 
   /** Until another one is applied the last fix can be taken back. */

@@ -3,6 +3,7 @@
 import { NAMESPACE } from "../../../cells/catalogue.ts";
 import { type AnyParameter, type AnyRecord, publicName } from "../../../cells/record/record.ts";
 import { resultUnits } from "../../../cells/record/result-units.ts";
+import { firstOf } from "../../../units/certain.ts";
 import { SCALES } from "../../../units/system.ts";
 
 export interface GuideArgument {
@@ -59,7 +60,7 @@ export function guideEntry(record: AnyRecord): GuideEntry {
   const name = `${NAMESPACE}.${record.name}`;
   return {
     name,
-    topic: record.name.split(".")[0]!,
+    topic: firstOf(record.name.split(".")),
     question: record.question,
     syntax: `=${name}(${parameters.map((one) => (one.optional ? `[${one.name}]` : one.name)).join(", ")})`,
     answers: answersOf(record),

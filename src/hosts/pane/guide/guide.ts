@@ -1,4 +1,5 @@
 /** The function guide: a search field and the functions under it, grouped by topic, usable by keyboard alone. */
+import { entryOf } from "../../../units/certain.ts";
 import { element } from "../dom/element.ts";
 import { card } from "./card.ts";
 import type { GuideEntry } from "./entry.ts";
@@ -22,7 +23,7 @@ export function guide(entries: readonly GuideEntry[], insert?: (formula: string)
     );
   };
   const group = (title: string, some: readonly GuideEntry[]) =>
-    element("section", {}, element("h2", {}, title), ...some.map((entry) => cards.get(entry)!));
+    element("section", {}, element("h2", {}, title), ...some.map((entry) => entryOf(cards, entry)));
 
   field.addEventListener("input", show);
   const made = element(

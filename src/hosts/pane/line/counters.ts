@@ -1,5 +1,7 @@
 /** How many lines stop, want a look, are clear, have no quote or are late: each number is a filter of the list beside it. */
+
 import type { ListedLine } from "../../../papers/line-list.ts";
+import { itemAt } from "../../../units/certain.ts";
 import { element } from "../dom/element.ts";
 import { MARKS } from "./line-view.ts";
 
@@ -53,7 +55,7 @@ export class Counters {
 
   #draw(): void {
     FILTERS.forEach((filter, i) => {
-      const button = this.#buttons[i]!;
+      const button = itemAt(this.#buttons, i);
       const mark = MARKS[filter as keyof typeof MARKS];
       const isKnown = filter !== "late" || this.#late !== undefined;
       const count = isKnown ? String(this.#lines.filter((line) => this.fits(line, filter)).length) : "–";

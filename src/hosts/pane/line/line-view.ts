@@ -63,6 +63,14 @@ const LARGEST = 1.3; // times its size on paper (chosen)
 export const lacksSays = ({ says, lacks }: FixOffer): string =>
   `${says}: to apply it here, add ${lacks.map((heading) => `a column "${heading}"`).join(" and ")} to the bill.`;
 
+/** What only the customer can agree to is asked, in these words and by this button, before it is applied; undefined for the rest. */
+export function agreement(fix: FixOffer, apply: () => void): [string, HTMLElement] | undefined {
+  if (!fix.isAsked) return undefined;
+  const agreed = element("button", { type: "button" }, "The customer agrees: change it");
+  agreed.addEventListener("click", apply, { once: true });
+  return [`${fix.says}? `, agreed];
+}
+
 function fixView(fix: FixOffer, apply: () => void): HTMLElement[] {
   if (fix.lacks.length > 0) return [element("p", { class: "note" }, lacksSays(fix))];
   const button = element("button", { type: "button", class: "apply" }, `${fix.says}, then ${fix.reaches}`);
