@@ -8,6 +8,7 @@ import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import { setForSays } from "../../bill/week/set-for-says.ts";
+import { setUpSays } from "../../bill/week/set-up-says.ts";
 import type { PlannedStep, StationDay, Week } from "../../bill/week/week.ts";
 import { showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -118,7 +119,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     "<h2>Load by station and day, hours</h2>",
     ...loadPictures(week).map((picture) => `<div class="plan">${picture}</div>`),
     paragraph(
-      "The outline is what the station has that day, the dark part its work: below its hours, above those still free.",
+      `The outline is what the station has that day, the dark part its work: below its hours, above those still free. ${setUpSays(week)}`.trim(),
       "small",
     ),
     ...awayTable(week),
