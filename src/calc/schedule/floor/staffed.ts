@@ -135,14 +135,16 @@ function inOrder(floor: Floor, { run, setUp }: Ranks): List {
   const { operations, count } = floor;
   const frozen = Float64Array.from(operations, (each) => each.frozen ?? Infinity);
   for (let i = count - 1; i >= 0; i--)
-    for (const part of operations[i]!.after) frozen[part] = Math.min(frozen[part]!, frozen[i]!);
-  const held = (i: number): number => frozen[i]!;
+    for (const part of itemAt(operations, i).after) frozen[part] = Math.min(itemAt(frozen, part), itemAt(frozen, i));
+  const held = (i: number): number => itemAt(frozen, i);
   const rank = Float64Array.from(run);
   for (let i = 0; i < count; i++)
-    for (const part of operations[i]!.after) if (rank[part]! > rank[i]!) rank[i] = rank[part]!;
+    for (const part of itemAt(operations, i).after)
+      if (itemAt(rank, part) > itemAt(rank, i)) rank[i] = itemAt(rank, part);
   const codes = operations.flatMap((_, i) => (floor.machinesOf[i] === 0 || !floor.hasSetUps ? [i] : [~i, i]));
   const own = (code: number) => (code < 0 ? ~code : code);
-  const figure = (code: number) => (code < 0 ? Math.min(setUp[own(code)]!, rank[own(code)]!) : rank[code]!);
+  const figure = (code: number) =>
+    code < 0 ? Math.min(itemAt(setUp, own(code)), itemAt(rank, own(code))) : itemAt(rank, code);
   return codes.sort((a, b) => held(own(a)) - held(own(b)) || figure(a) - figure(b) || own(a) - own(b) || a - b);
 }
 
@@ -228,18 +230,18 @@ function movedTo(
   i: number,
   random: Random,
 ): Listed | undefined {
-  const { station, after } = operations[i]!;
+  const { station, after } = itemAt(operations, i);
   const rest = best.list.filter((code) => code !== i && code !== ~i);
   const at = new Int32Array(count);
   let low = 0;
   rest.forEach((code, place) => {
     if (code < 0) return;
     at[code] = place;
-    if (operations[code]!.frozen !== undefined && operations[code]!.station === station) low = place + 1;
+    if (itemAt(operations, code).frozen !== undefined && itemAt(operations, code).station === station) low = place + 1;
   });
-  for (const part of after) low = Math.max(low, at[part]! + 1);
+  for (const part of after) low = Math.max(low, itemAt(at, part) + 1);
   let high = rest.length;
-  for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) high = Math.min(high, at[next[k]!]!);
+  for (let k = itemAt(nextAt, i); k < itemAt(nextAt, i + 1); k++) high = Math.min(high, itemAt(at, itemAt(next, k)));
   if (high < low) return undefined;
   const was = best.list.indexOf(i);
   const isNear = random.unit() < NEAR;
@@ -251,10 +253,10 @@ function movedTo(
   const list = hasSetUp
     ? [...rest.slice(0, setAt), ~i, ...rest.slice(setAt, place), i, ...rest.slice(place)]
     : rest.toSpliced(place, 0, i);
-  const own = machinesOf[i]!;
+  const own = itemAt(machinesOf, i);
   if (own < 2 || random.below(2) === 0) return { list, machine: best.machine };
   const machine = best.machine.slice();
-  machine[i] = firstMachine[i]! + random.below(own);
+  machine[i] = itemAt(firstMachine, i) + random.below(own);
   return { list, machine };
 }
 const FEW = 8; // places (chosen)
