@@ -1,7 +1,7 @@
 /** The floor with people that are counted: who works at one station stands at no other. */
 import { itemAt } from "../../../units/certain.ts";
 import { Random } from "../../cutting/random.ts";
-import { deliveryOf } from "./dispatch.ts";
+import { deliveryOf, dispatched } from "./dispatch.ts";
 import { isNoWorse } from "./keep-order.ts";
 import { latestReady } from "./latest.ts";
 import { type List, type Listed, Listing } from "./listing.ts";
@@ -37,19 +37,18 @@ export function staffedPlan(floor: Floor, crew: () => Iterator<CrewSpan>, asked:
     effort.spend(LISTED * floor.count);
     return listing.work(listed);
   };
-  const machine = machinesIn(floor, alone.machines);
+  // Two plans without people to go by: one that was searched for keeps set-ups together, one made at once keeps jobs together.
+  const guides = effort.isLeft ? [alone, dispatched(floor)] : tried.length === 0 ? [alone] : [];
   const old = tried.map(({ machines, list }) => ({
     list: inOrder(floor, list ? rankOf(floor, list) : firstRanks(floor, machines)),
     machine: machinesIn(floor, machines),
   }));
   const [first] = old;
   const kept = isKept && first ? repaired(floor, { ...first, worth: worthOf(first) }, worthOf) : undefined;
-  let best = bestOf(
-    [...(kept ? [kept] : []), ...old, ...(old.length === 0 || effort.isLeft ? starts(floor, alone, machine) : [])],
-    worthOf,
-  );
+  let best = bestOf([...(kept ? [kept] : []), ...old, ...guides.flatMap((guide) => starts(floor, guide))], worthOf);
   const isDone = () => isEnough(best.worth) || !effort.isLeft;
-  if (!isDone()) best = byDelivery(floor, best, { alone, machine, worthOf, isDone: () => !effort.isLeft });
+  for (const guide of guides)
+    if (!isDone()) best = byDelivery(floor, best, { guide, worthOf, isDone: () => !effort.isLeft });
   if (!isDone()) best = improved(floor, best, worthOf, effort, isEnough);
   let isProved = isEnough(best.worth);
   if (!isProved && canProve && units > 0) {
@@ -149,7 +148,8 @@ function inOrder(floor: Floor, { run, setUp }: Ranks): List {
 }
 
 /** Lists to begin with: as the plan without people begins, by what must begin first, and delivery after delivery. */
-function starts(floor: Floor, alone: FloorPlan, machine: Int32Array): Listed[] {
+function starts(floor: Floor, alone: FloorPlan): Listed[] {
+  const machine = machinesIn(floor, alone.machines);
   const latest = latestReady(floor.problem, alone).map((at) => Math.min(at, FAR));
   const all = [
     ranks(Float64Array.from(alone.ready)),
@@ -172,17 +172,18 @@ function inTurn(floor: Floor, alone: FloorPlan, order: readonly number[], own: I
 }
 
 interface Way {
-  readonly alone: FloorPlan;
-  readonly machine: Int32Array;
+  /** A plan without people, by which each delivery's own work is listed. */
+  readonly guide: FloorPlan;
   readonly worthOf: (listed: Listed) => Worth;
   readonly isDone: () => boolean;
 }
 
 /** Where people are short, which delivery has them first decides most: one of them is put to another place as long as that is better. */
-function byDelivery(floor: Floor, best: Found, { alone, machine, worthOf, isDone }: Way): Found {
+function byDelivery(floor: Floor, best: Found, { guide, worthOf, isDone }: Way): Found {
+  const machine = machinesIn(floor, guide.machines);
   const own = deliveryOf(floor);
   const listed = (given: readonly number[]): Found => {
-    const tried = { list: inOrder(floor, inTurn(floor, alone, given, own)), machine };
+    const tried = { list: inOrder(floor, inTurn(floor, guide, given, own)), machine };
     return { ...tried, worth: worthOf(tried) };
   };
   let order = byDue(floor);
