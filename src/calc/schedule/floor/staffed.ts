@@ -214,7 +214,12 @@ function improved(
   const free = floor.operations.flatMap(({ frozen }, i) => (frozen === undefined ? [i] : []));
   let best = start;
   while (free.length > 0 && effort.isLeft && !isEnough(best.worth)) {
-    const moved = movedTo(floor, best, itemAt(free, random.below(free.length)), random);
+    const moved = (random.below(3) === 0 ? lineTo : movedTo)(
+      floor,
+      best,
+      itemAt(free, random.below(free.length)),
+      random,
+    );
     if (!moved) {
       effort.spend(floor.count);
       continue;
@@ -261,3 +266,27 @@ function movedTo(
   return { list, machine };
 }
 const FEW = 8; // places (chosen)
+
+/** An operation with all that it waits for and all that waits for it, one behind the other, at another place of the list. */
+function lineTo(floor: Floor, best: Found, i: number, random: Random): Listed {
+  const { operations, next, nextAt } = floor;
+  const line = new Set([i]);
+  for (const each of line) for (const part of itemAt(operations, each).after) line.add(part);
+  const behind = [i];
+  for (const each of behind)
+    for (let k = nextAt[each] ?? 0; k < (nextAt[each + 1] ?? 0); k++) {
+      const after = next[k] ?? NONE;
+      if (!line.has(after)) behind.push(after);
+      line.add(after);
+    }
+  const to = random.below(best.list.length + 1) - 1 / 2;
+  const found = rankOf(floor, best.list);
+  const put = (of: Float64Array, each: number): void => {
+    of[each] = to + (of[each] ?? 0) / (4 * best.list.length);
+  };
+  for (const each of line) {
+    put(found.run, each);
+    put(found.setUp, each);
+  }
+  return { list: inOrder(floor, found), machine: best.machine };
+}
