@@ -36,7 +36,7 @@ const PROOF = 4e7;
 // Chosen: work for each operation of being done earlier.
 const EARLIER = 1e4;
 // Chosen: work of going back to an order before.
-const RESTORED = 2e6;
+const RESTORED = 5e5;
 
 /** Fewest late hours by weight, then least set-up, then earliest. Pure: the same problem has the same plan everywhere. */
 export function planFloor(problem: FloorProblem, options: FloorOptions): FloorAnswer {
