@@ -2,7 +2,7 @@
 import type { Instant } from "../../calc/schedule/calendar.ts";
 import type { Delivery, FloorPlan, FloorProblem, Operation, Tried } from "../../calc/schedule/floor/problem.ts";
 import { vendorClock, type WorkClock } from "../../calc/schedule/floor/work-clock.ts";
-import { itemAt } from "../../units/certain.ts";
+import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { crewOf } from "./crew.ts";
@@ -50,13 +50,15 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   const numbered = (word: string): number => numbers.get(word) ?? numbers.set(word, numbers.size).size - 1;
   const { now } = options;
   const release = (job: number): number =>
-    Math.max(now, given[job]!.start ?? now, options.starts?.get(given[job]!.name) ?? now);
+    Math.max(now, itemAt(given, job).start ?? now, options.starts?.get(itemAt(given, job).name) ?? now);
+  const firsts = new Map([...steps].reverse().map((step) => [placeOf(step), step]));
   const stations = places.map((place) => {
-    const { station, work } = steps.find((step) => placeOf(step) === place)!;
+    const { station, work } = entryOf(firsts, place);
     const more = options.further?.get(station.name) ?? 0;
     const ruling = shop.stations.find(({ name }) => name.toLowerCase() === station.name.toLowerCase());
-    return work
-      ? { machines: ((ruling ?? station).atOnce ?? 1) + more, clock: clockOf(station.name)! }
+    const clock = work && clockOf(station.name);
+    return clock
+      ? { machines: ((ruling ?? station).atOnce ?? 1) + more, clock }
       : { machines: Infinity, clock: vendorClock(calendarFor(shop, undefined, options)) };
   });
   const crew = crewOf(shop, options);
@@ -69,7 +71,7 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
     const place = places.indexOf(placeOf(step));
     // Lots are alike: on one machine the first one goes first, which harms nothing and is what the floor counts by.
     const own = `${step.job} ${step.line.row} ${place}`;
-    const previous = stations[place]!.machines === 1 ? lots.get(own) : undefined;
+    const previous = itemAt(stations, place).machines === 1 ? lots.get(own) : undefined;
     lots.set(own, i);
     const kept = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
     // A plan before may have had its lots in another order: what would wait for a later one is not held.
@@ -91,24 +93,24 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
     };
   });
   stations.forEach(({ machines }, place) => {
-    const begun = steps.filter((step, i) => operations[i]!.station === place && step.isStarted);
+    const begun = steps.filter((step, i) => itemAt(operations, i).station === place && step.isStarted);
     const lines = begun.filter(
       ({ job, line }, i) => i === begun.findIndex((each) => each.job === job && each.line === line),
     );
-    const [first] = lines;
     for (const step of lines.slice(machines)) {
-      const beside = `${lineName(first!.line)} of ${given[first!.job]!.name}`;
+      const first = firstOf(lines);
+      const beside = `${lineName(first.line)} of ${itemAt(given, first.job).name}`;
       fault({ kind: "begun together", ...markOf(given, step, "Started"), beside, places: machines });
     }
   });
   const { deliveries, own } = deliveriesOf(given, steps, options, fault);
   const pins = steps.flatMap(({ pin }, i): Delivery[] =>
     // Its lots come one behind the other: the first one is what is pinned.
-    pin === undefined || steps[i]!.lot > 1
+    pin === undefined || itemAt(steps, i).lot > 1
       ? []
       : [
           {
-            due: (clocks[i] ?? stations[operations[i]!.station]!.clock).finish(pin, steps[i]!.run),
+            due: (clocks[i] ?? itemAt(stations, itemAt(operations, i).station).clock).finish(pin, itemAt(steps, i).run),
             weight: PIN_WEIGHT,
             operations: [i],
           },
@@ -157,8 +159,8 @@ function deliveriesOf(
   const found = new Map<string, { job: number; due: Instant | undefined; last: number[]; steps: number[] }>();
   const isBefore = new Set(steps.flatMap(({ after }) => after));
   steps.forEach((step, i) => {
-    const { name } = given[step.job]!;
-    const due = dues?.has(name) ? dues.get(name)!(step.due) : step.due;
+    const { name } = itemAt(given, step.job);
+    const due = dues?.has(name) ? entryOf(dues, name)(step.due) : step.due;
     const key = `${step.job} ${due ?? ""}`;
     const delivery = found.get(key) ?? { job: step.job, due, last: [], steps: [] };
     found.set(key, delivery);
@@ -173,7 +175,7 @@ function deliveriesOf(
     if (passed?.due !== undefined) fault({ kind: "due passed", job: name, due: passed.due });
   });
   const weight = (job: number): number => {
-    const { name, isRush } = given[job]!;
+    const { name, isRush } = itemAt(given, job);
     return weights?.get(name) ?? (isRush ? RUSH_WEIGHT : 1);
   };
   const deliveries = own.map(
@@ -213,6 +215,8 @@ export function triedFrom(
   return { machines, ...(list === undefined ? {} : { list }) };
 }
 
+const LAST = Number.MAX_SAFE_INTEGER;
+
 function machinesFrom(
   orders: WeekOrders,
   keys: ReadonlyMap<string, number>,
@@ -226,7 +230,7 @@ function machinesFrom(
       : Array.from({ length: count }, (_, m) =>
           (orders.get(`${places[station]} ${m + 1}`) ?? []).flatMap((key) => {
             const i = keys.get(key);
-            if (i === undefined || operations[i]!.station !== station || seen.has(i)) return [];
+            if (i === undefined || itemAt(operations, i).station !== station || seen.has(i)) return [];
             seen.add(i);
             return [i];
           }),
@@ -236,15 +240,11 @@ function machinesFrom(
   stations.forEach(({ machines: count }, station) => {
     if (count === Infinity) return;
     operations.forEach((operation, i) => {
-      if (operation.station === station && !seen.has(i)) machines[first]!.push(i);
+      if (operation.station === station && !seen.has(i)) itemAt(machines, first).push(i);
     });
-    for (let m = first; m < first + count; m++)
-      machines[m] = [
-        ...machines[m]!.filter((i) => operations[i]!.frozen !== undefined).sort(
-          (a, b) => operations[a]!.frozen! - operations[b]!.frozen!,
-        ),
-        ...machines[m]!.filter((i) => operations[i]!.frozen === undefined),
-      ];
+    // What is not frozen stays in its order behind what is.
+    const place = (i: number): number => Math.min(itemAt(operations, i).frozen ?? LAST, LAST);
+    for (const own of machines.slice(first, first + count)) own.sort((a, b) => place(a) - place(b));
     first += count;
   });
   return machines;

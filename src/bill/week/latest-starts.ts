@@ -1,5 +1,7 @@
 /** How long a job may wait: it is held back and the week planned again. What is answered has a plan that keeps all dates as they are. */
+
 import { type Instant, instant } from "../../calc/schedule/calendar.ts";
+import { itemAt } from "../../units/certain.ts";
 import { replanWeek } from "./replan-week.ts";
 import type { WeekJob } from "./steps.ts";
 import type { Week, WeekOptions } from "./week.ts";
@@ -20,7 +22,9 @@ export function latestStarts(
     if (due === undefined || own.length === 0 || own.some(({ isStarted }) => isStarted)) return undefined;
     const harmsNobody = (from: number): boolean => {
       const starts = new Map([[name, instant(from)]]);
-      return replanWeek(jobs, { ...options, units: UNITS, starts }, week).jobs.every((job, i) => job.late < late[i]!);
+      return replanWeek(jobs, { ...options, units: UNITS, starts }, week).jobs.every(
+        (job, i) => job.late < itemAt(late, i),
+      );
     };
     let [low, high] = [options.now as number, Math.max(due, options.now + STEP)];
     while (high - low > STEP) {

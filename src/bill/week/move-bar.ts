@@ -1,6 +1,8 @@
 /** A bar of the week that somebody moved: what is pinned by it, and what else moves. */
+
 import { type Instant, instant } from "../../calc/schedule/calendar.ts";
 import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
+import { itemAt } from "../../units/certain.ts";
 import { showNumber } from "../../units/show.ts";
 import { NO_MARKS } from "../nouns/marks.ts";
 import type { Shop } from "../nouns/shop.ts";
@@ -28,7 +30,7 @@ export interface PinnedStep {
 
 /** What a bar pins: itself, or, of a job, the first open step of each of its lines, as much later or earlier as the bar. Work that has begun stays. A pin falls into the shifts. */
 export function pinsOf(week: Week, { job, step, to }: MovedBar, shop: Pick<Shop, "calendar">): PinnedStep[] {
-  const own = week.steps.filter((each) => week.jobs[each.job]!.name === job && !each.isStarted);
+  const own = week.steps.filter((each) => itemAt(week.jobs, each.job).name === job && !each.isStarted);
   const bar = own.filter((each) => !step || (each.line.row === step.row && each.station.name === step.station));
   const clockOf = clocksOf(shop, { now: week.now });
   const by = to - Math.min(...bar.map(({ begins }) => begins));

@@ -1,5 +1,7 @@
 /** What is still to be done, whether it comes from the plan of a bill or from a table of a worksheet. */
+
 import type { Instant } from "../../calc/schedule/calendar.ts";
+import { itemAt } from "../../units/certain.ts";
 import type { Station } from "../nouns/station.ts";
 
 export interface OpenJob {
@@ -41,4 +43,4 @@ export interface OpenStep {
 
 /** A name for a step that the next plan of the same jobs has too. */
 export const stepKey = (jobs: readonly Pick<OpenJob, "name">[], { job, line, machine, lot }: OpenStep): string =>
-  [jobs[job]!.name, line.row, line.part, machine, lot].join(" | ");
+  [itemAt(jobs, job).name, line.row, line.part, machine, lot].join(" | ");

@@ -1,4 +1,5 @@
 /** Steps on one calendar: when each is done, on which machine, what decides it and what it may still wait. */
+
 import { type Instant, instant } from "../../calc/schedule/calendar.ts";
 import { boundOf } from "../../calc/schedule/floor/bound.ts";
 import { chainTo, latestReady } from "../../calc/schedule/floor/latest.ts";
@@ -6,6 +7,7 @@ import { Floor } from "../../calc/schedule/floor/orders.ts";
 import { type FloorAnswer, planFloor } from "../../calc/schedule/floor/plan-floor.ts";
 import type { FloorPlan } from "../../calc/schedule/floor/problem.ts";
 import type { WorkClock } from "../../calc/schedule/floor/work-clock.ts";
+import { itemAt } from "../../units/certain.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { WeekFault } from "./faults.ts";
@@ -33,7 +35,7 @@ export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<
   const clockOf = clocksOf(shop, options);
   const fault = (found: WeekFault) => faults.push(found);
   const worked = withShifts(open, clockOf, ({ station, job, line }) =>
-    fault({ kind: "no shift", station: station.name, job: jobs[job]!.name, line: lineName(line) }),
+    fault({ kind: "no shift", station: station.name, job: itemAt(jobs, job).name, line: lineName(line) }),
   );
   const steps = standing(worked, { jobs, shop, clockOf, options }, fault);
   const floor = floorOf({ given: jobs, steps, shop, clockOf, options }, fault);
@@ -45,7 +47,7 @@ export function planSteps<S extends OpenStep>({ jobs, steps: open, shop }: Open<
   const found = planFloor(problem, { units, tried, isKept: options.isKept, held });
   let isKept = true;
   steps.forEach((step, i) => {
-    const at = instant(found.plan.ready[i]!);
+    const at = instant(itemAt(found.plan.ready, i));
     if (step.pin === undefined || step.lot > 1 || at < step.pin + MINUTE) return;
     isKept = false;
     fault({ kind: "pin missed", ...markOf(jobs, step, "Pinned"), at });
@@ -59,7 +61,7 @@ function withoutPins({ problem, own }: WeekFloor, { plan, bound, isProved }: Flo
   if (problem.deliveries.length === own.length) return { worth: plan.worth, bound, isProved };
   const deliveries = problem.deliveries.slice(0, own.length);
   const late = deliveries.reduce((sum, { due, weight, operations }) => {
-    const finish = Math.max(...operations.map((i) => plan.finish[i]!));
+    const finish = Math.max(...operations.map((i) => itemAt(plan.finish, i)));
     return sum + weight * Math.max(0, finish - due);
   }, 0);
   const worth = { ...plan.worth, late };
@@ -100,9 +102,10 @@ interface Planned<S extends OpenStep> extends WeekFloor {
 function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
   const { given, now, steps, places, problem, plan, own, clocks, clockOf, faults, worth, bound, isProved } = planned;
   const latest = latestReady(problem, plan);
-  const done = (last: readonly number[]) => last.reduce((a, b) => (plan.finish[b]! > plan.finish[a]! ? b : a));
+  const done = (last: readonly number[]) =>
+    last.reduce((a, b) => (itemAt(plan.finish, b) > itemAt(plan.finish, a) ? b : a));
   const deliveries = own.map(({ job, due, last, steps: its }): WeekDelivery => {
-    const finish = instant(plan.finish[done(last)]!);
+    const finish = instant(itemAt(plan.finish, done(last)));
     return { job, due, finish, late: due === undefined ? 0 : Math.max(0, finish - due), steps: its };
   });
   const jobs = given.map(({ name, isRush }, job): WeekJobDates => {
@@ -112,10 +115,10 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
     // By its own dates alone: how long it may wait is no question of who comes behind it.
     const dated = problem.deliveries.map((each, d) => (own[d]?.job === job ? each : { ...each, due: Infinity }));
     const alone = latestReady({ ...problem, deliveries: dated }, plan);
-    const starts = its.flatMap((each) => each.steps.map((i) => alone[i]!));
+    const starts = its.flatMap((each) => each.steps.map((i) => itemAt(alone, i)));
     // Of several deliveries the latest one by its own date decides, else the last one.
     const worst = its.reduce<(typeof its)[number] | undefined>((a, b) => {
-      const by = (each: typeof b) => plan.finish[done(each.last)]! - (each.due ?? now);
+      const by = (each: typeof b) => itemAt(plan.finish, done(each.last)) - (each.due ?? now);
       return !a || by(b) > by(a) ? b : a;
     }, undefined);
     const first = Math.min(Infinity, ...starts);
@@ -132,22 +135,22 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
   const critical = jobs.map(({ chain }) => new Set(chain));
   const placed = steps.map((step, i): Placed<S> => {
     const clock = clocks[i];
-    const [ready, setUp] = [plan.ready[i]!, plan.setUp[i]!];
+    const [ready, setUp] = [itemAt(plan.ready, i), itemAt(plan.setUp, i)];
     const begins = plan.begins?.[i] ?? ready;
-    const isDated = latest[i]! < Infinity;
+    const isDated = itemAt(latest, i) < Infinity;
     return {
       ...step,
       begins: instant(!clock ? ready : setUp > 0 && !plan.begins ? clock.latest(ready, setUp) : clock.opens(begins)),
       ready: instant(clock ? clock.opens(ready) : ready),
-      finish: instant(plan.finish[i]!),
+      finish: instant(itemAt(plan.finish, i)),
       setUp,
-      latest: isDated ? instant(latest[i]!) : undefined,
+      latest: isDated ? instant(itemAt(latest, i)) : undefined,
       slack: !isDated
         ? undefined
         : clock
-          ? clock.workUntil(latest[i]!) - clock.workUntil(ready) + Math.min(0, latest[i]! - now)
-          : latest[i]! - ready,
-      isCritical: critical[step.job]!.has(i),
+          ? clock.workUntil(itemAt(latest, i)) - clock.workUntil(ready) + Math.min(0, itemAt(latest, i) - now)
+          : itemAt(latest, i) - ready,
+      isCritical: itemAt(critical, step.job).has(i),
     };
   });
   let at = 0;
@@ -155,9 +158,9 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
     count === Infinity
       ? []
       : Array.from({ length: count }, (_, m) => ({
-          name: places[station]!,
+          name: itemAt(places, station),
           key: `${places[station]} ${m + 1}`,
-          steps: plan.machines[at++]!,
+          steps: itemAt(plan.machines, at++),
         })),
   );
   return {
@@ -169,7 +172,7 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
     days: loadByDay(
       now,
       placed,
-      problem.stations.map(({ machines: count }, i) => ({ name: places[i]!, count })),
+      problem.stations.map(({ machines: count }, i) => ({ name: itemAt(places, i), count })),
       { clocks, clockOf },
     ),
     worth,
@@ -179,7 +182,7 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
     orders: ordersOf(
       machines.map(({ key, steps: its }) => [key, its]),
       plan.list,
-      (i) => stepKey(given, steps[i]!),
+      (i) => stepKey(given, itemAt(steps, i)),
     ),
   };
 }

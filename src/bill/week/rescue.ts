@@ -1,10 +1,9 @@
 /** What would save a late job: each way is planned, and what it does to all jobs is told. Nothing is believed unplanned. */
-
 import { laborCost } from "../../calc/cost/labor-cost.ts";
 import { dayOf, type Instant, instant, SECONDS_PER_DAY, withOvertime } from "../../calc/schedule/calendar.ts";
 import { workBetween } from "../../calc/schedule/finish.ts";
 import { SECONDS_PER_HOUR, seconds } from "../../calc/time/seconds.ts";
-import { itemAt } from "../../units/certain.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { type Money, money } from "../../units/quantity.ts";
 import { noAnswer, Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -72,8 +71,8 @@ export function rescuesOf(open: readonly WeekJob[], options: WeekOptions, week: 
   const jobs = open.map((job) => inShifts(job, shop));
   const late: Late = { jobs, options, week, at, shop };
   const chain = new Map<string, PlannedStep[]>();
-  for (const i of week.jobs[at]!.chain) {
-    const step = week.steps[i]!;
+  for (const i of itemAt(week.jobs, at).chain) {
+    const step = itemAt(week.steps, i);
     if (step.work) chain.set(step.station.name, [...(chain.get(step.station.name) ?? []), step]);
   }
   const found = [
@@ -89,7 +88,7 @@ export function rescuesOf(open: readonly WeekJob[], options: WeekOptions, week: 
   const isMore = ({ kind, station, late: left }: Rescue) =>
     station === "" && found.some((one) => one.kind === kind && one.station !== "" && one.late <= left);
   // Where one way saves it, what gains a little of it is none.
-  const least = found.some(({ late: left }) => left <= 0) ? week.jobs[at]!.late / FEW : ROUND;
+  const least = found.some(({ late: left }) => left <= 0) ? itemAt(week.jobs, at).late / FEW : ROUND;
   return found
     .filter((each) => each.saves >= Math.max(ROUND, least) && !isMore(each))
     .sort(
@@ -100,10 +99,13 @@ export function rescuesOf(open: readonly WeekJob[], options: WeekOptions, week: 
 type Effect = Pick<Rescue, "late" | "saves" | "others" | "harmed">;
 
 function effectOf({ week, at }: Late, after: Week): Effect {
-  const late = after.jobs[at]!.late;
-  const more = after.jobs.map((job, i) => ({ job: job.name, late: i === at ? 0 : job.late - week.jobs[i]!.late }));
+  const late = itemAt(after.jobs, at).late;
+  const more = after.jobs.map((job, i) => ({
+    job: job.name,
+    late: i === at ? 0 : job.late - itemAt(week.jobs, i).late,
+  }));
   const others = more.reduce((sum, each) => sum + each.late, 0);
-  return { late, saves: week.jobs[at]!.late - late, others, harmed: more.filter((each) => each.late >= ROUND) };
+  return { late, saves: itemAt(week.jobs, at).late - late, others, harmed: more.filter((each) => each.late >= ROUND) };
 }
 
 /** It is the way that saves, and not the other order that it was planned in: in that order without it more is late. */
@@ -119,12 +121,12 @@ const linesOf = (lines: readonly QuotedLine[]) => ({ lines: lines.length, parts:
 /** Lines of the job that have to be cut yet and may be cut on the other machine: those that decide, or where that is less, all. */
 function otherRoute(late: Late, to: Cutter): Rescue[] {
   const { week, at } = late;
-  const { quoted } = late.jobs[at]!.plan;
+  const { quoted } = itemAt(late.jobs, at).plan;
   const movable = (steps: readonly PlannedStep[]) => {
     const open = new Set(steps.filter((step) => step.job === at && isCut(step)).map(({ line }) => line));
     return quoted.filter((line) => open.has(line) && line.cutter !== to && line.plan.cutting[to] !== undefined);
   };
-  const few = movable(week.jobs[at]!.chain.map((i) => week.steps[i]!));
+  const few = movable(itemAt(week.jobs, at).chain.map((i) => itemAt(week.steps, i)));
   const all = movable(week.steps);
   const ways = [few, ...(all.length > few.length ? [all] : [])].flatMap((lines) => cutOn(late, to, lines));
   return ways.sort((a, b) => a.late - b.late || a.lines - b.lines).slice(0, 1);
@@ -132,7 +134,7 @@ function otherRoute(late: Late, to: Cutter): Rescue[] {
 
 function cutOn(late: Late, to: Cutter, moved: readonly QuotedLine[]): Rescue[] {
   const { jobs, options, week, at } = late;
-  const { plan } = jobs[at]!;
+  const { plan } = itemAt(jobs, at);
   if (moved.length === 0) return [];
   const rows = new Set(moved.map(({ row }) => row));
   const changed = planBill(
@@ -142,13 +144,11 @@ function cutOn(late: Late, to: Cutter, moved: readonly QuotedLine[]): Rescue[] {
   const worksOf = (of: typeof plan) =>
     of.quoted.filter(({ row }) => rows.has(row)).flatMap((line) => of.workOf(line).works);
   const extra = refusalOr(() => {
-    const [was, is] = [worksOf(plan), worksOf(changed)].map((works) => ({
-      hours: peopleHours(works),
-      cost: works.reduce((sum, work) => sum + costOf(work, plan.shop), 0),
-    }));
-    return { hours: is!.hours - was!.hours, money: money(is!.cost - was!.cost) };
+    const [was, is] = [worksOf(plan), worksOf(changed)];
+    const cost = (works: typeof was) => works.reduce((sum, work) => sum + costOf(work, plan.shop), 0);
+    return { hours: peopleHours(is) - peopleHours(was), money: money(cost(is) - cost(was)) };
   });
-  const again = replanWeek(jobs.with(at, { ...jobs[at]!, plan: changed }), options, week);
+  const again = replanWeek(jobs.with(at, { ...itemAt(jobs, at), plan: changed }), options, week);
   if (!isTied(late, again)) return [];
   const station = to === "shear" ? "Shear" : "Waterjet";
   return [{ ...NONE, kind: "route", station, ...linesOf(moved), ...effectOf(late, again), ...costsOf(extra) }];
@@ -229,7 +229,7 @@ function further(late: Late, station: string): Rescue[] {
 /** The job's own lines that decide there go to the vendor who could do them. */
 function outside(late: Late, station: string, chain: readonly PlannedStep[]): Rescue[] {
   const { jobs, options, week, at } = late;
-  const { name, plan } = jobs[at]!;
+  const { name, plan } = itemAt(jobs, at);
   const steps = chain.filter((step) => step.job === at && !step.isStarted && step.station.vendorDays !== undefined);
   if (steps.length === 0) return [];
   const lines = [...new Set(steps.map(({ line }) => line))];
@@ -237,8 +237,8 @@ function outside(late: Late, station: string, chain: readonly PlannedStep[]): Re
   const again = replanWeek(jobs, { ...options, sent }, week);
   if (!isTied(late, again)) return [];
   const paid = refusalOr(() => {
-    const { minimum = 0 } = steps[0]!.station;
-    const price = lines.reduce((sum, line) => sum + priceOf(line, steps[0]!.station), 0);
+    const { minimum = 0 } = firstOf(steps).station;
+    const price = lines.reduce((sum, line) => sum + priceOf(line, firstOf(steps).station), 0);
     const works = lines.flatMap((line) => plan.workOf(line).works).filter((work) => work.station.name === station);
     const here = works.reduce((sum, work) => sum + costOf(work, plan.shop), 0);
     const away = Math.max(minimum, price) * (1 + (plan.shop.rates.find("outsideMarkUp") ?? 0));
@@ -261,10 +261,12 @@ function priceOf({ plan: { line, blank, blanks } }: QuotedLine, station: Station
  */
 function before(late: Late): Rescue[] {
   const { jobs, options, week, at } = late;
-  const { name } = jobs[at]!;
+  const { name } = itemAt(jobs, at);
   const weights = new Map(options.weights);
   weights.set(name, (weights.get(name) ?? 1) * FIRST);
-  const inWay = [...new Set(week.jobs[at]!.chain.map((i) => week.steps[i]!.job))].filter((job) => job !== at);
+  const inWay = [...new Set(itemAt(week.jobs, at).chain.map((i) => itemAt(week.steps, i).job))].filter(
+    (job) => job !== at,
+  );
   const tried = [week.orders, ...(options.tried ?? [])];
   const way = (giving: string, own: WeekOptions): Rescue => {
     const again = replanWeek(jobs, { ...own, tried }, week);
@@ -283,7 +285,7 @@ function before(late: Late): Rescue[] {
   };
   const found = [
     ...inWay.slice(0, MOST_IN_WAY).map((job) => {
-      const { name: giving } = jobs[job]!;
+      const { name: giving } = itemAt(jobs, job);
       const others = week.jobs.filter((_, i) => i !== at && i !== job);
       const unharmed = new Map([...weights, ...others.map((each) => [each.name, UNHARMED] as const)]);
       const dues = new Map(options.dues);

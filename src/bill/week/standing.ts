@@ -1,7 +1,9 @@
 /** What stands already when the week is planned: work that has begun has its rest alone to do, a pin holds where it can be kept. */
+
 import { type Instant, instant } from "../../calc/schedule/calendar.ts";
 import { workBetween } from "../../calc/schedule/finish.ts";
 import { vendorClock, type WorkClock } from "../../calc/schedule/floor/work-clock.ts";
+import { itemAt } from "../../units/certain.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
 import type { MarkFault, WeekFault } from "./faults.ts";
@@ -22,7 +24,7 @@ export const markOf = (
   { job, line, station }: OpenStep,
   column: MarkFault["column"],
 ): MarkFault => {
-  const { name, above = 0 } = jobs[job]!;
+  const { name, above = 0 } = itemAt(jobs, job);
   return { job: name, line: lineName(line), row: line.row + above, column, mark: station.name };
 };
 
@@ -76,8 +78,9 @@ function pinned<S extends OpenStep>(
   fault: (found: WeekFault) => void,
 ): S {
   const named = markOf(jobs, step, "Pinned");
-  const { start } = jobs[step.job]!;
-  const opens = step.work ? instant(clockOf(step.station.name)!.opens(Math.max(pin, options.now))) : pin;
+  const { start } = itemAt(jobs, step.job);
+  const clock = step.work && clockOf(step.station.name);
+  const opens = clock ? instant(clock.opens(Math.max(pin, options.now))) : pin;
   if (pin < options.now) fault({ kind: "pin passed", ...named, at: pin });
   else if (start !== undefined && pin < start) fault({ kind: "pin early", ...named, at: start });
   else {

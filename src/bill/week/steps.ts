@@ -1,4 +1,5 @@
 /** What the lines of the open jobs still have to do, in the order in which it is done. */
+import { itemAt } from "../../units/certain.ts";
 import { nearest } from "../../units/nearest.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -132,7 +133,7 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
     for (let lot = 0; lot < parts; lot++) {
       const [begin, end] = [Math.round((blanks * lot) / parts), Math.round((blanks * (lot + 1)) / parts)];
       const run = each.work ? shareOf(each.work.run, lot, parts) : (each.station.vendorDays ?? 0);
-      const own = parts === lots && previous.length === lots ? [previous[lot]!] : previous;
+      const own = parts === lots && previous.length === lots ? [itemAt(previous, lot)] : previous;
       before[lot] = steps.length;
       steps.push({
         ...each,

@@ -1,4 +1,5 @@
 import type { Instant } from "../../calc/schedule/calendar.ts";
+import { lastOf } from "../../units/certain.ts";
 import { planWeek } from "./plan-week.ts";
 import { type Rescue, rescuesOf } from "./rescue.ts";
 import type { WeekJob } from "./steps.ts";
@@ -43,10 +44,10 @@ export function takeBill(open: readonly WeekJob[], bill: WeekJob, options: WeekO
   // Where the search has harmed somebody all the same, the plan it began with has not.
   const isHarmed = found.jobs.some(({ late, name }) => name !== bill.name && late > 0);
   const week = isHarmed ? planWeek(jobs, { ...soonest, units: 0 }) : found;
-  const earliest = week.jobs.at(-1)!.finish;
+  const earliest = lastOf(week.jobs).finish;
   const asked = { ...others, dues: leaves };
   const own = planWeek(jobs, { ...asked, weights, units: 0, tried: [week.orders] });
-  const wanted = own.jobs.at(-1)!.due;
+  const wanted = lastOf(own.jobs).due;
   const kept = alone.jobs.flatMap(({ name, late, finish }) =>
     late > 0 && finish !== undefined ? [{ job: name, leaves: finish }] : [],
   );
@@ -54,7 +55,7 @@ export function takeBill(open: readonly WeekJob[], bill: WeekJob, options: WeekO
     kept,
     earliest,
     wanted,
-    earlier: own.jobs.at(-1)!.late > 0 ? rescuesOf(jobs, asked, own, bill.name) : [],
+    earlier: lastOf(own.jobs).late > 0 ? rescuesOf(jobs, asked, own, bill.name) : [],
     week: planWeek(jobs, { ...options, units: 0, tried: [own.orders] }),
   };
 }

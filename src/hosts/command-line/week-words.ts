@@ -5,6 +5,7 @@ import { type MovedJob, movedSays } from "../../bill/week/move-bar.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
+import { setUpSays } from "../../bill/week/set-up-says.ts";
 import type { SaidWeek } from "../../job/week-json.ts";
 import { dayAndTime } from "../../papers/day.ts";
 import { lastOf } from "../../units/certain.ts";
@@ -20,6 +21,7 @@ export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidW
   const { jobs, worth, steps } = week;
   const all = [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))];
   const missing = weekWithoutSays(week);
+  const against = setUpSays(week);
   return [
     `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}${missing === "" ? "" : `, ${missing}`}: ${hours(worth.late)} h late by weight (${provedSays(week)}), set-up ${hours(worth.setUp)} h`,
     "",
@@ -44,6 +46,7 @@ export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidW
       : []),
     "",
     ...loads(week),
+    ...(against === "" ? [] : wrapped(against, WIDTH, 2)),
     ...(taken ? takenWords(taken, week) : []),
     ...rescues.flatMap(([job, found]) => ["", `What would save ${job}:`, ...ways(found)]),
     ...(moved ? ["", ...movedWords(moved)] : []),

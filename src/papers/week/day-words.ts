@@ -1,6 +1,8 @@
 /** What a line is at a station, for those who stand there: what it is, how many holes or units a piece, of which sheets. */
+
 import type { BillPlan } from "../../bill/plan.ts";
 import type { PlannedStep } from "../../bill/week/week.ts";
+import { entryOf } from "../../units/certain.ts";
 import { show, showNumber, showThickness } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { holesCounted } from "../holes.ts";
@@ -41,7 +43,7 @@ function stockSays(row: number, { groups }: BillPlan): string[] {
   const places = new Map<string, number[]>();
   all.forEach(({ stock, blanks }, i) => {
     if (!blanks.some((blank) => lineOf.get(blank)?.line.row === row)) return;
-    const { name } = sheetOf.get(stock)!;
+    const { name } = entryOf(sheetOf, stock);
     places.set(name, [...(places.get(name) ?? []), i + 1]);
   });
   return [...places].map(

@@ -1,4 +1,5 @@
 /** The week on paper: an overview, and for every machine a sheet a day. */
+
 import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { releaseOf } from "../../bill/release.ts";
@@ -8,7 +9,9 @@ import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import { setForSays } from "../../bill/week/set-for-says.ts";
+import { setUpSays } from "../../bill/week/set-up-says.ts";
 import type { PlannedStep, StationDay, Week } from "../../bill/week/week.ts";
+import { itemAt } from "../../units/certain.ts";
 import { showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cautionsOfSetUp } from "../cautions.ts";
@@ -98,7 +101,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
         by > 0 ? hours(by) : "",
         latestStart === undefined ? "" : latestStart < week.now ? "past" : dayAndTime(latestStart),
         chainSays(
-          chain.map((i) => steps[i]!),
+          chain.map((i) => itemAt(steps, i)),
           week,
         ),
       ]),
@@ -112,7 +115,7 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     "<h2>Load by station and day, hours</h2>",
     ...loadPictures(week).map((picture) => `<div class="plan">${picture}</div>`),
     paragraph(
-      "The outline is what the station has that day, the dark part its work: below its hours, above those still free.",
+      `The outline is what the station has that day, the dark part its work: below its hours, above those still free. ${setUpSays(week)}`.trim(),
       "small",
     ),
     ...awayTable(week),
@@ -146,7 +149,7 @@ function awayTable({ steps, jobs }: Week): string[] {
       away.map((step): Cell[] => [
         dayAndTime(step.ready),
         step.station.name,
-        jobs[step.job]!.name,
+        itemAt(jobs, step.job).name,
         lineName(step.line),
         showNumber(step.pieces, 7),
         dayAndTime(step.finish),
@@ -167,7 +170,7 @@ export function chainSays(chain: readonly PlannedStep[], { jobs }: Week): string
   return [...new Set(chain.map(({ machine }) => machine))]
     .map((machine) => {
       const others = chain.filter((step) => step.machine === machine && step.job !== own);
-      const names = [...new Set(others.map(({ job }) => jobs[job]!.name))];
+      const names = [...new Set(others.map(({ job }) => itemAt(jobs, job).name))];
       return names.length === 0 ? machine : `${machine}, with ${names.join(" and ")}`;
     })
     .join("; ");
@@ -184,7 +187,7 @@ function daySheet(
 ): string {
   const benches = week.machines.filter(({ name }) => name === machine);
   const own = benches
-    .flatMap(({ steps }, bench) => steps.map((i) => ({ ...week.steps[i]!, bench: bench + 1 })))
+    .flatMap(({ steps }, bench) => steps.map((i) => ({ ...itemAt(week.steps, i), bench: bench + 1 })))
     .filter(({ begins, finish }) => begins < day + DAY && finish > day)
     .sort((a, b) => a.begins - b.begins || a.line.row - b.line.row || a.lot - b.lot);
   const time = (at: PlannedStep["begins"]): string =>
@@ -214,7 +217,7 @@ function daySheet(
   const columns: readonly DayColumn[] = [
     [{ title: "Begin", short: true }, (step) => `${time(step.begins)}${step.isCritical ? ` ${DECIDES}` : ""}`],
     ...(benches.length > 1 ? atBench : []),
-    [{ title: "Job" }, (step) => week.jobs[step.job]!.name],
+    [{ title: "Job" }, (step) => itemAt(week.jobs, step.job).name],
     [{ title: "Line", number: true }, (step) => String(step.line.row - 1)],
     [
       { title: "Part", short: true },
@@ -227,7 +230,7 @@ function daySheet(
     ...(own.some((step) => workSays(step, system) !== "")
       ? [[{ title: "What" }, (step) => workSays(step, system)] satisfies DayColumn]
       : []),
-    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, plans[step.job]!)],
+    [{ title: "Sheet", short: isBrake }, (step) => sheetSays(step, itemAt(plans, step.job))],
     ...(isBrake ? atBrake : []),
     [{ title: "Set-up, min", number: true }, (step) => (step.setUp > 0 ? minutes(step.setUp) : "")],
     [{ title: "Run, min", number: true }, (step) => minutes(step.run)],
@@ -277,7 +280,7 @@ function warningsOf(steps: readonly PlannedStep[], { jobs }: Week, system: UnitS
     const release = releaseOf(line);
     if (release === "CLEAR") return [];
     const [worst = "see its set-up sheet."] = problemsSay(line.findings, system);
-    return [`${release} ${jobs[job]!.name}, ${lineName(line)}: ${worst}`];
+    return [`${release} ${itemAt(jobs, job).name}, ${lineName(line)}: ${worst}`];
   });
   return [...new Set(said)];
 }

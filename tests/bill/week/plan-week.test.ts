@@ -7,6 +7,7 @@ import { latestStarts } from "../../../src/bill/week/latest-starts.ts";
 import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
 import { rescuesOf } from "../../../src/bill/week/rescue.ts";
+import { setUpSays } from "../../../src/bill/week/set-up-says.ts";
 import type { WeekJob } from "../../../src/bill/week/steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "../../../src/bill/week/week.ts";
 import { instant, SECONDS_PER_DAY } from "../../../src/calc/schedule/calendar.ts";
@@ -71,6 +72,28 @@ describe("set-ups", () => {
     const [cutA, bentA] = stepsOf(alone, "A");
     expect(both.worth.setUp).toBe(2 * alone.worth.setUp - cutA!.change - bentA!.change);
     expect(both.isProved).toBe(true);
+  });
+});
+
+describe("set-up against the bills", () => {
+  const billed = (week: Week) =>
+    week.steps.reduce((sum, { work, lot }) => sum + (lot > 1 ? 0 : (work?.setUp ?? 0)), 0) / 3600;
+
+  it("is the same for a single job in time, whose tools and sheet are set up once in both", () => {
+    const week = planWeek([open("one", [part("A"), part("B"), part("C")], { Due: MONDAY + 20 })], {
+      now: NOW,
+      units: UNITS,
+    });
+    expect(Math.abs(week.worth.setUp / 3600 - billed(week))).toBeLessThan(0.01);
+    expect(setUpSays(week)).toBe("");
+  });
+
+  it("is said by station where jobs that meet share it: what is less is what the week has less", () => {
+    const week = planWeek([open("one", [part("A")]), open("two", [part("B")])], { now: NOW, units: UNITS });
+    const said = [...setUpSays(week).matchAll(/([\d.]+) h less/g)].reduce((sum, [, hours]) => sum + Number(hours), 0);
+    expect(said).toBeGreaterThan(0);
+    expect(Math.abs(billed(week) - week.worth.setUp / 3600 - said)).toBeLessThan(0.02);
+    expect(setUpSays(week)).toMatch(/^Set-up against the bills, .*: (Brake|Shear) [\d.]+ h less/);
   });
 });
 

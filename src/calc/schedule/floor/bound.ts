@@ -1,3 +1,4 @@
+import { itemAt, lastOf } from "../../../units/certain.ts";
 import type { Floor } from "./orders.ts";
 import type { Worth } from "./problem.ts";
 import { type AtStation, lateAlone, stationBound, tailsOf } from "./station-bound.ts";
@@ -21,16 +22,16 @@ export function preemptiveBound(jobs: Job[]): number {
   let bound = -Infinity;
   let next = 0;
   while (next < waiting.length || open.length > 0) {
-    if (open.length === 0) at = Math.max(at, waiting[next]!.head);
-    while (next < waiting.length && waiting[next]!.head <= at) {
-      const { run, tail, head } = waiting[next++]!;
+    if (open.length === 0) at = Math.max(at, itemAt(waiting, next).head);
+    while (next < waiting.length && itemAt(waiting, next).head <= at) {
+      const { run, tail, head } = itemAt(waiting, next++);
       bound = Math.max(bound, head + run + tail);
       let place = open.length;
-      while (place > 0 && open[place - 1]!.tail > tail) place--;
+      while (place > 0 && itemAt(open, place - 1).tail > tail) place--;
       open.splice(place, 0, { left: run, tail });
     }
-    const first = open.at(-1)!;
-    const until = next < waiting.length ? Math.min(at + first.left, waiting[next]!.head) : at + first.left;
+    const first = lastOf(open);
+    const until = next < waiting.length ? Math.min(at + first.left, itemAt(waiting, next).head) : at + first.left;
     first.left -= until - at;
     at = until;
     if (first.left > 0) continue;
@@ -44,8 +45,9 @@ export function preemptiveBound(jobs: Job[]): number {
 export function earliestReady({ operations, clocks, next, nextAt, count }: Floor): Float64Array {
   const ready = Float64Array.from(operations, ({ release }) => release);
   for (let i = 0; i < count; i++) {
-    const done = clocks[i]!.finish(ready[i]!, operations[i]!.run);
-    for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) ready[next[k]!] = Math.max(ready[next[k]!]!, done);
+    const done = itemAt(clocks, i).finish(itemAt(ready, i), itemAt(operations, i).run);
+    for (let k = itemAt(nextAt, i); k < itemAt(nextAt, i + 1); k++)
+      ready[itemAt(next, k)] = Math.max(itemAt(ready, itemAt(next, k)), done);
   }
   return ready;
 }
@@ -62,19 +64,21 @@ export function boundOf(floor: Floor): Worth {
   const byStation = new Map<number, AtStation[]>();
   for (const { due, weight, operations: last } of problem.deliveries) {
     const members = membersOf(floor, last);
-    const done = (i: number) => clocks[i]!.finish(ready[i]!, operations[i]!.run);
+    const done = (i: number) => itemAt(clocks, i).finish(itemAt(ready, i), itemAt(operations, i).run);
     let least = Math.max(...last.map(done));
     const tails = isSteady ? steadyTails(floor, last) : undefined;
     const stations = stationsOf(floor, members);
     for (const [station, own] of stations) {
-      const { machines, clock } = problem.stations[station]!;
+      const { machines, clock } = itemAt(problem.stations, station);
       if (tails && machines === 1)
         least = Math.max(
           least,
-          preemptiveBound(own.map((i) => ({ head: ready[i]!, run: operations[i]!.run, tail: tails[i]! }))),
+          preemptiveBound(
+            own.map((i) => ({ head: itemAt(ready, i), run: itemAt(operations, i).run, tail: itemAt(tails, i) })),
+          ),
         );
-      const work = own.reduce((sum, i) => sum + operations[i]!.run, 0) / machines;
-      least = Math.max(least, clock.finish(Math.min(...own.map((i) => ready[i]!)), work));
+      const work = own.reduce((sum, i) => sum + itemAt(operations, i).run, 0) / machines;
+      least = Math.max(least, clock.finish(Math.min(...own.map((i) => itemAt(ready, i))), work));
     }
     late += lateAlone({ weight, due, least });
     finishes += weight * least;
@@ -109,7 +113,7 @@ function membersOf({ operations }: Floor, last: readonly number[]): number[] {
     const i = open.pop()!;
     if (found.has(i)) continue;
     found.add(i);
-    open.push(...operations[i]!.after);
+    open.push(...itemAt(operations, i).after);
   }
   return [...found];
 }
@@ -118,7 +122,7 @@ function stationsOf({ operations, machinesOf }: Floor, members: readonly number[
   const found = new Map<number, number[]>();
   for (const i of members) {
     if (machinesOf[i] === 0) continue;
-    const { station } = operations[i]!;
+    const { station } = itemAt(operations, i);
     found.set(station, [...(found.get(station) ?? []), i]);
   }
   return found;
@@ -129,7 +133,7 @@ export function steadyTails({ operations, next, nextAt, count }: Floor, last: re
   const tail = new Float64Array(count).fill(-Infinity);
   for (const i of last) tail[i] = 0;
   for (let i = count - 1; i >= 0; i--)
-    for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++)
-      tail[i] = Math.max(tail[i]!, tail[next[k]!]! + operations[next[k]!]!.run);
+    for (let k = itemAt(nextAt, i); k < itemAt(nextAt, i + 1); k++)
+      tail[i] = Math.max(itemAt(tail, i), itemAt(tail, itemAt(next, k)) + itemAt(operations, itemAt(next, k)).run);
   return tail;
 }

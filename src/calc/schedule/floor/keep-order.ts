@@ -1,7 +1,7 @@
 import { itemAt } from "../../../units/certain.ts";
 import type { Orders } from "./orders.ts";
 import { compareWorth, type FloorPlan, type FloorProblem, type Worth } from "./problem.ts";
-import type { Effort } from "./tabu.ts";
+import { Effort } from "./tabu.ts";
 
 const NONE = -1;
 
@@ -90,8 +90,10 @@ export function heldBack(
   const wanted = (i: number): number => itemAt(ready, i);
   let operations = [...problem.operations];
   let best = plan;
+  const effort = new Effort(HELD);
   const hold = (some: readonly number[]): void => {
-    if (some.length === 0) return;
+    if (some.length === 0 || !effort.isLeft) return;
+    effort.spend(operations.length * (problem.crew ? LISTED : 1));
     const later = [...operations];
     for (const i of some) later[i] = { ...itemAt(later, i), release: wanted(i) };
     const found = work({ ...problem, operations: later }, plan);
@@ -108,3 +110,6 @@ export function heldBack(
   hold(early.sort((a, b) => wanted(b) - wanted(a)));
   return best;
 }
+
+const HELD = 5e4; // chosen: operations looked at, some tens of milliseconds
+const LISTED = 4; // how much longer it takes where people are counted (measured)

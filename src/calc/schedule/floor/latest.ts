@@ -9,17 +9,19 @@ import type { FloorPlan, FloorProblem } from "./problem.ts";
 export function latestReady({ operations, stations, deliveries }: FloorProblem, plan: FloorPlan): number[] {
   const finish = operations.map(() => Infinity);
   const ready = operations.map(() => Infinity);
-  for (const { due, operations: last } of deliveries) for (const i of last) finish[i] = Math.min(finish[i]!, due);
+  for (const { due, operations: last } of deliveries)
+    for (const i of last) finish[i] = Math.min(itemAt(finish, i), due);
   const before = previousOf(plan);
   // What follows another operation is ready no sooner than it, and in the order of the problem behind its parts.
-  const order = operations.map((_, i) => i).sort((a, b) => plan.ready[b]! - plan.ready[a]! || b - a);
+  const order = operations.map((_, i) => i).sort((a, b) => itemAt(plan.ready, b) - itemAt(plan.ready, a) || b - a);
   for (const i of order) {
-    const { run, after, station, clock = stations[station]!.clock } = operations[i]!;
+    const { run, after, station, clock = itemAt(stations, station).clock } = itemAt(operations, i);
     if (finish[i] === Infinity) continue;
-    ready[i] = clock.latest(finish[i]!, run);
-    for (const part of after) finish[part] = Math.min(finish[part]!, ready[i]!);
+    ready[i] = clock.latest(itemAt(finish, i), run);
+    for (const part of after) finish[part] = Math.min(itemAt(finish, part), itemAt(ready, i));
     const previous = before.get(i);
-    if (previous !== undefined) finish[previous] = Math.min(finish[previous]!, clock.latest(ready[i]!, plan.setUp[i]!));
+    if (previous !== undefined)
+      finish[previous] = Math.min(itemAt(finish, previous), clock.latest(itemAt(ready, i), itemAt(plan.setUp, i)));
   }
   return ready;
 }
@@ -66,4 +68,4 @@ function freedBy({ operations, stations }: Pick<FloorProblem, "operations" | "st
 
 /** The operation before each on its machine. */
 const previousOf = ({ machines }: FloorPlan): ReadonlyMap<number, number> =>
-  new Map(machines.flatMap((own) => own.slice(1).map((i, place) => [i, own[place]!] as const)));
+  new Map(machines.flatMap((own) => own.slice(1).map((i, place) => [i, itemAt(own, place)] as const)));

@@ -1,3 +1,4 @@
+import { itemAt } from "../../../units/certain.ts";
 import type { Orders } from "./orders.ts";
 
 const NONE = -1;
@@ -11,13 +12,13 @@ const MOST_PASSES = 20; // chosen: usually the second pass finds nothing
 export function leftShift(orders: Orders): void {
   const { floor, ready } = orders;
   orders.evaluate();
-  const all = Array.from({ length: floor.count }, (_, i) => i).filter((i) => floor.machinesOf[i]! > 0);
+  const all = Array.from({ length: floor.count }, (_, i) => i).filter((i) => itemAt(floor.machinesOf, i) > 0);
   for (let pass = 0, isMoved = true; isMoved && pass < MOST_PASSES; pass++) {
     isMoved = false;
-    for (const i of all.sort((a, b) => ready[a]! - ready[b]! || a - b)) {
+    for (const i of all.sort((a, b) => itemAt(ready, a) - itemAt(ready, b) || a - b)) {
       const gap = earlierGap(orders, i);
       if (!gap) continue;
-      const [machine, before] = [orders.machine[i]!, orders.before[i]!];
+      const [machine, before] = [itemAt(orders.machine, i), itemAt(orders.before, i)];
       orders.unlink(i);
       orders.insert(i, gap.machine, gap.before);
       if (orders.evaluate()) isMoved = true;
@@ -34,39 +35,40 @@ export function leftShift(orders: Orders): void {
 export function earlierGap(orders: Orders, i: number): { machine: number; before: number } | undefined {
   const { floor, before, behind, finish, ready, prepared, setUp } = orders;
   const { operations, clocks, problem } = floor;
-  const { after, release, frozen, run } = operations[i]!;
+  const { after, release, frozen, run } = itemAt(operations, i);
   if (frozen !== undefined) return undefined;
-  const parts = after.reduce((latest, part) => Math.max(latest, finish[part]!), release);
-  if (parts >= ready[i]!) return undefined;
-  const [was, next] = [before[i]!, behind[i]!];
+  const parts = after.reduce((latest, part) => Math.max(latest, itemAt(finish, part)), release);
+  if (parts >= itemAt(ready, i)) return undefined;
+  const [was, next] = [itemAt(before, i), itemAt(behind, i)];
   // What comes behind its old place must be set up in time without it.
-  const freed = was === NONE ? problem.start : finish[was]!;
+  const freed = was === NONE ? problem.start : itemAt(finish, was);
   const nextSetUp = next === NONE ? 0 : floor.setUp(was, next);
-  if (next !== NONE && clocks[next]!.finish(freed, nextSetUp) > ready[next]!) return undefined;
-  const saved = setUp[i]! + (next === NONE ? 0 : setUp[next]! - nextSetUp);
-  const from = floor.firstMachine[i]!;
+  if (next !== NONE && itemAt(clocks, next).finish(freed, nextSetUp) > itemAt(ready, next)) return undefined;
+  const saved = itemAt(setUp, i) + (next === NONE ? 0 : itemAt(setUp, next) - nextSetUp);
+  const from = itemAt(floor.firstMachine, i);
   let found: { machine: number; before: number; start: number } | undefined;
-  for (let machine = from; machine < from + floor.machinesOf[i]!; machine++) {
+  for (let machine = from; machine < from + itemAt(floor.machinesOf, i); machine++) {
     let previous = NONE;
-    let later = orders.first[machine]!;
+    let later = itemAt(orders.first, machine);
     for (;;) {
-      const free = previous === NONE ? problem.start : finish[previous]!;
-      if (free >= ready[i]!) break;
-      const isFrozen = later !== NONE && operations[later]!.frozen !== undefined;
+      const free = previous === NONE ? problem.start : itemAt(finish, previous);
+      if (free >= itemAt(ready, i)) break;
+      const isFrozen = later !== NONE && itemAt(operations, later).frozen !== undefined;
       if (!isFrozen && previous !== i && later !== i) {
         const own = floor.setUp(previous, i);
-        const start = Math.max(clocks[i]!.finish(free, own), parts);
-        const done = clocks[i]!.finish(start, run);
+        const start = Math.max(itemAt(clocks, i).finish(free, own), parts);
+        const done = itemAt(clocks, i).finish(start, run);
         const laterSetUp = later === NONE ? 0 : floor.setUp(i, later);
-        const more = own + (later === NONE ? 0 : laterSetUp - setUp[later]!);
+        const more = own + (later === NONE ? 0 : laterSetUp - itemAt(setUp, later));
         const fits =
-          later === NONE || clocks[later]!.finish(done, laterSetUp) <= Math.max(ready[later]!, prepared[later]!);
-        if (fits && more <= saved && start < ready[i]! && start < (found?.start ?? Infinity))
+          later === NONE ||
+          itemAt(clocks, later).finish(done, laterSetUp) <= Math.max(itemAt(ready, later), itemAt(prepared, later));
+        if (fits && more <= saved && start < itemAt(ready, i) && start < (found?.start ?? Infinity))
           found = { machine, before: previous, start };
       }
       if (later === NONE) break;
       previous = later;
-      later = behind[later]!;
+      later = itemAt(behind, later);
     }
   }
   return found;

@@ -1,3 +1,4 @@
+import { itemAt } from "../../../units/certain.ts";
 import { Random } from "../../cutting/random.ts";
 import type { Orders } from "./orders.ts";
 import { compareWorth, type Worth } from "./problem.ts";
@@ -38,12 +39,12 @@ export function search(orders: Orders, effort: Effort, isEnough: (worth: Worth) 
   while (effort.isLeft && !isEnough(best!.worth)) {
     const from = random.below(elites.length);
     const to = (from + 1 + random.below(elites.length - 1)) % elites.length;
-    orders.restore(elites[from]!.saved);
-    walk(orders, elites[to]!, random);
+    orders.restore(itemAt(elites, from).saved);
+    walk(orders, itemAt(elites, to), random);
     const found = better();
     const isKnown = elites.some(({ worth }) => compareWorth(worth, found.worth) === 0);
-    const worst = elites.reduce((a, b, i) => (compareWorth(b.worth, elites[a]!.worth) > 0 ? i : a), 0);
-    if (!isKnown && compareWorth(found.worth, elites[worst]!.worth) < 0) elites[worst] = found;
+    const worst = elites.reduce((a, b, i) => (compareWorth(b.worth, itemAt(elites, a).worth) > 0 ? i : a), 0);
+    if (!isKnown && compareWorth(found.worth, itemAt(elites, worst).worth) < 0) elites[worst] = found;
   }
   orders.restore(best!.saved);
   orders.evaluate();
@@ -62,17 +63,17 @@ function shake(orders: Orders, random: Random, times: number): void {
 function walk(orders: Orders, { saved }: Elite, random: Random): void {
   const { count, operations } = orders.floor;
   const place = new Int32Array(count);
-  for (const first of saved.first) for (let i = first, at = 0; i >= 0; i = saved.behind[i]!) place[i] = at++;
+  for (const first of saved.first) for (let i = first, at = 0; i >= 0; i = itemAt(saved.behind, i)) place[i] = at++;
   orders.evaluate();
   const wrong = () =>
     operations.flatMap((_, i) => {
-      const next = orders.behind[i]!;
-      return next >= 0 && saved.machine[i] === saved.machine[next] && place[i]! > place[next]! ? [i] : [];
+      const next = itemAt(orders.behind, i);
+      return next >= 0 && saved.machine[i] === saved.machine[next] && itemAt(place, i) > itemAt(place, next) ? [i] : [];
     });
   let steps = -1;
   for (let left = wrong(), i = 0; left.length > 0 && i !== steps; left = wrong(), i++) {
     if (steps < 0) steps = Math.max(1, Math.floor(distance(orders, place, saved.machine) / 2));
-    if (swap(orders, left[random.below(left.length)]!)) orders.evaluate();
+    if (swap(orders, itemAt(left, random.below(left.length)))) orders.evaluate();
   }
 }
 
@@ -80,24 +81,28 @@ function walk(orders: Orders, { saved }: Elite, random: Random): void {
 function distance(orders: Orders, place: Int32Array, machine: Int32Array): number {
   let pairs = 0;
   for (const first of orders.first)
-    for (let a = first; a >= 0; a = orders.behind[a]!)
-      for (let b = orders.behind[a]!; b >= 0; b = orders.behind[b]!)
-        if (machine[a] === machine[b] && place[a]! > place[b]!) pairs++;
+    for (let a = first; a >= 0; a = itemAt(orders.behind, a))
+      for (let b = itemAt(orders.behind, a); b >= 0; b = itemAt(orders.behind, b))
+        if (machine[a] === machine[b] && itemAt(place, a) > itemAt(place, b)) pairs++;
   return pairs;
 }
 
 /** An operation and the next one on its machine change places, where neither is frozen and nothing waits in a circle. */
 function swap(orders: Orders, first: number): boolean {
   const { floor, before, behind, machine } = orders;
-  const second = behind[first]!;
-  if (second < 0 || floor.operations[first]!.frozen !== undefined || floor.operations[second]!.frozen !== undefined)
+  const second = itemAt(behind, first);
+  if (
+    second < 0 ||
+    itemAt(floor.operations, first).frozen !== undefined ||
+    itemAt(floor.operations, second).frozen !== undefined
+  )
     return false;
-  const previous = before[first]!;
+  const previous = itemAt(before, first);
   orders.unlink(second);
-  orders.insert(second, machine[first]!, previous);
+  orders.insert(second, itemAt(machine, first), previous);
   if (orders.evaluate()) return true;
   orders.unlink(second);
-  orders.insert(second, machine[first]!, first);
+  orders.insert(second, itemAt(machine, first), first);
   orders.evaluate();
   return false;
 }

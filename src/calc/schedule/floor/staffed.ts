@@ -1,7 +1,7 @@
 /** The floor with people that are counted: who works at one station stands at no other. */
 import { itemAt } from "../../../units/certain.ts";
 import { Random } from "../../cutting/random.ts";
-import { deliveryOf } from "./dispatch.ts";
+import { deliveryOf, dispatched } from "./dispatch.ts";
 import { isNoWorse } from "./keep-order.ts";
 import { latestReady } from "./latest.ts";
 import { type List, type Listed, Listing } from "./listing.ts";
@@ -37,19 +37,18 @@ export function staffedPlan(floor: Floor, crew: () => Iterator<CrewSpan>, asked:
     effort.spend(LISTED * floor.count);
     return listing.work(listed);
   };
-  const machine = machinesIn(floor, alone.machines);
+  // Two plans without people to go by: one that was searched for keeps set-ups together, one made at once keeps jobs together.
+  const guides = effort.isLeft ? [alone, dispatched(floor)] : tried.length === 0 ? [alone] : [];
   const old = tried.map(({ machines, list }) => ({
     list: inOrder(floor, list ? rankOf(floor, list) : firstRanks(floor, machines)),
     machine: machinesIn(floor, machines),
   }));
   const [first] = old;
   const kept = isKept && first ? repaired(floor, { ...first, worth: worthOf(first) }, worthOf) : undefined;
-  let best = bestOf(
-    [...(kept ? [kept] : []), ...old, ...(old.length === 0 || effort.isLeft ? starts(floor, alone, machine) : [])],
-    worthOf,
-  );
+  let best = bestOf([...(kept ? [kept] : []), ...old, ...guides.flatMap((guide) => starts(floor, guide))], worthOf);
   const isDone = () => isEnough(best.worth) || !effort.isLeft;
-  if (!isDone()) best = byDelivery(floor, best, { alone, machine, worthOf, isDone: () => !effort.isLeft });
+  for (const guide of guides)
+    if (!isDone()) best = byDelivery(floor, best, { guide, worthOf, isDone: () => !effort.isLeft });
   if (!isDone()) best = improved(floor, best, worthOf, effort, isEnough);
   let isProved = isEnough(best.worth);
   if (!isProved && canProve && units > 0) {
@@ -135,19 +134,22 @@ function inOrder(floor: Floor, { run, setUp }: Ranks): List {
   const { operations, count } = floor;
   const frozen = Float64Array.from(operations, (each) => each.frozen ?? Infinity);
   for (let i = count - 1; i >= 0; i--)
-    for (const part of operations[i]!.after) frozen[part] = Math.min(frozen[part]!, frozen[i]!);
-  const held = (i: number): number => frozen[i]!;
+    for (const part of itemAt(operations, i).after) frozen[part] = Math.min(itemAt(frozen, part), itemAt(frozen, i));
+  const held = (i: number): number => itemAt(frozen, i);
   const rank = Float64Array.from(run);
   for (let i = 0; i < count; i++)
-    for (const part of operations[i]!.after) if (rank[part]! > rank[i]!) rank[i] = rank[part]!;
+    for (const part of itemAt(operations, i).after)
+      if (itemAt(rank, part) > itemAt(rank, i)) rank[i] = itemAt(rank, part);
   const codes = operations.flatMap((_, i) => (floor.machinesOf[i] === 0 || !floor.hasSetUps ? [i] : [~i, i]));
   const own = (code: number) => (code < 0 ? ~code : code);
-  const figure = (code: number) => (code < 0 ? Math.min(setUp[own(code)]!, rank[own(code)]!) : rank[code]!);
+  const figure = (code: number) =>
+    code < 0 ? Math.min(itemAt(setUp, own(code)), itemAt(rank, own(code))) : itemAt(rank, code);
   return codes.sort((a, b) => held(own(a)) - held(own(b)) || figure(a) - figure(b) || own(a) - own(b) || a - b);
 }
 
 /** Lists to begin with: as the plan without people begins, by what must begin first, and delivery after delivery. */
-function starts(floor: Floor, alone: FloorPlan, machine: Int32Array): Listed[] {
+function starts(floor: Floor, alone: FloorPlan): Listed[] {
+  const machine = machinesIn(floor, alone.machines);
   const latest = latestReady(floor.problem, alone).map((at) => Math.min(at, FAR));
   const all = [
     ranks(Float64Array.from(alone.ready)),
@@ -170,17 +172,18 @@ function inTurn(floor: Floor, alone: FloorPlan, order: readonly number[], own: I
 }
 
 interface Way {
-  readonly alone: FloorPlan;
-  readonly machine: Int32Array;
+  /** A plan without people, by which each delivery's own work is listed. */
+  readonly guide: FloorPlan;
   readonly worthOf: (listed: Listed) => Worth;
   readonly isDone: () => boolean;
 }
 
 /** Where people are short, which delivery has them first decides most: one of them is put to another place as long as that is better. */
-function byDelivery(floor: Floor, best: Found, { alone, machine, worthOf, isDone }: Way): Found {
+function byDelivery(floor: Floor, best: Found, { guide, worthOf, isDone }: Way): Found {
+  const machine = machinesIn(floor, guide.machines);
   const own = deliveryOf(floor);
   const listed = (given: readonly number[]): Found => {
-    const tried = { list: inOrder(floor, inTurn(floor, alone, given, own)), machine };
+    const tried = { list: inOrder(floor, inTurn(floor, guide, given, own)), machine };
     return { ...tried, worth: worthOf(tried) };
   };
   let order = byDue(floor);
@@ -211,7 +214,12 @@ function improved(
   const free = floor.operations.flatMap(({ frozen }, i) => (frozen === undefined ? [i] : []));
   let best = start;
   while (free.length > 0 && effort.isLeft && !isEnough(best.worth)) {
-    const moved = movedTo(floor, best, itemAt(free, random.below(free.length)), random);
+    const moved = (random.below(3) === 0 ? lineTo : movedTo)(
+      floor,
+      best,
+      itemAt(free, random.below(free.length)),
+      random,
+    );
     if (!moved) {
       effort.spend(floor.count);
       continue;
@@ -228,18 +236,18 @@ function movedTo(
   i: number,
   random: Random,
 ): Listed | undefined {
-  const { station, after } = operations[i]!;
+  const { station, after } = itemAt(operations, i);
   const rest = best.list.filter((code) => code !== i && code !== ~i);
   const at = new Int32Array(count);
   let low = 0;
   rest.forEach((code, place) => {
     if (code < 0) return;
     at[code] = place;
-    if (operations[code]!.frozen !== undefined && operations[code]!.station === station) low = place + 1;
+    if (itemAt(operations, code).frozen !== undefined && itemAt(operations, code).station === station) low = place + 1;
   });
-  for (const part of after) low = Math.max(low, at[part]! + 1);
+  for (const part of after) low = Math.max(low, itemAt(at, part) + 1);
   let high = rest.length;
-  for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) high = Math.min(high, at[next[k]!]!);
+  for (let k = itemAt(nextAt, i); k < itemAt(nextAt, i + 1); k++) high = Math.min(high, itemAt(at, itemAt(next, k)));
   if (high < low) return undefined;
   const was = best.list.indexOf(i);
   const isNear = random.unit() < NEAR;
@@ -251,10 +259,34 @@ function movedTo(
   const list = hasSetUp
     ? [...rest.slice(0, setAt), ~i, ...rest.slice(setAt, place), i, ...rest.slice(place)]
     : rest.toSpliced(place, 0, i);
-  const own = machinesOf[i]!;
+  const own = itemAt(machinesOf, i);
   if (own < 2 || random.below(2) === 0) return { list, machine: best.machine };
   const machine = best.machine.slice();
-  machine[i] = firstMachine[i]! + random.below(own);
+  machine[i] = itemAt(firstMachine, i) + random.below(own);
   return { list, machine };
 }
 const FEW = 8; // places (chosen)
+
+/** An operation with all that it waits for and all that waits for it, one behind the other, at another place of the list. */
+function lineTo(floor: Floor, best: Found, i: number, random: Random): Listed {
+  const { operations, next, nextAt } = floor;
+  const line = new Set([i]);
+  for (const each of line) for (const part of itemAt(operations, each).after) line.add(part);
+  const behind = [i];
+  for (const each of behind)
+    for (let k = nextAt[each] ?? 0; k < (nextAt[each + 1] ?? 0); k++) {
+      const after = next[k] ?? NONE;
+      if (!line.has(after)) behind.push(after);
+      line.add(after);
+    }
+  const to = random.below(best.list.length + 1) - 1 / 2;
+  const found = rankOf(floor, best.list);
+  const put = (of: Float64Array, each: number): void => {
+    of[each] = to + (of[each] ?? 0) / (4 * best.list.length);
+  };
+  for (const each of line) {
+    put(found.run, each);
+    put(found.setUp, each);
+  }
+  return { list: inOrder(floor, found), machine: best.machine };
+}

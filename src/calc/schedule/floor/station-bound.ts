@@ -1,3 +1,4 @@
+import { entryOf, itemAt, lastOf } from "../../../units/certain.ts";
 import type { Floor } from "./orders.ts";
 
 /** Deliveries whose orders are all looked at: 2 to that power of sets (chosen: a few milliseconds). */
@@ -22,13 +23,13 @@ export interface AtStation {
  */
 export function stationBound(floor: Floor, station: number, given: readonly AtStation[], ready: Float64Array): number {
   const { operations, problem } = floor;
-  const { machines, clock } = problem.stations[station]!;
-  const work = (own: AtStation) => own.operations.reduce((sum, i) => sum + operations[i]!.run, 0);
+  const { machines, clock } = itemAt(problem.stations, station);
+  const work = (own: AtStation) => own.operations.reduce((sum, i) => sum + itemAt(operations, i).run, 0);
   const ranked = disjoint([...given].sort((a, b) => b.weight * work(b) - a.weight * work(a)));
   const shown = ranked.slice(0, MOST);
   const count = shown.length;
   const works = shown.map(work);
-  const heads = shown.map((own) => Math.min(...own.operations.map((i) => ready[i]!)));
+  const heads = shown.map((own) => Math.min(...own.operations.map((i) => itemAt(ready, i))));
   const setUps = setUpsOf(floor, station, shown);
   const best = new Float64Array(1 << count).fill(Infinity);
   best[0] = 0;
@@ -36,19 +37,19 @@ export function stationBound(floor: Floor, station: number, given: readonly AtSt
     let [run, head, setUp] = [0, Infinity, 0];
     for (let d = 0; d < count; d++)
       if (set & (1 << d)) {
-        run += works[d]!;
-        head = Math.min(head, heads[d]!);
+        run += itemAt(works, d);
+        head = Math.min(head, itemAt(heads, d));
       }
     for (const { users, time } of setUps) if (set & users) setUp += time;
     // What is set up may be so before any part is there.
     const done = Math.max(clock.finish(head, run / machines), clock.finish(problem.start, (run + setUp) / machines));
     for (let d = 0; d < count; d++) {
       if (!(set & (1 << d))) continue;
-      const late = best[set & ~(1 << d)]! + lateFrom(floor, shown[d]!, done);
-      if (late < best[set]!) best[set] = late;
+      const late = itemAt(best, set & ~(1 << d)) + lateFrom(floor, itemAt(shown, d), done);
+      if (late < itemAt(best, set)) best[set] = late;
     }
   }
-  return best.at(-1)! + given.reduce((sum, own) => sum + (shown.includes(own) ? 0 : lateAlone(own)), 0);
+  return lastOf(best) + given.reduce((sum, own) => sum + (shown.includes(own) ? 0 : lateAlone(own)), 0);
 }
 
 export const lateAlone = ({ weight, due, least }: Pick<AtStation, "weight" | "due" | "least">): number =>
@@ -69,7 +70,7 @@ function lateFrom({ problem }: Floor, { weight, due, least, tails }: AtStation, 
   let leaves = Infinity;
   for (const tail of tails) {
     let at = done;
-    for (const [station, run] of tail) at = problem.stations[station]!.clock.finish(at, run);
+    for (const [station, run] of tail) at = itemAt(problem.stations, station).clock.finish(at, run);
     leaves = Math.min(leaves, at);
   }
   return weight * Math.max(0, Math.max(least, leaves) - due);
@@ -84,22 +85,23 @@ export function tailsOf(
   const chain = new Float64Array(count);
   const on = new Int32Array(count).fill(-1);
   for (let i = count - 1; i >= 0; i--) {
-    for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) {
-      const after = next[k]!;
-      if (!members.has(after) || (on[i]! >= 0 && chain[after]! <= chain[on[i]!]!)) continue;
+    for (let k = itemAt(nextAt, i); k < itemAt(nextAt, i + 1); k++) {
+      const after = itemAt(next, k);
+      if (!members.has(after) || (itemAt(on, i) >= 0 && itemAt(chain, after) <= itemAt(chain, itemAt(on, i)))) continue;
       on[i] = after;
     }
-    chain[i] = operations[i]!.run + (on[i]! < 0 ? 0 : chain[on[i]!]!);
+    chain[i] = itemAt(operations, i).run + (itemAt(on, i) < 0 ? 0 : itemAt(chain, itemAt(on, i)));
   }
   const found = new Map<string, (readonly [number, number])[]>();
   for (const i of own) {
     const tail: (readonly [number, number])[] = [];
-    for (let at = on[i]!; at >= 0; at = on[at]!) tail.push([operations[at]!.station, operations[at]!.run]);
+    for (let at = itemAt(on, i); at >= 0; at = itemAt(on, at))
+      tail.push([itemAt(operations, at).station, itemAt(operations, at).run]);
     const key = tail.map(([station]) => station).join(" ");
     const known = found.get(key) ?? tail;
     found.set(
       key,
-      tail.map(([station, run], k) => [station, Math.min(run, known[k]![1])] as const),
+      tail.map(([station, run], k) => [station, Math.min(run, itemAt(known, k)[1])] as const),
     );
   }
   return found.has("") ? [[]] : [...found.values()];
@@ -111,13 +113,14 @@ function setUpsOf({ operations }: Floor, station: number, given: readonly AtStat
   const least = new Map<string, number>();
   const all = operations.map(({ lot, key }) => [`lot ${lot}`, `key ${key}`] as const);
   given.forEach((own, d) => {
-    for (const i of own.operations) for (const name of all[i]!) users.set(name, (users.get(name) ?? 0) | (1 << d));
+    for (const i of own.operations)
+      for (const name of itemAt(all, i)) users.set(name, (users.get(name) ?? 0) | (1 << d));
   });
   operations.forEach(({ own, change, ...operation }, i) => {
     if (operation.station !== station) return;
-    const [lot, key] = all[i]!;
+    const [lot, key] = itemAt(all, i);
     least.set(lot, Math.min(own, least.get(lot) ?? Infinity));
     least.set(key, Math.min(change, least.get(key) ?? Infinity));
   });
-  return [...users].map(([name, of]) => ({ users: of, time: least.get(name)! })).filter(({ time }) => time > 0);
+  return [...users].map(([name, of]) => ({ users: of, time: entryOf(least, name) })).filter(({ time }) => time > 0);
 }

@@ -1,5 +1,7 @@
 /** Where a time stands across the board: a column a day from the first hour that is worked to the last, days without anything narrow. */
+
 import type { Instant } from "../../../bill/pictures.ts";
+import { firstOf, itemAt, lastOf } from "../../../units/certain.ts";
 import type { WeekBoard } from "./protocol.ts";
 
 const DAY = 86_400; // seconds, by definition
@@ -55,15 +57,15 @@ export class TimeScale {
 
   /** Percent of the board. */
   at(time: number): number {
-    const last = this.days.at(-1)!;
-    const { day, left, width } = this.days.findLast((each) => each.day <= time) ?? this.days[0]!;
+    const last = lastOf(this.days);
+    const { day, left, width } = this.days.findLast((each) => each.day <= time) ?? firstOf(this.days);
     const part = (time - day - this.#from) / (this.#to - this.#from);
     return Math.min(left + width * Math.min(Math.max(part, 0), 1), last.left + last.width);
   }
 
   time(percent: number): Instant {
     const open = this.days.filter(({ isOpen }) => isOpen);
-    const { day, left, width } = open.findLast((each) => each.left <= percent) ?? open[0]!;
+    const { day, left, width } = open.findLast((each) => each.left <= percent) ?? firstOf(open);
     const part = Math.min(Math.max((percent - left) / width, 0), 1);
     return (day + Math.round((this.#from + part * (this.#to - this.#from)) / SNAP) * SNAP) as Instant;
   }
@@ -77,9 +79,9 @@ export class TimeScale {
     );
     const width = this.#to - this.#from;
     const seconds = typeof by === "number" ? by * HOUR : by === "day" ? width : -width;
-    const of = Math.min(Math.max(time - open[at]!.day - this.#from, 0), width);
+    const of = Math.min(Math.max(time - itemAt(open, at).day - this.#from, 0), width);
     const on = Math.min(Math.max(at * width + of + seconds, 0), open.length * width - SNAP);
     const [index, rest] = [Math.floor(on / width), on % width];
-    return (open[index]!.day + this.#from + Math.round(rest / SNAP) * SNAP) as Instant;
+    return (itemAt(open, index).day + this.#from + Math.round(rest / SNAP) * SNAP) as Instant;
   }
 }

@@ -1,4 +1,5 @@
 /** Open jobs on one board: their week, what a moved bar does to it, and back. The week itself is worked out in src/bill/week. */
+
 import { lineName } from "../../../bill/line-name.ts";
 import { faultSays, weekWithoutSays } from "../../../bill/week/faults.ts";
 import {
@@ -28,6 +29,7 @@ import { chainSays } from "../../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../../sheet/formula/serial-now.ts";
 import { FileRefusal, refusal } from "../../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../../sheet/workbook/read-workbook.ts";
+import { itemAt, lastOf } from "../../../units/certain.ts";
 import { contentId } from "../../../units/content.ts";
 import { showNumber } from "../../../units/show.ts";
 import type { Bar, BoardJob, Pinned, WeekBoard, WeekFile } from "./protocol.ts";
@@ -134,11 +136,11 @@ export class WeekSession {
   }
 
   get #now(): Made {
-    return this.#made.at(-1)!;
+    return lastOf(this.#made);
   }
 
   #job(week: Week, job: number, before: Week | undefined): BoardJob {
-    const { name, isRush, due, finish, late, chain } = week.jobs[job]!;
+    const { name, isRush, due, finish, late, chain } = itemAt(week.jobs, job);
     const deliveries = week.deliveries.filter((each) => each.job === job);
     const done = finish === undefined ? "nothing open" : `done ${dayAndTime(finish)}`;
     return {
@@ -156,7 +158,7 @@ export class WeekSession {
       decides:
         late > 0
           ? chainSays(
-              chain.map((i) => week.steps[i]!),
+              chain.map((i) => itemAt(week.steps, i)),
               week,
             )
           : "",
@@ -172,7 +174,7 @@ export class WeekSession {
       const key = `${step.line.row} ${step.station.name}`;
       bars.set(key, [...(bars.get(key) ?? []), step]);
     }
-    const { system } = this.#now.jobs[job]!.plan.shop;
+    const { system } = itemAt(this.#now.jobs, job).plan.shop;
     return [...bars.values()].map((lots) => {
       const [step] = lots as [PlannedStep];
       const { line, station, machine, work, isStarted, pin } = step;
