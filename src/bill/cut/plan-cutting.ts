@@ -24,6 +24,7 @@ import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
 import type { Shear } from "../nouns/machines.ts";
 import type { StockSheet } from "../nouns/stock.ts";
+import { asCut } from "./as-cut.ts";
 import { BETWEEN_EQUALS, type CutAim, type CutShop, cutAim } from "./cut-aim.ts";
 import { jetRemnants } from "./jet-remnants.ts";
 
@@ -121,7 +122,12 @@ function hasEndless({ plan, cutter }: CutLine, shop: CutShop): boolean {
   }
   const { trim, limits } = cutting.shear!;
   const stock = endless.map(asStock(trim));
-  return alone([asBlank("it", blank, 1)], stock, { ...limits, thickness: sheet.thickness }, weightPerArea(sheet));
+  return alone(
+    [asBlank("it", asCut(blank, shop.system), 1)],
+    stock,
+    { ...limits, thickness: sheet.thickness },
+    weightPerArea(sheet),
+  );
 }
 const alone = remember(
   4096,
@@ -175,7 +181,10 @@ function asked(group: readonly CutLine[], trim: Millimeters, shop: CutShop, used
   return {
     blanks: lines.map((plan, i): BlankToCut => {
       const { due } = plan.line;
-      return { ...asBlank(ids[i]!, plan.blank, plan.blanks), ...(due === undefined ? {} : { due }) };
+      return {
+        ...asBlank(ids[i]!, asCut(plan.blank, shop.system), plan.blanks),
+        ...(due === undefined ? {} : { due }),
+      };
     }),
     stock,
     options: searchOf(stock, cutAim(shop), (shop.rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT),
