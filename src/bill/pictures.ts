@@ -6,7 +6,6 @@ export type { Outline } from "../calc/bend/order/solid.ts";
 export type { Datum, Hit } from "../calc/bend/order/stops.ts";
 export { obstacleInWords } from "../calc/bend/order/watch.ts";
 export type { CutListRow } from "../calc/cutting/cut-list.ts";
-export { asCut } from "../calc/cutting/grid.ts";
 export type { JetSheet } from "../calc/cutting/jet-sheets.ts";
 export type { Cut, PieceOut, PlannedPattern } from "../calc/cutting/types.ts";
 export type { Subject } from "../calc/finding.ts";

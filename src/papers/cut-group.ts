@@ -4,7 +4,7 @@ import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { lineName } from "../bill/line-name.ts";
 import { liftOf } from "../bill/lines/lifting.ts";
 import { openPlates } from "../bill/open-plates.ts";
-import { asCut, type Subject } from "../bill/pictures.ts";
+import type { Subject } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notFromPlateSays, says } from "../bill/says.ts";
@@ -95,7 +95,7 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
       const cut = uses.reduce((sum, use) => sum + (use.pieces.get(line.plan!) ?? 0), 0);
       return [
         partSays(line),
-        `${showPlain(asCut(blank.length), system)} x ${showReading(asCut(blank.width), system)}`,
+        `${showPlain(blank.length, system)} x ${showReading(blank.width, system)}`,
         blank.grain || "as it comes",
         showNumber(ordered.quantity, 7),
         showNumber(cut, 7),

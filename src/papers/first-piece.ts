@@ -1,7 +1,6 @@
 /** The first piece of a line: what it should measure, with room to write, on the sheet it is bent by. */
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips, type Strip } from "../bill/nouns/line.ts";
-import { asCut } from "../bill/pictures.ts";
 import { show, showNumber, showReading } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { bendName } from "./back-gauge.ts";
@@ -20,8 +19,8 @@ export function firstPiece({ line, blank, bend }: LinePlan, system: UnitSystem):
   ];
   const measured: Measured[] = [
     ["sheet", bare(length(line.thickness))],
-    ["length", bare(showReading(asCut(blank.length), system))],
-    ["width", bare(showReading(asCut(blank.width), system))],
+    ["length", bare(showReading(blank.length, system))],
+    ["width", bare(showReading(blank.width, system))],
     ...bentStrips(line).flatMap((one, direction) => strip(one, (i) => bendName(i + 1, direction))),
     ...(bend ? [["radius", bare(showReading(bend.radius, system))] as const] : []),
   ];

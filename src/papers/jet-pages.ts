@@ -3,7 +3,6 @@
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { webOf } from "../bill/lines/cutting.ts";
 import { openPlates } from "../bill/open-plates.ts";
-import { asCut } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { notFromPlateSays } from "../bill/says.ts";
 import { entryOf } from "../units/certain.ts";
@@ -49,7 +48,7 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
             entryOf(keys, name),
             name,
             showNumber(own.length * repeats, 7),
-            `${showPlain(asCut(length), system)} x ${showReading(asCut(width), system)}`,
+            `${showPlain(length, system)} x ${showReading(width, system)}`,
             releaseCell(releases.get(line)),
           ];
         }),

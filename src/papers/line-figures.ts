@@ -1,7 +1,6 @@
 /** The figures of a line in the order a person asks for them, all of them the plan's. */
 import { hitsOf } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
-import { asCut } from "../bill/pictures.ts";
 import type { LineAnswer } from "../bill/plan.ts";
 import { show, showForce, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
@@ -17,7 +16,7 @@ export function lineFigures(plan: LinePlan, { cutter }: LineAnswer, system: Unit
     ["Thickness", showThickness(line.thickness, system)],
     ["Pieces", showNumber(line.quantity, 7)],
     blanks === line.quantity ? undefined : ["Blanks", showNumber(blanks, 7)],
-    ["Flat", `${showPlain(asCut(blank.length), system)} x ${showReading(asCut(blank.width), system)}`],
+    ["Flat", `${showPlain(blank.length, system)} x ${showReading(blank.width, system)}`],
     ["Weight each", show(blank.weight, "mass", system, 3)],
     cutter && ["Cut on", cutter === "shear" ? plan.cutting.shear!.name : plan.cutting.waterjet!.name],
     tools && ["Brake", tools.brake.name],

@@ -2,7 +2,6 @@
 import { throatSays } from "../bill/drawn-says.ts";
 import { hitsOf } from "../bill/lines/bent-strip.ts";
 import { openPlates } from "../bill/open-plates.ts";
-import { asCut } from "../bill/pictures.ts";
 import type { BillPlan, QuotedLine } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
@@ -55,7 +54,7 @@ export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan)
           ordered.description,
           `${ordered.material.name} ${showThickness(ordered.thickness, system)}`,
           showNumber(blanks, 7),
-          `${showMark(asCut(blank.length), system).split(" · ")[0]} x ${showMark(asCut(blank.width), system).split(" · ")[0]}`,
+          `${showMark(blank.length, system).split(" · ")[0]} x ${showMark(blank.width, system).split(" · ")[0]}`,
           String(strips.reduce((sum, strip) => sum + hitsOf(strip).length, 0)),
           showForce(force(line, "expected"), system),
           releaseOf(line),

@@ -4,7 +4,6 @@ import { turnedTo } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import { bentStrips } from "../bill/nouns/line.ts";
 import { openPlates, rowsOfLine } from "../bill/open-plates.ts";
-import { asCut } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notCheckedSays, notesSay, notFromPlateSays } from "../bill/says.ts";
@@ -120,7 +119,7 @@ function figuresOf({ blank, bend, force, strips }: LinePlan, system: UnitSystem)
     const [decimal = "", fraction = ""] = showMark(value, system).split(" · ");
     return [decimal, fraction];
   };
-  const [[length, lengthMark], [width, widthMark]] = [mark(asCut(blank.length)), mark(asCut(blank.width))];
+  const [[length, lengthMark], [width, widthMark]] = [mark(blank.length), mark(blank.width)];
   const unit = unitName("length", system);
   const marks = [lengthMark, widthMark].some((words) => words !== "")
     ? `${lengthMark || length} x ${widthMark || width}`

@@ -6,7 +6,7 @@ import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { StockSheet } from "../bill/nouns/stock.ts";
 import { openPlates } from "../bill/open-plates.ts";
-import { asCut, type PlannedPattern } from "../bill/pictures.ts";
+import type { PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { type Release, releaseOf } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
@@ -213,7 +213,7 @@ const piecesTable = (
         entryOf(keys, blank),
         blank,
         showNumber(count * repeats, 7),
-        `${showPlain(asCut(length), system)} x ${showReading(asCut(width), system)}`,
+        `${showPlain(length, system)} x ${showReading(width, system)}`,
         show(line.blank.weight, "mass", system, 3),
         holesCounted(line.line, system),
         releaseCell(releases.get(line)),

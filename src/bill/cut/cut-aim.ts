@@ -5,7 +5,7 @@ import { onePersonLimit, type Rates } from "../nouns/rates.ts";
 import type { Shop } from "../nouns/shop.ts";
 import { findStation } from "../nouns/station.ts";
 
-export type CutShop = Pick<Shop, "rates" | "stations">;
+export type CutShop = Pick<Shop, "rates" | "stations" | "system">;
 
 export interface CutAim extends Pick<PlanOptions, "pace"> {
   readonly perMinute: number;

@@ -1,5 +1,7 @@
 /** The shear's cuts of a group as a person follows them, in words. */
+
 import { type CutListRow, cutList, type Yield } from "../../calc/cutting/cut-list.ts";
+import { firstOf } from "../../units/certain.ts";
 import { kilograms } from "../../units/quantity.ts";
 import { show, showOnTape, showPlain } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -32,7 +34,7 @@ export function cutsInOrder(
   if (!plan) return [];
   const own = offcuts.filter((offcut) => offcut.group === group);
   const tags = new Map(own.flatMap(({ pieces, tag }) => pieces.map((piece) => [piece, tag] as const)));
-  const { weight, length, width } = uses[0]!.sheet;
+  const { weight, length, width } = firstOf(uses).sheet;
   const weightPerArea = weight / (length * width);
   const words = (yields: readonly Yield[], part: string) =>
     yields.map((each) => called(each, part, tags, system)).join(", ");
@@ -56,7 +58,7 @@ const sizeOf = ({ w, h }: Pick<Yield, "w" | "h">, system: UnitSystem): string =>
 function nounOf({ isWhole, stage, cuts }: CutListRow): string {
   if (isWhole) return "sheet";
   if (stage === "trim") return "sheet";
-  const isRest = /r\d+$/.test(cuts[0]!.piece);
+  const isRest = /r\d+$/.test(firstOf(cuts).piece);
   if (stage === "strip") return isRest ? "rest of sheet" : "sheet";
   return isRest ? "rest" : stage === "cross" ? "strip" : "piece";
 }

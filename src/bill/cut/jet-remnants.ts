@@ -1,6 +1,8 @@
 /** What goes back to the rack of a sheet that the waterjet has cut: whole rectangles beside and above what was laid. */
+
 import type { JetSheet } from "../../calc/cutting/jet-sheets.ts";
 import { LEAST_REMNANT_IN } from "../../data/remnants.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { atLeast } from "../../units/nearly.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { MM_PER_INCH } from "../../units/system.ts";
@@ -30,6 +32,6 @@ export function jetRemnants({ w, h, placed, repeats }: JetSheet, rates: Rates): 
   );
   // One large piece is worth more than two small ones.
   const largest = (of: readonly Remnant[]) => Math.max(0, ...of.map(areaOf));
-  const best = largest(kept[0]!) >= largest(kept[1]!) ? kept[0]! : kept[1]!;
+  const best = largest(firstOf(kept)) >= largest(itemAt(kept, 1)) ? firstOf(kept) : itemAt(kept, 1);
   return Array.from({ length: repeats }, () => best).flat();
 }

@@ -1,6 +1,8 @@
 /** What goes back on the rack: one entry a kind of offcut, with the tag it bears and what it is worth. */
+
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
 import type { Plan } from "../../calc/cutting/types.ts";
+import { entryOf, firstOf } from "../../units/certain.ts";
 import { type Millimeters, type Money, money } from "../../units/quantity.ts";
 import type { StockSheet } from "../nouns/stock.ts";
 import type { CutGroup } from "./plan-cutting.ts";
@@ -27,8 +29,8 @@ const CENTS = 100; // in a unit of money, by definition
 export function offcutsOf(groups: readonly CutGroup[]): Offcut[] {
   const found = groups.flatMap((group) =>
     alike(group.plan?.remnants ?? []).map(({ pieces, w, h, count }) => {
-      const pattern = group.plan!.patterns.find(({ id }) => id === patternIdOf(pieces[0]!))!;
-      const sheet = group.sheetOf.get(pattern.stock)!;
+      const pattern = group.plan!.patterns.find(({ id }) => id === patternIdOf(firstOf(pieces)))!;
+      const sheet = entryOf(group.sheetOf, pattern.stock);
       const isLongWays = w >= h;
       const share = (w * h) / (sheet.length * sheet.width);
       return {

@@ -1,4 +1,5 @@
 /** The third stage: the sheets of every material and thickness, for the shear and for the waterjet, each its own. */
+
 import { impossibleReasons } from "../../calc/cutting/impossible.ts";
 import { type JetSheet, planJetSheets } from "../../calc/cutting/jet-sheets.ts";
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
@@ -14,6 +15,7 @@ import type {
 } from "../../calc/cutting/types.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
 import type { Material } from "../../data/materials/material.ts";
+import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { type Kilograms, kilograms, type Millimeters, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
@@ -24,6 +26,7 @@ import type { LinePlan } from "../lines/plan-line.ts";
 import type { Cutter } from "../nouns/line.ts";
 import type { Shear } from "../nouns/machines.ts";
 import type { StockSheet } from "../nouns/stock.ts";
+import { asCut } from "./as-cut.ts";
 import { BETWEEN_EQUALS, type CutAim, type CutShop, cutAim } from "./cut-aim.ts";
 import { jetRemnants } from "./jet-remnants.ts";
 
@@ -82,8 +85,8 @@ export function planCutting(lines: readonly CutLine[], shop: CutShop): CutGroup[
   return [...groups]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, group]) => {
-      const found = group[0]!.cutter === "shear" ? onShear(group, shop, used) : onWaterjet(group, shop, used);
-      const { sheets } = group[0]!.plan;
+      const found = firstOf(group).cutter === "shear" ? onShear(group, shop, used) : onWaterjet(group, shop, used);
+      const { sheets } = firstOf(group).plan;
       for (const { sheet, count } of found.uses) {
         const key = sheetKey(sheet, sheets!.indexOf(sheet));
         used.set(key, (used.get(key) ?? 0) + count);
@@ -105,7 +108,7 @@ export function scarce(lines: readonly CutLine[], shop: CutShop): CutLine[] {
   }
   const isCounted = ({ count }: StockSheet) => count !== undefined;
   return [...groups.values()]
-    .filter((group) => group[0]!.plan.sheets?.some(isCounted) && !group.every((line) => hasEndless(line, shop)))
+    .filter((group) => firstOf(group).plan.sheets?.some(isCounted) && !group.every((line) => hasEndless(line, shop)))
     .flat();
 }
 
@@ -121,7 +124,12 @@ function hasEndless({ plan, cutter }: CutLine, shop: CutShop): boolean {
   }
   const { trim, limits } = cutting.shear!;
   const stock = endless.map(asStock(trim));
-  return alone([asBlank("it", blank, 1)], stock, { ...limits, thickness: sheet.thickness }, weightPerArea(sheet));
+  return alone(
+    [asBlank("it", asCut(blank, shop.system), 1)],
+    stock,
+    { ...limits, thickness: sheet.thickness },
+    weightPerArea(sheet),
+  );
 }
 const alone = remember(
   4096,
@@ -167,23 +175,26 @@ const jetKnown = remember(
 /** What both machines are asked: the blanks under names of their own, the sheets that are left, and how long to search. */
 function asked(group: readonly CutLine[], trim: Millimeters, shop: CutShop, used: ReadonlyMap<string, number>) {
   const lines = group.map(({ plan }) => plan);
-  const own = lines[0]!.sheets!;
+  const own = firstOf(lines).sheets!;
   const ids = namesOf(lines);
   const stock = leftOf(own, used)
     .map(asStock(trim))
-    .map(pinnedFor(group[0]!.cutter === "shear" ? ids : []));
+    .map(pinnedFor(firstOf(group).cutter === "shear" ? ids : []));
   return {
     blanks: lines.map((plan, i): BlankToCut => {
       const { due } = plan.line;
-      return { ...asBlank(ids[i]!, plan.blank, plan.blanks), ...(due === undefined ? {} : { due }) };
+      return {
+        ...asBlank(itemAt(ids, i), asCut(plan.blank, shop.system), plan.blanks),
+        ...(due === undefined ? {} : { due }),
+      };
     }),
     stock,
     options: searchOf(stock, cutAim(shop), (shop.rates.find("cutEffort") ?? DEFAULT_EFFORT) * UNITS_PER_EFFORT),
     about: {
-      material: lines[0]!.line.material,
-      thickness: own[0]!.thickness,
+      material: firstOf(lines).line.material,
+      thickness: firstOf(own).thickness,
       lines,
-      lineOf: new Map(ids.map((id, i) => [id, lines[i]!])),
+      lineOf: new Map(ids.map((id, i) => [id, itemAt(lines, i)])),
       sheetOf: new Map(own.map((sheet, i) => [stockId(sheet, i), sheet])),
     },
   };
@@ -197,9 +208,9 @@ const pinnedFor = (ids: readonly string[]) => (sheet: Stock) => {
 };
 
 function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
-  const shear = group[0]!.plan.cutting.shear!;
+  const shear = firstOf(group).plan.cutting.shear!;
   const { blanks, stock, options, about } = asked(group, shear.trim, shop, used);
-  const [sheet] = group[0]!.plan.sheets!;
+  const [sheet] = firstOf(group).plan.sheets!;
   const limits = { ...shear.limits, thickness: sheet!.thickness };
   const plan = refusalOr(() => cutsKnown(blanks, stock, limits, { ...options, weightPerArea: weightPerArea(sheet!) }));
   if (plan instanceof Refusal) return { ...about, ...noneOf(about.lines, plan), cutter: "shear", shear };
@@ -212,7 +223,7 @@ function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<str
     const remnants = plan.remnants
       .filter(({ piece }) => names.has(patternIdOf(piece)))
       .flatMap(({ w, h, count: copies }) => Array.from({ length: copies }, () => ({ length: w, width: h })));
-    return { ...useOf(about.sheetOf.get(id)!, count), pieces: byLine(pieces, about.lineOf), remnants };
+    return { ...useOf(entryOf(about.sheetOf, id), count), pieces: byLine(pieces, about.lineOf), remnants };
   });
   return { ...about, cutter: "shear", shear, uses, plan, jet: [], short: shortOf(plan.leftOut, about) };
 }
@@ -227,7 +238,7 @@ function onWaterjet(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<
     const count = sheets.reduce((sum, { repeats }) => sum + repeats, 0);
     const pieces = sheets.flatMap(({ placed, repeats }) => placed.map(({ blank }) => [blank, repeats] as const));
     const remnants = sheets.flatMap((sheet) => jetRemnants(sheet, shop.rates));
-    const use = useOf(about.sheetOf.get(id)!, count);
+    const use = useOf(entryOf(about.sheetOf, id), count);
     return count === 0 ? [] : [{ ...use, pieces: byLine(pieces, about.lineOf), remnants }];
   });
   const short = shortOf(plan.leftOut, about);
@@ -247,9 +258,12 @@ function shortOf(
   leftOut: readonly LeftOut[],
   { lines, lineOf }: Pick<CutGroup, "lines" | "lineOf">,
 ): CutGroup["short"] {
-  const isCounted = lines[0]!.sheets!.some((sheet) => sheet.count !== undefined);
+  const isCounted = firstOf(lines).sheets!.some((sheet) => sheet.count !== undefined);
   return new Map(
-    leftOut.map(({ blank, count, reason }) => [lineOf.get(blank)!, { count, reason: isCounted ? undefined : reason }]),
+    leftOut.map(({ blank, count, reason }) => [
+      entryOf(lineOf, blank),
+      { count, reason: isCounted ? undefined : reason },
+    ]),
   );
 }
 
@@ -259,7 +273,7 @@ function byLine(
 ): Map<LinePlan, number> {
   const sums = new Map<LinePlan, number>();
   for (const [blank, count] of pieces) {
-    const line = lineOf.get(blank)!;
+    const line = entryOf(lineOf, blank);
     sums.set(line, (sums.get(line) ?? 0) + count);
   }
   return sums;

@@ -3,6 +3,7 @@
  * What any plan places, bars can place, so that the linear program over bars costs no more (bar relaxation: Scheithauer,
  * Introduction to Cutting and Packing Optimization, 2018; memory, unverified). At least the area bound, mostly more.
  */
+import { firstOf, itemAt } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import { generateColumns } from "./column-generation.ts";
 import { Knapsack } from "./knapsack.ts";
@@ -25,7 +26,7 @@ export function barBound(
   const limited = sheets.flatMap(({ available }, s) => (available < Infinity ? [s] : []));
   const right = Float64Array.from([
     ...items.map(({ quantity }) => quantity),
-    ...limited.map((s) => sheets[s]!.available),
+    ...limited.map((s) => itemAt(sheets, s).available),
   ]);
   const program = new LinearProgram(right, items.length, PENALTY * Math.max(...sheets.map(({ cost }) => cost)));
   const lengths = sheets.map(({ w, h }) => (along === 0 ? w : h));
@@ -37,22 +38,23 @@ export function barBound(
     let ratio = 0;
     for (const group of groups) {
       const knapsack = new Knapsack();
-      knapsack.reset(Math.max(...group.map((s) => Math.floor(lengths[s]! / cell))));
+      knapsack.reset(Math.max(...group.map((s) => Math.floor(itemAt(lengths, s) / cell))));
       items.forEach(({ w, h, quantity }, i) => {
         const [own, across] = along === 0 ? [w, h] : [h, w];
-        if (problem.plain[group[0]!]![i]) knapsack.add(2 * i, Math.floor(own / cell), prices[i]! / across, quantity);
-        if (problem.turned[group[0]!]![i] && w !== h) {
-          knapsack.add(2 * i + 1, Math.floor(across / cell), prices[i]! / own, quantity);
+        if (itemAt(problem.plain, firstOf(group))[i])
+          knapsack.add(2 * i, Math.floor(own / cell), itemAt(prices, i) / across, quantity);
+        if (itemAt(problem.turned, firstOf(group))[i] && w !== h) {
+          knapsack.add(2 * i + 1, Math.floor(across / cell), itemAt(prices, i) / own, quantity);
         }
       });
       budget.spend(knapsack.work);
       for (const s of group) {
-        if (sheets[s]!.available < 1) continue;
+        if (itemAt(sheets, s).available < 1) continue;
         const row = limited.indexOf(s);
-        const scarce = row < 0 ? 0 : Math.max(0, -prices[items.length + row]!);
-        const cost = sheets[s]!.cost + scarce;
-        const cells = Math.floor(lengths[s]! / cell);
-        const worth = knapsack.best(cells) * heights[s]!;
+        const scarce = row < 0 ? 0 : Math.max(0, -itemAt(prices, items.length + row));
+        const cost = itemAt(sheets, s).cost + scarce;
+        const cells = Math.floor(itemAt(lengths, s) / cell);
+        const worth = knapsack.best(cells) * itemAt(heights, s);
         if (!(worth > cost)) {
           if (worth > 0) ratio = Math.max(ratio, worth / cost);
           continue;
@@ -60,15 +62,15 @@ export function barBound(
         ratio = Math.max(ratio, worth / cost);
         const gives = new Map<number, number>();
         knapsack.read(knapsack.mark(), cells, (option, copies) => {
-          const { w, h } = items[option >> 1]!;
+          const { w, h } = itemAt(items, option >> 1);
           const across = (along === 0) === (option % 2 === 0) ? h : w;
-          gives.set(option >> 1, (gives.get(option >> 1) ?? 0) + (copies * heights[s]!) / across);
+          gives.set(option >> 1, (gives.get(option >> 1) ?? 0) + (copies * itemAt(heights, s)) / across);
         });
         const supply = row < 0 ? [] : [items.length + row];
         found.push({
           rows: [...gives.keys(), ...supply],
           gives: [...gives.values(), ...supply.map(() => 1)],
-          cost: sheets[s]!.cost,
+          cost: itemAt(sheets, s).cost,
         });
       }
     }
@@ -87,7 +89,7 @@ export function barBound(
 function sameTurns({ sheets, plain, turned }: Problem): number[][] {
   const groups = new Map<string, number[]>();
   sheets.forEach((_, s) => {
-    const key = `${plain[s]!.join("")}/${turned[s]!.join("")}`;
+    const key = `${itemAt(plain, s).join("")}/${itemAt(turned, s).join("")}`;
     groups.set(key, [...(groups.get(key) ?? []), s]);
   });
   return [...groups.values()];

@@ -1,4 +1,5 @@
 /** The cut list as a person at the shear follows it: equal cuts on alike pieces, one after another, are one row. Millimeters. */
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { patternIdOf } from "./pattern-id.ts";
 import type { Cut, PieceKind, PieceOut, Plan } from "./types.ts";
 
@@ -46,7 +47,7 @@ export function cutList({ cuts }: Pick<Plan, "cuts">): CutListRow[] {
   const groups: Cut[][] = [];
   cuts.forEach((cut, k) => {
     const last = groups.at(-1);
-    if (last && k > 0 && isSameWork(cut, cuts[k - 1]!)) last.push(cut);
+    if (last && k > 0 && isSameWork(cut, itemAt(cuts, k - 1))) last.push(cut);
     else groups.push([cut]);
   });
   let before: Cut | undefined;
@@ -74,7 +75,7 @@ const kindKey = ({ kind, blank, w, h }: PieceOut): string =>
   `${kind} ${blank ?? ""} ${Math.round(w * 1000)} ${Math.round(h * 1000)}`;
 
 function rowOf(cuts: readonly Cut[], seq: number, before: Cut | undefined): CutListRow {
-  const first = cuts[0]!;
+  const first = firstOf(cuts);
   const { piece, setting, stage, axis, by, measure, length, turn, falls, stays } = first;
   const off = yieldsOf(cuts.flatMap((cut) => cut.falls.map((fall) => [fall, cut.copies] as const)));
   const left = yieldsOf(cuts.map((cut) => [cut.stays, cut.copies] as const));

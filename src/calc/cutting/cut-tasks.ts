@@ -3,6 +3,7 @@
  * part stays in front of the blade is settled here; in which order the tasks are done is not.
  */
 
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { mm } from "../../units/quantity.ts";
 import { trimOf } from "./build-problem.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
@@ -102,7 +103,7 @@ export function sheetPart(
     for (const axis of [0, 1] as const) {
       if (own[axis] !== size[axis]) return parallel([{ extent: own[axis], node }], size, axis, level, "size");
     }
-    return { kind: "blank", blank: blanks[node.item]!.id, size, task: null };
+    return { kind: "blank", blank: itemAt(blanks, node.item).id, size, task: null };
   };
 
   const parallel = (
@@ -121,19 +122,19 @@ export function sheetPart(
       return late ? trimmed(rough(room), short, level + 0.5, inner) : inner;
     };
     const waste = size[axis] - children.reduce((sum, { extent }) => sum + extent, 0);
-    if (waste === 0 && children.length === 1) return one(children[0]!);
+    if (waste === 0 && children.length === 1) return one(firstOf(children));
     const extents = children.map(({ extent }) => extent);
     const front = frontPart(extents, extents.length, waste, rule);
     const falls = children.filter((_, k) => k !== front).map(one);
     const groups = alike(falls).map((equal): Group => {
-      const measure = equal[0]!.size[axis];
+      const measure = firstOf(equal).size[axis];
       const by = measure <= rule.backReach ? "gauge" : measure <= frontReach ? "front stop" : "mark";
       return { gauge: by === "gauge" ? measure : null, by, measure, falls: equal };
     });
     groups.sort((a, b) => b.measure - a.measure);
     if (waste > 0 && front !== WASTE_IN_FRONT) {
       // Trimmed off the last part, which is measured: last of all, when nothing else is left beside it.
-      const measure = extents[front]!;
+      const measure = itemAt(extents, front);
       const trimmedOff = leftOver(rough(withSize(size, axis, waste)));
       groups.push({ gauge: null, by: measure <= frontReach ? "front stop" : "mark", measure, falls: [trimmedOff] });
     }
@@ -143,7 +144,7 @@ export function sheetPart(
       axis,
       size: rough(size),
       groups,
-      front: front === WASTE_IN_FRONT ? leftOver(rough(withSize(size, axis, waste))) : one(children[front]!),
+      front: front === WASTE_IN_FRONT ? leftOver(rough(withSize(size, axis, waste))) : one(itemAt(children, front)),
     });
   };
 

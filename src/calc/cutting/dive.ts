@@ -2,9 +2,9 @@
  * From the linear program to whole sheets: what it uses in full is cut so often, then what it uses most is cut once more,
  * and the rest is priced again, until nothing is left (diving: Wolsey, Integer Programming, 1998; memory, unverified).
  */
+import { itemAt } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
-import type { Use } from "./pattern.ts";
-import { type CutPattern, mostRepeats } from "./pattern.ts";
+import { type CutPattern, mostRepeats, takeOff, type Use } from "./pattern.ts";
 import type { PatternProgram } from "./pattern-program.ts";
 import type { Random } from "./random.ts";
 import type { StripPatterns } from "./strip-patterns.ts";
@@ -29,11 +29,10 @@ export function dive(
 ): Use[] {
   const uses: Use[] = [];
   const take = (pattern: CutPattern, most: number): boolean => {
-    const repeats = Math.min(most, mostRepeats(pattern, remaining), supply[pattern.sheet]!);
+    const repeats = Math.min(most, mostRepeats(pattern, remaining), itemAt(supply, pattern.sheet));
     if (repeats < 1) return false;
     uses.push({ pattern, repeats });
-    supply[pattern.sheet]! -= repeats;
-    for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+    takeOff([{ pattern, repeats }], remaining, supply);
     return true;
   };
   while (!budget.over() && remaining.some((count) => count > 0)) {
@@ -53,7 +52,7 @@ export function dive(
     }
     if (!found) {
       // Every pattern in use gives more of something than is still wanted.
-      const best = pricing.dearest(program.prices, remaining, (s) => supply[s]! >= 1, program.costs());
+      const best = pricing.dearest(program.prices, remaining, (s) => itemAt(supply, s) >= 1, program.costs());
       if (!best || !take(best, mostRepeats(best, remaining))) return uses;
       program.add(best);
     }

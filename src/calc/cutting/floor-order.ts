@@ -2,9 +2,9 @@
  * The order of the cuts on the floor: one pattern's sheets after another's, each in the quickest of several tries that keep
  * to the stacks that may stand. Heavy pieces set down and taken up again count more than their time.
  */
-import { itemAt } from "../../units/certain.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { type Part, type Task, withSize } from "./cut-tasks.ts";
-import { type FloorTime, floorTime, minutesCounted, NOWHERE } from "./floor-time.ts";
+import { floorTime, minutesCounted, NOWHERE } from "./floor-time.ts";
 import { type Floor, FloorTry, isHeavy } from "./floor-try.ts";
 import { Random } from "./random.ts";
 import { Bench } from "./shear-bench.ts";
@@ -35,14 +35,13 @@ export function orderOnFloor(
   const left = sheets.map((_, p) => p);
   while (left.length > 0) {
     // The sheet whose first gauge is set already, else the next.
-    const at = inOrder ? 0 : left.findIndex((p) => bench.isSetFor(sheets[p]!.task));
-    const [p] = left.splice(Math.max(0, at), 1);
-    const sheet = sheets[p!]!;
-    const { id, repeats } = patterns[p!]!;
+    const at = inOrder ? 0 : left.findIndex((p) => bench.isSetFor(itemAt(sheets, p).task));
+    const p = firstOf(left.splice(Math.max(0, at), 1));
+    const sheet = itemAt(sheets, p);
+    const { id, repeats } = itemAt(patterns, p);
     const leastHeavy = heavyIn(sheet, true, floor) * repeats;
     leastHeavyLifts += leastHeavy;
-    let best: { bench: Bench; most: Count; time: FloorTime; over: number; counts: number } | undefined;
-    for (let n = 0; n < tries || (best!.over > 0 && n < MOST_TRIES); n++) {
+    const attempt = (n: number) => {
       const branch = bench.branch();
       const tried = new FloorTry(branch, floor, n === 0 ? null : new Random(n));
       tried.cut(id, sheet, repeats);
@@ -52,13 +51,20 @@ export function orderOnFloor(
       const isSet = left.some((next) => branch.isSetFor(itemAt(sheets, next).task));
       const settings = time.settings - (isSet ? 1 : 0);
       const counts = over * OVER + 60 * minutesCounted({ ...time, settings }, floor.pace) + time.heavyLifts * heavyLift;
-      if (!best || counts < best.counts) best = { bench: branch, most: tried.most, time, over, counts };
-      if (over === 0 && time.heavyLifts === leastHeavy && settings < gaugesOf(branch.cuts)) break;
+      const isLeast = over === 0 && time.heavyLifts === leastHeavy && settings < gaugesOf(branch.cuts);
+      return { bench: branch, most: tried.most, time, over, counts, isLeast };
+    };
+    let best = attempt(0);
+    let { isLeast } = best;
+    for (let n = 1; !isLeast && (n < tries || (best.over > 0 && n < MOST_TRIES)); n++) {
+      const other = attempt(n);
+      if (other.counts < best.counts) best = other;
+      isLeast = other.isLeast;
     }
-    cuts.push(...best!.bench.cuts);
-    bench = best!.bench.branch();
-    stands = best!.time.stands;
-    standing = greater(standing, best!.most);
+    cuts.push(...best.bench.cuts);
+    bench = best.bench.branch();
+    stands = best.time.stands;
+    standing = greater(standing, best.most);
   }
   return { cuts, most: standing, leastHeavyLifts };
 }

@@ -14,7 +14,7 @@ export const DEFAULT_PACE: FloorPace = {
 const SECONDS_PER_MINUTE = 60; // by definition
 
 /** So many times its seconds a setting counts where orders and plans are compared: one set wrong spoils every piece (chosen). */
-export const SETTING_COUNTS = 2.5;
+export const SETTING_COUNTS = 2;
 
 /** Minutes, with what settings count beside their time. */
 export const minutesCounted = (time: Pick<FloorTime, "minutes" | "settings">, pace: FloorPace): number =>

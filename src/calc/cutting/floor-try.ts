@@ -4,7 +4,7 @@
  * Nothing is cut for which the floor has no room. Rules of a shop floor (common practice). With a random stream the choices
  * between equals, and now and then others, are left to it, so that tries differ.
  */
-import { itemAt } from "../../units/certain.ts";
+import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { type Part, partsOf, type Size, type Task, withSize } from "./cut-tasks.ts";
 import { areaFromGrid } from "./grid.ts";
 import type { Random } from "./random.ts";
@@ -63,14 +63,14 @@ export class FloorTry {
       return { pieces, need, isSet: pieces.some((one) => this.beginsAt(one)), level: levelOf(pieces) };
     });
     choices.sort((a, b) => Number(b.isSet) - Number(a.isSet) || b.level - a.level || a.need.all - b.need.all);
-    const { pieces } = choices[this.isOtherwise() ? this.random!.below(choices.length) : 0]!;
+    const { pieces } = itemAt(choices, this.isOtherwise() ? this.random!.below(choices.length) : 0);
     if (this.pass(pieces)) return;
     // The whole stack before what comes off it, where there is room.
-    const work = standingOf(pieces[0]!, limit).work();
+    const work = standingOf(firstOf(pieces), limit).work();
     const alike = pieces.filter((one) => standingOf(one, limit).work() === work);
     const all = this.groupsNow(alike);
-    const single = all.length > 0 ? [] : this.groupsNow([pieces[0]!]);
-    if (single.length > 0) this.visit(pieces[0]!, single, alike.length > 1);
+    const single = all.length > 0 ? [] : this.groupsNow([firstOf(pieces)]);
+    if (single.length > 0) this.visit(firstOf(pieces), single, alike.length > 1);
     else
       for (const one of alike)
         this.visit(one, all.length > 0 ? all : this.leftGroups(one).slice(0, 1), alike.length > 1);
@@ -98,12 +98,12 @@ export class FloorTry {
     const measures = new Map<string, { readonly one: Open; readonly g: number }[]>();
     for (const one of pieces)
       for (const g of this.nextGroups(one)) {
-        const { by, measure } = one.task.groups[g]!;
+        const { by, measure } = itemAt(one.task.groups, g);
         const key = `${by} ${measure}`;
         measures.set(key, [...(measures.get(key) ?? []), { one, g }]);
       }
     const ranked = [...measures.values()].sort((a, b) => b.length - a.length);
-    const isSet = ([first]: (typeof ranked)[number]) => this.bench.stands(first!.one.task.groups[first!.g]!);
+    const isSet = ([first]: (typeof ranked)[number]) => this.bench.stands(itemAt(first!.one.task.groups, first!.g));
     if (this.isOtherwise()) ranked.unshift(...ranked.splice(this.random!.below(ranked.length), 1));
     ranked.sort((a, b) => Number(isSet(b)) - Number(isSet(a)));
     const chosen = ranked.find(
@@ -120,7 +120,7 @@ export class FloorTry {
 
   /** Whether to lift what these cuts leave of a piece, for the next ones, costs less than a setting. */
   private isLightAfter({ one: { task, rest }, g }: { readonly one: Open; readonly g: number }): boolean {
-    const off = task.groups[g]!.falls.reduce((sum, { size }) => sum + size[task.axis], 0);
+    const off = itemAt(task.groups, g).falls.reduce((sum, { size }) => sum + size[task.axis], 0);
     return this.isCheapToLift(withSize(task.size, task.axis, rest - off));
   }
 
@@ -150,7 +150,7 @@ export class FloorTry {
       const usual = isMixed ? this.random!.unit() : this.isWantedBeside(one, group.gauge) ? 1 : 0;
       ranks.set(g, phaseOf(one, g) * PHASE + (this.bench.stands(group) ? -1 : usual));
     }
-    return left.sort((a, b) => ranks.get(a)! - ranks.get(b)! || a - b);
+    return left.sort((a, b) => entryOf(ranks, a) - entryOf(ranks, b) || a - b);
   }
 
   /** Whether other stacks, or what comes off this piece, are cut at the gauge too. */
@@ -190,7 +190,7 @@ export class FloorTry {
 
   /** Groups that alike pieces may be cut into before they are set down: as many as there is room for. */
   private groupsNow(alike: readonly Open[]): number[] {
-    const one = alike[0]!;
+    const one = firstOf(alike);
     const left = this.leftGroups(one);
     const may = (groups: readonly number[]) => this.mayStand(alike.map((each) => ({ one: each, groups })));
     if (may(left)) return left;
@@ -211,7 +211,7 @@ export class FloorTry {
       ...others.map((other) => standingOf(other, limit)),
       ...cuts.flatMap(({ one, groups }) => standingAfter(one, groups, limit)),
     ]);
-    const own = this.keyOf(cuts[0]!.one);
+    const own = this.keyOf(firstOf(cuts).one);
     const during = cuts.length > 1 ? countOf(stacks.filter(({ key }) => key !== own)) : NONE;
     return isWithin(during, limit) && canBeFinished(stacks, limit);
   }
@@ -244,7 +244,7 @@ const PHASE = 4;
 
 /** 0: long parts, 1: parts by the back gauge, 2: waste off the last part. */
 function phaseOf({ task }: Open, g: number): number {
-  const { by, falls } = task.groups[g]!;
+  const { by, falls } = itemAt(task.groups, g);
   if (by === "gauge") return 1;
   return task.stage !== "trim" && falls.every((part) => part.task === null && part.blank === null) ? 2 : 0;
 }

@@ -1,4 +1,5 @@
 /** How many gauges a set of patterns needs: no order of the cuts moves the back gauge less often. */
+import { itemAt } from "../../units/certain.ts";
 import { type Size, withSize } from "./cut-tasks.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
 import { frontPart } from "./gauge-rule.ts";
@@ -19,7 +20,7 @@ export function gaugesOf(problem: Problem, patterns: readonly CutPattern[], gaug
     if (isPiece(node)) {
       const own = sizeOf(problem, node);
       for (const axis of [ALONG_X, ALONG_Y]) {
-        if (own[axis] !== room[axis]) parallel([own[axis]!], room[axis]!);
+        if (own[axis] !== room[axis]) parallel([itemAt(own, axis)], itemAt(room, axis));
       }
       return;
     }
@@ -27,11 +28,11 @@ export function gaugesOf(problem: Problem, patterns: readonly CutPattern[], gaug
     const extents = parts.map((child) => sizeOf(problem, child)[direction]);
     parallel(extents, room[direction]);
     parts.forEach((child, k) => {
-      part(child, withSize(room, direction, extents[k]!));
+      part(child, withSize(room, direction, itemAt(extents, k)));
     });
   };
   for (const { sheet, root } of patterns) {
-    const { w, h } = problem.sheets[sheet]!;
+    const { w, h } = itemAt(problem.sheets, sheet);
     part(root, [w, h]);
   }
   return gauges;

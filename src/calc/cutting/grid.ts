@@ -9,8 +9,6 @@ const PER_MM = 320;
 const DUST = 1e-4;
 
 export const gridUp = (length: Millimeters): number => Math.ceil(length * PER_MM - DUST);
-/** As a blank is cut: what every paper says of its size, so that none of them differs by the last digit. */
-export const asCut = (length: Millimeters): Millimeters => fromGrid(gridUp(length));
 export const gridDown = (length: Millimeters): number => Math.floor(length * PER_MM + DUST);
 export const fromGrid = (units: number): Millimeters => mm(units / PER_MM);
 /** Grid units squared to square millimeters. */

@@ -1,9 +1,10 @@
 /** What ruin and recreate is asked for: room for pieces left out, and the same pieces on a cheaper set of sheets. */
+import { itemAt } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import { GuillotineLayout } from "./guillotine-layout.ts";
 import { InsertionSearch } from "./insertion.ts";
 import { layoutOf, patternFrom } from "./layout-tree.ts";
-import type { Use } from "./pattern.ts";
+import { takeOff, type Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
 import { cheaperSwaps, type Swap } from "./sheet-swaps.ts";
@@ -42,9 +43,7 @@ export class InsertionMoves {
     const { problem } = this;
     const search = this.searchOn(layoutsOf(problem, uses));
     const rest = Float64Array.from(problem.items, ({ quantity }) => quantity);
-    for (const { pattern, repeats } of uses) {
-      for (let k = 0; k < pattern.items.length; k++) rest[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
-    }
+    takeOff(uses, rest);
     wait(search, rest);
     search.run(ROUNDS, true);
     return usesOf(search.bestLayouts);
@@ -56,7 +55,7 @@ export class InsertionMoves {
     let missing = 0;
     let all = 0;
     problem.items.forEach(({ w, h, quantity }, i) => {
-      missing += w * h * remaining[i]!;
+      missing += w * h * itemAt(remaining, i);
       all += w * h * quantity;
     });
     if (missing === 0 || missing > LAST_SHARE * all) return null;
@@ -100,7 +99,7 @@ export class InsertionMoves {
     // The roomiest swaps are the likeliest; now and then a bolder one.
     const pick = Math.floor(swaps.length * random.unit() ** SWAP_POWER);
     const search = this.searchOn(chosen);
-    applySwap(problem, search, swaps[pick]!, random);
+    applySwap(problem, search, itemAt(swaps, pick), random);
     return search.runWhileClose(ROUNDS) ? usesOf([...search.layouts, ...kept]) : null;
   }
 }
@@ -118,22 +117,22 @@ function usesOf(layouts: readonly GuillotineLayout[]): Use[] {
 }
 
 function wait(search: InsertionSearch, counts: ArrayLike<number>): void {
-  for (let i = 0; i < counts.length; i++) for (let n = 0; n < counts[i]!; n++) search.waiting.kinds.push(i);
+  for (let i = 0; i < counts.length; i++) for (let n = 0; n < itemAt(counts, i); n++) search.waiting.kinds.push(i);
 }
 
 function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random: Random): void {
   for (const kind of swap.away) {
     let emptiest = -1;
     search.layouts.forEach((layout, i) => {
-      if (layout.sheet === kind && (emptiest < 0 || layout.area < search.layouts[emptiest]!.area)) emptiest = i;
+      if (layout.sheet === kind && (emptiest < 0 || layout.area < itemAt(search.layouts, emptiest).area)) emptiest = i;
     });
     const [gone] = search.layouts.splice(emptiest, 1);
     gone!.eachPiece((item) => search.waiting.kinds.push(item >> 1));
   }
   for (const kind of swap.instead) {
-    const { w, h, roots } = problem.sheets[kind]!;
+    const { w, h, roots } = itemAt(problem.sheets, kind);
     const layout = new GuillotineLayout();
-    layout.start(kind, w, h, roots[random.below(roots.length)]!);
+    layout.start(kind, w, h, itemAt(roots, random.below(roots.length)));
     search.layouts.push(layout);
   }
 }

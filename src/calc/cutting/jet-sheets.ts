@@ -3,6 +3,7 @@
  * hold-down, any depth of rows in rows: each blank grows by the web and each sheet's usable area too, and the same search
  * lays them out. Common cuts are a web of 0, where the shop says so.
  */
+import { itemAt } from "../../units/certain.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { checkInput } from "./check-input.ts";
@@ -74,14 +75,18 @@ export function planJetSheets(
   const inside = stock.map((sheet) => ({ ...sheet, w: room(sheet.w), h: room(sheet.h), trim: mm(0) }));
   const { uses, leftOut, problem, countOf, bound, asked } = searchPlan(grown, inside, NO_SHEAR, options, stock);
   const sheets = uses.map(({ pattern, repeats }): JetSheet => {
-    const { id, w, h } = stock[pattern.sheet]!;
+    const { id, w, h } = itemAt(stock, pattern.sheet);
     const placed: Placed[] = [];
     const lay = (node: PartsNode, x: number, y: number): void => {
       let at = node.direction === 0 ? x : y;
       for (const part of node.parts) {
         const [left, low] = node.direction === 0 ? [at, y] : [x, at];
         if (isPiece(part)) {
-          const { id: blank, w: first, h: second } = blanks.find((line) => line.id === asked[part.item]!.id) as Blank;
+          const {
+            id: blank,
+            w: first,
+            h: second,
+          } = blanks.find((line) => line.id === itemAt(asked, part.item).id) as Blank;
           const [across, up] = part.turned ? [second, first] : [first, second];
           placed.push({
             blank,

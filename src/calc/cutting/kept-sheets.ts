@@ -1,4 +1,5 @@
 /** Which sheets of a plan to keep when the rest is planned anew: some of them, the well filled ones rather than others. */
+import { itemAt } from "../../units/certain.ts";
 import type { CutPattern, Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
@@ -27,8 +28,8 @@ export function keptSheets(problem: Problem, uses: readonly Use[], random: Rando
 function fillOf(problem: Problem, { sheet, items, counts }: CutPattern): number {
   let area = 0;
   for (let k = 0; k < items.length; k++) {
-    const { w, h } = problem.items[items[k]!]!;
-    area += counts[k]! * w * h;
+    const { w, h } = itemAt(problem.items, itemAt(items, k));
+    area += itemAt(counts, k) * w * h;
   }
-  return area / (problem.sheets[sheet]!.w * problem.sheets[sheet]!.h);
+  return area / (itemAt(problem.sheets, sheet).w * itemAt(problem.sheets, sheet).h);
 }

@@ -1,4 +1,5 @@
 /** The linear program over the patterns of a problem: enough of every piece, no more sheets than there are. */
+import { itemAt } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import { counted, type Generated, generateColumns } from "./column-generation.ts";
 import { LinearProgram } from "./linear-program.ts";
@@ -25,7 +26,7 @@ export class PatternProgram {
   ) {
     const items = problem.items.length;
     let rows = items;
-    this.supplyRow = problem.sheets.map((_, s) => (supply[s]! < Infinity ? rows++ : -1));
+    this.supplyRow = problem.sheets.map((_, s) => (itemAt(supply, s) < Infinity ? rows++ : -1));
     this.right = this.rightSide(remaining, supply);
     const dearest = Math.max(...problem.sheets.map(({ cost }) => cost));
     this.program = new LinearProgram(this.right, items, PENALTY * dearest);
@@ -37,18 +38,18 @@ export class PatternProgram {
   }
 
   private rightSide(remaining: ArrayLike<number>, supply: ArrayLike<number>): Float64Array<ArrayBuffer> {
-    const limited = this.supplyRow.flatMap((row, s) => (row < 0 ? [] : [supply[s]!]));
-    return Float64Array.from([...Array.from(this.problem.items, (_, i) => remaining[i]!), ...limited]);
+    const limited = this.supplyRow.flatMap((row, s) => (row < 0 ? [] : [itemAt(supply, s)]));
+    return Float64Array.from([...Array.from(this.problem.items, (_, i) => itemAt(remaining, i)), ...limited]);
   }
 
   add(pattern: CutPattern): boolean {
     const key = `${pattern.sheet}:${pattern.items.join()}:${pattern.counts.join()}`;
     if (this.known.has(key)) return false;
     this.known.add(key);
-    const row = this.supplyRow[pattern.sheet]!;
+    const row = itemAt(this.supplyRow, pattern.sheet);
     const rows = row < 0 ? pattern.items : [...pattern.items, row];
     const gives = row < 0 ? pattern.counts : [...pattern.counts, 1];
-    this.program.add(rows, gives, this.problem.sheets[pattern.sheet]!.cost);
+    this.program.add(rows, gives, itemAt(this.problem.sheets, pattern.sheet).cost);
     this.patterns.push(pattern);
     return true;
   }
@@ -63,7 +64,7 @@ export class PatternProgram {
   inUse(): { readonly pattern: CutPattern; readonly amount: number }[] {
     const list: { pattern: CutPattern; amount: number }[] = [];
     this.program.each((column, amount) => {
-      list.push({ pattern: this.patterns[column - this.program.own]!, amount });
+      list.push({ pattern: itemAt(this.patterns, column - this.program.own), amount });
     });
     return list.sort((a, b) => b.amount - a.amount);
   }
@@ -79,8 +80,8 @@ export class PatternProgram {
   /** What a sheet of each kind costs at present, its scarcity included. */
   costs(prices = this.prices): Float64Array<ArrayBuffer> {
     return Float64Array.from(this.problem.sheets, ({ cost }, s) => {
-      const row = this.supplyRow[s]!;
-      return row < 0 ? cost : cost + Math.max(0, -prices[row]!);
+      const row = itemAt(this.supplyRow, s);
+      return row < 0 ? cost : cost + Math.max(0, -itemAt(prices, row));
     });
   }
 
@@ -93,7 +94,7 @@ export class PatternProgram {
     enough?: (bound: number, cost: number) => boolean,
   ): Generated {
     const price = (prices: Float64Array) => {
-      const { patterns, ratio } = pricing.saving(prices, remaining, (s) => supply[s]! >= 1, this.costs(prices));
+      const { patterns, ratio } = pricing.saving(prices, remaining, (s) => itemAt(supply, s) >= 1, this.costs(prices));
       return { ratio, add: () => patterns.filter((pattern) => this.add(pattern)).length };
     };
     const least = this.problem.items.length;

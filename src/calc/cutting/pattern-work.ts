@@ -2,6 +2,7 @@
  * About how long a list of patterns takes at the shear, before its cuts are put in order: a stroke for every cut, and a
  * setting for every gauge of each kind of part. It only tells plans apart that count the same.
  */
+import { itemAt } from "../../units/certain.ts";
 import { type Size, withSize } from "./cut-tasks.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
 import { DEFAULT_PACE, SETTING_COUNTS } from "./floor-time.ts";
@@ -31,20 +32,20 @@ export function workOf(
     if (isPiece(node)) {
       const own = sizeOf(problem, node);
       for (const axis of [ALONG_X, ALONG_Y]) {
-        if (own[axis] !== room[axis]) parallel([own[axis]!], room[axis]!);
+        if (own[axis] !== room[axis]) parallel([itemAt(own, axis)], itemAt(room, axis));
       }
       return;
     }
     const { direction, parts } = node;
     const extents = parts.map((child) => sizeOf(problem, child)[direction]);
-    parallel(extents, room[direction]!);
+    parallel(extents, itemAt(room, direction));
     parts.forEach((child, k) => {
-      part(child, withSize(room, direction, extents[k]!));
+      part(child, withSize(room, direction, itemAt(extents, k)));
     });
   };
   let seconds = 0;
   for (const { pattern, repeats } of uses) {
-    const { w, h } = problem.sheets[pattern.sheet]!;
+    const { w, h } = itemAt(problem.sheets, pattern.sheet);
     strokes = 0;
     part(pattern.root, [w, h]);
     seconds += strokes * repeats * stroke;

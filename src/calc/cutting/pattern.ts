@@ -27,6 +27,16 @@ export function patternOf(sheet: number, root: PartsNode): CutPattern {
   };
 }
 
+type Counts = { [index: number]: number };
+
+/** Takes what the patterns give off the pieces that remain, and their sheets off the supply where that is counted. */
+export function takeOff(uses: readonly Use[], remaining: Counts, supply?: Counts): void {
+  for (const { pattern, repeats } of uses) {
+    if (supply) supply[pattern.sheet]! -= repeats;
+    for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+  }
+}
+
 /** How often the pattern can be cut before one of its items is overrun. */
 export function mostRepeats(pattern: CutPattern, remaining: ArrayLike<number>): number {
   let most = Infinity;

@@ -1,4 +1,5 @@
 /** Sheets whose layout is settled: they are cut so whatever the rest of the plan is, and their blanks are no longer asked for. */
+import { itemAt } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { eachPiece, type PartsNode } from "./cut-tree.ts";
 import { patternOf, type Use } from "./pattern.ts";
@@ -16,14 +17,19 @@ export function pinnedUses(problem: Problem, asked: readonly Blank[], stock: rea
     const pattern = patternOf(sheet, treeOf(pinned, asked, name));
     let lies = true;
     eachPiece(pattern.root, ({ item, turned }) => {
-      lies &&= (turned ? problem.turned : problem.plain)[sheet]![item] === 1;
+      lies &&= itemAt(turned ? problem.turned : problem.plain, sheet)[item] === 1;
     });
     if (!lies || !canBeSheared(problem, pattern))
       refuse(name, "a layout that the shear can cut from the sheet", "one it cannot", "pin what CUT.PLAN says now");
     pattern.items.forEach((item, k) => {
-      const wanted = pattern.counts[k]! * quantity;
-      if (wanted > left[item]!)
-        refuse(name, `no more of ${asked[item]!.id} than is still wanted, ${left[item]}`, wanted, "lower its Count");
+      const wanted = itemAt(pattern.counts, k) * quantity;
+      if (wanted > itemAt(left, item))
+        refuse(
+          name,
+          `no more of ${itemAt(asked, item).id} than is still wanted, ${left[item]}`,
+          wanted,
+          "lower its Count",
+        );
       left[item]! -= wanted;
     });
     return [{ pattern, repeats: quantity }];

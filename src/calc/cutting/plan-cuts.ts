@@ -4,6 +4,7 @@
  * Throws a Refusal on input no plan can be made from; blanks that cannot be cut are named in `leftOut` with the limit
  * they break, and the rest is planned. Every plan is replayed before it is handed out.
  */
+import { itemAt } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { costOf } from "./build-problem.ts";
 import { checkInput } from "./check-input.ts";
@@ -40,7 +41,7 @@ export function planCuts(
       : remnants.reduce((sum, { piece, w, h, count }) => {
           const pattern = patterns.find(({ id }) => id === patternIdOf(piece))!;
           const sheet = stock.findIndex(({ id }) => id === pattern.stock);
-          const worth = stock[sheet]!.remnantWorth ?? limits.remnantWorth;
+          const worth = itemAt(stock, sheet).remnantWorth ?? limits.remnantWorth;
           return sum + (count * worth * w * h * found.costOf(sheet)) / (pattern.w * pattern.h);
         }, 0);
   const toOrder = { problem, blanks: asked, stock, limits, options };
@@ -85,7 +86,10 @@ export function planCuts(
     remnants,
     leftOut,
     blankArea: areaFromGrid(planned),
-    sheetArea: uses.reduce((sum, { pattern, repeats }) => sum + repeats * costOf(stock[pattern.sheet]!, null), 0),
+    sheetArea: uses.reduce(
+      (sum, { pattern, repeats }) => sum + repeats * costOf(itemAt(stock, pattern.sheet), null),
+      0,
+    ),
     remnantArea: remnants.reduce((sum, { w, h, count }) => sum + w * h * count, 0),
     value,
     credit,
@@ -113,14 +117,14 @@ function plannedPattern(
   asked: readonly Blank[],
   stock: readonly Stock[],
 ): PlannedPattern {
-  const sheet = stock[pattern.sheet]!;
+  const sheet = itemAt(stock, pattern.sheet);
   return {
     id: String(index + 1),
     stock: sheet.id,
     w: sheet.w,
     h: sheet.h,
     repeats,
-    yields: [...pattern.items].map((item, k) => ({ blank: asked[item]!.id, count: pattern.counts[k]! })),
+    yields: [...pattern.items].map((item, k) => ({ blank: itemAt(asked, item).id, count: itemAt(pattern.counts, k) })),
     layout: pattern.root,
   };
 }

@@ -2,6 +2,7 @@
  * The search for a plan, best plan so far at any time: one pattern after another first, again with corrected values a few
  * times, then ruin and recreate on a cheaper set of sheets, as long as the budget lasts and the bound is not reached.
  */
+import { itemAt } from "../../units/certain.ts";
 import { Budget } from "./budget.ts";
 import { cellOf } from "./cell-of.ts";
 import { dive } from "./dive.ts";
@@ -11,7 +12,7 @@ import { InsertionMoves } from "./insertion-moves.ts";
 import { keptSheets } from "./kept-sheets.ts";
 import { boundOfBars, roundedUp } from "./lower-bound.ts";
 import { withNear } from "./near-plans.ts";
-import type { CutPattern, Use } from "./pattern.ts";
+import { type CutPattern, takeOff, type Use } from "./pattern.ts";
 import { PatternProgram } from "./pattern-program.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
@@ -120,7 +121,7 @@ export class PlanSearch {
     const counted = this.timed ? "seconds" : this.thrift > 0 ? "gauges" : "patterns";
     const seated = (counts: (pattern: CutPattern) => number) =>
       solutionOf(this.problem, reseat(this.problem, uses, counts), counted);
-    const solution = seated(({ sheet }) => this.problem.sheets[sheet]!.cost);
+    const solution = seated(({ sheet }) => itemAt(this.problem.sheets, sheet).cost);
     // The search goes by the sheets; where left-overs are worth something a larger one may be the cheaper in the end.
     if (solution.missing === 0 && this.problem.sheets.some(({ remnantWorth }) => remnantWorth > 0))
       this.near = withNear(
@@ -241,10 +242,7 @@ export class PlanSearch {
   private diveFrom({ program, pricing }: Root, kept: readonly Use[], noise: boolean): void {
     const remaining = this.demand.slice();
     const supply = this.supply.slice();
-    for (const { pattern, repeats } of kept) {
-      supply[pattern.sheet]! -= repeats;
-      for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
-    }
+    takeOff(kept, remaining, supply);
     program.change(remaining, supply);
     const dived = dive(program, pricing, remaining, supply, this.budget, this.random, noise);
     const uses = [...kept, ...dived];
@@ -276,17 +274,14 @@ export class PlanSearch {
     const costs = Float64Array.from(problem.sheets, ({ cost }) => cost * (1 + noise * (random.unit() - 0.5)));
     const remaining = this.demand.slice();
     const supply = this.supply.slice();
-    for (const { pattern, repeats } of kept) {
-      supply[pattern.sheet]! -= repeats;
-      for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
-    }
+    takeOff(kept, remaining, supply);
     const uses = [...kept];
     const thrift = noise > 0 ? this.thrift : 0;
     if (tight && this.best?.missing === 0) {
       const mix = tightMix(problem, this.best.uses, kept, remaining, supply, costs, random);
-      for (let s = 0; s < mix.length; s++) supply[s]! -= mix[s]!;
+      for (let s = 0; s < mix.length; s++) supply[s]! -= itemAt(mix, s);
       uses.push(...sequentialPlan(problem, pricing, remaining, mix, values, costs, budget, thrift, kept));
-      for (let s = 0; s < mix.length; s++) supply[s]! += mix[s]!;
+      for (let s = 0; s < mix.length; s++) supply[s]! += itemAt(mix, s);
       const placed = this.moves.insertLast(uses, remaining);
       if (placed) {
         this.offer(placed);

@@ -1,4 +1,5 @@
 /** What is left of a sheet that is worth putting back on the rack, and what the plan counts for it. */
+import { itemAt } from "../../units/certain.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
 import type { CutPattern } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
@@ -6,7 +7,7 @@ import { sizeOf } from "./shear-check.ts";
 
 /** Cost of one sheet of the pattern less what its usable left-overs are worth. */
 export function netCost(problem: Problem, pattern: CutPattern): number {
-  const { w, h, cost, remnantWorth } = problem.sheets[pattern.sheet]!;
+  const { w, h, cost, remnantWorth } = itemAt(problem.sheets, pattern.sheet);
   if (remnantWorth === 0) return cost;
   return cost * (1 - (remnantWorth * usableArea(problem, pattern.root, [w, h])) / (w * h));
 }
@@ -21,7 +22,8 @@ export function usableArea(problem: Problem, node: CutNode, room: readonly [numb
   const axis = node.direction;
   const extents = node.parts.map((part) => sizeOf(problem, part)[axis]);
   return node.parts.reduce(
-    (sum, part, k) => sum + usableArea(problem, part, axis === 0 ? [extents[k]!, room[1]] : [room[0], extents[k]!]),
+    (sum, part, k) =>
+      sum + usableArea(problem, part, axis === 0 ? [itemAt(extents, k), room[1]] : [room[0], itemAt(extents, k)]),
     parted(problem, extents, axis, room),
   );
 }

@@ -3,6 +3,7 @@
  * and says everything that is wrong: a limit of the shear broken, a piece that is not there, a blank of the wrong size,
  * grain or number. An empty answer means the plan holds.
  */
+import { firstOf } from "../../units/certain.ts";
 import type { Blank, Cut, Limits, PieceOut, Plan, Stock } from "./types.ts";
 
 /** The planner's grid is 1/320 mm; anything within it is the same length. */
@@ -57,7 +58,8 @@ function layOut(plan: Pick<Plan, "patterns">, stock: readonly Stock[], table: Ma
     }
     pulled.set(sheet.id, (pulled.get(sheet.id) ?? 0) + pattern.repeats);
     // A single blank as large as its sheet needs no cut; it is then named by what the pattern yields.
-    const whole = pattern.yields.length === 1 && pattern.yields[0]!.count === 1 ? pattern.yields[0]!.blank : undefined;
+    const whole =
+      pattern.yields.length === 1 && firstOf(pattern.yields).count === 1 ? firstOf(pattern.yields).blank : undefined;
     const named: PieceOut | null =
       whole === undefined ? null : { id: pattern.id, kind: "blank", w: sheet.w, h: sheet.h, blank: whole };
     table.set(pattern.id, {

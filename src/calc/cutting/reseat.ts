@@ -2,6 +2,7 @@
  * Every pattern on the kind of sheet that counts least with it: a smaller one, or, where left-overs are worth something, a
  * larger one whose left-over goes back on the rack.
  */
+import { itemAt } from "../../units/certain.ts";
 import { eachPiece } from "./cut-tree.ts";
 import type { CutPattern, Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
@@ -15,7 +16,7 @@ export function reseat(problem: Problem, uses: readonly Use[], counts: (pattern:
     let best = pattern;
     let least = counts(pattern);
     for (let sheet = 0; sheet < problem.sheets.length; sheet++) {
-      if (sheet === pattern.sheet || left[sheet]! < repeats || !fits(problem, pattern, sheet)) continue;
+      if (sheet === pattern.sheet || itemAt(left, sheet) < repeats || !fits(problem, pattern, sheet)) continue;
       const other = { ...pattern, sheet };
       const cost = counts(other);
       if (cost >= least * (1 - 1e-9) || !canBeSheared(problem, other)) continue;
@@ -29,12 +30,12 @@ export function reseat(problem: Problem, uses: readonly Use[], counts: (pattern:
 }
 
 function fits(problem: Problem, { root }: CutPattern, sheet: number): boolean {
-  const { w, h } = problem.sheets[sheet]!;
+  const { w, h } = itemAt(problem.sheets, sheet);
   const [x, y] = sizeOf(problem, root);
   if (x > w || y > h) return false;
   let may = true;
   eachPiece(root, ({ item, turned }) => {
-    may &&= (turned ? problem.turned : problem.plain)[sheet]![item] === 1;
+    may &&= itemAt(turned ? problem.turned : problem.plain, sheet)[item] === 1;
   });
   return may;
 }

@@ -1,10 +1,11 @@
 /** The search behind a plan: what can be cut at all, the patterns found for it, what they count and what is left out. */
+import { itemAt } from "../../units/certain.ts";
 import { Budget } from "./budget.ts";
 import { buildProblem, costOf, moneyRate } from "./build-problem.ts";
 import { DEFAULT_PACE } from "./floor-time.ts";
 import { impossibleReasons } from "./impossible.ts";
 import { areaBound } from "./lower-bound.ts";
-import type { Use } from "./pattern.ts";
+import { takeOff, type Use } from "./pattern.ts";
 import { pinnedUses } from "./pins.ts";
 import { PlanSearch } from "./plan-search.ts";
 import type { Problem } from "./problem.ts";
@@ -50,7 +51,7 @@ export function searchPlan(
   const problem = buildProblem(lessPins(asked, pins), stock.map(unpinned), limits, options);
   const areaOf = (count: (i: number) => number) =>
     problem.items.reduce((sum, { w, h }, i) => sum + w * h * count(i), 0);
-  const pieceArea = areaOf((i) => problem.items[i]!.quantity);
+  const pieceArea = areaOf((i) => itemAt(problem.items, i).quantity);
   const budget = new Budget(options.units ?? DEFAULT_UNITS, options.stop);
   const search = new PlanSearch(problem, budget, areaBound(problem, pieceArea), {
     seed: options.seed ?? DEFAULT_SEED,
@@ -64,18 +65,16 @@ export function searchPlan(
   const inOrder = (list: readonly Use[]) => [...pins, ...list].sort(byDue(asked));
   const searched = (search.best?.missing === 0 ? search.near[0] : search.best)?.uses ?? [];
   const short = problem.items.map(({ quantity }) => quantity);
-  for (const { pattern, repeats } of searched) {
-    for (let k = 0; k < pattern.items.length; k++) short[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
-  }
+  takeOff(searched, short);
   short.forEach((count, i) => {
-    if (count > 0) leftOut.push({ blank: blanks[i]!.id, count, reason: "the stock on hand does not suffice" });
+    if (count > 0) leftOut.push({ blank: itemAt(blanks, i).id, count, reason: "the stock on hand does not suffice" });
   });
-  const planned = areaOf((i) => asked[i]!.quantity - short[i]!);
+  const planned = areaOf((i) => itemAt(asked, i).quantity - itemAt(short, i));
   const money = moneyRate(priced, options);
-  const costOfSheet = (sheet: number) => (options.least === "sheets" ? 1 : costOf(priced[sheet]!, money));
+  const costOfSheet = (sheet: number) => (options.least === "sheets" ? 1 : costOf(itemAt(priced, sheet), money));
   const countOf = (list: readonly Use[]) =>
     list.reduce((sum, { pattern, repeats }) => sum + repeats * costOfSheet(pattern.sheet), 0);
-  const left = areaOf((i) => problem.items[i]!.quantity - short[i]!);
+  const left = areaOf((i) => itemAt(problem.items, i).quantity - itemAt(short, i));
   const least = short.some((count) => count > 0) ? areaBound(problem, left) : search.bound;
   return {
     problem,
@@ -100,7 +99,8 @@ const likeliest = ([, ...others]: readonly Solution[]): (readonly Use[])[] =>
 
 /** Sheets with the earliest parts first, then those of one stock line together, the most repeated first. */
 const byDue = (asked: readonly Blank[]) => {
-  const earliest = ({ pattern }: Use) => Math.min(...[...pattern.items].map((item) => asked[item]!.due ?? Infinity));
+  const earliest = ({ pattern }: Use) =>
+    Math.min(...[...pattern.items].map((item) => itemAt(asked, item).due ?? Infinity));
   return (a: Use, b: Use): number => {
     const [first, second] = [earliest(a), earliest(b)];
     if (first !== second) return first - second;
@@ -112,7 +112,7 @@ const byDue = (asked: readonly Blank[]) => {
 function boundOf(searched: number, problem: Problem, priced: readonly Stock[], money: number | null): number {
   let most = 0;
   problem.sheets.forEach(({ cost, available }, s) => {
-    const more = cost - costOf(priced[s]!, money);
+    const more = cost - costOf(itemAt(priced, s), money);
     if (more > 1e-9 * cost) most += more * available;
   });
   return Math.max(0, searched - (Number.isFinite(most) ? most : searched));
@@ -122,9 +122,8 @@ function boundOf(searched: number, problem: Problem, priced: readonly Stock[], m
 function lessPins(asked: readonly Blank[], pins: readonly Use[]): readonly Blank[] {
   if (pins.length === 0) return asked;
   const left = asked.map(({ quantity }) => quantity);
-  for (const { pattern, repeats } of pins)
-    for (let k = 0; k < pattern.items.length; k++) left[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
-  return asked.map((blank, i) => ({ ...blank, quantity: left[i]! }));
+  takeOff(pins, left);
+  return asked.map((blank, i) => ({ ...blank, quantity: itemAt(left, i) }));
 }
 
 const unpinned = (sheet: Stock): Stock => (sheet.pinned ? { ...sheet, quantity: 0 } : sheet);

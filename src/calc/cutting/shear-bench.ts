@@ -62,7 +62,7 @@ export class Bench {
 
   cut(open: Open, g: number): void {
     const { task, name, copies } = open;
-    const { gauge, falls, by, measure } = task.groups[g]!;
+    const { gauge, falls, by, measure } = itemAt(task.groups, g);
     open.done[g] = true;
     open.left--;
     if (gauge !== null && gauge !== this.gauge) {

@@ -1,4 +1,5 @@
 /** The cheapest set of sheets whose usable area holds a given area: how many of each kind, within the stock. */
+import { itemAt } from "../../units/certain.ts";
 import type { Problem } from "./problem.ts";
 
 /** Branches looked at before the search for a mix gives up. */
@@ -14,14 +15,19 @@ export interface Mix {
 
 export function cheapestMix(problem: Problem, area: number, supply: ArrayLike<number>, costs: ArrayLike<number>): Mix {
   const kinds = problem.sheets
-    .map(({ w, h, roots }, s) => ({ s, area: w * h, cost: costs[s]!, available: roots.length > 0 ? supply[s]! : 0 }))
+    .map(({ w, h, roots }, s) => ({
+      s,
+      area: w * h,
+      cost: itemAt(costs, s),
+      available: roots.length > 0 ? itemAt(supply, s) : 0,
+    }))
     .filter(({ area, available }) => area > 0 && available >= 1)
     .sort((a, b) => a.cost / a.area - b.cost / b.area);
   const divided = (from: number, wanted: number): number => {
     let cost = 0;
     let left = wanted;
     for (let k = from; k < kinds.length && left > 0; k++) {
-      const { area: each, cost: price, available } = kinds[k]!;
+      const { area: each, cost: price, available } = itemAt(kinds, k);
       const take = Math.min(available, left / each);
       cost += take * price;
       left -= take * each;
@@ -40,7 +46,7 @@ export function cheapestMix(problem: Problem, area: number, supply: ArrayLike<nu
       return;
     }
     if (k === kinds.length || branches++ > MOST_BRANCHES || cost + divided(k, left) >= least - 1e-9) return;
-    const { s, area: each, cost: price, available } = kinds[k]!;
+    const { s, area: each, cost: price, available } = itemAt(kinds, k);
     const most = Math.min(available, Math.ceil(left / each));
     for (let n = most; n >= 0 && branches <= MOST_BRANCHES; n--) {
       counts[s] = n;
@@ -67,7 +73,7 @@ export function leastMix(
       return;
     }
     if (k === kinds.length || branches++ > MOST_BRANCHES || sum + left >= least) return;
-    const { cost, available } = kinds[k]!;
+    const { cost, available } = itemAt(kinds, k);
     const most = Math.min(available, Math.ceil(left / cost));
     if (k === kinds.length - 1) {
       if (most * cost >= left) least = Math.min(least, sum + most * cost);

@@ -1,4 +1,5 @@
 /** Ways to a cheaper set of sheets: one or two sheets less, none to two others instead. */
+import { firstOf, itemAt } from "../../units/certain.ts";
 import type { Problem } from "./problem.ts";
 
 export interface Swap {
@@ -20,25 +21,28 @@ export function cheaperSwaps(
   pieceArea: number,
 ): Swap[] {
   const kinds = problem.sheets.map((sheet, s) => ({ s, area: sheet.w * sheet.h, cost: sheet.cost }));
-  const usable = kinds.filter(({ s }) => problem.sheets[s]!.roots.length > 0);
+  const usable = kinds.filter(({ s }) => itemAt(problem.sheets, s).roots.length > 0);
   let slack = -pieceArea;
-  for (const { s, area } of kinds) slack += counts[s]! * area;
+  for (const { s, area } of kinds) slack += itemAt(counts, s) * area;
   const single = (list: typeof kinds) => list.map((kind) => [kind]);
   const pairs = (list: typeof kinds) =>
     list.length > MOST_KINDS_IN_PAIRS ? [] : list.flatMap((a, i) => list.slice(i).map((b) => [a, b]));
-  const present = kinds.filter(({ s }) => counts[s]! > 0);
+  const present = kinds.filter(({ s }) => itemAt(counts, s) > 0);
   const away = [...single(present), ...pairs(present)];
   const instead = [[], ...single(usable), ...pairs(usable)];
   const swaps: Swap[] = [];
   const total = (list: readonly { cost: number; area: number }[], what: "cost" | "area") =>
     list.reduce((sum, kind) => sum + kind[what], 0);
   for (const a of away) {
-    if (a.length === 2 && a[0] === a[1] && counts[a[0]!.s]! < 2) continue;
+    if (a.length === 2 && a[0] === a[1] && itemAt(counts, firstOf(a).s) < 2) continue;
     for (const b of instead) {
       if (b.some((kind) => a.includes(kind))) continue;
       if (total(b, "cost") >= total(a, "cost") * (1 - 1e-9)) continue;
       const left = slack - total(a, "area") + total(b, "area");
-      if (left < 0 || b.some(({ s }) => used[s]! + b.filter((k) => k.s === s).length > problem.sheets[s]!.available)) {
+      if (
+        left < 0 ||
+        b.some(({ s }) => itemAt(used, s) + b.filter((k) => k.s === s).length > itemAt(problem.sheets, s).available)
+      ) {
         continue;
       }
       swaps.push({ away: a.map(({ s }) => s), instead: b.map(({ s }) => s), slack: left });

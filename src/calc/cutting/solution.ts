@@ -1,7 +1,8 @@
 /** A set of patterns with repeats, and what it leaves out. Solutions are compared here and nowhere else. */
+import { itemAt } from "../../units/certain.ts";
 import { type CutNode, isPiece } from "./cut-tree.ts";
 import { gaugesOf } from "./gauges.ts";
-import type { Use } from "./pattern.ts";
+import { takeOff, type Use } from "./pattern.ts";
 import { workOf } from "./pattern-work.ts";
 import type { Problem } from "./problem.ts";
 import { netCost } from "./remnants.ts";
@@ -27,24 +28,24 @@ export type Effort = "patterns" | "gauges" | "seconds";
 
 export function solutionOf(problem: Problem, uses: readonly Use[], counted: Effort = "patterns"): Solution {
   const remaining = Float64Array.from(problem.items, ({ quantity }) => quantity);
+  takeOff(uses, remaining);
   let cost = 0;
   let net = 0;
   for (const { pattern, repeats } of uses) {
-    for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
-    cost += repeats * problem.sheets[pattern.sheet]!.cost;
+    cost += repeats * itemAt(problem.sheets, pattern.sheet).cost;
     net += repeats * netCost(problem, pattern);
   }
   let missing = 0;
   problem.items.forEach(({ value }, i) => {
-    missing += value * remaining[i]!;
+    missing += value * itemAt(remaining, i);
   });
   let emptiest = FILL_STEPS;
   for (const { pattern } of uses) {
-    const { w, h } = problem.sheets[pattern.sheet]!;
+    const { w, h } = itemAt(problem.sheets, pattern.sheet);
     let area = 0;
     for (let k = 0; k < pattern.items.length; k++) {
-      const item = problem.items[pattern.items[k]!]!;
-      area += pattern.counts[k]! * item.w * item.h;
+      const item = itemAt(problem.items, itemAt(pattern.items, k));
+      area += itemAt(pattern.counts, k) * item.w * item.h;
     }
     emptiest = Math.min(emptiest, Math.ceil((FILL_STEPS * area) / (w * h)));
   }

@@ -1,5 +1,5 @@
 /** Stacks of half-cut pieces on the floor: which stand, and whether they can be worked off with the room there is. */
-import { itemAt } from "../../units/certain.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { mm } from "../../units/quantity.ts";
 import { type Group, keyOf, type Part, type Size, type Task, withSize, workKey } from "./cut-tasks.ts";
 import { gridDown } from "./grid.ts";
@@ -121,12 +121,12 @@ function needOf({ size, axis, front }: Task, groups: readonly Group[], limit: St
   if (front.task) {
     const alike = inner.findIndex(([first]) => sizeKey(first!.size) === sizeKey(front.size));
     if (alike < 0) inner.push([front]);
-    else inner[alike] = [...inner[alike]!, front];
+    else inner[alike] = [...itemAt(inner, alike), front];
   }
   const needs = inner.map((kinds, k) => {
     const own = kinds.map((part): Need => standingWhole(part.task!, limit)).reduce(both);
     const works = kinds.map((part) => () => keyOf(part));
-    return { ...stackNeed(own, works, isLong(kinds[0]!.size, limit)), off: cutOn[k] ? offOf(cutOn[k], axis) : 0 };
+    return { ...stackNeed(own, works, isLong(firstOf(kinds).size, limit)), off: cutOn[k] ? offOf(cutOn[k], axis) : 0 };
   });
   needs.sort((a, b) => a.long - b.long || a.all - b.all || b.off - a.off);
   // Blanks are cut off at once, the others one by one: what stands beside them grows shorter.
@@ -149,7 +149,7 @@ function needOf({ size, axis, front }: Task, groups: readonly Group[], limit: St
 /** Of a stack of pieces with these works. */
 function stackNeed({ need, needAmongAlike, isCutOn }: Need, works: readonly (() => string)[], isLong: boolean): Count {
   if (works.length < 2 || !isCutOn) return need;
-  return works.every((work) => work() === works[0]!()) ? needAmongAlike : plus(needAmongAlike, isLong);
+  return works.every((work) => work() === firstOf(works)()) ? needAmongAlike : plus(needAmongAlike, isLong);
 }
 
 const kinds = new WeakMap<Group, readonly Part[]>();

@@ -2,6 +2,7 @@
  * The ways strips can be laid: per sheet kind and direction of the first cuts, and which pieces lie how in them. Views
  * whose pieces lie the same way share one group, since one sweep over the pieces prices the strips of all of them.
  */
+import { itemAt } from "../../units/certain.ts";
 import { mustStayInFront } from "./gauge-rule.ts";
 import { ALONG_Y, type Direction, type Problem } from "./problem.ts";
 
@@ -48,7 +49,7 @@ function optionsOf(problem: Problem, sheet: number, direction: Direction, mostSt
   const options: StripOption[] = [];
   problem.items.forEach(({ w, h, quantity }, item) => {
     for (const turned of [false, true]) {
-      const allowed = (turned ? problem.turned : problem.plain)[sheet]![item] === 1;
+      const allowed = itemAt(turned ? problem.turned : problem.plain, sheet)[item] === 1;
       if (!allowed || (turned && w === h)) continue;
       const [along, across] = turned === (direction === ALONG_Y) ? [h, w] : [w, h];
       for (let stack = 1; stack <= Math.min(mostStacked, quantity); stack++) {

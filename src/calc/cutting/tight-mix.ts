@@ -3,6 +3,7 @@
  * Left to itself the search picks the sheet it can fill best each time and often ends on one it hardly uses.
  */
 
+import { itemAt } from "../../units/certain.ts";
 import type { Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
@@ -24,10 +25,10 @@ export function tightMix(
 ): Float64Array {
   const areaOf = (uses: readonly Use[]) =>
     uses.reduce((sum, { pattern, repeats }) => {
-      const { w, h } = problem.sheets[pattern.sheet]!;
+      const { w, h } = itemAt(problem.sheets, pattern.sheet);
       return sum + repeats * w * h;
     }, 0);
-  const pieces = problem.items.reduce((sum, { w, h }, i) => sum + w * h * remaining[i]!, 0);
+  const pieces = problem.items.reduce((sum, { w, h }, i) => sum + w * h * itemAt(remaining, i), 0);
   const spare = Math.max(0, areaOf(best) - areaOf(kept) - pieces);
   const share = LEAST_ROOM + (MOST_ROOM - LEAST_ROOM) * random.unit();
   return cheapestMix(problem, pieces + spare * share, supply, costs).counts;

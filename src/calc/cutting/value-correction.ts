@@ -3,6 +3,7 @@
  * they are placed while there is still choice (sequential value correction: Mukhacheva and others; memory, unverified).
  */
 
+import { itemAt } from "../../units/certain.ts";
 import type { Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
@@ -24,22 +25,23 @@ export function correctedValues(
   const seen = new Float64Array(items.length);
   const sum = new Float64Array(items.length);
   for (const { pattern, repeats } of plan) {
-    const sheet = sheets[pattern.sheet]!;
+    const sheet = itemAt(sheets, pattern.sheet);
     let filled = 0;
     for (let k = 0; k < pattern.items.length; k++) {
-      const { w, h } = items[pattern.items[k]!]!;
-      filled += pattern.counts[k]! * w * h;
+      const { w, h } = itemAt(items, itemAt(pattern.items, k));
+      filled += itemAt(pattern.counts, k) * w * h;
     }
     for (let k = 0; k < pattern.items.length; k++) {
-      const pieces = repeats * pattern.counts[k]!;
-      seen[pattern.items[k]!]! += pieces;
-      sum[pattern.items[k]!]! += (pieces * sheet.w * sheet.h) / filled;
+      const pieces = repeats * itemAt(pattern.counts, k);
+      seen[itemAt(pattern.items, k)]! += pieces;
+      sum[itemAt(pattern.items, k)]! += (pieces * sheet.w * sheet.h) / filled;
     }
   }
   const blend = LEAST_BLEND + BLEND_RANGE * random.unit();
   const power = 1 + POWER_RANGE * random.unit();
   return Float64Array.from(items, ({ value }, i) => {
-    if (seen[i]! > 0) weights[i] = (1 - blend) * weights[i]! + blend * Math.min(MOST_WEIGHT, sum[i]! / seen[i]!);
-    return value ** power * weights[i]!;
+    if (itemAt(seen, i) > 0)
+      weights[i] = (1 - blend) * itemAt(weights, i) + blend * Math.min(MOST_WEIGHT, itemAt(sum, i) / itemAt(seen, i));
+    return value ** power * itemAt(weights, i);
   });
 }

@@ -1,6 +1,6 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
 
-import { asCut, type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
+import { type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
 import { itemAt, lastOf } from "../../units/certain.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
@@ -74,7 +74,7 @@ export function drawFlat(
     const whole: Dimension = {
       from: [long, high],
       to: [0, high],
-      words: showMark(asCut(mm(length)), system),
+      words: showMark(mm(length), system),
       bold: true,
     };
     dimension(ink, whole, below + NEXT_ROW);
@@ -89,7 +89,7 @@ export function drawFlat(
     }
     dimension(
       ink,
-      { from: [long, 0], to: [long, high], words: showMark(asCut(mm(width)), system), bold: true },
+      { from: [long, 0], to: [long, high], words: showMark(mm(width), system), bold: true },
       cross ? ink.box.right - long + 3 : 0,
     );
     if (!cross && high < width * scale - SAME_MM) breakMark(ink, long, high * 0.6);
