@@ -26,7 +26,18 @@ export function jobShop({ machines, jobs }: Instance): FloorProblem {
   const last = jobs.flatMap((job) => {
     job.forEach(([station, run], i) => {
       const after = i === 0 ? [] : [operations.length - 1];
-      operations.push({ station, run, own: 0, lot: 0, change: 0, key: 0, after, release: 0, frozen: undefined, people: 1 });
+      operations.push({
+        station,
+        run,
+        own: 0,
+        lot: 0,
+        change: 0,
+        key: 0,
+        after,
+        release: 0,
+        frozen: undefined,
+        people: 1,
+      });
     });
     return job.length > 0 ? [operations.length - 1] : [];
   });
