@@ -23,7 +23,7 @@ export const isCounted = (calendar: readonly CalendarRow[]): boolean =>
 export function crewOf({ calendar }: Pick<Shop, "calendar">, options: WeekOptions): Crew | undefined {
   if (!isCounted(calendar)) return undefined;
   const { now, overtime, further } = options;
-  const more = [...(further?.values() ?? [])].reduce((sum, each) => sum + each, 0);
+  const more = further?.get("") ?? 0;
   const longer = calendar.map((row) => longerLast(row, calendar, overtime?.get("") ?? 0));
   const known = new Map<number, readonly CrewSpan[]>();
   const spansOn = (day: number): readonly CrewSpan[] => {

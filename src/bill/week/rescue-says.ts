@@ -16,18 +16,20 @@ const named = (parts: readonly string[]): string =>
     : `${parts.slice(0, MOST_NAMED).join(", ")} and ${parts.length - MOST_NAMED} more`;
 
 /** What is done: "PR-01, PR-02 from the waterjet to the shear", "Overtime at Weld, 1 h a day on 3 days". */
-export function rescueSays({ kind, station, parts, perDay, days, before }: Rescue): string {
+export function rescueSays({ kind, station, parts, perDay, days, before, hours: added }: Rescue): string {
   const place = station === "" ? "every station" : station;
-  const added = `${showNumber(perDay, DIGITS)} h a day on ${days} ${days === 1 ? "day" : "days"}`;
+  const longer = `${showNumber(perDay, DIGITS)} h a day on ${days} ${days === 1 ? "day" : "days"}`;
   switch (kind) {
     case "route":
       return `${named(parts)} ${station === "Shear" ? "from the waterjet to the shear" : "from the shear to the waterjet"}`;
     case "overtime":
-      return `Overtime at ${place}, ${added}`;
+      return `Overtime at ${place}, ${longer}`;
     case "second shift":
-      return `A second shift at ${place}, ${added}`;
+      return `A second shift at ${place}, ${longer}`;
     case "further":
-      return station === "" ? "One more person in every shift until it is done" : `A second person at ${station}`;
+      return station === ""
+        ? "One more person in every shift until it is done"
+        : `A second person at ${station}${added === 0 ? ", of those who are there" : ""}`;
     case "outside":
       return `Send out ${station} of ${named(parts)}`;
     case "order":

@@ -207,21 +207,21 @@ function addedHours(late: Late, station: string, kind: "overtime" | "second shif
   return { ...NONE, kind, station, perDay, days: days.size, ...effectOf(late, again), hours, money: paid };
 }
 
-/** A second person at a bench, who works on another line at the same time; "": one more in the shop, in every shift until the job is done. */
+/** A second person at a bench, where people are counted one of them, who is paid already; "": one more in the shop, in every shift until the job is done. */
 function further(late: Late, station: string): Rescue[] {
   const { jobs, options, week, shop, at } = late;
   const isBench = !MACHINE_STATIONS.some((name) => name.toLowerCase() === station.toLowerCase());
-  if (station === "" ? !isCounted(shop.calendar) : !isBench) return [];
+  const isOwn = isCounted(shop.calendar);
+  if (station === "" ? !isOwn : !isBench) return [];
   const again = replanWeek(jobs, { ...options, further: new Map([[station, 1]]) }, week);
   if (!isTied(late, again)) return [];
-  const benches = again.machines.filter(({ name }) => name.toLowerCase() === station.toLowerCase());
-  const last = benches.at(-1)?.steps ?? [];
+  const last = again.machines.findLast(({ name }) => name.toLowerCase() === station.toLowerCase())?.steps ?? [];
   const bench = last.reduce((sum, i) => {
     const { run, setUp, work } = itemAt(again.steps, i);
     return sum + (run + setUp) * (work?.people ?? 0);
   }, 0);
   const shifts = workBetween(week.now, again.jobs[at]?.finish ?? week.now, calendarOf(shop.calendar));
-  const hours = (station === "" ? shifts : bench) / SECONDS_PER_HOUR;
+  const hours = (station === "" ? shifts : isOwn ? 0 : bench) / SECONDS_PER_HOUR;
   const paid = refusalOr(() => money(hours * shop.rates.get("secondPerson")));
   return [{ ...NONE, kind: "further", station, ...effectOf(late, again), hours, money: paid }];
 }
