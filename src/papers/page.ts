@@ -107,7 +107,7 @@ svg .paper { fill: #fff; }
   .across .many .cuts { font-size: 9pt; }
   .across .next { break-before: page; }
 }
-.halves .cuts th, .halves .cuts td { white-space: normal; padding: 0.15mm 0.7mm; }
+.halves .cuts th, .halves .cuts td { white-space: normal; padding: 0.15mm 0.5mm; font-size: 8pt; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }

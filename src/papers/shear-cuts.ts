@@ -15,7 +15,7 @@ import { show, showNumber, showPlain, showReading, showThickness } from "../unit
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, type Room, type SheetDrawn } from "./drawing/cut-plan.ts";
 import { holesCounted } from "./holes.ts";
-import { BOX, type Cell, goesOn, heading, list, releaseCell, table, text } from "./page.ts";
+import { BOX, type Cell, goesOn, heading, list, paragraph, releaseCell, table, text } from "./page.ts";
 
 /** One sheet a page, two where the cuts are few; where they are many, the drawing has a page of its own and their list the next. */
 export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
@@ -68,10 +68,10 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
   const cutsInTable = cutTable(rows, heldIn(group, releases), system);
   const pieces = piecesTable(pattern, group, keys, { system, releases });
   const tags = own.map((offcut) => tagOf(offcut, plan, system));
-  const datum = room === "half" ? `; datum corner: ${drawn.edges}` : "";
+  const datum = paragraph(`Datum corner: ${drawn.edges}.`, "small");
   const figure = `<figure class="plan ${room}">${svg}</figure>`;
   const body = {
-    half: [`<div class="halves">${figure}<div>${[pieces, ...tags].join("\n")}</div></div>`, cutsInTable],
+    half: [`<div class="halves">${figure}<div>${[pieces, ...tags, datum].join("\n")}</div></div>`, cutsInTable],
     whole: [figure, cutsInTable, pieces, ...tags],
     wide: [
       figure,
@@ -82,7 +82,7 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
     ],
   }[room];
   return [
-    `<p><strong>${text(sheet.name)}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}${datum}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
+    `<p><strong>${text(sheet.name)}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
     ...body,
   ].join("\n");
 }
@@ -201,7 +201,7 @@ const piecesTable = (
       { title: "Key", short: true },
       { title: "Off this sheet" },
       { title: repeats === 1 ? "Count" : "Count, all sheets", number: true },
-      { title: "Size", number: true },
+      { title: `Size (${system})`, number: true },
       { title: "Each", number: true },
       { title: "Holes, by the drawing" },
       { title: "Release" },
@@ -213,7 +213,7 @@ const piecesTable = (
         entryOf(keys, blank),
         blank,
         showNumber(count * repeats, 7),
-        `${showPlain(length, system)} x ${showReading(width, system)}`,
+        unbroken(`${showPlain(length, system)} x ${showPlain(width, system)}`),
         show(line.blank.weight, "mass", system, 3),
         holesCounted(line.line, system),
         releaseCell(releases.get(line)),

@@ -128,7 +128,7 @@ describe("shop week", () => {
     for (const part of ["A", "B", "C"]) expect(sheet).toContain(`<td class="short">${part}</td>`);
     expect(sheet).toContain("lock out before reaching behind");
     // What to bend, of which sheet, how hard, and which steps decide.
-    for (const words of ["<th", "Force", "tons", "A1011 CS 0.1196 in", "\u25c6", ">Line<"])
+    for (const words of ["<th", "Force", "tons", "A1011 CS 0.120 in", "\u25c6", ">Line<"])
       expect(sheet).toContain(words);
     const cut = readFileSync(join(folder, "station", "Shear-1.html"), "utf8");
     expect(cut).toMatch(/blank [\d.]+ in x 6 in/);
