@@ -128,6 +128,7 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
       finish: mine.length > 0 ? instant(Math.max(...mine.map(({ finish }) => finish))) : undefined,
       late: mine.reduce((sum, { late }) => sum + late, 0),
       latestStart: first < Infinity ? instant(first) : undefined,
+      isStartPast: first < now,
       chain: worst ? chainTo(problem, plan, done(worst.last)) : [],
       isRush,
     };

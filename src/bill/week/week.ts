@@ -40,6 +40,8 @@ export interface WeekJobDates {
   readonly late: number;
   /** The latest that its first open step may begin; undefined where it has no date. */
   readonly latestStart: Instant | undefined;
+  /** Too late for that already. */
+  readonly isStartPast: boolean;
   /** Steps that decide when it is done, of this job and of others. */
   readonly chain: readonly number[];
   readonly isRush: boolean;

@@ -26,12 +26,12 @@ export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidW
     `${jobs.length} ${jobs.length === 1 ? "job" : "jobs"}, ${steps.length} steps from ${dayAndTime(week.now)}${missing === "" ? "" : `, ${missing}`}: ${hours(worth.late)} h late by weight (${provedSays(week)}), set-up ${hours(worth.setUp)} h`,
     "",
     `${"Job".padEnd(NAME)}${"Must leave by".padEnd(TIME)}${"Done".padEnd(TIME)}${"Start by in plan".padEnd(TIME)}Late`,
-    ...jobs.map(({ name, due, finish, late, latestStart }) =>
+    ...jobs.map(({ name, due, finish, late, latestStart, isStartPast }) =>
       [
         name.length < NAME ? name.padEnd(NAME) : `${name.slice(0, NAME - 2)}… `,
         (due === undefined ? "" : dayAndTime(due)).padEnd(TIME),
         (finish === undefined ? "nothing open" : dayAndTime(finish)).padEnd(TIME),
-        (latestStart === undefined ? "" : latestStart < week.now ? "past" : dayAndTime(latestStart)).padEnd(TIME),
+        (latestStart === undefined ? "" : isStartPast ? "past" : dayAndTime(latestStart)).padEnd(TIME),
         [late > 0 ? `${hours(late)} h` : "", weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
       ]
         .join("")

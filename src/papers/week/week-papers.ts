@@ -94,12 +94,12 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
         { title: "Start by in plan", short: true },
         { title: "What decides it" },
       ],
-      jobs.map(({ name, due, finish, late: by, latestStart, chain, isRush }) => [
+      jobs.map(({ name, due, finish, late: by, latestStart, isStartPast, chain, isRush }) => [
         [isRush ? `${name} (rush)` : name, weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
         due === undefined ? "none" : dayAndTime(due),
         finish === undefined ? "nothing open" : dayAndTime(finish),
         by > 0 ? hours(by) : "",
-        latestStart === undefined ? "" : latestStart < week.now ? "past" : dayAndTime(latestStart),
+        latestStart === undefined ? "" : isStartPast ? "past" : dayAndTime(latestStart),
         chainSays(
           chain.map((i) => itemAt(steps, i)),
           week,

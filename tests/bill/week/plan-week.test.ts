@@ -128,6 +128,7 @@ describe("what is due first", () => {
     expect(late!.late).toBeGreaterThan(0);
     expect(soon!.latestStart).toBeGreaterThan(NOW);
     expect(late!.latestStart).toBeLessThan(NOW);
+    expect([soon!.isStartPast, late!.isStartPast]).toEqual([false, true]);
   });
 
   it("held back as long as it may wait, nobody is later; a day longer, and it is", () => {
