@@ -18,9 +18,11 @@ const OWN: readonly (readonly CellValue[])[] = [
   ["Overtime premium", 0.5, null],
 ];
 
+const RATES = [...SHOP.rates.filter(([name]) => !OWN.some(([own]) => own === name)), ...OWN.map((row) => [...row])];
+
 const open = (name: string, lines: readonly Line[], due: number): WeekJob => ({
   name,
-  plan: planned(lines, shopOf({ job: job({ Due: due }), rates: [...SHOP.rates, ...OWN.map((row) => [...row])] })),
+  plan: planned(lines, shopOf({ job: job({ Due: due }), rates: RATES })),
   marks: new Map(),
 });
 const part = (name: string, changed: Line = {}): Line => ({ ...BRACKET, Part: name, ...changed });
