@@ -8,7 +8,7 @@ export async function load(url, context, nextLoad) {
   const sourcefile = fileURLToPath(url);
   const { code } = await transform(await readFile(sourcefile, "utf8"), {
     loader: "ts",
-    target: "node20",
+    target: "node20.19",
     sourcefile,
     sourcemap: "inline",
   });

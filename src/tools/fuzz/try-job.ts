@@ -34,14 +34,15 @@ export function planProblem(calculated: Book): string | undefined {
   if (!job) return undefined;
   const { papers } = printOf(job.plan, { ...ABOUT, name: "in.xlsx", stale: 0, missing: job.missing });
   const texts = [billWords(job.plan, true), ...papers.map((paper) => document(paper.title, [paper]))];
-  return numberProblem(billJson(job.plan)) ?? textProblem(texts);
+  return numberProblem(billJson(job.plan)) ?? textProblem(texts, calculated);
 }
 
 /** What is wrong with a part list that is checked in a sound shop. */
 export function checkProblem(list: Uint8Array, shop: Uint8Array): string | undefined {
   const read = shopOf(bookOf(readWorkbook(shop)));
-  const plan = planIn(read, partRows(readPartList(rowsOfFile(list).rows, {}, read.context), read.context));
-  return numberProblem(billJson(plan)) ?? textProblem([billWords(plan, true)]);
+  const { rows } = rowsOfFile(list);
+  const plan = planIn(read, partRows(readPartList(rows, {}, read.context), read.context));
+  return numberProblem(billJson(plan)) ?? textProblem([billWords(plan, true)], [{ name: "list", rows }]);
 }
 
 /** What is wrong with the workbook that is begun from a part list, or from the shop of a calculated workbook. */
@@ -66,8 +67,14 @@ function numberProblem(value: unknown, path = "plan"): string | undefined {
     .find(Boolean);
 }
 
-/** Words of a program that no person should read. What the list itself says stands between quotation marks. */
-function textProblem(texts: readonly string[]): string | undefined {
-  const found = texts.map((text) => /\b(?:NaN|Infinity|undefined|\[object \w+\])/.exec(text)?.[0]).find(Boolean);
+/** What was typed, as a refusal repeats it: a cell may well say "NaN". */
+const TYPED = /\bgot\s+(?:"[^"]*"|&quot;.*?&quot;)/gs;
+
+/** Words of a program that no person should read. A part may be called so: then they are its name. */
+function textProblem(texts: readonly string[], book: Book): string | undefined {
+  const cells = new Set(book.flatMap(({ rows }) => rows.flat()));
+  const found = texts
+    .flatMap((text) => text.replace(TYPED, "").match(/\b(?:NaN|Infinity|undefined|\[object \w+\])/g) ?? [])
+    .find((word) => !cells.has(word));
   return found && `${found} in what people read`;
 }
