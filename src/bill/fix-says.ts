@@ -3,7 +3,7 @@ import type { Finding, Subject } from "../calc/finding.ts";
 import type { UnitSystem } from "../units/system.ts";
 import type { Change } from "./lines/changes.ts";
 import type { Fix } from "./lines/fix.ts";
-import type { BillLine } from "./nouns/line.ts";
+import type { BillLine, Strip } from "./nouns/line.ts";
 import { figureSays } from "./says.ts";
 
 /** A fix as it is offered: "die V 2". What it reaches stands beside it. */
@@ -28,6 +28,27 @@ export function askedSays(change: Change, asked: BillLine, system: UnitSystem): 
       return `offered in ${change.material.name}, asked for ${asked.material.name}`;
     case "thickness":
       return `offered in ${length(change.thickness, 1)}, asked for ${length(asked.nominal, 1)}`;
+    default:
+      return "";
+  }
+}
+
+/** What the floor must be told of a change, for no size of the bill tells it; "" of one that the sizes tell. */
+export function instructionSays(change: Change, asked: BillLine, system: UnitSystem): string {
+  const length = (value: number) => figureSays(value, "length", system);
+  switch (change.kind) {
+    case "hole after":
+      return asked.holeDistance === undefined
+        ? ""
+        : `Drill the hole after bending, ${length(asked.holeDistance)} from the flange's inside face`;
+    case "trim after": {
+      const trims = ({ flanges, angles }: Strip, what: string) =>
+        flanges.flatMap((flange, i) =>
+          angles.length > 0 && flange < change.flange ? [`${what} ${i + 1} to ${length(flange)}`] : [],
+        );
+      const all = [...trims(asked.main, "flange"), ...(asked.cross ? trims(asked.cross, "cross flange") : [])];
+      return all.length === 0 ? "" : `After bending trim ${all.join(", ")}`;
+    }
     default:
       return "";
   }

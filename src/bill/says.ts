@@ -179,6 +179,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "stock: larger": ({ figure, beside, name }) =>
     `A blank of ${figure} x ${beside} is larger than every sheet of ${name}.`,
   "stock: runs out": ({ name }, { figure }) => `Stock of ${name} runs out: ${figure} of its blanks are left over. Buy.`,
+  "instruction: typed": ({ words = "" }) => (/[.!?]$/.test(words) ? words : `${words}.`),
   "stock: no layout": ({ words }) => `No cut plan takes it: ${words}`,
 };
 

@@ -38,6 +38,7 @@ export const SUBJECTS = [
   "galvanized",
   "finish",
   "stock",
+  "instruction",
 ] as const;
 export type Subject = (typeof SUBJECTS)[number];
 

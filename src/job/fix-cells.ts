@@ -1,6 +1,6 @@
 /** A fix as cells of the bill: what is typed where, so that the workbook reaches what was promised. */
 
-import { askedSays, offerSays } from "../bill/fix-says.ts";
+import { askedSays, instructionSays, offerSays } from "../bill/fix-says.ts";
 import { type Change, withChange } from "../bill/lines/changes.ts";
 import type { Fix } from "../bill/lines/fix.ts";
 import { type BillLine, isLine } from "../bill/nouns/line.ts";
@@ -68,9 +68,9 @@ const COLUMNS_OF: Readonly<Record<Change["kind"], readonly BillColumn[]>> = {
   grain: ["grain"],
   deburr: ["operations"],
   coat: ["operations"],
-  "hole after": ["holeDistance"],
+  "hole after": ["holeDistance", "instruction"],
   waterjet: ["route"],
-  "trim after": ["flanges", "crossFlanges"],
+  "trim after": ["flanges", "crossFlanges", "instruction"],
   pieces: ["quantity", "width", "description"],
   material: ["material", "description"],
   thickness: ["thickness", "actual", "description"],
@@ -93,6 +93,8 @@ function written(
 ): CellValue | undefined {
   const length = (value: number) => Number((size ? value / size : fromInternal(value, "length", system)).toFixed(6));
   switch (key) {
+    case "instruction":
+      return [cell, instructionSays(change, asked, system)].filter((words) => !isBlank(words)).join("; ");
     case "description":
       return [cell, askedSays(change, asked, system)].filter((words) => !isBlank(words)).join("; ");
     case "die":

@@ -3,11 +3,12 @@ import type { BillLine } from "../bill/nouns/line.ts";
 import { show } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 
-/** "2 holes 0.5 in, 1 notch"; "" of a part without any, for a column that says where they are told. */
-export const holesCounted = ({ holes, holeDiameter, notches }: BillLine, system: UnitSystem): string =>
+/** "2 holes 0.5 in, 1 notch", and what the line instructs about them or else; "" of a part without any. */
+export const holesCounted = ({ holes, holeDiameter, notches, instruction }: BillLine, system: UnitSystem): string =>
   [
     holes > 0 ? `${many(holes, "hole", "holes")} ${show(holeDiameter!, "length", system, 4)}` : "",
     notches > 0 ? many(notches, "notch", "notches") : "",
+    instruction,
   ]
     .filter((words) => words !== "")
     .join(", ");

@@ -74,4 +74,5 @@ const ON_THE_FLAT: readonly Subject[] = [
   "lifting",
   "hands",
   "edges",
+  "instruction",
 ];

@@ -118,6 +118,7 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
       ? []
       : strips.map((strip, i) => swingFinding(strip, line, itemAt(bentStrips(line), i).bendLength, shop.rates))),
     ...handlingFindings(line, blank, sheets ?? [], shop),
+    instructionFinding(line),
   ].filter((finding) => finding !== undefined);
   step(work, "status", `${line.part}: worst of its findings`, statusOf(findings), "", "clear where there is none");
   return {
@@ -136,6 +137,9 @@ export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineS
     findings,
   };
 }
+
+const instructionFinding = ({ instruction }: BillLine): Finding | undefined =>
+  instruction === "" ? undefined : { about: "instruction", status: "note", kind: "typed", words: instruction };
 
 /** What lifts it, what holds it, and the work that its edges, its welds and its finish ask for. */
 function handlingFindings(

@@ -30,6 +30,8 @@ export interface BillLine {
   readonly description: string;
   /** Of its drawing; undefined where the bill does not say. */
   readonly revision: string | undefined;
+  /** What the floor must know and no other column says: "trim flange 1 to 0.75 in after bending". "" where there is none. */
+  readonly instruction: string;
   readonly material: Material;
   /** What is bought. */
   readonly nominal: Millimeters;
@@ -90,6 +92,7 @@ export const BESIDE_BENDS = {
   part: "",
   description: "",
   revision: undefined,
+  instruction: "",
   quantity: 1,
   holes: 0,
   holeDiameter: undefined,

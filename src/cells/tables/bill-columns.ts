@@ -39,6 +39,7 @@ export const BILL_COLUMNS = {
   shear: { headers: ["Shear"], kind: "text", optional: true },
   route: { headers: ["Route"], kind: "text", optional: true, rule: oneOf(...CUTTERS) },
   operations: { headers: ["Operations"], kind: "text", optional: true },
+  instruction: { headers: ["Instruction", "Instructions"], kind: "text", optional: true },
   finish: { headers: ["Finish"], kind: "text", optional: true },
   spares: { headers: ["Spares"], kind: "number", optional: true, rule: whole(0, 1_000_000) },
   area: { headers: ["Area"], kind: "text", optional: true },

@@ -68,6 +68,7 @@ function asLine(row: Row<typeof BILL_COLUMNS>, place: string, context: ReadConte
     part: row.part,
     description: row.description ?? "",
     revision: row.revision,
+    instruction: row.instruction?.trim() ?? "",
     material,
     thickness,
     nominal,

@@ -45,6 +45,7 @@ const OWN_WORDS: Partial<Record<BillKey, readonly string[]>> = {
     "#",
   ],
   description: ["Desc", "Title"],
+  instruction: ["Work instruction", "Shop note"],
   revision: ["Rev no", "Revision no", "Issue", "Drawing rev", "Dwg rev"],
   material: ["Matl", "Mat'l", "Mat", "Material grade", "Grade", "Alloy", "Material spec", "Matl spec"],
   thickness: [
