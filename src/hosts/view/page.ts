@@ -15,6 +15,7 @@ import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
 import type { Board, ChangedView, Edit, Edited, Opened, Place } from "./protocol.ts";
+import { redraw } from "./redraw.ts";
 import { attempt, offer, say } from "./said.ts";
 import { StartView } from "./start-view.ts";
 import { TablesView } from "./tables-view.ts";
@@ -119,7 +120,7 @@ async function showLine(row: number): Promise<void> {
   drawings.addEventListener("click", () => places.screen("drawing"));
   view.querySelector(".figures")!.before(element("p", { class: "line-actions" }, inTable, " ", drawings));
   view.querySelector("figure")?.addEventListener("click", () => places.screen("drawing"));
-  byId("line").replaceChildren(view);
+  redraw(byId("line"), view, String(row));
 }
 
 function goTo({ sheet, row, column }: Place): void {

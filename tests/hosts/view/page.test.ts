@@ -181,6 +181,19 @@ describe("the lines of a bill", () => {
       expect(board.lines.length).toBe(PARTS.length + 1);
     }));
 
+  it("the next line begins at its top, and the focus stays in the pane", () =>
+    visit("top", {}, async ({ page }) => {
+      await settled(page);
+      const title = () => page.locator("#line h2").textContent();
+      const first = await title();
+      await page.getByRole("button", { name: "Show in the table" }).focus();
+      await page.locator("#line").evaluate((pane) => pane.scrollTo(0, 400));
+      await page.keyboard.press("n");
+      await soon(title).not.toBe(first);
+      expect(await page.locator("#line").evaluate((pane) => pane.scrollTop)).toBe(0);
+      expect(await page.evaluate(() => document.activeElement?.closest("#line") !== null)).toBe(true);
+    }));
+
   it("a fix is applied by a click, says what changed by it, and is taken back beside it", () =>
     visit("fixed", {}, async ({ page }) => {
       await page.locator("[role=option]", { hasText: "RT-08" }).click(); // a flange that barely rests on its die
