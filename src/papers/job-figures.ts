@@ -1,4 +1,5 @@
 /** What the whole job comes to, in a few figures that stay in sight: price, work, when it is done, which lines are late. */
+import { lateSays } from "../bill/late-says.ts";
 import type { Instant } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { withoutSays } from "../bill/says.ts";
@@ -9,8 +10,13 @@ import type { KeyFigure } from "./page.ts";
 
 export interface JobFigures {
   readonly figures: readonly KeyFigure[];
-  /** Rows of the bill, its header being row 1. Undefined where there are no dates. */
-  readonly late: readonly number[] | undefined;
+  /** Undefined where there are no dates. */
+  readonly late: readonly LateLine[] | undefined;
+}
+export interface LateLine {
+  /** Of the bill, its header being row 1. */
+  readonly row: number;
+  readonly says: string;
 }
 
 /** @param today "2026-03-09", of the day on which this is read. */
@@ -38,15 +44,17 @@ export function jobFigures(plan: BillPlan, today: string): JobFigures {
       beside: leavesSays(plan.shop.job.due!, late, today),
     },
   ];
-  return { figures: figures.filter((figure) => figure !== false), late: lateRows(plan) };
+  return { figures: figures.filter((figure) => figure !== false), late: lateLines(plan) };
 }
 
-/** Rows of the bill that are late, its header being row 1; undefined where there are no dates. */
-export function lateRows(plan: BillPlan): number[] | undefined {
+/** Lines of the bill that are late; undefined where there are no dates. */
+export function lateLines(plan: BillPlan): LateLine[] | undefined {
   const dates = refusalOr(() => plan.dates);
-  return dates instanceof Refusal
-    ? undefined
-    : plan.quoted.filter((line) => dates.lines.get(line.plan)?.isLate).map(({ row }) => row);
+  if (dates instanceof Refusal) return undefined;
+  return plan.quoted.flatMap((line) => {
+    const found = dates.lines.get(line.plan);
+    return found?.isLate ? [{ row: line.row, says: lateSays(found) }] : [];
+  });
 }
 
 /**

@@ -12,7 +12,7 @@ import type { Shop } from "../nouns/shop.ts";
 import { type StationWork, timeOf } from "../time/station-work.ts";
 import { dueOf } from "./due.ts";
 
-interface LineDates extends Verdict {
+export interface LineDates extends Verdict {
   /** When it must leave. */
   readonly due: Instant;
   /** Not done by then with the shifts as they are: nobody has ordered overtime, and no price bears it. */

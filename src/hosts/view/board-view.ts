@@ -46,6 +46,8 @@ export class BoardView {
     this.#list.addEventListener("keydown", (event) => this.#key(event));
   }
 
+  #late: ReadonlyMap<number, string> = new Map();
+
   get selected(): number | undefined {
     return this.#selected;
   }
@@ -77,7 +79,9 @@ export class BoardView {
 
   /** Which lines are late is known a while after the rest. */
   figures({ late }: JobFigures): void {
-    this.#counters.late(late);
+    this.#late = new Map(late?.map(({ row, says }) => [row, says]));
+    this.#counters.late(late?.map(({ row }) => row));
+    this.#draw();
   }
 
   focus(): void {
@@ -153,7 +157,8 @@ export class BoardView {
   }
 
   #option(line: ListedLine): HTMLElement {
-    const told = JSON.stringify(line);
+    const reason = line.reason || this.#late.get(line.row) || "—";
+    const told = JSON.stringify([line, reason]);
     const known = this.#options.get(line.row);
     if (known?.told === told) return known.option;
     const option =
@@ -177,7 +182,7 @@ export class BoardView {
       element("span", { class: "quantity" }, line.quantity),
       element("span", { class: "shape", "aria-hidden": "true" }, ...(line.shape === "" ? [] : [shape(line.shape)])),
       element("span", { class: "metal" }, line.sheet.replace(/ (?=in\b|mm\b|\()/g, "\u00a0"), small(line.tools)),
-      element("span", { class: "reason" }, line.reason === "" ? "—" : line.reason),
+      element("span", { class: "reason" }, reason),
     );
     return option;
   }

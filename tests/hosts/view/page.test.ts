@@ -131,6 +131,11 @@ describe("the lines of a bill", () => {
       await soon(() => page.locator("[role=option]").count()).toBe(Number(of("check")));
       await page.locator("#counters button").filter({ hasText: "check" }).click();
       await soon(() => page.locator("[role=option]").count()).toBe(lines.length);
+      await page.locator("#counters button").filter({ hasText: "late" }).click();
+      await soon(() => page.locator("[role=option]").count()).toBe(Number(await counter(page, "late")));
+      const reasons = await page.locator("[role=option] .reason").allTextContents();
+      expect(reasons.filter((reason) => reason === "—")).toEqual([]);
+      expect(reasons.join()).toMatch(/Late by \d+\.\d working hours\./);
     }));
 
   it("a whole task by keyboard alone: open, next problem, apply its fix, undo, add a line, save", () =>

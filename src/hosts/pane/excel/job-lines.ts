@@ -1,6 +1,6 @@
 /** The lines of the bill in the pane: counters that filter, and a click that selects the line in Excel. */
 import type { JobPlan } from "../../../job/job-plan.ts";
-import { lateRows } from "../../../papers/job-figures.ts";
+import { lateLines } from "../../../papers/job-figures.ts";
 import { lineList } from "../../../papers/line-list.ts";
 import { element } from "../dom/element.ts";
 import { Counters, type Filter } from "../line/counters.ts";
@@ -30,7 +30,7 @@ export class JobLines {
 
   #show(filter: Filter | undefined): void {
     // Dates need every cut plan: they are worked out when somebody asks which lines are late.
-    if (filter === "late") this.#counters.late(lateRows(this.#job!.plan) ?? []);
+    if (filter === "late") this.#counters.late((lateLines(this.#job!.plan) ?? []).map(({ row }) => row));
     const shown = filter === undefined ? [] : this.#counters.chosen();
     this.#list.hidden = shown.length === 0;
     this.#list.replaceChildren(
