@@ -257,7 +257,7 @@ function daySheet(
     ),
     ...named("Before these lines are made", warned),
     own.some(({ isCritical }) => isCritical)
-      ? paragraph(`${DECIDES} decides when its job is done: a minute lost here is lost to the job.`, "small")
+      ? paragraph(`${DECIDES} a late job waits for it, or it has no time to spare.`, "small")
       : "",
     isBrake
       ? `<h2>Before the first stroke</h2>${list(cautionsOfSetUp, "cautions")}`

@@ -116,9 +116,10 @@ describe("what is due first", () => {
       units: UNITS,
     });
     const [first] = steps;
-    expect(jobs[0]!.latestStart).toBe(first!.latest);
+    const shifts = calendarOf(shopOf().calendar, "Shear");
+    expect(workBetween(jobs[0]!.latestStart!, first!.latest!, shifts)).toBe(first!.setUp);
     expect(first!.latest).toBeGreaterThan(first!.ready);
-    expect(first!.slack).toBe(workBetween(first!.ready, first!.latest!, calendarOf(shopOf().calendar, "Shear")));
+    expect(first!.slack).toBe(workBetween(first!.ready, first!.latest!, shifts));
     expect(jobs[0]!.chain.map((i) => steps[i]!.station.name)).toEqual(steps.map(({ station }) => station.name));
   });
 
@@ -129,6 +130,18 @@ describe("what is due first", () => {
     expect(soon!.latestStart).toBeGreaterThan(NOW);
     expect(late!.latestStart).toBeLessThan(NOW);
     expect([soon!.isStartPast, late!.isStartPast]).toEqual([false, true]);
+  });
+
+  it("marks what a late job waits for, whosever it is, and nothing of a job with time to spare", () => {
+    const hurried = open("hurried", [part("H", { Quantity: 300 })], { Due: MONDAY + 8 * HOUR, Pace: "rush" });
+    const jobs = [hurried, open("late", [big], { Due: MONDAY + 9 * HOUR }), open("idle", [small], { Due: MONDAY + 9 })];
+    const { jobs: dates, steps } = planWeek(jobs, { now: NOW, units: UNITS });
+    const waited = dates.flatMap(({ late, chain }) => (late > 0 ? chain : []));
+    expect(new Set(waited.map((i) => steps[i]!.job)).size).toBe(2);
+    for (const i of waited) expect(steps[i]!.isCritical).toBe(true);
+    for (const { slack, isCritical } of steps) if (slack! <= 0) expect(isCritical).toBe(true);
+    const alone = planWeek(jobs.slice(2), { now: NOW, units: UNITS });
+    expect(alone.steps.some(({ isCritical }) => isCritical)).toBe(false);
   });
 
   it("held back as long as it may wait, nobody is later; a day longer, and it is", () => {
