@@ -8,7 +8,8 @@ export type WeekFault =
   | { readonly kind: "not quoted"; readonly job: string; readonly lines: readonly string[]; readonly says: string }
   | { readonly kind: "untimed"; readonly job: string; readonly line: string; readonly says: string }
   | (MarkFault & { readonly kind: "unknown mark"; readonly nearest: string })
-  | (MarkFault & { readonly kind: "marked twice" | "begun untimed" | "begun later" | "overdue" })
+  | (MarkFault & { readonly kind: "other machine"; readonly planned: string })
+  | (MarkFault & { readonly kind: "marked twice" | "begun before" | "begun untimed" | "begun later" | "overdue" })
   | (MarkFault & { readonly kind: "pin passed" | "pin closed" | "pin early" | "pin missed"; readonly at: Instant })
   | { readonly kind: "no shift"; readonly station: string; readonly job: string; readonly line: string }
   | { readonly kind: "no calendar"; readonly job: string }
@@ -57,11 +58,20 @@ interface Named {
 export function weekWithoutSays({ faults, jobs }: Named, only?: string): string {
   const names = only === undefined ? jobs.map(({ name }) => name) : [only];
   const counts = names.map((name) => linesWithout(faults, name));
-  const whole = counts.filter((count) => count === Infinity).length;
   const lines = withoutSays(counts.reduce((sum, count) => sum + (count === Infinity ? 0 : count), 0));
-  if (whole === 0) return lines;
-  if (only !== undefined) return "not planned";
-  return [lines, `${whole} ${whole === 1 ? "job" : "jobs"} not planned`].filter((words) => words !== "").join(", ");
+  if (only !== undefined) return counts.includes(Infinity) ? "not planned" : lines;
+  // Some have no row: their files could not be read.
+  const whole = faults.flatMap((fault) => (fault.kind === "unplanned" ? [fault.job] : []));
+  if (whole.length === 0) return lines;
+  const missing = `without ${whole.length} ${whole.length === 1 ? "job" : "jobs"}: ${someOf(whole)}`;
+  return [lines, missing].filter((words) => words !== "").join(", ");
+}
+
+/** Why nothing of a job stands in the week. */
+export function emptySays({ faults }: Pick<Named, "faults">, name: string): string {
+  const copy = faults.find((fault) => fault.kind === "same bill" && fault.job === name);
+  if (copy?.kind === "same bill") return `same as ${copy.than}`;
+  return linesWithout(faults, name) > 0 ? "nothing planned" : "nothing open";
 }
 
 const MOST_NAMED = 6; // chosen
@@ -80,9 +90,14 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "untimed":
       return `${fault.job}, ${fault.line}: not planned, no time: ${fault.says}`;
     case "unknown mark":
+      if (fault.mark.includes(",")) return `${inRow(fault)}: "${fault.mark}" is left out; separate stations by ";"`;
       return `${inRow(fault)}: "${fault.mark}" is left out, the line has no work there; nearest is "${fault.nearest}"`;
     case "marked twice":
       return `${inRow(fault)}: "${fault.mark}" is marked twice; what is done counts as done, take the other mark away`;
+    case "other machine":
+      return `${inRow(fault)}: "${fault.mark}" is taken for ${fault.planned}, where the line is planned; its times are those of ${fault.planned}`;
+    case "begun before":
+      return `${inRow(fault)}: "${fault.mark}" counts as done, since work that comes after it has begun or is done; mark it Done, or take away the mark after it`;
     case "begun untimed":
       return `${inRow(fault)}: "${fault.mark}" has no time, so its whole run is planned from now; write when it began, as in "${fault.mark} 2026-05-18 06:30"`;
     case "begun later":
@@ -108,7 +123,7 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
     case "other shop":
-      return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+      return `${fault.job}: ${fault.tables.join(", ")} ${fault.tables.join() === "calendar" ? "differs" : "differ"} from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
     case "same bill":
       return `${fault.job}: the same lines and dates as ${fault.than}; planned once, with the marks of ${fault.than}; if it is another order, give it its own date`;
     case "begun together":

@@ -4,7 +4,7 @@ import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { releaseOf } from "../../bill/release.ts";
 import { problemsSay } from "../../bill/says.ts";
-import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
+import { emptySays, faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
@@ -96,8 +96,8 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
       ],
       jobs.map(({ name, due, finish, late: by, latestStart, isStartPast, chain, isRush }) => [
         [isRush ? `${name} (rush)` : name, weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
-        due === undefined ? "none" : dayAndTime(due),
-        finish === undefined ? "nothing open" : dayAndTime(finish),
+        due === undefined ? (finish === undefined ? "" : "none") : dayAndTime(due),
+        finish === undefined ? emptySays(week, name) : dayAndTime(finish),
         by > 0 ? hours(by) : "",
         latestStart === undefined ? "" : isStartPast ? "past" : dayAndTime(latestStart),
         chainSays(

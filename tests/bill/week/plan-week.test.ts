@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { calendarOf } from "../../../src/bill/nouns/calendar.ts";
 import { type Marks, NO_MARKS } from "../../../src/bill/nouns/marks.ts";
 import type { Shop } from "../../../src/bill/nouns/shop.ts";
-import { faultSays, weekWithoutSays } from "../../../src/bill/week/faults.ts";
+import { emptySays, faultSays, weekWithoutSays } from "../../../src/bill/week/faults.ts";
 import { latestStarts } from "../../../src/bill/week/latest-starts.ts";
 import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
@@ -387,6 +387,35 @@ describe("what is wrong is named and the rest is planned", () => {
     const once = planWeek([copy("one", 3), copy("three", 4)], { now: NOW, units: 0 });
     expect(week.days).toEqual(once.days);
     expect(week.jobs.map(({ finish }) => finish)).toEqual([once.jobs[0]!.finish, undefined, once.jobs[1]!.finish]);
+  });
+
+  it("of copies the one with more marks rules", () => {
+    const copy = (name: string) => open(name, [part("A")]);
+    const jobs = [copy("one"), mark(copy("two"), 2, { done: ["Shear"] })];
+    const week = planWeek(jobs, { now: NOW, units: 0 });
+    expect(says(week)).toEqual([expect.stringMatching(/^one: the same .* with the marks of two/)]);
+    expect(week.jobs.map(({ name, finish }) => (finish ? name : emptySays(week, name)))).toEqual([
+      "same as two",
+      "two",
+    ]);
+    expect(week.steps.map(({ station }) => station.name)).not.toContain("Shear");
+  });
+
+  it("a workbook of an earlier release rules no tables where a current one is there", () => {
+    const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Rate", 999) });
+    const old = { ...open("a", [part("A")], {}, other), isOfBefore: true };
+    const week = planWeek([old, open("b", [part("B")])], { now: NOW, units: 0 });
+    expect(says(week)).toEqual([expect.stringMatching(/^a: stations differ from those of b/)]);
+  });
+
+  it("a mark of another machine of the station counts there, and is said", () => {
+    const { shears } = shopOf();
+    const other = { ...open("one", [part("A")]), marks: new Map() };
+    const spare = { ...shears[0]!, name: "Spare shear" };
+    const plan = planned([part("A")], { ...shopOf({ job: job() }), shears: [...shears, spare] });
+    const week = planWeek([mark({ ...other, plan }, 2, { done: ["spare shear"] })], { now: NOW, units: 0 });
+    expect(says(week)).toEqual([expect.stringMatching(/"spare shear" is taken for .*, where the line is planned/)]);
+    expect(week.steps.map(({ station }) => station.name)).not.toContain("Shear");
   });
 
   it("a queue typed by hand is no difference: the open jobs are what waits", () => {

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { withPins } from "../../../../src/bill/week/move-bar.ts";
 import { planWeek } from "../../../../src/bill/week/plan-week.ts";
 import { searchWeek } from "../../../../src/bill/week/replan-week.ts";
+import type { WeekJob } from "../../../../src/bill/week/steps.ts";
 import { TimeScale } from "../../../../src/hosts/view/week/time-scale.ts";
 import { WeekSession } from "../../../../src/hosts/view/week/week-session.ts";
 import { weekJob } from "../../../../src/job/week-jobs.ts";
@@ -24,7 +25,7 @@ describe("the week's board", () => {
   const board = session.board();
 
   it("shows the plan of the same jobs, and names a file that cannot be read", () => {
-    const jobs = files.map(({ name, bytes }) => weekJob(name, bookOf(readWorkbook(bytes))).job!);
+    const jobs = files.map(({ name, bytes }) => weekJob(name, bookOf(readWorkbook(bytes))).job as WeekJob);
     const now = Math.round(serialOfIso(NOW)! * 86_400) as Parameters<typeof planWeek>[1]["now"];
     const week = planWeek(jobs, { now, units: 0 });
     expect(board.jobs.map(({ name, late }) => [name, late])).toEqual(week.jobs.map(({ name, late }) => [name, late]));
@@ -33,6 +34,7 @@ describe("the week's board", () => {
     expect(Math.max(...spans.map(([, finish]) => finish!))).toBe(Math.max(...week.steps.map(({ finish }) => finish)));
     expect(board.days).toEqual(week.days);
     expect(board.faults.filter((fault) => fault.startsWith("torn: not planned"))).toHaveLength(1);
+    expect(board.figures[0]![1]).toContain("without 2 jobs: torn, gone");
     expect(board.faults).toContain("gone: not planned: no such file");
   });
 
@@ -68,7 +70,7 @@ describe("the week's board", () => {
     expect(searched.pins).toEqual(moved.pins);
     const now = Math.round(serialOfIso(NOW)! * 86_400) as Parameters<typeof planWeek>[1]["now"];
     const marked = files.map(({ name, bytes }) => {
-      const read = weekJob(name, bookOf(readWorkbook(bytes))).job!;
+      const read = weekJob(name, bookOf(readWorkbook(bytes))).job as WeekJob;
       if (name !== job.name) return read;
       const pins = moved.jobs.find((each) => each.name === name)!.bars.filter(({ pin }) => pin !== undefined);
       expect(pins.length).toBeGreaterThan(0);
