@@ -13,7 +13,7 @@ import { finish } from "../../src/calc/schedule/finish.ts";
 import { seconds } from "../../src/calc/time/seconds.ts";
 import { SHOP_TABLES } from "../../src/cells/example/invented-shop.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
-import { dayAndTime } from "../../src/papers/day.ts";
+import { dayAndTime } from "../../src/bill/day.ts";
 import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
 import { jobFigures } from "../../src/papers/job-figures.ts";
 import { lineReport } from "../../src/papers/line-report.ts";

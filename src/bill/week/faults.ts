@@ -15,7 +15,7 @@ export type WeekFault =
   | { readonly kind: "no calendar"; readonly job: string }
   | { readonly kind: "no due"; readonly job: string }
   | { readonly kind: "same bill"; readonly job: string; readonly than: string }
-  | (MarkFault & { readonly kind: "begun together"; readonly beside: string; readonly places: number })
+  | (MarkFault & { readonly kind: "begun together" | "begun short"; readonly beside: string; readonly places: number })
   | {
       readonly kind: "people";
       readonly job: string;
@@ -122,11 +122,17 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
       return `${fault.job}, ${someOf(fault.lines)}: ${fault.station} takes ${fault.needed} people and the calendar never has more than ${fault.there} there; planned with ${fault.there}`;
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
-    case "other shop":
-      return `${fault.job}: ${fault.tables.join(", ")} ${fault.tables.join() === "calendar" ? "differs" : "differ"} from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+    case "other shop": {
+      const words =
+        fault.tables.join() === "calendar" ? ["differs", "that", "which is"] : ["differ", "those", "which are"];
+      const [differ, those, which] = words;
+      return `${fault.job}: ${fault.tables.join(", ")} ${differ} from ${those} of ${fault.than}, ${which} used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+    }
     case "same bill":
       return `${fault.job}: the same lines and dates as ${fault.than}; planned once, with the marks of ${fault.than}; if it is another order, give it its own date`;
     case "begun together":
       return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, and ${fault.places} can be there at once; one is planned behind the other, correct a mark`;
+    case "begun short":
+      return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, with more people than the ${fault.places} that the calendar has there; one is planned behind the other, correct a mark`;
   }
 }

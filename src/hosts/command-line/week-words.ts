@@ -1,5 +1,6 @@
 /** The week in words, at most 100 columns wide. */
 
+import { dayAndTime } from "../../bill/day.ts";
 import { emptySays, faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
 import { type MovedJob, movedSays } from "../../bill/week/move-bar.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
@@ -7,7 +8,6 @@ import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import { setUpSays } from "../../bill/week/set-up-says.ts";
 import type { SaidWeek } from "../../job/week-json.ts";
-import { dayAndTime } from "../../papers/day.ts";
 import { itemAt, lastOf } from "../../units/certain.ts";
 import { showNumber } from "../../units/show.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";

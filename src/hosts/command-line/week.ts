@@ -2,6 +2,7 @@
 
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
+import { dayAndTime } from "../../bill/day.ts";
 import { faultSays, linesWithout, type WeekFault } from "../../bill/week/faults.ts";
 import { latestStarts } from "../../bill/week/latest-starts.ts";
 import { movedJobs, type Stood } from "../../bill/week/move-bar.ts";
@@ -13,7 +14,6 @@ import type { WeekOptions } from "../../bill/week/week.ts";
 import type { BookShop } from "../../job/job-plan.ts";
 import { weekJob } from "../../job/week-jobs.ts";
 import { type SaidWeek, stoodIn, weekBefore, weekJson } from "../../job/week-json.ts";
-import { dayAndTime } from "../../papers/day.ts";
 import { weekPapers } from "../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../sheet/formula/serial-now.ts";
 import { FileRefusal, refuse } from "../../sheet/package/file-refusal.ts";

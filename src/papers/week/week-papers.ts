@@ -1,5 +1,6 @@
 /** The week on paper: an overview, and for every machine a sheet a day. */
 
+import { dayAndTime, dayOfWeek, timeOfDay } from "../../bill/day.ts";
 import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { releaseOf } from "../../bill/release.ts";
@@ -15,7 +16,6 @@ import { itemAt } from "../../units/certain.ts";
 import { showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cautionsOfSetUp } from "../cautions.ts";
-import { dayAndTime, dayOfWeek, timeOfDay } from "../day.ts";
 import { fileNames } from "../file-names.ts";
 import {
   BLANK,

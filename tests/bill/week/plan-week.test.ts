@@ -389,6 +389,19 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(week.jobs.map(({ finish }) => finish)).toEqual([once.jobs[0]!.finish, undefined, once.jobs[1]!.finish]);
   });
 
+  it("one table that differs is said as one", () => {
+    const shop = (end: string) =>
+      shopOf({
+        job: job(),
+        calendar: SHOP.calendar.map((row, r) => row.map((cell, i) => (r > 0 && i === 2 && cell ? end : cell))),
+      });
+    const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, shop("20:00"))], {
+      now: NOW,
+      units: 0,
+    });
+    expect(says(week)).toEqual([expect.stringMatching(/^two: calendar differs from that of one, which is used for/)]);
+  });
+
   it("of copies the one with more marks rules", () => {
     const copy = (name: string) => open(name, [part("A")]);
     const jobs = [copy("one"), mark(copy("two"), 2, { done: ["Shear"] })];
@@ -548,6 +561,17 @@ describe("people of the calendar", () => {
       expect(week.worth.late, `${people} people`).toBeLessThanOrEqual(before.worth.late);
       before = week;
     }
+  });
+
+  it("two lines that have begun where one person is there are named", () => {
+    const begun = (people: CellValue) => [
+      mark(staffed(people, "one", ["A"]), 2, { started: [{ station: "Shear", at: NOW }] }),
+      mark(staffed(people, "two", ["E"]), 2, { started: [{ station: "Deburr", at: NOW }] }),
+    ];
+    expect(says(planWeek(begun(1), { now: NOW, units: 0 }))).toEqual([
+      'two, E (row 2, column "Started"): "Deburr" has begun beside A of one, with more people than the 1 that the calendar has there; one is planned behind the other, correct a mark',
+    ]);
+    expect(says(planWeek(begun(2), { now: NOW, units: 0 }))).toEqual([]);
   });
 
   it("a line that takes two where never two are there is named and planned with one", () => {

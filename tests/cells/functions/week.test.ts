@@ -55,6 +55,13 @@ describe("WEEK.DATES", () => {
     expect(second!["Start by in plan"]).toBeCloseTo(MONDAY + 13 * H, 8);
   });
 
+  it("writes the dates of its messages as dates", () => {
+    const [late] = rowsOf("WEEK.DATES", steps(["Fair", "A1", "Brake", 0, 60, null, "2026-02-27 10:00"]));
+    expect(late!["Message"]).toContain("due 2026-02-27 10:00, which is past");
+    const [day] = rowsOf("WEEK.DATES", steps(["Fair", "A1", "Brake", 0, 60, null, "2026-02-27"]));
+    expect(day!["Message"]).toContain("due 2026-02-27, which is past");
+  });
+
   it("what began at a time keeps what is done: four hours begun Friday at 13:00 end Monday at 9:00", () => {
     const begun = steps(["Fair", "A1", "Brake", 30, 240, null, null, "2026-02-27 13:00"]);
     expect(rowsOf("WEEK.DATES", begun)[0]!["Finish"]).toBeCloseTo(MONDAY + 9 * H, 8);

@@ -1,5 +1,6 @@
 /** Open jobs on one board: their week, what a moved bar does to it, and back. The week itself is worked out in src/bill/week. */
 
+import { dayAndTime } from "../../../bill/day.ts";
 import { lineName } from "../../../bill/line-name.ts";
 import { emptySays, faultSays, type WeekFault, weekWithoutSays } from "../../../bill/week/faults.ts";
 import {
@@ -24,7 +25,6 @@ import type { PlannedStep, Week, WeekOptions } from "../../../bill/week/week.ts"
 import { shopOf } from "../../../job/job-plan.ts";
 import { weekJob } from "../../../job/week-jobs.ts";
 import { bookOf } from "../../../job/workbook-book.ts";
-import { dayAndTime } from "../../../papers/day.ts";
 import { chainSays } from "../../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../../sheet/formula/serial-now.ts";
 import { FileRefusal, refusal } from "../../../sheet/package/file-refusal.ts";
@@ -143,6 +143,7 @@ export class WeekSession {
         ["Set-up", hours(worth.setUp)],
       ],
       pins: this.#made.toReversed().flatMap((made) => pinsSaid(made.last)),
+      missed: this.#said(week.faults.filter((fault) => last && isMissed(fault, last))),
       moves: last ? [...closedSays(last.pins), ...movesSay(last.moved)] : [],
       faults: [...this.#faults, ...this.#said(faults)],
     };
@@ -222,6 +223,11 @@ const spanOf = (steps: readonly Pick<PlannedStep, "begins" | "finish">[]) =>
     Math.min(...steps.map(({ begins }) => begins)) as PlannedStep["begins"],
     Math.max(...steps.map(({ finish }) => finish)) as PlannedStep["finish"],
   ] as const;
+
+const isMissed = (fault: WeekFault, { job, pins }: NonNullable<Made["last"]>): boolean =>
+  (fault.kind === "pin missed" || fault.kind === "pin early" || fault.kind === "pin passed") &&
+  fault.job === job &&
+  pins.some((pin) => lineName(pin) === fault.line && pin.station === fault.mark);
 
 const pinsSaid = (last: Made["last"]): Pinned[] =>
   (last?.pins ?? []).map(({ row, part, station, at }) => ({

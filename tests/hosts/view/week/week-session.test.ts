@@ -51,10 +51,20 @@ describe("the week's board", () => {
     expect(after.pins).toHaveLength(1);
     // The bill's own column takes what is shown.
     expect(pin!.mark).toMatch(new RegExp(`^${bar.station} \\d{4}-\\d{2}-\\d{2} \\d{2}:\\d{2}$`));
+    expect(after.missed).toEqual([]);
     const back = session.undo();
     expect(back.pins).toEqual([]);
     expect(back.jobs).toEqual(board.jobs);
     expect(session.undo().jobs).toEqual(board.jobs); // nothing left to take back
+  });
+
+  it("says of a bar that is moved before its work can begin that the pin is not kept", () => {
+    const [job] = board.jobs;
+    const bars = job!.bars.filter(({ row }) => row === job!.bars[0]!.row);
+    const { row, station } = bars.find(({ isAway }, i) => i > 0 && !isAway)!;
+    const { missed } = session.move({ job: job!.name, step: { row, station }, to: board.now });
+    expect(missed).toEqual([expect.stringContaining(`"${station}" cannot keep its pin`)]);
+    session.undo();
   });
 
   it("searches on from a moved week, and is no worse than a fresh search with the same pins", () => {
