@@ -63,7 +63,7 @@ export function weekWithoutSays({ faults, jobs }: Named, only?: string): string 
   // Some have no row: their files could not be read.
   const whole = faults.flatMap((fault) => (fault.kind === "unplanned" ? [fault.job] : []));
   if (whole.length === 0) return lines;
-  const missing = `without ${whole.length} ${whole.length === 1 ? "job" : "jobs"}: ${someOf(whole)}`;
+  const missing = `without ${whole.length} ${whole.length === 1 ? "job" : "jobs"} (${someOf(whole)})`;
   return [lines, missing].filter((words) => words !== "").join(", ");
 }
 

@@ -265,8 +265,8 @@ describe("what is wrong is named and the rest is planned", () => {
     const folder = join(dirname(good), "headline");
     const { text, exit } = await run(week, good, torn, ...NOW, "--print", folder, "--no-pdf");
     expect(exit).toBe(2);
-    expect(text.split("\n")[0]).toContain(", without 1 job: torn:");
-    expect(readFileSync(join(folder, "index.html"), "utf8")).toContain("without 1 job: torn");
+    expect(text.split("\n")[0]).toContain(", without 1 job (torn):");
+    expect(readFileSync(join(folder, "index.html"), "utf8")).toContain("without 1 job (torn)");
   });
 
   it("a bill taken that is there already, or is done, says so", async () => {

@@ -34,7 +34,7 @@ describe("the week's board", () => {
     expect(Math.max(...spans.map(([, finish]) => finish!))).toBe(Math.max(...week.steps.map(({ finish }) => finish)));
     expect(board.days).toEqual(week.days);
     expect(board.faults.filter((fault) => fault.startsWith("torn: not planned"))).toHaveLength(1);
-    expect(board.figures[0]![1]).toContain("without 2 jobs: torn, gone");
+    expect(board.figures[0]![1]).toContain("without 2 jobs (torn, gone)");
     expect(board.faults).toContain("gone: not planned: no such file");
   });
 
