@@ -7,8 +7,8 @@ import { type BookShop, headerSays, jobPlan } from "./job-plan.ts";
 import { SCHEMA, schemaOf } from "./schema.ts";
 
 interface ReadJob {
-  /** undefined: it cannot be planned. */
-  readonly job: WeekJob | undefined;
+  /** A sentence where it cannot be planned. */
+  readonly job: WeekJob | string;
   /** A sentence each, without the job's name. */
   readonly faults: readonly string[];
 }
@@ -16,16 +16,15 @@ interface ReadJob {
 /** @param shop whose tables stand in place of the workbook's own. */
 export function weekJob(name: string, book: Book, shop?: BookShop): ReadJob {
   const schema = schemaOf(book);
-  if (schema > SCHEMA)
-    return { job: undefined, faults: [`not planned: of a later release (schema ${schema}, this one reads ${SCHEMA})`] };
+  if (schema > SCHEMA) return { job: `of a later release (schema ${schema}, this one reads ${SCHEMA})`, faults: [] };
   const found = jobPlan(book);
-  if (!found) return { job: undefined, faults: [`not planned: no bill, whose header has ${headerSays("bill")}`] };
+  if (!found) return { job: `no bill, whose header has ${headerSays("bill")}`, faults: [] };
   const faults = schema < SCHEMA ? [`of an earlier release (schema ${schema}); shop upgrade brings it up to date`] : [];
-  if (shop === undefined && found.missing.length > 0)
-    return { job: undefined, faults: [...faults, ...found.missing.map((each) => `not planned: ${each}`)] };
+  if (shop === undefined && found.missing.length > 0) return { job: found.missing.join("; "), faults };
   const { marks, faults: wrong } = readMarks(found.table.matrix, "bill", found.table.top);
   const plan = shop ? inShop(found.plan, shop) : found.plan;
-  return { job: { name, plan, marks, above: found.table.top }, faults: [...faults, ...wrong] };
+  const job = { name, plan, marks, above: found.table.top, isOfBefore: schema < SCHEMA };
+  return { job, faults: [...faults, ...wrong] };
 }
 
 const inShop = ({ rows, shop: { job } }: BillPlan, { shop }: BookShop): BillPlan => planBill({ ...shop, job }, rows);

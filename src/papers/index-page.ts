@@ -1,6 +1,7 @@
 /** The cover: what a foreman asks first, what the tables lack, every line with its status, and where its paper is. */
 
 import type { DatesPlan } from "../bill/dates/plan-dates.ts";
+import { dayAndTime } from "../bill/day.ts";
 import { lineName } from "../bill/line-name.ts";
 import { weightOf } from "../bill/load/plan-load.ts";
 import type { BillPlan } from "../bill/plan.ts";
@@ -10,7 +11,6 @@ import { firstOf, itemAt } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
-import { dayAndTime } from "./day.ts";
 import { leavesSays } from "./job-figures.ts";
 import {
   type Cell,

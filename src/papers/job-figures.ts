@@ -1,11 +1,12 @@
 /** What the whole job comes to, in a few figures that stay in sight: price, work, when it is done, which lines are late. */
+
+import { dayAndTime } from "../bill/day.ts";
 import { lateSays } from "../bill/late-says.ts";
 import type { Instant } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { withoutSays } from "../bill/says.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
-import { dayAndTime } from "./day.ts";
 import type { KeyFigure } from "./page.ts";
 
 export interface JobFigures {

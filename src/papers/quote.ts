@@ -1,6 +1,7 @@
 /** The quote: pieces and prices of the plan, none of the shop's costs; what is not quoted stands there with the reason. */
 import { questionSays } from "../bill/causes.ts";
 import { customerSays } from "../bill/customer-says.ts";
+import { dayFrom } from "../bill/day.ts";
 import type { Job } from "../bill/nouns/shop.ts";
 import type { Instant } from "../bill/pictures.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
@@ -9,7 +10,6 @@ import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
-import { dayAndTime } from "./day.ts";
 import { partSays } from "./line-words.ts";
 import { BLANK, type Cell, facts, heading, paragraph, table } from "./page.ts";
 
@@ -84,7 +84,7 @@ function quoteHead({ shop: { job }, notFromPlate }: BillPlan, date: string): str
   return [
     heading(job.quote === "" ? "Quote" : `Quote ${job.quote}`),
     facts(jobFacts(job, date)),
-    `<p>Good until ${job.goodUntil === undefined ? BLANK : dayAndTime(job.goodUntil)}</p>`,
+    `<p>Good until ${job.goodUntil === undefined ? BLANK : dayFrom(job.goodUntil)}</p>`,
     // Which machines these are is the shop's own affair.
     paragraph(notFromPlate.length > 0 ? "Not confirmed from the plate: ratings of machines and tools." : ""),
   ].join("\n");
@@ -95,7 +95,7 @@ function jobFacts(
   { customer, name, start, due, quoteDay, currency }: Job,
   date: string,
 ): (readonly [string, string])[] {
-  const at = (instant: Instant | undefined) => (instant === undefined ? "" : dayAndTime(instant));
+  const at = (instant: Instant | undefined) => (instant === undefined ? "" : dayFrom(instant));
   return [
     ["For", customer || "____________"],
     ["Job", name || "____________"],

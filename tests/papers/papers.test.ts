@@ -2,6 +2,7 @@
 
 import { beforeAll, describe, expect, it } from "vitest";
 import { offcutsOf } from "../../src/bill/cut/offcuts.ts";
+import { dayAndTime } from "../../src/bill/day.ts";
 import { hitsOf } from "../../src/bill/lines/bent-strip.ts";
 import { calendarOf } from "../../src/bill/nouns/calendar.ts";
 import type { BillPlan } from "../../src/bill/plan.ts";
@@ -13,7 +14,6 @@ import { finish } from "../../src/calc/schedule/finish.ts";
 import { seconds } from "../../src/calc/time/seconds.ts";
 import { SHOP_TABLES } from "../../src/cells/example/invented-shop.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
-import { dayAndTime } from "../../src/papers/day.ts";
 import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
 import { jobFigures } from "../../src/papers/job-figures.ts";
 import { lineReport } from "../../src/papers/line-report.ts";

@@ -8,13 +8,14 @@ export type WeekFault =
   | { readonly kind: "not quoted"; readonly job: string; readonly lines: readonly string[]; readonly says: string }
   | { readonly kind: "untimed"; readonly job: string; readonly line: string; readonly says: string }
   | (MarkFault & { readonly kind: "unknown mark"; readonly nearest: string })
-  | (MarkFault & { readonly kind: "marked twice" | "begun untimed" | "begun later" | "overdue" })
+  | (MarkFault & { readonly kind: "other machine"; readonly planned: string })
+  | (MarkFault & { readonly kind: "marked twice" | "begun before" | "begun untimed" | "begun later" | "overdue" })
   | (MarkFault & { readonly kind: "pin passed" | "pin closed" | "pin early" | "pin missed"; readonly at: Instant })
   | { readonly kind: "no shift"; readonly station: string; readonly job: string; readonly line: string }
   | { readonly kind: "no calendar"; readonly job: string }
   | { readonly kind: "no due"; readonly job: string }
   | { readonly kind: "same bill"; readonly job: string; readonly than: string }
-  | (MarkFault & { readonly kind: "begun together"; readonly beside: string; readonly places: number })
+  | (MarkFault & { readonly kind: "begun together" | "begun short"; readonly beside: string; readonly places: number })
   | {
       readonly kind: "people";
       readonly job: string;
@@ -57,11 +58,20 @@ interface Named {
 export function weekWithoutSays({ faults, jobs }: Named, only?: string): string {
   const names = only === undefined ? jobs.map(({ name }) => name) : [only];
   const counts = names.map((name) => linesWithout(faults, name));
-  const whole = counts.filter((count) => count === Infinity).length;
   const lines = withoutSays(counts.reduce((sum, count) => sum + (count === Infinity ? 0 : count), 0));
-  if (whole === 0) return lines;
-  if (only !== undefined) return "not planned";
-  return [lines, `${whole} ${whole === 1 ? "job" : "jobs"} not planned`].filter((words) => words !== "").join(", ");
+  if (only !== undefined) return counts.includes(Infinity) ? "not planned" : lines;
+  // Some have no row: their files could not be read.
+  const whole = faults.flatMap((fault) => (fault.kind === "unplanned" ? [fault.job] : []));
+  if (whole.length === 0) return lines;
+  const missing = `without ${whole.length} ${whole.length === 1 ? "job" : "jobs"} (${someOf(whole)})`;
+  return [lines, missing].filter((words) => words !== "").join(", ");
+}
+
+/** Why nothing of a job stands in the week. */
+export function emptySays({ faults }: Pick<Named, "faults">, name: string): string {
+  const copy = faults.find((fault) => fault.kind === "same bill" && fault.job === name);
+  if (copy?.kind === "same bill") return `same as ${copy.than}`;
+  return linesWithout(faults, name) > 0 ? "nothing planned" : "nothing open";
 }
 
 const MOST_NAMED = 6; // chosen
@@ -80,9 +90,14 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "untimed":
       return `${fault.job}, ${fault.line}: not planned, no time: ${fault.says}`;
     case "unknown mark":
+      if (fault.mark.includes(",")) return `${inRow(fault)}: "${fault.mark}" is left out; separate stations by ";"`;
       return `${inRow(fault)}: "${fault.mark}" is left out, the line has no work there; nearest is "${fault.nearest}"`;
     case "marked twice":
       return `${inRow(fault)}: "${fault.mark}" is marked twice; what is done counts as done, take the other mark away`;
+    case "other machine":
+      return `${inRow(fault)}: "${fault.mark}" is taken for ${fault.planned}, where the line is planned; its times are those of ${fault.planned}`;
+    case "begun before":
+      return `${inRow(fault)}: "${fault.mark}" counts as done, since work that comes after it has begun or is done; mark it Done, or take away the mark after it`;
     case "begun untimed":
       return `${inRow(fault)}: "${fault.mark}" has no time, so its whole run is planned from now; write when it began, as in "${fault.mark} 2026-05-18 06:30"`;
     case "begun later":
@@ -107,11 +122,17 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
       return `${fault.job}, ${someOf(fault.lines)}: ${fault.station} takes ${fault.needed} people and the calendar never has more than ${fault.there} there; planned with ${fault.there}`;
     case "due passed":
       return `${fault.job}: due ${day(fault.due)}, which is past; its hours count as late`;
-    case "other shop":
-      return `${fault.job}: ${fault.tables.join(", ")} differ from those of ${fault.than}, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+    case "other shop": {
+      const words =
+        fault.tables.join() === "calendar" ? ["differs", "that", "which is"] : ["differ", "those", "which are"];
+      const [differ, those, which] = words;
+      return `${fault.job}: ${fault.tables.join(", ")} ${differ} from ${those} of ${fault.than}, ${which} used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+    }
     case "same bill":
       return `${fault.job}: the same lines and dates as ${fault.than}; planned once, with the marks of ${fault.than}; if it is another order, give it its own date`;
     case "begun together":
       return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, and ${fault.places} can be there at once; one is planned behind the other, correct a mark`;
+    case "begun short":
+      return `${inRow(fault)}: "${fault.mark}" has begun beside ${fault.beside}, with more people than the ${fault.places} that the calendar has there; one is planned behind the other, correct a mark`;
   }
 }

@@ -5,7 +5,7 @@ import { vendorClock, type WorkClock } from "../../calc/schedule/floor/work-cloc
 import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { lineName } from "../line-name.ts";
 import type { Shop } from "../nouns/shop.ts";
-import { crewOf } from "./crew.ts";
+import { type Crew, crewOf } from "./crew.ts";
 import type { WeekFault } from "./faults.ts";
 import { type OpenJob, type OpenStep, stepKey } from "./open-step.ts";
 import { calendarFor } from "./ruling-shop.ts";
@@ -103,6 +103,7 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
       fault({ kind: "begun together", ...markOf(given, step, "Started"), beside, places: machines });
     }
   });
+  if (crew) begunBeyondPeople({ given, steps, now }, { crew, staff }, fault);
   const { deliveries, own } = deliveriesOf(given, steps, options, fault);
   const pins = steps.flatMap(({ pin }, i): Delivery[] =>
     // Its lots come one behind the other: the first one is what is pinned.
@@ -119,6 +120,32 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   const all = [...deliveries, ...pins];
   const problem: FloorProblem = { start: now, stations, operations, deliveries: all, crew: crew?.spans };
   return { problem, places, clocks, own };
+}
+
+/** Lines that have begun with more people than are there when the week begins. */
+function begunBeyondPeople(
+  { given, steps, now }: { given: readonly OpenJob[]; steps: readonly OpenStep[]; now: Instant },
+  { crew, staff }: { crew: Crew; staff: readonly (ReturnType<Crew["at"]> | undefined)[] },
+  fault: (fault: WeekFault) => void,
+): void {
+  const begun = steps.flatMap((step, i) => {
+    const there = step.isStarted ? staff[i] : undefined;
+    const isFirst = i === steps.findIndex(({ job, line }) => job === step.job && line === step.line);
+    return there && isFirst ? [{ step, people: there.people, at: there.clock.opens(now) }] : [];
+  });
+  const at = Math.min(...begun.map((each) => each.at));
+  let most = Infinity;
+  const spans = crew.spans();
+  for (let span = spans.next(); begun.length > 1 && !span.done && span.value.from <= at; span = spans.next())
+    most = span.value.people;
+  let taken = 0;
+  for (const { step, people } of begun) {
+    taken += people;
+    if (taken <= most) continue;
+    const { step: first } = firstOf(begun);
+    const beside = `${lineName(first.line)} of ${nameOf(given, first.job)}`;
+    fault({ kind: "begun short", ...markOf(given, step, "Started"), beside, places: most });
+  }
 }
 
 /** Lines that want more people at a station than ever work there together. */

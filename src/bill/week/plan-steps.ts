@@ -115,7 +115,12 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
     // By its own dates alone: how long it may wait is no question of who comes behind it.
     const dated = problem.deliveries.map((each, d) => (own[d]?.job === job ? each : { ...each, due: Infinity }));
     const alone = latestReady({ ...problem, deliveries: dated }, plan);
-    const starts = its.flatMap((each) => each.steps.map((i) => itemAt(alone, i)));
+    const starts = its.flatMap((each) =>
+      each.steps.map((i) => {
+        const [run, setUp] = [itemAt(alone, i), itemAt(plan.setUp, i)];
+        return setUp > 0 && run < Infinity ? (clocks[i]?.latest(run, setUp) ?? run) : run;
+      }),
+    );
     // Of several deliveries the latest one by its own date decides, else the last one.
     const worst = its.reduce<(typeof its)[number] | undefined>((a, b) => {
       const by = (each: typeof b) => itemAt(plan.finish, done(each.last)) - (each.due ?? now);
@@ -133,12 +138,17 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
       isRush,
     };
   });
-  const critical = jobs.map(({ chain }) => new Set(chain));
+  const holdsUp = new Set(jobs.flatMap(({ late, chain }) => (late > 0 ? chain : [])));
   const placed = steps.map((step, i): Placed<S> => {
     const clock = clocks[i];
     const [ready, setUp] = [itemAt(plan.ready, i), itemAt(plan.setUp, i)];
     const begins = plan.begins?.[i] ?? ready;
     const isDated = itemAt(latest, i) < Infinity;
+    const slack = !isDated
+      ? undefined
+      : clock
+        ? clock.workUntil(itemAt(latest, i)) - clock.workUntil(ready) + Math.min(0, itemAt(latest, i) - now)
+        : itemAt(latest, i) - ready;
     return {
       ...step,
       begins: instant(!clock ? ready : setUp > 0 && !plan.begins ? clock.latest(ready, setUp) : clock.opens(begins)),
@@ -146,12 +156,8 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
       finish: instant(itemAt(plan.finish, i)),
       setUp,
       latest: isDated ? instant(itemAt(latest, i)) : undefined,
-      slack: !isDated
-        ? undefined
-        : clock
-          ? clock.workUntil(itemAt(latest, i)) - clock.workUntil(ready) + Math.min(0, itemAt(latest, i) - now)
-          : itemAt(latest, i) - ready,
-      isCritical: itemAt(critical, step.job).has(i),
+      slack,
+      isCritical: holdsUp.has(i) || (slack ?? 1) <= 0,
     };
   });
   let at = 0;

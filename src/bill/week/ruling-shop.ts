@@ -58,7 +58,9 @@ export function rulingShop(given: readonly WeekJob[], fault: (fault: WeekFault) 
   for (const { name, plan } of given)
     if (!hasShifts(plan.shop) || !hasTable(plan.shop, "calendar")) fault({ kind: "no calendar", job: name });
   if (given.length === 0) throw noAnswer("week", "at least one job", "none");
-  const ruling = given.find(({ plan }) => hasShifts(plan.shop));
+  const ruling = [...given]
+    .sort((a, b) => Number(a.isOfBefore ?? false) - Number(b.isOfBefore ?? false))
+    .find(({ plan }) => hasShifts(plan.shop));
   if (!ruling) throw noShifts(`none in ${given.map(({ name }) => name).join(", ")}`);
   for (const { name, plan } of given) {
     const tables = COMPARED.filter((table) => contentOf(plan.shop, table) !== contentOf(ruling.plan.shop, table));

@@ -46,23 +46,22 @@ export function standing<S extends OpenStep>(
       if (isFirst(step)) named("begun untimed");
       return step;
     }
-    if (step.begun > given.options.now) {
-      if (isFirst(step)) named("begun later");
-      return { ...step, begun: undefined };
-    }
+    const { now } = given.options;
+    if (step.begun > now && isFirst(step)) named("begun later");
+    const begun = instant(Math.min(step.begun, now));
     const isLast = step.lot === step.lots;
     if (!step.work) {
-      const back = vendorClock(calendarFor(given.shop, undefined, given.options)).finish(step.begun, step.run);
-      if (back > given.options.now) return step;
+      const back = vendorClock(calendarFor(given.shop, undefined, given.options)).finish(begun, step.run);
+      if (back > now) return { ...step, begun };
       named("overdue");
       return { ...step, run: 0, begun: undefined };
     }
     const key = `${step.job} ${step.line.row} ${step.machine}`;
     const calendar = calendarFor(given.shop, step.station.name, given.options);
-    const spent = worked.get(key) ?? workBetween(step.begun, given.options.now, calendar);
+    const spent = worked.get(key) ?? workBetween(begun, now, calendar);
     const all = step.run + (isFirst(step) ? step.lineSetUp + step.change : 0);
     worked.set(key, Math.max(0, spent - all));
-    if (spent < all) return { ...step, run: all - spent };
+    if (spent < all) return { ...step, begun, run: all - spent };
     if (!isLast) return undefined;
     named("overdue");
     return { ...step, run: 0 };

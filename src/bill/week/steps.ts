@@ -6,6 +6,7 @@ import { refusalOr } from "../../units/remember.ts";
 import { dueOf } from "../dates/due.ts";
 import { lineName } from "../line-name.ts";
 import { type Marks, NO_MARKS } from "../nouns/marks.ts";
+import type { Shop } from "../nouns/shop.ts";
 import type { Station } from "../nouns/station.ts";
 import type { BillPlan, LineAnswer, LineWork, QuotedLine } from "../plan.ts";
 import { noQuoteSays } from "../says.ts";
@@ -22,6 +23,8 @@ export interface WeekJob {
   readonly marks: ReadonlyMap<number, Marks>;
   /** Rows of its sheet above the header of the bill. */
   readonly above?: number | undefined;
+  /** Its workbook is of an earlier release: a current one's tables go before its own. */
+  readonly isOfBefore?: boolean;
 }
 
 /** A step of a line that was planned. */
@@ -95,8 +98,16 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
   });
   const placesOf = <T extends { readonly station: string }>(column: MarkFault["column"], given: readonly T[]) =>
     given.flatMap((mark) => {
-      const place = names.findIndex((name) => name.toLowerCase() === mark.station.toLowerCase());
-      if (place >= 0) return [{ ...mark, place }];
+      const word = mark.station.toLowerCase();
+      const isNamed = (name: string) => name.toLowerCase() === word;
+      const own = all.findIndex(({ station, machine }) => isNamed(station.name) || isNamed(machine));
+      if (own >= 0) return [{ ...mark, place: own }];
+      // Another machine of a station where the line's work is planned.
+      const place = names.findIndex((name) => machinesAt(name, job.plan.shop).some(isNamed));
+      if (place >= 0) {
+        fault({ kind: "other machine", ...named(column, mark.station), planned: itemAt(all, place).machine });
+        return [{ ...mark, place }];
+      }
       fault({ kind: "unknown mark", ...named(column, mark.station), nearest: nearest(mark.station, names) });
       return [];
     });
@@ -113,13 +124,15 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
     }
   };
   const seen = new Set<number>();
+  const gone = Math.max(-1, ...done.map(({ place }) => place), ...started.map(({ place }) => place - 1));
+  for (const { place, station } of started)
+    if (!marks.isDone && place <= gone && done.every((mark) => mark.place !== place))
+      fault({ kind: "begun before", ...named("Started", station) });
   twice("Done", done, seen);
   twice("Started", started, seen);
   twice("Pinned", pins, new Set());
   // What comes before something that is done or has begun is done.
-  const from = marks.isDone
-    ? all.length
-    : Math.max(0, ...done.map(({ place }) => place + 1), ...started.map(({ place }) => place));
+  const from = marks.isDone ? all.length : gone + 1;
   const { blanks } = line.plan;
   const most = job.plan.shop.rates.find("transferLot") ?? blanks;
   const lots = Math.max(1, Math.min(MOST_LOTS, Math.ceil(blanks / most)));
@@ -153,6 +166,11 @@ function addLine({ job, at, line, works, sent }: Line, steps: Step[], fault: (fa
     before.length = parts;
   });
 }
+
+const machinesAt = (station: string, { brakes, shears, waterjets }: Shop): string[] =>
+  Object.entries({ brake: brakes, shear: shears, waterjet: waterjets }).flatMap(([name, own]) =>
+    name === station.toLowerCase() ? own.map((machine) => machine.name) : [],
+  );
 
 const shareOf = (run: number, lot: number, lots: number): number =>
   Math.round((run * (lot + 1)) / lots) - Math.round((run * lot) / lots);

@@ -16,7 +16,7 @@ export interface StepPlace {
   readonly latest: Instant | undefined;
   /** Working seconds until then; below 0: missing. */
   readonly slack: number | undefined;
-  /** It decides when its job is done. */
+  /** A late job waits for it, or it has no time to spare. */
   readonly isCritical: boolean;
 }
 
@@ -38,7 +38,7 @@ export interface WeekJobDates {
   readonly due: Instant | undefined;
   readonly finish: Instant | undefined;
   readonly late: number;
-  /** The latest that its first open step may begin; undefined where it has no date. */
+  /** The latest that its first open step may begin, with its set-up; undefined where it has no date. */
   readonly latestStart: Instant | undefined;
   /** Too late for that already. */
   readonly isStartPast: boolean;

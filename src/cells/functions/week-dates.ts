@@ -1,3 +1,4 @@
+import { dayAndTime } from "../../bill/day.ts";
 import { faultSays, type WeekFault } from "../../bill/week/faults.ts";
 import type { OpenStep } from "../../bill/week/open-step.ts";
 import { SECONDS_PER_HOUR } from "../../calc/time/seconds.ts";
@@ -26,7 +27,7 @@ export const weekDates = defineWeekFunction({
         "Decided at": chain.map((i) => chainStep(itemAt(steps, i), name, jobs)).join("; "),
         Message: faults
           .filter((fault) => fault.job === name)
-          .map((fault: WeekFault) => faultSays(fault, (at) => asSerial(at).toFixed(2)))
+          .map((fault: WeekFault) => faultSays(fault, dayAndTime))
           .join("; "),
       }),
     ),

@@ -53,9 +53,10 @@ export function readMarks(bill: CellMatrix, name: string, above = 0): ReadMarks 
     }
   };
   const of = (row: number): Marks => marks.get(row) ?? NO_MARKS;
-  items("done", (row, item) =>
-    /^(?:yes|all|x|true)$/i.test(item) ? { isDone: true } : { done: [...of(row).done, item] },
-  );
+  items("done", (row, item) => {
+    if (/^(?:no|false)$/i.test(item)) return {};
+    return /^(?:yes|all|x|true)$/i.test(item) ? { isDone: true } : { done: [...of(row).done, item] };
+  });
   items("started", (row, item, label) => ({ started: [...of(row).started, begunOf(item, label)] }));
   items("pinned", (row, item, label) => ({ pins: [...of(row).pins, timed(item, label, "2026-05-19 07:00")] }));
   return { marks, faults };

@@ -1,14 +1,14 @@
 /** The week in words, at most 100 columns wide. */
 
-import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
+import { dayAndTime } from "../../bill/day.ts";
+import { emptySays, faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
 import { type MovedJob, movedSays } from "../../bill/week/move-bar.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
 import { setUpSays } from "../../bill/week/set-up-says.ts";
 import type { SaidWeek } from "../../job/week-json.ts";
-import { dayAndTime } from "../../papers/day.ts";
-import { lastOf } from "../../units/certain.ts";
+import { itemAt, lastOf } from "../../units/certain.ts";
 import { showNumber } from "../../units/show.ts";
 import { WIDTH, wrapped } from "./wrapped.ts";
 
@@ -30,7 +30,7 @@ export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidW
       [
         name.length < NAME ? name.padEnd(NAME) : `${name.slice(0, NAME - 2)}… `,
         (due === undefined ? "" : dayAndTime(due)).padEnd(TIME),
-        (finish === undefined ? "nothing open" : dayAndTime(finish)).padEnd(TIME),
+        (finish === undefined ? emptySays(week, name) : dayAndTime(finish)).padEnd(TIME),
         (latestStart === undefined ? "" : isStartPast ? "past" : dayAndTime(latestStart)).padEnd(TIME),
         [late > 0 ? `${hours(late)} h` : "", weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
       ]
@@ -41,7 +41,7 @@ export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidW
       ? [
           "",
           "Latest start at which a plan was found with nobody later:",
-          ...jobs.map(({ name }, i) => `  ${name}: ${latest[i] ? dayAndTime(latest[i]) : "has begun, or has no date"}`),
+          ...jobs.map(({ name }, i) => `  ${name}: ${latest[i] ? dayAndTime(latest[i]) : noLatestSays(week, i)}`),
         ]
       : []),
     "",
@@ -52,6 +52,11 @@ export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidW
     ...(moved ? ["", ...movedWords(moved)] : []),
     ...(all.length > 0 ? ["", "Not as given:", ...all.flatMap((fault) => wrapped(`  ${fault}`, WIDTH, 2))] : []),
   ].join("\n");
+}
+
+function noLatestSays(week: SaidWeek["week"], at: number): string {
+  const { name, due, finish } = itemAt(week.jobs, at);
+  return finish === undefined ? emptySays(week, name) : due === undefined ? "has no date" : "has begun";
 }
 
 const movedWords = (moved: readonly MovedJob[]): string[] =>
@@ -79,18 +84,16 @@ function loads({ days }: SaidWeek["week"]): string[] {
 
 function takenWords({ name, earliest, wanted, earlier, kept }: NonNullable<SaidWeek["taken"]>, week: SaidWeek["week"]) {
   const missing = weekWithoutSays(week, lastOf(week.jobs).name);
-  const done =
-    earliest === undefined
-      ? "nothing of it can be planned"
-      : `done ${dayAndTime(earliest)} at the earliest${missing === "" ? "" : `, ${missing}`}`;
+  if (earliest === undefined) return ["", `${name} cannot be taken: ${emptySays(week, lastOf(week.jobs).name)}.`];
+  const done = `done ${dayAndTime(earliest)} at the earliest${missing === "" ? "" : `, ${missing}`}`;
   const asked = wanted === undefined ? "" : `; it must leave by ${dayAndTime(wanted)}`;
-  const isInTime = earliest !== undefined && (wanted === undefined || earliest <= wanted);
+  const isInTime = wanted === undefined || earliest <= wanted;
   return [
     "",
     ...wrapped(`${name} without harm to the others: ${done}${asked}.`, WIDTH, 2),
     ...kept.flatMap(({ job, leaves }) =>
       wrapped(`  ${job} is late without it too: it leaves ${dayAndTime(leaves)} or earlier, as before.`, WIDTH, 4),
     ),
-    ...(isInTime || earliest === undefined ? [] : ["To be earlier:", ...ways(earlier)]),
+    ...(isInTime ? [] : ["To be earlier:", ...ways(earlier)]),
   ];
 }

@@ -2,7 +2,8 @@
 
 import { readFileSync } from "node:fs";
 import { basename, join } from "node:path";
-import { linesWithout } from "../../bill/week/faults.ts";
+import { dayAndTime } from "../../bill/day.ts";
+import { faultSays, linesWithout, type WeekFault } from "../../bill/week/faults.ts";
 import { latestStarts } from "../../bill/week/latest-starts.ts";
 import { movedJobs, type Stood } from "../../bill/week/move-bar.ts";
 import { searchWeek } from "../../bill/week/replan-week.ts";
@@ -58,12 +59,12 @@ export const week: Command = async (args, context) => {
   try {
     const shop = values.shop === undefined ? undefined : shopIn(values.shop);
     const files = filesOf(positionals);
-    const { jobs, faults, areAll } = jobsOf(files, shop, context);
+    const { jobs, faults, lost } = jobsOf(files, shop, context);
     const last = lastOf(values.last, now + frozen * SECONDS_PER_HOUR);
     const options: WeekOptions = { now, shop: shop?.shop, ...last.options };
-    const found = planned(jobs, faults, options, values.take, shop);
-    const plain: SaidWeek = { ...found, moved: last.stood && movedJobs(last.stood, found.week) };
-    const { week: made } = plain;
+    const { week: open, ...found } = planned(jobs, faults, options, values.take, shop);
+    const made = { ...open, faults: [...lost, ...open.faults] };
+    const plain: SaidWeek = { ...found, week: made, moved: last.stood && movedJobs(last.stood, made) };
     const said = values.latest ? { ...plain, latest: latestStarts(plain.jobs, options, made) } : plain;
     if (values.json) context.out(`${JSON.stringify(weekJson(said))}\n`);
     else context.out(`${weekWords(said)}\n`);
@@ -80,7 +81,7 @@ export const week: Command = async (args, context) => {
       );
       if (code !== 0) return code;
     }
-    if (!areAll) return REFUSED;
+    if (lost.length > 0) return REFUSED;
     return made.jobs.some(({ name, late }) => late > 0 || linesWithout(made.faults, name) > 0) ? LATE : 0;
   } catch (problem) {
     if (!(problem instanceof Refusal) && !(problem instanceof FileRefusal)) throw problem;
@@ -114,6 +115,7 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
   const files = given.filter((file, i) => given.findIndex((one) => callerPath(one) === callerPath(file)) === i);
   const names = jobNames(files);
   const jobs: WeekJob[] = [];
+  const lost: WeekFault[] = [];
   const faults = given.length > files.length ? ["a workbook is given twice; it is planned once"] : [];
   files.forEach((file, i) => {
     const name = itemAt(names, i);
@@ -121,20 +123,23 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
       const read = weekJob(name, bookIn(file), shop);
       if (interactive) note(`${name}: ${i + 1} of ${files.length}\n`);
       const { job } = read;
-      if (job) jobs.push(job);
-      // It is planned here, so that what is said of the progress is true; a refusal of its lines is the week's to name.
-      if (job) refusalOr(() => job.plan.lines);
+      if (typeof job === "string") lost.push({ kind: "unplanned", job: name, says: job });
+      else {
+        jobs.push(job);
+        // It is planned here, so that what is said of the progress is true; a refusal of its lines is the week's to name.
+        refusalOr(() => job.plan.lines);
+      }
       faults.push(...read.faults.map((fault) => `${name}: ${fault}`));
     } catch (problem) {
       if (!(problem instanceof FileRefusal)) throw problem;
-      faults.push(`not planned: ${problem.message}`);
+      lost.push({ kind: "unplanned", job: name, says: problem.message });
     }
   });
   if (jobs.length === 0) {
-    for (const fault of faults) note(`${fault}\n`);
+    for (const fault of [...faults, ...lost.map((each) => faultSays(each, dayAndTime))]) note(`${fault}\n`);
     refuse("unreadable", firstOf(files), "a job's workbook", "none that can be planned");
   }
-  return { jobs, faults, areAll: jobs.length === files.length };
+  return { jobs, faults, lost };
 }
 
 interface Last {
@@ -163,7 +168,7 @@ function planned(
   if (take !== undefined) {
     const name = basename(take).replace(/\.xls[xm]$/i, "");
     const bill = weekJob(`${name} (new)`, bookIn(take), shop);
-    if (!bill.job) return refuse("unreadable", take, "a job's workbook", bill.faults.join("; "));
+    if (typeof bill.job === "string") return refuse("unreadable", take, "a job's workbook", bill.job);
     const taken = takeBill(jobs, bill.job, options);
     const all = [...faults, ...bill.faults.map((fault) => `${name}: ${fault}`)];
     return { jobs: [...jobs, bill.job], week: taken.week, rescues: [], taken: { ...taken, name }, faults: all };

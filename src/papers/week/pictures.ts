@@ -1,8 +1,9 @@
 /** The week as pictures: load of every machine by day, and the jobs from their first step to their last against their dates. */
+
+import { dayOfWeek } from "../../bill/day.ts";
 import type { Instant } from "../../bill/pictures.ts";
 import type { Week } from "../../bill/week/week.ts";
 import { showNumber } from "../../units/show.ts";
-import { dayOfWeek } from "../day.ts";
 import { drawing, element, LETTERS, line, polygon, text } from "../drawing/svg.ts";
 
 const HOUR = 3600; // seconds, by definition

@@ -1,10 +1,11 @@
 /** The week on paper: an overview, and for every machine a sheet a day. */
 
+import { dayAndTime, dayOfWeek, timeOfDay } from "../../bill/day.ts";
 import { lineName } from "../../bill/line-name.ts";
 import type { BillPlan } from "../../bill/plan.ts";
 import { releaseOf } from "../../bill/release.ts";
 import { problemsSay } from "../../bill/says.ts";
-import { faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
+import { emptySays, faultSays, weekWithoutSays } from "../../bill/week/faults.ts";
 import { provedSays } from "../../bill/week/proved-says.ts";
 import type { Rescue } from "../../bill/week/rescue.ts";
 import { effectSays, rescueSays } from "../../bill/week/rescue-says.ts";
@@ -15,7 +16,6 @@ import { itemAt } from "../../units/certain.ts";
 import { showForce, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { cautionsOfSetUp } from "../cautions.ts";
-import { dayAndTime, dayOfWeek, timeOfDay } from "../day.ts";
 import { fileNames } from "../file-names.ts";
 import {
   BLANK,
@@ -96,8 +96,8 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
       ],
       jobs.map(({ name, due, finish, late: by, latestStart, isStartPast, chain, isRush }) => [
         [isRush ? `${name} (rush)` : name, weekWithoutSays(week, name)].filter((words) => words !== "").join(", "),
-        due === undefined ? "none" : dayAndTime(due),
-        finish === undefined ? "nothing open" : dayAndTime(finish),
+        due === undefined ? (finish === undefined ? "" : "none") : dayAndTime(due),
+        finish === undefined ? emptySays(week, name) : dayAndTime(finish),
         by > 0 ? hours(by) : "",
         latestStart === undefined ? "" : isStartPast ? "past" : dayAndTime(latestStart),
         chainSays(
@@ -257,7 +257,7 @@ function daySheet(
     ),
     ...named("Before these lines are made", warned),
     own.some(({ isCritical }) => isCritical)
-      ? paragraph(`${DECIDES} decides when its job is done: a minute lost here is lost to the job.`, "small")
+      ? paragraph(`${DECIDES} a late job waits for it, or it has no time to spare.`, "small")
       : "",
     isBrake
       ? `<h2>Before the first stroke</h2>${list(cautionsOfSetUp, "cautions")}`

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { calendarOf } from "../../../src/bill/nouns/calendar.ts";
 import { type Marks, NO_MARKS } from "../../../src/bill/nouns/marks.ts";
 import type { Shop } from "../../../src/bill/nouns/shop.ts";
-import { faultSays, weekWithoutSays } from "../../../src/bill/week/faults.ts";
+import { emptySays, faultSays, weekWithoutSays } from "../../../src/bill/week/faults.ts";
 import { latestStarts } from "../../../src/bill/week/latest-starts.ts";
 import { planWeek } from "../../../src/bill/week/plan-week.ts";
 import { replanWeek } from "../../../src/bill/week/replan-week.ts";
@@ -116,9 +116,10 @@ describe("what is due first", () => {
       units: UNITS,
     });
     const [first] = steps;
-    expect(jobs[0]!.latestStart).toBe(first!.latest);
+    const shifts = calendarOf(shopOf().calendar, "Shear");
+    expect(workBetween(jobs[0]!.latestStart!, first!.latest!, shifts)).toBe(first!.setUp);
     expect(first!.latest).toBeGreaterThan(first!.ready);
-    expect(first!.slack).toBe(workBetween(first!.ready, first!.latest!, calendarOf(shopOf().calendar, "Shear")));
+    expect(first!.slack).toBe(workBetween(first!.ready, first!.latest!, shifts));
     expect(jobs[0]!.chain.map((i) => steps[i]!.station.name)).toEqual(steps.map(({ station }) => station.name));
   });
 
@@ -129,6 +130,18 @@ describe("what is due first", () => {
     expect(soon!.latestStart).toBeGreaterThan(NOW);
     expect(late!.latestStart).toBeLessThan(NOW);
     expect([soon!.isStartPast, late!.isStartPast]).toEqual([false, true]);
+  });
+
+  it("marks what a late job waits for, whosever it is, and nothing of a job with time to spare", () => {
+    const hurried = open("hurried", [part("H", { Quantity: 300 })], { Due: MONDAY + 8 * HOUR, Pace: "rush" });
+    const jobs = [hurried, open("late", [big], { Due: MONDAY + 9 * HOUR }), open("idle", [small], { Due: MONDAY + 9 })];
+    const { jobs: dates, steps } = planWeek(jobs, { now: NOW, units: UNITS });
+    const waited = dates.flatMap(({ late, chain }) => (late > 0 ? chain : []));
+    expect(new Set(waited.map((i) => steps[i]!.job)).size).toBe(2);
+    for (const i of waited) expect(steps[i]!.isCritical).toBe(true);
+    for (const { slack, isCritical } of steps) if (slack! <= 0) expect(isCritical).toBe(true);
+    const alone = planWeek(jobs.slice(2), { now: NOW, units: UNITS });
+    expect(alone.steps.some(({ isCritical }) => isCritical)).toBe(false);
   });
 
   it("held back as long as it may wait, nobody is later; a day longer, and it is", () => {
@@ -376,6 +389,48 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(week.jobs.map(({ finish }) => finish)).toEqual([once.jobs[0]!.finish, undefined, once.jobs[1]!.finish]);
   });
 
+  it("one table that differs is said as one", () => {
+    const shop = (end: string) =>
+      shopOf({
+        job: job(),
+        calendar: SHOP.calendar.map((row, r) => row.map((cell, i) => (r > 0 && i === 2 && cell ? end : cell))),
+      });
+    const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, shop("20:00"))], {
+      now: NOW,
+      units: 0,
+    });
+    expect(says(week)).toEqual([expect.stringMatching(/^two: calendar differs from that of one, which is used for/)]);
+  });
+
+  it("of copies the one with more marks rules", () => {
+    const copy = (name: string) => open(name, [part("A")]);
+    const jobs = [copy("one"), mark(copy("two"), 2, { done: ["Shear"] })];
+    const week = planWeek(jobs, { now: NOW, units: 0 });
+    expect(says(week)).toEqual([expect.stringMatching(/^one: the same .* with the marks of two/)]);
+    expect(week.jobs.map(({ name, finish }) => (finish ? name : emptySays(week, name)))).toEqual([
+      "same as two",
+      "two",
+    ]);
+    expect(week.steps.map(({ station }) => station.name)).not.toContain("Shear");
+  });
+
+  it("a workbook of an earlier release rules no tables where a current one is there", () => {
+    const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Rate", 999) });
+    const old = { ...open("a", [part("A")], {}, other), isOfBefore: true };
+    const week = planWeek([old, open("b", [part("B")])], { now: NOW, units: 0 });
+    expect(says(week)).toEqual([expect.stringMatching(/^a: stations differ from those of b/)]);
+  });
+
+  it("a mark of another machine of the station counts there, and is said", () => {
+    const { shears } = shopOf();
+    const other = { ...open("one", [part("A")]), marks: new Map() };
+    const spare = { ...shears[0]!, name: "Spare shear" };
+    const plan = planned([part("A")], { ...shopOf({ job: job() }), shears: [...shears, spare] });
+    const week = planWeek([mark({ ...other, plan }, 2, { done: ["spare shear"] })], { now: NOW, units: 0 });
+    expect(says(week)).toEqual([expect.stringMatching(/"spare shear" is taken for .*, where the line is planned/)]);
+    expect(week.steps.map(({ station }) => station.name)).not.toContain("Shear");
+  });
+
   it("a queue typed by hand is no difference: the open jobs are what waits", () => {
     const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Queue", 500) });
     const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, other)], { now: NOW, units: UNITS });
@@ -506,6 +561,17 @@ describe("people of the calendar", () => {
       expect(week.worth.late, `${people} people`).toBeLessThanOrEqual(before.worth.late);
       before = week;
     }
+  });
+
+  it("two lines that have begun where one person is there are named", () => {
+    const begun = (people: CellValue) => [
+      mark(staffed(people, "one", ["A"]), 2, { started: [{ station: "Shear", at: NOW }] }),
+      mark(staffed(people, "two", ["E"]), 2, { started: [{ station: "Deburr", at: NOW }] }),
+    ];
+    expect(says(planWeek(begun(1), { now: NOW, units: 0 }))).toEqual([
+      'two, E (row 2, column "Started"): "Deburr" has begun beside A of one, with more people than the 1 that the calendar has there; one is planned behind the other, correct a mark',
+    ]);
+    expect(says(planWeek(begun(2), { now: NOW, units: 0 }))).toEqual([]);
   });
 
   it("a line that takes two where never two are there is named and planned with one", () => {

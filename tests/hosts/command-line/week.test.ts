@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { releaseOf } from "../../../src/bill/release.ts";
 import { problemsSay } from "../../../src/bill/says.ts";
+import type { WeekJob } from "../../../src/bill/week/steps.ts";
 import { week } from "../../../src/hosts/command-line/week.ts";
 import { SCHEMA } from "../../../src/job/schema.ts";
 import { weekJob } from "../../../src/job/week-jobs.ts";
@@ -138,7 +139,7 @@ describe("shop week", () => {
 describe("a day sheet", () => {
   it("warns of a line that is held, in the words of its check", async () => {
     const file = "sample-workbooks/week/school-lockers.xlsx";
-    const { plan } = weekJob("school-lockers", bookOf(readWorkbook(readFileSync(file)))).job!;
+    const { plan } = weekJob("school-lockers", bookOf(readWorkbook(readFileSync(file)))).job as WeekJob;
     const held = plan.lines.filter((each) => each.isQuoted && releaseOf(each) === "HOLD");
     expect(held.length).toBeGreaterThan(0);
     const folder = join(dirname(write("held.txt", "")), "held");
@@ -166,7 +167,8 @@ describe("what a day sheet says of a line", () => {
     const sheet = (name: string) => readFileSync(join(folder, "station", `${name}.html`), "utf8");
     expect(sheet("Drill")).toContain(">Gusset; 4 holes 0.25 in<");
     expect(sheet("Weld")).toContain(">Gusset; 3 a piece<");
-    const cuts = weekJob("gusset", bookOf(readWorkbook(readFileSync(file)))).job!.plan.groups[0]!.plan!.patterns;
+    const { plan } = weekJob("gusset", bookOf(readWorkbook(readFileSync(file)))).job as WeekJob;
+    const cuts = plan.groups[0]!.plan!.patterns;
     expect(sheet("Shear-1")).toMatch(new RegExp(`blank [^<]*, of [^<]+ \\(sheets? 1[^<]* of ${cuts.length}\\)<`));
   });
 });
@@ -232,6 +234,48 @@ describe("what is wrong is named and the rest is planned", () => {
     const at = (part: string) => steps.filter((each) => each.part === part).map(({ station }) => station);
     expect([at("A"), at("B"), at("C")]).toEqual([["Brake"], ["Shear", "Brake"], ["Brake"]]);
     expect(steps.filter(({ started }) => started).map(({ part }) => part)).toEqual(["D"]);
+  });
+
+  it("a mark by its machine, one by another machine, one that other marks leave behind, and no mark", async () => {
+    const { steps: free } = await asked(good);
+    const [shear, brake] = ["Shear", "Brake"].map((name) => free.find(({ station }) => station === name)!.machine);
+    const marked = book(
+      "machines",
+      bill(
+        line("A", 20, shear!, `${brake} 2026-03-02 06:50`),
+        line("B", 20, "Brake", "Shear 2026-03-02 06:00"),
+        line("C", 20, "no"),
+        line("D", 20, "Shear, Brake"),
+      ),
+    );
+    const { faults, steps } = await asked(marked);
+    const at = (part: string) => steps.filter((each) => each.part === part).map((each) => each.station);
+    expect(["A", "B", "C", "D"].map(at)).toEqual([["Brake"], [], ["Shear", "Brake"], ["Shear", "Brake"]]);
+    expect(steps.filter(({ started }) => started).map(({ machine }) => machine)).toEqual([brake]);
+    expect(
+      faults.filter((fault) => fault.startsWith("machines, ")).map((fault) => fault.replace(/ \(.*?\)/, "")),
+    ).toEqual([
+      expect.stringMatching(/^machines, B: "Shear" counts as done, since work that comes after it/),
+      'machines, D: "Shear, Brake" is left out; separate stations by ";"',
+    ]);
+  });
+
+  it("the headline is without a job that cannot be read, in words and on paper", async () => {
+    const torn = write("torn.xlsx", "no workbook");
+    const folder = join(dirname(good), "headline");
+    const { text, exit } = await run(week, good, torn, ...NOW, "--print", folder, "--no-pdf");
+    expect(exit).toBe(2);
+    expect(text.split("\n")[0]).toContain(", without 1 job (torn):");
+    expect(readFileSync(join(folder, "index.html"), "utf8")).toContain("without 1 job (torn)");
+  });
+
+  it("a bill taken that is there already, or is done, says so", async () => {
+    const same = await run(week, good, ...NOW, "--take", good);
+    expect(same.text).toContain("good cannot be taken: same as good.");
+    const done = book("done", bill(line("Z", 7, "yes")));
+    expect((await run(week, good, ...NOW, "--take", done)).text).toContain("done cannot be taken: nothing open.");
+    const latest = (await run(week, good, done, ...NOW, "--latest")).text;
+    expect(latest).toMatch(/nobody later:\n(?: {2}.*\n)* {2}done: nothing open/);
   });
 
   it("a workbook given twice", async () => {

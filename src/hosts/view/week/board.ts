@@ -2,9 +2,10 @@
  * The shop's board: a strip of paper a job across the days, darker where more of it is worked on at once, its date a flag; its
  * lines below it when it is opened; and, in the same columns, what every station has to do. A bar is moved by pointer or by keys.
  */
+
+import { dayAndTime, dayOfWeek, timeOfDay } from "../../../bill/day.ts";
 import type { Instant } from "../../../bill/pictures.ts";
 import type { MovedBar } from "../../../bill/week/move-bar.ts";
-import { dayAndTime, dayOfWeek, timeOfDay } from "../../../papers/day.ts";
 import { showNumber } from "../../../units/show.ts";
 import { element } from "../../pane/dom/element.ts";
 import type { Bar, BoardJob, WeekBoard } from "./protocol.ts";
@@ -234,7 +235,7 @@ export class WeekBoardView {
     bar.button.classList.add("held");
     bar.button.style.translate = `${((this.#scale.at(to) - this.#scale.at(bar.begins)) * bar.button.parentElement!.clientWidth) / 100}px`;
     this.events.tell(
-      `${bar.says.split(":")[0]}: to ${dayOfWeek(to)} ${timeOfDay(to)}. Enter pins it there, Esc leaves it.`,
+      `${bar.says.split(":")[0]}: to ${dayOfWeek(to)} ${timeOfDay(to)}. Enter pins its run there, any set-up before it; Esc leaves it.`,
     );
   }
 
@@ -268,7 +269,8 @@ export class WeekBoardView {
         this.#hold(bar, this.#scale.along(this.#held.to, event.shiftKey ? (side > 0 ? "day" : "day before") : side));
       else return;
     } else if (event.key === "Enter" || event.key === " ") {
-      if (bar.button.ariaDisabled !== "true") this.#hold(bar, bar.begins);
+      if (bar.button.ariaDisabled === "true") this.events.tell(`${bar.says}: what has begun stays where it is.`);
+      else this.#hold(bar, bar.begins);
     } else if (side) this.#rows[at]![this.#rows[at]!.indexOf(bar) + side]?.button.focus();
     else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
       const others = event.key === "ArrowUp" ? this.#rows.slice(0, at).reverse() : this.#rows.slice(at + 1);

@@ -31,7 +31,7 @@ export interface BoardJob {
   readonly late: number;
   /** "must leave Thu 2026-05-21 12:00, done Wed 2026-05-20 07:40" */
   readonly says: string;
-  /** "late by 92.6 h", "in time", "no date". */
+  /** "late by 92.6 h", "in time", "no date", "same as school-lockers". */
   readonly verdict: string;
   /** Of a late one the machines that decide when it is done. */
   readonly decides: string;
@@ -52,6 +52,8 @@ export interface WeekBoard {
   readonly figures: readonly (readonly [name: string, value: string])[];
   /** Of this session, the last move first. */
   readonly pins: readonly Pinned[];
+  /** Pins of the last move that could not be kept, a sentence each. */
+  readonly missed: readonly string[];
   /** What the last move has done, a sentence each. */
   readonly moves: readonly string[];
   readonly faults: readonly string[];

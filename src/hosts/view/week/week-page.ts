@@ -1,6 +1,7 @@
 /** The week's page: open jobs on the shop's board, what is late beside it, and what a moved bar does. */
+
+import { dayOfWeek, timeOfDay } from "../../../bill/day.ts";
 import type { MovedBar } from "../../../bill/week/move-bar.ts";
-import { dayOfWeek, timeOfDay } from "../../../papers/day.ts";
 import { element } from "../../pane/dom/element.ts";
 import { takeDropped } from "../dropped.ts";
 import { painted } from "../painted.ts";
@@ -77,9 +78,10 @@ async function changed(request: WeekRequest, made: readonly MovedBar[]): Promise
   moves = made;
   undo.disabled = moves.length === 0;
   if (request.ask === "undo") return say("Undone.");
-  const pinned = (bars: number) => `Pinned; ${bars} bars stand elsewhere than before. Jobs that move are named beside.`;
-  say(`${pinned(barsMoved(found))} A better plan is searched.`);
-  say(pinned(barsMoved(await shown({ ask: "search" }))));
+  const pinned = (week: WeekBoard | undefined) =>
+    `${week?.missed.length ? `Not kept as pinned: ${week.missed.join("; ")}.` : "Pinned;"} ${barsMoved(week)} bars stand elsewhere than before. Jobs that move are named beside.`;
+  say(`${pinned(found)} A better plan is searched.`);
+  say(pinned(await shown({ ask: "search" })));
 }
 
 const barsMoved = (week: WeekBoard | undefined): number =>

@@ -1,7 +1,8 @@
 /** Open jobs on one board: their week, what a moved bar does to it, and back. The week itself is worked out in src/bill/week. */
 
+import { dayAndTime } from "../../../bill/day.ts";
 import { lineName } from "../../../bill/line-name.ts";
-import { faultSays, weekWithoutSays } from "../../../bill/week/faults.ts";
+import { emptySays, faultSays, type WeekFault, weekWithoutSays } from "../../../bill/week/faults.ts";
 import {
   type MovedBar,
   type MovedJob,
@@ -24,7 +25,6 @@ import type { PlannedStep, Week, WeekOptions } from "../../../bill/week/week.ts"
 import { shopOf } from "../../../job/job-plan.ts";
 import { weekJob } from "../../../job/week-jobs.ts";
 import { bookOf } from "../../../job/workbook-book.ts";
-import { dayAndTime } from "../../../papers/day.ts";
 import { chainSays } from "../../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../../sheet/formula/serial-now.ts";
 import { FileRefusal, refusal } from "../../../sheet/package/file-refusal.ts";
@@ -52,6 +52,7 @@ const openBook = (bytes: Uint8Array) => bookOf(readWorkbook(bytes));
 export class WeekSession {
   readonly #options: WeekOptions;
   readonly #faults: string[] = [];
+  readonly #lost: WeekFault[] = [];
   /** The week as it was opened, then one a move. */
   #made: Made[];
 
@@ -65,15 +66,21 @@ export class WeekSession {
         if (typeof bytes === "string") throw new FileRefusal("unreadable", bytes);
         const { job, faults } = weekJob(name, openBook(bytes), ruling);
         this.#faults.push(...faults.map((fault) => `${name}: ${fault}`));
-        return job ? [job] : [];
+        if (typeof job !== "string") return [job];
+        this.#lost.push({ kind: "unplanned", job: name, says: job });
       } catch (problem) {
         if (!(problem instanceof FileRefusal)) throw problem;
-        this.#faults.push(`${name}: not planned: ${problem.message}`);
-        return [];
+        this.#lost.push({ kind: "unplanned", job: name, says: problem.message });
       }
+      return [];
     });
     if (jobs.length === 0)
-      throw refusal("unreadable", "the week", "a job's workbook", this.#faults.join("; ") || "none");
+      throw refusal(
+        "unreadable",
+        "the week",
+        "a job's workbook",
+        [...this.#faults, ...this.#said(this.#lost)].join("; ") || "none",
+      );
     this.#made = [{ jobs, week: planWeek(jobs, { ...this.#options, units: 0 }), last: undefined }];
   }
 
@@ -118,21 +125,32 @@ export class WeekSession {
     const { week, last } = this.#now;
     const before = this.#made.at(-2)?.week;
     const { worth, isProved } = week;
+    const faults = [...this.#lost, ...week.faults];
     const late = week.jobs.filter((job) => job.late > 0);
     return {
       now: week.now,
       jobs: week.jobs.map((_, job) => this.#job(week, job, before)),
       days: week.days,
       figures: [
-        ["Late", [`${late.length} of ${week.jobs.length} jobs`, weekWithoutSays(week)].filter(Boolean).join(", ")],
+        [
+          "Late",
+          [`${late.length} of ${week.jobs.length} jobs`, weekWithoutSays({ ...week, faults })]
+            .filter(Boolean)
+            .join(", "),
+        ],
         ["Hours late", hours(late.reduce((sum, job) => sum + job.late, 0))],
         ["Plan", isProved ? "proved best" : "best found"],
         ["Set-up", hours(worth.setUp)],
       ],
       pins: this.#made.toReversed().flatMap((made) => pinsSaid(made.last)),
+      missed: this.#said(week.faults.filter((fault) => last && isMissed(fault, last))),
       moves: last ? [...closedSays(last.pins), ...movesSay(last.moved)] : [],
-      faults: [...this.#faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))],
+      faults: [...this.#faults, ...this.#said(faults)],
     };
+  }
+
+  #said(faults: readonly WeekFault[]): string[] {
+    return faults.map((fault) => faultSays(fault, dayAndTime));
   }
 
   get #now(): Made {
@@ -142,7 +160,7 @@ export class WeekSession {
   #job(week: Week, job: number, before: Week | undefined): BoardJob {
     const { name, isRush, due, finish, late, chain } = itemAt(week.jobs, job);
     const deliveries = week.deliveries.filter((each) => each.job === job);
-    const done = finish === undefined ? "nothing open" : `done ${dayAndTime(finish)}`;
+    const done = finish === undefined ? emptySays(week, name) : `done ${dayAndTime(finish)}`;
     return {
       name,
       isRush,
@@ -150,7 +168,7 @@ export class WeekSession {
       deliveries: deliveries.map(({ due: by, finish: at, late: over }) => ({ due: by, finish: at, late: over })),
       says: due === undefined ? done : `must leave ${dayAndTime(due)}, ${done}`,
       verdict: [
-        late > 0 ? `late by ${hours(late)}` : due === undefined ? "no date" : "in time",
+        late > 0 ? `late by ${hours(late)}` : finish === undefined ? done : due === undefined ? "no date" : "in time",
         weekWithoutSays(week, name),
       ]
         .filter((words) => words !== "")
@@ -205,6 +223,11 @@ const spanOf = (steps: readonly Pick<PlannedStep, "begins" | "finish">[]) =>
     Math.min(...steps.map(({ begins }) => begins)) as PlannedStep["begins"],
     Math.max(...steps.map(({ finish }) => finish)) as PlannedStep["finish"],
   ] as const;
+
+const isMissed = (fault: WeekFault, { job, pins }: NonNullable<Made["last"]>): boolean =>
+  (fault.kind === "pin missed" || fault.kind === "pin early" || fault.kind === "pin passed") &&
+  fault.job === job &&
+  pins.some((pin) => lineName(pin) === fault.line && pin.station === fault.mark);
 
 const pinsSaid = (last: Made["last"]): Pinned[] =>
   (last?.pins ?? []).map(({ row, part, station, at }) => ({

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import { withPins } from "../../../../src/bill/week/move-bar.ts";
 import { planWeek } from "../../../../src/bill/week/plan-week.ts";
 import { searchWeek } from "../../../../src/bill/week/replan-week.ts";
+import type { WeekJob } from "../../../../src/bill/week/steps.ts";
 import { TimeScale } from "../../../../src/hosts/view/week/time-scale.ts";
 import { WeekSession } from "../../../../src/hosts/view/week/week-session.ts";
 import { weekJob } from "../../../../src/job/week-jobs.ts";
@@ -24,7 +25,7 @@ describe("the week's board", () => {
   const board = session.board();
 
   it("shows the plan of the same jobs, and names a file that cannot be read", () => {
-    const jobs = files.map(({ name, bytes }) => weekJob(name, bookOf(readWorkbook(bytes))).job!);
+    const jobs = files.map(({ name, bytes }) => weekJob(name, bookOf(readWorkbook(bytes))).job as WeekJob);
     const now = Math.round(serialOfIso(NOW)! * 86_400) as Parameters<typeof planWeek>[1]["now"];
     const week = planWeek(jobs, { now, units: 0 });
     expect(board.jobs.map(({ name, late }) => [name, late])).toEqual(week.jobs.map(({ name, late }) => [name, late]));
@@ -33,6 +34,7 @@ describe("the week's board", () => {
     expect(Math.max(...spans.map(([, finish]) => finish!))).toBe(Math.max(...week.steps.map(({ finish }) => finish)));
     expect(board.days).toEqual(week.days);
     expect(board.faults.filter((fault) => fault.startsWith("torn: not planned"))).toHaveLength(1);
+    expect(board.figures[0]![1]).toContain("without 2 jobs (torn, gone)");
     expect(board.faults).toContain("gone: not planned: no such file");
   });
 
@@ -49,10 +51,20 @@ describe("the week's board", () => {
     expect(after.pins).toHaveLength(1);
     // The bill's own column takes what is shown.
     expect(pin!.mark).toMatch(new RegExp(`^${bar.station} \\d{4}-\\d{2}-\\d{2} \\d{2}:\\d{2}$`));
+    expect(after.missed).toEqual([]);
     const back = session.undo();
     expect(back.pins).toEqual([]);
     expect(back.jobs).toEqual(board.jobs);
     expect(session.undo().jobs).toEqual(board.jobs); // nothing left to take back
+  });
+
+  it("says of a bar that is moved before its work can begin that the pin is not kept", () => {
+    const [job] = board.jobs;
+    const bars = job!.bars.filter(({ row }) => row === job!.bars[0]!.row);
+    const { row, station } = bars.find(({ isAway }, i) => i > 0 && !isAway)!;
+    const { missed } = session.move({ job: job!.name, step: { row, station }, to: board.now });
+    expect(missed).toEqual([expect.stringContaining(`"${station}" cannot keep its pin`)]);
+    session.undo();
   });
 
   it("searches on from a moved week, and is no worse than a fresh search with the same pins", () => {
@@ -68,7 +80,7 @@ describe("the week's board", () => {
     expect(searched.pins).toEqual(moved.pins);
     const now = Math.round(serialOfIso(NOW)! * 86_400) as Parameters<typeof planWeek>[1]["now"];
     const marked = files.map(({ name, bytes }) => {
-      const read = weekJob(name, bookOf(readWorkbook(bytes))).job!;
+      const read = weekJob(name, bookOf(readWorkbook(bytes))).job as WeekJob;
       if (name !== job.name) return read;
       const pins = moved.jobs.find((each) => each.name === name)!.bars.filter(({ pin }) => pin !== undefined);
       expect(pins.length).toBeGreaterThan(0);
