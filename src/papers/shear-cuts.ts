@@ -15,6 +15,7 @@ import { show, showNumber, showPlain, showReading, showThickness } from "../unit
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, type Room, type SheetDrawn } from "./drawing/cut-plan.ts";
 import { holesCounted } from "./holes.ts";
+import { AT_THE_CUT, sayOnce } from "./line-words.ts";
 import { BOX, type Cell, goesOn, heading, list, paragraph, releaseCell, table, text } from "./page.ts";
 
 /** One sheet a page, two where the cuts are few; where they are many, the drawing has a page of its own and their list the next. */
@@ -68,6 +69,13 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
   const cutsInTable = cutTable(rows, heldIn(group, releases), system);
   const pieces = piecesTable(pattern, group, keys, { system, releases });
   const tags = own.map((offcut) => tagOf(offcut, plan, system));
+  const cutHere = plan.lines.filter((line) =>
+    pattern.yields.some(({ blank }) => group.lineOf.get(blank) === line.plan),
+  );
+  const mind = list(
+    sayOnce(cutHere, system, ({ about }) => AT_THE_CUT.includes(about)),
+    "findings",
+  );
   const datum = paragraph(`Datum corner: ${drawn.edges}.`, "small");
   const figure = `<figure class="plan ${room}">${svg}</figure>`;
   const body = {
@@ -83,6 +91,7 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
   }[room];
   return [
     `<p><strong>${text(sheet.name)}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
+    mind,
     ...body,
   ].join("\n");
 }

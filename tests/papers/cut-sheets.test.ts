@@ -4,9 +4,12 @@ import { describe, expect, it } from "vitest";
 import { cutsInOrder } from "../../src/bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../../src/bill/cut/offcuts.ts";
 import { releaseOf } from "../../src/bill/release.ts";
+import { says } from "../../src/bill/says.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
 import { cutSheets } from "../../src/papers/cut-sheets.ts";
+import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
+import { shearPages } from "../../src/papers/shear-cuts.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 
 const { plan } = jobPlan(bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx")))))!;
@@ -34,5 +37,26 @@ describe("a step of the page", () => {
     const named = said.flatMap((words) => words.match(/HOLD \S+?(?=[,;])/g) ?? []).map((words) => words.slice(5));
     expect(named.length).toBeGreaterThan(0);
     for (const part of named) expect(held).toContain(part);
+  });
+});
+
+describe("a cut sheet of the pack", () => {
+  const pages = plan.groups.flatMap((group) =>
+    (group.plan ? shearPages(group, plan, offcutsOf(plan.groups)) : []).map((page, i) => {
+      const on = group.plan!.patterns[i]!.yields.map(({ blank }) => group.lineOf.get(blank));
+      return { group, page, lines: plan.lines.filter((line) => line.plan && on.includes(line.plan)) };
+    }),
+  );
+
+  it("says what hold-down, knife and narrow strips ask for at its own pieces, notes as well", () => {
+    const asked = pages.flatMap(({ page, lines }) =>
+      lines.flatMap(({ findings }) =>
+        findings
+          .filter(({ about }) => ["hold-down", "narrow strip", "blade gap"].includes(about))
+          .map((finding) => ({ page, sentence: escapeMarkup(says(finding, plan.shop.system)) })),
+      ),
+    );
+    expect(asked.length).toBeGreaterThan(0);
+    for (const { page, sentence } of asked) expect(page).toContain(sentence);
   });
 });
