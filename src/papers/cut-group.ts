@@ -1,7 +1,6 @@
 /** What is pulled for one material and thickness, what comes of it, and what to mind at the machine. */
 import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
-import { lineName } from "../bill/line-name.ts";
 import { liftOf } from "../bill/lines/lifting.ts";
 import { openPlates } from "../bill/open-plates.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";

@@ -92,6 +92,7 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
   return [
     `<p><strong>${text(sheet.name)}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
     mind,
+    paragraph(drawn.edges === MILL_EDGES ? notSquaredSays(group.shear?.name) : "", "small"),
     ...body,
   ].join("\n");
 }
@@ -117,8 +118,14 @@ export function sheetDrawn(
 function edgesOf({ edgesSheared }: StockSheet, rows: readonly CutInWords[]): string {
   const trims = rows.filter(({ row }) => row.stage === "trim").map(({ row }) => row.seq);
   if (trims.length > 0) return `trimmed edges, cut ${trims.join(" and ")}`;
-  return edgesSheared ? "sheared edges" : "mill edges, nothing trimmed: square the sheet first";
+  return edgesSheared ? "sheared edges" : MILL_EDGES;
 }
+
+const MILL_EDGES = "mill edges, nothing trimmed";
+
+/** Squaring takes metal off: none is planned for it. */
+const notSquaredSays = (shear = "the shear"): string =>
+  `Mill edges: the first cuts gauge off them, no trim is planned. Check the datum corner square before the first cut. Out of square by more than the parts bear: do not trim it, set Edge trim of ${shear} under Shears and plan again.`;
 
 export const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
   new Map(lines.flatMap((line) => (line.plan ? [[line.plan, releaseOf(line)] as const] : [])));

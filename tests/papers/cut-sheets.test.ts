@@ -5,6 +5,7 @@ import { cutsInOrder } from "../../src/bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../../src/bill/cut/offcuts.ts";
 import { releaseOf } from "../../src/bill/release.ts";
 import { says } from "../../src/bill/says.ts";
+import { SHEAR_COLUMNS } from "../../src/cells/tables/shop-tables.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
 import { cutSheets } from "../../src/papers/cut-sheets.ts";
@@ -58,5 +59,14 @@ describe("a cut sheet of the pack", () => {
     );
     expect(asked.length).toBeGreaterThan(0);
     for (const { page, sentence } of asked) expect(page).toContain(sentence);
+  });
+
+  it("tells of edges as the mill left them what to check and which column plans a trim, and nowhere else", () => {
+    const isMill = ({ group, page }: (typeof pages)[number]) =>
+      page.includes("Check the datum corner square before the first cut") &&
+      page.includes(`set Edge trim of ${group.shear!.name} under Shears`);
+    for (const one of pages) expect(isMill(one)).toBe(one.page.includes("mill edges, nothing trimmed"));
+    expect(pages.some(isMill)).toBe(true);
+    expect(SHEAR_COLUMNS.trim.headers).toContain("Edge trim");
   });
 });
