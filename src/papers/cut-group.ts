@@ -4,7 +4,7 @@ import type { CutGroup } from "../bill/cut/plan-cutting.ts";
 import { liftOf } from "../bill/lines/lifting.ts";
 import { openPlates } from "../bill/open-plates.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
-import { releaseOf } from "../bill/release.ts";
+import { releaseToCut } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
@@ -87,7 +87,7 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
         showNumber(ordered.quantity, 7),
         showNumber(cut, 7),
         holesCounted(ordered, system),
-        releaseCell(releaseOf(line)),
+        releaseCell(releaseToCut(line)),
         { markup: BOX },
       ];
     }),

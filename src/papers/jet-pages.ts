@@ -9,7 +9,7 @@ import { entryOf } from "../units/certain.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import { drawJetSheet } from "./drawing/jet-plan.ts";
 import { releaseCell, table, text } from "./page.ts";
-import { cutHeading, letterOf, releasesOf, sheetOf as sheetSays } from "./shear-cuts.ts";
+import { cutHeading, letterOf, onlyReleased, releasesOf, sheetOf as sheetSays } from "./shear-cuts.ts";
 
 export function jetPages(group: CutGroup, plan: BillPlan): string[] {
   const { jet, lines, lineOf, sheetOf } = group;
@@ -21,6 +21,7 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
     const sheet = entryOf(sheetOf, layout.stock);
     const names = [...new Set(placed.map(({ blank }) => blank))];
     const keys = new Map(names.map((name, k) => [name, letterOf(k)]));
+    const held = names.filter((name) => releases.get(entryOf(lineOf, name)) === "HOLD");
     const title = `Cut ${repeats} ${repeats === 1 ? "sheet" : "sheets"} of ${sheet.name}`;
     const size = `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`;
     // An arrow only where a blank is held to it: panels and meshes have no grain.
@@ -31,6 +32,7 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
     return [
       cutHeading(i, jet, sheetSays(group, plan)),
       `<p><strong>${text(title)}</strong>, ${text(about)}</p>`,
+      held.length === 0 ? "" : onlyReleased(held.join(", "), "leave it out of the jet's program"),
       `<div class="halves"><figure class="plan">${svg}</figure>`,
       table(
         [
