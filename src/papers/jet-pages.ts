@@ -26,7 +26,7 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
     const size = `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`;
     // An arrow only where a blank is held to it: panels and meshes have no grain.
     const isHeld = names.some((name) => entryOf(lineOf, name).blank.grain !== "");
-    const drawn = { title, grain: !isHeld ? undefined : sheet.grain === "long" ? "w" : "h", keys } as const;
+    const drawn = { title, grain: !isHeld ? undefined : sheet.grain === "long" ? "w" : "h", keys, lineOf } as const;
     const { svg, scale } = drawJetSheet(layout, drawn, system);
     const about = `${size}, ${show(sheet.weight, "mass", system, 4)} each; ${show(webOf(rates), "length", system, 4)} between blanks and along the edges; drawn ${scale}. ${notFromPlate}`;
     return [
@@ -40,6 +40,8 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
           { title: "Off this sheet" },
           { title: repeats === 1 ? "Count" : "Count, all sheets", number: true },
           { title: "Size", number: true },
+          { title: "Grain along" },
+          { title: "Pierces, cut path", number: true },
           { title: "Release" },
         ],
         names.map((name) => {
@@ -51,6 +53,8 @@ export function jetPages(group: CutGroup, plan: BillPlan): string[] {
             name,
             showNumber(own.length * repeats, 7),
             `${showPlain(length, system)} x ${showReading(width, system)}`,
+            line.blank.grain || "as it comes",
+            `${showNumber(line.blank.pierces, 7)}, ${show(line.blank.path, "length", system, 4)}`,
             releaseCell(releases.get(line)),
           ];
         }),
