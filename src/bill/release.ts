@@ -1,6 +1,8 @@
 /** Whether a line may be made: what stands at the head of its paper. */
+import type { Subject } from "../calc/finding.ts";
 import { bentStrips } from "./nouns/line.ts";
 import type { LineAnswer } from "./plan.ts";
+import { problemsOf } from "./problems.ts";
 
 export const RELEASES = ["STOP", "HOLD", "CHECK", "CLEAR"] as const;
 export type Release = (typeof RELEASES)[number];
@@ -14,4 +16,16 @@ export function releaseOf({ status, plan }: Pick<LineAnswer, "status" | "plan">)
   const isUnchecked = !plan.tools && bentStrips(plan.line).length > 0;
   if (status === "clear" && !isUnchecked) return "CLEAR";
   return plan.line.accepted === "" ? "HOLD" : "CHECK";
+}
+
+/** What is settled after the cut and leaves the blank its size; a check of force is not: another die gives another flat. */
+const AFTER_THE_CUT: readonly Subject[] = ["swing", "edges", "galvanized", "finish"];
+const CUT_THEN_HOLD = "cut, then HOLD";
+
+/** Whether a line's blanks may be cut: a hold that is only of bending, welding or finish does not hold the sheet. */
+export function releaseToCut(line: LineAnswer): Release | typeof CUT_THEN_HOLD {
+  const release = releaseOf(line);
+  const problems = problemsOf(line.findings);
+  const isAfter = problems.length > 0 && problems.every(({ about }) => AFTER_THE_CUT.includes(about));
+  return release === "HOLD" && isAfter && line.plan?.tools ? CUT_THEN_HOLD : release;
 }

@@ -20,7 +20,9 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
       turnedSays(angle),
       underLoad === undefined ? "" : `${showNumber(underLoad)}°`,
       setting(hit.stop, system),
-      scribed.some(({ bend }) => bend === hit.bend) ? "scribe the line" : gaugedOff(hit, direction),
+      scribed.some(({ bend }) => bend === hit.bend)
+        ? "scribe the line"
+        : { markup: text(gaugedOff(hit, direction, system)).replace(/at .*/, "<small>$&</small>") },
       { markup: `${mark} ${text(words)}` },
       bare(itemAt(depths, hit.bend - 1), system),
       { markup: order.feasible ? BOX : "" },
@@ -70,10 +72,14 @@ const SLIDES_OFF =
 export const bendName = (bend: number, direction: number): string =>
   direction === 0 ? `${bend}` : String.fromCharCode("A".charCodeAt(0) + bend - 1);
 
-/** "edge 1", "flange 2"; "top edge", "flange B" in the second direction. */
-export function gaugedOff({ datum, gaugedEnd }: StripHit, direction: number): string {
+/** "edge 1", "flange 2", "flange 2 at 0.5" of one that leans, in the unit of the stop; "top edge", "flange B" in the second direction. */
+export function gaugedOff({ datum, gaugedEnd }: StripHit, direction: number, system: UnitSystem): string {
   const isFirst = gaugedEnd === "first";
   if (datum.on === "edge") return direction === 0 ? `edge ${isFirst ? 1 : 2}` : isFirst ? "top edge" : "bottom edge";
   const flange = bendName(datum.flange, direction);
+  if (datum.on === "leaning flange")
+    return datum.height === undefined
+      ? `mold line of flange ${flange}`
+      : `flange ${flange} at ${bare(datum.height, system)}`;
   return datum.on === "round" ? `round of flange ${flange}` : `${datum.on} ${flange}`;
 }

@@ -1,21 +1,17 @@
 /** What is pulled for one material and thickness, what comes of it, and what to mind at the machine. */
 import type { Offcut } from "../bill/cut/offcuts.ts";
 import type { CutGroup } from "../bill/cut/plan-cutting.ts";
-import { lineName } from "../bill/line-name.ts";
 import { liftOf } from "../bill/lines/lifting.ts";
 import { openPlates } from "../bill/open-plates.ts";
-import type { Subject } from "../bill/pictures.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
-import { releaseOf } from "../bill/release.ts";
-import { notFromPlateSays, says } from "../bill/says.ts";
+import { releaseToCut } from "../bill/release.ts";
+import { notFromPlateSays } from "../bill/says.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { holesCounted } from "./holes.ts";
-import { partSays } from "./line-words.ts";
+import { AT_THE_CUT, partSays, sayOnce } from "./line-words.ts";
 import { BOX, goesOn, list, releaseCell, table, text } from "./page.ts";
 import { sheetOf } from "./shear-cuts.ts";
-
-const AT_THE_CUT: readonly Subject[] = ["cutting", "hold-down", "blade gap", "narrow strip", "stock"];
 
 export function groupHead(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string {
   const { system } = plan.shop;
@@ -26,7 +22,11 @@ export function groupHead(group: CutGroup, plan: BillPlan, offcuts: readonly Off
   const body = [
     `<p>Pull <strong>${count}</strong> ${count === 1 ? "sheet" : "sheets"}.${yieldOf(group)} ${text(notFromPlateSays(openPlates(machines)))}</p>`,
     sheets(group, plan, offcuts),
-    list(mind(lines, system), "findings"),
+    // Only the waterjet's own lines have one about the machine they are not cut on.
+    list(
+      sayOnce(lines, system, ({ about, status }) => status !== "note" && [...AT_THE_CUT, "stock"].includes(about)),
+      "findings",
+    ),
     pieces(group, lines, system),
   ].join("\n");
   return goesOn(`<h2>${text(sheetOf(group, plan))}</h2>`, body);
@@ -65,19 +65,6 @@ const sheets = (group: CutGroup, { shop: { system, rates } }: BillPlan, offcuts:
     "tight",
   );
 
-/** One sentence a cause, with the parts it is about. */
-function mind(lines: readonly LineAnswer[], system: UnitSystem): string[] {
-  const partsOf = new Map<string, string[]>();
-  for (const line of lines)
-    for (const finding of line.findings) {
-      // Only the waterjet's own lines have one about the machine they are not cut on.
-      if (!AT_THE_CUT.includes(finding.about) || finding.status === "note") continue;
-      const sentence = says(finding, system);
-      partsOf.set(sentence, [...(partsOf.get(sentence) ?? []), lineName(line)]);
-    }
-  return [...partsOf].map(([sentence, parts]) => `${sentence} ${parts.join(", ")}`);
-}
-
 const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSystem): string =>
   table(
     [
@@ -100,7 +87,7 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
         showNumber(ordered.quantity, 7),
         showNumber(cut, 7),
         holesCounted(ordered, system),
-        releaseCell(releaseOf(line)),
+        releaseCell(releaseToCut(line)),
         { markup: BOX },
       ];
     }),

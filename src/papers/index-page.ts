@@ -25,19 +25,19 @@ import {
   text,
 } from "./page.ts";
 
-/** @param setUps one a line, in the order of the bill. */
+/** @param setUps one a line, in the order of the bill, with the number of its set of tools where it is bent. */
 export function indexPage(
   plan: BillPlan,
   about: PaperFacts,
-  setUps: readonly Paper[],
+  setUps: readonly { readonly sheet: Paper; readonly set: number | undefined }[],
   others: readonly Paper[],
 ): string {
   const { name, version, date, stale, missing } = about;
   const { job } = plan.shop;
   const rows = plan.lines.map((line, i): Cell[] => [
-    link(itemAt(setUps, i), lineName(line)),
+    link(itemAt(setUps, i).sheet, lineName(line)),
     line.plan ? showNumber(line.plan.line.quantity, 7) : "",
-    line.isQuoted ? (line.cutter ?? "") : "no quote",
+    line.isQuoted ? `${line.cutter ?? ""} ${itemAt(setUps, i).set ?? ""}`.trim() : "no quote",
     releaseOf(line),
   ]);
   const third = Math.ceil(rows.length / 3);
@@ -56,14 +56,14 @@ export function indexPage(
     stations(plan),
     `<p>${others.map((paper) => link(paper, paper.title).markup).join(" · ")}</p>`,
     `<div class="thirds">${[0, 1, 2].map((i) => table(COLUMNS, rows.slice(i * third, (i + 1) * third))).join("")}</div>`,
-    `<p class="foot">STOP: not made. HOLD: open checks, nobody has accepted them. The plates of machines and tools, local codes and licensed practice decide. What a bracket carries is not checked. Bracket Bill ${text(version)}</p>`,
+    `<p class="foot">Cut, set: what cuts a line, and the number of the set-up that bends it. STOP: not made. HOLD: open checks, nobody has accepted them. The plates of machines and tools, local codes and licensed practice decide. What a bracket carries is not checked. Bracket Bill ${text(version)}</p>`,
   ].join("\n");
 }
 
 const COLUMNS = [
   { title: "Line" },
   { title: "Pieces", number: true },
-  { title: "Cut on" },
+  { title: "Cut, set" },
   { title: "Status" },
 ] as const;
 
@@ -123,7 +123,10 @@ function spanOf(dates: DatesPlan): KeyFigure[] {
 function stations(plan: BillPlan): string {
   const dates = refusalOr(() => plan.dates);
   if (dates instanceof Refusal) return paragraph(`No dates: ${dates.message}`);
-  const hours = (value: number) => showNumber(value / SECONDS_PER_HOUR, 3);
+  const hours = (value: number) => {
+    const tenths = (value / SECONDS_PER_HOUR).toFixed(1);
+    return value > 0 && tenths === "0.0" ? "under 0.1" : tenths;
+  };
   return table(
     [
       { title: "Station" },

@@ -138,7 +138,7 @@ export const gaugeDrawings = (
       kind: "hit",
       ...drawAtGauge(pictured, system, frame),
       mark,
-      words: [words, `${gaugedOff(hit, direction)} to the gauge`],
+      words: [words, `${gaugedOff(hit, direction, system)} to the gauge`],
     };
   });
 

@@ -60,10 +60,14 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
     { file: "load-in.html", title: "Load-in list", pages: [loadIn(plan)] },
     { file: "quote.html", title: "Quote", pages: [quotePage(plan, about.date)] },
   ].filter(({ pages }) => pages.length > 0);
+  const covered = plan.lines.map((line) => {
+    const set = setUpOf.get(line);
+    return { sheet: ofLine(line), set: set === undefined ? undefined : set + 1 };
+  });
   const index: Paper = {
     file: "index.html",
     title: `Papers: ${about.name}`,
-    pages: [indexPage(plan, about, plan.lines.map(ofLine), others)],
+    pages: [indexPage(plan, about, covered, others)],
   };
   const outlines = plan.lines.flatMap((line, i) =>
     isQuoted(line)

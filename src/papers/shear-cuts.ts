@@ -8,14 +8,15 @@ import type { StockSheet } from "../bill/nouns/stock.ts";
 import { openPlates } from "../bill/open-plates.ts";
 import type { PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
-import { type Release, releaseOf } from "../bill/release.ts";
+import { releaseToCut } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
 import { entryOf, itemAt } from "../units/certain.ts";
 import { show, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, type Room, type SheetDrawn } from "./drawing/cut-plan.ts";
 import { holesCounted } from "./holes.ts";
-import { BOX, type Cell, goesOn, heading, list, paragraph, releaseCell, table, text } from "./page.ts";
+import { AT_THE_CUT, sayOnce } from "./line-words.ts";
+import { BLANK, BOX, type Cell, goesOn, heading, list, paragraph, releaseCell, table, text } from "./page.ts";
 
 /** One sheet a page, two where the cuts are few; where they are many, the drawing has a page of its own and their list the next. */
 export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
@@ -68,6 +69,13 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
   const cutsInTable = cutTable(rows, heldIn(group, releases), system);
   const pieces = piecesTable(pattern, group, keys, { system, releases });
   const tags = own.map((offcut) => tagOf(offcut, plan, system));
+  const cutHere = plan.lines.filter((line) =>
+    pattern.yields.some(({ blank }) => group.lineOf.get(blank) === line.plan),
+  );
+  const mind = list(
+    sayOnce(cutHere, system, ({ about }) => AT_THE_CUT.includes(about)),
+    "findings",
+  );
   const datum = paragraph(`Datum corner: ${drawn.edges}.`, "small");
   const figure = `<figure class="plan ${room}">${svg}</figure>`;
   const body = {
@@ -83,6 +91,9 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
   }[room];
   return [
     `<p><strong>${text(sheet.name)}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
+    mind,
+    paragraph(drawn.edges === MILL_EDGES ? notSquaredSays(group.shear?.name) : "", "small"),
+    heldSays(rows, waitingIn(group, releases)),
     ...body,
   ].join("\n");
 }
@@ -108,11 +119,19 @@ export function sheetDrawn(
 function edgesOf({ edgesSheared }: StockSheet, rows: readonly CutInWords[]): string {
   const trims = rows.filter(({ row }) => row.stage === "trim").map(({ row }) => row.seq);
   if (trims.length > 0) return `trimmed edges, cut ${trims.join(" and ")}`;
-  return edgesSheared ? "sheared edges" : "mill edges, nothing trimmed: square the sheet first";
+  return edgesSheared ? "sheared edges" : MILL_EDGES;
 }
 
-export const releasesOf = ({ lines }: BillPlan): ReadonlyMap<LinePlan, Release> =>
-  new Map(lines.flatMap((line) => (line.plan ? [[line.plan, releaseOf(line)] as const] : [])));
+const MILL_EDGES = "mill edges, nothing trimmed";
+
+/** Squaring takes metal off: none is planned for it. */
+const notSquaredSays = (shear = "the shear"): string =>
+  `Mill edges: the first cuts gauge off them, no trim is planned. Check the datum corner square before the first cut. Out of square by more than the parts bear: do not trim it, set Edge trim of ${shear} under Shears and plan again.`;
+
+type Releases = ReadonlyMap<LinePlan, ReturnType<typeof releaseToCut>>;
+
+export const releasesOf = ({ lines }: BillPlan): Releases =>
+  new Map(lines.flatMap((line) => (line.plan ? [[line.plan, releaseToCut(line)] as const] : [])));
 
 /** A to Z, then AA and so on. */
 export const letterOf = (i: number): string =>
@@ -125,15 +144,42 @@ const ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 export const sheetOf = ({ material, thickness, shear, cutter }: CutGroup, { shop: { system } }: BillPlan): string =>
   `${material.name} ${showThickness(thickness, system)}, ${shear?.name ?? cutter}`;
 
-/** Which blanks of a sheet wait for somebody to accept their checks. */
+/** Which blanks of a cut wait for somebody to accept their checks. */
+const waitingIn =
+  ({ lineOf }: CutGroup, releases: Releases) =>
+  ({ row }: CutInWords): string[] => [
+    ...new Set(
+      [...row.drops, ...row.onTable].flatMap(({ blank }) =>
+        blank !== undefined && releases.get(entryOf(lineOf, blank)) === "HOLD" ? [blank] : [],
+      ),
+    ),
+  ];
+
 export const heldIn =
-  ({ lineOf }: CutGroup, releases: ReadonlyMap<LinePlan, Release>) =>
-  ({ row }: CutInWords): string =>
-    [...row.drops, ...row.onTable]
-      .flatMap(({ blank }) => (blank !== undefined && releases.get(entryOf(lineOf, blank)) === "HOLD" ? [blank] : []))
-      .filter((blank, i, all) => all.indexOf(blank) === i)
+  (group: CutGroup, releases: Releases) =>
+  (cut: CutInWords): string =>
+    waitingIn(
+      group,
+      releases,
+    )(cut)
       .map((blank) => `HOLD ${blank}`)
       .join(", ");
+
+/** What is done about blanks that wait, to be signed where they are cut. */
+function heldSays(rows: readonly CutInWords[], waiting: (cut: CutInWords) => readonly string[]): string {
+  const held = rows.filter((cut) => waiting(cut).length > 0);
+  if (held.length === 0) return "";
+  const blanks = [...new Set(held.flatMap(waiting))].join(", ");
+  // What a waiting cut leaves is not there yet.
+  const later = new Set(held.flatMap(({ row }) => [...row.falls, ...row.stays].flatMap(({ pieces }) => pieces)));
+  const first = held.filter(({ row }) => !row.cuts.every(({ piece }) => later.has(piece)));
+  const whole = first.map(({ row, piece }) => `${piece} (cut ${row.seq})`).join(", ");
+  return onlyReleased(blanks, `leave whole, to wait with this sheet: ${unbroken(whole)}`);
+}
+
+/** @param otherwise what is done until then. */
+export const onlyReleased = (blanks: string, otherwise: string): string =>
+  `<p class="small"><b class="held-mark">HOLD ${text(blanks)}</b> ${text(`Cut only when released; until then ${otherwise}.`)} Released by ${BLANK} date ${BLANK}</p>`;
 
 const cutTable = (rows: readonly CutInWords[], held: (row: CutInWords) => string, system: UnitSystem): string =>
   table(
@@ -187,7 +233,7 @@ const fixed = (value: number, system: UnitSystem): string => {
 
 interface PiecesOf {
   readonly system: UnitSystem;
-  readonly releases: ReadonlyMap<LinePlan, Release>;
+  readonly releases: Releases;
 }
 
 const piecesTable = (

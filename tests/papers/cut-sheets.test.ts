@@ -3,10 +3,14 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { cutsInOrder } from "../../src/bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../../src/bill/cut/offcuts.ts";
-import { releaseOf } from "../../src/bill/release.ts";
+import { releaseOf, releaseToCut } from "../../src/bill/release.ts";
+import { says } from "../../src/bill/says.ts";
+import { SHEAR_COLUMNS } from "../../src/cells/tables/shop-tables.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
 import { cutSheets } from "../../src/papers/cut-sheets.ts";
+import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
+import { shearPages } from "../../src/papers/shear-cuts.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
 
 const { plan } = jobPlan(bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx")))))!;
@@ -30,9 +34,57 @@ describe("a step of the page", () => {
   });
 
   it("says which parts wait for somebody to accept their checks, and no other", () => {
-    const held = plan.lines.filter((line) => releaseOf(line) === "HOLD").map(({ part }) => part);
+    const held = plan.lines.filter((line) => releaseToCut(line) === "HOLD").map(({ part }) => part);
     const named = said.flatMap((words) => words.match(/HOLD \S+?(?=[,;])/g) ?? []).map((words) => words.slice(5));
     expect(named.length).toBeGreaterThan(0);
     for (const part of named) expect(held).toContain(part);
+  });
+});
+
+describe("a cut sheet of the pack", () => {
+  const pages = plan.groups.flatMap((group) =>
+    (group.plan ? shearPages(group, plan, offcutsOf(plan.groups)) : []).map((page, i) => {
+      const on = group.plan!.patterns[i]!.yields.map(({ blank }) => group.lineOf.get(blank));
+      return { group, page, lines: plan.lines.filter((line) => line.plan && on.includes(line.plan)) };
+    }),
+  );
+
+  it("says what hold-down, knife and narrow strips ask for at its own pieces, notes as well", () => {
+    const asked = pages.flatMap(({ page, lines }) =>
+      lines.flatMap(({ findings }) =>
+        findings
+          .filter(({ about }) => ["hold-down", "narrow strip", "blade gap"].includes(about))
+          .map((finding) => ({ page, sentence: escapeMarkup(says(finding, plan.shop.system)) })),
+      ),
+    );
+    expect(asked.length).toBeGreaterThan(0);
+    for (const { page, sentence } of asked) expect(page).toContain(sentence);
+  });
+
+  it("tells of edges as the mill left them what to check and which column plans a trim, and nowhere else", () => {
+    const isMill = ({ group, page }: (typeof pages)[number]) =>
+      page.includes("Check the datum corner square before the first cut") &&
+      page.includes(`set Edge trim of ${group.shear!.name} under Shears`);
+    for (const one of pages) expect(isMill(one)).toBe(one.page.includes("mill edges, nothing trimmed"));
+    expect(pages.some(isMill)).toBe(true);
+    expect(SHEAR_COLUMNS.trim.headers).toContain("Edge trim");
+  });
+
+  it("says of a blank that waits what is left whole, and who lets it go; zinc that is welded later holds no sheet", () => {
+    for (const { page, lines } of pages) {
+      const held = lines.filter((line) => releaseToCut(line) === "HOLD").map(({ part }) => part);
+      const [, named = ""] = /<b class="held-mark">HOLD ([^<]*)<\/b> Cut only when released/.exec(page) ?? [];
+      expect(named.split(", ").filter(Boolean).sort()).toEqual(held.sort());
+      expect(/until then leave whole, to wait with this sheet: .*\(cut \d+\).*Released by/.test(page)).toBe(
+        held.length > 0,
+      );
+    }
+    const abouts = (isLater: boolean) =>
+      plan.lines
+        .filter((line) => releaseOf(line) === "HOLD" && (releaseToCut(line) === "cut, then HOLD") === isLater)
+        .map(({ findings }) => findings.filter(({ status }) => status === "check").map(({ about }) => about));
+    expect(abouts(true)).toContainEqual(["galvanized"]);
+    expect(abouts(false).length).toBeGreaterThan(0);
+    for (const found of abouts(false)) expect(found).not.toEqual(["galvanized"]);
   });
 });

@@ -37,7 +37,7 @@ function contradictions(given: RandomBill): string[] {
   differ("lines", index.length, checks.length);
   index.forEach(([part, , cutter, release], i) => {
     const { Status: status, "Cut on": cutOn, Quoted: isQuoted, Part: name } = checks[i]!;
-    differ("part", [part, cutter], [name, isQuoted === "yes" ? cutOn : "no quote"]);
+    differ("part", [part, cutter?.replace(/ ?\d+$/, "")], [name, isQuoted === "yes" ? cutOn : "no quote"]);
     if (!RELEASED[String(status)]!.includes(release!)) said.push(`${part} prints ${release} and is ${status}`);
   });
 

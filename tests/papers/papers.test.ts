@@ -283,6 +283,21 @@ describe("what an operator asked", () => {
   });
 });
 
+describe("the cover", () => {
+  it("gives the number of the set-up that a line's own sheet names, and hours of one decimal", () => {
+    const index = made.papers[0]!.pages.join("");
+    const numbered = rowsIn(index).filter((row) => row.length === 4 && /^\w+ \d+$/.test(row[2]!));
+    expect(numbered.length).toBeGreaterThan(1);
+    for (const [part, , cut] of numbered)
+      expect(paper(`setup/${part}.html`)).toContain(`Set-up ${/\d+$/.exec(cut!)![0]} of `);
+    const hours = rowsIn(index).filter(
+      (row) => row.length === 4 && /^[\d.]+$/.test(row[1]!) && /^[\d.]*$/.test(row[2]!),
+    );
+    expect(hours.length).toBeGreaterThan(0);
+    for (const [, own] of hours) expect(own).toMatch(/^\d+\.\d$/);
+  });
+});
+
 describe("the cut list", () => {
   it("cuts every quoted piece once, with its extras, and nothing else", () => {
     for (const { part, isQuoted, plan: planned } of plan.lines) {

@@ -12,7 +12,7 @@ import type { CutGroup } from "./plan-cutting.ts";
 
 export interface CutInWords {
   readonly row: CutListRow;
-  /** "5 x strip 8 x 48". */
+  /** As it was named when it came off: "5 x strip 8 x 48", "piece 8 x 3 from cut 4" where another cut left one alike. */
   readonly piece: string;
   /** The nearest mark of an inch tape; "" in millimeters. */
   readonly onTape: string;
@@ -38,9 +38,11 @@ export function cutsInOrder(
   const weightPerArea = weight / (length * width);
   const words = (yields: readonly Yield[], part: string) =>
     yields.map((each) => called(each, part, tags, system)).join(", ");
-  return cutList(plan).map((row) => ({
+  const rows = cutList(plan);
+  const left = leftBy(rows, system);
+  return rows.map((row) => ({
     row,
-    piece: counted(row.count, `${nounOf(row)} ${sizeOf(row, system)}`),
+    piece: counted(row.count, takes(row, left, system)),
     onTape: system === "in" ? showOnTape(row.measure) : "",
     drops: words(row.drops, row.drops === row.falls ? FALLS[row.stage] : STAYS[row.stage]),
     onTable: words(row.onTable, row.drops === row.falls ? STAYS[row.stage] : FALLS[row.stage]),
@@ -55,12 +57,31 @@ const counted = (count: number, words: string): string => (count === 1 ? words :
 const sizeOf = ({ w, h }: Pick<Yield, "w" | "h">, system: UnitSystem): string =>
   `${showPlain(Math.max(w, h), system)} x ${showPlain(Math.min(w, h), system)}`;
 
-function nounOf({ isWhole, stage, cuts }: CutListRow): string {
-  if (isWhole) return "sheet";
-  if (stage === "trim") return "sheet";
-  const isRest = /r\d+$/.test(firstOf(cuts).piece);
-  if (stage === "strip") return isRest ? "rest of sheet" : "sheet";
-  return isRest ? "rest" : stage === "cross" ? "strip" : "piece";
+interface Left {
+  readonly noun: string;
+  readonly size: string;
+  readonly seq: number;
+  readonly pattern: string;
+}
+
+/** What every cut leaves to be cut on, by the plan's name of it. */
+const leftBy = (rows: readonly CutListRow[], system: UnitSystem): ReadonlyMap<string, Left> =>
+  new Map(
+    rows.flatMap(({ seq, pattern, stage, falls, stays }) =>
+      [...falls.map((one) => [one, FALLS[stage]] as const), ...stays.map((one) => [one, STAYS[stage]] as const)]
+        .filter(([{ kind }]) => kind === "part")
+        .flatMap(([one, noun]) => one.pieces.map((id) => [id, { noun, size: sizeOf(one, system), seq, pattern }])),
+    ),
+  );
+
+/** Named as it was when it came off; of what lies on the table still nobody asks where it came from. */
+function takes(row: CutListRow, left: ReadonlyMap<string, Left>, system: UnitSystem): string {
+  const from = row.cuts.flatMap(({ piece }) => left.get(piece) ?? []);
+  const size = sizeOf(row, system);
+  const name = `${from[0]?.noun ?? "sheet"} ${size}`;
+  const seqs = [...new Set(from.map(({ seq }) => seq))];
+  const isAlike = (other: Left) => other.pattern === row.pattern && other.size === size && !seqs.includes(other.seq);
+  return row.isTakenUp && [...left.values()].some(isAlike) ? `${name} from cut ${seqs.join(" and ")}` : name;
 }
 
 function called(

@@ -19,7 +19,7 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
   const picture = element("figure", { tabindex: "0", "aria-label": "The sheet as it is cut" }); // it scrolls on a phone
   const named = element("p", { class: "named", role: "status" });
   const list = element("ol");
-  const strip = element("div", { class: "cut-strip", role: "group", "aria-label": "Sheets" });
+  const strip = element("div", { class: "cut-strip", role: "group", "aria-label": "Patterns" });
   strip.append(...sheets.map((sheet, i) => thumbnail(sheet, i, () => show(i))));
   strip.addEventListener("keydown", (event) => {
     const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
@@ -52,7 +52,7 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
       small.setAttribute("aria-current", String(i === at));
       small.setAttribute("tabindex", i === at ? "0" : "-1");
     });
-    title.textContent = `Sheet ${at + 1} of ${sheets.length}: ${sheet.title}`;
+    title.textContent = `Pattern ${at + 1} of ${sheets.length}: ${sheet.title}`;
     about.textContent = sheet.about;
     const svg = asSvg(sheet.svg);
     // A line is thin: a wide one over it, not seen, is what the pointer meets.
@@ -74,7 +74,9 @@ export function cutsView(sheets: readonly CutSheet[]): HTMLElement {
   made.addEventListener("pointerover", (event) =>
     mark((event.target as Element).closest("[data-cut]")?.getAttribute("data-cut") ?? undefined),
   );
-  made.append(element("div", { class: "cuts-head" }, title, button("‹ Sheet before", -1), button("Next sheet ›", 1)));
+  made.append(
+    element("div", { class: "cuts-head" }, title, button("‹ Pattern before", -1), button("Next pattern ›", 1)),
+  );
   made.append(strip, about, picture, named, list);
   draw();
   return made;

@@ -1,5 +1,6 @@
 /** One sheet of the waterjet to scale: its blanks with names and sizes as they are laid out, from the corner at the lower left. */
 
+import type { Blank } from "../../bill/lines/blank.ts";
 import type { JetSheet } from "../../bill/pictures.ts";
 import { entryOf } from "../../units/certain.ts";
 import { show } from "../../units/show.ts";
@@ -15,12 +16,14 @@ export interface JetDrawn {
   readonly grain: "w" | "h" | undefined;
   /** A blank's letter in the table below the drawing. */
   readonly keys: ReadonlyMap<string, string>;
+  /** Its sizes are written as in the table, whichever way it lies. */
+  readonly lineOf: ReadonlyMap<string, { readonly blank: Pick<Blank, "length" | "width"> }>;
 }
 
 /** Half as wide as its page: two sheets share one. */
 export function drawJetSheet(
   { w, h, placed }: JetSheet,
-  { title, grain, keys }: JetDrawn,
+  { title, grain, keys, lineOf }: JetDrawn,
   system: UnitSystem,
 ): { readonly svg: string; readonly scale: string } {
   const letter = Math.max(w, h) / ROOMS.half.letters;
@@ -41,8 +44,9 @@ export function drawJetSheet(
       element("rect", { x, y, width, height, fill: "none", "stroke-width": letter / 12 }),
     ),
     ...laid.flatMap((region) => {
-      const { blank, w: width, h: height } = region;
-      const out = { id: "", kind: "blank" as const, blank, w: width, h: height };
+      const { blank } = region;
+      const { length, width } = entryOf(lineOf, blank).blank;
+      const out = { id: "", kind: "blank" as const, blank, w: length, h: width };
       const words = { key: entryOf(keys, blank), tag: "" };
       return pieceLabel({ out, count: 1 }, region, words, letter, system).map(({ markup }) => markup);
     }),

@@ -1,6 +1,10 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { cutsInOrder } from "../../../src/bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../../../src/bill/cut/offcuts.ts";
+import { jobPlan } from "../../../src/job/job-plan.ts";
+import { bookOf } from "../../../src/job/workbook-book.ts";
+import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { SHOP, withCell } from "../../cells/example/tables.ts";
 import { bracket, planned, shopOf } from "../shop.ts";
 
@@ -21,6 +25,30 @@ test("a row says how many pieces, what is set, what drops and who lifts", () => 
   expect(rows[0]!.lift).toBe("409 lb, hoist");
   expect(rows.map(({ onTape }) => onTape)).toContain("20");
   for (const { row, note } of rows) expect(note).toMatch(row.by === "gauge" ? /, setting \d+$/ : /, measure what /);
+});
+
+test("a piece is taken by the name it fell with, and with its cut where another left one of its size", () => {
+  const { plan } = jobPlan(bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx")))))!;
+  const rows = plan.groups.flatMap((group) => cutsInOrder(group, plan.shop, offcutsOf(plan.groups)));
+  const bare = (words: string) => words.replace(/^\d+ x /, "").replace(/ from cut .*/, "");
+  let named = 0;
+  rows.forEach(({ row, piece, drops, onTable }, k) => {
+    if (row.isWhole) return;
+    const before = rows.slice(0, k).filter((one) => one.row.pattern === row.pattern && one.row.seq < row.seq);
+    const from = rows.filter(({ row: one }) =>
+      [...one.falls, ...one.stays].some(({ pieces }) => row.cuts.some((cut) => pieces.includes(cut.piece))),
+    );
+    const says = (one: (typeof rows)[number]) => `${one.drops}; ${one.onTable}`;
+    expect(
+      before.some((one) => says(one).includes(bare(piece))),
+      `${piece}; ${drops}; ${onTable}`,
+    ).toBe(true);
+    const said = / from cut (\d+)/.exec(piece)?.[1];
+    if (said === undefined) return;
+    named += 1;
+    expect(from.map((one) => String(one.row.seq))).toContain(said);
+  });
+  expect(named).toBeGreaterThan(0);
 });
 
 test("an offcut bears a tag and comes back as a row of Stock, at what the job was credited", () => {

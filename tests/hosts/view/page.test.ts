@@ -496,21 +496,21 @@ describe("what is cut and bent", () => {
       await place(page, "Cutting");
       const planned = new Session(SAMPLE, trade).cuts();
       await soon(() => page.locator(".cuts h2").textContent()).toBe(
-        `Sheet 1 of ${planned.length}: ${planned[0]!.title}`,
+        `Pattern 1 of ${planned.length}: ${planned[0]!.title}`,
       );
       const [, second] = planned[0]!.cuts;
       await page.locator(".cuts li").nth(1).hover();
       await soon(() => page.locator(".cuts .named").textContent()).toBe(`Cut ${second!.number}: ${second!.says}`);
       await soon(() => page.locator(`.cuts line.marked[data-cut="${second!.number}"]`).count()).toBeGreaterThan(0);
-      await page.getByRole("button", { name: "Next sheet" }).click();
-      await soon(() => page.locator(".cuts h2").textContent()).toContain(`Sheet 2 of ${planned.length}`);
+      await page.getByRole("button", { name: "Next pattern" }).click();
+      await soon(() => page.locator(".cuts h2").textContent()).toContain(`Pattern 2 of ${planned.length}`);
       // Any sheet is one click away, or one key from the one that is shown.
       const small = page.locator(".cut-strip button");
       expect(await small.count()).toBe(planned.length);
       await small.nth(planned.length - 1).click();
-      await soon(() => page.locator(".cuts h2").textContent()).toContain(`Sheet ${planned.length} of`);
+      await soon(() => page.locator(".cuts h2").textContent()).toContain(`Pattern ${planned.length} of`);
       await page.keyboard.press("ArrowRight");
-      await soon(() => page.locator(".cuts h2").textContent()).toContain("Sheet 1 of");
+      await soon(() => page.locator(".cuts h2").textContent()).toContain("Pattern 1 of");
       expect(await page.locator(".cut-strip [tabindex='0']").count()).toBe(1);
     }));
 

@@ -50,7 +50,7 @@ it("holds for 300 random sheets", async () => {
         {
           name: "Plate 3/16, mill edge",
           grain: i % 3 === 0 ? "h" : "w",
-          edges: "mill edges, nothing trimmed: square the sheet first",
+          edges: "mill edges, nothing trimmed",
           keys: new Map(pattern.yields.map(({ blank }, k) => [blank, "ABCDEFGHIJKLMNOPQRSTUVWXYZ"[k % 26]!])),
           tags: new Map(pattern.yields.map(({ blank }) => [blank, "R1"])),
           room: rows.length <= 6 ? "half" : rows.length < 17 ? "whole" : "wide",

@@ -25,7 +25,19 @@ describe("a sheet of the waterjet", () => {
     ["a<1>", "A"],
     ["b", "B"],
   ]);
-  const svgs = plan.sheets.map((one) => drawJetSheet(one, { title: "Cut 1 sheet of s", grain: "w", keys }, "mm").svg);
+  // The first is written short side first, as its line says it, whichever way it lies.
+  const lineOf = new Map([
+    ["a<1>", { blank: { length: mm(200), width: mm(300) } }],
+    ["b", { blank: { length: mm(450), width: mm(150) } }],
+  ]);
+  const drawn = { title: "Cut 1 sheet of s", grain: "w", keys, lineOf } as const;
+  const svgs = plan.sheets.map((one) => drawJetSheet(one, drawn, "mm").svg);
+
+  it("writes a size the same way round as its line", () => {
+    const all = svgs.join("");
+    expect(all).toContain("200 x 300");
+    expect(all).not.toContain("300 x 200");
+  });
 
   it("has every blank once, in its size", () => {
     const sizes = svgs

@@ -3,6 +3,8 @@ import type { Piece } from "./piece.ts";
 /** Where a finger whose face covers the heights `from` to `to` meets the sheet as it comes forward from behind. */
 export interface Contact {
   readonly x: number;
+  /** Above the die's top. */
+  readonly y: number;
   readonly leg: number;
   readonly on: "edge" | "flange" | "leaning flange" | "round";
 }
@@ -15,7 +17,7 @@ export function gaugeContact(placed: readonly Piece[], from: number, to: number)
     // its whole face touches.
     if (best?.on === "flange" && on === "edge" && Math.abs(x - best.x) < 1e-9) return;
     if (y < from - 1e-9 || y > to + 1e-9 || (best && x < best.x + (on === "round" ? 1e-9 : -1e-9))) return;
-    best = { x, leg: piece.leg, on };
+    best = { x, y, leg: piece.leg, on };
   };
   const line = (ax: number, ay: number, bx: number, by: number, piece: Piece) => {
     const upright = Math.abs(bx - ax) < 1e-3 * Math.abs(by - ay);

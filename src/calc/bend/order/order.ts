@@ -111,7 +111,11 @@ function follow(way: Way, hits: Hits, faces: readonly number[], press: Press): O
       turned: previous !== undefined && previous.end !== end,
       flipped: previous !== undefined && faces[previous.bend - 1] !== faces[bend - 1],
       stop: mm(contact.x),
-      datum: { on: contact.on, flange: contact.leg },
+      datum: {
+        on: contact.on,
+        flange: contact.leg,
+        ...(contact.on === "leaning flange" ? { height: mm(contact.y) } : {}),
+      },
       verdict: tight || slidesOff ? "tight" : "clear",
       ...(slidesOff ? { slidesOff } : {}),
       ...(tight ? { gap: mm(Math.max(0, gap)) } : {}),

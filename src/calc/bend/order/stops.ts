@@ -18,8 +18,11 @@ export type Datum =
   | { readonly on: "edge"; readonly flange: number }
   /** Square (90 degrees) flange: its outside face. */
   | { readonly on: "flange"; readonly flange: number }
-  /** Flange bent by less than 90 degrees leans outward: the stop is to its mold line, so a finger above it stands further back. */
-  | { readonly on: "leaning flange"; readonly flange: number }
+  /**
+   * Flange bent by less than 90 degrees leans outward: the stop is to where a finger meets it at this height above the
+   * die's top, further back the higher; without a height to its mold line.
+   */
+  | { readonly on: "leaning flange"; readonly flange: number; readonly height?: Millimeters }
   /** Flange bent past 90 degrees leans inward: the finger touches the round of the bend. */
   | { readonly on: "round"; readonly flange: number };
 

@@ -116,6 +116,22 @@ describe("The order found", () => {
     expect(same).toBeGreaterThan(30);
   });
 
+  test("a finger meets a leaning flange at the height it says: on the slant from its mold line at the die's top", () => {
+    for (const angle of [30, 45, 60, 75])
+      for (const height of [5, 12]) {
+        const part = square([40, 60, 30], [angle, angle]);
+        const press = { ...roomyPress, gaugeFrom: mm(0), gaugeTo: mm(height) };
+        const { contact } = new Hits(part, springback(part), press).half(0b1, 2, "first", true);
+        const stops = bendStops(
+          part,
+          [1, 2].map((bend) => ({ bend, gaugedEnd: "first" as const })),
+        );
+        expect(contact).toMatchObject({ on: "leaning flange", leg: 1 });
+        expect(contact!.y).toBeCloseTo(height, 9);
+        expect(contact!.x).toBeCloseTo(stops[1]!.stop + height / Math.tan((angle * Math.PI) / 180), 2);
+      }
+  });
+
   test("names the flange, the tool and the overlap when a U is too deep", () => {
     const deep = order(square([90, 40, 90], [90, 90]));
     expect(deep.feasible).toBe(false);
