@@ -81,9 +81,11 @@ export function triedFixes(given: RandomBill): TriedFix[] {
     calculator.change(edits);
     const reached = said(line + 1, "Status");
     calculator.change(edits.map(({ column, ...edit }) => ({ ...edit, column, value: cells[column] ?? null })));
-    const written = fixCells(job, line, job.plan.fix(job.plan.lines[line]!)!);
+    const { cells: all } = fixCells(job, line, job.plan.fix(job.plan.lines[line]!)!);
+    // These bills have no column Instruction: what it tells the floor is written right of the table, and decides nothing.
+    const written = all.filter(({ column }) => column < header.length);
     const sameCells =
-      JSON.stringify(written.cells.map(({ row, column, value }) => [row, column, plain(value)]).sort()) ===
+      JSON.stringify(written.map(({ row, column, value }) => [row, column, plain(value)]).sort()) ===
       JSON.stringify(edits.map(({ row, column, value }) => [row, column, plain(value)]).sort());
     return [{ line, fix, promised, reached, from, sameCells }];
   });
