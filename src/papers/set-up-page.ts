@@ -76,7 +76,7 @@ const LEGEND = `<h2>How its sheets are read</h2><div class="legend">${MOVES.map(
   [
     "Small pictures: seen from above, the back gauge to the right. Hits: seen from the end of the bed, the back gauge to the right.",
     "Drawn side: the one that the drawing of the flat shows. It is up at every bend that says up, and down at every one that says down.",
-    "Edge 1 is the end beside flange 1, edge 2 the other end; top and bottom edge as in the drawing of the flat. Gauge off flange 1: its outside against the finger; off flange 1 at 0.5: it leans, and the finger meets it so high above the die, further back than its mold line; off a round: the outside of that bend.",
+    "Edge 1 is the end beside flange 1, edge 2 the other end; top and bottom edge as in the drawing of the flat. Gauge off flange 1: its outside against the finger; off flange 1 at 0.5: it leans, and the finger meets it that high above the die, further back than its mold line (finger height assumed: with another, set the stop by the first piece); off a round: the outside of that bend.",
     "Back gauge: from the middle of the die to the finger. Bend to: turned so far under load, before it springs back. Depth: punch tip below the top of the die.",
   ],
   "small",

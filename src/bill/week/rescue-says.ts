@@ -56,7 +56,7 @@ function peopleSay(people: number): string {
   if (Math.abs(people) < LEAST_HOURS) return "";
   return `${showNumber(Math.abs(people), DIGITS)} h of people${people < 0 ? " less" : ""}`;
 }
-const LEAST_HOURS = 0.005;
+const LEAST_HOURS = 0.005; // chosen: less is printed as 0
 
 function moneySays(money: Rescue["money"]): string {
   if (money instanceof Refusal) return `cost not known: ${money.message}`;

@@ -239,7 +239,7 @@ function gaugesWithin(task: Task): ReadonlySet<number | null> {
   return known;
 }
 
-/** More than the ranks of groups of one phase differ. */
+/** More than the ranks of groups of one phase differ (chosen; any larger number is as good). */
 const PHASE = 4;
 
 /** 0: long parts, 1: parts by the back gauge, 2: waste off the last part. */

@@ -25,6 +25,7 @@ const BED_DEPTH = 600;
 const OPEN_HEIGHT = 250;
 /** What lies beyond the gauge's travel is scribed, so that no order fails by it; a press that is drawn ends at 10 m. */
 export const ANY_STOP = 9999;
+/** Millimeters (assumed, chosen): a sheet whose stop rests on the height says so. */
 const FINGER = { length: 60, height: 15 };
 const ARC_STEPS = 8;
 
