@@ -14,13 +14,16 @@ const ROUNDS = 3;
 const NOISE = 0.2;
 /** Patterns used more than this are all fixed together: fitted. */
 const SURE = 0.65;
-/** An amount this near to the next whole number is as good as it. */
-const NEARLY = 1e-6;
+/** An amount this near to the next whole number is as good as it: more than the program's amounts are shifted by. */
+const NEARLY = 1e-3;
 
-/** Changes `remaining` and `supply` to what is left when the budget ends or no pattern can be found. */
+/**
+ * Changes `remaining` and `supply` to what is left when the budget ends or no pattern can be found. Without `pricing` the
+ * patterns are those that the program knows.
+ */
 export function dive(
   program: PatternProgram,
-  pricing: StripPatterns,
+  pricing: StripPatterns | null,
   remaining: Float64Array,
   supply: Float64Array,
   budget: Budget,
@@ -51,13 +54,15 @@ export function dive(
       }
     }
     if (!found) {
+      if (!pricing) return uses;
       // Every pattern in use gives more of something than is still wanted.
       const best = pricing.dearest(program.prices, remaining, (s) => itemAt(supply, s) >= 1, program.costs());
       if (!best || !take(best, mostRepeats(best, remaining))) return uses;
       program.add(best);
     }
     program.change(remaining, supply);
-    program.generate(pricing, remaining, supply, ROUNDS);
+    if (pricing) program.generate(pricing, remaining, supply, ROUNDS);
+    else program.solve();
   }
   return uses;
 }

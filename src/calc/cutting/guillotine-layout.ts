@@ -30,6 +30,11 @@ export class GuillotineLayout {
   slots = 1;
   free = -1;
   sheet = 0;
+  /** Given by a search, another one after every change: layouts of one version are equal. */
+  version = 0;
+  /** The most room that any node or piece has beside it, along x and along y. */
+  roomX = 0;
+  roomY = 0;
   w = 0;
   h = 0;
   /** Area of the pieces on the sheet. */
@@ -60,6 +65,9 @@ export class GuillotineLayout {
     const to = this.data;
     if (length < SHORT) for (let i = 0; i < length; i++) to[i] = from[i]!;
     else to.set(from.subarray(0, length));
+    this.version = other.version;
+    this.roomX = other.roomX;
+    this.roomY = other.roomY;
     this.slots = other.slots;
     this.free = other.free;
     this.sheet = other.sheet;
@@ -218,6 +226,8 @@ export class GuillotineLayout {
     const d = this.data;
     d[CAP_X] = this.w;
     d[CAP_Y] = this.h;
+    this.roomX = 0;
+    this.roomY = 0;
     this.spread(0);
   }
 
@@ -249,11 +259,18 @@ export class GuillotineLayout {
     const slack = d[at + CAP_X + along]! - d[at + TIGHT_X + along]!;
     const cap = d[at + CAP_X + across]!;
     const depth = d[at + DEPTH]! + 1;
+    let narrowest = cap;
     for (let child = d[at + FIRST]!; child !== -1; child = d[child + NEXT]!) {
       d[child + CAP_X + along] = d[child + TIGHT_X + along]! + slack;
       d[child + CAP_X + across] = cap;
       d[child + DEPTH] = depth;
       if (d[child + ITEM] === INTERNAL) this.spread(child);
+      else if (d[child + TIGHT_X + across]! < narrowest) narrowest = d[child + TIGHT_X + across]!;
     }
+    const beside = cap - narrowest;
+    const roomX = along === 0 ? slack : beside;
+    const roomY = along === 0 ? beside : slack;
+    if (roomX > this.roomX) this.roomX = roomX;
+    if (roomY > this.roomY) this.roomY = roomY;
   }
 }

@@ -2,6 +2,7 @@
 import { itemAt } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import { GuillotineLayout } from "./guillotine-layout.ts";
+import type { Harvest } from "./harvest.ts";
 import { InsertionSearch } from "./insertion.ts";
 import { layoutOf, patternFrom } from "./layout-tree.ts";
 import { takeOff, type Use } from "./pattern.ts";
@@ -18,8 +19,6 @@ const WHOLE_BILL_SHARE = 0.3;
 const SWAP_POWER = 3;
 /** How far filling is disturbed when the badly filled sheets are chosen. */
 const FILL_NOISE = 0.15;
-/** Places passed over at random. */
-const BLINK = 0.01;
 /** The last few pieces of a plan: at most this share of the bill's area, and the rounds spent on them. */
 const LAST_SHARE = 0.004;
 const LAST_ROUNDS = 2000;
@@ -30,10 +29,12 @@ export class InsertionMoves {
     private readonly budget: Budget,
     private readonly random: Random,
     private readonly allowed: ((layout: GuillotineLayout) => boolean) | null,
+    /** Takes the layouts that the search comes by; null where nobody asks for them. */
+    private readonly harvest: Harvest | null,
   ) {}
 
   private searchOn(layouts: GuillotineLayout[]): InsertionSearch {
-    const search = new InsertionSearch(this.problem, this.random, this.budget, BLINK, this.allowed);
+    const search = new InsertionSearch(this.problem, this.random, this.budget, this.allowed, this.harvest);
     search.layouts = layouts;
     return search;
   }

@@ -7,6 +7,7 @@
 import { BestPlace } from "./best-place.ts";
 import type { Budget } from "./budget.ts";
 import { GuillotineLayout, INTERNAL, ITEM, LEAVES, STRIDE } from "./guillotine-layout.ts";
+import type { Harvest } from "./harvest.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
 import { WaitingPieces } from "./waiting-pieces.ts";
@@ -20,8 +21,9 @@ const MOST_RUNS = 6;
 const CLOSE = 0.004;
 /** What uneven filling is worth, as a share of the area it frees. */
 const SPREAD = 0.1;
-/** Sheets looked at for one piece on a large bill. */
+/** Sheets looked at for one piece on a large bill, and the work of passing one by. */
 const LOOKED_AT_ONCE = 24;
+const WORK_PER_LAYOUT = 1;
 
 export class InsertionSearch {
   layouts: GuillotineLayout[] = [];
@@ -37,11 +39,11 @@ export class InsertionSearch {
     private readonly problem: Problem,
     private readonly random: Random,
     private readonly budget: Budget,
-    blink: number,
     private readonly allowed: ((layout: GuillotineLayout) => boolean) | null,
+    private readonly harvest: Harvest | null,
   ) {
     this.waiting = new WaitingPieces(problem, random);
-    this.place = new BestPlace(problem, random, budget, blink);
+    this.place = new BestPlace(problem, random, budget);
     this.touched = new Int32Array(0);
     this.area = Float64Array.from(problem.items, (item) => item.w * item.h);
     let value = 0;
@@ -58,14 +60,16 @@ export class InsertionSearch {
     const { place } = this;
     place.forget();
     const { w, h } = this.problem.items[kind]!;
-    for (let k = 0; k < this.lookedAt; k++) {
-      const i = this.lookList[k]!;
-      if (!everywhere && this.touched[i] !== this.round) continue;
+    const list = everywhere ? this.lookList : this.changed;
+    const length = everywhere ? this.lookedAt : this.changes;
+    for (let k = 0; k < length; k++) {
+      const i = list[k]!;
       const layout = this.layouts[i]!;
       if (layout.w * layout.h - layout.area < this.area[kind]!) continue;
-      if (this.problem.plain[layout.sheet]![kind] === 1) place.look(layout, i, false, w, h);
-      if (w !== h && this.problem.turned[layout.sheet]![kind] === 1) place.look(layout, i, true, h, w);
+      if (this.problem.plain[layout.sheet]![kind] === 1) place.look(layout, i, 2 * kind, w, h);
+      if (w !== h && this.problem.turned[layout.sheet]![kind] === 1) place.look(layout, i, 2 * kind + 1, h, w);
     }
+    this.budget.spend(length * WORK_PER_LAYOUT);
     if (place.layout < 0) return false;
     const { at, turned } = place;
     this.touch(place.layout);
@@ -74,7 +78,7 @@ export class InsertionSearch {
     const [x, y] = turned ? [h, w] : [w, h];
     if (layout.data[at + ITEM] === INTERNAL) layout.addTo(at, item, x, y);
     else layout.pairWith(at, item, x, y);
-    layout.settle();
+    this.settle(layout);
     return true;
   }
 
@@ -113,14 +117,24 @@ export class InsertionSearch {
       this.saved[index] = copy;
     }
     copy.copyFrom(this.layouts[index]!);
+    this.place.swap(index);
+    this.changed[this.changes++] = index;
   }
+
+  private versions = 0;
+  private settle(layout: GuillotineLayout): void {
+    layout.settle();
+    layout.version = ++this.versions;
+  }
+
+  /** The layouts touched in this round. */
+  private changed = new Int32Array(0);
+  private changes = 0;
 
   /** Whether every layout changed in this round can still be sheared. */
   private touchedAllowed(): boolean {
     if (!this.allowed) return true;
-    for (let i = 0; i < this.layouts.length; i++) {
-      if (this.touched[i] === this.round && !this.allowed(this.layouts[i]!)) return false;
-    }
+    for (let n = 0; n < this.changes; n++) if (!this.allowed(this.layouts[this.changed[n]!]!)) return false;
     return true;
   }
 
@@ -152,6 +166,9 @@ export class InsertionSearch {
   run(rounds: number, keepBest = false): boolean {
     this.touched = new Int32Array(this.layouts.length).fill(-1);
     this.saved.length = 0;
+    this.changed = new Int32Array(this.layouts.length);
+    for (const layout of this.layouts) layout.version = ++this.versions;
+    this.place.start(this.layouts.length);
     this.round = 0;
     this.lookEverywhere();
     const { random, layouts } = this;
@@ -165,11 +182,11 @@ export class InsertionSearch {
     for (const item of this.problem.items) count += item.quantity;
     meanArea /= count;
     if (keepBest) this.remember(current);
-    let squares = this.spread();
     for (; this.round < rounds; this.round++) {
       if (this.waiting.kinds.length === 0) return true;
       if (this.budget.over()) return false;
       const before = this.waiting.kinds.slice();
+      this.changes = 0;
       // At first nothing has been refused by any sheet: one put there just now is empty.
       const waitedBefore = this.round === 0 ? 0 : before.length;
       this.ruin(take);
@@ -177,16 +194,16 @@ export class InsertionSearch {
       this.waiting.sort(waitedBefore);
       this.waiting.insertAll((item, everywhere) => this.insert(item, everywhere));
       const next = this.waiting.value;
-      const nextSquares = this.spread();
       const heat = 0.1 * meanArea * (1 - this.round / rounds);
-      const worse = next - current - (nextSquares - squares);
+      const worse = next - current - this.moreSpread();
       if (this.touchedAllowed() && (worse <= 0 || random.unit() < Math.exp(-worse / (heat + 1e-9)))) {
         if (keepBest) this.remember(next);
+        for (let n = 0; this.harvest && n < this.changes; n++) this.harvest.take(layouts[this.changed[n]!]!);
         current = next;
-        squares = nextSquares;
       } else {
-        for (let i = 0; i < layouts.length; i++) {
-          if (this.touched[i] !== this.round) continue;
+        for (let n = 0; n < this.changes; n++) {
+          const i = this.changed[n]!;
+          this.place.swap(i);
           const copy = this.saved[i]!;
           this.saved[i] = layouts[i]!;
           layouts[i] = copy;
@@ -198,11 +215,11 @@ export class InsertionSearch {
   }
 
   /** Uneven filling is worth a little: a sheet with one large hole takes a waiting piece sooner than many with small ones. */
-  private spread(): number {
+  private moreSpread(): number {
     let sum = 0;
-    for (const layout of this.layouts) {
-      const free = layout.w * layout.h - layout.area;
-      sum += (free / (layout.w * layout.h)) * free;
+    for (let n = 0; n < this.changes; n++) {
+      const i = this.changed[n]!;
+      sum += squareOf(this.layouts[i]!) - squareOf(this.saved[i]!);
     }
     return sum * SPREAD * this.valuePerArea;
   }
@@ -220,8 +237,13 @@ export class InsertionSearch {
       if (leaves > wanted) continue;
       this.touch(index);
       layout.remove(at, take);
-      layout.settle();
+      this.settle(layout);
       wanted -= leaves;
     }
   }
+}
+
+function squareOf({ w, h, area }: GuillotineLayout): number {
+  const free = w * h - area;
+  return (free * free) / (w * h);
 }

@@ -5,7 +5,8 @@
  */
 
 import { invert } from "./invert.ts";
-import { doubled, FRESH_AFTER, LEAST_PIVOT, MOST_PIVOTS, NOTHING, PATIENCE, SHORT_LIST } from "./pivot-rules.ts";
+import * as rule from "./pivot-rules.ts";
+import { Random } from "./random.ts";
 
 export class LinearProgram {
   /** Column j gives `gives[k]` to `rows[k]` for k from start[j] up to start[j + 1]. */
@@ -16,6 +17,8 @@ export class LinearProgram {
   /** Columns so far. */
   count = 0;
   private shortList: number[] = [];
+  /** What the rows are made to want more than they do: see SHIFT. */
+  private readonly shift: Float64Array;
   private readonly basic: Int32Array;
   private readonly isBasic: boolean[] = [];
   private readonly inverse: Float64Array;
@@ -36,6 +39,8 @@ export class LinearProgram {
     penalty: number,
   ) {
     const m = right.length;
+    const random = new Random(m);
+    this.shift = Float64Array.from({ length: m }, (_, r) => (r < least ? rule.SHIFT * (0.5 + random.unit()) : 0));
     this.inverse = new Float64Array(m * m);
     this.amounts = new Float64Array(m);
     this.prices = new Float64Array(m);
@@ -67,12 +72,12 @@ export class LinearProgram {
     const column = this.count++;
     const end = this.start[column]! + rows.length;
     if (column + 2 > this.start.length) {
-      this.start = doubled(this.start, new Int32Array(2 * this.start.length));
-      this.costs = doubled(this.costs, new Float64Array(2 * this.costs.length));
+      this.start = rule.doubled(this.start, new Int32Array(2 * this.start.length));
+      this.costs = rule.doubled(this.costs, new Float64Array(2 * this.costs.length));
     }
     while (end > this.rows.length) {
-      this.rows = doubled(this.rows, new Int32Array(2 * this.rows.length));
-      this.gives = doubled(this.gives, new Float64Array(2 * this.gives.length));
+      this.rows = rule.doubled(this.rows, new Int32Array(2 * this.rows.length));
+      this.gives = rule.doubled(this.gives, new Float64Array(2 * this.gives.length));
     }
     this.rows.set(rows, this.start[column]!);
     this.gives.set(gives, this.start[column]!);
@@ -93,23 +98,23 @@ export class LinearProgram {
     return left;
   }
 
+  /** What the rows want at what one more would cost, which is what the columns in use cost without the shift. */
   get cost(): number {
     let sum = 0;
-    for (let r = 0; r < this.basic.length; r++) sum += this.costs[this.basic[r]!]! * this.amounts[r]!;
+    for (let r = 0; r < this.right.length; r++) sum += this.prices[r]! * this.right[r]!;
     return sum;
   }
 
-  /** What the rows lack in all. */
-  get lacking(): number {
+  private get shiftedCost(): number {
     let sum = 0;
-    for (let r = 0; r < this.basic.length; r++) if (this.basic[r]! < this.least) sum += this.amounts[r]!;
+    for (let r = 0; r < this.basic.length; r++) sum += this.costs[this.basic[r]!]! * this.amounts[r]!;
     return sum;
   }
 
   /** Calls `take` with every column in use and how much of it. */
   each(take: (column: number, amount: number) => void): void {
     for (let r = 0; r < this.basic.length; r++) {
-      if (this.amounts[r]! > NOTHING && this.basic[r]! >= this.own) take(this.basic[r]!, this.amounts[r]!);
+      if (this.amounts[r]! > rule.USED && this.basic[r]! >= this.own) take(this.basic[r]!, this.amounts[r]!);
     }
   }
 
@@ -117,25 +122,16 @@ export class LinearProgram {
   solve(over: () => boolean): void {
     const direction = new Float64Array(this.basic.length);
     let idle = 0;
-    let before = this.cost;
-    for (let pivots = 0; pivots < MOST_PIVOTS * this.basic.length && !over(); pivots++) {
-      const entering = this.mostSaving(idle > PATIENCE);
+    let before = this.shiftedCost;
+    for (let pivots = 0; pivots < rule.MOST_PIVOTS * this.basic.length && !over(); pivots++) {
+      const entering = this.mostSaving(idle > rule.PATIENCE);
       if (entering < 0) return;
       this.through(entering, direction);
-      let leaving = -1;
-      let step = Infinity;
-      for (let r = 0; r < direction.length; r++) {
-        if (direction[r]! <= LEAST_PIVOT) continue;
-        const most = Math.max(0, this.amounts[r]!) / direction[r]!;
-        if (most < step - NOTHING || (most < step + NOTHING && direction[r]! > direction[leaving]!)) {
-          step = Math.min(step, most);
-          leaving = r;
-        }
-      }
+      const leaving = rule.leavingRow(direction, this.amounts);
       if (leaving < 0) return;
       this.pivot(entering, leaving, direction);
-      const now = this.cost;
-      idle = now < before - NOTHING ? 0 : idle + 1;
+      const now = this.shiftedCost;
+      idle = now < before - rule.NOTHING ? 0 : idle + 1;
       before = now;
     }
   }
@@ -147,12 +143,12 @@ export class LinearProgram {
     const m = this.basic.length;
     const direction = new Float64Array(m);
     for (let pivots = 0; !over(); pivots++) {
-      if (pivots > MOST_PIVOTS * m) {
+      if (pivots > rule.MOST_PIVOTS * m) {
         this.startAgain();
         return;
       }
       let leaving = -1;
-      let worst = -LEAST_PIVOT;
+      let worst = -rule.LEAST_PIVOT;
       for (let r = 0; r < m; r++) {
         if (this.amounts[r]! >= worst) continue;
         worst = this.amounts[r]!;
@@ -167,7 +163,7 @@ export class LinearProgram {
   }
 
   private mostSaving(first: boolean): number {
-    const nothing = -NOTHING * Math.max(1, Math.abs(this.cost));
+    const nothing = -rule.NOTHING * Math.max(1, Math.abs(this.shiftedCost));
     if (!first) {
       const again = this.best(this.shortList, nothing);
       if (again >= 0) return again;
@@ -181,7 +177,7 @@ export class LinearProgram {
       saving.push({ column, reduced });
     }
     saving.sort((a, b) => a.reduced - b.reduced);
-    this.shortList = saving.slice(0, SHORT_LIST).map(({ column }) => column);
+    this.shortList = saving.slice(0, rule.SHORT_LIST).map(({ column }) => column);
     return this.shortList[0] ?? -1;
   }
 
@@ -209,9 +205,9 @@ export class LinearProgram {
       let along = 0;
       for (let k = start[j]!; k < start[j + 1]!; k++) along += inverse[leaving * m + rows[k]!]! * gives[k]!;
       this.work += start[j + 1]! - start[j]!;
-      if (along >= -LEAST_PIVOT) continue;
+      if (along >= -rule.LEAST_PIVOT) continue;
       const ratio = Math.max(0, this.reduced(j)) / -along;
-      if (ratio > least + NOTHING || (ratio > least - NOTHING && -along <= strongest)) continue;
+      if (ratio > least + rule.NOTHING || (ratio > least - rule.NOTHING && -along <= strongest)) continue;
       least = Math.min(least, ratio);
       strongest = -along;
       best = j;
@@ -258,7 +254,7 @@ export class LinearProgram {
     this.isBasic[this.basic[leaving]!] = false;
     this.basic[leaving] = entering;
     this.isBasic[entering] = true;
-    if (++this.sinceFresh >= FRESH_AFTER) this.refresh();
+    if (++this.sinceFresh >= rule.FRESH_AFTER) this.refresh();
   }
 
   /** Amounts and prices from the inverse. */
@@ -270,7 +266,7 @@ export class LinearProgram {
       let amount = 0;
       for (let k = 0; k < m; k++) {
         const share = this.inverse[r * m + k]!;
-        amount += share * this.right[k]!;
+        amount += share * (this.right[k]! + this.shift[k]!);
         this.prices[k]! += cost * share;
       }
       this.amounts[r] = amount;
@@ -287,7 +283,7 @@ export class LinearProgram {
       for (let n = this.start[column]!; n < this.start[column + 1]!; n++) rows[this.rows[n]!]![k] = this.gives[n]!;
     });
     this.work += m * m * m;
-    if (!invert(rows, LEAST_PIVOT)) return;
+    if (!invert(rows, rule.LEAST_PIVOT)) return;
     for (let r = 0; r < m; r++) this.inverse.set(rows[r]!.subarray(m), r * m);
     this.settle();
   }

@@ -60,6 +60,11 @@ export class PatternProgram {
     this.program.change(this.right, counted(this.program, this.budget));
   }
 
+  /** The best mix of the patterns that are known. */
+  solve(): void {
+    this.program.solve(counted(this.program, this.budget));
+  }
+
   /** Patterns in use and how often, the most used first. */
   inUse(): { readonly pattern: CutPattern; readonly amount: number }[] {
     const list: { pattern: CutPattern; amount: number }[] = [];

@@ -8,16 +8,17 @@ import { cellOf } from "./cell-of.ts";
 import { dive } from "./dive.ts";
 import { isUnlimited } from "./gauge-rule.ts";
 import type { GuillotineLayout } from "./guillotine-layout.ts";
+import { Harvest } from "./harvest.ts";
 import { InsertionMoves } from "./insertion-moves.ts";
 import { keptSheets } from "./kept-sheets.ts";
 import { boundOfBars, roundedUp } from "./lower-bound.ts";
 import { withNear } from "./near-plans.ts";
 import { type CutPattern, takeOff, type Use } from "./pattern.ts";
-import { PatternProgram } from "./pattern-program.ts";
 import type { Problem } from "./problem.ts";
 import { Random } from "./random.ts";
 import { netCost } from "./remnants.ts";
 import { reseat } from "./reseat.ts";
+import { type Root, rootProgram } from "./root-program.ts";
 import { sequentialPlan } from "./sequential.ts";
 import { layoutCanBeSheared } from "./shear-check.ts";
 import { isBetter, type Solution, solutionOf } from "./solution.ts";
@@ -51,26 +52,21 @@ const CELLS = 1200;
 const CELLS_MIXED = 2000;
 const FIRST_CELLS = 300;
 
-/** Longest side in cells where a bound is wanted: finer than any published instance. */
-const CELLS_EXACT = 4000;
-/** Work on corrected plans before the linear program; shares of the budget for it and for the bound of bars, and how often a dive is made. */
+/** Work on corrected plans before the linear program; the share of the budget for the bound of bars, and how often a dive is made. */
 const FIRST_WORK_EXACT = 10_000_000;
-const ROOT_SHARE = 0.45;
 const BOUND_SHARE = 0.08;
 const MOST_BOUND_WORK = 12_000_000;
 /** Last sheets of a dive that are looked at again together. */
 const LAST_SHEETS = [6, 10, 16] as const;
 const DIVE_SHARE = 0.5;
+/** Layouts come by anew before a plan is made of them all, and dives for it. */
+const FRESH = 1000;
+const COVERS = 2;
 
 /** Plans made to be compared by time, the share of the budget they may take, and how much dearer a cut to size is in some: chosen. */
 const ALTERNATIVES = 8;
 const ALTERNATIVES_SHARE = 0.2;
 const DEAR = 4;
-interface Root {
-  readonly program: PatternProgram;
-  readonly pricing: StripPatterns;
-}
-
 interface Asked {
   readonly seed: number;
   readonly found: (solution: Solution) => void;
@@ -86,8 +82,11 @@ export class PlanSearch {
   private readonly demand: Float64Array;
   private readonly supply: Float64Array;
   private readonly moves: InsertionMoves;
+  private readonly harvest: Harvest | null;
   private readonly thrift: number;
   private readonly timed: boolean;
+  /** Two levels of cuts without limits: a linear program prices every pattern there is. */
+  private readonly exact: boolean;
 
   constructor(
     private readonly problem: Problem,
@@ -98,6 +97,7 @@ export class PlanSearch {
   ) {
     this.random = new Random(asked.seed);
     this.timed = asked.perSecond > 0;
+    this.exact = problem.stages === 2 && isUnlimited(problem.rule);
     this.allowed =
       isUnlimited(problem.rule) && problem.sheets.every(({ trimPartLimit }) => trimPartLimit === Infinity)
         ? null
@@ -106,7 +106,8 @@ export class PlanSearch {
     this.thrift = (this.timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
-    this.moves = new InsertionMoves(problem, budget, this.random, this.allowed);
+    this.harvest = this.exact ? null : new Harvest(problem);
+    this.moves = new InsertionMoves(problem, budget, this.random, this.allowed, this.harvest);
   }
 
   /** What the stroke that sizes a piece counts, in the value of pieces. */
@@ -194,17 +195,16 @@ export class PlanSearch {
               );
       }
     };
-    const exact = problem.stages === 2 && isUnlimited(problem.rule);
     if (!this.done) {
-      if (exact) correct(FIRST_WORK_EXACT, 2);
+      if (this.exact) correct(FIRST_WORK_EXACT, 2);
       else this.boundByBars();
     }
-    const program = exact && !this.done ? this.rootProgram() : null;
+    const program = this.exact && !this.done ? this.rootOf() : null;
+    if (program && !this.done) this.diveFrom(program, [], false);
     if (!this.done) {
       if (mixed) correct(FIRST_WORK_MIXED, FULL_PLANS_MIXED);
       else correct(FIRST_WORK, FULL_PLANS);
     }
-    if (program && !this.done) this.diveFrom(program, [], false);
     while (!this.done) {
       const { missing, uses } = this.best!;
       const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);
@@ -212,8 +212,27 @@ export class PlanSearch {
       if (program && !this.done && this.random.unit() < DIVE_SHARE) {
         this.diveFrom(program, keptSheets(problem, this.best!.uses, this.random), true);
       }
+      if (this.harvest && !this.done && this.harvest.fresh > FRESH) this.cover(this.harvest, pricing);
       correct(LATER_WORK, this.random.below(2));
     }
+  }
+
+  /** Plans of layouts that insertion came by, where these could make a cheaper one. */
+  private cover(harvest: Harvest, pricing: StripPatterns): void {
+    const program = harvest.program(this.best!.uses, this.demand, this.supply, this.budget);
+    for (let n = 0; n < COVERS && !this.done; n++) {
+      if (roundedUp(this.problem, program.cost) >= this.best!.cost * (1 - 1e-9)) return;
+      this.diveFrom({ program, pricing, anew: false }, [], n > 0);
+      program.change(this.demand, this.supply);
+      program.solve();
+    }
+  }
+
+  private rootOf(): Root {
+    const { best } = this;
+    const { root, bound } = rootProgram(this.problem, this.budget, best!, this.allowed);
+    this.bound = Math.max(this.bound, bound);
+    return root;
   }
 
   private boundByBars(): void {
@@ -222,29 +241,13 @@ export class PlanSearch {
     this.budget.spend(part.used);
   }
 
-  /** The linear program over all patterns of two levels, solved as far as half the budget goes; its bound is kept. */
-  private rootProgram(): Root {
-    const { problem, budget } = this;
-    const part = budget.share(budget.units * ROOT_SHARE);
-    const program = new PatternProgram(problem, part, this.demand, this.supply);
-    for (const { pattern } of this.best!.uses) program.add(pattern);
-    const pricing = new StripPatterns(problem, part, cellOf(problem, CELLS_EXACT), this.allowed);
-    // Once the bound is reached; otherwise good columns are worth more than the time.
-    const enough = (low: number) => this.best!.missing === 0 && this.best!.cost <= roundedUp(problem, low) * (1 + 1e-9);
-    const { bound } = program.generate(pricing, this.demand, this.supply, Infinity, enough);
-    this.bound = Math.max(this.bound, roundedUp(problem, bound));
-    budget.spend(part.used);
-    program.spendFrom(budget);
-    return { program, pricing: new StripPatterns(problem, budget, cellOf(problem, CELLS_EXACT), this.allowed) };
-  }
-
   /** Dives for what `kept` leaves over; what is left at the end goes one pattern after another. */
-  private diveFrom({ program, pricing }: Root, kept: readonly Use[], noise: boolean): void {
+  private diveFrom({ program, pricing, anew }: Root, kept: readonly Use[], noise: boolean): void {
     const remaining = this.demand.slice();
     const supply = this.supply.slice();
     takeOff(kept, remaining, supply);
     program.change(remaining, supply);
-    const dived = dive(program, pricing, remaining, supply, this.budget, this.random, noise);
+    const dived = dive(program, anew ? pricing : null, remaining, supply, this.budget, this.random, noise);
     const uses = [...kept, ...dived];
     const worth = Float64Array.from(this.problem.items, ({ value }) => value);
     const costs = Float64Array.from(this.problem.sheets, ({ cost }) => cost);

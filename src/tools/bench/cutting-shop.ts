@@ -4,7 +4,7 @@
  * against the least, stacks standing at once, and minutes.
  */
 import { type PlanOptions, planCuts } from "../../calc/cutting/index.ts";
-import { processorTime } from "./cutting/clock.ts";
+import { processorTime, timeIsUp } from "./cutting/clock.ts";
 import { PER_MINUTE, shopBill } from "./cutting/shop-bills.ts";
 
 const seconds = Number(process.argv[2] ?? 1);
@@ -25,7 +25,7 @@ for (let seed = from; seed <= to; seed++) {
       ...aim,
       units: seconds * UNITS_A_SECOND,
       weightPerArea,
-      stop: () => processorTime() - start > seconds * 1000 * SEARCH_SHARE,
+      stop: timeIsUp(seconds * 1000 * SEARCH_SHARE),
       onBetter: () => {
         first ||= processorTime() - start;
       },

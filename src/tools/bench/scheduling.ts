@@ -7,7 +7,7 @@ import { planFloor } from "../../calc/schedule/floor/plan-floor.ts";
 import type { FloorProblem, Operation } from "../../calc/schedule/floor/problem.ts";
 import { steadyClock } from "../../calc/schedule/floor/work-clock.ts";
 import { itemAt } from "../../units/certain.ts";
-import { processorTime } from "./cutting/clock.ts";
+import { processorTime, timeIsUp } from "./cutting/clock.ts";
 import { benchOptions } from "./options.ts";
 
 /** More than any machine does; the clock ends the search. */
@@ -81,7 +81,7 @@ function main(): number {
     const begun = processorTime();
     const { plan, bound, isProved } = planFloor(jobShop(instance), {
       units: seconds * MOST_UNITS_A_SECOND,
-      stop: () => processorTime() - begun > seconds * 1000,
+      stop: timeIsUp(seconds * 1000),
     });
     const took = (processorTime() - begun) / 1000;
     const makespan = plan.worth.late;

@@ -1,7 +1,7 @@
 /** Plans one instance with a clock beside it, and checks the plan by replay. */
 import { type Blank, type Limits, NO_LIMITS, planCuts, replay, type Stock } from "../../../calc/cutting/index.ts";
 import { mm } from "../../../units/quantity.ts";
-import { processorTime } from "./clock.ts";
+import { processorTime, timeIsUp } from "./clock.ts";
 import type { Instance } from "./instances.ts";
 
 export interface Row {
@@ -62,7 +62,7 @@ export function runInstance(instance: Instance, published: number | null, second
   const plan = planCuts(blanks, stock, limits, {
     units: seconds * MOST_UNITS_A_SECOND,
     firstCut: problem === "csp" ? "along w" : "any",
-    stop: () => processorTime() - start > seconds * 1000 * SEARCH_SHARE,
+    stop: timeIsUp(seconds * 1000 * SEARCH_SHARE),
     onBetter: () => {
       first ??= processorTime() - start;
     },
