@@ -106,7 +106,7 @@ export class PlanSearch {
     this.thrift = (this.timed || problem.rule.reach < Infinity) && bound < THRIFT_SHEETS * cheapest ? THRIFT : 0;
     this.demand = Float64Array.from(problem.items, ({ quantity }) => quantity);
     this.supply = Float64Array.from(problem.sheets, ({ available }) => available);
-    this.harvest = this.exact ? null : new Harvest(problem);
+    this.harvest = this.exact || this.timed ? null : new Harvest(problem);
     this.moves = new InsertionMoves(problem, budget, this.random, this.allowed, this.harvest);
   }
 
