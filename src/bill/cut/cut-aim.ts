@@ -28,7 +28,7 @@ export function cutAim({ rates, stations }: CutShop): CutAim {
 }
 
 /** The shop's own seconds, and common practice where a row is missing. */
-export function floorPace(rates: Rates): FloorPace {
+function floorPace(rates: Rates): FloorPace {
   return {
     setting: rates.find("gaugeSetting") ?? DEFAULT_PACE.setting,
     liftPerKilogram: rates.find("handlingPerMass") ?? DEFAULT_PACE.liftPerKilogram,

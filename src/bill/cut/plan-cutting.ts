@@ -30,8 +30,6 @@ import { asCut } from "./as-cut.ts";
 import { BETWEEN_EQUALS, type CutAim, type CutShop, cutAim } from "./cut-aim.ts";
 import { jetRemnants } from "./jet-remnants.ts";
 
-export { patternIdOf };
-
 /** Sheets of one size that a group pulls, and what comes of them. */
 export interface SheetUse {
   readonly sheet: StockSheet;

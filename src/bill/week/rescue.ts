@@ -23,7 +23,7 @@ import { inShifts, rulingShop } from "./ruling-shop.ts";
 import { sentKey, type WeekJob } from "./steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "./week.ts";
 
-export const RESCUES = ["route", "overtime", "second shift", "further", "outside", "order"] as const;
+const RESCUES = ["route", "overtime", "second shift", "further", "outside", "order"] as const;
 
 export interface Rescue {
   readonly kind: (typeof RESCUES)[number];

@@ -1,6 +1,6 @@
 /** What a key means in a grid of cells. */
 
-export type Meant =
+type Meant =
   | { readonly do: "move"; readonly down: number; readonly right: number; readonly extend: boolean }
   | { readonly do: "turn"; readonly step: 1 | -1 }
   | { readonly do: "row"; readonly change: "insert" | "remove" }

@@ -14,7 +14,7 @@ import { listenToKeys } from "./keys.ts";
 import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
-import type { Board, ChangedView, Edit, Edited, Opened, Place } from "./protocol.ts";
+import type { Board, ChangedView, Edit, Edited, Opened, SheetPlace } from "./protocol.ts";
 import { redraw } from "./redraw.ts";
 import { attempt, offer, say } from "./said.ts";
 import { StartView } from "./start-view.ts";
@@ -123,7 +123,7 @@ async function showLine(row: number): Promise<void> {
   redraw(byId("line"), view, String(row));
 }
 
-function goTo({ sheet, row, column }: Place): void {
+function goTo({ sheet, row, column }: SheetPlace): void {
   places.openSheet(sheet);
   void attempt(() => tables.show(sheet, { row, column }).then(() => tables.focus()));
 }

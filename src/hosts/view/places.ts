@@ -3,14 +3,14 @@ import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import type { SheetName } from "./protocol.ts";
 
-export interface PlaceViews {
+interface PlaceViews {
   lines(): HTMLElement;
   table(sheet: number): HTMLElement;
   cuts(): Promise<HTMLElement>;
   start(): HTMLElement;
   guide(): Promise<HTMLElement>;
 }
-export type Screen = "list" | "line" | "drawing";
+type Screen = "list" | "line" | "drawing";
 
 interface Opened {
   readonly screen: Screen;

@@ -31,7 +31,7 @@ export interface ListUnderstood {
   /** What a column of a bill may be called. */
   readonly choices: readonly string[];
 }
-export interface ListColumn {
+interface ListColumn {
   readonly letter: string;
   readonly title: string;
   /** The column of the bill that it is read as; "" where it is not read. */

@@ -2,7 +2,7 @@
 import { element } from "../pane/dom/element.ts";
 import type { ListAsked, ListUnderstood } from "./start-list.ts";
 
-export interface StartEvents {
+interface StartEvents {
   understand(asked: ListAsked): Promise<ListUnderstood>;
   start(asked: ListAsked): void;
 }

@@ -1,4 +1,4 @@
-import { tableCells, value } from "../building/cells.ts";
+import { headed, tableCells, value } from "../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 import type { JobContents, JobKey } from "./contents.ts";
@@ -62,12 +62,7 @@ export function jobSheet({ job, jobNote, areaDues = [] }: JobContents): SheetMod
   return {
     name: "Job",
     widths: [19, 52, 60],
-    cells: [
-      value(1, 1, "title", "Job"),
-      value(2, 1, "note", jobNote),
-      ...styled,
-      ...rows.map(({ hint }, i) => value(FIRST + i, 3, "aside", hint)),
-    ],
+    cells: [...headed("Job", jobNote), ...styled, ...rows.map(({ hint }, i) => value(FIRST + i, 3, "aside", hint))],
     tables: [table],
     validations: [
       { area: area("pace"), type: "list", formula: '"normal,rush"', prompt: "normal, or rush for the rush charge" },

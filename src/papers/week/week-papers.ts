@@ -39,7 +39,7 @@ const HOUR = 3600; // seconds, by definition
 const MINUTE = 60; // seconds, by definition
 const DAY = 86_400; // seconds, by definition
 
-export interface WeekFacts {
+interface WeekFacts {
   readonly version: string;
   readonly system: UnitSystem;
   /** Of the jobs, in their order. */

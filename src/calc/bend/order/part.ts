@@ -54,7 +54,7 @@ export function bendLines(part: BentPart): Millimeters[] {
   });
 }
 
-export const flatLength = (part: BentPart): Millimeters =>
+export const flatOfPart = (part: BentPart): Millimeters =>
   mm(part.flanges.reduce((sum, f) => sum + f, 0) - part.bends.reduce((sum, b) => sum + b.deduction, 0));
 
 const length = (value: number) => showBoth(value, "length");

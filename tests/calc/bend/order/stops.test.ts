@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type BentPart, bendLines, flatLength } from "../../../../src/calc/bend/order/part.ts";
+import { type BentPart, bendLines, flatOfPart } from "../../../../src/calc/bend/order/part.ts";
 import { bendStops } from "../../../../src/calc/bend/order/stops.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 import { Refusal } from "../../../../src/units/refusal.ts";
@@ -93,7 +93,7 @@ describe("Properties of stops", () => {
               [1, ...rest].map((bend) => ({ bend, gaugedEnd })),
             )[0]!.stop,
         );
-        expect(ends[0]! + ends[1]!).toBeCloseTo(flatLength(part), 9);
+        expect(ends[0]! + ends[1]!).toBeCloseTo(flatOfPart(part), 9);
       }),
     );
   });
@@ -120,7 +120,7 @@ describe("Properties of stops", () => {
     const part = square([30, 60, 40], [1, -1]);
     const back = bendLines({ ...part, flanges: part.flanges.toReversed(), bends: part.bends.toReversed() });
     bendLines(part).forEach((line, i) => {
-      expect(line + back.at(-1 - i)!).toBeCloseTo(flatLength(part), 9);
+      expect(line + back.at(-1 - i)!).toBeCloseTo(flatOfPart(part), 9);
     });
   });
 });
