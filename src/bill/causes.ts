@@ -54,7 +54,7 @@ export function questionSays(lines: readonly LineAnswer[], system: UnitSystem): 
     const finding = line.findings.find(isQuestion);
     return finding ? [`${lineName(line)} ${radiusSays(finding, system)}`] : [];
   });
-  return radii.length === 0 ? "" : `Do these inside radii suit, in place of the drawing's? ${radii.join("; ")}.`;
+  return radii.length === 0 ? "" : `Are these inside radii acceptable in place of the drawing's? ${radii.join("; ")}.`;
 }
 
 /** "0.237 in for 0.187 in" */

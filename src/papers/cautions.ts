@@ -48,7 +48,7 @@ export function cautionsOfLine({ line, blank, strips }: LinePlan, { findings }: 
 export const isCaution = ({ about, status }: Finding): boolean =>
   about === "lifting" || (status === "note" && (about === "hands" || about === "swing"));
 
-const TRY = "Guards tried, hands out of the bend, the force no higher than stated: the plates decide.";
+const TRY = "Guards tried, hands out of the bend, force no higher than stated; the plates decide.";
 
 export const cautionsOfSetUp: readonly string[] = [
   "Guards, light curtain or two-hand control in place and tried before the first stroke.",

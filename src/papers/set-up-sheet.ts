@@ -93,7 +93,7 @@ function stopSheet(line: LineAnswer, plan: BillPlan): string {
     heading(partSays(line), "STOP"),
     planned ? paragraph(about(planned, system)) : "",
     '<div class="beside"><div><p class="halt">STOP</p>',
-    "<p><strong>Do not make this part before this is settled.</strong></p>",
+    "<p><strong>Do not make this part until this is settled.</strong></p>",
     list(lineProblems(line, plan), "reasons"),
     `<p>Settled by ${BLANK} date ${BLANK} &nbsp; new papers printed ${BOX}</p></div>`,
     planned ? gallery([...bentDrawings(planned, system), ...failingHits(planned, system, STOP_FRAME)]) : "",
@@ -189,11 +189,11 @@ const gallery = (pictures: readonly (Picture | undefined)[], kind = ""): string 
 
 /** The back gauge of every direction, or why there is nothing to do at the brake. */
 function brakeWork({ tools, strips }: LinePlan, plan: BillPlan): string {
-  if (!tools) return paragraph(`No tools: ${notCheckedSays(plan.notChecked) || "none of the tables bends it."}`);
+  if (!tools) return paragraph(`No tools: ${notCheckedSays(plan.notChecked) || "no tools in the tables bend it."}`);
   if (strips.length === 0) return "<p>No back gauge: this part cannot be bent from a sheet as it is drawn.</p>";
   const both =
     strips.length > 1
-      ? "<p>The part is bent in two directions: the flanges of the first must clear the tools in the second. Box ends are not seen by the order; try it by hand.</p>"
+      ? "<p>The part is bent in two directions: the flanges of the first must clear the tools in the second. The bend order does not see box ends; try it by hand.</p>"
       : "";
   return strips.map((strip, i) => backGauge(strip, i, plan.shop.system)).join("\n") + both;
 }

@@ -30,9 +30,9 @@ export const bendCheck = defineFunction({
     brake: brakes(),
     dies: dies(),
     punches: punches(),
-    punch: optionalToolName("Punch by its name in the table; blank lets the best of them be chosen"),
+    punch: optionalToolName("Punch by its name in the table; blank: the best one is chosen"),
     grain: choice({
-      description: 'Bend line "across" or "along" the rolling direction; blank means not known and is judged along',
+      description: 'Bend line "across" or "along" the rolling direction; blank means not known, judged as along',
       words: GRAINS,
       fallback: undefined,
     }),

@@ -20,7 +20,7 @@ import { defineBillFunction } from "../tables/bill-function.ts";
 
 export const billSummary = defineBillFunction({
   name: "BILL.SUMMARY",
-  question: "How many lines, pieces, pounds and sheets is it, what does it cost, and what is not quoted?",
+  question: "How many lines, pieces, pounds and sheets are there, what does it cost, and what is not quoted?",
   example: { formula: `=INDEX(SHOP.BILL.SUMMARY(${EXAMPLE_SHOP}),3,2)`, answer: 1 },
   source: "sums over the quoted lines of the plan (derived)",
   answer: (plan) => {

@@ -65,7 +65,9 @@ const CORRECTIONS = anyTable(
   true,
 );
 
-/** Of a table that no person need type a misspelt factor is refused: left out, every bend would go without it unseen. */
+/**
+ * Of a table that no person need type a misspelled factor is refused: left out, every bend would go without it unseen.
+ */
 export const corrections = (): TableParameter<StripCorrection[]> => ({
   ...CORRECTIONS,
   read: (given, name, context) => {

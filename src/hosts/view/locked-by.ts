@@ -9,7 +9,7 @@ export function lockedBy({ sheets, tables }: Workbook, { sheet, row, column }: S
   const owner = at.owners[column]?.[row];
   if (owner)
     return owner.row === row && owner.column === column
-      ? "the cell holds a formula, and formulas are changed in Excel"
+      ? "it holds a formula; edit it in Excel"
       : `it is filled by the formula in ${cellName(owner.row, owner.column)}`;
   const table = tables.find(
     ({ sheet: on, top, left, right }) => on === sheet && row === top && column >= left && column <= right,

@@ -135,12 +135,12 @@ function addLine(): void {
     return;
   }
   goTo(board.next);
-  say("Type the new line here, right below the table: it belongs to it then.");
+  say("Type the new line here, right below the table; it then belongs to the table.");
 }
 
 async function applyFix(row: number, isAgreed = false): Promise<void> {
   const { fix } = await engine.ask({ ask: "line", row });
-  if (!fix) return say("No change that was tried betters this line.");
+  if (!fix) return say("No change that was tried improves this line.");
   if (fix.lacks.length > 0) return say(lacksSays(fix));
   const asked = isAgreed ? undefined : agreement(fix, () => void attempt(() => applyFix(row, true)));
   if (asked) {
@@ -253,7 +253,7 @@ async function watch(): Promise<void> {
     await openBytes(now, bytes);
   };
   const lost = isUnsaved ? "; what is typed here is lost then" : "";
-  say(`${files.name} was changed on disk since it was opened here. `, offer(`Open it anew${lost}`, again));
+  say(`${files.name} was changed on disk since it was opened here. `, offer(`Open it again${lost}`, again));
 }
 
 button("save").addEventListener("click", () => void attempt(save));
@@ -267,7 +267,7 @@ button("cancel").addEventListener("click", () =>
     const again = await engine.end();
     if (again) show(again);
     clearTimeout(finishing); // begun again by itself it could never be ended
-    say("Ended; nothing was changed. Price, dates and sheets are not worked out. ", offer("Work them out", finish));
+    say("Stopped; nothing was changed. Price, dates and sheets are not worked out. ", offer("Work them out", finish));
   }),
 );
 listenToKeys({

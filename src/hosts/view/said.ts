@@ -15,7 +15,7 @@ export async function attempt(action: () => Promise<unknown>): Promise<boolean> 
     await action();
     return true;
   } catch (problem) {
-    say(problem instanceof Ended ? "Ended; nothing was changed." : (problem as Error).message);
+    say(problem instanceof Ended ? "Stopped; nothing was changed." : (problem as Error).message);
     return false;
   }
 }

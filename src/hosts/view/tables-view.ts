@@ -113,7 +113,7 @@ export class TablesView {
       selected: () => void this.look(),
       begin: async (spot: Spot) => {
         const { locked, content } = await this.events.look({ sheet, ...spot });
-        if (locked) this.events.say(`This cell is not typed over: ${locked}.`);
+        if (locked) this.events.say(`This cell cannot be typed over: ${locked}.`);
         return locked ? undefined : content;
       },
       typed: (cells: readonly TypedSpot[]) => this.events.typed(cells.map((cell) => ({ sheet, ...cell }))),

@@ -122,10 +122,10 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     ...rescues.flatMap(([job, found]) => [
       `<h2>What would save ${text(job)}</h2>`,
       found.length === 0
-        ? paragraph("Nothing that was tried.")
+        ? paragraph("Nothing that was tried saves it.")
         : list(found.map((each) => `${rescueSays(each)}: ${effectSays(each)}`)),
     ]),
-    ...named("Not as given", [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))]),
+    ...named("To correct in the workbooks", [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))]),
     `<p>${sheets.map(({ file, title }) => `<a href="${text(file)}">${text(title)}</a>`).join(" · ")}</p>`,
   ].join("\n");
 }

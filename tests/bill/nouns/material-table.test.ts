@@ -15,7 +15,7 @@ describe("a material is found by the name people write", () => {
   it("an alloy behind the word for its family, and no other metal behind it", () => {
     for (const written of ["Al 5052-H32", "Alum. 5052 H32", "aluminum 5052-H32"])
       expect(table.find(written, "material").name, written).toBe("5052-H32");
-    expect(() => table.find("Al A36", "material")).toThrow("a material of the table");
+    expect(() => table.find("Al A36", "material")).toThrow("a material in the table");
   });
 
   it("a family without its grade is refused with the grades there are", () => {

@@ -373,7 +373,7 @@ describe("what is wrong is named and the rest is planned", () => {
     const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Rate", 999) });
     const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, other)], { now: NOW, units: UNITS });
     expect(says(week)).toEqual([
-      "two: stations differ from those of one, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop",
+      "two: stations differ from those of one, which are used for stations and shifts; its times stay its own; with --shop WORKBOOK all jobs go by one shop",
     ]);
     expect(stepsOf(week, "B").length).toBeGreaterThan(0);
   });

@@ -49,7 +49,7 @@ describe("what saves a late job", () => {
     expect(again.jobs[0]!.late).toBeLessThanOrEqual(overtime.late);
   });
 
-  it("is as little of its kind as saves: less overtime would not, and is no other order alone", () => {
+  it("is the least of its kind that saves: less overtime would not, nor another order alone", () => {
     const found = rescuesOf(jobs, OPTIONS, week, "plates").filter(({ kind }) => kind === "overtime");
     expect(found.length).toBeGreaterThan(0);
     const most = shopOf().rates.get("overtimePerDay");
@@ -65,7 +65,7 @@ describe("what saves a late job", () => {
     }
   });
 
-  it("another order names who gives way and harms nobody beside, and no order harms less", () => {
+  it("another order names who gives way and harms nobody else, and no order harms less", () => {
     const three = [
       open("first", [part("A", { Quantity: 700 })], MONDAY + 12 * HOUR),
       open("aside", [part("X", { Operations: "Weld 6", Quantity: 60 })], MONDAY + 2),
@@ -180,7 +180,7 @@ describe("can we take this bill", () => {
     expect(week.jobs[2]!.finish).toBe(earliest);
   });
 
-  it("and what it would cost to be there when it is wanted", () => {
+  it("says what it would cost to be done when it is wanted", () => {
     const bill = open("new", [part("N", { Quantity: 150 })], MONDAY + 15 * HOUR);
     const { earliest, wanted, earlier } = takeBill(jobs, bill, OPTIONS);
     expect(wanted).toBe(Math.round((MONDAY + 15 * HOUR) * SECONDS_PER_DAY));

@@ -80,7 +80,7 @@ describe("a row that cannot be a part says which cell, and why", () => {
     [
       "Material",
       "cheese",
-      /^line 1 \(row 2 of the range\) column "Material" must be a material of the table; got "cheese"/,
+      /^line 1 \(row 2 of the range\) column "Material" must be a material in the table; got "cheese"/,
     ],
     ["Material", null, /^line 1 \(row 2 of the range\) column "Material" must be given; got nothing/],
     [

@@ -212,7 +212,7 @@ describe("shop bill --json", async () => {
 describe("shop bill in words", () => {
   const widest = (text: string) => Math.max(...text.split("\n").map((row) => row.length));
 
-  it("leads with totals, then one line a problem with its fix; 100 columns at most", async () => {
+  it("leads with totals, then one line per problem with its fix; 100 columns at most", async () => {
     const { exit, text } = await run(bill, file("parts.csv", `${LIST}\n`), "--shop", shop);
     expect(exit).toBe(1);
     expect(text.split("\n")[0]).toBe("parts");

@@ -108,7 +108,7 @@ describe("shop week", () => {
     expect([before.moved, found.moved]).toEqual([null, []]);
     const rushed = book("first", bill(line("A", 200), line("B", 50, "Shear"), line("E", 90)));
     const { text } = await run(week, rushed, second, "--last", last, ...NOW);
-    expect(text).toMatch(/Moved against the plan before:\n {2}\w+: \d+ steps? moves?; done /);
+    expect(text).toMatch(/Moved since the plan before:\n {2}\w+: \d+ steps? moves?; done /);
     await expect(run(week, first, "--last", last, "--frozen", "-3", ...NOW)).rejects.toMatchObject({
       message: "--frozen must be a positive number; got -3",
     });

@@ -35,7 +35,7 @@ describe("the page", () => {
   it("begins work that was ended only when it is asked for again", async () => {
     const { page } = opened;
     await page.locator("#cancel:not([hidden])").click();
-    await soon(() => said(page)).toContain("Ended; nothing was changed.");
+    await soon(() => said(page)).toContain("Stopped; nothing was changed.");
     await soon(() => page.getByRole("button", { name: "Work them out" }).count()).toBe(1);
     await page.waitForTimeout(2000); // longer than the pause after which it begins by itself
     expect(await page.locator("#progress-words").textContent()).toBe("");

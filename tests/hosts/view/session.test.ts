@@ -131,7 +131,7 @@ describe("a session", () => {
     expect(grownTable(workbook, at)).toBeUndefined();
   });
 
-  it("every line's report is the plan's, after an edit that of another plan", () => {
+  it("every line's report is the plan's; after an edit, the new plan's", () => {
     const session = new Session(SAMPLE, trade);
     const sheet = sheetNamed(session, "Parts");
     const planNow = () => jobPlan(bookOf(readWorkbook(session.save())))!.plan;

@@ -57,7 +57,7 @@ describe("a bend whose ends stand outside the housings", () => {
     // A brake that has not the force at all need not be told about its ends.
     [1.001, undefined],
   ] as const)("%d of the rating: %s", (share, status) => expect(ends(share)).toBe(status));
-  it("as long as between the housings it stands inside", () => expect(ends(0.9, 2000)).toBeUndefined());
+  it("a bend as long as the room between the housings stands inside", () => expect(ends(0.9, 2000)).toBeUndefined());
 });
 
 describe("the beam: its rating over 60 % of the distance between the housings", () => {

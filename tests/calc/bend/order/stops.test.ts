@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { type BentPart, bendLines, flatOfPart } from "../../../../src/calc/bend/order/part.ts";
 import { bendStops } from "../../../../src/calc/bend/order/stops.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
-import { Refusal } from "../../../../src/units/refusal.ts";
+import { refusalOf } from "../../../refusal-of.ts";
 import { randomPart } from "./random-part.ts";
 import { BD, square } from "./square-part.ts";
 
@@ -126,15 +126,6 @@ describe("Properties of stops", () => {
 });
 
 describe("Refusals", () => {
-  const refusal = (run: () => unknown): string => {
-    try {
-      run();
-    } catch (error) {
-      if (error instanceof Refusal) return error.message;
-      throw error;
-    }
-    return "answered";
-  };
   const part = square([30, 60, 40], [1, 1]);
   const first = (bend: number) => ({ bend, gaugedEnd: "first" as const });
   test.each([
@@ -161,6 +152,6 @@ describe("Refusals", () => {
       /^bend_angles must be 1 to 10/,
     ],
   ])("%s is refused", (_, run, message) => {
-    expect(refusal(run)).toMatch(message);
+    expect(refusalOf(run)).toMatch(message);
   });
 });

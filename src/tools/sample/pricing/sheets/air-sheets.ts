@@ -62,7 +62,7 @@ export const airBendsSheet = (): SheetModel => ({
   cells: [
     ...headed(
       "Air bends",
-      "The bends of the sheet Bends over our dies, three deductions side by side. Rule: as shops reckon; mechanics: solved from strength and hardening; corrected: the best of both with our own strips (sheet Correction). Depth is a first setting: go short on the first hit. Locked.",
+      "The bends of the sheet Bends over our dies, three deductions side by side. Rule: as shops figure it; mechanics: solved from strength and hardening; corrected: the best of both with our own strips (sheet Correction). Depth is a first setting: go short on the first hit. Locked.",
     ),
     ...COLUMNS.flatMap(([header, , style, formula], i): SheetCell[] => [
       value(HEADER_ROW, i + 1, ["inch", "tenth"].includes(style) ? "headerRight" : "header", header),
@@ -100,7 +100,7 @@ export function oneBendSheet(): SheetModel {
     cells: [
       ...headed(
         "One bend",
-        "Everything about one bend, each figure with the band that sheets and dies leave it. Choose another in the shaded cell.",
+        "Everything about one bend, each figure with its band from sheets and dies. Choose another in the shaded cell.",
       ),
       value(4, 1, "label", "Bend"),
       value(4, 2, "inputText", String(cellAt(BENDS, 1, 0))),

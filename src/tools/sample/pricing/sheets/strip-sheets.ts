@@ -67,7 +67,7 @@ export function stripCheckSheet(): SheetModel {
     cells: [
       ...headed(
         "Strip check",
-        "Every strip of the sheet Strips against its prediction. A deviation far from its neighbors wants a new look at the strip. Locked.",
+        "Every strip of the sheet Strips against its prediction. A deviation far from its neighbors calls for another look at the strip. Locked.",
       ),
       ...[...copies, ...answers].map(([header, style], i) =>
         value(HEADER_ROW, i + 1, style === "figure" ? "headerRight" : "header", header),
