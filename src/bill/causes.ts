@@ -7,12 +7,12 @@ import { type Finding, problemsOf, SEVERITIES } from "./problems.ts";
 import { figureSays, says } from "./says.ts";
 
 interface Cause {
-  /** That of the first line; the others may have figures of their own. */
+  /** The first line's; the others may have figures of their own. */
   readonly finding: Finding;
   readonly lines: readonly LineAnswer[];
 }
 
-/** From so many lines on it is said once. */
+/** From this many lines on a cause is said once. */
 export const SAME_FROM = 3;
 
 /** Same kind of finding on the same tool: only the figures may differ. */

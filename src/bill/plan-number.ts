@@ -28,5 +28,5 @@ export function planNumber(shop: Shop, rows: readonly BillRow[]): string {
   return fingerprint(inputs);
 }
 
-/** A refusal begins with the place of its cell, which is another one where the line stands elsewhere. */
+/** A refusal begins with the place of its cell, which differs where the line is elsewhere. */
 const saysWithoutPlace = ({ refusal }: UnreadLine): string => refusal.message.replace(/^line \d+ \([^)]*\)/, "");

@@ -194,11 +194,11 @@ const angleSays = ({ figure, limit, name }: Figures, tool: string, then: string)
 /** One finding in words. */
 export function says(finding: Finding, system: UnitSystem): string {
   const { figure, limit, beside, quantity, name = "", words = "" } = finding;
-  // A figure over its limit must not read the same as the limit.
+  // A figure over its limit must not print the same as the limit.
   const more = [0, 1, 2].find(
     (digits) => figure === limit || writtenWith(figure, digits) !== writtenWith(limit, digits),
   );
-  // Nor one that is missing like a fix a ten-thousandth beside it, which is how gauges are written.
+  // Nor must a missing thickness print the same as a fix that differs by a ten-thousandth, as gauges do.
   const isRounded = Number.parseFloat(writtenWith(figure, 0)) !== Number.parseFloat(writtenWith(figure, 1));
   const isMissing = finding.about === "stock" && finding.kind === "not there";
   const written = (value: number | undefined) => writtenWith(value, isMissing && isRounded ? 1 : (more ?? 3));

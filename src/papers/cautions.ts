@@ -44,7 +44,7 @@ export function cautionsOfLine({ line, blank, strips }: LinePlan, { findings }: 
   return [...(strips.length > 0 ? [TRY] : []), ...rises, ...small, ...handling, ...heavy];
 }
 
-/** What a finding says of people is a box to tick on the sheet; a check or a stop stands at its head already. */
+/** A finding about people is a box to tick on the sheet; a check or a stop is at its head already. */
 export const isCaution = ({ about, status }: Finding): boolean =>
   about === "lifting" || (status === "note" && (about === "hands" || about === "swing"));
 

@@ -64,7 +64,7 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
     ? hitPictures(planned, system, room).filter(({ isLast, isAtGauge }) => isLast || isAtGauge)
     : [];
   if (room && pictures.length <= ON_ONE_SHEET) return [[head, flat, gallery(pictures), work, last].join("\n")];
-  // Too much for one sheet: what is set and measured on the first, how it goes hit by hit on the next.
+  // Too much for one sheet: the settings and measurements on the first, the hits one by one on the next.
   const large = hitPictures(planned, system, largeFrame(planned));
   const again = [
     heading(`${partSays(line)}, hit by hit`, release),
@@ -78,14 +78,14 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
 }
 const ON_ONE_SHEET = 3;
 
-/** Why a line waits, and who lets it go. */
+/** Why a line waits, and who releases it. */
 const heldBand = (line: LineAnswer, plan: BillPlan): string =>
   `<div class="band"><p class="halt">HOLD</p><div>${list(lineProblems(line, plan), "held")}<p><strong>Wait until somebody who may accept this has signed here.</strong> Accepted by ${BLANK} date ${BLANK}</p></div></div>`;
 
 const NO_ORDER =
   "<p><strong>No order of the bends was found on these tools:</strong> no hits, stops or depths are given.</p>";
 
-/** A hand's height says it, so that nobody at the machine reads past it. */
+/** The word is a hand high, so that nobody at the machine overlooks it. */
 function stopSheet(line: LineAnswer, plan: BillPlan): string {
   const { system } = plan.shop;
   const planned = line.plan;

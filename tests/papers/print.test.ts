@@ -224,7 +224,7 @@ describe("the folder", () => {
 });
 
 describe("what is refused", () => {
-  it("a file that is no workbook: exit 2, and nothing is written", async () => {
+  it("a file that is not a workbook: exit 2, and nothing is written", async () => {
     const file = join(home, "no.xlsx");
     writeFileSync(file, "not a zip");
     const folder = join(home, "nothing");
@@ -251,7 +251,7 @@ describe("the pack", () => {
     expect(pages).toBeGreaterThan(filesIn(join(folder, "setup")).length);
   }, 180_000);
 
-  it("is left out, and said to be, where there is none", async () => {
+  it("is left out, with a note, where there is no browser", async () => {
     const folder = join(home, "packless");
     vi.stubEnv("CHROMIUM", join(home, "absent-browser"));
     try {

@@ -8,7 +8,7 @@ import { type BillLine, isLine } from "../nouns/line.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../plan.ts";
 import { timeOf } from "../time/station-work.ts";
 
-/** A figure or a word with what it is; undefined where there is none. */
+/** A figure or a word with its kind; undefined where there is none. */
 export interface Said {
   readonly kind: "text" | "count" | "money" | "date" | "min" | Extract<QuantityKind, "length" | "mass" | "angle">;
   readonly value: number | string | readonly number[] | undefined;
@@ -69,7 +69,7 @@ function differencesOf(before: AllSaid = NOTHING, after: AllSaid = NOTHING): Dif
   });
 }
 
-/** What differs by less reads alike wherever it is printed, in internal units (chosen). Counts and angles differ or not. */
+/** Smaller differences print alike everywhere, in internal units (chosen); counts and angles have no such limit. */
 const READS_ALIKE: Readonly<Record<Said["kind"], number>> = {
   text: 0,
   count: 1e-9,

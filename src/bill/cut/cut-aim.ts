@@ -13,7 +13,7 @@ export interface CutAim extends Pick<PlanOptions, "pace"> {
 }
 
 const MINUTES_PER_HOUR = 60; // by definition
-/** So little that it only decides between plans of equal sheets. */
+/** Small enough to decide only between plans with equal sheets. */
 export const BETWEEN_EQUALS = 1e-6;
 
 /** A minute counts what the shear's station costs; where its rate is not known, only between equal plans. */

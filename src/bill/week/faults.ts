@@ -60,7 +60,7 @@ export function weekWithoutSays({ faults, jobs }: Named, only?: string): string 
   const counts = names.map((name) => linesWithout(faults, name));
   const lines = withoutSays(counts.reduce((sum, count) => sum + (count === Infinity ? 0 : count), 0));
   if (only !== undefined) return counts.includes(Infinity) ? "not planned" : lines;
-  // Some have no row: their files could not be read.
+  // Jobs without a row are those whose files could not be read.
   const whole = faults.flatMap((fault) => (fault.kind === "unplanned" ? [fault.job] : []));
   if (whole.length === 0) return lines;
   const missing = `without ${whole.length} ${whole.length === 1 ? "job" : "jobs"} (${someOf(whole)})`;

@@ -56,7 +56,7 @@ export const estimateAirBend = remember(MOST_KNOWN, (asked: AskedBend): AirEstim
   };
 });
 
-/** A material without the figure is not an error of the part: the check says that it does not know. */
+/** A material without the figure is not the part's error: the check says that it does not know. */
 export function knownOrNot<T>(answer: () => T): T | undefined {
   try {
     return answer();

@@ -73,7 +73,7 @@ export const bendCheck = defineFunction({
 
 const CLEAR = "No problem found against the tables given; the machine's plate decides.";
 
-/** Of a bill's line what a single bend has not. */
+/** The fields of a bill's line that a single bend does not have. */
 const PLAIN = {
   ...BESIDE_BENDS,
   row: 2,

@@ -138,7 +138,7 @@ function lateRows(plan: BillPlan): Row[] {
   ];
 }
 
-/** Nobody sees in a price that it bears a minimum of its own. */
+/** Nothing in a price shows that it includes a minimum of its own. */
 function uncoloredRows(plan: BillPlan): Row[] {
   const outside = plan.quoted.flatMap((line) => {
     const done = refusalOr(() => plan.workOf(line));

@@ -7,7 +7,7 @@ import { defineFunction } from "../record/record.ts";
 
 export const shearClearance = defineFunction({
   name: "SHEAR.CLEARANCE",
-  question: "What blade gap does this sheet need?",
+  question: "What blade gap (knife gap) does this sheet need?",
   parameters: { material: material(), thickness: thickness(), ...unitsAndData() },
   result: { kind: "length" },
   example: { formula: '=SHOP.SHEAR.CLEARANCE("A1008 CS",4.75,"mm")', answer: 0.285 },

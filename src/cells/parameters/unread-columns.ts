@@ -4,8 +4,8 @@ import { showGiven } from "../../units/show.ts";
 import { type Columns, findColumn } from "./column.ts";
 
 /**
- * Headers that are no column of a table, each with the nearest that is: a misspelled one would leave its figures out
- * unseen.
+ * Headers that match no column of a table, each with the nearest that does: a misspelled one would silently drop its
+ * figures.
  */
 export function unreadColumns([header = []]: CellMatrix, table: Columns): string[] {
   const columns = Object.values(table);

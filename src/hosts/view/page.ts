@@ -245,7 +245,7 @@ async function save(as?: string): Promise<void> {
     );
 }
 
-/** What somebody else has done to the file is said as soon as one comes back to the page. */
+/** What somebody else did to the file is said as soon as the person comes back to the page. */
 async function watch(): Promise<void> {
   if (!(await files.hasChanged())) return;
   const again = async () => {
@@ -266,7 +266,7 @@ button("cancel").addEventListener("click", () =>
     clearTimeout(finishing);
     const again = await engine.end();
     if (again) show(again);
-    clearTimeout(finishing); // begun again by itself it could never be ended
+    clearTimeout(finishing); // if it began again by itself, it could never be stopped
     say("Stopped; nothing was changed. Price, dates and sheets are not worked out. ", offer("Work them out", finish));
   }),
 );

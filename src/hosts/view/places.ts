@@ -1,4 +1,4 @@
-/** Where one is: the lines, or one of the tables behind the words at the foot; on a phone also which of three screens. */
+/** Where the person is: in the lines or in one of the tables at the foot; on a phone also which of three screens. */
 import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import type { SheetName } from "./protocol.ts";

@@ -60,7 +60,7 @@ export class Session {
   #isBookNow = false;
   #job: JobPlan | undefined | null = null;
 
-  /** Throws FileRefusal on a file that is no readable workbook. */
+  /** Throws FileRefusal on a file that cannot be read as a workbook. */
   constructor(
     bytes: Uint8Array,
     private readonly trade: Trade,

@@ -1,7 +1,7 @@
 /**
  * A part list as people have it, read as a bill: titles above the heading, headings of other shops, mixed units, thousands
- * and decimals either way. Nothing is guessed: every column says what it is read as, and every cell that could be read in
- * two ways, or in none, is named by its row and column and keeps its line from being planned.
+ * and decimals either way. Nothing is guessed: every column shows what it is read as, and every cell that could be read
+ * in two ways, or not at all, is named by its row and column and keeps its line from being planned.
  */
 
 import type { BillRow } from "../../bill/nouns/line.ts";
@@ -215,7 +215,7 @@ export function headingOf(rows: CellMatrix, { heading, columns }: PartListOption
   );
 }
 
-/** One fault with what to write; of several which they are, since a sentence has an end. */
+/** One fault with what to write; several faults by name only, to keep the sentence short. */
 function refusalOf(place: string, faults: readonly Fault[]): Refusal {
   const named = (faults.length === 1 ? "column " : "columns ") + faults.map(({ title }) => `"${title}"`).join(", ");
   const given = faults.map((fault) => showGiven(fault.given)).join(", ");

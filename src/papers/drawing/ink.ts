@@ -21,7 +21,7 @@ const BOLD = 1.08; // times as wide
 const GROUND_HEIGHT = 0.9; // of a letter's, with what stands below the line
 const LINE_TAKES = 0.25; // mm to either side
 
-/** A place that is taken: a line with what it takes to either side; a letter is a line without length. */
+/** A place that is taken: a line and the room it takes on either side; a letter is a line without length. */
 type Spot = readonly [x1: number, y1: number, x2: number, y2: number, radius: number];
 
 export interface Written {

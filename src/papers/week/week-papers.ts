@@ -284,5 +284,5 @@ function warningsOf(steps: readonly PlannedStep[], { jobs }: Week, system: UnitS
   });
   return [...new Set(said)];
 }
-const DAYS_APART = 6; // so far a weekday says which day is meant
+const DAYS_APART = 6; // up to here a weekday alone says which day is meant
 const DECIDES = "\u25c6";

@@ -134,7 +134,7 @@ describe("printed breaks", () => {
       { numRuns: 300 },
     );
     expect(broken).toBeGreaterThan(130);
-    // The rule is for what is seldom: most breaks are what the reckoning says.
+    // The rule is for rare cases: most breaks are what the calculation says.
     expect(held / broken).toBeLessThan(0.3);
   }, 300_000);
   it("of set-up and pieces as well", () => {

@@ -90,7 +90,7 @@ describe("what saves a late job", () => {
     expect(shift.money).toBeCloseTo(shift.hours! * 105, 6);
   });
 
-  it("without the row of the premium says which figure is missing", () => {
+  it("names the missing figure where the rates have no premium", () => {
     const bare = jobs.map((each) => ({
       ...each,
       plan: planned(
@@ -102,7 +102,7 @@ describe("what saves a late job", () => {
     expect((overtime.money as Refusal).message).toContain('a row "Overtime premium"');
   });
 
-  it("from a shear that is tied up to the waterjet, with what the machines cost more", () => {
+  it("moves lines from a busy shear to the waterjet, with what the machines cost more", () => {
     const begun = new Map([[2, { ...NO_MARKS, started: [{ station: "Shear", at: undefined }] }]]);
     const busy = { ...open("busy", [part("B", { Quantity: 3000, Route: "shear" })], MONDAY + 9), marks: begun };
     const free = open("plates", [part("P", { Quantity: 60 })], MONDAY + 14 * HOUR);
@@ -115,7 +115,7 @@ describe("what saves a late job", () => {
     expect(moved.others).toBeLessThanOrEqual(0);
   });
 
-  it("a vendor, for its days and its price less what the work costs here", () => {
+  it("sends work to a vendor, for its days and its price less what the work costs here", () => {
     const jet = [open("plates", [part("P", { Route: "waterjet", Quantity: 900 })], MONDAY + 2)];
     const found = of(rescuesOf(jet, OPTIONS, planWeek(jet, OPTIONS), "plates"), "outside")!;
     expect(found.station).toBe("Waterjet");
@@ -127,7 +127,7 @@ describe("what saves a late job", () => {
     expect(found.hours).toBeCloseTo((-(work!.setUp + work!.run) * work!.people) / 3600, 9);
   });
 
-  it("a second person where work waits at a bench", () => {
+  it("adds a second person where work waits at a bench", () => {
     const benches = [
       open("a", [part("A", { Operations: "Weld 9", Quantity: 100 })], MONDAY + 2),
       open("b", [part("B", { Operations: "Weld 9", Quantity: 100 })], MONDAY + 2),
@@ -140,7 +140,7 @@ describe("what saves a late job", () => {
     expect(found.money).toBeCloseTo(found.hours! * shopOf().rates.get("secondPerson"), 6);
   });
 
-  it("one more person where the calendar's people are what is waited for, paid in every shift until it is done", () => {
+  it("adds one more person where the work waits for people, paid in every shift until it is done", () => {
     const calendar = SHOP.calendar.map((row, i) => [...row, i === 0 ? "People" : 1]);
     const single = (name: string): WeekJob => {
       const lines = [part(name, { Holes: null, "Hole diameter": null, Quantity: 900 })];

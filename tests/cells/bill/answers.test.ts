@@ -358,7 +358,7 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
     expect(uncolored([coated("A", null), coated("B", null)])).toBeUndefined();
   });
 
-  it("hours of every station against the calendar", () => {
+  it("shows hours of every station against the calendar", () => {
     const tables = { stations: queued({ Brake: 3 }), job: job({ Due: MONDAY }) };
     const spill = answer("BILL.STATIONS", [bracket()], tables);
     const brake = spill.find((row) => row[0] === "Brake")!;

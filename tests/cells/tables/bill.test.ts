@@ -75,7 +75,7 @@ describe("a bill", () => {
   });
 });
 
-describe("a row that cannot be a part says which cell, and why", () => {
+describe("a row that cannot be a part says which cell is wrong, and why", () => {
   it.each([
     [
       "Material",
@@ -123,7 +123,7 @@ describe("a row that cannot be a part says which cell, and why", () => {
   });
 });
 
-describe("a range that is no bill is refused as a whole", () => {
+describe("a range that is not a bill is refused as a whole", () => {
   it.each([
     ["nothing", [[null]], /^bill must be given/],
     ["a header alone", [HEADER], /^bill must be a range with at least one row below its header/],

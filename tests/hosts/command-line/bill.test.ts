@@ -295,7 +295,7 @@ describe("shop bill refuses", () => {
   ];
   it.each<[string, string, RegExp]>([
     ["a file that is not there", "nowhere.xlsx", /nowhere\.xlsx must be a file that exists; got nothing of that name/],
-    ["what is no workbook", file("no.xlsx", "not a zip"), /no\.xlsx: ./],
+    ["a file that is not a workbook", file("no.xlsx", "not a zip"), /no\.xlsx: ./],
     ["a workbook without a bill", shop, /must be a workbook with a bill, whose header has "Part" and "Material"/],
     [
       "a bill whose shop has no die",

@@ -187,7 +187,7 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(text).toMatch(/at the earliest,\s+without 1 line/);
   });
 
-  it("a workbook of a later release, one without a bill, one that is no workbook", async () => {
+  it("a workbook of a later release, one without a bill, and a file that is not a workbook", async () => {
     const later = write("later.xlsx", workbook([["Schema", SCHEMA + 1]], bill(line("A", 20)), ...ONE_DIE));
     const bare = write("bare.xlsx", workbook(...ONE_DIE));
     const text = write("text.xlsx", "no workbook");

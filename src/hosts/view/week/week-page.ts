@@ -164,7 +164,7 @@ async function read(): Promise<void> {
   await open();
 }
 
-/** What somebody else has done to a file is said as soon as one comes back to the page. */
+/** What somebody else did to a file is said as soon as the person comes back to the page. */
 async function watch(): Promise<void> {
   const other = await changedJobs(served);
   if (other.length === 0) return;
