@@ -1,4 +1,4 @@
-/** A name for a plan: a fingerprint of everything that it is made from. */
+/** A name for a plan: a fingerprint of everything it is made from. */
 import { fingerprint } from "../units/fingerprint.ts";
 import { type BillRow, isLine, type UnreadLine } from "./nouns/line.ts";
 import type { Shop } from "./nouns/shop.ts";

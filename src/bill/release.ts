@@ -1,4 +1,4 @@
-/** Whether a line may be made: what stands at the head of its paper. */
+/** Whether a line may be made: the word at the head of its paper. */
 import type { Subject } from "../calc/finding.ts";
 import { bentStrips } from "./nouns/line.ts";
 import type { LineAnswer } from "./plan.ts";

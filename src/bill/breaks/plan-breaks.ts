@@ -1,4 +1,4 @@
-/** What one line costs by quantity while the others stay as they are. */
+/** What one line costs by quantity while the others stay the same. */
 import { toCent, upToCent } from "../../calc/cost/cent.ts";
 import { charges } from "../../calc/cost/charges.ts";
 import { heldBreaks } from "../../calc/cost/held-breaks.ts";

@@ -30,7 +30,7 @@ export interface BillChanges {
   readonly job: readonly Difference[];
 }
 
-/** Lines are told by their part; of several of one part the first is held against the first. */
+/** Lines are matched by part; several lines of one part are matched in order. */
 export function planChanges(before: BillPlan, after: BillPlan): BillChanges {
   const [old, now] = [keyed(before), keyed(after)];
   const lines = [...both(old, now)].flatMap(([key, line]): LineChange[] => {
@@ -57,7 +57,7 @@ function keyed(plan: BillPlan): Map<string, LineAnswer> {
 type AllSaid = ReadonlyMap<string, Said>;
 const NOTHING: AllSaid = new Map();
 
-/** What is there now, in its order, and then what only was. */
+/** What is there now, in its order, then what was there only before. */
 const both = <T>(before: ReadonlyMap<string, T>, after: ReadonlyMap<string, T>): Map<string, T> =>
   new Map([...after, ...before, ...after]);
 

@@ -192,7 +192,7 @@ function usual(part: BentPart): StripHit[] {
   });
 }
 
-/** After an edit of one line all the others ask again: the same strip on the same tools has the same order. */
+/** After an edit of one line all the others ask again; the same strip on the same tools has the same order. */
 const orderKnown = remember(8192, (part: BentPart, overbends: readonly Degrees[], press: Press) =>
   bendOrder(part, overbends, press),
 );

@@ -82,7 +82,7 @@ const cheapest = ({ shear, waterjet }: RouteLine): Cutter =>
 function cutsOf(plans: readonly LinePlan[], shop: RouteShop): RouteLine[] | undefined {
   if (!hasTable(shop, "stations")) return undefined;
   const bending = bendingWorks(plans, shop);
-  // As if all that can be sheared were: what shares a set-up is known only when the route is.
+  // As if every line that can be sheared were sheared: who shares a set-up is known only once the route is.
   const shares = shearShares(
     plans.filter(({ cutting }) => cutting.shear),
     shop,

@@ -9,7 +9,7 @@ export const cutOffcuts = defineBillFunction({
   name: "CUT.OFFCUTS",
   question: "What goes back on the rack, as rows for the table of sheets?",
   example: { formula: `=INDEX(SHOP.CUT.OFFCUTS(${EXAMPLE_CUTTERS}),2,9)`, answer: "yes" },
-  source: "left-overs of the cut plan that are worth keeping, priced at their share of the sheet (derived)",
+  source: "leftovers of the cut plan that are worth keeping, priced at their share of the sheet (derived)",
   answer: offcutRows,
 });
 

