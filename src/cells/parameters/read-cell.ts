@@ -8,7 +8,7 @@ import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import type { QuantityKind, UnitSystem } from "../../units/system.ts";
 import { MM_PER_INCH, toInternal } from "../../units/system.ts";
-import { ANGLES_HINT, isSeveralAngles } from "./angle.ts";
+import { ANGLES_HINT, DEGREE_SIGN, isSeveralAngles } from "./angle.ts";
 import { type Column, quantityOf } from "./column.ts";
 import { bareGauge, DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length.ts";
 
@@ -112,5 +112,3 @@ function readFigure(cell: CellValue, kind: FigureKind, { size, system }: CellPla
   if (size !== undefined || kind === "seconds") return plain * (size ?? 1);
   return toInternal(plain, kind, system);
 }
-
-const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;

@@ -100,7 +100,7 @@ function label(words: readonly string[], x: number, y: number, size: number, upr
 
 const GROUND = { class: "paper", fill: "Canvas", stroke: "none" } as const;
 
-const rounded = (value: number): number => Math.round(value * 10) / 10;
+export const rounded = (value: number): number => Math.round(value * 10) / 10;
 
 /** Places along a cut where its number may stand, the middle first. */
 const PLACES = [

@@ -106,7 +106,7 @@ describe("a row that cannot be a part says which cell is wrong, and why", () => 
       "90; 45",
       /column "Bend angles" must be one angle for all bends, or one fewer than the flanges \(1\); got "90; 45"/,
     ],
-    ["Bend angles", 180, /^A closed hem \(180 deg\) is no bend over a V: enter the acute bend that your dies reach/],
+    ["Bend angles", 180, /^A closed hem \(180 deg\) is not a bend over a V: enter the acute bend that your dies reach/],
     ["Bend angles", -179, /^A closed hem/],
     ["Bend angles", 181, /column "Bend angles" must be a number from -180 to 180 degrees; got 181/],
   ] as [string, CellValue, RegExp][])("%s %s", (column, cell, message) => {
