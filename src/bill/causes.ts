@@ -7,12 +7,12 @@ import { type Finding, problemsOf, SEVERITIES } from "./problems.ts";
 import { figureSays, says } from "./says.ts";
 
 interface Cause {
-  /** That of the first line; the others may have figures of their own. */
+  /** The first line's; the others may have figures of their own. */
   readonly finding: Finding;
   readonly lines: readonly LineAnswer[];
 }
 
-/** From so many lines on it is said once. */
+/** From this many lines on a cause is said once. */
 export const SAME_FROM = 3;
 
 /** Same kind of finding on the same tool: only the figures may differ. */
@@ -54,7 +54,7 @@ export function questionSays(lines: readonly LineAnswer[], system: UnitSystem): 
     const finding = line.findings.find(isQuestion);
     return finding ? [`${lineName(line)} ${radiusSays(finding, system)}`] : [];
   });
-  return radii.length === 0 ? "" : `Do these inside radii suit, in place of the drawing's? ${radii.join("; ")}.`;
+  return radii.length === 0 ? "" : `Are these inside radii acceptable in place of the drawing's? ${radii.join("; ")}.`;
 }
 
 /** "0.237 in for 0.187 in" */

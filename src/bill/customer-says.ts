@@ -37,7 +37,7 @@ const OF_STOCK: Readonly<Record<string, string>> = {
 /** @param line one without a price; a quoted one has none where the rates lack something, which is the shop's affair. */
 export function customerSays({ isQuoted, findings }: Pick<LineAnswer, "isQuoted" | "findings">): string {
   const [worst] = worstFirst(findings).filter(({ about, status }) => status === "stop" || about === "stock");
-  // What nothing stops and nobody cuts is the cutting's.
+  // A line that nothing stops and no machine cuts is a matter of cutting.
   return `no quote: ${isQuoted ? QUESTION : worst ? reasonOf(worst) : CANNOT_CUT}`;
 }
 

@@ -33,7 +33,7 @@ export function askedSays(change: Change, asked: BillLine, system: UnitSystem): 
   }
 }
 
-/** What the floor must be told of a change, for no size of the bill tells it; "" of one that the sizes tell. */
+/** What the floor must be told of a change that no size in the bill shows; "" where the sizes show it. */
 export function instructionSays(change: Change, asked: BillLine, system: UnitSystem): string {
   const length = (value: number) => figureSays(value, "length", system);
   switch (change.kind) {
@@ -86,12 +86,12 @@ function changeSays(change: Change, system: UnitSystem): string {
   }
 }
 
-/** Said once of a line that stops at the machines and that no change betters. */
+/** Said once about a line that stops at the machines and that no change improves. */
 export const NO_FIX = "none of your tools can do it";
-/** What no tool could mend: it is asked for, bought or typed otherwise, as the sentence says. */
+/** What no tool could fix: it must be asked about, bought or typed differently, as the sentence says. */
 const NOT_OF_TOOLS: readonly Subject[] = ["input", "tolerance", "stock", "lifting"];
 
-/** What would mend a line; "" where it only wants a look, or another order. */
+/** What would fix a line; "" where it only needs a look, or another order. */
 export function mendSays(findings: readonly Finding[], fix: Fix | undefined, system: UnitSystem): string {
   if (fix) return fixSays(fix, system);
   const stops = findings.some(({ about, status }) => status === "stop" && !NOT_OF_TOOLS.includes(about));

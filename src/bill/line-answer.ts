@@ -11,7 +11,7 @@ export interface LineAnswer {
   /** undefined where it could not be read. */
   readonly plan: LinePlan | undefined;
   readonly status: Status;
-  /** Everything that is found about it, those about the machine that cuts it among them. */
+  /** All findings about it, including those about the machine that cuts it. */
   readonly findings: readonly Finding[];
   /** The machine that cuts it; undefined where none does. */
   readonly cutter: Cutter | undefined;
@@ -39,7 +39,7 @@ export function answerOf(
 ): LineAnswer {
   if (!isPlanned(plan)) return unread(plan);
   const cutter = cutterOf.get(plan);
-  // A line that no route was chosen for is judged as the shear would cut it, where it can.
+  // A line without a chosen route is judged as if the shear cut it, where it can.
   const onShear = cutter === "shear" || (cutter === undefined && plan.cutting.shear !== undefined);
   const runsOut = short.get(plan);
   const findings = worstOfEach([

@@ -1,5 +1,5 @@
 /** What pictures and papers of a bill need of its geometry. A view works nothing out, so it is offered what the plan uses. */
-export { type BentPart, bendLines, checkPart, flatLength } from "../calc/bend/order/part.ts";
+export { type BentPart, bendLines, checkPart, flatOfPart } from "../calc/bend/order/part.ts";
 export { poseAtHit } from "../calc/bend/order/pose.ts";
 export type { Press } from "../calc/bend/order/press.ts";
 export type { Outline } from "../calc/bend/order/solid.ts";

@@ -1,4 +1,4 @@
-/** A name for a plan: a fingerprint of everything that it is made from. */
+/** A name for a plan: a fingerprint of everything it is made from. */
 import { fingerprint } from "../units/fingerprint.ts";
 import { type BillRow, isLine, type UnreadLine } from "./nouns/line.ts";
 import type { Shop } from "./nouns/shop.ts";
@@ -28,5 +28,5 @@ export function planNumber(shop: Shop, rows: readonly BillRow[]): string {
   return fingerprint(inputs);
 }
 
-/** A refusal begins with the place of its cell, which is another one where the line stands elsewhere. */
+/** A refusal begins with the place of its cell, which differs where the line is elsewhere. */
 const saysWithoutPlace = ({ refusal }: UnreadLine): string => refusal.message.replace(/^line \d+ \([^)]*\)/, "");

@@ -76,7 +76,7 @@ export class BillPlan {
     const row = this.rows[at];
     if (line.status === "clear" || !line.plan || !row || !isLine(row)) return undefined;
     const { plan, status } = line;
-    // Of a longer bill nobody waits for a plan a fix.
+    // In a longer bill nobody waits for a plan per fix.
     const isShort = this.rows.length <= MOST_PLANNED_ANEW;
     const inBill = (changed: BillLine) => itemAt(this.changed(at, changed).lines, at).status;
     return this.#once(`fix ${at}`, () => fixOf(row, plan, status, this.#lineShop, isShort ? inBill : undefined));
@@ -220,8 +220,8 @@ export class BillPlan {
   }
 
   /**
-   * Route and the sheets that are counted by turns: a line for which one runs out is not quoted, and the others are planned
-   * without it.
+   * Route and counted sheets take turns: a line whose sheets run out is not quoted, and the others are planned without
+   * it.
    */
   get #settled(): Settled {
     return this.#once("settled", () => {
@@ -246,7 +246,7 @@ export class BillPlan {
   }
 }
 
-/** Lines of an ordinary bill (chosen): so long it is planned anew for a fix whose status the rest of it decides. */
+/** Lines of an ordinary bill (chosen): up to here the whole bill is planned again to prove a fix. */
 const MOST_PLANNED_ANEW = 100;
 
 interface Settled {
@@ -256,7 +256,7 @@ interface Settled {
   readonly cut: readonly CutLine[];
 }
 
-/** Tables that a plan does without and nothing is missed. */
+/** Tables that a plan can do without. */
 const OPTIONAL: readonly TableName[] = ["outlines", "press", "job", "corrections", "finished"];
 
 const measured = (rows: readonly BillRow[], corrections: Shop["corrections"]): readonly BillRow[] =>

@@ -1,4 +1,4 @@
-/** Whether a line may be made: what stands at the head of its paper. */
+/** Whether a line may be made: the word at the head of its paper. */
 import type { Subject } from "../calc/finding.ts";
 import { bentStrips } from "./nouns/line.ts";
 import type { LineAnswer } from "./plan.ts";
@@ -18,7 +18,7 @@ export function releaseOf({ status, plan }: Pick<LineAnswer, "status" | "plan">)
   return plan.line.accepted === "" ? "HOLD" : "CHECK";
 }
 
-/** What is settled after the cut and leaves the blank its size; a check of force is not: another die gives another flat. */
+/** Settled after the cut, with the blank's size unchanged. Force is not: another die gives another flat. */
 const AFTER_THE_CUT: readonly Subject[] = ["swing", "edges", "galvanized", "finish"];
 const CUT_THEN_HOLD = "cut, then HOLD";
 

@@ -109,16 +109,17 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "tolerance: will not hold": ({ figure, limit, beside }) =>
     `Tolerance ${limit} will not hold: usually ${figure}, at worst ${beside}. Ask for more, or sort.`,
   "bend order: none on outlines": ({ words }, { figure }) =>
-    `No order of the bends on these tools: at bend ${figure} ${words}.`,
+    `No bend order on these tools: at bend ${figure} ${words}.`,
   "bend order: none on plain tools": ({ words }, { figure }) =>
     `No bend order on tools drawn from their tables: at bend ${figure} ${words}. Try it by hand.`,
   "bend order: none on a plain punch": ({ words }, { figure }) =>
     `No bend order as drawn: at bend ${figure} ${words}. A punch with a deeper relief may clear it.`,
-  "bend order: near a size": ({ figure, words }) => `${figure} may be missing, on assumed sizes: measure ${words}.`,
+  "bend order: near a size": ({ figure, words }) =>
+    `The order may be ${figure} short, on assumed sizes: measure ${words}.`,
   "bend order: hangs on a size": ({ figure, words }) =>
-    `The bend order hangs on sizes that are assumed, by ${figure}: measure ${words}.`,
+    `The bend order depends on assumed sizes, by ${figure}: measure ${words}.`,
   "bend order: slides off": ({ name }, { figure }) =>
-    `Bend ${figure} closes round punch ${name}: it comes off over the punch's end alone.`,
+    `Bend ${figure} closes around punch ${name}: it comes off only over the punch's end.`,
   "bend order: tight": ({ figure }) =>
     `Only ${figure} between sheet and tools drawn from their tables: try it by hand.`,
   "bend order: cannot be": ({ words }) => words,
@@ -128,7 +129,7 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "cutting: too long": ({ figure, limit, name }) => `The cut is ${figure}; ${name} cuts ${limit}.`,
   "cutting: no layout": ({ words, name }) => `${name} cannot cut it from a sheet in Stock: ${words}`,
   "cutting: no shear": () => "There is no shear in the tables.",
-  "cutting: no station": ({ words }) => `A shear makes no ${words}, and no station of the table does.`,
+  "cutting: no station": ({ words }) => `A shear makes no ${words}, and no station in the table does.`,
   "cutting: not on waterjet": ({ words }) => `Pinned to the waterjet, which cannot cut it: ${words}.`,
   "cutting: not sheared": ({ words }) => `${words} is cut on a waterjet, not on a shear.`,
   "cutting: waterjet only": ({ name, words }) => `${name} is cut on a waterjet only, and ${words}.`,
@@ -175,10 +176,10 @@ const SENTENCES: Readonly<Record<string, Say>> = {
   "finish: not priced": ({ name }) => `Finish "${name}" is not priced: no operation coats it.`,
   "stock: not there": ({ figure, name }) => `${name} ${figure} is not in Stock: buy.`,
   "stock: thicker": ({ figure, limit, name }) =>
-    `Stock has no ${name} of ${figure}: planned throughout at ${limit}, the next thicker.`,
+    `Stock has no ${name} of ${figure}: planned at ${limit} throughout, the next thickness up.`,
   "stock: larger": ({ figure, beside, name }) =>
     `A blank of ${figure} x ${beside} is larger than every sheet of ${name}.`,
-  "stock: runs out": ({ name }, { figure }) => `Stock of ${name} runs out: ${figure} of its blanks are left over. Buy.`,
+  "stock: runs out": ({ name }, { figure }) => `Stock of ${name} runs out: ${figure} of its blanks cannot be cut. Buy.`,
   "instruction: typed": ({ words = "" }) => (/[.!?]$/.test(words) ? words : `${words}.`),
   "stock: no layout": ({ words }) => `No cut plan takes it: ${words}`,
 };
@@ -193,11 +194,11 @@ const angleSays = ({ figure, limit, name }: Figures, tool: string, then: string)
 /** One finding in words. */
 export function says(finding: Finding, system: UnitSystem): string {
   const { figure, limit, beside, quantity, name = "", words = "" } = finding;
-  // A figure over its limit must not read the same as the limit.
+  // A figure over its limit must not print the same as the limit.
   const more = [0, 1, 2].find(
     (digits) => figure === limit || writtenWith(figure, digits) !== writtenWith(limit, digits),
   );
-  // Nor one that is missing like a fix a ten-thousandth beside it, which is how gauges are written.
+  // Nor must a missing thickness print the same as a fix that differs by a ten-thousandth, as gauges do.
   const isRounded = Number.parseFloat(writtenWith(figure, 0)) !== Number.parseFloat(writtenWith(figure, 1));
   const isMissing = finding.about === "stock" && finding.kind === "not there";
   const written = (value: number | undefined) => writtenWith(value, isMissing && isRounded ? 1 : (more ?? 3));
@@ -255,7 +256,7 @@ export const noQuoteSays = (findings: readonly Finding[], system: UnitSystem): s
 /** The same reason where nobody asks for a quote: on the lists of what is cut and what is loaded. */
 export function notMadeSays(findings: readonly Finding[], system: UnitSystem): string {
   const [worst] = worstFirst(findings).filter(({ about, status }) => status === "stop" || about === "stock");
-  return worst ? says(worst, system) : "no machine of the tables cuts it";
+  return worst ? says(worst, system) : "no machine in the tables cuts it";
 }
 
 /** Said once a job, of the rows of its tables that are in use. */
@@ -263,7 +264,7 @@ export const notFromPlateSays = (names: readonly string[]): string =>
   names.length === 0 ? "" : `Not confirmed from the plate: ${names.join(", ")}.`;
 
 export const notCheckedSays = (tables: readonly string[]): string =>
-  tables.length === 0 ? "" : `Not checked, no table of them was given: ${tables.join(", ")}.`;
+  tables.length === 0 ? "" : `Not checked, since no table was given: ${tables.join(", ")}.`;
 
 /** "without 3 lines", or "" where none is missing. */
 export const withoutSays = (lines: number): string =>

@@ -1,7 +1,7 @@
 /** What a check finds, as figures. How it is said stands in bill/says. */
 import type { QuantityKind } from "../units/system.ts";
 
-/** "note" informs and leaves the status clear; "check" wants a look before cutting; "stop" scraps sheet or hurts a machine. */
+/** "note" leaves the status clear; "check" needs a look before cutting; "stop" scraps sheet or hurts a machine. */
 export const SEVERITIES = ["note", "check", "stop"] as const;
 export type Severity = (typeof SEVERITIES)[number];
 export const STATUSES = ["clear", "check", "stop"] as const;

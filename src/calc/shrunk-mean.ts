@@ -1,4 +1,4 @@
-/** What measurements say of a value of which something is believed beforehand. */
+/** A value estimated from measurements and a prior belief. */
 
 export interface Measured {
   readonly value: number;
@@ -22,7 +22,7 @@ export function shrunkMean(measured: readonly Measured[], prior: Measured): Meas
   };
 }
 
-/** Further than this many standard deviations from the others, a figure is another thing (common practice). */
+/** A figure more than this many standard deviations from the others is an outlier (common practice). */
 const OUTLYING = 3;
 
 /**

@@ -136,7 +136,7 @@ export const BOX_SHORT_IN = threshold("Box tools short", [1 / 2, 0, 3], "in", "c
 /** Of half the brake's rating, by what the nearer side takes of a bend off its middle. */
 export const OFF_CENTER_CHECK = threshold("Off center check", [0.8, 0.3, 1], "", "common practice");
 
-/** Metal left between two blanks on the waterjet's table, and along a sheet's edge, where the shop states none. */
+/** Metal between two blanks on the waterjet's table, and along a sheet's edge, where the shop states none. */
 export const JET_WEB_IN = fact(0.25, "in", "common practice", SHOP);
 
 /** A plate prints its thickness to three or four figures: 10 gauge is 0.1345 in there and 0.134505 in by its weight. */

@@ -7,7 +7,7 @@ import { BILL_JSON, type BillJson, PART_JSON, type PartJson } from "./bill-schem
 import { lineJson, numberOf } from "./line-json.ts";
 import { figureIn, isoTime, orNull, plain } from "./plain-figures.ts";
 
-/** It goes out through its schema: what the schema does not know is a fault of ours, never an answer. */
+/** It is written through its schema: anything the schema does not know is our fault, never an answer. */
 export const billJson = (plan: BillPlan): BillJson => {
   const lines = plan.lines.map((_, i) => lineJson(plan, i));
   return BILL_JSON.parse({

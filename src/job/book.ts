@@ -1,5 +1,5 @@
 /** A workbook as its readers here see it, whatever holds it: Excel, the page's engine, a file. */
-import type { CellMatrix, CellValue } from "../units/cell.ts";
+import { type CellMatrix, type CellValue, isCellError } from "../units/cell.ts";
 
 export interface BookSheet {
   readonly name: string;
@@ -9,3 +9,5 @@ export interface BookSheet {
 export type Book = readonly BookSheet[];
 
 export const cellAt = ({ rows }: BookSheet, row: number, column: number): CellValue => rows[row]?.[column] ?? null;
+/** A cell as it is typed into another workbook: an error says nothing there. */
+export const withoutError = (cell: CellValue = null): CellValue => (isCellError(cell) ? null : cell);

@@ -49,7 +49,7 @@ export function fixCells({ plan, table, system }: JobPlan, at: number, fix: Fix)
       const was = index < 0 ? null : (table.matrix[row.row - 1]?.[index] ?? null);
       const value = written(key, { change, asked: line, line: next, cell: before ? before.value : was }, size, system);
       if (value === undefined) continue;
-      // The quote prints the description: where the bill has none somebody else must tell the customer.
+      // The quote prints the description; where the bill has none, somebody must tell the customer.
       if (index < 0 && (isBlank(value) || key === "description")) continue;
       if (index < 0) {
         index = header.length + lacks.push(column.headers[0]) - 1;
@@ -118,7 +118,7 @@ function written(
       const flanges = key === "flanges" ? line.main.flanges : line.cross?.flanges;
       if (flanges === undefined || change.kind !== "trim after") return undefined;
       const items = String(cell).split(";");
-      // What is long enough stays as somebody wrote it.
+      // A flange that is long enough stays as it was written.
       return flanges
         .map((flange, i) => (flange === change.flange ? length(flange) : itemAt(items, i).trim()))
         .join("; ");

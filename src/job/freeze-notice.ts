@@ -19,7 +19,7 @@ export const freezeNotice = (
 ): string[] => [
   "Values only: nothing in this workbook is calculated any more.",
   `Made by Bracket Bill ${version}, materials of edition ${edition}, on ${date}`,
-  // What the shop calls its file is none of the customer's.
+  // What the shop calls its file is not the customer's business.
   ...(forWhom === "customer" ? [] : [`From ${from}`]),
   kept === 0
     ? "Every formula was calculated for this copy."

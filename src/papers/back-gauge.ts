@@ -46,7 +46,7 @@ export function backGauge(strip: BentStrip, direction: number, system: UnitSyste
   const off = order.feasible && order.hits.some(({ slidesOff }) => slidesOff) ? SLIDES_OFF : "";
   const unknown = order.feasible
     ? ""
-    : "<p><strong>No order of the bends was found on these tools.</strong> What stands below is the usual one, from the ends inward: tried by hand, motor off, before it is run.</p>";
+    : "<p><strong>No order of the bends was found on these tools.</strong> Below is the usual one, from the ends inward: try it by hand, motor off, before you run it.</p>";
   return `${title}${unknown}${table(columns, rows, "stops")}${order.feasible ? proposal : ""}${off}`;
 }
 
@@ -66,7 +66,7 @@ function setting(stop: number, system: UnitSystem): Cell {
 }
 
 const SLIDES_OFF =
-  "<p><strong>The piece closes round the punch:</strong> it is drawn off over the punch's end, which must be free.</p>";
+  "<p><strong>The piece closes around the punch:</strong> slide it off over the punch's end, which must be free.</p>";
 
 /** As in the drawing of the flat: letters in the second direction, so that nobody takes its bends for those of the first. */
 export const bendName = (bend: number, direction: number): string =>

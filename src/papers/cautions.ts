@@ -44,11 +44,11 @@ export function cautionsOfLine({ line, blank, strips }: LinePlan, { findings }: 
   return [...(strips.length > 0 ? [TRY] : []), ...rises, ...small, ...handling, ...heavy];
 }
 
-/** What a finding says of people is a box to tick on the sheet; a check or a stop stands at its head already. */
+/** A finding about people is a box to tick on the sheet; a check or a stop is at its head already. */
 export const isCaution = ({ about, status }: Finding): boolean =>
   about === "lifting" || (status === "note" && (about === "hands" || about === "swing"));
 
-const TRY = "Guards tried, hands out of the bend, the force no higher than stated: the plates decide.";
+const TRY = "Guards tried, hands out of the bend, force no higher than stated; the plates decide.";
 
 export const cautionsOfSetUp: readonly string[] = [
   "Guards, light curtain or two-hand control in place and tried before the first stroke.",

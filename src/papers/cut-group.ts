@@ -22,7 +22,7 @@ export function groupHead(group: CutGroup, plan: BillPlan, offcuts: readonly Off
   const body = [
     `<p>Pull <strong>${count}</strong> ${count === 1 ? "sheet" : "sheets"}.${yieldOf(group)} ${text(notFromPlateSays(openPlates(machines)))}</p>`,
     sheets(group, plan, offcuts),
-    // Only the waterjet's own lines have one about the machine they are not cut on.
+    // Only lines on the waterjet have a finding about the machine they are not cut on.
     list(
       sayOnce(lines, system, ({ about, status }) => status !== "note" && [...AT_THE_CUT, "stock"].includes(about)),
       "findings",

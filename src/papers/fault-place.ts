@@ -1,4 +1,4 @@
-/** Where the worst that is found about a line is seen in its pictures. A finding that names no place has none. */
+/** Where the worst finding about a line shows in its pictures. A finding that names no place has none. */
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { Finding } from "../bill/problems.ts";
 

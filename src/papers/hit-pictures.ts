@@ -42,7 +42,7 @@ const ROWS_HIGH = 222;
 
 const hitsIn = ({ strips }: LinePlan): number => strips.reduce((sum, { part }) => sum + part.bends.length, 0);
 
-export interface BesideHits {
+interface BesideHits {
   /** Paragraphs, what is said small, why a line waits, and how high the flat is drawn, mm. */
   readonly said: readonly string[];
   readonly small: readonly string[];
@@ -81,5 +81,5 @@ const LEAST_HIGH = 13;
 const MOST_HIGH = 70;
 const LETTERS_A_LINE = 100;
 const LETTERS_BESIDE_HOLD = 46;
-export const MEASURES_A_ROW = 10;
+const MEASURES_A_ROW = 10;
 const MEASURES_BESIDE = 4; // sheet, blank both ways, radius

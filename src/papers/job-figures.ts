@@ -14,7 +14,7 @@ export interface JobFigures {
   /** Undefined where there are no dates. */
   readonly late: readonly LateLine[] | undefined;
 }
-export interface LateLine {
+interface LateLine {
   /** Of the bill, its header being row 1. */
   readonly row: number;
   readonly says: string;

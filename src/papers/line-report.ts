@@ -52,7 +52,7 @@ function placeOf({ findings, plan }: LineAnswer): FaultPlace | undefined {
   return worst && plan && faultPlace(worst, plan);
 }
 
-/** What is wrong at the cutting is seen on the flat, what is wrong with the part on the part, all else at the tools. */
+/** A cutting problem is shown on the flat, a problem of the part on the part, everything else at the tools. */
 function worstFirst({ findings }: LineAnswer, drawings: readonly Picture[]): Picture[] {
   const about = problemsOf(findings)[0]?.about;
   const kind =

@@ -29,7 +29,7 @@ export interface PaperFacts {
   readonly missing: readonly string[];
 }
 
-export const GENERATOR = "Bracket Bill print";
+const GENERATOR = "Bracket Bill print";
 
 const STYLE = `
 :root { color-scheme: light; }

@@ -81,7 +81,7 @@ export function printOf(plan: BillPlan, about: PaperFacts, tick?: (part: string)
   return { papers: [index, ...inOrder, ...others].map((paper) => footed(paper, paper.foot ?? foot)), outlines };
 }
 
-/** A sheet that lies about must say which bill it belongs to. @param part with the revision of its drawing. */
+/** A sheet left lying around must say which bill it belongs to. @param part with the revision of its drawing. */
 function footOf({ number, shop: { job } }: BillPlan, { name, edition, date }: PaperFacts, part = ""): string {
   const whose = [job.name, job.customer, job.quote, part].filter((words) => words !== "");
   return [...whose, `${name}, plan ${number}, materials ${edition}, ${date}`].join(" · ");

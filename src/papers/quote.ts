@@ -13,7 +13,7 @@ import type { UnitSystem } from "../units/system.ts";
 import { partSays } from "./line-words.ts";
 import { BLANK, type Cell, facts, heading, paragraph, table } from "./page.ts";
 
-/** A sheet other than the one that was asked for: the customer must read it where the price stands. */
+/** A sheet other than the one asked for: the customer must see it beside the price. */
 function offered({ plan, findings }: LineAnswer, system: UnitSystem): string {
   if (!plan || !findings.some(({ about, kind }) => about === "stock" && kind === "thicker")) return "";
   const length = (value: number) => show(value, "length", system, 4);
@@ -85,7 +85,7 @@ function quoteHead({ shop: { job }, notFromPlate }: BillPlan, date: string): str
     heading(job.quote === "" ? "Quote" : `Quote ${job.quote}`),
     facts(jobFacts(job, date)),
     `<p>Good until ${job.goodUntil === undefined ? BLANK : dayFrom(job.goodUntil)}</p>`,
-    // Which machines these are is the shop's own affair.
+    // Which machines these are is the shop's own business.
     paragraph(notFromPlate.length > 0 ? "Not confirmed from the plate: ratings of machines and tools." : ""),
   ].join("\n");
 }

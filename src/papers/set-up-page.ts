@@ -70,7 +70,7 @@ export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan)
 }
 
 /** What the sheets of its lines mean, so that nobody has to ask. */
-const LEGEND = `<h2>How its sheets are read</h2><div class="legend">${MOVES.map(
+const LEGEND = `<h2>How to read its sheets</h2><div class="legend">${MOVES.map(
   ({ words, mark, means }) => `${mark}<b>${text(words)}</b><span>${text(means)}</span>`,
 ).join("")}</div>${list(
   [

@@ -64,7 +64,7 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
     ? hitPictures(planned, system, room).filter(({ isLast, isAtGauge }) => isLast || isAtGauge)
     : [];
   if (room && pictures.length <= ON_ONE_SHEET) return [[head, flat, gallery(pictures), work, last].join("\n")];
-  // Too much for one sheet: what is set and measured on the first, how it goes hit by hit on the next.
+  // Too much for one sheet: the settings and measurements on the first, the hits one by one on the next.
   const large = hitPictures(planned, system, largeFrame(planned));
   const again = [
     heading(`${partSays(line)}, hit by hit`, release),
@@ -78,14 +78,14 @@ export function setUpSheets(line: LineAnswer, plan: BillPlan, setUp: string): st
 }
 const ON_ONE_SHEET = 3;
 
-/** Why a line waits, and who lets it go. */
+/** Why a line waits, and who releases it. */
 const heldBand = (line: LineAnswer, plan: BillPlan): string =>
   `<div class="band"><p class="halt">HOLD</p><div>${list(lineProblems(line, plan), "held")}<p><strong>Wait until somebody who may accept this has signed here.</strong> Accepted by ${BLANK} date ${BLANK}</p></div></div>`;
 
 const NO_ORDER =
   "<p><strong>No order of the bends was found on these tools:</strong> no hits, stops or depths are given.</p>";
 
-/** A hand's height says it, so that nobody at the machine reads past it. */
+/** The word is a hand high, so that nobody at the machine overlooks it. */
 function stopSheet(line: LineAnswer, plan: BillPlan): string {
   const { system } = plan.shop;
   const planned = line.plan;
@@ -93,7 +93,7 @@ function stopSheet(line: LineAnswer, plan: BillPlan): string {
     heading(partSays(line), "STOP"),
     planned ? paragraph(about(planned, system)) : "",
     '<div class="beside"><div><p class="halt">STOP</p>',
-    "<p><strong>Do not make this part before this is settled.</strong></p>",
+    "<p><strong>Do not make this part until this is settled.</strong></p>",
     list(lineProblems(line, plan), "reasons"),
     `<p>Settled by ${BLANK} date ${BLANK} &nbsp; new papers printed ${BOX}</p></div>`,
     planned ? gallery([...bentDrawings(planned, system), ...failingHits(planned, system, STOP_FRAME)]) : "",
@@ -189,11 +189,11 @@ const gallery = (pictures: readonly (Picture | undefined)[], kind = ""): string 
 
 /** The back gauge of every direction, or why there is nothing to do at the brake. */
 function brakeWork({ tools, strips }: LinePlan, plan: BillPlan): string {
-  if (!tools) return paragraph(`No tools: ${notCheckedSays(plan.notChecked) || "none of the tables bends it."}`);
+  if (!tools) return paragraph(`No tools: ${notCheckedSays(plan.notChecked) || "no tools in the tables bend it."}`);
   if (strips.length === 0) return "<p>No back gauge: this part cannot be bent from a sheet as it is drawn.</p>";
   const both =
     strips.length > 1
-      ? "<p>The part is bent in two directions: the flanges of the first must clear the tools in the second. Box ends are not seen by the order; try it by hand.</p>"
+      ? "<p>The part is bent in two directions: the flanges of the first must clear the tools in the second. The bend order does not see box ends; try it by hand.</p>"
       : "";
   return strips.map((strip, i) => backGauge(strip, i, plan.shop.system)).join("\n") + both;
 }

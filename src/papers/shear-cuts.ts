@@ -126,7 +126,7 @@ const MILL_EDGES = "mill edges, nothing trimmed";
 
 /** Squaring takes metal off: none is planned for it. */
 const notSquaredSays = (shear = "the shear"): string =>
-  `Mill edges: the first cuts gauge off them, no trim is planned. Check the datum corner square before the first cut. Out of square by more than the parts bear: do not trim it, set Edge trim of ${shear} under Shears and plan again.`;
+  `Mill edges: the first cuts gauge off them, no trim is planned. Check the datum corner square before the first cut. Out of square by more than the parts allow: do not trim it; set Edge trim of ${shear} under Shears and plan again.`;
 
 type Releases = ReadonlyMap<LinePlan, ReturnType<typeof releaseToCut>>;
 

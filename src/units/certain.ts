@@ -1,6 +1,6 @@
 /**
- * Looks into a list, a table or a map for what must be there: the caller knows the place is inside. Where it is not,
- * that is a fault of ours, and it stops here instead of being calculated with as nothing. Not for what runs for every
+ * Looks into a list, a table or a map for what must be there: the caller knows the place is inside. If it is not, that
+ * is a fault of ours, and it stops here instead of entering a calculation as undefined. Not for what runs for every
  * cell of a sheet or every pose of a part: lists of all kinds go through here, so the compiler makes none of them fast
  * (a quarter more time of a bend order, measured). Those files assert with "!", and biome.json names them.
  */

@@ -6,13 +6,13 @@ export function nearest(given: string, names: readonly string[]): string {
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const name of names) {
     const distance = editDistance(folded, name.toLowerCase());
-    // Of several that are as near the first by name, whatever the order they stand in.
+    // Among equally near names the first in alphabetical order, whatever the list's order.
     if (distance < bestDistance || (distance === bestDistance && name < best)) [best, bestDistance] = [name, distance];
   }
   return best;
 }
 
-/** `nearest is "Pace"` where one is so near that it was most likely meant: a far one sends the reader astray. */
+/** `nearest is "Pace"` where one is near enough to be what was meant: a distant one would mislead the reader. */
 export function nearestIs(given: string, names: readonly string[]): string | undefined {
   const typed = given.slice(0, 80).toLowerCase();
   const begun = typed.length < 3 ? undefined : names.find((name) => name.toLowerCase().startsWith(typed));

@@ -24,7 +24,7 @@ const READ_TO: Record<UnitSystem, number> = { in: 3, mm: 2 };
 export const showReading = (value: number, system: UnitSystem): string =>
   `${showPlain(value, system)} ${unitName("length", system)}`;
 
-/** What a conversion of units leaves behind: 3/16 in, by way of millimeters, is not below 0.1875. */
+/** The remainder of a unit conversion: 3/16 in, by way of millimeters, is not below 0.1875. */
 const DUST = 1e-9;
 
 /** The same without its unit, for sizes such as 8 x 48: all decimals, so that a column lines up, or none. */

@@ -50,7 +50,7 @@ const WORDS: Readonly<Record<QuantityKind, Readonly<Record<string, number>>>> = 
   angle: { deg: 1, degrees: 1, "°": 1 },
 };
 
-/** Internal units in one of the named unit, or undefined for a word that is no unit of this kind. */
+/** Internal units in one of the named unit, or undefined for a word that is not a unit of this kind. */
 export function unitSize(word: string, kind: QuantityKind): number | undefined {
   const folded = word.trim().toLowerCase();
   return Object.hasOwn(WORDS[kind], folded) ? WORDS[kind][folded] : undefined;

@@ -4,7 +4,7 @@ import type * as fixes from "../../src/bill/lines/fix.ts";
 
 beforeAll(() => {
   vi.resetModules(); // other test files may have loaded the right one
-  // It promises of whatever is wrong that another punch and the grain make it clear, and does not plan the line again.
+  // Whatever is wrong, it promises that another punch and the grain make it clear, and does not plan the line again.
   vi.doMock("../../src/bill/lines/fix.ts", async (original) => ({
     ...(await original<typeof fixes>()),
     fixOf: (...[row, , now]: Parameters<typeof fixes.fixOf>): fixes.Fix | undefined =>
@@ -23,6 +23,6 @@ it("a fixer that proves nothing breaks its promises, and the test of fixes says 
   const tried = fixesTyped(40);
   const broken = brokenIn(tried);
   expect(tried.length).toBeGreaterThanOrEqual(40);
-  // A promise kept by luck is no fault.
+  // A promise kept by luck is not a failure.
   expect(broken.length).toBeGreaterThan(tried.length / 2);
 });

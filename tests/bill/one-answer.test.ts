@@ -19,7 +19,7 @@ const contradictionsIn = (bill: RandomBill): string[] =>
   });
 
 describe("one bill, one answer", () => {
-  it("holds in every view of 120 bills and shops by chance", { timeout: LONG }, () => {
+  it("holds in every view of 120 random bills and shops", { timeout: LONG }, () => {
     fc.assert(
       fc.property(billArbitrary, (bill) => {
         expect(contradictionsIn(bill)).toEqual([]);

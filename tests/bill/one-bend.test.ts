@@ -99,7 +99,7 @@ describe("a bend that is like none compared", () => {
     expect(notes("2026.1", 0.125)).not.toContain("measure");
   });
 
-  it("not where the shop has bent strips of it", () => {
+  it("says nothing where the shop has bent strips of it", () => {
     const own: CellMatrix = [
       ["Material", "Contact", "K offset", "Opening"],
       ["A36", "point", 0.01, 6],

@@ -1,4 +1,4 @@
-/** Who cries wolf is not read: on ordinary bills at most one line in ten asks for a look, and hardly any stops. */
+/** A tool that cries wolf is not read: on ordinary bills at most one line in ten asks for a look, and few stop. */
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { problemsOf } from "../../src/bill/problems.ts";
@@ -11,7 +11,7 @@ const BILLS = 300;
 it(`of ${BILLS} ordinary bills at most one line in ten is a check, and one in a hundred a stop`, {
   timeout: 900_000,
 }, () => {
-  // Sheets in any number: what runs out is no question of the part.
+  // Sheets in any number: what runs out does not depend on the part.
   const sheets = SHOP.stock[0]!.indexOf("Sheets");
   const shop = shopOf({ stock: SHOP.stock.map((row, i) => (i === 0 ? row : row.with(sheets, null))) });
   const [counts, why] = [{ clear: 0, check: 0, stop: 0 }, new Map<string, number>()];

@@ -144,7 +144,7 @@ describe("what is said of a line", () => {
     expect(noQuoteSays([check, stock], "in")).toBe("no quote: A36 0.250 in is not in Stock: buy.");
     const near: Finding = { ...stock, figure: 0.1565 * 25.4 };
     expect(noQuoteSays([near], "in")).toBe("no quote: A36 0.1565 in is not in Stock: buy.");
-    expect(noQuoteSays([check], "in")).toBe("no quote: no machine of the tables cuts it");
+    expect(noQuoteSays([check], "in")).toBe("no quote: no machine in the tables cuts it");
   });
   it.each([
     [0, ""],
@@ -154,7 +154,7 @@ describe("what is said of a line", () => {
 });
 
 describe("a refusal that is too long", () => {
-  const cell = 'line 12 (row 13 of the range) column "Material" must be a material of the table';
+  const cell = 'line 12 (row 13 of the range) column "Material" must be a material in the table';
   const unread = (words: string) => says({ about: "input", status: "stop", kind: "unread", words }, "in");
   it("leaves out its hint first, then its end", () => {
     expect(unread(`${cell}; got "cheese"; nearest is "A36"; MATERIAL.LIST shows all`)).toBe(`${cell}; got "cheese"`);

@@ -17,7 +17,6 @@ export const shopOf = (changed: Partial<Record<keyof Tables, Tables[keyof Tables
   const tables = { ...SHOP, ...changed };
   return readShop(Object.fromEntries(Object.entries(tables).filter(([, table]) => table !== undefined)), context);
 };
-export const onlyShop = (tables: Tables): Shop => readShop(tables, context);
 export const rowsOf = (...lines: readonly Line[]): BillRow[] => readBill(bill(...lines), "bill", context);
 export function lineOf(line: Line): BillLine {
   const [row] = rowsOf(line);

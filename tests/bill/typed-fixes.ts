@@ -173,7 +173,7 @@ export function fixesTyped(wanted: number): TriedFix[] {
   return tried;
 }
 
-/** Fixes that do not reach what they promised, or that better nothing. */
+/** Fixes that do not reach what they promised, or that improve nothing. */
 export function brokenIn(tried: readonly TriedFix[]): TriedFix[] {
   const rank = (status: CellValue) => STATUSES.indexOf(status as Status);
   return tried.filter(({ from, promised, reached }) => promised !== reached || rank(reached) >= rank(from));

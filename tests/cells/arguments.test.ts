@@ -187,8 +187,8 @@ describe("materials", () => {
     ["steel", /name the grade/],
     ["aluminum", /alloy and temper/],
     ["A63", /nearest is "A36"/],
-    ["constructor", /must be a material of the table/],
-    ["__proto__", /must be a material of the table/],
+    ["constructor", /must be a material in the table/],
+    ["__proto__", /must be a material in the table/],
   ])("%j is not guessed: %s", (given, hint) => {
     const answer = call("BLANK.WEIGHT", given, 0.25, 10, 10);
     expect(answer).toMatchObject({ code: "#N/A" });

@@ -96,7 +96,7 @@ describe("the traps stop", () => {
 });
 
 describe("the mechanics and the shop rule agree where the mechanics was checked", () => {
-  // 6061-T6 is left out on purpose: it folds round the nose, which the rule does not know.
+  // 6061-T6 is left out on purpose: it folds around the nose, which the rule does not know.
   for (const { material, thickness, opening, nose, flat } of ORDINARY_BRACKETS)
     if (flat !== undefined)
       it(`${thickness} ${material} over ${opening} in: flat within 1/32`, () => {

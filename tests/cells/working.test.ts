@@ -131,7 +131,7 @@ describe("WORKING says everything that an answer rests on", () => {
       expect.stringMatching(/^q \| 1 rough cut, 2 clean through-cut, .* 5 fine finish \| 3 \|/),
     );
     expect(call("AIR.RADIUS", "A36", 0.25, 90, 2, null, "mechanics")).toContain(
-      "method | solved wherever it may be | mechanics |  | given as argument 6",
+      "method | solved wherever it can be | mechanics |  | given as argument 6",
     );
     const flat = call("FLAT.LENGTH", "38;25", 60, 3.2, 4.75, "Groover", "tangent", "mm");
     expect(flat[1]).toBe("flanges | Flanges in order along the strip | 38; 25 | mm | given as argument 1");

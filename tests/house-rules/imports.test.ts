@@ -64,7 +64,7 @@ describe("imports go one way", () => {
     expect(inCalc.filter(({ from, to }) => rankOf(topicOf(to)) > rankOf(topicOf(from)))).toEqual([]);
   });
 
-  it("no two topics of calc import each other, directly or round a corner", () => {
+  it("no two topics of calc import each other, directly or through others", () => {
     const crossing = inCalc.filter(({ from, to }) => topicOf(from) !== topicOf(to));
     expect(circles(crossing.map(({ from, to }) => [topicOf(from), topicOf(to)]))).toEqual([]);
   });

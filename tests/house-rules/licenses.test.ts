@@ -11,7 +11,7 @@ interface Locked {
 const PERMISSIVE = new Set(["MIT", "ISC", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "0BSD", "BlueOak-1.0.0"]);
 /** Only while developing, never in what is shipped: copyleft by file (MPL-2.0) and data under attribution. */
 const WHILE_DEVELOPING = new Set(["MPL-2.0", "CC-BY-4.0"]);
-/** Misspelt by its author; its license file is the BSD 3-clause. */
+/** Misspelled by its author; its license file is the BSD 3-clause. */
 const MISSPELT: Readonly<Record<string, string>> = { "BDS-3-Clause": "BSD-3-Clause" };
 
 /** Microsoft's own terms: to develop and test one's own add-ins. Never shipped; the page takes it from Microsoft. */

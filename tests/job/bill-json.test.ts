@@ -97,7 +97,7 @@ const CHECKED = [
 ];
 const pick = (row: Row) => Object.fromEntries(CHECKED.map((header) => [header, row[header]]));
 
-describe("the JSON of bills and shops by chance", () => {
+describe("the JSON of random bills and shops", () => {
   it("is valid, adds up, and says what the cells say", { timeout: LONG }, () => {
     fc.assert(
       fc.property(billArbitrary, (bill) => {

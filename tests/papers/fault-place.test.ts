@@ -37,7 +37,7 @@ describe("the worst of a line", () => {
     expect([marks, ...others].every((count) => count === 0)).toBe(true);
   });
 
-  it("of a length that is none of the blank's sides marks neither", () => {
+  it("of a length that is not a side of the blank marks neither", () => {
     const { plan: own } = report("DF-10").line;
     const finding = { about: "cutting", status: "stop", kind: "too long" } as const;
     expect(faultPlace({ ...finding, figure: own!.blank.width }, own!)).toEqual({ kind: "flat", side: "width" });

@@ -75,24 +75,19 @@ describe("the papers", () => {
     expect(over).toEqual([]);
   }, 240_000);
 
-  const FILES = [
-    "index.html",
-    "setup/DF-09.html",
-    "cutlist.html",
-    "setup/LC-05.html",
-    "tools/1.html",
-    "test-strip.html",
-    "load-in.html",
-    "quote.html",
-  ];
-  it.each(FILES)("%s: nothing runs off the paper, and axe-core finds nothing serious", (file) =>
-    shown(made.find((paper) => paper.file === file)!, SHEET.width, "print", async (page) => {
-      expect(await tooWide(page)).toEqual([]);
-      const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
-        ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
-      expect(faults).toEqual([]);
-    }),
-  );
+  it("nothing runs off the paper, and axe-core finds nothing serious, in one paper of every kind", async () => {
+    // DF-09 has two bends, LC-05 more, which go on a sheet of their own.
+    const shownOf = ["setup/DF-09.html", "setup/LC-05.html", "tools/1.html"];
+    const papers = made.filter(({ file }) => !file.includes("/") || shownOf.includes(file));
+    expect(papers.length).toBeGreaterThan(shownOf.length);
+    for (const paper of papers)
+      await shown(paper, SHEET.width, "print", async (page) => {
+        expect(await tooWide(page), paper.file).toEqual([]);
+        const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
+          ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+        expect(faults, paper.file).toEqual([]);
+      });
+  }, 240_000);
 
   it("a set-up sheet is read on a telephone without scrolling sideways", () =>
     shown(made.find(({ file }) => file === "setup/DF-09.html")!, 320, "screen", async (page) => {

@@ -11,7 +11,7 @@ export interface OrdinaryBracket {
   readonly nose: number;
   /** Inside radius, from and to. */
   readonly radius: readonly [number, number];
-  /** Flat of 2 x 3 in legs; undefined where the fold round the nose leaves no chart value. */
+  /** Flat of 2 x 3 in legs; undefined where the fold around the nose leaves no chart value. */
   readonly flat?: number;
   /** US tons for 12 in of bend, from and to. */
   readonly tons: readonly [number, number];

@@ -1,7 +1,7 @@
 /**
- * A second solution of the loaded sheet, independent of src: fibres through the thickness instead of closed forms,
+ * A second solution of the loaded sheet, independent of src: fibers through the thickness instead of closed forms,
  * Runge-Kutta steps along the sheet instead of quadrature over curvature, the moment of friction put on the sheet's
- * face as it is, and shooting on the shoulder's reaction. Same idealisation: a beam, shoulder and nose as arcs.
+ * face as it is, and shooting on the shoulder's reaction. Same idealization: a beam, shoulder and nose as arcs.
  */
 export interface ShootingCase {
   readonly K: number;
@@ -16,7 +16,9 @@ export interface ShootingCase {
   readonly mu: number;
 }
 
-/** Moment over curvature of 200 fibres, each returned to the Swift surface by bisection; tabulated over ln curvature. */
+/**
+ * Moment over curvature of 200 fibers, each returned to the Swift surface by bisection; tabulated over ln curvature.
+ */
 function momentTable(c: ShootingCase, tightest: number) {
   const f = 2 / Math.sqrt(3);
   const Eprime = c.E / (1 - c.nu ** 2);
@@ -31,14 +33,14 @@ function momentTable(c: ShootingCase, tightest: number) {
     }
     return Eprime * (strain - (low + high) / 2);
   };
-  const fibres = 200;
+  const fibers = 200;
   const moment = (k: number) => {
     let sum = 0;
-    for (let i = 0; i < fibres; i++) {
-      const y = ((i + 0.5) / fibres) * (c.t / 2);
+    for (let i = 0; i < fibers; i++) {
+      const y = ((i + 0.5) / fibers) * (c.t / 2);
       sum += stress(k * y) * y;
     }
-    return (2 * sum * c.t) / (2 * fibres);
+    return (2 * sum * c.t) / (2 * fibers);
   };
   const curvatures: number[] = [];
   const moments: number[] = [];

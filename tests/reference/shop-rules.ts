@@ -1,6 +1,6 @@
 /**
- * Rules of the trade worked by hand: common practice, as style and cautions have it, never a standard. What a check says is
- * asked on both sides of its limit, so that a limit that moves by one per cent is seen.
+ * Rules of the trade worked by hand: common practice, never a standard. What a check says is
+ * asked on both sides of its limit, so that a limit that moves by one percent is seen.
  */
 import { GROOVER_5, type PublishedFormula } from "./published.ts";
 

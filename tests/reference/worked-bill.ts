@@ -19,7 +19,7 @@ const worked = (name: string, column: string, line: number, row = 0, unit = 1): 
     basis: "derived",
   };
 };
-/** Cut plans reckon on a grid of 1/320 mm: remnants are that much shorter than by hand. */
+/** Cut plans work on a grid of 1/320 mm: remnants are that much shorter than by hand. */
 const onTheGrid = (row: PublishedCell): PublishedCell => ({ ...row, tolerance: 1e-3 });
 const SECONDS = 60;
 const line = (number: number): number => WORKED_BRACKET[number - 1]!.value;

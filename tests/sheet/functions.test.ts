@@ -48,7 +48,7 @@ test("every function is Excel's", () => {
 });
 
 test.each(["DCOUNT(F1:H6,0,J1:J2)", "DCOUNTA(F1:H6,0,J1:J2)", "DCOUNT(F1:H6,X30,J1:J2)"])(
-  "%s keeps Excel's value: the programs that say what field 0 is are others",
+  "%s keeps Excel's value: other programs alone say what field 0 is",
   (formula) => {
     const got = evaluateOn(grid as Readonly<Record<string, Given>>, formula);
     expect(got).toMatchObject({ message: expect.stringMatching(/^unknown-function: DCOUNTA? of field 0$/) });

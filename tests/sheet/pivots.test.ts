@@ -45,7 +45,7 @@ test.each([
   ['GETPIVOTDATA("Minutes",R9,"Station","Jet")', "of a field that is summed up in several ways"],
   ['GETPIVOTDATA("Minutes",R1,"Minutes",40)', "of a field on neither side"],
   ['GETPIVOTDATA("Minutes",R1,"Station")', "with a field and no item"],
-  ['GETPIVOTDATA("Minutes","R1")', "of what is no range"],
+  ['GETPIVOTDATA("Minutes","R1")', "of something that is not a range"],
 ])("%s keeps Excel's value", (formula, why) => {
   expect(answer(formula, "cache.xml", "", "")).toMatch(new RegExp(`^#BLOCKED! unknown-function: GETPIVOTDATA ${why}$`));
 });

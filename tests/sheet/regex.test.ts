@@ -49,7 +49,7 @@ test("wildcards fit what the same expression fits", () => {
   );
 });
 
-test("a text of many signs and a pattern of many stars take no time", () => {
+test("a long text and a pattern of many stars take no time", () => {
   const long = "a".repeat(30_000);
   expect(wildcard("*a*a*a*a*a*a*a*b").fits(long)).toBe(false);
   expect([...allMatches(compilePattern("(a*)*(a*)*b", false), long)]).toEqual([]);

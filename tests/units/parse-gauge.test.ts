@@ -25,9 +25,12 @@ describe("gauge numbers", () => {
     expect(parseGauge(given)).toBe(gauge);
   });
 
-  it.each([10.5, -1, 100, Number.NaN, "", "abc", "10.5", "1/4", "8/0", "10 mm", "100", "-3"])("%j is none", (given) => {
-    expect(parseGauge(given)).toBeUndefined();
-  });
+  it.each([10.5, -1, 100, Number.NaN, "", "abc", "10.5", "1/4", "8/0", "10 mm", "100", "-3"])(
+    "%j is not one",
+    (given) => {
+      expect(parseGauge(given)).toBeUndefined();
+    },
+  );
 
   it("only the word makes a gauge of a plain number", () => {
     expect(["10 ga", "10ga", "10 Gauge"].every(namesGauge)).toBe(true);

@@ -68,7 +68,7 @@ describe("lengths that bring their own unit", () => {
     "3 __proto__",
     "",
     `${"1".repeat(70)} mm`,
-  ])("%j is none", (text) => {
+  ])("%j is not one", (text) => {
     expect(parseLength(text, "mm")).toBeUndefined();
   });
 

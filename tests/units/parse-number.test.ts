@@ -63,7 +63,7 @@ describe("numbers as people type them", () => {
     ",",
     "٣",
     "9".repeat(41),
-  ])("%j is none", (text) => {
+  ])("%j is not one", (text) => {
     expect(parseNumber(text)).toBeUndefined();
   });
 

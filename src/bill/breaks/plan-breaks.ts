@@ -1,4 +1,4 @@
-/** What one line costs by quantity while the others stay as they are. */
+/** What one line costs by quantity while the others stay the same. */
 import { toCent, upToCent } from "../../calc/cost/cent.ts";
 import { charges } from "../../calc/cost/charges.ts";
 import { heldBreaks } from "../../calc/cost/held-breaks.ts";
@@ -19,7 +19,7 @@ interface LineBreak {
   readonly order: Money;
   /** The quantity of the bill: the price is the one that stands there. */
   readonly isInBill: boolean;
-  /** By the reckoning it would be another one: dearer each than fewer, or less in all. */
+  /** The calculation gives another price: more each than for fewer pieces, or less in all. */
   readonly isHeld: boolean;
 }
 
@@ -67,7 +67,7 @@ export function planBreaks(
 type Prices = ReadonlyMap<number, Money>;
 const sum = (prices: Prices): number => [...prices.values()].reduce((total, price) => total + price, 0);
 
-/** Of every line that has a price, by its row. */
+/** Prices of the lines that have one, by row. */
 const pricesOf = (plan: BillPlan): Prices =>
   new Map(
     plan.quoted.flatMap((line) => {

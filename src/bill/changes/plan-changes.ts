@@ -8,7 +8,7 @@ import { type BillLine, isLine } from "../nouns/line.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../plan.ts";
 import { timeOf } from "../time/station-work.ts";
 
-/** A figure or a word with what it is; undefined where there is none. */
+/** A figure or a word with its kind; undefined where there is none. */
 export interface Said {
   readonly kind: "text" | "count" | "money" | "date" | "min" | Extract<QuantityKind, "length" | "mass" | "angle">;
   readonly value: number | string | readonly number[] | undefined;
@@ -30,7 +30,7 @@ export interface BillChanges {
   readonly job: readonly Difference[];
 }
 
-/** Lines are told by their part; of several of one part the first is held against the first. */
+/** Lines are matched by part; several lines of one part are matched in order. */
 export function planChanges(before: BillPlan, after: BillPlan): BillChanges {
   const [old, now] = [keyed(before), keyed(after)];
   const lines = [...both(old, now)].flatMap(([key, line]): LineChange[] => {
@@ -57,7 +57,7 @@ function keyed(plan: BillPlan): Map<string, LineAnswer> {
 type AllSaid = ReadonlyMap<string, Said>;
 const NOTHING: AllSaid = new Map();
 
-/** What is there now, in its order, and then what only was. */
+/** What is there now, in its order, then what was there only before. */
 const both = <T>(before: ReadonlyMap<string, T>, after: ReadonlyMap<string, T>): Map<string, T> =>
   new Map([...after, ...before, ...after]);
 
@@ -69,7 +69,7 @@ function differencesOf(before: AllSaid = NOTHING, after: AllSaid = NOTHING): Dif
   });
 }
 
-/** What differs by less reads alike wherever it is printed, in internal units (chosen). Counts and angles differ or not. */
+/** Smaller differences print alike everywhere, in internal units (chosen); counts and angles have no such limit. */
 const READS_ALIKE: Readonly<Record<Said["kind"], number>> = {
   text: 0,
   count: 1e-9,

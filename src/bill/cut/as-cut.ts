@@ -5,7 +5,7 @@ import { showPlain } from "../../units/show.ts";
 import { UNIT_SYSTEMS, type UnitSystem } from "../../units/system.ts";
 import type { Blank } from "../lines/blank.ts";
 
-/** A step up or down, 1/320 mm at most: that a step up is read as another figure is more than so little metal. */
+/** One grid step up or down, 1/320 mm at most: less metal than a figure that would read differently is worth. */
 export function asCut(blank: Blank, system: UnitSystem): Blank {
   const onGrid = (length: Millimeters): Millimeters => {
     const steps = [fromGrid(gridUp(length)), fromGrid(gridDown(length))];

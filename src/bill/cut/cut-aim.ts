@@ -13,7 +13,7 @@ export interface CutAim extends Pick<PlanOptions, "pace"> {
 }
 
 const MINUTES_PER_HOUR = 60; // by definition
-/** So little that it only decides between plans of equal sheets. */
+/** Small enough to decide only between plans with equal sheets. */
 export const BETWEEN_EQUALS = 1e-6;
 
 /** A minute counts what the shear's station costs; where its rate is not known, only between equal plans. */
@@ -28,7 +28,7 @@ export function cutAim({ rates, stations }: CutShop): CutAim {
 }
 
 /** The shop's own seconds, and common practice where a row is missing. */
-export function floorPace(rates: Rates): FloorPace {
+function floorPace(rates: Rates): FloorPace {
   return {
     setting: rates.find("gaugeSetting") ?? DEFAULT_PACE.setting,
     liftPerKilogram: rates.find("handlingPerMass") ?? DEFAULT_PACE.liftPerKilogram,

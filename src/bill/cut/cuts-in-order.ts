@@ -74,7 +74,7 @@ const leftBy = (rows: readonly CutListRow[], system: UnitSystem): ReadonlyMap<st
     ),
   );
 
-/** Named as it was when it came off; of what lies on the table still nobody asks where it came from. */
+/** Named as it was when it came off; a piece still on the table needs no origin. */
 function takes(row: CutListRow, left: ReadonlyMap<string, Left>, system: UnitSystem): string {
   const from = row.cuts.flatMap(({ piece }) => left.get(piece) ?? []);
   const size = sizeOf(row, system);
@@ -98,7 +98,7 @@ function called(
   return counted(count, `${part} ${measures}`);
 }
 
-/** What a part is called that drops, and one that stays on the table, to be cut on. */
+/** Names a part that drops, and one that stays on the table to be cut further. */
 const FALLS = { trim: "edge", strip: "strip", cross: "piece", size: "piece" } as const;
 const STAYS = { trim: "sheet", strip: "rest of sheet", cross: "rest", size: "rest" } as const;
 

@@ -20,7 +20,7 @@ export interface Offcut {
   readonly count: number;
   /** Which of its two sides it was rolled along. */
   readonly grain: "length" | "width";
-  /** What this job is credited for one of them and the next is charged; undefined where its sheet has no price. */
+  /** What this job is credited for one of them, and the next job is charged; undefined where its sheet has no price. */
   readonly price: Money | undefined;
 }
 

@@ -30,8 +30,6 @@ import { asCut } from "./as-cut.ts";
 import { BETWEEN_EQUALS, type CutAim, type CutShop, cutAim } from "./cut-aim.ts";
 import { jetRemnants } from "./jet-remnants.ts";
 
-export { patternIdOf };
-
 /** Sheets of one size that a group pulls, and what comes of them. */
 export interface SheetUse {
   readonly sheet: StockSheet;
@@ -96,8 +94,8 @@ export function planCutting(lines: readonly CutLine[], shop: CutShop): CutGroup[
 }
 
 /**
- * Lines whose sheets may run out. Where every line of a material and thickness could be cut alone from sheets that are not
- * counted nothing can, however the cuts are planned: then no plan of them need be made for a status.
+ * Lines whose sheets may run out. Where every line of a material and thickness could be cut alone from sheets that are
+ * not counted, none can run out however the cuts are planned, so no plan is needed for a status.
  */
 export function scarce(lines: readonly CutLine[], shop: CutShop): CutLine[] {
   const groups = new Map<string, CutLine[]>();
@@ -116,7 +114,7 @@ function hasEndless({ plan, cutter }: CutLine, shop: CutShop): boolean {
   const { sheets = [], blank, cutting } = plan;
   const endless = sheets.filter(({ count }) => count === undefined);
   const [sheet] = endless;
-  // A pinned sheet may ask for more of a part than is wanted: that only the plan finds.
+  // A pinned sheet may ask for more of a part than is wanted; only the plan finds that.
   if (!sheet || sheets.some(({ pinned }) => pinned !== undefined)) return false;
   if (cutter === "waterjet") {
     const lying = { ...blank, grain: rollingOf(blank.grain) };
@@ -150,7 +148,7 @@ function leftOf(sheets: readonly StockSheet[], used: ReadonlyMap<string, number>
 const sheetKey = ({ material, thickness }: StockSheet, index: number): string =>
   `${material.name} ${thickness} ${index}`;
 
-/** Money counts where every new sheet has a price; a minute's price beside square millimeters only between equals. */
+/** Money counts where every new sheet has a price; else sheets count by area, and minutes only between equals. */
 function searchOf(stock: readonly Stock[], { isSheets, perMinute, pace }: CutAim, units: number): PlanOptions {
   const isMoney = stock.every(({ price, remnant }) => price !== null || remnant);
   return {
@@ -200,7 +198,7 @@ function asked(group: readonly CutLine[], trim: Millimeters, shop: CutShop, used
   };
 }
 
-/** A sheet is pinned for the shear and for those its parts are of; it is not there for others, who leave it uncut. */
+/** A pinned sheet is for the shear and for the lines of its parts; all others must leave it uncut. */
 const pinnedFor = (ids: readonly string[]) => (sheet: Stock) => {
   const isOwn = (node: PinnedNode): boolean => ("blank" in node ? ids.includes(node.blank) : node.parts.some(isOwn));
   const { pinned, ...rest } = sheet;

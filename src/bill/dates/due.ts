@@ -8,7 +8,7 @@ const fold = (area: string): string => area.trim().toLowerCase();
 export const dueOf = ({ due, area }: Pick<BillLine, "due" | "area">, job: Pick<Job, "due" | "areaDues">) =>
   due ?? job.areaDues.find((each) => fold(each.area) === fold(area))?.due ?? job.due;
 
-/** Areas with a date that no line is for: a misspelt one would leave its lines to the job's date. */
+/** Areas with a date but no line: a misspelled one would leave its lines to the job's date. */
 export const unusedAreas = (
   lines: readonly Pick<BillLine, "area">[],
   { areaDues }: Pick<Job, "areaDues">,

@@ -15,7 +15,7 @@ import { dueOf } from "./due.ts";
 export interface LineDates extends Verdict {
   /** When it must leave. */
   readonly due: Instant;
-  /** Not done by then with the shifts as they are: nobody has ordered overtime, and no price bears it. */
+  /** Not done by then with the shifts as they are: nobody has ordered overtime, and no price includes it. */
   readonly isLate: boolean;
   /** Working hours past that, of the shop or of the station that decides, whichever are more. */
   readonly lateBy: Seconds;
@@ -44,9 +44,9 @@ export interface DatesPlan {
   /** When the last line is done, vendors included; undefined where no line has dates. */
   readonly finish: Instant | undefined;
   /**
-   * To which the whole plan can be put off with every line still in time: by the least working hours that a line has to
-   * spare, or less where shifts or vendor days do not allow that. "past" where a line is late already, undefined where no
-   * line has dates.
+   * The latest start of the whole plan that keeps every line in time: later by the fewest working hours a line has to
+   * spare, or less where shifts or vendor days do not allow that. "past" where a line is late already, undefined where
+   * no line has dates.
    */
   latestStart(): Instant | "past" | undefined;
 }

@@ -36,7 +36,7 @@ export interface BentStrip {
   readonly isPlain: boolean;
   /** Sizes that no table states and that are drawn by an assumption. */
   readonly assumed: Unstated;
-  /** What is in the way of tools as wide as they usually are, where the order was found on lean ones alone. */
+  /** What is in the way of tools of the usual width, where the order was found only on lean ones. */
   readonly inTheWay: Obstacle | undefined;
   /** Overbend of each bend; undefined where nothing is known of the material. */
   readonly springback: readonly (Degrees | undefined)[];
@@ -87,7 +87,7 @@ export function bendStrip(
   let order = orderKnown(part, overbends, press);
   let inTheWay: Obstacle | undefined;
   if (!order.feasible && assumed.punch.length + assumed.die.length > 0) {
-    // What nobody measured may be slimmer: the order then hangs on it, and the finding says what to measure.
+    // A tool nobody measured may be slimmer: the order then depends on that, and the finding says what to measure.
     const lean = orderKnown(part, overbends, plain(LEAN));
     if (lean.feasible) [press, inTheWay, order] = [plain(LEAN), firstOf(order.blocked).obstacle, lean];
   }
@@ -103,7 +103,7 @@ export function bendStrip(
   return { ...strips, scribed: scribedOf(hitsOf(strips), travel) };
 }
 
-/** A press whose gauge goes everywhere: what it does not reach is scribed. One object, so that its outlines are laid out once. */
+/** A press whose gauge reaches everywhere: the rest is scribed. One object, so that its outlines are laid out once. */
 const anyStop = remember(
   16,
   (drawn: Press): Press => ({
@@ -115,7 +115,7 @@ const anyStop = remember(
 const NOTHING_ASSUMED: Unstated = { punch: [], die: [] };
 const SHARPEST = 179.5; // chosen: a round of more would meet itself
 
-/** What of a tool is drawn: a change of its rating or name draws nothing anew. */
+/** The part of a tool that is drawn: a change of its rating or name redraws nothing. */
 const drawnDie = ({ opening, angle, shoulder, blockWidth, blockHeight }: Die) => ({
   name: "",
   opening,
@@ -192,7 +192,7 @@ function usual(part: BentPart): StripHit[] {
   });
 }
 
-/** After an edit of one line all the others ask again: the same strip on the same tools has the same order. */
+/** After an edit of one line all the others ask again; the same strip on the same tools has the same order. */
 const orderKnown = remember(8192, (part: BentPart, overbends: readonly Degrees[], press: Press) =>
   bendOrder(part, overbends, press),
 );

@@ -44,7 +44,7 @@ export interface BendNumber {
 /** Of a line's sharpest bend, and of its bends by angle: what its flat is made with. */
 export interface BendNumbers extends BendNumber {
   readonly method: Method;
-  /** Neither a compared bend nor a strip of the shop is like one of them: cut one, bend, measure. */
+  /** Neither a compared bend nor a strip of the shop is like one of these bends: cut one, bend, measure. */
   readonly tryFirst: boolean;
   /** By the angle without its sign. */
   readonly at: ReadonlyMap<Degrees, BendNumber>;

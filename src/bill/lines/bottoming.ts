@@ -1,4 +1,4 @@
-/** Which lines are bottomed instead of bent in air, and what that makes of their figures. */
+/** Which lines are bottomed instead of air bent, and what that does to their figures. */
 import { askedOver, estimateAirBend } from "../../calc/bend/air-estimate.ts";
 import { bendOutcome, between, pressedShare } from "../../calc/bend/check/bottoming.ts";
 import type { Setup } from "../../calc/bend/check/line.ts";

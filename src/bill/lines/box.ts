@@ -5,7 +5,7 @@ import type { Finding } from "../../calc/finding.ts";
 import { mm } from "../../units/quantity.ts";
 import type { BillLine, Strip } from "../nouns/line.ts";
 
-/** Either direction may be the second one; the easier decides. */
+/** Either direction may be bent second; the easier one decides. */
 export function boxFindings({ main, cross, thickness }: BillLine, tools: Setup): Finding[] {
   if (!cross || main.angles.length === 0 || cross.angles.length === 0) return [];
   const found = [secondFindings(main, cross, thickness, tools), secondFindings(cross, main, thickness, tools)];

@@ -1,4 +1,4 @@
-/** What may be changed of a line so that it can be made: as it is typed into the bill, and in which order it is tried. */
+/** What may be changed in a line so that it can be made: as it is typed into the bill, and in the order it is tried. */
 import { leastFlange } from "../../calc/bend/check/flange.ts";
 import { cracks } from "../../calc/bend/cracks.ts";
 import type { Grain } from "../../calc/bend/minimum-radius.ts";
@@ -30,7 +30,7 @@ export type Change =
   /** `isStocked`: it is planned from that sheet already. */
   | { readonly kind: "thickness"; readonly thickness: Millimeters; readonly isStocked: boolean };
 
-/** What a change may mend: whatever else is wrong it leaves as it is, so that trying it would be time lost. */
+/** What a change may fix: it leaves everything else as it is, so trying it there would be wasted time. */
 const BENT: readonly Subject[] = [
   "beam",
   "bend ends",
@@ -144,7 +144,7 @@ function* otherSteels({ material, nominal }: BillLine, { stock }: LineShop): Gen
   }
 }
 
-/** One tool, two, another brake: which would be best is known by leaving the choice open; as few as will do are named. */
+/** One tool, two, another brake: leaving the choice open shows which is best; as few as will do are named. */
 function* otherTools(row: BillLine, tools: Tools, shop: LineShop): Generator<Change> {
   const names = { die: tools.die.name, punch: tools.punch?.name, brake: tools.brake.name };
   for (const keys of [["die"], ["punch"], ["die", "punch"], ["brake"], ["brake", "die", "punch"]] as const) {

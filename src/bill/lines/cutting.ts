@@ -30,7 +30,7 @@ export interface Cutting {
   readonly onShear: readonly Finding[];
   readonly waterjet: Waterjet | undefined;
   readonly onWaterjet: readonly Finding[];
-  /** Why neither, or why not the machine it is pinned to, or that only the waterjet can. */
+  /** Why no machine can, or not the one it is pinned to, or only the waterjet. */
   readonly found: readonly Finding[];
 }
 
@@ -72,7 +72,10 @@ export function cuttingOf(
   return { shear, onShear, waterjet, onWaterjet: thinOnJet(line, waterjet), found };
 }
 
-/** In thin sheet the formula outruns what is published, whatever factor the machine has in plate: a cut timed there holds. */
+/**
+ * In thin sheet the formula is faster than anything published, whatever factor the machine has in plate; only a cut
+ * timed there holds.
+ */
 function thinOnJet({ material, thickness }: BillLine, jet: Waterjet | undefined): Finding[] {
   if (jet === undefined || atLeast(thickness, THIN_MM.value)) return [];
   if (timedFeed(material, { ...jet.cut, thickness }) !== undefined) return [];
@@ -165,7 +168,7 @@ function jetFor(
   const ranked = [...waterjets].sort((a, b) => (a.name < b.name ? -1 : 1));
   const [first] = ranked;
   if (first === undefined) return { waterjet: undefined, why: "there is no waterjet" };
-  // What is not timed has no speed and no price on any of them.
+  // A material nobody has timed has no speed and no price on any waterjet.
   if (refusalOr(() => cuttingFeed(material, { ...first.cut, thickness }, undefined)) instanceof Refusal)
     return { waterjet: undefined, why: "no cut of this thickness is timed" };
   const waterjet = ranked.find(({ bedLength, bedWidth }) => {
@@ -179,7 +182,7 @@ function jetFor(
   return lies ? { waterjet, why: "" } : { waterjet: undefined, why: "no sheet in Stock has room for it and its web" };
 }
 
-/** Metal left between two blanks on the waterjet's table, and along a sheet's edge. */
+/** Metal between two blanks on the waterjet's table, and along a sheet's edge. */
 export const webOf = (rates: Rates): Millimeters => mm(rates.find("jetWeb") ?? JET_WEB_IN.value * MM_PER_INCH);
 
 /** Sheets as the cut plan takes them. Names of the table may repeat; the planner needs them distinct. */
@@ -216,7 +219,7 @@ export const asBlank = (
 export const rollingOf = (grain: Blank["grain"]): BlankGrain =>
   grain === "length" ? "along" : grain === "width" ? "across" : "free";
 
-/** Why no layout of these sheets yields the blank within the shear's limits; null where one does. */
+/** Why no layout of these sheets gives the blank within the shear's limits; null where one does. */
 const layoutReason = remember(
   8192,
   (length: Millimeters, width: Millimeters, grain: Blank["grain"], stock: readonly Stock[], limits: Limits) =>

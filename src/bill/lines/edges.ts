@@ -7,8 +7,8 @@ import { asksFor } from "../nouns/operations.ts";
 import type { Rates } from "../nouns/rates.ts";
 
 /**
- * The corners at the ends of a bend line tear where a burr is left on their outside: thick plate wants them deburred, a
- * temper that cracks must have it (common practice).
+ * The corners at the ends of a bend line tear where a burr is left on their outside: thick plate should have them
+ * deburred, a temper that cracks must (common practice).
  */
 export function edgeFinding(line: BillLine, rates: Rates): Finding | undefined {
   const { material, thickness } = line;

@@ -39,7 +39,7 @@ export function fixOf(
   return isAsked && inBill ? search(row, plan.tools, now, shop, inBill) : fix;
 }
 
-/** What of a line no finding depends on, blank. */
+/** The fields of a line that no finding depends on, blank. */
 const BESIDE_FINDINGS = {
   row: 0,
   part: "",
@@ -84,7 +84,7 @@ function search(
     let step: { readonly change: Change; readonly line: BillLine } | undefined;
     for (const change of changes(line, on, shop)) {
       if (!open.findings.some((finding) => canMend(finding, change))) continue;
-      // Two of a kind contradict one another on paper: the second would undo what the first one says.
+      // Two of one kind contradict each other on paper: the second would undo the first.
       if (made.some(({ kind }) => kind === change.kind)) continue;
       const next = withChange(line, change);
       const left = worstAlone(next, shop);
@@ -99,7 +99,7 @@ function search(
       } else if (left.status === open.status && left.findings.length < open.findings.length)
         step ??= { change, line: next };
     }
-    // Nothing raises it by itself: what takes one of its problems away is kept, and the rest is mended from there.
+    // No change raises the status by itself: one that removes a problem is kept, and the rest is fixed from there.
     const planned = step && planAlone(step.line, shop);
     if (!step || !planned || !("blank" in planned)) return undefined;
     [line, on, made] = [step.line, planned.tools, [...made, step.change]];

@@ -58,7 +58,7 @@ function noOrder({ order, isPlain, assumed }: BentStrip, tools: Tools, known: re
   ];
 }
 
-/** What is short is the brake, not a shape: its ram does not come up, or down, far enough for these tools. */
+/** The brake is too short, not a shape in the way: its ram does not go up, or down, far enough for these tools. */
 const isOfRam = ({ tool }: Obstacle): boolean => tool === "open height" || tool === "ram travel";
 
 function ramFinding({ tool, by }: Obstacle, { brake }: Tools, assumed: Unstated): Finding {
@@ -105,7 +105,7 @@ function foundOrder({ order, isPlain, inTheWay, assumed }: BentStrip, tools: Too
     : off;
 }
 
-/** A line the gauge cannot be set for is scribed on the sheet: said, and no more. */
+/** A bend line the gauge cannot be set for is scribed on the sheet: a note, no more. */
 const gaugeFindings = ({ scribed }: BentStrip, { brake }: Tools): Finding[] =>
   scribed.slice(0, 1).map(({ stop, limit, kind }) => ({
     about: "flange",

@@ -85,7 +85,7 @@ export const unreadPlan = ({ row, part, refusal }: UnreadLine, place = ""): Unre
 
 /** @param chosen the tools the bill has chosen for it; undefined for a flat part. Throws a Refusal on what has no answer. */
 export function planLine(given: BillLine, chosen: Tools | undefined, shop: LineShop, work?: Working): LinePlan {
-  // An operation that no station does has no time and no price: nobody may quote the line without a word.
+  // An operation that no station does has no time and no price: the line must not be quoted silently.
   if (hasTable(shop, "stations")) operationsOf(given, shop.stations, 'column "Operations"');
   step(work, "part", "the line that the next steps are of", given.part, "", "given");
   const stock = hasTable(shop, "stock") ? sheetsToCut(given.material, given.nominal, shop.stock) : undefined;

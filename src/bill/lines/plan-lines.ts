@@ -71,7 +71,7 @@ function plan(rows: readonly BillRow[], shop: LineShop, work?: Working, memory =
 /** Sets that are tried for an order of the bends where the first has none (chosen: a search each). */
 const MOST_TRIED = 6;
 
-/** What is refused of a line says which line it is. */
+/** A refusal about a line says which line. */
 const placeOf = ({ row }: BillLine): string => `line ${row - 1}: `;
 
 type Choice = Tools | Refusal | undefined;

@@ -3,7 +3,7 @@ import type { BillLine } from "../nouns/line.ts";
 import { fitsOn, type SheetsToCut } from "../nouns/stock.ts";
 import type { Blank } from "./blank.ts";
 
-/** Is there a sheet for this line? Not there at all, only thicker, or none that its blank fits on. */
+/** Is there a sheet for this line? None at all, only thicker ones, or none that its blank fits on. */
 export function stockFindings(
   { material, nominal }: BillLine,
   { length, width }: Blank,

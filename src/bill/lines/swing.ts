@@ -10,9 +10,9 @@ import type { Rates } from "../nouns/rates.ts";
 import { type BentStrip, hitsOf } from "./bent-strip.ts";
 
 /**
- * What stands in front of the die swings up with the bend. A long front wants room and a hand; thin it sags and kinks at
- * the die, heavy it drags the bend open: a sheet follower, or a second pair of hands (common practice). The front is
- * taken as flat: flanges it has already only shorten it.
+ * The sheet in front of the die swings up with the bend. A long front needs room and a hand; a thin one sags and kinks
+ * at the die, a heavy one drags the bend open: a sheet follower, or a second pair of hands (common practice). The front
+ * is taken as flat: flanges it has already only shorten it.
  */
 export function swingFinding(
   strip: BentStrip,

@@ -25,7 +25,7 @@ export function judgeTolerance(line: BillLine, rates: Rates, work?: Working): To
     deduction: mm(bends > 0 ? rates.get("deductionSpread") : 0),
     angle: (bends > 0 ? rates.get("angleSpread") : 0) as Degrees,
   }));
-  // The shop has not said how well it holds a size: that is no fault of the part.
+  // The shop has not said how well it holds a size: that is not the part's fault.
   if (spread instanceof Refusal)
     return {
       verdict: undefined,

@@ -1,4 +1,4 @@
-/** What a line is bent with, and all that may be said against it. */
+/** What a line is bent with, and everything found against it. */
 
 import { airRadiusByRule } from "../../calc/bend/air-radius.ts";
 import { bendOutcome } from "../../calc/bend/check/bottoming.ts";

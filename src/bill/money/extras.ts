@@ -12,7 +12,7 @@ export function extrasOf({ line, blank }: LinePlan, { rates, stations }: Pick<Sh
     line.wantsCertificate ? rates.find("certificate") : 0,
   ];
   const piece = measuresOf(line, blank);
-  // Work of the shop's own with a price each and no vendor puts in what that price buys: nuts, studs, hinges.
+  // A station of the shop's own with a price each and no vendor puts in what that price buys: nuts, studs, hinges.
   const hardware = operationsOf(line, stations)
     .filter(({ station }) => station.each !== undefined && station.vendorDays === undefined)
     .map(({ station, amount }) => (station.priceEach ?? 0) * unitsOf(line, station, piece, amount) * line.quantity);

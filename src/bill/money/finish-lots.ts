@@ -11,7 +11,7 @@ interface Outside {
   readonly outside: readonly OutsideWork[];
 }
 
-/** Lines that a vendor takes without a color while others go there in one: a lot, and a minimum, of their own. */
+/** Lines sent to a vendor without a color while others have one: a lot, and a minimum, of their own. */
 export function withoutColor(lines: readonly Outside[]): LinePlan[] {
   const isBlank = ({ plan }: Outside) => plan.line.finish.trim() === "";
   const colored = new Set(

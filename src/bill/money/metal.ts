@@ -5,7 +5,7 @@ import type { CutGroup, SheetUse } from "../cut/plan-cutting.ts";
 import type { LinePlan } from "../lines/plan-line.ts";
 
 /**
- * Shared among the lines of a group by the area of their blanks. A line that is not there has sheets without a price.
+ * Shared among the lines of a group by the area of their blanks. A line without an entry has sheets without a price.
  * @param wholeSheets the shop charges what is pulled and keeps what is left for nothing.
  */
 export function metalShares(groups: readonly CutGroup[], wholeSheets: boolean): Map<LinePlan, Money> {

@@ -15,7 +15,7 @@ function missing(parameter: string, wanted: string | number, rows: readonly { re
   const names = rows.map(({ name }) => name);
   throw noAnswer(
     parameter,
-    `a ${parameter} of the table`,
+    `a ${parameter} in the table`,
     showGiven(wanted),
     names.length === 0 ? "the table is empty" : `nearest is ${showGiven(nearest(String(wanted), names))}`,
   );

@@ -52,7 +52,7 @@ export class MaterialTable {
           [nearestIs(text, names), "MATERIAL.LIST shows all, and a data range adds your own"]
             .filter((words) => words !== undefined)
             .join("; "));
-    throw noAnswer(parameter, "a material of the table", showGiven(given), hint);
+    throw noAnswer(parameter, "a material in the table", showGiven(given), hint);
   }
 
   /** Which gauge series a name means: a series by its own name, or an alloy's. */

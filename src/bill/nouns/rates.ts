@@ -87,7 +87,7 @@ export interface RateWords {
   readonly cutFor?: CutFor;
 }
 
-/** Nothing here has a default; what a question needs and does not find is asked for by its name. */
+/** Nothing here has a default; a figure that is needed and missing is asked for by name. */
 export class Rates {
   constructor(
     private readonly parameter: string,

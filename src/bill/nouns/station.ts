@@ -45,7 +45,7 @@ export function stationNamed(wanted: string, table: readonly Station[], paramete
   const names = table.map(({ name }) => name);
   throw noAnswer(
     parameter,
-    "a station of the table",
+    "a station in the table",
     showGiven(wanted),
     `nearest is ${showGiven(nearest(wanted, names))}`,
   );

@@ -31,8 +31,8 @@ export interface StockSheet {
 }
 
 /**
- * Two ways to write one thickness, 4 mm and 0.157 in: half a thousandth of an inch, to which decimals of an inch are
- * rounded. Below the step between two gauges that a brake bends.
+ * Two ways to write one thickness, such as 4 mm and 0.157 in, differ by at most half a thousandth of an inch, to which
+ * inch decimals are rounded. That is below the step between two gauges that a brake bends.
  */
 const SAME_MM = 0.0127;
 /** By more than a way of writing. */

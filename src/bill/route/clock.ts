@@ -1,5 +1,5 @@
 /** A station in time: its calendar and queue, from a start. */
-import type { MachineTime, Shop as RouteShop } from "../../calc/route/problem.ts";
+import type { MachineTime, MachineTimes } from "../../calc/route/problem.ts";
 import { type Instant, instant, type WorkCalendar } from "../../calc/schedule/calendar.ts";
 import { finish, workBetween } from "../../calc/schedule/finish.ts";
 import { seconds } from "../../calc/time/seconds.ts";
@@ -30,7 +30,7 @@ class StationClock implements MachineTime {
   }
 }
 
-export function routeShop(stations: readonly Station[], rows: readonly CalendarRow[], start: Instant): RouteShop {
+export function routeShop(stations: readonly Station[], rows: readonly CalendarRow[], start: Instant): MachineTimes {
   const clock = (name: string) => new StationClock(stationNamed(name, stations), rows, start);
   // Where the table has no brake nothing of the bill is bent: the times of its lines have asked for it before.
   const brake = findStation("Brake", stations) && clock("Brake");

@@ -1,7 +1,7 @@
 /** The second stage: which machine cuts which line, to finish first, or cheapest by the time it must leave. */
 import { laborCost } from "../../calc/cost/labor-cost.ts";
 import { type BestRoute, bestRoute } from "../../calc/route/best-route.ts";
-import { type Cut, type Route, type RouteLine, routeOf } from "../../calc/route/problem.ts";
+import { type Route, type RouteLine, routeOf, type TimeAndCost } from "../../calc/route/problem.ts";
 import { itemAt } from "../../units/certain.ts";
 import { money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
@@ -19,7 +19,7 @@ import { routeShop } from "./clock.ts";
 /** Costs are compared as whole ten-thousandths of the money, so that "cheapest" is exact. */
 export const COST_UNITS = 10_000;
 
-type RouteShopTables = Pick<Shop, "stations" | "rates" | "calendar" | "job" | "finished" | "given">;
+type RouteShop = Pick<Shop, "stations" | "rates" | "calendar" | "job" | "finished" | "given">;
 
 export interface RoutePlan {
   /** By line, in the order given. */
@@ -33,11 +33,10 @@ export interface RoutePlan {
 }
 
 /** @param plans lines that some machine cuts. */
-export const planRoute = remember(8, (plans: readonly LinePlan[], shop: RouteShopTables) => route(plans, shop));
-export const planRouteAnew = (plans: readonly LinePlan[], shop: RouteShopTables, work: Working) =>
-  route(plans, shop, work);
+export const planRoute = remember(8, (plans: readonly LinePlan[], shop: RouteShop) => route(plans, shop));
+export const planRouteAnew = (plans: readonly LinePlan[], shop: RouteShop, work: Working) => route(plans, shop, work);
 
-function route(plans: readonly LinePlan[], shop: RouteShopTables, work?: Working): RoutePlan {
+function route(plans: readonly LinePlan[], shop: RouteShop, work?: Working): RoutePlan {
   const cuts = refusalOr(() => cutsOf(plans, shop));
   if (cuts instanceof Refusal || cuts === undefined || plans.length === 0)
     return {
@@ -80,16 +79,16 @@ const cheapest = ({ shear, waterjet }: RouteLine): Cutter =>
   shear && (!waterjet || shear.cost <= waterjet.cost) ? "shear" : "waterjet";
 
 /** Whole seconds and cost of each line on each machine that may cut it; what a bench must add by that route costs too. */
-function cutsOf(plans: readonly LinePlan[], shop: RouteShopTables): RouteLine[] | undefined {
+function cutsOf(plans: readonly LinePlan[], shop: RouteShop): RouteLine[] | undefined {
   if (!hasTable(shop, "stations")) return undefined;
   const bending = bendingWorks(plans, shop);
-  // As if all that can be sheared were: what shares a set-up is known only when the route is.
+  // As if every line that can be sheared were sheared: who shares a set-up is known only once the route is.
   const shares = shearShares(
     plans.filter(({ cutting }) => cutting.shear),
     shop,
   );
   return plans.map((plan): RouteLine => {
-    const cut = (cutter: Cutter): Cut | undefined => {
+    const cut = (cutter: Cutter): TimeAndCost | undefined => {
       if (plan.cutting[cutter] === undefined) return undefined;
       const cutting = cuttingWork(plan, cutter, shares.get(plan) ?? 0, shop);
       const works = [cutting, ...benchWork(plan, cutter, shop)];

@@ -14,7 +14,7 @@ export interface Pace {
 
 const factorsKnown = remember(4, (finished: Shop["finished"]) => ownFactors(finished));
 
-/** A shop that states no allowance has given its times with it. */
+/** A shop that states no allowance has included it in its times. */
 export function paceOf(station: string, { rates, finished }: Pick<Shop, "rates" | "finished">, work?: Working): Pace {
   const allowance = rates.find("allowance") ?? 1;
   const found = factorsKnown(finished).find((each) => each.station.toLowerCase() === station.toLowerCase());

@@ -7,11 +7,11 @@ import type { Shop } from "../nouns/shop.ts";
 import { calendarFor } from "./ruling-shop.ts";
 import type { WeekOptions } from "./week.ts";
 
-const LOOKED = 28; // days (chosen): enough people who are there only later are never there
+const LOOKED = 28; // days (chosen): people who are only there later than this count as never there
 
 export interface Crew {
   readonly spans: () => Iterator<CrewSpan>;
-  /** So many of those who are wanted at a station are there at some time of its shifts, and the clock of those times. */
+  /** How many of the people wanted at a station are ever there in its shifts, and the clock of those times. */
   readonly at: (station: string, wanted: number) => { readonly people: number; readonly clock: WorkClock };
 }
 
@@ -64,7 +64,7 @@ export function crewOf({ calendar }: Pick<Shop, "calendar">, options: WeekOption
   };
 }
 
-/** Whoever stays longer is of the last shift of the day. */
+/** Whoever stays longer belongs to the last shift of the day. */
 function longerLast(row: CalendarRow, rows: readonly CalendarRow[], extra: number): CalendarRow {
   const { shift, station, day } = row;
   if (!shift || extra === 0) return row;

@@ -60,7 +60,7 @@ export function weekWithoutSays({ faults, jobs }: Named, only?: string): string 
   const counts = names.map((name) => linesWithout(faults, name));
   const lines = withoutSays(counts.reduce((sum, count) => sum + (count === Infinity ? 0 : count), 0));
   if (only !== undefined) return counts.includes(Infinity) ? "not planned" : lines;
-  // Some have no row: their files could not be read.
+  // Jobs without a row are those whose files could not be read.
   const whole = faults.flatMap((fault) => (fault.kind === "unplanned" ? [fault.job] : []));
   if (whole.length === 0) return lines;
   const missing = `without ${whole.length} ${whole.length === 1 ? "job" : "jobs"} (${someOf(whole)})`;
@@ -117,7 +117,7 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
     case "no calendar":
       return `${fault.job}: its calendar has no shift; it is planned in the shop's`;
     case "no due":
-      return `${fault.job}: no time it must leave by; it goes behind the jobs that have one`;
+      return `${fault.job}: no time to leave by; it goes after the jobs that have one`;
     case "people":
       return `${fault.job}, ${someOf(fault.lines)}: ${fault.station} takes ${fault.needed} people and the calendar never has more than ${fault.there} there; planned with ${fault.there}`;
     case "due passed":
@@ -126,7 +126,7 @@ export function faultSays(fault: WeekFault, day: (at: Instant) => string): strin
       const words =
         fault.tables.join() === "calendar" ? ["differs", "that", "which is"] : ["differ", "those", "which are"];
       const [differ, those, which] = words;
-      return `${fault.job}: ${fault.tables.join(", ")} ${differ} from ${those} of ${fault.than}, ${which} used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop`;
+      return `${fault.job}: ${fault.tables.join(", ")} ${differ} from ${those} of ${fault.than}, ${which} used for stations and shifts; its times stay its own; with --shop WORKBOOK all jobs go by one shop`;
     }
     case "same bill":
       return `${fault.job}: the same lines and dates as ${fault.than}; planned once, with the marks of ${fault.than}; if it is another order, give it its own date`;

@@ -69,12 +69,12 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   const frozenAt: (number | undefined)[] = [];
   const operations = steps.map((step, i): Operation => {
     const place = places.indexOf(placeOf(step));
-    // Lots are alike: on one machine the first one goes first, which harms nothing and is what the floor counts by.
+    // Lots are alike: on one machine the first goes first, which harms nothing and is how the floor counts them.
     const own = `${step.job} ${step.line.row} ${place}`;
     const previous = itemAt(stations, place).machines === 1 ? lots.get(own) : undefined;
     lots.set(own, i);
     const kept = step.isStarted ? i - steps.length : held.get(stepKey(given, step));
-    // A plan before may have had its lots in another order: what would wait for a later one is not held.
+    // The earlier plan may have had its lots in another order: one that would wait for a later lot is not held.
     const isHeld = kept !== undefined && (previous === undefined || (frozenAt[previous] ?? Infinity) < kept);
     frozenAt.push(step.work && !step.pin && isHeld ? kept : undefined);
     const isSet = step.isStarted;
@@ -106,7 +106,7 @@ export function floorOf({ given, steps, shop, clockOf, options }: Given, fault: 
   if (crew) begunBeyondPeople({ given, steps, now }, { crew, staff }, fault);
   const { deliveries, own } = deliveriesOf(given, steps, options, fault);
   const pins = steps.flatMap(({ pin }, i): Delivery[] =>
-    // Its lots come one behind the other: the first one is what is pinned.
+    // Its lots come one behind the other; the pin is on the first.
     pin === undefined || itemAt(steps, i).lot > 1
       ? []
       : [

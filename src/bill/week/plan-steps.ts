@@ -112,7 +112,7 @@ function answer<S extends OpenStep>(planned: Planned<S>): Week<S> {
     const its = own.filter((each) => each.job === job);
     const mine = deliveries.filter((each) => each.job === job);
     const dues = mine.flatMap(({ due }) => (due === undefined ? [] : [due]));
-    // By its own dates alone: how long it may wait is no question of who comes behind it.
+    // By its own dates alone: how long it may wait does not depend on what comes behind it.
     const dated = problem.deliveries.map((each, d) => (own[d]?.job === job ? each : { ...each, due: Infinity }));
     const alone = latestReady({ ...problem, deliveries: dated }, plan);
     const starts = its.flatMap((each) =>

@@ -10,7 +10,7 @@ const UNITS = 1e6;
 export const replanWeek = (jobs: readonly WeekJob[], options: WeekOptions, before: Pick<Week, "orders">): Week =>
   planWeek(jobs, { units: UNITS, ...options, tried: [before.orders, ...(options.tried ?? [])] });
 
-/** The same as little moved as can be: in the order of the week before, and at its times, as far as that costs neither late hours nor set-up. */
+/** The same, moved as little as costs no late hours and no set-up: in the order and at the times of the earlier week. */
 export const keepWeek = (jobs: readonly WeekJob[], options: WeekOptions, before: Week): Week => {
   const stood = new Map(before.steps.map((step) => [stepKey(before.jobs, step), step.ready]));
   return replanWeek(jobs, { ...options, isKept: true, stood }, before);

@@ -23,7 +23,7 @@ import { inShifts, rulingShop } from "./ruling-shop.ts";
 import { sentKey, type WeekJob } from "./steps.ts";
 import type { PlannedStep, Week, WeekOptions } from "./week.ts";
 
-export const RESCUES = ["route", "overtime", "second shift", "further", "outside", "order"] as const;
+const RESCUES = ["route", "overtime", "second shift", "further", "outside", "order"] as const;
 
 export interface Rescue {
   readonly kind: (typeof RESCUES)[number];
@@ -84,10 +84,10 @@ export function rescuesOf(open: readonly WeekJob[], options: WeekOptions, week: 
   ];
   const cost = ({ money: found }: Rescue) => (found instanceof Refusal ? Infinity : found);
   const isSaved = ({ late: left, others }: Rescue) => (left <= 0 && others <= 0 ? 0 : left <= 0 ? 1 : 2);
-  // What one station does, all of them need not do.
+  // Where one station is enough, all of them need not.
   const isMore = ({ kind, station, late: left }: Rescue) =>
     station === "" && found.some((one) => one.kind === kind && one.station !== "" && one.late <= left);
-  // Where one way saves it, what gains a little of it is none.
+  // Where one way saves the job, one that gains only a little is not a rescue.
   const least = found.some(({ late: left }) => left <= 0) ? itemAt(week.jobs, at).late / FEW : ROUND;
   return found
     .filter((each) => each.saves >= Math.max(ROUND, least) && !isMore(each))
@@ -108,7 +108,7 @@ function effectOf({ week, at }: Late, after: Week): Effect {
   return { late, saves: itemAt(week.jobs, at).late - late, others, harmed: more.filter((each) => each.late >= ROUND) };
 }
 
-/** It is the way that saves, and not the other order that it was planned in: in that order without it more is late. */
+/** The measure must save the job, not the order it was planned in: in that order without it, more is late. */
 function isTied({ jobs, options }: Late, after: Week): boolean {
   const plain = planWeek(jobs, { ...options, units: 0, tried: [after.orders] });
   const late = (of: Week) => of.jobs.reduce((sum, job) => sum + job.late, 0);

@@ -76,7 +76,7 @@ export const inShifts = (job: WeekJob, { calendar }: Shop): WeekJob =>
     ? job
     : { ...job, plan: planBill({ ...job.plan.shop, calendar }, job.plan.rows) };
 
-/** What waits at a station is no part of the shop: the open jobs are what waits. */
+/** Work waiting at a station is not part of the shop: the open jobs are what waits. */
 const contentOf = (shop: Shop, table: TableName): number =>
   contentId(
     table === "rates"

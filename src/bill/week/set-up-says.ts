@@ -22,5 +22,5 @@ export function setUpSays({ steps }: Pick<Week, "steps">): string {
     .sort(([, a], [, b]) => b - a)
     .map(([station, hours]) => `${station} ${showNumber(Math.abs(hours), 3)} h ${hours > 0 ? "more" : "less"}`);
   if (said.length === 0) return "";
-  return `Set-up against the bills, where tools and sheet are set up once a job: ${said.join(", ")}.`;
+  return `Set-up compared with the bills, where tools and sheet are set up once per job: ${said.join(", ")}.`;
 }

@@ -41,7 +41,7 @@ export function takeBill(open: readonly WeekJob[], bill: WeekJob, options: WeekO
   const weights = new Map(open.map(({ name }) => [name, UNHARMED]));
   const soonest = { ...others, weights, dues: new Map([...leaves, [bill.name, () => options.now] as const]) };
   const found = planWeek(jobs, soonest);
-  // Where the search has harmed somebody all the same, the plan it began with has not.
+  // If the search has harmed somebody after all, the plan it began with has not.
   const isHarmed = found.jobs.some(({ late, name }) => name !== bill.name && late > 0);
   const week = isHarmed ? planWeek(jobs, { ...soonest, units: 0 }) : found;
   const earliest = lastOf(week.jobs).finish;

@@ -6,7 +6,7 @@ import type { OpenStep } from "./open-step.ts";
 import type { Step } from "./steps.ts";
 
 /** Where a step stands in the week. */
-export interface StepPlace {
+interface StepPlace {
   /** Its set-up begins; the run begins when it is `ready`. */
   readonly begins: Instant;
   readonly ready: Instant;

@@ -25,7 +25,7 @@ export interface AirTools {
 
 const asItIs = (fact: Fact) => ({ value: fact.value, fact });
 
-/** Sheet and tools as the mechanics wants them. #N/A for a material without modulus or hardening. */
+/** Sheet and tools as the mechanics needs them. #N/A for a material without modulus or hardening. */
 export function mechanicsInput(
   material: Material,
   thickness: Millimeters,

@@ -10,7 +10,9 @@ import type { Die } from "./tooling.ts";
 export interface AirEstimate {
   /** Radius of the circle tangent to both flanges: what a gauge reads and a flat needs. undefined: not known. */
   readonly radius: Millimeters | undefined;
-  /** The radius that decides about cracks: for a temper that folds round the nose the tightest, else the gauged one. */
+  /**
+   * The radius that decides about cracks: for a temper that folds around the nose the tightest, else the gauged one.
+   */
   readonly tightest: Millimeters | undefined;
   readonly springback: Degrees | undefined;
   /** Of the punch from first contact, under load; undefined where only the mechanics could say. */
@@ -36,7 +38,7 @@ const MOST_KNOWN = 8192; // chosen: about two megabytes: line after line bends t
 /**
  * What one air bend over one die comes out like, as the checks need it: its radius as the flat of the line is made with
  * (the material's own method), springback and depth solved by the mechanics, else by rule where the material's hardening
- * is not known or the solver has no answer. A temper that hardens little folds round the nose: its tightest radius is
+ * is not known or the solver has no answer. A temper that hardens little folds around the nose: its tightest radius is
  * never taken wider than the nose, and a nose that is not known leaves it unknown.
  */
 export const estimateAirBend = remember(MOST_KNOWN, (asked: AskedBend): AirEstimate => {
@@ -54,7 +56,7 @@ export const estimateAirBend = remember(MOST_KNOWN, (asked: AskedBend): AirEstim
   };
 });
 
-/** A material without the figure is not an error of the part: the check says that it does not know. */
+/** A material without the figure is not the part's error: the check says that it does not know. */
 export function knownOrNot<T>(answer: () => T): T | undefined {
   try {
     return answer();

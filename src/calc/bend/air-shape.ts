@@ -87,7 +87,7 @@ export function airShape(asked: AskedBend, method: AirMethod, work?: Working): A
 /** The same where the tools can make it: #N/A past the faces of die or punch, whatever the method. */
 export function feasibleAirShape(asked: AskedBend, method: AirMethod, work?: Working): AirShape {
   const { tools } = asked;
-  // The rule solves nothing, but its bend has to fit the tools like any other.
+  // The rule does not solve the bend, but the bend must fit the tools like any other.
   const isJudged = method !== "rule" || tools.dieAngle !== undefined || tools.punchAngle !== undefined || work;
   if (isJudged) {
     const solved = refusalOr(() => solvedAirBend(asked));

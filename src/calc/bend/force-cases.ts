@@ -41,7 +41,7 @@ function solve(asked: AskedBend, bendLength: Millimeters, work?: Working): Force
     const handbook = continuedLangeForce(bend, work);
     const wrapped = wrappedNose(asked, sheet, tensile, bendLength).force;
     if (wrapped <= handbook) return handbook;
-    return step(work, "F wrapped", "force of the sheet wrapped round nose and shoulders", wrapped, "N", WRAPPED);
+    return step(work, "F wrapped", "force of the sheet wrapped around nose and shoulders", wrapped, "N", WRAPPED);
   };
   const expected = forceOf(thickness, megapascals(factor * typical));
   step(work, "F expected", "expected force", expected, "N", "typical strength, nominal thickness");

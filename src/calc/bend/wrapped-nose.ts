@@ -13,7 +13,7 @@ import { LEAST_ARM, UPRIGHT } from "./mechanics/bend-setup.ts";
 import { shoulderRadius } from "./shoulder-radius.ts";
 import type { AskedBend } from "./solved-air-bend.ts";
 
-/** A bend whose sheet lies round nose and shoulders and is straight between them: the most that they can wrap. */
+/** A bend whose sheet lies around nose and shoulders and is straight between them: the most that they can wrap. */
 interface WrappedNose {
   /** Straight sheet left between nose and shoulder at the loaded angle; 0 or less: they nip it. */
   readonly freeSheet: Millimeters;

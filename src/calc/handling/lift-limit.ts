@@ -126,7 +126,7 @@ export function liftLimit(lift: Lift, work?: Working): Kilograms {
   );
 }
 
-/** Lifts a minute between two rows: the more frequent row rules. Above the table no lift is recommended. */
+/** Lifts a minute between two rows: the more frequent row rules. Beyond the table no lift is recommended. */
 function frequencyMultiplier(lifts: Ratio, hours: Hours, fromWaist: boolean): Ratio {
   const at = (table: typeof FREQUENCY) => table.find(([rate]) => atMost(lifts, rate));
   const usual = at(FREQUENCY);

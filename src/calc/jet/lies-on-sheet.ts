@@ -1,7 +1,7 @@
 import { atMost } from "../../units/nearly.ts";
 import type { Millimeters } from "../../units/quantity.ts";
 
-/** Does one blank lie on the sheet, the web round it? `grain`: which of its sizes lies along the sheet. */
+/** Does one blank lie on the sheet, the web around it? `grain`: which of its sizes lies along the sheet. */
 export function liesOnSheet(
   blank: { readonly length: Millimeters; readonly width: Millimeters; readonly grain: "along" | "across" | "free" },
   sheet: { readonly length: Millimeters; readonly width: Millimeters; readonly grain?: "long" | "short" },

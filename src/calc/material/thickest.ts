@@ -12,7 +12,7 @@ import { step, type Working } from "../../units/working.ts";
 /**
  * Thickest that a sheet of this nominal thickness may come: by the absolute figures of its table, or where the edition
  * names none by a share of the thickness. ASTM A6 measures plate near the edge; farther in it may be 1.75 times as much
- * over (note 4), which is said and not reckoned, since a bend runs from edge to edge. Source: thickness-tolerances.ts.
+ * over (note 4), which is said but not used, since a bend runs from edge to edge. Source: thickness-tolerances.ts.
  */
 export function thickestSheet(material: Material, thickness: Millimeters, work?: Working): Millimeters {
   const inches = thickness / MM_PER_INCH;

@@ -1,6 +1,6 @@
 import { itemAt } from "../../units/certain.ts";
 
-/** How many at the begin of a list this holds of, where it holds of none after the first it does not hold of: by halving. */
+/** How many items at the start of a list pass a test, where none passes after the first that fails: by halving. */
 export function beginCount<T>(list: readonly T[], holds: (item: T) => boolean): number {
   let [low, high] = [0, list.length];
   while (low < high) {

@@ -5,7 +5,7 @@
  */
 import { earliestFinish } from "./earliest-finish.ts";
 import { openers } from "./openers.ts";
-import { type Route, type RouteLine, routeOf, type Shop } from "./problem.ts";
+import { type MachineTimes, type Route, type RouteLine, routeOf } from "./problem.ts";
 import { within } from "./within.ts";
 
 export interface BestRoute extends Route {
@@ -18,7 +18,7 @@ export interface BestRoute extends Route {
   readonly meetsDue: boolean;
 }
 
-export function bestRoute(lines: readonly RouteLine[], shop: Shop, due?: number): BestRoute {
+export function bestRoute(lines: readonly RouteLine[], shop: MachineTimes, due?: number): BestRoute {
   const first = openers(lines, shop);
   const earliest = earliestFinish(lines, shop, first);
   const meetsDue = due === undefined || earliest.finish <= due;

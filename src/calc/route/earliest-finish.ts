@@ -1,6 +1,6 @@
 import { firstOf } from "../../units/certain.ts";
 import { endsOf, type Opener } from "./openers.ts";
-import { type Choice, type Machine, type Route, type RouteLine, routeOf, type Shop } from "./problem.ts";
+import { type Choice, type Machine, type MachineTimes, type Route, type RouteLine, routeOf } from "./problem.ts";
 import { within } from "./within.ts";
 
 export interface Earliest extends Route {
@@ -10,7 +10,7 @@ export interface Earliest extends Route {
 }
 
 /** The earliest finish, by halving between one that is surely not too late and one that is known. */
-export function earliestFinish(lines: readonly RouteLine[], shop: Shop, first: readonly Opener[]): Earliest {
+export function earliestFinish(lines: readonly RouteLine[], shop: MachineTimes, first: readonly Opener[]): Earliest {
   const starts = firstPlans(lines).map((machines) => routeOf(lines, machines, shop));
   let best = starts.reduce((a, b) => (b.finish < a.finish ? b : a));
   // Every finish below `low` is impossible; `bound` only counts what is proved.
@@ -44,7 +44,7 @@ function firstPlans(lines: readonly RouteLine[]): Machine[][] {
 }
 
 /** A finish that is surely not too late: of each line alone, without anything else in the way. */
-function lowest(lines: readonly RouteLine[], shop: Shop, first: readonly Opener[]): number {
+function lowest(lines: readonly RouteLine[], shop: MachineTimes, first: readonly Opener[]): number {
   const bending = lines.reduce((sum, { brake }) => sum + brake, 0);
   const brake = bending > 0 ? shop.brake.finish(firstOf(first).at, bending) : 0;
   return lines.reduce((most, line) => Math.max(most, Math.min(...endsOf(line, shop).map(({ at }) => at))), brake);

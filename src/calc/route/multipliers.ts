@@ -1,7 +1,7 @@
 /**
  * The Lagrangian bound of "cheapest assignment within two capacities": each second of a machine is given a price, every
  * line takes the cheaper machine at those prices, and what the capacities are worth is given back. For any prices of 0
- * or more this is a lower bound; the best prices make it that of the linear programme (Geoffrion 1974, memory).
+ * or more this is a lower bound; the best prices make it that of the linear program (Geoffrion 1974, memory).
  */
 import type { Choice } from "./problem.ts";
 

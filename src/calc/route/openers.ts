@@ -1,6 +1,6 @@
 /** Lines that could be the first at the brake, which waits for the first blank. */
 import { beginCount } from "./begin-count.ts";
-import { firstBlank, MACHINES, type Machine, type RouteLine, type Shop } from "./problem.ts";
+import { firstBlank, MACHINES, type Machine, type MachineTimes, type RouteLine } from "./problem.ts";
 
 export interface Opener {
   readonly line: number;
@@ -9,7 +9,7 @@ export interface Opener {
   readonly at: number;
 }
 
-export const endsOf = (line: RouteLine, shop: Shop, index = 0): Opener[] =>
+export const endsOf = (line: RouteLine, shop: MachineTimes, index = 0): Opener[] =>
   MACHINES.flatMap((machine) => {
     const cut = line[machine];
     return cut
@@ -18,11 +18,11 @@ export const endsOf = (line: RouteLine, shop: Shop, index = 0): Opener[] =>
   });
 
 /** Lines that could be the first at the brake, the earliest first. */
-export const openers = (lines: readonly RouteLine[], shop: Shop): Opener[] =>
+export const openers = (lines: readonly RouteLine[], shop: MachineTimes): Opener[] =>
   lines.flatMap((line, i) => (line.brake > 0 ? endsOf(line, shop, i) : [])).sort((a, b) => a.at - b.at);
 
 /** The openers, earliest first, that still let the brake finish by then: a finish later than another's is later too. */
-export function inTime(first: readonly Opener[], bending: number, shop: Shop, by: number): readonly Opener[] {
+export function inTime(first: readonly Opener[], bending: number, shop: MachineTimes, by: number): readonly Opener[] {
   return first.slice(
     0,
     beginCount(first, ({ at }) => shop.brake.finish(at, bending) <= by),

@@ -5,21 +5,21 @@ export const MACHINES = ["shear", "waterjet"] as const;
 export type Machine = (typeof MACHINES)[number];
 
 /** What a line takes at one cutting machine. */
-export interface Cut {
+export interface TimeAndCost {
   readonly time: number;
   readonly cost: number;
 }
 
 /** undefined: this machine cannot cut the line, or it is pinned to the other. At least one is there. */
 export interface RouteLine {
-  readonly shear: Cut | undefined;
-  readonly waterjet: Cut | undefined;
+  readonly shear: TimeAndCost | undefined;
+  readonly waterjet: TimeAndCost | undefined;
   /** At the brake; the same whichever machine cut the blank, 0 for a flat part. */
   readonly brake: number;
 }
 
 /** On a machine that can cut it. */
-export function cutOn(line: RouteLine, machine: Machine): Cut {
+export function cutOn(line: RouteLine, machine: Machine): TimeAndCost {
   const cut = line[machine];
   if (!cut) throw new Error(`a line that the ${machine} cannot cut`);
   return cut;
@@ -27,8 +27,8 @@ export function cutOn(line: RouteLine, machine: Machine): Cut {
 
 /** A line that both machines can cut. */
 export interface Choice {
-  readonly shear: Cut;
-  readonly waterjet: Cut;
+  readonly shear: TimeAndCost;
+  readonly waterjet: TimeAndCost;
 }
 
 /** A machine's calendar and queue. finish(load) <= by exactly where load <= capacity(by); loads are above 0. */
@@ -37,7 +37,7 @@ export interface MachineTime {
   capacity(by: number): number;
 }
 
-export interface Shop {
+export interface MachineTimes {
   readonly shear: MachineTime;
   readonly waterjet: MachineTime;
   /** The brake begins when its queue is done, and not before the first blank is there. */
@@ -51,7 +51,7 @@ export interface Route {
 }
 
 /** What one assignment comes to. The shortest line that is bent is cut first, since nothing speaks against it. */
-export function routeOf(lines: readonly RouteLine[], machines: readonly Machine[], shop: Shop): Route {
+export function routeOf(lines: readonly RouteLine[], machines: readonly Machine[], shop: MachineTimes): Route {
   const load = { shear: 0, waterjet: 0 };
   let [cost, bending, first] = [0, 0, Infinity];
   lines.forEach((line, i) => {
@@ -67,5 +67,5 @@ export function routeOf(lines: readonly RouteLine[], machines: readonly Machine[
   return { machines: [...machines], cost, finish: Math.max(0, ...ends) };
 }
 
-export const firstBlank = (cut: Cut, machine: Machine, shop: Shop): number =>
+export const firstBlank = (cut: TimeAndCost, machine: Machine, shop: MachineTimes): number =>
   shop[machine].finish(Math.max(1, cut.time));

@@ -2,7 +2,7 @@ import { itemAt } from "../../units/certain.ts";
 import { cheapestWithin, type Within } from "./cheapest-within.ts";
 
 import { inTime, type Opener } from "./openers.ts";
-import { type Choice, cutOn, type Machine, type RouteLine, type Shop } from "./problem.ts";
+import { type Choice, cutOn, type Machine, type MachineTimes, type RouteLine } from "./problem.ts";
 
 type Goal = "cost" | "time";
 
@@ -18,7 +18,11 @@ interface Asked {
  * The cheapest assignment that finishes by then, of those that cost no more than `most`; for the goal "time" any that
  * finishes by then.
  */
-export function within(lines: readonly RouteLine[], shop: Shop, { by, goal, first, most = Infinity }: Asked): Within {
+export function within(
+  lines: readonly RouteLine[],
+  shop: MachineTimes,
+  { by, goal, first, most = Infinity }: Asked,
+): Within {
   // A queue that is longer than the time there is leaves nothing, not less than nothing: an idle machine is in nobody's way.
   const capacity = {
     shear: Math.max(0, shop.shear.capacity(by)),

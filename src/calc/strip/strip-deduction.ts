@@ -3,7 +3,7 @@ import { wrong } from "../../units/refusal.ts";
 import { step, type Working } from "../../units/working.ts";
 
 /** A bent test strip as measured. No radius gauge is needed: the radius is the predicted one. */
-export interface Strip {
+interface TestStrip {
   readonly thickness: Millimeters;
   /** Length of the blank before bending. */
   readonly blank: Millimeters;
@@ -41,7 +41,7 @@ export const READING = mm(0.05);
  * s, leave sqrt(3) s / (A t) in K: 0.018 at 3 mm and 0.055 at 1 mm for s = 0.05 mm and 90 degrees (derived).
  * @throws Refusal on lengths that no strip can have. Angles 10 to 170 degrees: below, K is lost in the reading.
  */
-export function stripDeduction(strip: Strip, reading: Millimeters = READING, work?: Working): StripResult {
+export function stripDeduction(strip: TestStrip, reading: Millimeters = READING, work?: Working): StripResult {
   checkStrip(strip, reading);
   const { thickness, blank, flanges, bendAngle, tangentRadius } = strip;
   const turned = radians(bendAngle);
@@ -62,7 +62,7 @@ export function stripDeduction(strip: Strip, reading: Millimeters = READING, wor
   return { deduction, neutralFraction, deviation };
 }
 
-function checkStrip({ thickness, blank, flanges, bendAngle, tangentRadius }: Strip, reading: Millimeters): void {
+function checkStrip({ thickness, blank, flanges, bendAngle, tangentRadius }: TestStrip, reading: Millimeters): void {
   const positive = (parameter: string, value: number) => {
     if (!(value > 0 && value < Infinity)) throw wrong(parameter, "above 0 mm", value);
   };

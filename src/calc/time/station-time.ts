@@ -52,6 +52,6 @@ export function measure(basis: Basis, piece: Measures, amount: number | undefine
   }
 }
 
-/** Time of one piece at a station that is no machine: units x time each. The time is the workbook's. */
+/** Time of one piece at a station that is not a machine: units x time each. The time is the workbook's. */
 export const stationTime = (station: string, units: number, each: Seconds, work?: Working): Seconds =>
   step(work, `T ${station}`, `${station}, one piece`, seconds(units * each), "s", "units x time each (derived)");

@@ -1,4 +1,4 @@
-/** Writes an answer as a cell, in the caller's unit; nothing that is no number ever leaves as one. */
+/** Writes an answer as a cell, in the caller's unit; nothing but a number ever leaves as one. */
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
 import { message, Refusal } from "../../units/refusal.ts";
 import { fromInternal, RESULT_UNITS, type ResultUnit, type UnitSystem, unitName } from "../../units/system.ts";

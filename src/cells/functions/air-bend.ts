@@ -24,7 +24,7 @@ const COLUMNS = ["Answer", "Value", "Low", "High", "Unit", "Remark"] as const;
 
 const band = (what: string, fallback: number) =>
   number({
-    description: `${what}, plus and minus so many per cent that hold 9 of 10`,
+    description: `${what}, plus and minus the percent that holds 9 of 10`,
     rule: { from: 0, to: 30 },
     fallback,
   });
@@ -43,7 +43,7 @@ const ROWS: readonly {
   { key: "loadedAngle", words: "bend angle under load", kind: "angle", symbol: "2a", unit: "deg", isRecorded: true },
   {
     key: "stroke",
-    words: "punch travel from pinching the sheet; first hit short",
+    words: "punch travel once it touches the sheet; make the first hit short",
     kind: "length",
     symbol: "s",
     unit: "mm",
@@ -120,7 +120,7 @@ export const airBend = defineFunction({
         "",
         "",
         "",
-        bend.regime === "wrapped" ? "the sheet folds round the nose" : "the opening makes the radius",
+        bend.regime === "wrapped" ? "the sheet folds around the nose" : "the opening makes the radius",
       ],
       ["compared", nearest.inside ? "inside" : "outside", "", "", "", nearestWords(nearest)],
       ["short of the faces", room ?? "", "", "", room === undefined ? "" : "deg", faceWords(room, bend.loadedAngle)],

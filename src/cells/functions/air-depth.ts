@@ -11,7 +11,7 @@ import { corrections } from "../tables/corrections.ts";
 export const airDepth = defineFunction({
   name: "AIR.DEPTH",
   question:
-    "How far must the punch travel from pinching the sheet (below the die's top: less the thickness)? First hit short.",
+    "How far must the punch travel once it touches the sheet? Subtract the thickness for its depth below the die's top; make the first hit short.",
   parameters: {
     ...mechanicsParameters(),
     correction: corrections(),

@@ -18,7 +18,7 @@ export const airFlat = defineFunction({
     ...airSheet(),
     flanges: lengths('Flanges in order along the strip: a range, or text such as "2; 3.5; 2"'),
     bendAngles: signedBendAngles(
-      "Bend angles between them, one fewer than flanges, or one for all; a minus, for a bend down, changes no length",
+      "Bend angles between them, one fewer than flanges, or one for all; a minus (a bend down) changes no length",
     ),
     ...airTools(),
     k: airNeutralAxis(),

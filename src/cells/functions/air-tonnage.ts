@@ -17,7 +17,7 @@ import { corrections } from "../tables/corrections.ts";
 
 export const airTonnage = defineFunction({
   name: "AIR.TONNAGE",
-  question: "How much force does this bend need at most on its way to the angle?",
+  question: "What is the most force this bend takes on its way to the angle?",
   parameters: {
     ...airSheet(),
     bendAngle: bendAngle(),

@@ -30,9 +30,9 @@ export const bendCheck = defineFunction({
     brake: brakes(),
     dies: dies(),
     punches: punches(),
-    punch: optionalToolName("Punch by its name in the table; blank lets the best of them be chosen"),
+    punch: optionalToolName("Punch by its name in the table; blank: the best one is chosen"),
     grain: choice({
-      description: 'Bend line "across" or "along" the rolling direction; blank means not known and is judged along',
+      description: 'Bend line "across" or "along" the rolling direction; blank means not known, judged as along',
       words: GRAINS,
       fallback: undefined,
     }),
@@ -73,7 +73,7 @@ export const bendCheck = defineFunction({
 
 const CLEAR = "No problem found against the tables given; the machine's plate decides.";
 
-/** Of a bill's line what a single bend has not. */
+/** The fields of a bill's line that a single bend does not have. */
 const PLAIN = {
   ...BESIDE_BENDS,
   row: 2,

@@ -83,5 +83,5 @@ export const bendDie = defineFunction({
   },
 });
 
-/** A flange that no die finds too short. */
+/** A flange long enough for any die. */
 const LONG = 10_000 as Millimeters;

@@ -5,7 +5,7 @@ import { firstOf } from "../../units/certain.ts";
 import { degrees } from "../../units/quantity.ts";
 import { fromInternal } from "../../units/system.ts";
 import { radius, thickness } from "../parameters/length.ts";
-import { anglePerBend, bendOrder, gaugedEnds, lengths, signedBendAngles } from "../parameters/list.ts";
+import { anglePerBend, bendSequence, gaugedEnds, lengths, signedBendAngles } from "../parameters/list.ts";
 import { k } from "../parameters/neutral-axis.ts";
 import { units } from "../parameters/units.ts";
 import { defineFunction } from "../record/record.ts";
@@ -21,7 +21,7 @@ export const bendStops = defineFunction({
   parameters: {
     flanges: lengths('Outside flanges in order along the strip: a range, or text such as "1; 2; 1"'),
     bendAngles: signedBendAngles("Bend angles between them, negative where the bend goes down; one stands for all"),
-    order: bendOrder('Bends in the order they are made, counted from the first flange: "1; 3; 2"'),
+    order: bendSequence('Bends in the order they are made, counted from the first flange: "1; 3; 2"'),
     thickness: thickness(),
     radius: radius(),
     k: k(),

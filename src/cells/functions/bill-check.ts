@@ -10,7 +10,7 @@ import { defineBillFunction } from "../tables/bill-function.ts";
 
 export const billCheck = defineBillFunction({
   name: "BILL.CHECK",
-  question: "What is wrong with every line, and what would better it?",
+  question: "What is wrong with every line, and what would fix it?",
   example: { formula: `=INDEX(SHOP.BILL.CHECK(${EXAMPLE_CUTTERS}),2,2)`, answer: "clear" },
   source:
     "BEND.CHECK and SHEAR.CHECK on every line, bend order, stock, lifting; every fix tried by planning the line again; the plate decides",

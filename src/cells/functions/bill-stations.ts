@@ -9,7 +9,7 @@ import { defineBillFunction } from "../tables/bill-function.ts";
 
 export const billStations = defineBillFunction({
   name: "BILL.STATIONS",
-  question: "How many hours has every station, and how many does this bill need there?",
+  question: "How many hours does every station have, and how many does this bill need there?",
   example: { formula: `=INDEX(SHOP.BILL.STATIONS(${EXAMPLE_SHOP}),2,1)`, answer: "Shear" },
   source: "loads in due order behind the queues, in the shifts of the calendar (derived)",
   answer: (plan) => {

@@ -20,7 +20,7 @@ import { defineBillFunction } from "../tables/bill-function.ts";
 
 export const billSummary = defineBillFunction({
   name: "BILL.SUMMARY",
-  question: "How many lines, pieces, pounds and sheets is it, what does it cost, and what is not quoted?",
+  question: "How many lines, pieces, pounds and sheets are there, what does it cost, and what is not quoted?",
   example: { formula: `=INDEX(SHOP.BILL.SUMMARY(${EXAMPLE_SHOP}),3,2)`, answer: 1 },
   source: "sums over the quoted lines of the plan (derived)",
   answer: (plan) => {
@@ -138,7 +138,7 @@ function lateRows(plan: BillPlan): Row[] {
   ];
 }
 
-/** Nobody sees in a price that it bears a minimum of its own. */
+/** Nothing in a price shows that it includes a minimum of its own. */
 function uncoloredRows(plan: BillPlan): Row[] {
   const outside = plan.quoted.flatMap((line) => {
     const done = refusalOr(() => plan.workOf(line));

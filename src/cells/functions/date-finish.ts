@@ -9,7 +9,7 @@ import { calendar } from "../tables/calendar.ts";
 
 export const dateFinish = defineFunction({
   name: "DATE.FINISH",
-  question: "When is so much working time done?",
+  question: "When is this much working time done?",
   parameters: {
     start: instantOf({ description: "When the work can begin" }),
     hours: workHours(),

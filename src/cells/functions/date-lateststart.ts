@@ -9,7 +9,7 @@ import { calendar } from "../tables/calendar.ts";
 
 export const dateLateststart = defineFunction({
   name: "DATE.LATESTSTART",
-  question: "When must it be begun at the latest, to be done by then?",
+  question: "When must the work begin at the latest, to be done by then?",
   parameters: {
     due: instantOf({ description: "When it must be done" }),
     hours: workHours(),

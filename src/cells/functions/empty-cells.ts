@@ -22,7 +22,7 @@ const range = (): TableParameter<CellMatrix> => ({
 /** Older builds of Excel hand over the blank cells of a range as 0; every bill would change. This tells them apart. */
 export const emptyCells = defineFunction({
   name: "EMPTY.CELLS",
-  question: "How many cells of a range reach the functions as empty? Fewer than COUNTBLANK says: update Excel.",
+  question: "How many cells of a range reach the functions as empty? If fewer than COUNTBLANK says, update Excel.",
   parameters: { cells: range() },
   result: { kind: "count" },
   example: { formula: '=SHOP.EMPTY.CELLS({1,"",2})', answer: 1 },

@@ -12,7 +12,7 @@ export const flatLength = defineFunction({
   parameters: {
     flanges: lengths('Flanges in order along the strip: a range, or text such as "2; 3.5; 2"'),
     bendAngles: signedBendAngles(
-      "Bend angles between them, one fewer than flanges, or one for all; a minus, for a bend down, changes no length",
+      "Bend angles between them, one fewer than flanges, or one for all; a minus (a bend down) changes no length",
     ),
     thickness: thickness(),
     radius: radius(),

@@ -14,7 +14,7 @@ const DAY_MINUTES = 24 * 60; // a timed cut is a matter of minutes
 
 export const jetTime = defineFunction({
   name: "JET.TIME",
-  question: "How long does the waterjet need for one piece?",
+  question: "How long does the waterjet take for one piece?",
   parameters: {
     path: length({ description: "Cut path of one piece, holes included" }),
     pierces: number({
@@ -22,13 +22,13 @@ export const jetTime = defineFunction({
       rule: { from: 0, to: 100_000, whole: true },
     }),
     highestFeed: quantity<MillimetersPerMinute>({
-      description: "Highest feed the machine drives",
+      description: "Highest feed of the machine",
       quantity: "feed",
       noun: "feed",
     }),
     pierceTime: number({ description: "Seconds one pierce takes", rule: { from: 0, to: 3600 } }),
     feed: quantity<MillimetersPerMinute, MillimetersPerMinute | undefined>({
-      description: "Cutting speed, as of JET.FEED; blank where a timed cut is given",
+      description: "Cutting speed, as JET.FEED gives it; blank where a timed cut is given",
       quantity: "feed",
       noun: "feed",
       fallback: undefined,

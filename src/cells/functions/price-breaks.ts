@@ -13,7 +13,7 @@ export const priceBreaks = defineFunction({
   question: "What does one piece cost by quantity?",
   parameters: {
     setUp: moneyAmount("What the set-ups cost, once"),
-    each: moneyAmount("What one piece costs besides"),
+    each: moneyAmount("What one piece costs beyond that"),
     quantities: quantities('Quantities: a range, or text such as "1; 10; 100"'),
     margin: profitShare(),
     basis: choice({

@@ -5,7 +5,7 @@ import { defineFunction } from "../record/record.ts";
 
 export const priceFormargin = defineFunction({
   name: "PRICE.FORMARGIN",
-  question: "What is to be asked so that this margin is left?",
+  question: "What price leaves this margin?",
   parameters: {
     cost: moneyAmount("What it costs"),
     margin: profitShare(),

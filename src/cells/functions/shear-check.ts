@@ -40,7 +40,7 @@ export const shearCheck = defineFunction({
     const another = shears.find((other) => other !== shear && statusOf(checkShear(blank, other)) !== "stop");
     const fix = another
       ? `Fix: shear it on ${another.name}.`
-      : "No shear of the table takes it: waterjet, or buy it cut.";
+      : "No shear in the table takes it: waterjet, or buy it cut.";
     return [status, [...problemsSay(found, system), fix].join(" ")];
   },
 });

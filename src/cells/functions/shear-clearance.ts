@@ -7,7 +7,7 @@ import { defineFunction } from "../record/record.ts";
 
 export const shearClearance = defineFunction({
   name: "SHEAR.CLEARANCE",
-  question: "What knife gap does this sheet want?",
+  question: "What blade gap (knife gap) does this sheet need?",
   parameters: { material: material(), thickness: thickness(), ...unitsAndData() },
   result: { kind: "length" },
   example: { formula: '=SHOP.SHEAR.CLEARANCE("A1008 CS",4.75,"mm")', answer: 0.285 },
@@ -18,7 +18,7 @@ export const shearClearance = defineFunction({
     if (!gap)
       throw noAnswer(
         "material",
-        "one with a published knife gap",
+        "one with a published blade gap",
         material.name,
         'ask the maker, or give "Knife gap" in the data range',
       );

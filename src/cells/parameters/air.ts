@@ -27,7 +27,7 @@ export const punchNose = () =>
 export const method = (): CellParameter<AirMethod> => {
   const words = choice({
     description:
-      '"best": the bend solved from strength and hardening where that was compared, else the rule (blank under edition 2026.2); "rule": a share of the die opening by material, as shops reckon (blank under 2026.1); "mechanics": solved wherever it may be',
+      '"best": the bend solved from strength and hardening where that was compared, else the rule (blank under edition 2026.2); "rule": a share of the die opening by material, as shops figure it (blank under 2026.1); "mechanics": solved wherever it can be',
     words: AIR_METHODS,
   });
   return {

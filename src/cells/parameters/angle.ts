@@ -10,7 +10,7 @@ import { type NumberRule, readNumber, ruleInWords } from "./number.ts";
 const MOST_BENT = 179;
 const BEND: NumberRule = { from: -MOST_BENT, above: true, to: MOST_BENT, below: true };
 const BEND_HINT = "it is 180 less the included angle; a closed hem is flattened in a hem die";
-const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;
+export const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;
 /** "90/90", "2 x 90": several angles written as one. */
 const SEVERAL = /\d\s*(?:°|deg|degrees?)?\s*[/⁄x×*]\s*\d/i;
 export const ANGLES_HINT = 'an angle is no fraction: write "90; 90" for two bends, 22.5 for 22 1/2';

@@ -6,7 +6,7 @@ import { nearest } from "../../units/nearest.ts";
 import { wrong } from "../../units/refusal.ts";
 import type { CellParameter } from "../record/record.ts";
 
-/** A longer list of words is not read to its end. */
+/** A longer list of words is not read to the end. */
 const MOST_SAID = 10;
 
 export function readChoice<W extends string>(given: CellValue, name: string, words: readonly W[], hint?: string): W {

@@ -53,14 +53,14 @@ export const quantityOf = (kind: ColumnKind): QuantityKind => QUANTITY_OF[kind] 
 const fold = (text: string): string => text.toLowerCase().replace(/[\s\-_.:*]+/g, "");
 const HEADER = /^(.*?)\s*(?:[([]([^)\]]*)[)\]])?$/;
 
-export interface Place {
+interface FoundColumn {
   /** -1: an optional column that is not there. */
   readonly index: number;
   /** Internal units (seconds for a duration) in one of the header's unit; undefined where the header names none. */
   readonly size: number | undefined;
 }
 
-export function findColumn(header: readonly CellValue[], column: Column, table: string): Place {
+export function findColumn(header: readonly CellValue[], column: Column, table: string): FoundColumn {
   const wanted = column.headers.map(fold);
   for (let index = 0; index < header.length; index++) {
     const cell = header[index];

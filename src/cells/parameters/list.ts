@@ -62,7 +62,7 @@ const orNone = <T>(parameter: ListParameter<T[]>): ListParameter<T[]> => ({
 /** Of the bends of one part, negative where one goes down. */
 export const signedBendAngles = (description: string): ListParameter<Degrees[]> =>
   orNone(list<Degrees>("bend angles", "angle", (cell, name) => readSignedBendAngle(cell, name))(description));
-export const bendOrder = (description: string): ListParameter<number[]> =>
+export const bendSequence = (description: string): ListParameter<number[]> =>
   orNone(
     list<number>("bend numbers", undefined, (cell, name) =>
       readNumber(cell, name, { from: 1, to: MOST_ITEMS, whole: true }, "bend number"),

@@ -8,7 +8,7 @@ import { wrong } from "../../units/refusal.ts";
 import { showBoth } from "../../units/show.ts";
 import type { QuantityKind, UnitSystem } from "../../units/system.ts";
 import { MM_PER_INCH, toInternal } from "../../units/system.ts";
-import { ANGLES_HINT, isSeveralAngles } from "./angle.ts";
+import { ANGLES_HINT, DEGREE_SIGN, isSeveralAngles } from "./angle.ts";
 import { type Column, quantityOf } from "./column.ts";
 import { bareGauge, DATE_HINT, LONGEST, looksLikeDate, THICKEST } from "./length.ts";
 
@@ -16,14 +16,14 @@ type Read = string | number | readonly number[] | CellValue | undefined;
 const MOST_ITEMS = 100; // no part of this trade has more bends; a longer list is a slip
 
 /** Where a cell stands: its column, the size of the header's own unit, how a refusal names it. */
-interface Place {
+interface CellPlace {
   readonly column: Column;
   readonly size: number | undefined;
   readonly label: string;
   readonly system: UnitSystem;
 }
 
-export function readCell(cell: CellValue, place: Place): Read {
+export function readCell(cell: CellValue, place: CellPlace): Read {
   const { column, label } = place;
   if (isBlank(cell) || (column.optional && cell === 0 && noZero(column))) {
     if (column.optional) return undefined;
@@ -61,11 +61,11 @@ function list(cell: CellValue, label: string): CellValue[] {
   return items;
 }
 
-const one = (cell: CellValue, kind: FigureKind, place: Place): number =>
+const one = (cell: CellValue, kind: FigureKind, place: CellPlace): number =>
   kind === "length" ? lengthUpTo(LONGEST, "length", cell, place) : figure(cell, kind, place);
 
 /** A length that no sheet of this trade has is a slip, most often a fraction that has become a date. */
-function lengthUpTo(longest: Millimeters, noun: string, cell: CellValue, place: Place): number {
+function lengthUpTo(longest: Millimeters, noun: string, cell: CellValue, place: CellPlace): number {
   const value = figure(cell, "length", place);
   const { label } = place;
   const gauge = noun === "thickness" ? bareGauge(cell, isInches(place) ? "in" : "mm") : undefined;
@@ -81,11 +81,12 @@ function lengthUpTo(longest: Millimeters, noun: string, cell: CellValue, place: 
 }
 
 /** A header's own unit comes before the call's. */
-const isInches = ({ size, system }: Place): boolean => (size === undefined ? system === "in" : size === MM_PER_INCH);
+const isInches = ({ size, system }: CellPlace): boolean =>
+  size === undefined ? system === "in" : size === MM_PER_INCH;
 
 type FigureKind = "number" | "seconds" | QuantityKind;
 
-function figure(cell: CellValue, kind: FigureKind, place: Place): number {
+function figure(cell: CellValue, kind: FigureKind, place: CellPlace): number {
   const { column, label } = place;
   if (kind === "angle" && isSeveralAngles(cell))
     throw wrong(label, column.rule?.words ?? "an angle", cell, ANGLES_HINT);
@@ -101,7 +102,7 @@ function kept<T>(value: T, { rule }: Column, label: string, cell: CellValue): T 
   return value;
 }
 
-function readFigure(cell: CellValue, kind: FigureKind, { size, system }: Place): number | "ambiguous" | undefined {
+function readFigure(cell: CellValue, kind: FigureKind, { size, system }: CellPlace): number | "ambiguous" | undefined {
   if (typeof cell === "boolean") return undefined;
   const plain = typeof cell === "string" ? parseNumber(cell.replace(kind === "angle" ? DEGREE_SIGN : "", "")) : cell;
   // A length typed with its own unit keeps it, whatever the header says.
@@ -111,5 +112,3 @@ function readFigure(cell: CellValue, kind: FigureKind, { size, system }: Place):
   if (size !== undefined || kind === "seconds") return plain * (size ?? 1);
   return toInternal(plain, kind, system);
 }
-
-const DEGREE_SIGN = /\s*(?:°|deg|degrees?)\s*$/i;

@@ -69,7 +69,7 @@ const COLUMNS: Columns = {
   ),
 };
 
-/** What people write beside the figures. A misspelt property would leave its figures out unseen. */
+/** What people write beside the figures. A misspelled property would silently drop its figures. */
 const WITHOUT_EFFECT: Columns = {
   note: { headers: ["Note"], kind: "cell" },
   notes: { headers: ["Notes"], kind: "cell" },

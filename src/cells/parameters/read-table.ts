@@ -69,13 +69,13 @@ export function readRows<C extends Columns>(
   const header = matrix[0] ?? [];
   const places = Object.entries(columns).map(([key, column]) => ({ key, column, ...findColumn(header, column, name) }));
   const said = header.indexOf("Message");
-  // A row of a spill that was refused holds its name and the sentence: it is no figure further on.
+  // A refused row of a spill holds its name and the sentence, and no figures after that.
   const onlySays = (cells: readonly CellValue[]) =>
     !isBlank(cells[said]) && places.every(({ index }) => index <= 0 || index === said || isBlank(cells[index]));
   const rows: (Row<C> | WrongRow<C>)[] = [];
   for (let i = 1; i < matrix.length; i++) {
     const cells = itemAt(matrix, i);
-    // Older builds of Excel pass the blanks of a range as 0, and a row of nothing but 0 is no part, tool or sheet.
+    // Older builds of Excel pass the blanks of a range as 0, and a row of nothing but 0 is not a part, tool or sheet.
     if (places.every(({ index }) => index < 0 || isBlank(cells[index] || null))) continue;
     if (said > 0 && onlySays(cells)) continue;
     const row: Record<string, unknown> = { row: i + 1 };

@@ -16,7 +16,7 @@ export function remembered<T>(read: Read<T>): Read<T> {
   let asked: Parameters<Read<T>>;
   const known = remember(MOST, (_: string): T => read(...asked));
   return (given, name, context) => {
-    // JSON has no word for a number that is none: such a range is read every time, and refused.
+    // JSON cannot write NaN or Infinity: such a range is read every time, and refused.
     if (!given.every((row) => row.every((cell) => typeof cell !== "number" || Number.isFinite(cell))))
       return read(given, name, context);
     asked = [given, name, context];

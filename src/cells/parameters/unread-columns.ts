@@ -3,7 +3,10 @@ import { nearestIs } from "../../units/nearest.ts";
 import { showGiven } from "../../units/show.ts";
 import { type Columns, findColumn } from "./column.ts";
 
-/** Headers that are no column of a table, each with the nearest that is: a misspelt one would leave its figures out unseen. */
+/**
+ * Headers that match no column of a table, each with the nearest that does: a misspelled one would silently drop its
+ * figures.
+ */
 export function unreadColumns([header = []]: CellMatrix, table: Columns): string[] {
   const columns = Object.values(table);
   const read = columns.map((column) => findColumn(header, { ...column, optional: true }, "table").index);

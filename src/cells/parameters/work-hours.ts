@@ -7,7 +7,7 @@ import { number } from "./number.ts";
 
 const MOST_HOURS = 1_000_000; // more than a century of shifts
 
-/** Read as hours, carried as whole seconds. */
+/** Read as hours, kept as whole seconds. */
 export const workHours = (): CellParameter<Seconds> => {
   const base = number({ description: "Working time in hours", rule: { from: 0, to: MOST_HOURS } });
   return {

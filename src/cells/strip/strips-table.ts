@@ -77,7 +77,7 @@ function ofRow<T>(where: string, action: () => T): T {
 
 export interface Strips {
   readonly records: readonly StripRecord[];
-  /** Headers that are none of the table's, each with the nearest that is. */
+  /** Headers that are not the table's, each with the nearest one that is. */
   readonly unread: readonly string[];
 }
 

@@ -123,7 +123,7 @@ function refuseHem(angles: readonly number[]): void {
 }
 const MOST_BENT = 179;
 const HEM =
-  "A closed hem (180 deg) is no bend over a V: enter the acute bend that your dies reach, then a hem die; or send it out.";
+  "A closed hem (180 deg) is not a bend over a V: enter the acute bend that your dies reach, then a hem die; or send it out.";
 
 /** One angle stands for all bends; a part of one flange has none, and an angle of 0 beside it is none either. */
 function anglesFor(bends: number, given: readonly number[] | undefined, label: string): Degrees[] {

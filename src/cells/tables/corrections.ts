@@ -65,7 +65,10 @@ const CORRECTIONS = anyTable(
   true,
 );
 
-/** Of a table that no person need type a misspelt factor is refused: left out, every bend would go without it unseen. */
+/**
+ * In a table that nobody needs to type, a misspelled factor is refused: if it were left out, every bend would silently
+ * go without it.
+ */
 export const corrections = (): TableParameter<StripCorrection[]> => ({
   ...CORRECTIONS,
   read: (given, name, context) => {

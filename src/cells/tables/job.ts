@@ -54,7 +54,7 @@ const PACES = ["normal", "rush"] as const;
 const fold = (text: string): string => text.toLowerCase().replace(/[^a-z]+/g, "");
 const NAMES: readonly string[] = Object.values(JOB_ITEMS).flat();
 
-/** A misspelt row would leave what stands beside it out unseen, and so would the time of an area that is none. */
+/** A misspelled row would silently drop its entry, and so would the time of an area that does not exist. */
 function checkItems(rows: readonly { row: number; item: string; value: unknown }[], name: string, areas: Job["areas"]) {
   for (const { row, item, value } of rows) {
     if (isBlank(value as CellValue) || NAMES.some((each) => fold(each) === fold(item))) continue;

@@ -54,7 +54,7 @@ function readRates(given: CellMatrix, name: string, system: UnitSystem): Rates {
   return new Rates(name, values, words, own);
 }
 
-/** A misspelt row would leave the shop's own figure out unseen. */
+/** A misspelled row would silently drop the shop's own figure. */
 function unknown(given: string, label: string): Refusal {
   const names = [...[...byName.values()].map((known) => known.name), ...Object.values(RATE_WORDS)];
   return wrong(label, "a rate or a threshold by its name", given, `nearest is "${nearest(given, names)}"`);

@@ -189,7 +189,7 @@ const asShear = (row: Row<typeof SHEAR_COLUMNS>, name: string, { materials }: Re
   plate: row.plate ?? "",
 });
 
-/** Read once for all functions that take the table. A name that stands twice leaves open which row is meant. */
+/** Read once for all functions that take the table. A name that appears twice does not say which row is meant. */
 const named = <T extends { readonly name: string }>(
   table: TableParameter<T[]>,
   column: string,

@@ -16,7 +16,9 @@ export type RadiusRule =
 /** Whose table says how much thicker than ordered a sheet may be; the figures stand in thickness-tolerances.ts. */
 type ThicknessTolerance = "ASTM A6" | "sheet";
 
-/** How the sheet lies on the punch: at a point, or wrapped round its nose. An offset of one says nothing of the other. */
+/**
+ * How the sheet lies on the punch: at a point, or wrapped around its nose. An offset of one says nothing of the other.
+ */
 export type Regime = "point" | "wrapped";
 
 /** What a shop's own test strips found of a material: its die and thicknesses, blank in a row typed by hand that holds for any. */
@@ -77,7 +79,7 @@ export interface Material {
   readonly airRadiusLow?: Fact;
   readonly airRadiusHigh?: Fact;
   readonly radiusRule?: RadiusRule;
-  /** Tempers that harden little fold round the punch nose: the tightest radius is the nose or less. */
+  /** Tempers that harden little fold around the punch nose: the tightest radius is the nose or less. */
   readonly foldsRoundNose?: boolean;
   /** Tighter than the published radius is usual on a brake down to this multiple of the thickness. */
   readonly usualRadius?: Fact;

@@ -17,7 +17,7 @@ export const calc: Command = async (args, context) => {
       `calc takes one formula; got ${positionals.length} pieces: ${positionals.join(" ")}; ${QUOTES}`,
     );
   const lines = positionals.length === 1 ? positionals : linesOf(await context.input());
-  const shown = values.full ? inFull : inThree;
+  const shown = values.full ? numberText : inThree;
   const answer = values.json ? answerInJson : (line: string, to: CommandContext) => answerInText(line, to, shown);
   let exit = 0;
   for (const line of lines) exit = Math.max(exit, answer(line, context));
@@ -30,8 +30,6 @@ const QUOTES = "write calc \"=SHOP.SHEET.THICKNESS('10 ga','A36')\"";
 /** Single quotes hold text where the formula has no double ones: no shell takes these away, and no sheet is here to name. */
 const withQuotes = (formula: string): string =>
   formula.includes('"') ? formula : formula.replace(/'([^']*)'(?!!)/g, '"$1"');
-
-const inFull = (value: number): string => numberText(value);
 
 const DECIMALS = 3;
 const SMALLEST = 0.001;

@@ -26,7 +26,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
 
 export const commandNames: readonly string[] = Object.keys(commands);
 
-/** Not typed by people: what the page's server asks before it serves a file. */
+/** Not typed by people: the page's server asks it before it serves a file. */
 const INTERNAL: typeof commands = { open: async () => (await import("./open.ts")).open };
 
 /** Commands without a thread of their own: recalc and report give each file one, functions reads nothing. */

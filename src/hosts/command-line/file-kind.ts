@@ -1,6 +1,6 @@
 import type { Stats } from "node:fs";
 
-/** What stands where a file was meant. */
+/** What is where a file was meant. */
 export const kindOf = (found: Stats): string => {
   if (found.isDirectory()) return "a folder";
   if (found.isFIFO()) return "a pipe";

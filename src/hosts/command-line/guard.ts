@@ -27,7 +27,7 @@ export const OWN_FAULT = 70;
 /** 128 and the number of the interrupt, as shells count. */
 export const CANCELLED = 130;
 
-/** The exit code of the command. An answer given in between begins the time anew: a long list is no long answer. */
+/** The exit code of the command. Each answer restarts the clock: a long list is not a long answer. */
 export function guarded(start: Omit<Start, "interactive">, streams: Streams): Promise<number> {
   const { limits, name } = start;
   const worker = new Worker(new URL("./command.worker.js", import.meta.url), {

@@ -11,12 +11,12 @@ interface Help {
 const LIST: Help["options"] = [
   [
     "--columns",
-    '"Matl=Material; Thk=Thickness (mm); Rev=": a heading or a letter is read as; nothing behind = leaves it out',
+    '"Matl=Material; Thk=Thickness (mm); Rev=": what a heading or column letter is read as; nothing after = leaves it out',
   ],
-  ["--every", '"Material=A36; Quantity=1": of every line, where the list has no such column'],
+  ["--every", '"Material=A36; Quantity=1": for every line, where the list has no such column'],
   ["--materials", '"HRS=A1011 CS; SS=304": what the list calls a material'],
   ["--dates", "month-first or day-first: which of them 6/5/2026 is"],
-  ["--decimal", "point or comma: which of them parts decimals where a figure could be read in two ways"],
+  ["--decimal", "point or comma: which one marks decimals where a figure could be read in two ways"],
   ["--units", "in or mm: what plain numbers are in where the heading names no unit"],
   ["--heading", "the row of the heading, 0 where there is none"],
 ];
@@ -41,13 +41,13 @@ export const HELP: Readonly<Record<string, Help>> = {
   },
   check: {
     usage: ["check PARTS.csv --shop WORKBOOK.xlsx", "check WORKBOOK.xlsx"],
-    says: "A line a part: flat, tons, status, reason, as CSV.",
+    says: "One line per part: flat, tons, status, reason, as CSV.",
     options: [JSON_OPTION, ...LIST],
     exit: PLAN_EXIT,
   },
   bill: {
     usage: ["bill WORKBOOK.xlsx", "bill PARTS.csv --shop WORKBOOK.xlsx"],
-    says: "What a job comes to, then one line a problem.",
+    says: "What a job comes to, then one line per problem.",
     options: [["--all", "every sentence and the clear lines"], JSON_OPTION, ...LIST],
     exit: PLAN_EXIT,
   },
@@ -61,11 +61,11 @@ export const HELP: Readonly<Record<string, Help>> = {
     usage: ["week JOB.xlsx ...", "week FOLDER", "week OPEN.xlsx ... --take BILL.xlsx"],
     says: "The open jobs together: when each is done, what is late, what would save it, and load by station and day.",
     options: [
-      ["--shop", "a workbook whose machines, stations, rates and shifts count for all jobs"],
+      ["--shop", "a workbook whose machines, stations, rates and shifts apply to all jobs"],
       ["--now", "from when, as in 2026-05-18T07:00; else from this moment on"],
       ["--take", "a bill that is not on the floor yet: its earliest date that harms no other job"],
-      ["--last", "WEEK.json of --json: the plan before, which is begun from"],
-      ["--frozen", "hours from now in which the plan before stays as it is"],
+      ["--last", "WEEK.json of --json: the earlier plan to start from"],
+      ["--frozen", "hours from now in which that plan stays as it is"],
       ["--latest", "how long each job may wait: it is held back and planned again, as long as nobody is later"],
       ["--print", "FOLDER: a day sheet for every station, the load and the jobs against their dates"],
       ["--no-pdf", "pages alone"],
@@ -102,7 +102,7 @@ export const HELP: Readonly<Record<string, Help>> = {
     says: "Recalculates workbooks without Excel; files or whole folders.",
     options: [
       ["--report", "FILE: what was done, as JSON"],
-      ["--now", "the time that TODAY and NOW say"],
+      ["--now", "the time that TODAY and NOW answer"],
       ["--jobs", "how many at once"],
       JSON_OPTION,
     ],
@@ -110,7 +110,7 @@ export const HELP: Readonly<Record<string, Help>> = {
   },
   report: {
     usage: ["report FILE"],
-    says: "A text about a fault, for whoever mends it: versions, sizes and the refusal, no word of the file.",
+    says: "A text about a fault, for whoever fixes it: versions, sizes and the refusal, nothing out of the file.",
     exit: "0; 2 where it cannot be written",
   },
   upgrade: {

@@ -146,7 +146,9 @@ function unknownAreas({ rows, shop: { job } }: BillPlan): string[] {
     ...lines.flatMap(({ row, area }) => {
       if (areas.length === 0 || has(areas, area)) return [];
       const near = nearestIs(area, areas);
-      return [`line ${row - 1}: area "${area}" is none of the job's (${areas.join("; ")})${near ? `; ${near}` : ""}`];
+      return [
+        `line ${row - 1}: area "${area}" is not one of the job's (${areas.join("; ")})${near ? `; ${near}` : ""}`,
+      ];
     }),
     ...[...areas, ...dated.filter((area) => !has(areas, area))]
       .filter((area) => !has(ofLines, area))
@@ -173,7 +175,7 @@ function noteUnread(file: string, bill: CellMatrix, note: CommandContext["note"]
   for (const words of unreadColumns(bill, { ...BILL_COLUMNS, ...MARK_COLUMNS })) note(`${file}: ${words}\n`);
 }
 
-/** Without a table, or with a wrong one left out, every answer would be another one. */
+/** Without a table, or with a wrong one left out, every answer would differ. */
 export function refuseMissing(workbook: string, missing: readonly string[]): void {
   if (missing.length > 0) throw new FileRefusal("unreadable", missing.map((each) => `${workbook}: ${each}`).join("\n"));
 }

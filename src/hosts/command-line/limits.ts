@@ -41,8 +41,8 @@ export function positive(option: string, given: string | undefined, otherwise: n
 export const memoryOf = ({ megabytes }: Limits) => ({ maxOldGenerationSizeMb: megabytes });
 
 /**
- * Watches a thread at one piece of work, called `what` in the refusal. `ended` is told once why the thread must go: it
- * took too long or too much memory, or failed. Answers the clock, to be stopped when the work is done.
+ * Watches a thread during one piece of work, called `what` in the refusal. `ended` is told once why the thread must go:
+ * it took too long or too much memory, or failed. Returns the clock, to be stopped when the work is done.
  */
 export function watchThread(
   worker: Worker,

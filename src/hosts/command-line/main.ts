@@ -37,7 +37,7 @@ async function main(given: readonly string[]): Promise<number> {
 }
 
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code === "EPIPE") process.exit(0); // a reader that has seen enough (head) closes the pipe: that is no fault
+  if (error.code === "EPIPE") process.exit(0); // a reader that has seen enough (head) closes the pipe: that is not a fault
   const fault = fileFault("standard output", error, "unwritable");
   streams.note(`${fault?.message ?? error.message}\n`);
   process.exit(fault ? REFUSED : OWN_FAULT);

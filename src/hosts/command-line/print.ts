@@ -122,7 +122,9 @@ async function pack({ papers }: Print, folder: string, context: CommandContext):
 
 const PAGE_OBJECT = /\/Type\s*\/Page\b/g;
 
-/** Helpers of a browser that was ended may still write into its profile; what then stays is the system's to clear away. */
+/**
+ * Helper processes of a browser that was stopped may still write into its profile; the system clears away what stays.
+ */
 function removeProfile(folder: string): void {
   try {
     rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });

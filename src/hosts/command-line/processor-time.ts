@@ -1,6 +1,6 @@
 /**
- * The processor time that threads of this process take: a machine under load makes nobody guilty, and waiting costs
- * nothing. Node 20 tells the time of the whole process only, so that what runs at once shares it.
+ * The processor time that threads of this process take: a busy machine is not held against a file, and waiting costs
+ * nothing. Node 20 reports only the time of the whole process, so what runs at once shares it.
  */
 
 interface Meter {

@@ -4,7 +4,7 @@ import { callerPath } from "./caller.ts";
 import { fileFault } from "./file-fault.ts";
 import { kindOf } from "./file-kind.ts";
 
-/** No workbook that could be unpacked and no part list of a shop is larger. */
+/** No workbook that can be unpacked and no shop's part list is larger. */
 const MOST_BYTES = 512 * 1024 * 1024;
 
 /** The bytes of a file as a person named it. What is no file, too large or not to be read is a FileRefusal. */

@@ -17,7 +17,7 @@ import { kindOf } from "./file-kind.ts";
 /**
  * Writes beside the file and renames: whoever looks finds the old bytes or the new ones. A run that was killed in between
  * leaves its own file behind; the next one that writes here takes it away. A link stays, and what it leads to is written.
- * Whatever is no file, a file that nobody may write and an ordinary fault of the disk are a FileRefusal.
+ * Anything that is not a file, a file that may not be written and an ordinary disk fault are a FileRefusal.
  */
 export function replaceFile(given: string, content: Uint8Array): void {
   const path = throughLinks(given);
@@ -51,7 +51,7 @@ function checkReplaceable(path: string, found: Stats): void {
     refuse("unwritable", path, "a file that may be written", "a read-only one", "allow writing or give another name");
 }
 
-/** What a process left that is no longer there. */
+/** Left by a process that no longer runs. */
 function removeLeftovers(path: string): void {
   const start = `${basename(path)}.`;
   for (const name of readdirSync(dirname(path))) {

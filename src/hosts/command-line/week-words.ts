@@ -50,7 +50,9 @@ export function weekWords({ week, rescues, moved, taken, latest, faults }: SaidW
     ...(taken ? takenWords(taken, week) : []),
     ...rescues.flatMap(([job, found]) => ["", `What would save ${job}:`, ...ways(found)]),
     ...(moved ? ["", ...movedWords(moved)] : []),
-    ...(all.length > 0 ? ["", "Not as given:", ...all.flatMap((fault) => wrapped(`  ${fault}`, WIDTH, 2))] : []),
+    ...(all.length > 0
+      ? ["", "To correct in the workbooks:", ...all.flatMap((fault) => wrapped(`  ${fault}`, WIDTH, 2))]
+      : []),
   ].join("\n");
 }
 
@@ -61,15 +63,15 @@ function noLatestSays(week: SaidWeek["week"], at: number): string {
 
 const movedWords = (moved: readonly MovedJob[]): string[] =>
   moved.length === 0
-    ? ["Nothing moves against the plan before."]
+    ? ["Nothing has moved since the plan before."]
     : [
-        "Moved against the plan before:",
+        "Moved since the plan before:",
         ...moved.flatMap((each) => wrapped(`  ${movedSays(each, dayAndTime)}`, WIDTH, 4)),
       ];
 
 const ways = (found: readonly Rescue[]): string[] =>
   found.length === 0
-    ? ["  nothing that was tried"]
+    ? ["  nothing that was tried saves it"]
     : found.flatMap((each) => wrapped(`  ${rescueSays(each)}: ${effectSays(each)}`, WIDTH, 4));
 
 /** By machine what it has to do against what it has until its last step. */

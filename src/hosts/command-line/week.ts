@@ -72,7 +72,7 @@ export const week: Command = async (args, context) => {
       const { system } = firstOf(jobs).plan.shop;
       const plans = said.jobs.map(({ plan }) => plan);
       const papers = weekPapers(made, { version: context.version, system, plans, rescues: said.rescues, faults });
-      // Of the papers only what went wrong is said: standard output is the week's.
+      // Only what went wrong with the papers is said: standard output is for the week.
       const code = await writePapers(
         papers,
         values.print,
@@ -104,7 +104,7 @@ export function filesOf(given: readonly string[]): readonly string[] {
   return files;
 }
 
-/** A job is called as its file, where two files are called the same by their paths. */
+/** A job is called by its file name, or by its path where two files share a name. */
 export function jobNames(files: readonly string[]): string[] {
   const names = files.map((file) => basename(file).replace(/\.xls[xm]$/i, ""));
   return names.map((name, i) => (names.indexOf(name) === names.lastIndexOf(name) ? name : itemAt(files, i)));
@@ -126,7 +126,7 @@ function jobsOf(given: readonly string[], shop: BookShop | undefined, { note, in
       if (typeof job === "string") lost.push({ kind: "unplanned", job: name, says: job });
       else {
         jobs.push(job);
-        // It is planned here, so that what is said of the progress is true; a refusal of its lines is the week's to name.
+        // It is planned here, so that the progress shown is true; the week names a refusal of its lines.
         refusalOr(() => job.plan.lines);
       }
       faults.push(...read.faults.map((fault) => `${name}: ${fault}`));

@@ -24,7 +24,7 @@ async function check(): Promise<void> {
   const { list, contents, problems } = await servedFiles((path) => say(`Looking at ${path}`));
   const stamped = stampedFiles(contents, list.project, address);
   if (problems.length > 0)
-    return say("Not ready: these files must be put right on the server, then load this page again.", ...problems);
+    return say("Not ready: these files must be fixed on the server, then load this page again.", ...problems);
   const elsewhere = madeForElsewhere(contents, stamped);
   const ready = `Ready: all ${contents.size} files are served from ${address} with the right type.`;
   if (elsewhere.length === 0) say(ready);

@@ -4,7 +4,7 @@ import { FILE_LIST, type FileList, wrongType } from "./file-list.ts";
 export interface Served {
   readonly list: FileList;
   readonly contents: ReadonlyMap<string, Uint8Array>;
-  /** One sentence a file, in words a server's keeper can act on. */
+  /** One sentence per file, in words a server's administrator can act on. */
   readonly problems: readonly string[];
 }
 

@@ -2,7 +2,7 @@
 import type { JobPlan } from "../../job/job-plan.ts";
 import type { ListedLine } from "../../papers/line-list.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
-import type { Board, Place, SheetView } from "./protocol.ts";
+import type { Board, SheetPlace, SheetView } from "./protocol.ts";
 import type { Trade } from "./trade.ts";
 
 export function boardOf(job: JobPlan, workbook: Workbook, lines: readonly ListedLine[]): Board {
@@ -16,7 +16,7 @@ export function boardOf(job: JobPlan, workbook: Workbook, lines: readonly Listed
   };
 }
 
-export const headerOf = ({ table }: JobPlan, { sheets }: Pick<Workbook, "sheets">): Place => ({
+export const headerOf = ({ table }: JobPlan, { sheets }: Pick<Workbook, "sheets">): SheetPlace => ({
   sheet: sheets.findIndex(({ name }) => name === table.sheet.name),
   row: table.top,
   column: table.left,
@@ -37,7 +37,7 @@ export function withUnits(
 }
 
 /** A refusal names its column as the header does. */
-function faultsOf({ plan, table }: JobPlan, header: Place): Board["faults"] {
+function faultsOf({ plan, table }: JobPlan, header: SheetPlace): Board["faults"] {
   const titles = (table.matrix[0] ?? []).map((cell) => withoutUnit(String(cell ?? "")));
   return plan.lines.flatMap((line) =>
     line.findings.flatMap(({ about, words = "" }) => {

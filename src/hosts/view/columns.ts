@@ -1,4 +1,4 @@
-/** How wide the columns of a grid are, and at which side their values stand: numbers right and words left, a column alike. */
+/** How wide the columns of a grid are, and how they are aligned: columns of numbers right, of words left. */
 
 import { columnLetters } from "../../sheet/formula/address.ts";
 import { firstOf, itemAt } from "../../units/certain.ts";

@@ -9,9 +9,9 @@ import { type ChangedCell, changedCells } from "../../sheet/write/changed-cells.
 import { spliceSheet } from "../../sheet/write/splice-sheet.ts";
 import type { CellValue } from "../../units/cell.ts";
 import type { GrownTable } from "./grown-table.ts";
-import type { Place } from "./protocol.ts";
+import type { SheetPlace } from "./protocol.ts";
 
-export interface TypedCell extends Place {
+export interface TypedCell extends SheetPlace {
   readonly value: CellValue;
 }
 

@@ -2,7 +2,7 @@
 
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { Refusal } from "../../units/refusal.ts";
-import type { Answer, Edit, Request } from "./protocol.ts";
+import type { Edit, EngineAnswer, Request } from "./protocol.ts";
 import { Session } from "./session.ts";
 import type { Trade } from "./trade.ts";
 
@@ -12,7 +12,7 @@ const loading: Promise<Trade> = import("./trade.ts").then(({ trade }) => trade);
 /** What begins a bill is loaded when somebody does. */
 const startList = () => import("./start-list.ts");
 
-async function answer(request: Request, trade: Trade): Promise<Answer> {
+async function answer(request: Request, trade: Trade): Promise<EngineAnswer> {
   if (request.ask === "open") {
     session = new Session(request.bytes, trade, request.edits);
     return { said: "opened", sheets: session.names(), board: session.board(), notes: session.notes() };
@@ -21,7 +21,7 @@ async function answer(request: Request, trade: Trade): Promise<Answer> {
   if (request.ask === "start") return { said: "bytes", bytes: (await startList()).startedBytes(request) };
   if (request.ask === "guide") return { said: "guide", guide: trade.guide() };
   const open = session!;
-  const edited = (edits: readonly Edit[]): Answer => {
+  const edited = (edits: readonly Edit[]): EngineAnswer => {
     const done = open.asDone(edits);
     const changes = open.edit(...edits);
     return { said: "edited", changes, board: open.board(), done };
@@ -62,6 +62,6 @@ async function answered(request: Request): Promise<void> {
   } catch (problem) {
     const known = problem instanceof Refusal || problem instanceof FileRefusal;
     const message = known || problem instanceof Error ? problem.message : String(problem);
-    postMessage({ said: "refused", message } satisfies Answer);
+    postMessage({ said: "refused", message } satisfies EngineAnswer);
   }
 }

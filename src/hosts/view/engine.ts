@@ -1,7 +1,7 @@
 /** The page's end of the engine's thread: questions in turn, an answer each; a long one can be ended. */
-import type { Answer, Edit, Edited, Opened, Place, Request } from "./protocol.ts";
+import type { Edit, Edited, EngineAnswer, Opened, Request, SheetPlace } from "./protocol.ts";
 
-type Said<K extends Answer["said"]> = Extract<Answer, { said: K }>;
+type Said<K extends EngineAnswer["said"]> = Extract<EngineAnswer, { said: K }>;
 const ANSWERS = {
   sheet: "sheet",
   look: "looked",
@@ -25,7 +25,7 @@ const LONGEST_MS = 300_000;
 export class Engine {
   /** Begun when something is asked: the page is painted first. */
   #worker: Worker | undefined;
-  #waiting: { resolve(answer: Answer): void; reject(problem: Error): void }[] = [];
+  #waiting: { resolve(answer: EngineAnswer): void; reject(problem: Error): void }[] = [];
   /** What has been accepted so far, to be done again after a calculation was ended. */
   #edits: (readonly Edit[])[] = [];
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -53,7 +53,7 @@ export class Engine {
     return this.#edited({ ask: "fix", row });
   }
 
-  row(place: Place, change: "insert" | "remove"): Promise<Edited> {
+  row(place: SheetPlace, change: "insert" | "remove"): Promise<Edited> {
     return this.#edited({ ask: "row", place, change });
   }
 
@@ -97,7 +97,7 @@ export class Engine {
 
   #begin(): Worker {
     const worker = this.start();
-    worker.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
+    worker.addEventListener("message", ({ data }: MessageEvent<EngineAnswer>) => {
       const next = this.#waiting.shift();
       this.#watch();
       if (this.#waiting.length === 0) this.busy(false);
@@ -111,8 +111,8 @@ export class Engine {
     return worker;
   }
 
-  async #ask<K extends Answer["said"]>(request: Request, expected: K): Promise<Said<K>> {
-    const answer = await new Promise<Answer>((resolve, reject) => {
+  async #ask<K extends EngineAnswer["said"]>(request: Request, expected: K): Promise<Said<K>> {
+    const answer = await new Promise<EngineAnswer>((resolve, reject) => {
       this.#waiting.push({ resolve, reject });
       if (this.#waiting.length === 1) this.#watch();
       this.busy(true);

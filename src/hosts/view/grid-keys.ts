@@ -1,6 +1,6 @@
-/** What a key means in a grid of cells. */
+/** What a key does in a grid of cells. */
 
-export type Meant =
+type Meant =
   | { readonly do: "move"; readonly down: number; readonly right: number; readonly extend: boolean }
   | { readonly do: "turn"; readonly step: 1 | -1 }
   | { readonly do: "row"; readonly change: "insert" | "remove" }
@@ -23,7 +23,7 @@ const STEPS: Readonly<Record<string, (page: number) => readonly [number, number]
   End: () => [0, END],
 };
 
-/** @param page rows of a page. Undefined where the key is none of the grid's. */
+/** @param page rows of a page. Undefined where the key means nothing in the grid. */
 export function meaningOf(event: KeyboardEvent, page: number): Meant | undefined {
   const { key, shiftKey } = event;
   const command = event.ctrlKey || event.metaKey || event.altKey;

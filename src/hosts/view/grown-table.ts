@@ -8,7 +8,7 @@ import { columnLetters } from "../../sheet/formula/address.ts";
 import { readTable } from "../../sheet/workbook/read-table.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import { itemAt } from "../../units/certain.ts";
-import type { Place } from "./protocol.ts";
+import type { SheetPlace } from "./protocol.ts";
 
 export interface GrownTable {
   /** The table's part of the package, and its new text. */
@@ -19,8 +19,8 @@ export interface GrownTable {
 /** By the rows that are typed without a gap, the first at `place`. Undefined where nothing grows. */
 export function grownTable(
   workbook: Workbook,
-  { sheet: index, row, column }: Place,
-  typed: readonly Place[] = [],
+  { sheet: index, row, column }: SheetPlace,
+  typed: readonly SheetPlace[] = [],
 ): GrownTable | undefined {
   const sheet = workbook.sheets[index];
   const table = workbook.tables.find(

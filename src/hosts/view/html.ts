@@ -32,7 +32,7 @@ export const BILL_PAGE: Page = {
   main: `
       <section id="work" aria-label="Bill"></section>
       <section id="line" aria-label="Selected line" tabindex="-1">
-        <p class="hint">Select a line: its drawing, what is wrong and what mends it stand here.</p>
+        <p class="hint">Select a line to see its drawing, what is wrong and what fixes it.</p>
       </section>`,
   foot: `
       <nav id="places" aria-label="Work and tables"></nav>
@@ -42,7 +42,7 @@ export const BILL_PAGE: Page = {
 
 const KEYS = [
   ["Arrows", "from bar to bar"],
-  ["Enter", "take a bar up, put it down"],
+  ["Enter", "pick up a bar, put it down"],
   ["← →", "an hour"],
   ["Shift+← →", "a day"],
   ["Esc", "leave it"],

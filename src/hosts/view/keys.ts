@@ -2,7 +2,7 @@
 import { itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 
-export interface KeyActions {
+interface KeyActions {
   step(which: "undo" | "redo"): void;
   save(): void;
   add(): void;

@@ -14,7 +14,7 @@ import { listenToKeys } from "./keys.ts";
 import { painted } from "./painted.ts";
 import { Places } from "./places.ts";
 import { progressAfter } from "./progress.ts";
-import type { Board, ChangedView, Edit, Edited, Opened, Place } from "./protocol.ts";
+import type { Board, ChangedView, Edit, Edited, Opened, SheetPlace } from "./protocol.ts";
 import { redraw } from "./redraw.ts";
 import { attempt, offer, say } from "./said.ts";
 import { StartView } from "./start-view.ts";
@@ -123,7 +123,7 @@ async function showLine(row: number): Promise<void> {
   redraw(byId("line"), view, String(row));
 }
 
-function goTo({ sheet, row, column }: Place): void {
+function goTo({ sheet, row, column }: SheetPlace): void {
   places.openSheet(sheet);
   void attempt(() => tables.show(sheet, { row, column }).then(() => tables.focus()));
 }
@@ -135,12 +135,12 @@ function addLine(): void {
     return;
   }
   goTo(board.next);
-  say("Type the new line here, right below the table: it belongs to it then.");
+  say("Type the new line here, right below the table; it then belongs to the table.");
 }
 
 async function applyFix(row: number, isAgreed = false): Promise<void> {
   const { fix } = await engine.ask({ ask: "line", row });
-  if (!fix) return say("No change that was tried betters this line.");
+  if (!fix) return say("No change that was tried improves this line.");
   if (fix.lacks.length > 0) return say(lacksSays(fix));
   const asked = isAgreed ? undefined : agreement(fix, () => void attempt(() => applyFix(row, true)));
   if (asked) {
@@ -245,7 +245,7 @@ async function save(as?: string): Promise<void> {
     );
 }
 
-/** What somebody else has done to the file is said as soon as one comes back to the page. */
+/** What somebody else did to the file is said as soon as the person comes back to the page. */
 async function watch(): Promise<void> {
   if (!(await files.hasChanged())) return;
   const again = async () => {
@@ -253,7 +253,7 @@ async function watch(): Promise<void> {
     await openBytes(now, bytes);
   };
   const lost = isUnsaved ? "; what is typed here is lost then" : "";
-  say(`${files.name} was changed on disk since it was opened here. `, offer(`Open it anew${lost}`, again));
+  say(`${files.name} was changed on disk since it was opened here. `, offer(`Open it again${lost}`, again));
 }
 
 button("save").addEventListener("click", () => void attempt(save));
@@ -266,8 +266,8 @@ button("cancel").addEventListener("click", () =>
     clearTimeout(finishing);
     const again = await engine.end();
     if (again) show(again);
-    clearTimeout(finishing); // begun again by itself it could never be ended
-    say("Ended; nothing was changed. Price, dates and sheets are not worked out. ", offer("Work them out", finish));
+    clearTimeout(finishing); // if it began again by itself, it could never be stopped
+    say("Stopped; nothing was changed. Price, dates and sheets are not worked out. ", offer("Work them out", finish));
   }),
 );
 listenToKeys({

@@ -1,16 +1,16 @@
-/** Where one is: the lines, or one of the tables behind the words at the foot; on a phone also which of three screens. */
+/** Where the person is: in the lines or in one of the tables at the foot; on a phone also which of three screens. */
 import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import type { SheetName } from "./protocol.ts";
 
-export interface PlaceViews {
+interface PlaceViews {
   lines(): HTMLElement;
   table(sheet: number): HTMLElement;
   cuts(): Promise<HTMLElement>;
   start(): HTMLElement;
   guide(): Promise<HTMLElement>;
 }
-export type Screen = "list" | "line" | "drawing";
+type Screen = "list" | "line" | "drawing";
 
 interface Opened {
   readonly screen: Screen;

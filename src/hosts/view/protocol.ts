@@ -38,13 +38,13 @@ export interface SheetView {
   readonly looks: readonly (readonly (CellLook | undefined)[] | undefined)[];
 }
 
-export interface Place {
+export interface SheetPlace {
   readonly sheet: number;
   readonly row: number;
   readonly column: number;
 }
 
-export interface ChangedView extends Place {
+export interface ChangedView extends SheetPlace {
   readonly cell: ShownCell | null;
 }
 
@@ -61,14 +61,14 @@ export interface CellDetail {
 /** The bill as a list of lines to be worked through. */
 export interface Board {
   /** The bill's own sheet, and the place of its header on it. */
-  readonly header: Place;
+  readonly header: SheetPlace;
   readonly lines: readonly ListedLine[];
   /** Tables that are missing or cannot be read, a sentence each. */
   readonly missing: readonly string[];
   /** Cells of the bill that cannot be read, and what may stand there. */
-  readonly faults: readonly (Place & { readonly says: string })[];
+  readonly faults: readonly (SheetPlace & { readonly says: string })[];
   /** Where the next line is typed. */
-  readonly next: Place;
+  readonly next: SheetPlace;
 }
 
 export type Request =
@@ -78,9 +78,9 @@ export type Request =
   /** Types what would mend the line. */
   | { readonly ask: "fix"; readonly row: number }
   /** Puts an empty row there, or takes the row away. */
-  | { readonly ask: "row"; readonly place: Place; readonly change: "insert" | "remove" }
+  | { readonly ask: "row"; readonly place: SheetPlace; readonly change: "insert" | "remove" }
   | { readonly ask: "finish" }
-  | { readonly ask: "look"; readonly place: Place }
+  | { readonly ask: "look"; readonly place: SheetPlace }
   | { readonly ask: "line"; readonly row: number }
   | { readonly ask: "cuts" }
   | { readonly ask: "guide" }
@@ -88,12 +88,12 @@ export type Request =
   | ({ readonly ask: "start" } & ListAsked)
   | { readonly ask: "save" };
 
-export interface Edit extends Place {
+export interface Edit extends SheetPlace {
   readonly typed: string;
 }
 
 /** An edit that was made, and what would have to be typed to take it back. */
-export interface DoneEdit extends Place {
+export interface DoneEdit extends SheetPlace {
   readonly before: string;
   readonly after: string;
 }
@@ -120,7 +120,7 @@ export interface Edited {
   readonly says?: string;
 }
 
-export type Answer =
+export type EngineAnswer =
   | ({ readonly said: "opened" } & Opened)
   | { readonly said: "sheet"; readonly view: SheetView }
   /** Answers that take long still are the old ones, until "finish" is asked. */

@@ -7,7 +7,7 @@ import { cellName } from "../../sheet/formula/address.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import { itemAt } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
-import type { Edit, Place } from "./protocol.ts";
+import type { Edit, SheetPlace } from "./protocol.ts";
 
 /** A table is read up to its first empty row: a new one says that it is there. */
 const NEW = "NEW";
@@ -15,9 +15,9 @@ const NEW = "NEW";
 /** @param typed what would have to be typed for what a cell holds. Throws Refusal outside the rows of a table. */
 export function rowEdits(
   { tables, sheets }: Workbook,
-  place: Place,
+  place: SheetPlace,
   change: "insert" | "remove",
-  typed: (place: Place) => string,
+  typed: (place: SheetPlace) => string,
 ): Edit[] {
   const { sheet, row, column } = place;
   const table = tables.find(

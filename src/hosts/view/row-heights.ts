@@ -1,7 +1,7 @@
-/** Where every row of a grid lies: all are of one height, but headings and sentences. */
+/** Where every row of a grid lies: all have one height, except headings and sentences. */
 import type { SheetView } from "./protocol.ts";
 
-/** Letters on a line of a sentence, whose width is in grid.css; px of such a line, and round them. */
+/** Letters on a line of a sentence, whose width is in grid.css; px of such a line, and around them. */
 const [ON_A_LINE, LINE, AROUND] = [130, 17, 11];
 
 export class RowHeights {

@@ -1,4 +1,4 @@
-/** What is said at the head of the page, and what a person asked for, done or said why not. */
+/** What is said at the head of the page, and running what a person asked for, or saying why not. */
 import { element } from "../pane/dom/element.ts";
 import { Ended } from "./engine.ts";
 
@@ -9,13 +9,16 @@ export const offer = (words: string, action: () => Promise<void>): HTMLElement =
   made.addEventListener("click", () => void attempt(action));
   return made;
 };
-/** Runs what a person asked for; what goes wrong is said, an end they asked for is no fault. Answers whether it was done. */
+/**
+ * Runs what a person asked for; what goes wrong is said, being stopped by them is not a fault. Answers whether it was
+ * done.
+ */
 export async function attempt(action: () => Promise<unknown>): Promise<boolean> {
   try {
     await action();
     return true;
   } catch (problem) {
-    say(problem instanceof Ended ? "Ended; nothing was changed." : (problem as Error).message);
+    say(problem instanceof Ended ? "Stopped; nothing was changed." : (problem as Error).message);
     return false;
   }
 }

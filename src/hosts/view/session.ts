@@ -31,8 +31,8 @@ import type {
   DoneEdit,
   Edit,
   Looked,
-  Place,
   SheetName,
+  SheetPlace,
   SheetView,
 } from "./protocol.ts";
 import { rowEdits } from "./row-edits.ts";
@@ -60,7 +60,7 @@ export class Session {
   #isBookNow = false;
   #job: JobPlan | undefined | null = null;
 
-  /** Throws FileRefusal on a file that is no readable workbook. */
+  /** Throws FileRefusal on a file that cannot be read as a workbook. */
   constructor(
     bytes: Uint8Array,
     private readonly trade: Trade,
@@ -190,7 +190,7 @@ export class Session {
   }
 
   /** The edits that put an empty row into the table that stands there, or take a row out of it. */
-  rowEdits(place: Place, change: "insert" | "remove"): Edit[] {
+  rowEdits(place: SheetPlace, change: "insert" | "remove"): Edit[] {
     return rowEdits(this.#workbook, place, change, (at) => this.typed(at) ?? "");
   }
 
@@ -201,7 +201,7 @@ export class Session {
   }
 
   /** What would have to be typed for what the cell holds now. */
-  typed({ sheet, row, column }: Place): string | undefined {
+  typed({ sheet, row, column }: SheetPlace): string | undefined {
     return asTyped(this.#workbook.sheets[sheet]?.values[column]?.[row], this.#isText({ sheet, row, column }));
   }
 
@@ -235,7 +235,7 @@ export class Session {
   }
 
   /** A cell whose format keeps what is typed as text. */
-  #isText({ sheet, row, column }: Place): boolean {
+  #isText({ sheet, row, column }: SheetPlace): boolean {
     return this.#looks[sheet]?.at(row, column).format === "@";
   }
 
@@ -255,7 +255,7 @@ export class Session {
     return found;
   }
 
-  look({ sheet, row, column }: Place): Looked {
+  look({ sheet, row, column }: SheetPlace): Looked {
     const value = this.#workbook.sheets[sheet]?.values[column]?.[row];
     const formula = this.#calculator.grid.formulaAt(sheet, row, column);
     const shown = shownCell(value, undefined);

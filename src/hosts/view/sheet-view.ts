@@ -5,7 +5,7 @@ import { shownCell } from "./cell-text.ts";
 import type { SheetLooks } from "./looks.ts";
 import type { SheetView } from "./protocol.ts";
 
-/** Empty rows and columns round what is filled, so that there is room to type. */
+/** Empty rows and columns around what is filled, so that there is room to type. */
 const ROOM = { rows: 20, columns: 1 };
 
 export function sheetView(workbook: Workbook, sheet: Sheet, looks: SheetLooks): SheetView {

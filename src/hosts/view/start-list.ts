@@ -31,7 +31,7 @@ export interface ListUnderstood {
   /** What a column of a bill may be called. */
   readonly choices: readonly string[];
 }
-export interface ListColumn {
+interface ListColumn {
   readonly letter: string;
   readonly title: string;
   /** The column of the bill that it is read as; "" where it is not read. */
@@ -52,7 +52,7 @@ export function understood(asked: ListAsked): ListUnderstood {
   // Where a column is missing the map is what shows which it could be.
   const columns = isRefused ? refusalOr(() => columnsOf(asked)) : list.columns;
   return {
-    // How a command is told is nothing to a page, where it is chosen below.
+    // A page does not need a command's options: the choice is made below.
     refused: isRefused
       ? list.message.replace(/say which it is, by heading or letter: --columns.*$/s, "say which it is below")
       : "",

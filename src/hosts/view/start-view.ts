@@ -2,14 +2,14 @@
 import { element } from "../pane/dom/element.ts";
 import type { ListAsked, ListUnderstood } from "./start-list.ts";
 
-export interface StartEvents {
+interface StartEvents {
   understand(asked: ListAsked): Promise<ListUnderstood>;
   start(asked: ListAsked): void;
 }
 
 const NO_BILL = [
   "This workbook has no bill: no table with the headings Part, Material, Thickness and Flanges.",
-  "What it holds stands behind the words below; a bill of your own begins here.",
+  "Its sheets are behind the words below; start a bill of your own here.",
 ];
 const NOT_READ = "not read";
 
@@ -37,7 +37,7 @@ export class StartView {
       element(
         "p",
         {},
-        "Drop a parts list on this page, choose a file, or paste rows from a spreadsheet with their heading. Without a list the bill begins with one example line and example machines to type over.",
+        "Drop a parts list on this page, choose a file, or paste rows from a spreadsheet with their heading. Without a list the bill starts with one example line and example machines to type over.",
       ),
       element("p", {}, element("label", { for: "list-file" }, "Parts list: "), file),
       element("p", {}, element("label", { for: "paste" }, "or paste it here"), this.#paste),

@@ -4,14 +4,14 @@ import { cellName } from "../../sheet/formula/address.ts";
 import { itemAt } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { type GridEvents, SheetGrid } from "./grid.ts";
-import type { Board, CellDetail, ChangedView, Place, SheetName, SheetView } from "./protocol.ts";
+import type { Board, CellDetail, ChangedView, SheetName, SheetPlace, SheetView } from "./protocol.ts";
 import type { Spot, TypedSpot } from "./spot.ts";
 
-export interface TableEvents {
+interface TableEvents {
   view(sheet: number): Promise<SheetView>;
-  look(place: Place): Promise<CellDetail>;
-  typed(cells: readonly (Place & { readonly typed: string })[]): Promise<boolean>;
-  row(place: Place, change: "insert" | "remove"): void;
+  look(place: SheetPlace): Promise<CellDetail>;
+  typed(cells: readonly (SheetPlace & { readonly typed: string })[]): Promise<boolean>;
+  row(place: SheetPlace, change: "insert" | "remove"): void;
   say(words: string): void;
 }
 
@@ -55,7 +55,7 @@ export class TablesView {
     );
   }
 
-  get place(): Place {
+  get place(): SheetPlace {
     const { row, column } = this.#grids[this.#open]?.active ?? { row: 0, column: 0 };
     return { sheet: this.#open, row, column };
   }
@@ -113,7 +113,7 @@ export class TablesView {
       selected: () => void this.look(),
       begin: async (spot: Spot) => {
         const { locked, content } = await this.events.look({ sheet, ...spot });
-        if (locked) this.events.say(`This cell is not typed over: ${locked}.`);
+        if (locked) this.events.say(`This cell cannot be typed over: ${locked}.`);
         return locked ? undefined : content;
       },
       typed: (cells: readonly TypedSpot[]) => this.events.typed(cells.map((cell) => ({ sheet, ...cell }))),
@@ -129,4 +129,5 @@ export class TablesView {
   }
 }
 
-const samePlace = (a: Place, b: Place): boolean => a.sheet === b.sheet && a.row === b.row && a.column === b.column;
+const samePlace = (a: SheetPlace, b: SheetPlace): boolean =>
+  a.sheet === b.sheet && a.row === b.row && a.column === b.column;

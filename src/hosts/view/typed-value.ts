@@ -12,7 +12,7 @@ export function typedValue(typed: string, isText: boolean): CellValue {
   const text = typed.trim();
   if (text === "") return null;
   if (typed.length > LONGEST) throw wrong("cell", `text of at most ${LONGEST} characters`, typed.slice(0, 40));
-  if (text.startsWith("=")) throw wrong("cell", "a number or text", text, "formulas are changed in Excel");
+  if (text.startsWith("=")) throw wrong("cell", "a number or text", text, "edit formulas in Excel");
   if (isText) return text;
   if (text.startsWith("'")) return text.slice(1);
   if (/^(?:true|false)$/i.test(text)) return text.toLowerCase() === "true";

@@ -10,7 +10,7 @@ import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import { itemAt } from "../../units/certain.ts";
 import type { TypedCell } from "./edited-bytes.ts";
 import { type GrownTable, withArea } from "./grown-table.ts";
-import type { Place } from "./protocol.ts";
+import type { SheetPlace } from "./protocol.ts";
 
 /** @param typed with the other cells that are typed at once. Undefined where no table changes. */
 export function widerTable(
@@ -61,7 +61,7 @@ function isFree(
 }
 
 /** A fix whose columns the bill has not adds them, where its table can take them. */
-export function withColumns(workbook: Workbook, offer: FixOffer, { sheet, row }: Place): FixOffer {
+export function withColumns(workbook: Workbook, offer: FixOffer, { sheet, row }: SheetPlace): FixOffer {
   const { lacks, cells, says } = offer;
   const headings = cells.filter((cell) => cell.row === row).sort((a, b) => a.column - b.column);
   const [first] = headings;

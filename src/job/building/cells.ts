@@ -14,6 +14,12 @@ export const value = (row: number, column: number, style: StyleName, content: Ce
 export const across = (row: number, column: number, style: StyleName, contents: readonly CellValue[]): SheetCell[] =>
   contents.map((content, i) => value(row, column + i, style, content));
 
+/** Title and note at the top of a sheet. */
+export const headed = (title: string, note: string): SheetCell[] => [
+  value(1, 1, "title", title),
+  value(2, 1, "note", note),
+];
+
 /** The cells of an Excel Table: its header and its rows, a style for each column. */
 export function tableCells(
   { row, column, headers }: SheetTable,

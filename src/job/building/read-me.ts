@@ -11,17 +11,17 @@ export const STATE = `'${READ_ME}'!${STATE_CELL}`;
 const NEVER_FILLED = "A4:B4";
 
 const STATUS: Lines = [
-  ["clear", "No problem found against the tables given. It is no permission: the machine's plate decides."],
-  ["check", "Look before cutting: the sentence gives the figure and the limit, Fix what betters it."],
+  ["clear", "No problem found against the tables given. That is not permission to run: the machine's plate decides."],
+  ["check", "Look before cutting: the sentence gives the figure and the limit, Fix says what improves it."],
   ["stop", "As it stands this scraps sheet or hurts a machine. It is not cut, not priced and not loaded."],
 ];
 
 const CAUTIONS: readonly string[] = [
   "The rating plate and the manual of your own machine decide, never this workbook. The machines and tools in it are invented.",
-  "Guards, light curtains and two-hand controls stay in place and are tested as the machine's maker and local codes ask. Local codes and licensed practice go before every figure here.",
+  "Guards, light curtains and two-hand controls stay in place and are tested as the machine's maker and local codes require. Local codes and licensed practice come before every figure here.",
   "Keep hands away from the point of operation: not between punch and die, not under the hold-downs or the blades, not behind the shear where the strip drops. A flange that slips into the die can be thrown; a long sheet whips up as it bends.",
   "What a bracket may carry is not checked anywhere in this workbook. Ask a licensed engineer.",
-  "Radius, springback and tons of an air bend scatter with the sheet. Bend a test strip of the same sheet before a run.",
+  "Radius, springback and tons of an air bend vary with the sheet. Bend a test strip of the same sheet before a run.",
 ];
 
 export type Lines = readonly (readonly [name: string, words: string])[];
@@ -55,7 +55,7 @@ export function readMeSheet({
     for (const [name, words] of lines) cells.push(value(row, 1, "label", name), value(row++, 2, "wrapped", words));
     row++;
   };
-  section("What stands where", contents);
+  section("What is where", contents);
   section("What the three words mean", STATUS);
   section(
     "Before a machine is started",

@@ -4,7 +4,7 @@ import { SPILLS, type SpillName } from "../../cells/record/spill-columns.ts";
 import { firstOf, itemAt } from "../../units/certain.ts";
 import type { Emphasis, SheetCell, SheetModel } from "../xlsx/model.ts";
 import { areaName, columnName } from "../xlsx/xml.ts";
-import { value } from "./cells.ts";
+import { headed } from "./cells.ts";
 import { spillBlock, spillColumn, spillWidths, type Widths } from "./spill-block.ts";
 
 export const HEADER_ROW = 4;
@@ -55,8 +55,7 @@ export function spillSheet({
     name,
     widths,
     cells: [
-      value(1, 1, "title", name),
-      value(2, 1, "note", note),
+      ...headed(name, note),
       ...others,
       ...blocks.map(({ spill, formula }, i) => spillBlock(headerRow, itemAt(starts, i), spill, formula)),
     ],

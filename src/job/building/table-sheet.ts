@@ -2,7 +2,7 @@
 import type { CellValue } from "../../units/cell.ts";
 import type { SheetModel, SheetTable } from "../xlsx/model.ts";
 import { columnName } from "../xlsx/xml.ts";
-import { tableCells, value } from "./cells.ts";
+import { headed, tableCells } from "./cells.ts";
 
 const HEADER_ROW = 4;
 
@@ -37,8 +37,7 @@ export function tableSheet({
     widths: columns.map(({ width }) => width),
     columnStyles: columns.map(({ number }) => (number ? undefined : "textColumn")),
     cells: [
-      value(1, 1, "title", name),
-      value(2, 1, "note", note),
+      ...headed(name, note),
       ...tableCells(
         table,
         rows,

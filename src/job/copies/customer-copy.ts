@@ -26,7 +26,7 @@ export function customerCopy(book: Book, notice: readonly string[]): WorkbookMod
   const cells = quote.rows.flatMap((row, r) =>
     row.flatMap((_, c): SheetCell[] => {
       const held = cellAt(quote, r, c);
-      // What the shop has yet to do is none of the customer's.
+      // What the shop has yet to do is not the customer's business.
       if (isBlank(held) || (c < 2 && cellAt(quote, r, 0) === MACHINES)) return [];
       if (isCellError(held) || (typeof held === "string" && NO_QUOTE.test(held) && c === 0))
         throw wrong(

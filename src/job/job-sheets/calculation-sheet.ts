@@ -1,4 +1,4 @@
-import { value } from "../building/cells.ts";
+import { headed, value } from "../building/cells.ts";
 import { lookUp, working } from "../building/formulas.ts";
 import { spillColumn } from "../building/spill-block.ts";
 import type { SheetCell, SheetModel, Validation } from "../xlsx/model.ts";
@@ -140,11 +140,8 @@ export function calculationSheet(job: JobContents): SheetModel {
     name: "Calculation",
     widths: [19, 46, 12, 9, 62],
     cells: [
-      value(1, 1, "title", "Calculation"),
-      value(
-        2,
-        1,
-        "note",
+      ...headed(
+        "Calculation",
         "Answers step by step, recorded by the calculation itself. Choose another part in a shaded cell; the last step is the answer.",
       ),
       ...chosen.flatMap((each, block) => blockCells(each, block, job)),

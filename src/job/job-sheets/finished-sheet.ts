@@ -1,5 +1,5 @@
 /** What finished jobs took, and what they say of the shop's own pace. */
-import { tableCells, value } from "../building/cells.ts";
+import { headed, tableCells } from "../building/cells.ts";
 import { shop } from "../building/formulas.ts";
 import type { SheetModel, SheetTable } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
@@ -34,11 +34,8 @@ export function finishedSheet({ headers, rows: given }: ShopSheetTable, note = "
     name: FINISHED,
     widths: [...headers.map((_, i) => (i === 0 ? 20 : 12)), GAP, ...ANSWER.map(([width]) => width)],
     cells: [
-      value(1, 1, "title", "Finished"),
-      value(
-        2,
-        1,
-        "note",
+      ...headed(
+        "Finished",
         `Left: minutes of finished jobs as estimated and as recorded, a line and station each row; copy both from the sheet Times, with the own factor that stood there. Right: what they say. From three jobs of a station on, its factor is in every time of this bill.${note}`,
       ),
       ...tableCells(

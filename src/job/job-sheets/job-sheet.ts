@@ -1,4 +1,4 @@
-import { tableCells, value } from "../building/cells.ts";
+import { headed, tableCells, value } from "../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
 import type { StyleName } from "../xlsx/styles.ts";
 import type { JobContents, JobKey } from "./contents.ts";
@@ -11,22 +11,22 @@ const ROWS: readonly (readonly [key: JobKey, item: string, style: StyleName, hin
   ["number", "Quote", "inputText", ""],
   ["day", "Date of the quote", "inputDay", "Typed, not today's: a quote must say the same tomorrow."],
   ["valid", "Valid for (days)", "inputNumber", ""],
-  ["start", "Work can begin", "inputMoment", "Material and drawings are there from here on."],
+  ["start", "Work can begin", "inputMoment", "Material and drawings are there from then on."],
   [
     "due",
     "Must leave by",
     "inputMoment",
-    "The truck goes to site; a day without a time means by its end. A line's own Due comes before it.",
+    "When the truck leaves for the site; a day without a time means the end of that day. A line's own Due comes first.",
   ],
   [
     "areas",
     "Areas, first needed first",
     "inputText",
-    "What is needed first is loaded last. A row such as Must leave by Tower below gives one a time of its own.",
+    "What is needed first is loaded last. A row such as Must leave by Tower, below, gives an area its own time.",
   ],
   ["pace", "Pace", "inputText", '"rush" adds the rush charge of the sheet Shop.'],
   ["profit", "Profit as", "inputText", '"margin", a share of the price, or "markup", a share of the cost.'],
-  ["currency", "Currency", "inputText", "Stands at every sum that is printed, such as USD; none is assumed."],
+  ["currency", "Currency", "inputText", "Printed with every sum, such as USD; none is assumed."],
 ];
 
 /** A cell of this sheet for a formula elsewhere. */
@@ -46,7 +46,7 @@ export function jobSheet({ job, jobNote, areaDues = [] }: JobContents): SheetMod
       item: `Must leave by ${name}`,
       entry: due,
       style: "inputMoment" as const,
-      hint: "An area that leaves at a time of its own.",
+      hint: "An area that leaves at its own time.",
     })),
   ];
   const table: SheetTable = { name: "Job", row: HEADER_ROW, column: 1, headers: ["Job", "Entry"], rows: rows.length };
@@ -62,12 +62,7 @@ export function jobSheet({ job, jobNote, areaDues = [] }: JobContents): SheetMod
   return {
     name: "Job",
     widths: [19, 52, 60],
-    cells: [
-      value(1, 1, "title", "Job"),
-      value(2, 1, "note", jobNote),
-      ...styled,
-      ...rows.map(({ hint }, i) => value(FIRST + i, 3, "aside", hint)),
-    ],
+    cells: [...headed("Job", jobNote), ...styled, ...rows.map(({ hint }, i) => value(FIRST + i, 3, "aside", hint))],
     tables: [table],
     validations: [
       { area: area("pace"), type: "list", formula: '"normal,rush"', prompt: "normal, or rush for the rush charge" },

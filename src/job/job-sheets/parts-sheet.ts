@@ -1,5 +1,5 @@
 import { CURRENT_EDITION } from "../../data/materials/editions.ts";
-import { tableCells, value } from "../building/cells.ts";
+import { headed, tableCells } from "../building/cells.ts";
 import type { SheetModel, SheetTable, Validation } from "../xlsx/model.ts";
 import { columnName } from "../xlsx/xml.ts";
 import type { JobContents, PartColumn } from "./contents.ts";
@@ -107,11 +107,8 @@ export function partsSheet(contents: JobContents): SheetModel {
     widths: partColumns.map(({ width }) => width),
     columnStyles: partColumns.map(({ keepsText }) => (keepsText ? "textColumn" : undefined)),
     cells: [
-      value(1, 1, "title", "Parts"),
-      value(
-        2,
-        1,
-        "note",
+      ...headed(
+        "Parts",
         `One bracket a row. Plain numbers are ${system === "in" ? "inches" : "millimeters"}; text brings its own unit (3/16, 3 mm, 4,5 mm, 10 ga). Flanges are outside sizes in order along the strip, bend angles the angles the sheet is turned through. Bend length is the width of the blank. Hole distance runs from the other flange's inside face to the hole's edge. Tolerance is that of the outside sizes, plus and minus. Operations are stations of the sheet Shop, with how many where a piece has several: Tap 2; Coating. Spares are among the pieces ordered.`,
       ),
       ...tableCells(

@@ -4,7 +4,7 @@ import type { JobContents } from "./contents.ts";
 
 const SHOP = "Machines, tools, stations, rates, shifts and sheets as tables.";
 const TYPE_SHOP = " Type your own figures over them, from the plates of your machines; add rows below.";
-const CALCULATION = "How three of the answers come about, step by step with the source of every figure.";
+const CALCULATION = "How three of the answers are worked out, step by step with the source of every figure.";
 const CHOOSE = " Choose other lines in its shaded cells.";
 /** What a copy of values says in the place of what asks to be typed over. */
 export const TYPED: readonly (readonly [asked: string, told: string])[] = [
@@ -30,7 +30,7 @@ const CONTENTS: Lines = [
   ["Summary", "The job in figures, what the route saves, and which lines are not quoted."],
   [
     "Route",
-    "Which machine cuts which line; Times has the minutes at every station, Finished what finished jobs have taught about them.",
+    "Which machine cuts which line; Times has the minutes at every station, Finished has what finished jobs say about them.",
   ],
   ["Set-ups", "The order at the brake with fewest changes of tools; Machines says which machines would do the bill."],
   ["Price", "What every line costs, and its price; for the shop."],

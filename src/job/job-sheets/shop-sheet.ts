@@ -1,4 +1,4 @@
-import { tableCells, value } from "../building/cells.ts";
+import { headed, tableCells, value } from "../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
 import type { JobContents } from "./contents.ts";
 import { FINISHED } from "./finished-sheet.ts";
@@ -8,7 +8,7 @@ const FIRST_ROW = 4;
 const ROOM = 3;
 
 export function shopSheet({ shop, shopNote }: Pick<JobContents, "shop" | "shopNote">, name = "Shop"): SheetModel {
-  const cells: SheetCell[] = [value(1, 1, "title", name), value(2, 1, "note", shopNote)];
+  const cells: SheetCell[] = headed(name, shopNote);
   const tables: SheetTable[] = [];
   let row = FIRST_ROW;
   for (const { name: tableName, title, headers, rows } of shop.filter((table) => table.name !== FINISHED)) {

@@ -43,7 +43,7 @@ export const checkSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Checks",
     pagesWide: 3,
-    note: "What is found about every line on the machines, tools and sheets of the sheet Shop, and the least change that betters it, tried. A clear line has no sentence; notes inform. Worst spread: edge, spread of the deduction and of the angle, added up.",
+    note: "What is found about every line on the machines, tools and sheets of the sheet Shop, and the smallest change that improves it, already tried. A clear line has no sentence; notes only inform. Worst spread: edge, spread of the deduction and of the angle, added up.",
     blocks: [
       blockOf(job)(
         "BILL.CHECK",
@@ -77,7 +77,7 @@ export const blanksSheet = (job: JobContents): SheetModel =>
 export const cutPlanSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Cut plan",
-    note: "Which sheets are pulled and what is cut from each, by material, thickness and machine; only quoted lines. The lower bound says how little the best plan could need. More effort (sheet Shop, Rates) may save a sheet. The waterjet's sheets are drawn in the printed cut list.",
+    note: "Which sheets are pulled and what is cut from each, by material, thickness and machine; only quoted lines. The lower bound says the least that any plan could need. More effort (sheet Shop, Rates) may save a sheet. The waterjet's sheets are drawn in the printed cut list.",
     blocks: [
       blockOf(job)("CUT.PLAN", {
         Pattern: 9,
@@ -198,7 +198,7 @@ function dateRows(job: JobContents): SheetCell[] {
       "inchShort",
     ],
     ["Brake: done, if it need not wait for cut blanks", dated(shop("DATE.FINISH", { start, ...given })), "moment"],
-    ["Brake: to be begun at the latest", dated(shop("DATE.LATESTSTART", { due: end, ...given })), "moment"],
+    ["Brake: must begin at the latest", dated(shop("DATE.LATESTSTART", { due: end, ...given })), "moment"],
     ["Brake: working hours left over", dated(shop("DATE.SLACK", { start, due: end, ...given })), "inchShort"],
   ];
   return rows.flatMap(([label, formula, style], i): SheetCell[] => [
@@ -232,7 +232,7 @@ export const whatIfSheet = (job: JobContents): SheetModel =>
 export const loadInSheet = (job: JobContents): SheetModel =>
   spillSheet({
     name: "Load-in",
-    note: "In which order the parts go onto the truck, in which stacks, and what stands on the labels; only quoted lines. Weights are sheet weights; who may lift is for the site to decide.",
+    note: "In which order the parts go onto the truck, in which stacks, and what goes on the labels; only quoted lines. Weights are sheet weights; who may lift is for the site to decide.",
     blocks: [
       blockOf(job)("BILL.LOADIN", { Order: 7, Area: 16, Stacks: 7, Part: 8, Handling: 30, Label: 46, Message: 34 }),
     ],

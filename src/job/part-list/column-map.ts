@@ -28,7 +28,7 @@ export interface MappedColumn extends HeadingColumn {
   readonly letter: string;
   /** undefined: not read. */
   readonly read: Meaning | undefined;
-  /** Why a column is not read although its heading says what it is, or what is asked of one that is. */
+  /** Why a column is not read although its heading says what it is, or what is asked about one that is read. */
   readonly why?: string;
 }
 
@@ -128,7 +128,7 @@ function withLegs(heading: Heading): Heading {
   return { ...heading, columns: heading.columns.map((each) => (isLeg(each) ? { ...each, meaning: ONE_LEG } : each)) };
 }
 
-/** A word over several columns stands in the first of them: the figures beside it would be left out unseen. */
+/** A heading over several columns stands in the first of them; the figures beside it would silently be dropped. */
 function refuseUntitled(columns: readonly MappedColumn[], own: ReadonlyMap<number, unknown>, body: CellMatrix): void {
   const untitled = columns.filter(({ index, title }) => title === "" && !own.has(index));
   for (const { index, letter } of untitled) {
@@ -138,14 +138,14 @@ function refuseUntitled(columns: readonly MappedColumn[], own: ReadonlyMap<numbe
       continue;
     throw wrong(
       `column ${letter}`,
-      `said: it has no heading, and figures beside ${before.letter} "${before.title}"`,
+      `mapped: it has no heading, and figures beside ${before.letter} "${before.title}"`,
       null,
       `to join them --columns "${before.letter}=${titleOf(key)}; ${letter}=${titleOf(key)}", to leave it out --columns "${letter}="`,
     );
   }
 }
 
-/** Half an order is quoted where a second delivery is left out unseen; one that repeats the first says nothing new. */
+/** A second delivery silently dropped would quote half the order; a column that repeats the first says nothing new. */
 function refuseSecondQuantity(
   columns: readonly MappedColumn[],
   own: ReadonlyMap<number, unknown>,
@@ -183,7 +183,7 @@ function refuseUnsaidBends(columns: readonly MappedColumn[], own: ReadonlyMap<nu
   if (unsaid)
     throw wrong(
       `column "${unsaid.title}"`,
-      "said: angles, or how many",
+      "mapped: angles, or how many",
       null,
       `for angles --columns "${unsaid.title}=Bend angles", to leave it out --columns "${unsaid.title}="`,
     );
@@ -194,8 +194,8 @@ const isRival = (key: PartKey, other: PartKey | undefined): boolean =>
   other === key || (isOneOf(other) && WHOLE[other] === key);
 
 /**
- * Columns said to be flanges beside each other, or one such beside "Flange B", are one flange each, and angles alike: one of
- * them alone would leave the others out unseen. Of anything else a list has one column.
+ * Columns said to be flanges beside each other, or one such beside "Flange B", are one flange each, and angles alike:
+ * taking only one would silently drop the others. Anything else has one column in a list.
  */
 function joinStated(heading: Heading, own: Map<number, Meaning | undefined>): void {
   const columns = heading.columns.flatMap((column) => {

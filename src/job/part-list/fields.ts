@@ -1,4 +1,4 @@
-/** The columns of the bill that a list fills, and what of a row they hold. */
+/** The columns of the bill that a list fills, and which cells of a row they hold. */
 
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { type CellValue, isBlank } from "../../units/cell.ts";
@@ -29,7 +29,7 @@ export interface Field {
   readonly constant?: string;
   readonly mayList: boolean;
 }
-/** More columns that are not read are named by nobody: the list itself shows them. */
+/** Only so many unread columns are named: the list itself shows the rest. */
 const UNREAD_SAID = 3;
 const FIGURES = ["number", "length", "lengths", "thickness", "angles"];
 export const isFigure = ({ key }: Field): boolean => FIGURES.includes(BILL_COLUMNS[key].kind);
@@ -86,7 +86,7 @@ export function checkNeeded(fields: readonly Field[], columns: readonly MappedCo
   if (only)
     throw wrong(
       `column "${only.title}"`,
-      "said where no column is the width: the length of a bend, or one side of a flat plate",
+      "mapped where no column is the width: the length of a bend, or one side of a flat plate",
       null,
       `a bend's: --columns "${only.letter}=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate's: --every "Width=..."`,
     );
@@ -122,7 +122,7 @@ export const itemsOf = (text: string): string[] => text.split(/[;\n+x×*]/i).map
 
 const SUM = /^(?:sub|grand)?[\s-]*(?:totals?|sums?)\b/i;
 
-/** Why a row is no part, in words; undefined where it is one. */
+/** Why a row is not a part, in words; undefined where it is one. */
 export function notAPart(
   row: readonly CellValue[],
   fields: readonly Field[],

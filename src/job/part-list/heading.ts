@@ -21,7 +21,7 @@ export interface Heading {
 export const LOOKED_THROUGH = 60;
 const LEAST_KNOWN = 3; // columns that must be understood before a row counts as the heading
 
-/** undefined where no row tells enough columns. Of several the one that tells most, of these the first. */
+/** undefined where no row tells enough columns. Of several, the one that tells most; of equals, the first. */
 export function findHeading(rows: CellMatrix): Heading | undefined {
   let best: Heading | undefined;
   let most = LEAST_KNOWN - 1;

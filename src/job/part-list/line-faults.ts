@@ -16,7 +16,7 @@ interface ReadLines {
   readonly faults: readonly Fault[];
 }
 
-/** Where nothing stands and something should: a blank would be read as what a blank means. */
+/** Where a cell is empty and should not be: a blank would be read as its default meaning. */
 export const UNSAID = "?";
 
 /** Lines whose cells are all right and do not fit together, as the bill's own table says, and bends without an angle. */

@@ -26,7 +26,7 @@ export function rowsOfFile(bytes: Uint8Array): ListRows {
   const parted = (separator === undefined ? SEPARATORS : [separator]).flatMap((by) => partedBy(text, by, faults));
   // The sign under which the heading tells most; without a heading the one that parts most.
   const [best] = parted.sort((a, b) => b.told - a.told || b.parts - a.parts);
-  // A quote that ends nowhere may be why the others tell nothing.
+  // An unclosed quote may be why the other separators tell nothing.
   if (faults[0] && !best?.told) throw faults[0];
   if (!best) return { rows: [], from: "commas" };
   return { rows: [...csvRows(text, best.by)], from: NAMES[best.by] ?? `"${best.by}"` };

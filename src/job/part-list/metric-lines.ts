@@ -1,6 +1,6 @@
 /**
- * Lines of a list in inches that look metric. A bracket of 20 x 20 mm bends as well at 20 x 20 in: nothing else would stop
- * it. Asked about, never taken.
+ * Lines of a list in inches that look metric. A 20 x 20 mm bracket would also bend at 20 x 20 in, and nothing else
+ * would stop it. They are asked about, never assumed.
  */
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { itemAt } from "../../units/certain.ts";

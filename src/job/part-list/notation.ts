@@ -24,7 +24,7 @@ const CLEAR_DECIMAL = /^[-+]?(?:0?([.,])\d+|\d{1,3}([.,])(?:\d{1,2}|\d{4,9})|\d{
 const BOTH_SIGNS = /^[-+]?\d{1,3}(?:,\d{3})+(\.)\d+$|^[-+]?\d{1,3}(?:\.\d{3})+(,)\d+$/;
 const UNIT = /\s*(?:mm|cm|m|in|inch|inches|ft|"|″|”|'|deg|°)\.?$/i;
 /** Fractions, feet, inches and gauges are written where decimals have a point (common practice). */
-const US_WORDS = /\d\s*\/\s*\d|\d\s*(?:"|″|”|'|in\b|inch|ft\b)/i;
+export const US_WORDS = /\d\s*\/\s*\d|\d\s*(?:"|″|”|'|in\b|inch|ft\b)/i;
 
 /** @param texts every cell of a column of lengths or angles, lists taken apart: counts have no decimals to tell by. */
 export function notationOf(texts: Iterable<string>, stated: DecimalSign | undefined): Notation {

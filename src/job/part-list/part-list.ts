@@ -1,7 +1,7 @@
 /**
  * A part list as people have it, read as a bill: titles above the heading, headings of other shops, mixed units, thousands
- * and decimals either way. Nothing is guessed: every column says what it is read as, and every cell that could be read in
- * two ways, or in none, is named by its row and column and keeps its line from being planned.
+ * and decimals either way. Nothing is guessed: every column shows what it is read as, and every cell that could be read
+ * in two ways, or not at all, is named by its row and column and keeps its line from being planned.
  */
 
 import type { BillRow } from "../../bill/nouns/line.ts";
@@ -29,7 +29,7 @@ import { type LengthCell, unitDoubt } from "./unit-doubt.ts";
 export interface PartListOptions {
   /** "Matl=Material; Thk=Thickness (mm); Rev=" */
   readonly columns?: string | undefined;
-  /** "Material=A36; Quantity=1": of every line, where the list has no such column. */
+  /** "Material=A36; Quantity=1": for every line, where the list has no such column. */
   readonly every?: string | undefined;
   /** "HRS=A1011 CS; SS=304" */
   readonly materials?: string | undefined;
@@ -215,7 +215,7 @@ export function headingOf(rows: CellMatrix, { heading, columns }: PartListOption
   );
 }
 
-/** One fault with what to write; of several which they are, since a sentence has an end. */
+/** One fault with what to write; several faults by name only, to keep the sentence short. */
 function refusalOf(place: string, faults: readonly Fault[]): Refusal {
   const named = (faults.length === 1 ? "column " : "columns ") + faults.map(({ title }) => `"${title}"`).join(", ");
   const given = faults.map((fault) => showGiven(fault.given)).join(", ");
@@ -238,7 +238,7 @@ const RULES: Readonly<Record<FaultKind, string>> = {
   "unit in doubt": "in a clear unit",
   "figure in doubt": "one figure",
   unreadable: "readable",
-  "unknown material": "a material of the table",
+  "unknown material": "a material in the table",
   "unknown area": "an area of the job",
   missing: "given",
   "not allowed": "allowed",
@@ -248,7 +248,7 @@ const RULES: Readonly<Record<FaultKind, string>> = {
 function checkArea(key: BillKey, cell: CellValue, areas: readonly string[] = []): void {
   if (key !== "area" || isBlank(cell) || areas.length === 0) return;
   if (areas.some((area) => area.toLowerCase() === String(cell).toLowerCase())) return;
-  throw new Doubt("unknown area", `is none of the job's areas: ${areas.join("; ")}`);
+  throw new Doubt("unknown area", `is not one of the job's areas: ${areas.join("; ")}`);
 }
 
 /** A doubtful cell as a workbook holds it: seen, and read by no function. */

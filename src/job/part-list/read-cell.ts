@@ -105,7 +105,7 @@ const LARGEST_RADIANS = 3.2;
 const lengthContext = (context: CellContext) => ({ ...context, size: sizeOf(context.key) });
 
 function asFigure(given: string | number | boolean): string | number {
-  if (typeof given === "boolean") throw new Doubt("unreadable", "no figure");
+  if (typeof given === "boolean") throw new Doubt("unreadable", "not a figure");
   return given;
 }
 
@@ -120,7 +120,7 @@ function countOf(given: string | number | boolean, notation: Notation): number {
   if (!two) {
     const value = /^[-+]?\d+(?:[.,]0+)?$/.test(text) ? parseNumber(text) : undefined;
     if (isSpaced(text)) throw new Doubt("figure in doubt", SPACED);
-    if (typeof value !== "number") throw new Doubt("unreadable", "no whole number");
+    if (typeof value !== "number") throw new Doubt("unreadable", "not a whole number");
     return value;
   }
   const { decimal, isSeen, thousands, isStated } = notation;

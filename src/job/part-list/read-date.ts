@@ -17,7 +17,10 @@ const NAMED_SECOND = new RegExp(`^(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]*${NAME},?[ 
 /** A worksheet's count of days from 2000 to 2099. */
 const [FIRST_COUNT, LAST_COUNT] = [36_526, 73_050];
 
-/** In ISO form; a count of days as a number; what is no date as it stands, for the bill's own column to refuse. Throws Doubt. */
+/**
+ * In ISO form; a count of days as a number; what is not a date is left as it stands, for the bill's own column to
+ * refuse. Throws Doubt.
+ */
 export function dateOf(given: CellValue, order: DateOrder | undefined): CellValue {
   if (typeof given !== "string") return given;
   const text = given.replace(/\s+/g, " ").trim();

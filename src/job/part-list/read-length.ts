@@ -74,14 +74,17 @@ const isFraction = (given: string | number): boolean => typeof given === "string
 
 function gaugeOf(text: string): string {
   const gauge = parseGauge(text);
-  if (gauge === undefined) throw new Doubt("unreadable", 'no gauge; write "10 ga"');
+  if (gauge === undefined) throw new Doubt("unreadable", 'not a gauge; write "10 ga"');
   return `${text.replace(/\s*(?:ga|gage|gauge)\.?\s*$/i, "").replace(/^(?:no\.?|#)\s*/i, "")} ga`;
 }
 
 function gaugeUnderHeading(given: string | number): string {
   const gauge = parseGauge(typeof given === "number" ? given : given.trim());
   if (gauge === undefined)
-    throw new Doubt("unit in doubt", 'no gauge, under a heading that says gauge; write its unit: "3 mm", "0.125 in"');
+    throw new Doubt(
+      "unit in doubt",
+      'not a gauge, under a heading that says gauge; write its unit: "3 mm", "0.125 in"',
+    );
   return `${String(given)
     .trim()
     .replace(/^(?:no\.?|#)\s*/i, "")} ga`;
@@ -97,7 +100,7 @@ function figureOf(text: string, unit: string, context: LengthContext): number {
     if (unit !== "in" && unit !== "inch" && unit !== "inches" && unit !== "ft")
       throw new Doubt("unit in doubt", `a fraction under a heading in ${unit}; write 1/4 in, or the figure in ${unit}`);
     if (!INCH_DENOMINATORS.includes(Number(fraction[1])))
-      throw new Doubt("figure in doubt", "no fraction of an inch rule; two figures? Write 2; 3 for a list");
+      throw new Doubt("figure in doubt", "not a fraction on an inch rule; two figures? Write 2; 3 for a list");
   }
   const grouped = groupedNumber(text);
   if (grouped !== undefined) return grouped;
@@ -106,7 +109,7 @@ function figureOf(text: string, unit: string, context: LengthContext): number {
     const value = parseNumber(text);
     if (isSpaced(text)) throw new Doubt("figure in doubt", SPACED);
     if (typeof value !== "number")
-      throw new Doubt("unreadable", "no length; write 0.25, 1/4, 6 mm, 2 ft 6 in or, of a thickness, 10 ga");
+      throw new Doubt("unreadable", "not a length; write 0.25, 1/4, 6 mm, 2 ft 6 in or, of a thickness, 10 ga");
     if (notation.isStated && notation.decimal === "." && text.includes(","))
       throw new Doubt("figure in doubt", "a decimal comma in a list whose decimals have a point");
     if (notation.isStated && notation.decimal === "," && text.includes("."))

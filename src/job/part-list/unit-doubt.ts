@@ -2,6 +2,7 @@
 import { namesGauge } from "../../units/parse-gauge.ts";
 import { parseNumber } from "../../units/parse-number.ts";
 import { type UnitSystem, unitName } from "../../units/system.ts";
+import { US_WORDS } from "./notation.ts";
 import { isGauge, LONG_INCHES } from "./read-length.ts";
 
 /** A cell under a heading of lengths. */
@@ -15,7 +16,6 @@ export interface LengthCell {
 }
 
 const METRIC = /\d\s*(?:mm|cm|m)\.?$/i;
-const INCHES = /\d\s*\/\s*\d|\d\s*(?:"|″|”|'|in\b|inch|ft\b)/i;
 /** Chosen: no sheet of a bracket is thinner in mm, and few are as thick in inches. */
 const [THINNEST_MM, THICK_INCH] = [0.3, 1];
 
@@ -56,7 +56,7 @@ export function unitDoubt(cells: readonly LengthCell[], shop: UnitSystem): strin
 }
 
 const isAmerican = ({ text, unit }: LengthCell): boolean =>
-  namesGauge(text) || INCHES.test(text) || unit === "ga" || isInch(unit);
+  namesGauge(text) || US_WORDS.test(text) || unit === "ga" || isInch(unit);
 const isMetric = ({ text, unit }: LengthCell): boolean =>
   METRIC.test(text) || (unit !== undefined && unit !== "ga" && !isInch(unit));
 const isInch = (unit: string | undefined): boolean => unit !== undefined && /^(?:in|inch|inches|ft|feet)$/.test(unit);

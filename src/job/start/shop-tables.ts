@@ -1,8 +1,8 @@
 /** The tables of the sheet Shop of a new workbook: those of another workbook, or an example of each to be typed over. */
 import * as invented from "../../cells/example/invented-shop.ts";
 import { isMaterials } from "../../cells/tables/recognized.ts";
-import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
-import type { Book } from "../book.ts";
+import { type CellMatrix, type CellValue, isBlank } from "../../units/cell.ts";
+import { type Book, withoutError } from "../book.ts";
 import { type ShopArgument, TABLE_NAMES } from "../building/bill-arguments.ts";
 import { findTable, findTableWhere } from "../find-table.ts";
 import type { ShopSheetTable } from "../job-sheets/contents.ts";
@@ -35,10 +35,8 @@ export function shopTablesOf(book: Book): ShopSheetTable[] {
 
 function asTable(name: string, title: string, [header = [], ...rows]: CellMatrix): ShopSheetTable {
   const headers = header.map(String);
-  return { name, title, headers, rows: rows.map((row) => headers.map((_, i) => plain(row[i] ?? null))) };
+  return { name, title, headers, rows: rows.map((row) => headers.map((_, i) => withoutError(row[i]))) };
 }
-
-const plain = (cell: CellValue): CellValue => (isCellError(cell) ? null : cell);
 
 /** Days and times as they are read aloud: a workbook holds them as numbers. */
 function readable([header = [], ...rows]: CellMatrix): CellMatrix {

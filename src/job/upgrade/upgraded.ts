@@ -8,7 +8,7 @@ import { areaOfItem, JOB_ITEMS } from "../../cells/tables/job.ts";
 import { foldHeader } from "../../cells/tables/recognized.ts";
 import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
 import { wrong } from "../../units/refusal.ts";
-import { type Book, type BookSheet, cellAt } from "../book.ts";
+import { type Book, type BookSheet, cellAt, withoutError } from "../book.ts";
 import { value } from "../building/cells.ts";
 import { calledIn } from "../building/formulas.ts";
 import { findTable } from "../find-table.ts";
@@ -97,13 +97,11 @@ function partsOf([header = [], ...rows]: CellMatrix): { partColumns: PartColumn[
   return {
     partColumns: [...standing.filter(({ header }) => header !== ""), ...missing],
     parts: rows.map((row) => [
-      ...titles.flatMap((title, i) => (title === "" ? [] : [plain(row[i] ?? null)])),
+      ...titles.flatMap((title, i) => (title === "" ? [] : [withoutError(row[i])])),
       ...missing.map(() => null),
     ]),
   };
 }
-
-const plain = (cell: CellValue): CellValue => (isCellError(cell) ? null : cell);
 
 const ITEM_OF: Readonly<Record<JobKey, keyof typeof JOB_ITEMS>> = {
   job: "name",

@@ -42,7 +42,7 @@ export interface Emphasis {
 
 interface Printing {
   readonly landscape: boolean;
-  /** One page wide; else `scale` per cent, which lets page breaks stand. */
+  /** One page wide; else `scale` percent, which lets page breaks stand. */
   readonly scale?: number;
   /** Whole columns, "A:M", so that a longer bill is printed too. */
   readonly area?: string;

@@ -76,7 +76,7 @@ const FRAME: Frame = { width: 58, height: 46 };
 const LARGEST = 1.5; // a small clip is not drawn larger than this
 
 /** What is marked on the part. */
-export interface BentFault {
+interface BentFault {
   readonly bends?: "all" | "sharpest";
   /** Counted from 0. */
   readonly flange?: number;

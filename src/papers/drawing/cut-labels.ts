@@ -100,13 +100,13 @@ function label(words: readonly string[], x: number, y: number, size: number, upr
 
 const GROUND = { class: "paper", fill: "Canvas", stroke: "none" } as const;
 
-const rounded = (value: number): number => Math.round(value * 10) / 10;
+export const rounded = (value: number): number => Math.round(value * 10) / 10;
 
 /** Places along a cut where its number may stand, the middle first. */
 const PLACES = [
   0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9, 0.45, 0.55, 0.35, 0.65, 0.25, 0.75, 0.15, 0.85, 0.03, 0.97,
 ];
-/** What has the least room along its strokes is numbered first. */
+/** The cut with the least room along its strokes is numbered first. */
 export const fewestPlaces = (a: CutLine, b: CutLine): number => roomOf(a) - roomOf(b) || a.row.seq - b.row.seq;
 const roomOf = ({ ends }: CutLine): number => ends.reduce((sum, stroke) => sum + lengthOf(stroke), 0);
 const lengthOf = ([[x1, y1], [x2, y2]]: Ends): number => Math.abs(x2 - x1) + Math.abs(y2 - y1);

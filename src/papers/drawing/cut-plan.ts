@@ -6,7 +6,7 @@
 import type { CutListRow, PieceOut, PlannedPattern } from "../../bill/pictures.ts";
 import { show } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
-import { cutLabel, fewestPlaces, keyOver, type Label, pieceLabel } from "./cut-labels.ts";
+import { cutLabel, fewestPlaces, keyOver, type Label, pieceLabel, rounded } from "./cut-labels.ts";
 import { type CutLine, type Ends, followCuts, type LaidPieces, type Region } from "./cut-regions.ts";
 import { edgeLabels, isThrough } from "./edge-labels.ts";
 import { scaleSays } from "./ink.ts";
@@ -124,7 +124,7 @@ const around = (sheet: Box, labels: readonly Label[]): Box => ({
 function inOneLine(lines: readonly CutLine[]): CutLine[] {
   const found = new Map<string, CutLine>();
   for (const cut of lines) {
-    const along = cut.ends.map(([[x1, y1], [x2]]) => (x1 === x2 ? `x${round(x1)}` : `y${round(y1)}`));
+    const along = cut.ends.map(([[x1, y1], [x2]]) => (x1 === x2 ? `x${rounded(x1)}` : `y${rounded(y1)}`));
     const key = [cut.row.seq, ...along].join();
     const before = found.get(key);
     found.set(key, before ? { ...before, ends: [...before.ends, ...cut.ends] } : cut);
@@ -156,16 +156,14 @@ function hatch({ x, y, w, h }: Region, gap: number): string {
   for (let d = gap; d < w + h; d += gap) {
     const from: Point = d <= h ? [x, y + d] : [x + d - h, y + h];
     const to: Point = d <= w ? [x + d, y] : [x + w, y + d - w];
-    strokes.push(`M${from.map(round).join(" ")}L${to.map(round).join(" ")}`);
+    strokes.push(`M${from.map(rounded).join(" ")}L${to.map(rounded).join(" ")}`);
   }
   return path(strokes.join(""), { "stroke-width": gap / 40 });
 }
 
-const round = (value: number): number => Math.round(value * 10) / 10;
-
 /** The corner from which everything is measured, marked outside the sheet. */
 export const datumCorner = (h: number, words: string, letter: number): string =>
-  path(`M${round(-letter / 4)} ${round(h - 2 * letter)}V${round(h + letter / 4)}H${round(2 * letter)}`, {
+  path(`M${rounded(-letter / 4)} ${rounded(h - 2 * letter)}V${rounded(h + letter / 4)}H${rounded(2 * letter)}`, {
     "stroke-width": letter / 2,
   }) + text([0, h + 1.3 * letter], words, { ...LETTERS, "font-size": letter, "text-anchor": "start" });
 

@@ -1,6 +1,6 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
 
-import { type BentPart, bendLines, checkPart, flatLength } from "../../bill/pictures.ts";
+import { type BentPart, bendLines, checkPart, flatOfPart } from "../../bill/pictures.ts";
 import { itemAt, lastOf } from "../../units/certain.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
@@ -10,7 +10,7 @@ import { type Drawn, FIGURE, type Frame, fitted, Ink, NOTE, scaleSays, THICK, TH
 import { ring } from "./ring.ts";
 import { at, drawing, element, type Point, path, polygon } from "./svg.ts";
 
-export interface FlatOptions {
+interface FlatOptions {
   readonly name?: string;
   /** "across": rolling direction square to the bend lines, so along the blank's length; "any": it is cut as it comes. */
   readonly grain?: "across" | "along" | "any" | undefined;
@@ -36,8 +36,8 @@ export function drawFlat(
   { name = "part", grain, gaugedEnd = "first", cross, fault, frame = FRAME }: FlatOptions = {},
 ): Drawn {
   if (part.bends.length > 0) checkPart(part);
-  const length = flatLength(part);
-  const width = cross ? flatLength(cross) : side;
+  const length = flatOfPart(part);
+  const width = cross ? flatOfPart(cross) : side;
   const lines = bendLines(part);
   // A blank with one direction of bends is as high as it is drawn: only its length can give way.
   const room = cross ? frame : { ...frame, height: Number.POSITIVE_INFINITY };
@@ -144,7 +144,7 @@ const gapsOf = (stops: readonly number[], scale: number, system: UnitSystem): Ch
 
 /** Of the second direction, from the upper edge down. */
 function crossGaps(ink: Ink, cross: BentPart, scale: number, system: UnitSystem): void {
-  const stops = [0, ...bendLines(cross), flatLength(cross)];
+  const stops = [0, ...bendLines(cross), flatOfPart(cross)];
   const x = ink.box.right + 3;
   for (const stop of stops) ink.line([x - 1, stop * scale], [x + 1, stop * scale], THIN);
   ink.line([x, 0], [x, lastOf(stops) * scale], THIN);
@@ -191,7 +191,7 @@ function description({ part, cross, width, grain, gaugedEnd }: Described, system
       ? "No bends."
       : `Bend lines at ${inWords(part)} from edge 1.${second} Edge ${gaugedEnd === "first" ? 1 : 2} goes to the gauge first.`;
   const scaled = `Drawn at ${showNumber(scale, 2)} of its length.`;
-  return `Flat ${write(flatLength(part))} by ${write(width)}. ${bends} ${grainSays(grain, part.bends.length === 0)} ${scaled}`;
+  return `Flat ${write(flatOfPart(part))} by ${write(width)}. ${bends} ${grainSays(grain, part.bends.length === 0)} ${scaled}`;
 }
 
 function grainSays(grain: FlatOptions["grain"], isPlate: boolean): string {

@@ -4,7 +4,7 @@
  */
 import { firstOf, itemAt } from "../../units/certain.ts";
 import { showNumber } from "../../units/show.ts";
-import { type Box, element, escapeMarkup, LETTERS, line, type Point, polygon, text } from "./svg.ts";
+import { at, type Box, element, escapeMarkup, LETTERS, line, type Point, polygon, text } from "./svg.ts";
 
 const MM_PER_POINT = 25.4 / 72;
 /** Heights of letters, mm: a note, a figure, what is read at arm's length. */
@@ -21,7 +21,7 @@ const BOLD = 1.08; // times as wide
 const GROUND_HEIGHT = 0.9; // of a letter's, with what stands below the line
 const LINE_TAKES = 0.25; // mm to either side
 
-/** A place that is taken: a line with what it takes to either side; a letter is a line without length. */
+/** A place that is taken: a line and the room it takes on either side; a letter is a line without length. */
 type Spot = readonly [x1: number, y1: number, x2: number, y2: number, radius: number];
 
 export interface Written {
@@ -69,7 +69,7 @@ export class Ink {
 
   text(middle: Point, words: string, written: Written = {}): void {
     const { size = FIGURE, turn = 0, bold = false } = written;
-    const turned = { transform: turn === 0 ? undefined : `rotate(${round(turn)} ${middle.map(round).join(" ")})` };
+    const turned = { transform: turn === 0 ? undefined : `rotate(${at(turn)} ${middle.map(at).join(" ")})` };
     const markup = text(middle, words, {
       ...LETTERS,
       "font-size": size,
@@ -122,9 +122,9 @@ export class Ink {
       "svg",
       {
         xmlns: "http://www.w3.org/2000/svg",
-        viewBox: [left, top, width, height].map(round).join(" "),
-        width: `${round(width)}mm`,
-        height: `${round(height)}mm`,
+        viewBox: [left, top, width, height].map(at).join(" "),
+        width: `${at(width)}mm`,
+        height: `${at(height)}mm`,
         role: "img",
         stroke: "currentColor",
         "stroke-linejoin": "round",
@@ -152,8 +152,6 @@ export class Ink {
 
 const areFree = (spots: readonly Spot[], taken: readonly Spot[]): boolean =>
   spots.every((spot) => taken.every((other) => areApart(spot, other)));
-
-const round = (value: number): string => String(Number(value.toFixed(3)));
 
 const alongLine = ([x1, y1]: Point, [x2, y2]: Point, radius: number): Spot[] => [[x1, y1, x2, y2, radius]];
 

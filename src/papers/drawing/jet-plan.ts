@@ -10,7 +10,7 @@ import { datumCorner, grainArrow, MARGIN, ROOMS } from "./cut-plan.ts";
 import { scaleSays } from "./ink.ts";
 import { drawing, element } from "./svg.ts";
 
-export interface JetDrawn {
+interface JetDrawn {
   readonly title: string;
   /** Along which of its sides in the drawing the sheet was rolled; undefined where no blank minds. */
   readonly grain: "w" | "h" | undefined;

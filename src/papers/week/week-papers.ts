@@ -39,7 +39,7 @@ const HOUR = 3600; // seconds, by definition
 const MINUTE = 60; // seconds, by definition
 const DAY = 86_400; // seconds, by definition
 
-export interface WeekFacts {
+interface WeekFacts {
   readonly version: string;
   readonly system: UnitSystem;
   /** Of the jobs, in their order. */
@@ -122,10 +122,10 @@ function overview(week: Week, { system: _, rescues, faults }: WeekFacts, sheets:
     ...rescues.flatMap(([job, found]) => [
       `<h2>What would save ${text(job)}</h2>`,
       found.length === 0
-        ? paragraph("Nothing that was tried.")
+        ? paragraph("Nothing that was tried saves it.")
         : list(found.map((each) => `${rescueSays(each)}: ${effectSays(each)}`)),
     ]),
-    ...named("Not as given", [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))]),
+    ...named("To correct in the workbooks", [...faults, ...week.faults.map((fault) => faultSays(fault, dayAndTime))]),
     `<p>${sheets.map(({ file, title }) => `<a href="${text(file)}">${text(title)}</a>`).join(" · ")}</p>`,
   ].join("\n");
 }
@@ -284,5 +284,5 @@ function warningsOf(steps: readonly PlannedStep[], { jobs }: Week, system: UnitS
   });
   return [...new Set(said)];
 }
-const DAYS_APART = 6; // so far a weekday says which day is meant
+const DAYS_APART = 6; // up to here a weekday alone says which day is meant
 const DECIDES = "\u25c6";

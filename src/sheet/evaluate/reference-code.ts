@@ -14,7 +14,7 @@ export interface ReferenceCode {
 }
 
 // A relative reference that runs over the sheet's edge comes back in on the other side, as in Excel.
-const wrap = (value: number, last: number): number =>
+export const wrap = (value: number, last: number): number =>
   value < 0 ? value + last + 1 : value > last ? value - last - 1 : value;
 
 /** "Sheet1!$A2:B7", "A:A", "Sheet1:Sheet3!A1". */

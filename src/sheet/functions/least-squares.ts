@@ -16,7 +16,7 @@ interface Fit {
 }
 
 /**
- * Ordinary least squares by Householder QR on centerd data (Golub and Van Loan, 5.3), with the usual statistics.
+ * Ordinary least squares by Householder QR on centered data (Golub and Van Loan, 5.3), with the usual statistics.
  * `x` holds one row per observation.
  */
 export function leastSquares(y: readonly number[], x: readonly (readonly number[])[], withConstant: boolean): Fit {

@@ -52,7 +52,7 @@ export const pivots: readonly WorksheetFunction[] = [
     "GETPIVOTDATA",
     "text range [any...] [value...]",
     (frame, field, at, ...pairs) => {
-      if (!(at instanceof RangeRef)) return unsure("of what is no range");
+      if (!(at instanceof RangeRef)) return unsure("of something that is not a range");
       const pivot = frame.grid.pivotAt(at.sheet, at.top, at.left);
       if (!pivot) return REF;
       if (pivot.strange) return unsure(`of a pivot table ${pivot.strange}`);

@@ -14,7 +14,7 @@ interface Running {
  */
 export function runningSum(frame: Frame, arg: Value): number | undefined {
   if (!(arg instanceof RangeRef) || arg.left !== arg.right || arg.rows < 8) return undefined;
-  // Whoever goes on from an earlier sum has read the whole range all the same.
+  // Continuing from an earlier sum still counts as reading the whole range.
   frame.grid.column(arg.sheet, arg.left, arg.top, arg.bottom);
   const key = `sum ${arg.sheet} ${arg.left} ${arg.top}`;
   const known = frame.grid.memo.get(key) as Running | undefined;

@@ -31,7 +31,7 @@ export function gamma(x: number): number {
   return Math.exp(logGamma(x));
 }
 
-/** Regularised lower incomplete gamma P(a, x), and its complement. */
+/** Regularized lower incomplete gamma P(a, x), and its complement. */
 export function incompleteGamma(a: number, x: number): { readonly lower: number; readonly upper: number } {
   if (x <= 0) return { lower: 0, upper: 1 };
   const front = Math.exp(a * Math.log(x) - x - logGamma(a));
@@ -62,7 +62,7 @@ export function incompleteGamma(a: number, x: number): { readonly lower: number;
   return { lower: 1 - upper, upper };
 }
 
-/** Regularised incomplete beta I_x(a, b). */
+/** Regularized incomplete beta I_x(a, b). */
 export function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;
   if (x >= 1) return 1;

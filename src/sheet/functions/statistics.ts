@@ -90,7 +90,7 @@ const medianOf = (x: readonly number[]): number | CellError => {
   return x.length % 2 ? middle : (itemAt(order, half - 1) + middle) / 2;
 };
 
-/** Standardised third or fourth moment sums, on the sample deviation. */
+/** Standardized third or fourth moment sums, on the sample deviation. */
 const momentSum = (x: readonly number[], power: number, population: boolean): number => {
   const mean = meanOf(x);
   const deviation = Math.sqrt(varianceOf(x, population));

@@ -35,7 +35,7 @@ interface CellChange {
   readonly value: CellValue;
 }
 
-/** How often spills may resize one another before we call it a draw. */
+/** How often spills may resize one another before the engine gives up. */
 const MOST_PASSES = 50;
 
 /** From so many changed formulas on, and half of all, the whole is calculated: finding them would cost as much. */
@@ -84,7 +84,7 @@ export class Calculator {
   calculateAll(): void {
     const cells = [...this.formulas()];
     for (const cell of cells) this.templates.compile(cell);
-    // Spills first: whoever reads where they spill then reads the new values.
+    // Spills first: cells that read where they spill then read the new values.
     const formulas = cells.filter((cell) => cell.kind !== "data-table");
     formulas.sort((a, b) => Number(b.kind === "dynamic") - Number(a.kind === "dynamic"));
     this.run(formulas);

@@ -1,9 +1,7 @@
 import type { Precedent } from "../evaluate/precedent.ts";
+import { wrap } from "../evaluate/reference-code.ts";
 import { LAST_COLUMN, LAST_ROW } from "../evaluate/value.ts";
 import type { FormulaCell } from "../workbook/formula-cell.ts";
-
-const wrap = (value: number, last: number): number =>
-  value < 0 ? value + last + 1 : value > last ? value - last - 1 : value;
 
 /** The ranges a formula names, seen from its cell; of all of them, or of one. */
 export function precedentAreas(

@@ -115,7 +115,7 @@ export class WorkbookGrid implements Grid {
       for (let i = 0; i < columns; i++) line[i] = values[left + i]?.[row] ?? null;
       matrix[row - top] = line;
     }
-    // Below the used part all rows are one and the same empty row: a whole column costs a pointer a row.
+    // Below the used part all rows are the same empty row: a whole column costs one pointer per row.
     if (bottom > filled) matrix.fill(new Array<CellValue>(columns).fill(null), Math.max(0, filled - top + 1));
     if (key && this.rememberedCells + size <= REMEMBERED_CELLS) {
       this.matrices.set(key, matrix);

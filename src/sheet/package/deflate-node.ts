@@ -1,7 +1,7 @@
 /** Packing and unpacking on Node: its own zlib, several times as fast as one in JavaScript. */
 import { crc32 as checksum, deflateRawSync, inflateRawSync } from "node:zlib";
 
-/** A stream that unpacks to more than it promised. */
+/** A stream that unpacks to more than it declared. */
 export const TOO_MUCH = "more than stated";
 
 /** Unpacks a raw deflate stream of `size` bytes. Throws TOO_MUCH as soon as more comes out, an Error on damage. */

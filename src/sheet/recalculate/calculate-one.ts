@@ -9,7 +9,7 @@ import { parseFormula, SyntaxRefusal } from "../formula/parse.ts";
 import { serialNow } from "../formula/serial-now.ts";
 import { emptyGrid } from "./empty-grid.ts";
 
-export interface Answer {
+interface FormulaAnswer {
   readonly value: CellValue | CellMatrix;
   /** Unit of the answer when the formula is one call of a custom function, else null. */
   readonly unit: string | null;
@@ -19,7 +19,7 @@ export interface Answer {
  * Evaluates one formula on a workbook of one cell, with or without the leading "=". Never throws: what is not a formula
  * is #VALUE! with a message, an unknown function #NAME? with the nearest name. An array comes back as rows.
  */
-export function evaluateFormula(text: string, functions: CustomFunctions): Answer {
+export function evaluateFormula(text: string, functions: CustomFunctions): FormulaAnswer {
   let unit: string | null = null;
   // The unit travels beside the value: the last call made is the root's when the root is a custom function.
   const listening: CustomFunctions = {

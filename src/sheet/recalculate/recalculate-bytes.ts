@@ -50,7 +50,7 @@ export function recalculateBytes(bytes: Uint8Array, options: RecalculateOptions)
   }
 }
 
-/** Answers that no longer spill are not those of the workbook that it was: never fresh. */
+/** Answers that no longer spill are not those of the original workbook: never fresh. */
 const broken = (report: FileReport, note: string): FileReport => ({
   ...report,
   note,

@@ -21,7 +21,7 @@ export interface FileReport {
   readonly circular: readonly (readonly string[])[];
   readonly differences: readonly { readonly cell: string; readonly stored: JsonValue; readonly computed: JsonValue }[];
   readonly refused: { readonly reason: string; readonly message: string } | null;
-  /** Something about the file that its keeper should know; absent where there is nothing. */
+  /** Something about the file that its owner should know; absent where there is nothing. */
   readonly note?: string;
   readonly seconds: number;
 }

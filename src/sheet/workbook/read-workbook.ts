@@ -2,6 +2,7 @@ import type { Table } from "../evaluate/table.ts";
 import { refuse } from "../package/file-refusal.ts";
 import { Package } from "../package/package.ts";
 import { parseXml } from "../package/xml.ts";
+import { isTrue } from "./cell-store.ts";
 import { MAIN, RELATIONSHIP_ID } from "./names.ts";
 import { readDynamicMetadata } from "./read-metadata.ts";
 import { readRichErrors } from "./read-rich-errors.ts";
@@ -93,8 +94,6 @@ function readWorkbookPart(text: string): WorkbookPart {
 }
 
 type Attributes = Readonly<Record<string, string | undefined>>;
-
-const isTrue = (flag: string | undefined): boolean => flag === "1" || flag === "true";
 
 /** calcPr with the defaults of the standard (ECMA-376 part 1, 18.2.2); Excel offers at most 32767 rounds. */
 function iterationOf({ iterate, iterateCount = "100", iterateDelta = "0.001" }: Attributes): Iteration | undefined {

@@ -1,11 +1,11 @@
 /** What the known-advisory check found, in one line; a check that could not be made says so and is never a pass. */
-export interface Verdict {
+interface AdvisoryCheck {
   readonly line: string;
   readonly code: 0 | 1 | 2;
 }
 
 /** `output` is what `npm audit --json` printed. */
-export function verdictOf(output: string): Verdict {
+export function verdictOf(output: string): AdvisoryCheck {
   let answer: {
     metadata?: { vulnerabilities?: Record<string, number> };
     message?: string;
@@ -26,7 +26,7 @@ export function verdictOf(output: string): Verdict {
 }
 
 /** Without the address that was asked: which server that is, is the user's own affair. */
-const notRun = (why: string): Verdict => ({
+const notRun = (why: string): AdvisoryCheck => ({
   line: `advisories: not run; ${why.replace(/https?:\/\/\S+/g, "the registry").split("\n")[0]}`,
   code: 2,
 });

@@ -1,16 +1,5 @@
 /** Bills by chance in the shop of the sample, for benchmarks. */
-import {
-  BRAKES,
-  CALENDAR,
-  DIES,
-  PUNCHES,
-  RATES,
-  SHEARS,
-  type ShopTable,
-  STATIONS,
-  STOCK,
-  WATERJETS,
-} from "../../cells/example/invented-shop.ts";
+import { MATERIALS, SHOP_TABLES, type ShopTable } from "../../cells/example/invented-shop.ts";
 import type { CellMatrix, CellValue } from "../../units/cell.ts";
 import { pick, randomFrom } from "../random/random.ts";
 
@@ -79,17 +68,7 @@ export function inventedBill(lines: number, seed: number): CellMatrix {
 }
 
 const tableOf = (table: ShopTable): CellMatrix => range(table.headers, ...table.rows);
-export const SHOP: readonly CellMatrix[] = [
-  BRAKES,
-  DIES,
-  PUNCHES,
-  SHEARS,
-  WATERJETS,
-  STATIONS,
-  RATES,
-  STOCK,
-  CALENDAR,
-].map(tableOf);
+export const SHOP: readonly CellMatrix[] = SHOP_TABLES.filter((table) => table !== MATERIALS).map(tableOf);
 export const MONDAY = 46083; // 2 March 2026
 /** Work can begin on Monday, and must leave so many days later. */
 export const inventedJob = (days: number): CellMatrix =>

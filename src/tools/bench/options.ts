@@ -2,7 +2,7 @@ import { parseArgs } from "node:util";
 
 const EXIT_USAGE = 64;
 
-/** What stands where `--name N` is not given, and the least (1) and most it may be. */
+/** What is where `--name N` is not given, and the least (1) and most it may be. */
 type NumberOption = number | { readonly usual: number; readonly least?: number; readonly most?: number };
 
 interface Taken<Numbers extends string, Texts extends string> {

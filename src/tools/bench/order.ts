@@ -38,11 +38,11 @@ const press: Press = {
   offTheEnd: false,
 };
 
-const [thickness, radius, fibre] = [2, 2, 0.42];
+const [thickness, radius, fiber] = [2, 2, 0.42];
 function strip(flanges: number[], angles: number[]): BentPart {
   const deduction = (angle: number) => {
     const turned = (Math.abs(angle) * Math.PI) / 180;
-    return 2 * (radius + thickness) * Math.tan(turned / 2) - turned * (radius + fibre * thickness);
+    return 2 * (radius + thickness) * Math.tan(turned / 2) - turned * (radius + fiber * thickness);
   };
   return {
     thickness: mm(thickness),

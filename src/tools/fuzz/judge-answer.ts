@@ -35,7 +35,7 @@ function problemOfError({ code, message }: CellError, given: readonly unknown[])
   const match = GRAMMAR.exec(message);
   if (!match) return `a sentence outside the grammar: ${message}`;
   if (message.length > MOST_LETTERS) return `a sentence of ${message.length} letters: ${message}`;
-  const quoted = message.replace(/"[^"]*(?:"|$)/g, '""'); // what the caller wrote is no fault of ours
+  const quoted = message.replace(/"[^"]*(?:"|$)/g, '""'); // what the caller wrote is not our fault
   if (FAULTS.test(quoted) && !given.flat(2).some(isNameOfAFault)) return `a fault of our own: ${message}`;
   return isKnown(match.groups?.["subject"] ?? "") ? undefined : `an unknown parameter: ${message}`;
 }

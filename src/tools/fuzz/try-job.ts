@@ -58,7 +58,7 @@ export function startProblem(parts: Uint8Array | undefined, shop: Book | undefin
   return lines === wanted ? planProblem(begun) : `the workbook that is begun has ${lines} lines for ${wanted}`;
 }
 
-/** The first number of an answer that is none, with the way to it. */
+/** The first NaN or Infinity in an answer, with the path to it. */
 function numberProblem(value: unknown, path = "plan"): string | undefined {
   if (typeof value === "number") return Number.isFinite(value) ? undefined : `${path} is ${value}`;
   if (typeof value !== "object" || value === null) return undefined;

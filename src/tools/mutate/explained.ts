@@ -1,4 +1,4 @@
-/** Why a change may stand without any test noticing it. A reason covers a file, or the lines of it that look like this. */
+/** Why a change may go unnoticed by every test. A reason covers a file, or the lines of it that look like this. */
 interface Explanation {
   readonly file: RegExp;
   readonly line?: RegExp;
@@ -140,7 +140,7 @@ const EXPLAINED: readonly Explanation[] = [
   { file: /check\/check/, line: /=== "stop"/, why: PRUNED },
 ];
 
-/** Why nobody need notice that `was` became `replacement` in this line of the file. */
+/** Why no test needs to notice that `was` became `replacement` in this line of the file. */
 export const whyUnnoticed = (file: string, line: string, was: string, replacement: string): string | undefined =>
   EXPLAINED.find(
     (reason) =>

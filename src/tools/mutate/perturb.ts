@@ -7,7 +7,7 @@ import type { SwitchedBundle } from "./switched-bundle.ts";
 
 const HANG_MS = 4_000; // chosen: ten times a whole run of the published answers
 
-export interface Verdict extends Constant {
+export interface Perturbed extends Constant {
   /** The published answer that failed; "error" where the change breaks the program; undefined where nothing noticed. */
   readonly noticedBy: string | undefined;
   /** How many published answers use this figure. */
@@ -73,7 +73,7 @@ export class Perturbation {
     }
   }
 
-  verdict(constant: Constant): Verdict {
+  verdict(constant: Constant): Perturbed {
     const users = this.#users.get(constant.id) ?? [];
     const usedBy = users === "all" ? this.rows : users.length;
     const noticedBy =

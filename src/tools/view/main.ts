@@ -56,7 +56,7 @@ async function main(args: string[]): Promise<number> {
       );
   process.stdout.write(`${url}\n`);
   console.error("The page opens in your browser; if it does not, open this address. Ctrl+C ends it.");
-  // A run that nobody looks at, such as a test's, opens nothing.
+  // A run without a person, such as a test's, opens nothing.
   if (process.stdout.isTTY && values["no-open"] !== true) openPage(url);
   return 0;
 }

@@ -2,8 +2,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { CutGroup } from "../../../src/bill/cut/plan-cutting.ts";
-import { patternIdOf } from "../../../src/bill/cut/plan-cutting.ts";
 import type { BillPlan } from "../../../src/bill/plan.ts";
+import { patternIdOf } from "../../../src/calc/cutting/pattern-id.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 import { type Line, rates, SHOP, withCell } from "../../cells/example/tables.ts";
 import { answerOf, bracket, kindsOf, planned, shopOf } from "../shop.ts";

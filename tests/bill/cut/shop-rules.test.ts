@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { cutAim } from "../../../src/bill/cut/cut-aim.ts";
 import { offcutsOf } from "../../../src/bill/cut/offcuts.ts";
 import type { BillPlan } from "../../../src/bill/plan.ts";
-import { cutPlan } from "../../../src/cells/bill/cut-plan.ts";
+import { cutPlanRows } from "../../../src/cells/functions/cut-plan.ts";
 import type { CellMatrix } from "../../../src/units/cell.ts";
 import { type Line, rates, SHOP, withCell } from "../../cells/example/tables.ts";
 import { bracket, kindsOf, planned, shopOf } from "../shop.ts";
@@ -125,7 +125,7 @@ describe("the rack", () => {
   });
   it("a layout copied from CUT.PLAN to Pinned stays, whatever is added to the bill", () => {
     const column = (plan: BillPlan, name: string, row: number) => {
-      const [headers, ...rows] = cutPlan(plan);
+      const [headers, ...rows] = cutPlanRows(plan);
       return rows[row]![headers!.findIndex((header) => String(header) === name)];
     };
     const stock = (layout: string | null, count: number | null) =>
@@ -138,7 +138,7 @@ describe("the rack", () => {
     const layout = String(column(planned(lines, shopOf({ stock: stock(null, 1), rates: rules })), "Layout", 0));
     expect(layout).toMatch(/^(along|across)\(/);
     const again = planned(more, shopOf({ stock: stock(layout, 1), rates: rules }));
-    const rows = cutPlan(again)
+    const rows = cutPlanRows(again)
       .slice(1)
       .map((_, row) => [column(again, "Stock", row), column(again, "Layout", row)]);
     expect(rows).toContainEqual(["R1", layout]);

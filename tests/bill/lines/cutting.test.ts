@@ -21,7 +21,7 @@ describe("the shear", () => {
     expect(cut(FLAT).shear).toBe("Shear 1");
     expect(cut({ ...thin, Shear: "shear 1" }).shear).toBe("Shear 1");
   });
-  it("the order of the table is nothing", () => {
+  it("the order of the table does not matter", () => {
     const turned = { shears: [SHOP.shears[0]!, ...SHOP.shears.slice(1).reverse()] };
     expect(cut(FLAT, turned)).toEqual(cut(FLAT));
   });
@@ -90,12 +90,12 @@ describe("tables that are not there", () => {
 });
 
 describe("the waterjet", () => {
-  it("wants a blank that lies on its bed, and a material with a machinability", () => {
+  it("needs a blank that fits on its bed, and a material with a machinability number", () => {
     const long = { ...FLAT, Flanges: "150", Material: "304", Holes: 0 };
     expect(cut(long).waterjet).toBeUndefined();
     expect(cut({ ...long, Flanges: "90" }).waterjet).toBe("Jet 1");
   });
-  it("counts no sheet for a blank that lies on none the way its grain runs", () => {
+  it("counts no sheet for a blank that fits none with its grain", () => {
     const across = { ...FLAT, Flanges: "40", Width: 60, Grain: "length", Route: "waterjet", Holes: 0 };
     const plan = planned([bracket(across)], shopOf({ stock: only(SHOP.stock, "Plate 1/4") }));
     expect(kindsOf(plan.lines[0]!)).toContain("cutting: stop not on waterjet");

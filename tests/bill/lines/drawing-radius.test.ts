@@ -36,7 +36,7 @@ describe("the drawing's radius", () => {
     expect(answer(1 / 25.4)).toBeUndefined();
     expect(answer(R)).toMatchObject({ status: "check", kind: "ask", figure: 1 });
   });
-  it("none given asks nothing", () => {
+  it("a drawing without a radius asks nothing", () => {
     expect(drawingRadius(lineOf(bracket()), { die: V2, punch: SHARP }, 0)).toBeUndefined();
   });
 });

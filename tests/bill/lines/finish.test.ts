@@ -26,7 +26,7 @@ describe("a finish", () => {
     { Finish: null, Operations: "Deburr" },
   ])("%j says nothing", (line) => expect(ofFinish(line)).toEqual([]));
 
-  it("is a check that the coating mends, tried, and dearer by it; none is offered by a shop that has none", () => {
+  it("is a check that the coating fixes, tried, at its price; a shop without coating offers none", () => {
     const plan = planned([bracket({ ...CLEAR, Finish: "powder black" })], shopOf());
     const line = answerOf(plan, "HB1");
     const fix = plan.fix(line);

@@ -82,7 +82,7 @@ describe("a fix", () => {
     expect(Object.keys(changes[0]!)).toEqual(["kind", "die"]);
   });
 
-  it("is none where nothing betters the line", () => {
+  it("is none where nothing improves the line", () => {
     expect(fixed(bracket({ Thickness: 1 }))).toBeUndefined();
     expect(bentStrips(lineOf(bracket())).length).toBe(1);
   });

@@ -17,7 +17,7 @@ describe("hands", () => {
     [{ ...clip, Flanges: "3; 3", Width: 3.9 }, ["hands: note one side"]],
     [{ ...clip, Flanges: "3; 3", Width: 4.1 }, []],
     [{ ...clip, Flanges: "1.5", "Bend angles": null, Width: 1.5 }, []], // no bend, no die
-  ] as [Line, string[]][])("%#", (line, found) => expect(kinds(line, "hands")).toEqual(found));
+  ] as [Line, string[]][])("a line of %j has %j", (line, found) => expect(kinds(line, "hands")).toEqual(found));
   it("with the shop's own figure", () =>
     expect(kinds({ ...clip, Flanges: "1; 1", Width: 2.25 }, "hands", own({ "Small blank check": 3 }))).toEqual([
       "hands: check neither side",
@@ -33,7 +33,7 @@ describe("swing", () => {
     [angle("2; 30", { Width: 30 }), ["swing: check heavy"]], // 30 x 30 x 1/4 x 0.284 = 64 lb
     [angle("2; 30", { Width: 12, Material: "304", Thickness: "14 ga" }), ["swing: check sags"]],
     [angle("2; 30", { Width: 12, Material: "A1011 CS", Thickness: "12 ga" }), ["swing: note swings"]],
-  ] as [Line, string[]][])("%#", (line, found) => expect(kinds(line, "swing")).toEqual(found));
+  ] as [Line, string[]][])("a line of %j has %j", (line, found) => expect(kinds(line, "swing")).toEqual(found));
   it("with the shop's own figure", () =>
     expect(kinds(angle("2; 20", { Width: 12 }), "swing", own({ "Swing from": 12 }))).toEqual(["swing: note swings"]));
 });
@@ -54,7 +54,9 @@ describe("edges and grain", () => {
       "radius",
       ["radius: stop along"],
     ],
-  ] as [Line, string, string[]][])("%#", (line, about, found) => expect(kinds(line, about)).toEqual(found));
+  ] as [Line, string, string[]][])("a line of %j has, about %s, %j", (line, about, found) =>
+    expect(kinds(line, about)).toEqual(found),
+  );
   it("is not looked at where nobody says what is done beside the bends", () =>
     expect(kinds({ ...hard, Grain: "across" }, "edges", shopOf({ stations: undefined }))).toEqual([]));
 });
@@ -65,7 +67,7 @@ describe("galvanized", () => {
     [{ ...galv, Operations: "Weld 2" }, ["galvanized: check welded"]],
     [{ ...galv, Operations: "Deburr" }, []],
     [{ Operations: "Weld 2" }, []],
-  ] as [Line, string[]][])("%#", (line, found) => expect(kinds(line, "galvanized")).toEqual(found));
+  ] as [Line, string[]][])("a line of %j has %j", (line, found) => expect(kinds(line, "galvanized")).toEqual(found));
 });
 
 describe("a mechanical brake", () => {
@@ -106,7 +108,7 @@ describe("causes", () => {
   it("the customer is asked once, about all radii", () => {
     const { lines } = planned([asks("A", 0.1), asks("B", 0.125), bracket({ Part: "C" })]);
     expect(questionSays(lines, "in")).toMatch(
-      /^Do these inside radii suit, in place of the drawing's\? A 0\.\d+ in for 0\.100 in; B 0\.\d+ in for 0\.125 in\.$/,
+      /^Are these inside radii acceptable in place of the drawing's\? A 0\.\d+ in for 0\.100 in; B 0\.\d+ in for 0\.125 in\.$/,
     );
     expect(questionSays(planned([bracket()]).lines, "in")).toBe("");
     expect(sharedCauses(lines)).toEqual([]);

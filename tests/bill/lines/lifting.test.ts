@@ -18,7 +18,9 @@ describe("who lifts", () => {
     [40, HOIST, "two people"],
     [40.1, HOIST, "hoist"],
     [1000, {}, "one person"], // the shop states no limit
-  ] as const)("%d kg: %#", (weight, values, lift) => expect(liftOf(kilograms(weight), rates(values))).toBe(lift));
+  ] as const)("%d kg with the rates %j: %s", (weight, values, lift) =>
+    expect(liftOf(kilograms(weight), rates(values))).toBe(lift),
+  );
 });
 
 describe("what is found about lifting", () => {
@@ -33,5 +35,7 @@ describe("what is found about lifting", () => {
     [41, HOIST, undefined, "check hoist"],
     [5, ONE, 72 * 25.4, undefined],
     [5, ONE, 72.1 * 25.4, "note long bend"],
-  ] as const)("%d kg: %#", (weight, values, bend, says) => expect(found(weight, values, bend)).toBe(says));
+  ] as const)("%d kg with the rates %j, a bend of %s mm: %s", (weight, values, bend, says) =>
+    expect(found(weight, values, bend)).toBe(says),
+  );
 });

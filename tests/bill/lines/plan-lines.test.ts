@@ -39,17 +39,17 @@ describe("a line that is not understood", () => {
     expect(kindsOf(answerOf(plan, "??"))).toEqual(["input: stop unread"]);
     expect(answerOf(plan, "HB1").findings).toEqual(answerOf(alone, "HB1").findings);
   });
-  it("a tool that is in no table is one", () => {
+  it("a tool that is in no table makes a line one", () => {
     const plan = planned([bracket({ Die: "V 9" }), bracket({ Part: "good" })]);
     expect(kindsOf(answerOf(plan, "HB1"))).toEqual(["input: stop unread"]);
-    expect(answerOf(plan, "HB1").findings[0]!.words).toMatch(/^line 1: die must be a die of the table; got "V 9"/);
+    expect(answerOf(plan, "HB1").findings[0]!.words).toMatch(/^line 1: die must be a die in the table; got "V 9"/);
     expect(answerOf(plan, "good").status).toBe("clear");
   });
 });
 
 describe("the thickness a line is planned at", () => {
   const found = (changed: Line) => answerOf(planned([bracket(changed)]), "HB1");
-  it("is the next thicker one where Stock has not its own, throughout, with a check", () => {
+  it("is the next thicker one throughout, with a check, where Stock does not have its own", () => {
     const thicker = found({ Thickness: 0.2 });
     const same = found({});
     expect(kindsOf(thicker)).toContain("stock: check thicker");

@@ -1,4 +1,7 @@
-/** The sets a part can be bent with: best status first, usual tools, the smallest brake; the order of a table is nothing. */
+/**
+ * The sets a part can be bent with: best status first, usual tools, the smallest brake; the order of a table does not
+ * matter.
+ */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bareOf, bendLines, setKey, toolFindings, toolOptions } from "../../../src/bill/lines/tools.ts";
@@ -63,7 +66,7 @@ describe("the sets of a part", () => {
     );
   });
 
-  it("the one liked best stands first: nearest to 8 thicknesses", () => {
+  it("the preferred one comes first: nearest to 8 thicknesses", () => {
     expect(options(lineOf(bracket()))[0]).toMatch(/^Brake 2 \| V 2 \|/);
     expect(options(lineOf(bracket({ Thickness: 0.125, Holes: 0 })))[0]).toMatch(/^Brake 2 \| V 1 \|/);
   });
@@ -84,12 +87,12 @@ describe("the sets of a part", () => {
     );
   });
 
-  it("named tools are kept, a die also by its opening; a name that is none refuses with the nearest", () => {
+  it("named tools are kept, a die also by its opening; an unknown name is refused with the nearest", () => {
     const named = options(lineOf(bracket({ Die: "2.5", Punch: "round 1/4", Brake: "Brake 1" })));
     expect(named).toEqual(["Brake 1 | V 2-1/2 | Round 1/4"]);
     const wrong = refusalOr(() => options(lineOf(bracket({ Die: "V 22" }))));
     expect(wrong).toBeInstanceOf(Refusal);
-    expect((wrong as Refusal).message).toMatch(/^die must be a die of the table; got "V 22"; nearest is "V 2"$/);
+    expect((wrong as Refusal).message).toMatch(/^die must be a die in the table; got "V 22"; nearest is "V 2"$/);
     const two = refusalOr(() => options(lineOf(bracket({ Die: "1" }))));
     expect((two as Refusal).message).toContain('"V 1" or "V 1 wide"');
   });

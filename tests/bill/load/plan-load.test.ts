@@ -43,7 +43,7 @@ describe("stacks", () => {
     const { perStack, stacks: count, stackWeight, liftPiece, liftStack } = first!;
     return [perStack, count, Math.round(stackWeight / 0.45359237), liftPiece, liftStack];
   };
-  it("as many as the pile limit bears, of the ordered pieces only", () => {
+  it("as many as the pile limit allows, of the ordered pieces only", () => {
     // 4.5292 x 4 x 1/4 in of steel, 0.284 lb/in3: 1.286 lb; 466 to a pile of 600 lb.
     expect(stacks({ Quantity: 1000 })).toEqual([466, 3, 599, "one person", "hoist"]);
     expect(stacks({ Quantity: 20 })).toEqual([466, 1, 26, "one person", "one person"]);
@@ -59,7 +59,7 @@ describe("stacks", () => {
       )[0],
     ).toBe(34); // 45 lb
   });
-  it("no limit at all is asked for", () => {
+  it("a missing limit is asked for", () => {
     expect(() => planLoad([], new Rates("rates", new Map()), [])).toThrow(
       expect.objectContaining({ message: expect.stringMatching(/^rates must be a table with a row "Pile limit", /) }),
     );

@@ -46,7 +46,7 @@ const pricedBill = billArbitrary.filter(
   ({ tables }) => tables["stations"] !== undefined && tables["stock"] !== undefined,
 );
 
-describe("laws of a price, over 300 bills and shops by chance", () => {
+describe("laws of a price, over 300 random bills and shops", () => {
   let compared = 0;
   let better = 0;
   it("more is never less, a remnant that is kept never raises a price, and no order of lines or tables changes one", () => {
@@ -98,7 +98,7 @@ describe("laws of a price, over 300 bills and shops by chance", () => {
 });
 
 describe("printed breaks", () => {
-  it("of a line among others are never dearer each and never less in all, whatever the least line and order", () => {
+  it("of a line among others never cost more each and never less in all, whatever the minimums", () => {
     let broken = 0;
     let held = 0;
     fc.assert(
@@ -134,7 +134,7 @@ describe("printed breaks", () => {
       { numRuns: 300 },
     );
     expect(broken).toBeGreaterThan(130);
-    // The rule is for what is seldom: most breaks are what the reckoning says.
+    // The rule is for rare cases: most breaks are what the calculation says.
     expect(held / broken).toBeLessThan(0.3);
   }, 300_000);
   it("of set-up and pieces as well", () => {

@@ -151,7 +151,7 @@ describe("extras of a line", () => {
 describe("charges", () => {
   const charges = (entries: Line, changed: Record<string, number> = {}) =>
     planned([bracket()], shopOf({ job: job(entries), rates: rates(changed) })).money.charges;
-  it("the least order and the rush are lines of their own", () => {
+  it("the minimum order and the rush are lines of their own", () => {
     const { price } = Object.values(prices(planned([bracket()])))[0]!;
     const order = charges({}, { "Minimum charge": price + 100 });
     expect(order.minimum).toBeCloseTo(100, 9);

@@ -131,7 +131,7 @@ const PARTS = bill(
   })),
 );
 
-/** By hand goes the shop's rule, whatever the edition's own method is. */
+/** The hand calculation uses the shop's rule, whatever the edition's own method is. */
 const { edition, materials: known } = readData(MATERIALS, "materials", "in");
 const byRule = new MaterialTable(
   edition,
@@ -146,7 +146,7 @@ describe("six lines, worked by hand", () => {
     expect(line, JSON.stringify(plan.lines.find((found) => found.part === part)?.findings)).toBeDefined();
     const price = plan.priceOf(line);
     const hand = (row: string) => at(cellOfRow(row, i));
-    // Cut plans reckon on a grid of 1/320 mm: remnants are that much shorter than by hand.
+    // Cut plans work on a grid of 1/320 mm: remnants are that much shorter than by hand.
     for (const row of ["material", "labor", "setUp", "outside", "extras", "overhead"] as const)
       expect(price[row], row).toBeCloseTo(hand(row), row === "material" ? 2 : 8);
     expect(price.unitPrice).toBe(hand("unitPrice"));

@@ -26,7 +26,7 @@ describe("the route", () => {
     expect([turned.cost, turned.finish, turned.proved]).toEqual([best!.cost, best!.finish, best!.proved]);
     expect(best!.proved).toBe(true);
   });
-  it("of free lines every one on the machine that is cheaper for it, where time is no matter", () => {
+  it("puts every free line on its cheaper machine where time does not matter", () => {
     const plan = planned(LINES, shopOf({ job: job({ Due: MONDAY + 300 }) }));
     plan.route.cuts!.forEach(({ shear, waterjet }, i) => {
       if (shear && waterjet) expect(plan.route.cutters[i]).toBe(shear.cost <= waterjet.cost ? "shear" : "waterjet");
@@ -41,20 +41,20 @@ describe("the route", () => {
 });
 
 describe("with fewer tables", () => {
-  it("no start or no calendar: the cheaper machine; no search", () => {
+  it("without a start or a calendar every line goes to its cheaper machine, without a search", () => {
     for (const changed of [{ job: undefined }, { calendar: undefined }]) {
       const { route } = planned(LINES, shopOf(changed));
       expect(route.best).toBeUndefined();
       expect(route.cuts).toHaveLength(LINES.length);
     }
   });
-  it("no stations: the shear where it can", () => {
+  it("without stations the shear cuts what it can", () => {
     expect(cutters(LINES, shopOf({ stations: undefined }))).toMatchObject({ HB1: "shear", S: "waterjet", F: "shear" });
   });
   it("a figure that is missing is kept as the reason why nothing is timed", () => {
     const { route } = planned(LINES, shopOf({ stations: without(SHOP.stations, "Brake") }));
     expect(route.cuts).toBeUndefined();
-    expect(route.untimed!.message).toMatch(/^stations must be a station of the table; got "Brake"/);
+    expect(route.untimed!.message).toMatch(/^stations must be a station in the table; got "Brake"/);
     expect(
       planned(LINES, shopOf({ rates: rates({}).filter(([name]) => name !== "Handling per piece") })).route.untimed!
         .message,

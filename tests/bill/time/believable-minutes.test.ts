@@ -1,7 +1,7 @@
 /**
- * Minutes that a shop believes: six parts against what an estimator of a US shop writes down for them (common practice,
- * given to the project beside its brief; no published source has them). The model and the rates of the invented shop must
- * come within a quarter. A 10 ft ledger needs a longer brake and a longer shear than the sample's.
+ * Minutes that a shop believes: six parts against what an estimator of a US shop writes down for them (common practice;
+ * no published source has them). The model and the rates of the invented shop must come within a quarter. A 10 ft
+ * ledger needs a longer brake and a longer shear than the sample's.
  */
 import { describe, expect, it } from "vitest";
 import type { BillPlan } from "../../../src/bill/plan.ts";

@@ -20,7 +20,7 @@ const brake = (spill: CellMatrix, column: string) =>
 describe("finished jobs", () => {
   const weight = 3 / 0.35 ** 2 / (3 / 0.35 ** 2 + 25);
   const factor = 1.25 ** weight;
-  it("three alike jobs give the factor of the station; two give none", () => {
+  it("three similar jobs give the station a factor; two give none", () => {
     const table = ask("TIME.TABLE", FINISHED);
     expect(cellOf(table, "Brake", "Own factor")).toBeCloseTo(factor, 12);
     expect(cellOf(table, "Shear", "Own factor")).toBe(1);
@@ -34,7 +34,7 @@ describe("finished jobs", () => {
     const shear = columnOf(plain, "Station").indexOf("Shear");
     expect(columnOf(taught, "Total")[shear]).toBe(columnOf(plain, "Total")[shear]);
   });
-  it("makes the price dearer by the time, and the working names it", () => {
+  it("raises the price by the time, and the working names it", () => {
     const cost = (tables: Record<string, CellMatrix>) =>
       columnOf(ask("BILL.PRICE", ...given(bill(BRACKET), tables)), "Cost")[0] as number;
     expect(cost(finished)).toBeGreaterThan(cost(SHOP));
@@ -49,7 +49,7 @@ describe("finished jobs", () => {
     );
     expect(cellOf(ask("TIME.TABLE", again), "Brake", "Own factor")).toBeCloseTo(factor, 12);
   });
-  it("minutes of nothing are refused by their cell", () => {
+  it("minutes of zero are refused by their cell", () => {
     const { value } = shopFunctions.call("TIME.TABLE", [range(FINISHED[0]!, ["A", "Brake", 0, 5])]);
     expect(value).toMatchObject({ message: expect.stringContaining('finished row 2 column "Estimated"') });
   });

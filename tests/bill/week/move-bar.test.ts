@@ -63,7 +63,7 @@ describe("a bar that is moved", () => {
     expect(after.faults.map(({ kind }) => kind)).not.toContain("pin closed");
   });
 
-  it("is not moved before now, and a second pin replaces the first", () => {
+  it("is never moved before now, and a second pin replaces the first", () => {
     const { line, station } = firstOf("two", "C");
     const step = { row: line.row, station: station.name };
     expect(moved({ job: "two", step, to: at(-3) })[0]!.at).toBe(NOW);

@@ -93,7 +93,7 @@ describe("set-up against the bills", () => {
     const said = [...setUpSays(week).matchAll(/([\d.]+) h less/g)].reduce((sum, [, hours]) => sum + Number(hours), 0);
     expect(said).toBeGreaterThan(0);
     expect(Math.abs(billed(week) - week.worth.setUp / 3600 - said)).toBeLessThan(0.02);
-    expect(setUpSays(week)).toMatch(/^Set-up against the bills, .*: (Brake|Shear) [\d.]+ h less/);
+    expect(setUpSays(week)).toMatch(/^Set-up compared with the bills, .*: (Brake|Shear) [\d.]+ h less/);
   });
 });
 
@@ -223,7 +223,7 @@ describe("marks of the floor", () => {
     ]);
   });
 
-  it("two lines that have begun where one can be are named", () => {
+  it("two lines that have begun where there is room for one are named", () => {
     const begun = { started: [{ station: "Drill", at: NOW }] };
     const week = planWeek([mark(jobs[0]!, 2, begun), mark(jobs[1]!, 2, begun)], { now: NOW, units: UNITS });
     expect(says(week)).toEqual([
@@ -245,7 +245,7 @@ describe("marks of the floor", () => {
     expect(ends(again)).toBeLessThanOrEqual(ends(stepsOf(whole, "L")) + cuts[0]!.setUp + 3600);
   });
 
-  it("begun without a time, or later than now, is said", () => {
+  it("a line begun without a time, or later than now, is named", () => {
     const begun = (time?: number) =>
       mark(jobs[1]!, 2, { started: [{ station: "Shear", at: time === undefined ? undefined : at(time) }] });
     expect(says(planWeek([begun()], { now: NOW, units: 0 }))).toEqual([
@@ -256,7 +256,7 @@ describe("marks of the floor", () => {
     ]);
   });
 
-  it("what a vendor has is back its working days after it was sent", () => {
+  it("work at a vendor is back its working days after it was sent", () => {
     const coated = open("coated", [part("V", { Operations: "Coating" })]);
     const sent = at(-3 + 9 * HOUR);
     const marked = mark(coated, 2, { started: [{ station: "Coating", at: sent }] });
@@ -314,7 +314,7 @@ describe("marks of the floor", () => {
     expect(says(pinned(bend!.ready - 61))).toEqual([expect.stringContaining("cannot keep its pin")]);
   });
 
-  it("one at a station where the line has no work, and one made twice, are named and the rest is planned", () => {
+  it("a mark at a station where the line has no work, and one made twice, are named and the rest is planned", () => {
     const week = planWeek([mark(jobs[0]!, 2, { done: ["Shear", "shear", "Polish"] }), jobs[1]!], {
       now: NOW,
       units: UNITS,
@@ -326,7 +326,7 @@ describe("marks of the floor", () => {
     expect(stepsOf(week, "C").length).toBeGreaterThan(0);
   });
 
-  it("never move what is done or has begun, on 300 random weeks", () => {
+  it("never move what is done or has begun, in 300 random weeks", () => {
     const stations = ["Shear", "Brake"];
     for (let seed = 1; seed <= 300; seed++) {
       const next = randomFrom(seed);
@@ -373,7 +373,7 @@ describe("what is wrong is named and the rest is planned", () => {
     const other = shopOf({ job: job(), stations: withCell(SHOP.stations, "Brake", "Rate", 999) });
     const week = planWeek([open("one", [part("A")]), open("two", [part("B")], {}, other)], { now: NOW, units: UNITS });
     expect(says(week)).toEqual([
-      "two: stations differ from those of one, which are used for stations and shifts; its times stay its own, --shop WORKBOOK has all jobs go by one shop",
+      "two: stations differ from those of one, which are used for stations and shifts; its times stay its own; with --shop WORKBOOK all jobs go by one shop",
     ]);
     expect(stepsOf(week, "B").length).toBeGreaterThan(0);
   });
@@ -541,7 +541,7 @@ describe("people of the calendar", () => {
     );
   };
 
-  it("one alone works at one station at a time, however many there are", () => {
+  it("one person works at one station at a time, however many there are", () => {
     const [one, free] = [planOf(1), planOf(null)];
     expect(together(free)).toBeGreaterThan(1);
     expect(together(one)).toBe(1);
@@ -553,7 +553,7 @@ describe("people of the calendar", () => {
     expect(one.steps[chain[0]!]!.begins).toBe(Math.min(...one.steps.map(({ begins }) => begins)));
   });
 
-  it("each further one makes the week no later, the orders before being among those tried", () => {
+  it("each further person makes the week no later, since the earlier orders are among those tried", () => {
     let before = planOf(1);
     for (const people of [2, 3, 4]) {
       const week = planOf(people, [before.orders]);
@@ -563,7 +563,7 @@ describe("people of the calendar", () => {
     }
   });
 
-  it("two lines that have begun where one person is there are named", () => {
+  it("two lines that have begun where only one person is there are named", () => {
     const begun = (people: CellValue) => [
       mark(staffed(people, "one", ["A"]), 2, { started: [{ station: "Shear", at: NOW }] }),
       mark(staffed(people, "two", ["E"]), 2, { started: [{ station: "Deburr", at: NOW }] }),
@@ -574,7 +574,7 @@ describe("people of the calendar", () => {
     expect(says(planWeek(begun(2), { now: NOW, units: 0 }))).toEqual([]);
   });
 
-  it("a line that takes two where never two are there is named and planned with one", () => {
+  it("a line that takes two people where there is only ever one is named and planned with one", () => {
     const long = open("one", [part("L", { Width: 90 })], {}, shopOf({ job: job(), calendar: calendarOfPeople(1) }));
     const week = planWeek([long], { now: NOW, units: UNITS });
     expect(week.steps.find(({ station }) => station.name === "Brake")!.work!.people).toBe(2);

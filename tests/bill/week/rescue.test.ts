@@ -49,7 +49,7 @@ describe("what saves a late job", () => {
     expect(again.jobs[0]!.late).toBeLessThanOrEqual(overtime.late);
   });
 
-  it("is as little of its kind as saves: less overtime would not, and is no other order alone", () => {
+  it("is the least of its kind that saves: less overtime would not, nor another order alone", () => {
     const found = rescuesOf(jobs, OPTIONS, week, "plates").filter(({ kind }) => kind === "overtime");
     expect(found.length).toBeGreaterThan(0);
     const most = shopOf().rates.get("overtimePerDay");
@@ -65,7 +65,7 @@ describe("what saves a late job", () => {
     }
   });
 
-  it("another order names who gives way and harms nobody beside, and no order harms less", () => {
+  it("another order names who gives way and harms nobody else, and no order harms less", () => {
     const three = [
       open("first", [part("A", { Quantity: 700 })], MONDAY + 12 * HOUR),
       open("aside", [part("X", { Operations: "Weld 6", Quantity: 60 })], MONDAY + 2),
@@ -90,7 +90,7 @@ describe("what saves a late job", () => {
     expect(shift.money).toBeCloseTo(shift.hours! * 105, 6);
   });
 
-  it("without the row of the premium says which figure is missing", () => {
+  it("names the missing figure where the rates have no premium", () => {
     const bare = jobs.map((each) => ({
       ...each,
       plan: planned(
@@ -102,7 +102,7 @@ describe("what saves a late job", () => {
     expect((overtime.money as Refusal).message).toContain('a row "Overtime premium"');
   });
 
-  it("from a shear that is tied up to the waterjet, with what the machines cost more", () => {
+  it("moves lines from a busy shear to the waterjet, with what the machines cost more", () => {
     const begun = new Map([[2, { ...NO_MARKS, started: [{ station: "Shear", at: undefined }] }]]);
     const busy = { ...open("busy", [part("B", { Quantity: 3000, Route: "shear" })], MONDAY + 9), marks: begun };
     const free = open("plates", [part("P", { Quantity: 60 })], MONDAY + 14 * HOUR);
@@ -115,7 +115,7 @@ describe("what saves a late job", () => {
     expect(moved.others).toBeLessThanOrEqual(0);
   });
 
-  it("a vendor, for its days and its price less what the work costs here", () => {
+  it("sends work to a vendor, for its days and its price less what the work costs here", () => {
     const jet = [open("plates", [part("P", { Route: "waterjet", Quantity: 900 })], MONDAY + 2)];
     const found = of(rescuesOf(jet, OPTIONS, planWeek(jet, OPTIONS), "plates"), "outside")!;
     expect(found.station).toBe("Waterjet");
@@ -127,7 +127,7 @@ describe("what saves a late job", () => {
     expect(found.hours).toBeCloseTo((-(work!.setUp + work!.run) * work!.people) / 3600, 9);
   });
 
-  it("a second person where work waits at a bench", () => {
+  it("adds a second person where work waits at a bench", () => {
     const benches = [
       open("a", [part("A", { Operations: "Weld 9", Quantity: 100 })], MONDAY + 2),
       open("b", [part("B", { Operations: "Weld 9", Quantity: 100 })], MONDAY + 2),
@@ -140,7 +140,7 @@ describe("what saves a late job", () => {
     expect(found.money).toBeCloseTo(found.hours! * shopOf().rates.get("secondPerson"), 6);
   });
 
-  it("one more person where the calendar's people are what is waited for, paid in every shift until it is done", () => {
+  it("adds one more person where the work waits for people, paid in every shift until it is done", () => {
     const calendar = SHOP.calendar.map((row, i) => [...row, i === 0 ? "People" : 1]);
     const single = (name: string): WeekJob => {
       const lines = [part(name, { Holes: null, "Hole diameter": null, Quantity: 900 })];
@@ -180,7 +180,7 @@ describe("can we take this bill", () => {
     expect(week.jobs[2]!.finish).toBe(earliest);
   });
 
-  it("and what it would cost to be there when it is wanted", () => {
+  it("says what it would cost to be done when it is wanted", () => {
     const bill = open("new", [part("N", { Quantity: 150 })], MONDAY + 15 * HOUR);
     const { earliest, wanted, earlier } = takeBill(jobs, bill, OPTIONS);
     expect(wanted).toBe(Math.round((MONDAY + 15 * HOUR) * SECONDS_PER_DAY));

@@ -133,7 +133,7 @@ describe("the largest that a brake bends", () => {
     );
   });
 
-  it("thickness: tells the working of the thickest, and refuses where not the thinnest goes", () => {
+  it("thickness: tells the working of the thickest, and refuses where not even the thinnest goes", () => {
     const work: Working = [];
     const found = maximumThickness({ ...bend, bendLength: mm(1000) }, brake(force(5, 1000) * 1.5), "Groover", work);
     expect(work.at(-1)).toMatchObject({ symbol: "t max", value: found });
@@ -173,7 +173,7 @@ describe("the largest that a brake bends", () => {
 });
 
 describe("radius and neutral axis at their limits", () => {
-  it("a radius that is given in thicknesses is that", () => {
+  it("a radius given in thicknesses stays as it is", () => {
     const rule = { table: "given", multiple: 1.5, source: "this test" } as const;
     expect(minimumRadius({ name: "M", radiusRule: rule as never, tensile: undefined }, mm(2), "across")).toBe(3);
   });

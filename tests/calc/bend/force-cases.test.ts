@@ -86,7 +86,7 @@ describe("force never falls when the sheet gets thicker", () => {
 });
 
 describe("a nose that nearly fills its die", () => {
-  // 12 ga over V 1 round a nose of 1/2 in: 18.6 tons by the handbook, 90 by the solved bend, on a brake of 60.
+  // 12 ga over V 1 around a nose of 1/2 in: 18.6 tons by the handbook, 90 by the solved bend, on a brake of 60.
   const tools = { punchNose: inch(0.5), dieShoulder: inch(0.09), dieAngle: degrees(80) };
   const narrow = over(named("2026.2", "A1011 CS"), inch(0.1046), inch(1), tools);
   it("needs several times the handbook's force, as the solved bend says", () => {

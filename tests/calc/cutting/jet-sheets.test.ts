@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type JetPlan, planJetSheets } from "../../../src/calc/cutting/index.ts";
-import { seeded } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
 import { mm } from "../../../src/units/quantity.ts";
 import { blank, sheet } from "./bills.ts";
 
@@ -38,7 +38,7 @@ describe("sheets of the waterjet", () => {
   test.each(Array.from({ length: 20 }, (_, k) => k + 1))(
     "random bill %i: web, margin, grain and number hold",
     (seed) => {
-      const unit = seeded(seed);
+      const unit = randomFrom(seed);
       const blanks = Array.from({ length: 8 }, (_, k) => {
         const grain = (["free", "along", "across"] as const)[Math.floor(unit() * 3)]!;
         return blank(

@@ -2,7 +2,7 @@
 import loadHighs from "highs";
 import { describe, expect, test } from "vitest";
 import { LinearProgram } from "../../../src/calc/cutting/linear-program.ts";
-import { seeded } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
 
 const highs = await loadHighs();
 const never = () => false;
@@ -15,7 +15,7 @@ interface Case {
 
 /** Covering rows, then supply rows: the shape of a cutting plan, with a column that alone can fill each row. */
 function randomCase(seed: number): Case {
-  const unit = seeded(seed);
+  const unit = randomFrom(seed);
   const least = 3 + Math.floor(unit() * 15);
   const limited = Math.floor(unit() * 3);
   const columns = Array.from({ length: least * 4 }, (_, k) => {
@@ -71,7 +71,7 @@ describe("the linear program over patterns", () => {
       const program = new LinearProgram(given.right, given.least, 1e4);
       for (const { rows, gives, cost } of given.columns) program.add(rows, gives, cost);
       program.solve(never);
-      const right = rightOf(given.least, given.right.length - given.least, seeded(seed + 1));
+      const right = rightOf(given.least, given.right.length - given.least, randomFrom(seed + 1));
       program.change(right, never);
       program.solve(never);
       expect(program.cost).toBeCloseTo(theirs({ ...given, right }), 5);

@@ -5,7 +5,7 @@
 import loadHighs from "highs";
 import { expect, test } from "vitest";
 import { planCuts } from "../../../src/calc/cutting/index.ts";
-import { seeded } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
 import { blank, limits, sheet, sheetsOf } from "./bills.ts";
 
 const highs = await loadHighs();
@@ -13,7 +13,7 @@ const W = 20;
 const H = 14;
 
 function bill(seed: number) {
-  const unit = seeded(seed);
+  const unit = randomFrom(seed);
   return Array.from({ length: 4 }, (_, k) => {
     const w = 4 + Math.floor(unit() * 9);
     const h = 3 + Math.floor(unit() * 7);

@@ -1,7 +1,7 @@
 import highsLoader from "highs";
 import { describe, expect, test } from "vitest";
 import { planCuts } from "../../../src/calc/cutting/index.ts";
-import { seeded } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
 import { blank, limits, sheet, sheetsOf } from "./bills.ts";
 
 /**
@@ -47,7 +47,7 @@ describe("small bills whose least number of sheets an integer program proves", (
   test.each(Array.from({ length: 12 }, (_, k) => k + 1))(
     "bill %i: bound <= optimum <= plan, and the plan reaches it",
     async (seed) => {
-      const unit = seeded(seed);
+      const unit = randomFrom(seed);
       const w = 60 + Math.floor(unit() * 60);
       const h = 40 + Math.floor(unit() * 60);
       const pieces = Array.from({ length: 9 }, () => {

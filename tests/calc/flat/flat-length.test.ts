@@ -75,7 +75,7 @@ describe("flat length", () => {
 });
 
 describe("blank weight", () => {
-  it("one litre of water weighs one kilogram, three of them three", () => {
+  it("one liter of water weighs one kilogram, three of them three", () => {
     const water = kilogramsPerCubicMillimeter(1e-6); // by definition, nearly
     const liter = { thickness: mm(100), length: mm(100), width: mm(100) };
     expect(blankWeight(liter, water, 1)).toBeCloseTo(1, 12);

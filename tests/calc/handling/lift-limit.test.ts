@@ -26,7 +26,7 @@ describe("lifting limit", () => {
     expect(limit({ liftsPerMinute: 0 })).toBe(liftLimit(best));
   });
 
-  it("nothing makes it more than at its best", () => {
+  it("nothing raises it above the best posture's", () => {
     for (const change of [
       { horizontal: inch(20) },
       { vertical: inch(0) },

@@ -42,7 +42,7 @@ describe("strengths", () => {
     expect(highShearStrength({ ...sheet, shearStrength: given(300) })).toBeCloseTo(364, 9);
   });
 
-  it("a level that is not known is no guess", () => {
+  it("a level that is not known is not guessed", () => {
     const { tensileMinimum: _, ...unspecified } = sheet;
     expect(() => tensileStrength(unspecified, "minimum")).toThrow(Refusal);
     expect(lowShearStrength(unspecified)).toBeCloseTo(315, 9);

@@ -1,10 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { bestRoute } from "../../../src/calc/route/best-route.ts";
-import { type Machine, type Route, type RouteLine, routeOf, type Shop } from "../../../src/calc/route/problem.ts";
+import {
+  type Machine,
+  type MachineTimes,
+  type Route,
+  type RouteLine,
+  routeOf,
+} from "../../../src/calc/route/problem.ts";
 import { random, randomQuestion, shopWith } from "./random-route.ts";
 
 /** Every assignment there is, in turn. */
-function* every(lines: readonly RouteLine[], shop: Shop): Generator<Route> {
+function* every(lines: readonly RouteLine[], shop: MachineTimes): Generator<Route> {
   for (let set = 0; set < 2 ** lines.length; set++) {
     const machines = lines.map((_, i): Machine => ((set >> i) & 1 ? "shear" : "waterjet"));
     if (lines.every((line, i) => line[machines[i]!])) yield routeOf(lines, machines, shop);

@@ -67,7 +67,7 @@ describe("prices of the machines' seconds", () => {
     );
   });
 
-  it("are nothing where there is room for all on the cheaper machine", () => {
+  it("are zero where there is room for all on the cheaper machine", () => {
     const lines: Choice[] = [
       { shear: { time: 5, cost: 1 }, waterjet: { time: 9, cost: 4 } },
       { shear: { time: 5, cost: 7 }, waterjet: { time: 9, cost: 2 } },
@@ -130,7 +130,7 @@ describe("more assignments than can be kept", () => {
     expect(cheapestWithin(lines, capacity, found.cost, true)).toMatchObject({ cost: found.cost, proved: true });
   });
 
-  it("once the brake must be opened by a line that else were cut elsewhere, are not called proved", () => {
+  it("are not called proved once the brake must be opened by a line that would otherwise be cut elsewhere", () => {
     // All but the last fill the shear to the second and cost nothing there. Only the last is bent: it is cheaper on the
     // waterjet, but only cut on the shear, where then some of the others have no room, does it open the brake in time.
     // Hundreds of seconds, of which no sum makes the fifty that would prove it at once.

@@ -1,5 +1,5 @@
 /** Random routing questions with a seed, and a plain machine: a queue, then work at a pace with a pause every day. */
-import type { Cut, MachineTime, RouteLine, Shop } from "../../../src/calc/route/problem.ts";
+import type { MachineTime, MachineTimes, RouteLine, TimeAndCost } from "../../../src/calc/route/problem.ts";
 
 export function random(seed: number): () => number {
   let state = seed >>> 0 || 1;
@@ -27,7 +27,7 @@ export function plainMachine(queue: number, open: number, day: number): MachineT
   return { finish, capacity };
 }
 
-export function plainBrake(queue: number, open: number, day: number): Shop["brake"] {
+export function plainBrake(queue: number, open: number, day: number): MachineTimes["brake"] {
   const worked = (at: number) => Math.floor(at / day) * open + Math.min(at % day, open);
   const { finish } = plainMachine(0, open, day);
   return { finish: (first, load) => finish(Math.max(worked(first), queue) + load) };
@@ -35,7 +35,7 @@ export function plainBrake(queue: number, open: number, day: number): Shop["brak
 
 export interface Question {
   readonly lines: readonly RouteLine[];
-  readonly shop: Shop;
+  readonly shop: MachineTimes;
   readonly queues: { readonly shear: number; readonly waterjet: number; readonly brake: number };
 }
 
@@ -47,8 +47,8 @@ export function randomQuestion(seed: number, count: number): Question {
   const alike = next() < 0.2; // the waterjet always three times the shear: the hard case for any bound
   const lines = Array.from({ length: count }, (): RouteLine => {
     const time = between(1, long);
-    const shear: Cut = { time, cost: between(0, 5000) };
-    const waterjet: Cut = { time: alike ? time * 3 : between(1, long * 3), cost: between(0, 9000) };
+    const shear: TimeAndCost = { time, cost: between(0, 5000) };
+    const waterjet: TimeAndCost = { time: alike ? time * 3 : between(1, long * 3), cost: between(0, 9000) };
     const kind = next();
     return {
       shear: kind < 0.15 ? undefined : shear,
@@ -64,7 +64,7 @@ export const shopWith = (
   queues: { readonly shear: number; readonly waterjet: number; readonly brake: number },
   open: number,
   day: number,
-): Shop => ({
+): MachineTimes => ({
   shear: plainMachine(queues.shear, open, day),
   waterjet: plainMachine(queues.waterjet, open, day),
   brake: plainBrake(queues.brake, open, day),

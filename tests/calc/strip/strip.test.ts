@@ -5,7 +5,7 @@ import { bedEvenness } from "../../../src/calc/strip/bed-evenness.ts";
 import { type StripRecord, shopCorrections } from "../../../src/calc/strip/shop-correction.ts";
 import { stripDeduction } from "../../../src/calc/strip/strip-deduction.ts";
 import { degrees, mm } from "../../../src/units/quantity.ts";
-import { Refusal } from "../../../src/units/refusal.ts";
+import { refusalOf } from "../../refusal-of.ts";
 
 const strip = (thickness: number, blank: number, a: number, b: number, angle: number, radius: number) => ({
   thickness: mm(thickness),
@@ -197,7 +197,7 @@ describe("Is the brake true, worked by hand", () => {
     expect(found.even).toBe(true);
   });
 
-  test("more than two degrees from end to end is more than a plain bracket bears", () => {
+  test("more than two degrees from end to end is more than a plain bracket allows", () => {
     expect(bedEvenness(readings([0, 91.2], [2000, 89]), mm(50)).even).toBe(false);
   });
 
@@ -205,22 +205,13 @@ describe("Is the brake true, worked by hand", () => {
     expect(bedEvenness(readings([0, 90], [2000, 89]), mm(50)).crown).toBeUndefined();
   });
 
-  test("at 120 degrees of bend the same die wants twice the ram: V / (4 sin^2 30)", () => {
+  test("at 120 degrees of bend the same die needs twice the ram: V / (4 sin^2 30)", () => {
     const found = bedEvenness(readings([0, 120], [1000, 120]), mm(16));
     expect(found.ramPerDegree).toBeCloseTo((16 * Math.PI) / 180, 9);
   });
 });
 
 describe("Refusals", () => {
-  const message = (run: () => unknown): string => {
-    try {
-      run();
-    } catch (error) {
-      if (error instanceof Refusal) return error.message;
-      throw error;
-    }
-    return "answered";
-  };
   const at = (along: number, angle: number) => ({ along: mm(along), bendAngle: degrees(angle) });
   test.each([
     ["no thickness", () => stripDeduction(strip(0, 95, 50, 50, 90, 4)), /^thickness must be above 0/],
@@ -247,6 +238,6 @@ describe("Refusals", () => {
     ],
     ["no die", () => bedEvenness([at(0, 90), at(5, 91)], mm(0)), /^die_opening must be above 0/],
   ])("%s is refused", (_, run, expected) => {
-    expect(message(run)).toMatch(expected);
+    expect(refusalOf(run)).toMatch(expected);
   });
 });

@@ -66,7 +66,7 @@ describe("the fewest sets", () => {
     expect(fewestSets(jobs).keys.size).toBe(highs.solve(program).ObjectiveValue);
   });
 
-  it("too many choices: a quick answer that does every job, and says that it is not proved", () => {
+  it("of too many choices are a quick answer that does every job and says that it is not proved", () => {
     let seed = 3;
     const random = (below: number) => {
       seed = (seed * 48271) % 2147483647;

@@ -33,7 +33,7 @@ describe("the order of the sets", () => {
     );
   });
 
-  it("twelve in a chain that shares a tool at every step: eleven changes", () => {
+  it("takes eleven changes for twelve in a chain that shares a tool at every step", () => {
     const chain = named(
       Array.from({ length: 12 }, (_, i) => [`d${Math.ceil(i / 2)}`, `p${Math.floor(i / 2)}`] as const),
     );
@@ -44,7 +44,7 @@ describe("the order of the sets", () => {
     expect(changes(inOrder(chain, orderSets(chain.toReversed())))).toBe(11);
   });
 
-  it("beyond twelve the nearest next one, the first of equals", () => {
+  it("takes the nearest next one beyond twelve, the first of equals", () => {
     const many = named(Array.from({ length: 14 }, (_, i) => [`d${i % 7}`, `p${i < 7 ? 0 : 1}`] as const));
     const found = orderSets(many);
     // All with the first punch in their order, one step to the other punch on the same die, and back in order.
@@ -52,7 +52,7 @@ describe("the order of the sets", () => {
     expect(found.slice(7)).toEqual(["d6p1", "d0p1", "d1p1", "d2p1", "d3p1", "d4p1", "d5p1"]);
   });
 
-  it("one or two stay as they are", () => {
+  it("leaves one or two as they are", () => {
     expect(orderSets(named([["b", "x"]]))).toEqual(["bx"]);
     expect(
       orderSets(

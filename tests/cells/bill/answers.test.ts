@@ -83,7 +83,7 @@ describe("BILL.CHECK", () => {
     expect(columnOf(spill, "Sentence")).toEqual([
       "",
       "A flange of 1.000 in falls into die V 2; it needs 1.750 in.",
-      "Stock has no A36 of 0.200 in: planned throughout at 0.250 in, the next thicker.",
+      "Stock has no A36 of 0.200 in: planned at 0.250 in throughout, the next thickness up.",
     ]);
     expect(columnOf(spill, "Fix")).toEqual([
       "",
@@ -138,7 +138,7 @@ describe("BILL.ROUTE and BILL.SUMMARY", () => {
     const spill = answer("BILL.ROUTE", lines);
     expect(columnOf(spill, "Route")).toEqual(["waterjet", "waterjet", "shear", ""]);
     expect(columnOf(spill, "Why")).toEqual(["pinned", "needs the waterjet", "pinned", ""]);
-    const why = "A shear makes no notches, and no station of the table does.";
+    const why = "A shear makes no notches, and no station in the table does.";
     expect(columnOf(spill, "Message")[3]).toBe(`no quote: ${why}`);
     const { spill: items, note } = summary(lines);
     expect(items.find(([item]) => item === "No quote")!.slice(1, 4)).toEqual(["D", "text", why]);
@@ -221,11 +221,11 @@ describe("BILL.SHEETS and the cut plan", () => {
     const list = answer("CUT.LIST", lines);
     expect(new Set(columnOf(list, "Material"))).toEqual(new Set(["A36"]));
   });
-  it("when the rack has too few, the line is not quoted and says how many are left over", () => {
+  it("when the rack has too few, the line is not quoted and says how many cannot be cut", () => {
     const stock = withCell(SHOP.stock, "Plate 1/4", "Sheets", 2);
     const spill = answer("BILL.SHEETS", [bracket({ Quantity: 2000 })], { stock });
     expect(columnOf(spill, "Message")[0]).toMatch(
-      /^no quote: Stock of A36 runs out: \d+ of its blanks are left over. Buy\.$/,
+      /^no quote: Stock of A36 runs out: \d+ of its blanks cannot be cut. Buy\.$/,
     );
   });
 });
@@ -287,7 +287,7 @@ describe("BILL.SETUPS", () => {
     );
   });
 
-  it("tries the outlines that are drawn, and wants both tables or none", () => {
+  it("tries the outlines that are drawn, and needs both tables or none", () => {
     const corners = (tool: string, ...points: [number, number][]): Row[] => points.map(([x, y]) => [tool, x, y]);
     const outlines = range(
       ["Tool", "X (mm)", "Y (mm)"],
@@ -358,7 +358,7 @@ describe("BILL.WHATIF and BILL.STATIONS", () => {
     expect(uncolored([coated("A", null), coated("B", null)])).toBeUndefined();
   });
 
-  it("hours of every station against the calendar", () => {
+  it("shows hours of every station against the calendar", () => {
     const tables = { stations: queued({ Brake: 3 }), job: job({ Due: MONDAY }) };
     const spill = answer("BILL.STATIONS", [bracket()], tables);
     const brake = spill.find((row) => row[0] === "Brake")!;

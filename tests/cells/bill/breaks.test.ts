@@ -49,7 +49,7 @@ describe("BILL.BREAKS", () => {
   ])("refuses %s", (_, part, lines, says) => {
     expect(asked(part, "10", lines)).toMatch(says);
   });
-  it("says of a quantity for which the counted sheets run out which line is lost", () => {
+  it("names the line that is lost where a quantity uses up the counted sheets", () => {
     const counted = SHOP.stock.map((row, i) => (i === 0 ? row : row.with(SHOP.stock[0]!.indexOf("Sheets"), 1)));
     const found = asked("HB1", "20; 20000", [bracket()], { stock: counted }) as CellMatrix;
     expect(columnOf(found, "Message")[1]).toMatch(/same lines are quoted; got 20000; HB1 is not/);

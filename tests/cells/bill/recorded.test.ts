@@ -73,7 +73,7 @@ function compare(name: string, of: CellMatrix, tables: Tables): void {
     const known = spillIn(sheets, each);
     return known ? [[each, known] as const] : [];
   });
-  it("has spills to be held against", () => expect(found.length).toBeGreaterThan(0));
+  it("has spills to compare with", () => expect(found.length).toBeGreaterThan(0));
   it.each(found)("%s", (each, known) => {
     expect(known.length).toBeGreaterThan(2);
     const answer = askNow(each, ...given(of, { ...tables, stock: WHOLE_STOCK }), MATERIALS);

@@ -66,7 +66,7 @@ describe("one row of nonsense", () => {
 });
 
 describe("every spill", () => {
-  it.each(names)("%s has the columns that are fixed, and no cell that is no value", (name) => {
+  it.each(names)("%s has the columns that are fixed, and a value in every cell", (name) => {
     const spill = answer(name, [BRACKET, SECOND]);
     expect(spill[0]!.map((cell) => String(cell).replace(/ \(.*\)$/, ""))).toEqual(headers(name as SpillName));
     for (const row of spill) {
@@ -134,7 +134,7 @@ describe("the tables of a call", () => {
     }
   });
 
-  it("a table given twice, or one that is none of the shop's, is refused by name", () => {
+  it("a table given twice, or one that is not the shop's, is refused by name", () => {
     expect(refusal("BILL.CHECK", ...args, SHOP.dies)).toBe(
       'outlines must be another table than dies, which is given already; got "a second dies table"',
     );

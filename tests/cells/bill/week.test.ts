@@ -81,7 +81,7 @@ describe("WEEK.DATES", () => {
     );
     const found = ask("WEEK.DATES", table);
     expect(column(found, "Finish")[0]).toBeCloseTo(NOW + 2, 9);
-    expect(column(found, "Message")[0]).toContain("no time it must leave by");
+    expect(column(found, "Message")[0]).toContain("no time to leave by");
   });
 
   it("reads BILL.TIMES with the job beside it", () => {

@@ -23,7 +23,7 @@ describe("the worked bracket", () => {
     ["BILL.PRICE", "Unit price", 37],
     ["BILL.PRICE", "Price", 38],
   ] as const)("%s %s is line %i", (name, column, line) => {
-    // Cut plans reckon on a grid of 1/320 mm: remnants are that much shorter than by hand.
+    // Cut plans work on a grid of 1/320 mm: remnants are that much shorter than by hand.
     expect(figure(name, column)).toBeCloseTo(worked(line), line === 18 || line === 36 ? 3 : 8);
   });
 

@@ -96,7 +96,7 @@ describe("a thickness in inches that is a gauge", () => {
   ] as [string, CellValue[]][])("%s asks which", (name, given) => {
     expect(message(name, ...given)).toMatch(/^thickness must be a thickness with its unit; got .*write "\d+ ga" for/);
   });
-  it("in millimeters it is none, and 10 in may be said", () => {
+  it("in millimeters it is not a gauge, and 10 in may be said", () => {
     expect(figure("BEND.MINFLANGE", 10, 80, 90, null, null, "mm")).toBe(62);
     expect(figure("JET.FEED", "A36", "7 in", 3, 50, 0.014, 0.75, 0.04)).toBeGreaterThan(0);
   });

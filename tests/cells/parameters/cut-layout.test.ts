@@ -1,4 +1,4 @@
-/** The layout of a sheet as a cell: whatever is printed is read as it was, and what is no layout is refused. */
+/** The layout of a sheet as a cell: whatever is printed is read as it was, and anything else is refused. */
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import type { PinnedNode, PinnedParts } from "../../../src/calc/cutting/types.ts";

@@ -35,7 +35,7 @@ describe("a range of materials is laid over the edition that it names", () => {
     expect(() => read(HEADER, ...rows)).toThrow(says);
   });
 
-  it("refuses a column that it does not know: a misspelt property would leave its figures out", () => {
+  it("refuses a column that it does not know: a misspelled property would leave its figures out", () => {
     expect(() =>
       readData(
         [

@@ -54,7 +54,7 @@ describe("a range that is read once", () => {
     expect(count(given, name, of).reads).toBe(1);
   });
 
-  it("a number that is none is never taken for an empty cell", () => {
+  it("NaN is never taken for an empty cell", () => {
     expect(count([[null]]).reads).toBe(1);
     expect(count([[Number.NaN]]).reads).toBe(1);
     expect(count([[Number.POSITIVE_INFINITY]]).reads).toBe(1);

@@ -1,4 +1,4 @@
-/** Columns of a part list: what is misspelt must not vanish. */
+/** Columns of a part list: what is misspelled must not vanish. */
 import { describe, expect, it } from "vitest";
 import { shopFunctions } from "../../../src/cells/catalogue.ts";
 import { currentMaterials } from "../../../src/cells/parameters/read-data.ts";

@@ -75,12 +75,12 @@ describe("a bill", () => {
   });
 });
 
-describe("a row that cannot be a part says which cell, and why", () => {
+describe("a row that cannot be a part says which cell is wrong, and why", () => {
   it.each([
     [
       "Material",
       "cheese",
-      /^line 1 \(row 2 of the range\) column "Material" must be a material of the table; got "cheese"/,
+      /^line 1 \(row 2 of the range\) column "Material" must be a material in the table; got "cheese"/,
     ],
     ["Material", null, /^line 1 \(row 2 of the range\) column "Material" must be given; got nothing/],
     [
@@ -106,7 +106,7 @@ describe("a row that cannot be a part says which cell, and why", () => {
       "90; 45",
       /column "Bend angles" must be one angle for all bends, or one fewer than the flanges \(1\); got "90; 45"/,
     ],
-    ["Bend angles", 180, /^A closed hem \(180 deg\) is no bend over a V: enter the acute bend that your dies reach/],
+    ["Bend angles", 180, /^A closed hem \(180 deg\) is not a bend over a V: enter the acute bend that your dies reach/],
     ["Bend angles", -179, /^A closed hem/],
     ["Bend angles", 181, /column "Bend angles" must be a number from -180 to 180 degrees; got 181/],
   ] as [string, CellValue, RegExp][])("%s %s", (column, cell, message) => {
@@ -123,7 +123,7 @@ describe("a row that cannot be a part says which cell, and why", () => {
   });
 });
 
-describe("a range that is no bill is refused as a whole", () => {
+describe("a range that is not a bill is refused as a whole", () => {
   it.each([
     ["nothing", [[null]], /^bill must be given/],
     ["a header alone", [HEADER], /^bill must be a range with at least one row below its header/],

@@ -1,4 +1,4 @@
-/** The job's table: what is misspelt in it must not vanish. */
+/** The job's table: what is misspelled in it must not vanish. */
 import { describe, expect, it } from "vitest";
 import { currentMaterials } from "../../../src/cells/parameters/read-data.ts";
 import { readJob } from "../../../src/cells/tables/job.ts";
@@ -20,7 +20,7 @@ describe("entries of the job", () => {
 
   it.each<[what: string, rows: [string, CellValue][], says: RegExp]>([
     [
-      "a misspelt name",
+      "a misspelled name",
       [["Pase", "rush"]],
       /^job row 2 must be an entry of the job by its name, such as .*; got "Pase"; nearest is "Pace"$/,
     ],
@@ -37,7 +37,7 @@ describe("entries of the job", () => {
     expect(() => read(...rows)).toThrow(says);
   });
 
-  it("a misspelt name beside nothing is no entry", () => {
+  it("a misspelled name beside nothing is no entry", () => {
     expect(read(["Pase", null]).isRush).toBe(false);
   });
 });

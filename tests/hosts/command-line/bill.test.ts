@@ -212,7 +212,7 @@ describe("shop bill --json", async () => {
 describe("shop bill in words", () => {
   const widest = (text: string) => Math.max(...text.split("\n").map((row) => row.length));
 
-  it("leads with totals, then one line a problem with its fix; 100 columns at most", async () => {
+  it("leads with totals, then one line per problem with its fix; 100 columns at most", async () => {
     const { exit, text } = await run(bill, file("parts.csv", `${LIST}\n`), "--shop", shop);
     expect(exit).toBe(1);
     expect(text.split("\n")[0]).toBe("parts");
@@ -295,7 +295,7 @@ describe("shop bill refuses", () => {
   ];
   it.each<[string, string, RegExp]>([
     ["a file that is not there", "nowhere.xlsx", /nowhere\.xlsx must be a file that exists; got nothing of that name/],
-    ["what is no workbook", file("no.xlsx", "not a zip"), /no\.xlsx: ./],
+    ["a file that is not a workbook", file("no.xlsx", "not a zip"), /no\.xlsx: ./],
     ["a workbook without a bill", shop, /must be a workbook with a bill, whose header has "Part" and "Material"/],
     [
       "a bill whose shop has no die",

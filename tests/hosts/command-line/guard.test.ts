@@ -112,7 +112,7 @@ describe("an ordinary fault of a file", () => {
     expect(readdirSync(home)).toEqual(before);
   });
 
-  it("a full standard output is no fault of ours", () => {
+  it("a full standard output is not our fault", () => {
     const { INIT_CWD: _, ...env } = process.env;
     const run = spawnSync("sh", ["-c", `"$0" "$1" bill job.xlsx > /dev/full`, process.execPath, main], {
       cwd: home,

@@ -151,7 +151,7 @@ describe("freeze", () => {
     const quote = before.sheets.find(({ name }) => name === "Quote")!;
     // Why a line is not quoted is said in the customer's words.
     const said = (cell: unknown) => (/^no quote: /.test(String(cell)) ? "no quote" : cell || null);
-    // What the shop has yet to do, and what it calls its file, is none of the customer's.
+    // What the shop has yet to do, and what it calls its file, is not the customer's business.
     const OURS = ["Machines", "not confirmed from the plate", "confirmed from the plate"];
     const plain = (values: typeof quote.values) => values.map((column) => (column ?? []).map(said));
     const held = plain(sheets[0]!.values)

@@ -1,4 +1,4 @@
-/** Whoever pulls the plug during `recalc --in-place` finds the old file or the new one. KILLS=200 pulls it more often. */
+/** A kill during `recalc --in-place` leaves the old file or the new one. KILLS=200 kills more often. */
 import { spawn, spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";

@@ -29,7 +29,7 @@ describe("shop start", () => {
     const { exit, text } = await run(start, out, "--parts", parts, "--shop", shop);
     expect(exit).toBe(1);
     expect(text).toContain('row 8, C Thickness "10": 10 in thick? Write its unit: 10 ga, 10 mm or 10 in');
-    expect(text).toContain('row 9, B Material "cheese": must be a material of the table');
+    expect(text).toContain('row 9, B Material "cheese": must be a material in the table');
     const bytes = new Uint8Array(readFileSync(out));
     expect(lintWorkbook(bytes)).toEqual([]);
     const { plan, missing } = jobPlan(bookIn(out))!;

@@ -108,7 +108,7 @@ describe("shop week", () => {
     expect([before.moved, found.moved]).toEqual([null, []]);
     const rushed = book("first", bill(line("A", 200), line("B", 50, "Shear"), line("E", 90)));
     const { text } = await run(week, rushed, second, "--last", last, ...NOW);
-    expect(text).toMatch(/Moved against the plan before:\n {2}\w+: \d+ steps? moves?; done /);
+    expect(text).toMatch(/Moved since the plan before:\n {2}\w+: \d+ steps? moves?; done /);
     await expect(run(week, first, "--last", last, "--frozen", "-3", ...NOW)).rejects.toMatchObject({
       message: "--frozen must be a positive number; got -3",
     });
@@ -187,7 +187,7 @@ describe("what is wrong is named and the rest is planned", () => {
     expect(text).toMatch(/at the earliest,\s+without 1 line/);
   });
 
-  it("a workbook of a later release, one without a bill, one that is no workbook", async () => {
+  it("a workbook of a later release, one without a bill, and a file that is not a workbook", async () => {
     const later = write("later.xlsx", workbook([["Schema", SCHEMA + 1]], bill(line("A", 20)), ...ONE_DIE));
     const bare = write("bare.xlsx", workbook(...ONE_DIE));
     const text = write("text.xlsx", "no workbook");

@@ -26,7 +26,7 @@ describe("icons", () => {
     },
   );
 
-  it("the outline is white on nothing, as the unified manifest wants it", () => {
+  it("the outline is white on nothing, as the unified manifest requires it", () => {
     const icon = read(outlineIcon(32));
     for (let i = 0; i < 32 * 32; i++) {
       const [red, green, blue, alpha] = icon.pixel(i % 32, Math.floor(i / 32));

@@ -104,7 +104,7 @@ describe("the function guide", () => {
   it("says so when nothing answers", () =>
     look("nothing", {}, async ({ page }) => {
       await page.getByLabel("What do you want to know?").fill("unicorn");
-      expect(await page.getByRole("status").textContent()).toBe("No function answers to that");
+      expect(await page.getByRole("status").textContent()).toBe("No function matches that");
       expect(await page.locator("summary").count()).toBe(0);
     }));
 
@@ -153,7 +153,7 @@ describe("the function guide", () => {
   );
 
   it("the checks for clipping and overlap find what is wrong", () =>
-    look("spoilt", { width: 320 }, async ({ page }) => {
+    look("spoiled", { width: 320 }, async ({ page }) => {
       await page.evaluate(() => {
         document.querySelector<HTMLElement>(".question")!.style.width = "400px";
         document.querySelectorAll<HTMLElement>(".card")[2]!.style.marginTop = "-60px";

@@ -17,7 +17,7 @@ describe("searching the guide", () => {
     ["blank weigh", "SHOP.BLANK.WEIGHT"],
   ])("%j finds %s first", (typed, name) => expect(names(typed)[0]).toBe(name));
 
-  it("wants every word, wherever it stands", () => {
+  it("needs every word, wherever it stands", () => {
     expect(names("shear force")).toContain("SHOP.SHEAR.FORCE");
     expect(names("shear force")).not.toContain("SHOP.BEND.TONNAGE");
     expect(names("shear unicorn")).toEqual([]);

@@ -1,4 +1,4 @@
-/** Long work that a person ends, and files that are none: the page says so, and what was open stays. */
+/** Long work that a person stops, and files that are not workbooks: the page says so, and what was open stays. */
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { calculatedBytes } from "../../../src/job/building/calculated.ts";
@@ -35,7 +35,7 @@ describe("the page", () => {
   it("begins work that was ended only when it is asked for again", async () => {
     const { page } = opened;
     await page.locator("#cancel:not([hidden])").click();
-    await soon(() => said(page)).toContain("Ended; nothing was changed.");
+    await soon(() => said(page)).toContain("Stopped; nothing was changed.");
     await soon(() => page.getByRole("button", { name: "Work them out" }).count()).toBe(1);
     await page.waitForTimeout(2000); // longer than the pause after which it begins by itself
     expect(await page.locator("#progress-words").textContent()).toBe("");
@@ -44,7 +44,7 @@ describe("the page", () => {
     await soon(() => page.locator("#figures dd").count()).toBeGreaterThan(0);
   });
 
-  it("names a workbook that is none, keeps the open one, and speaks of no command", async () => {
+  it("names a file that is not a workbook, keeps the open one, and mentions no command", async () => {
     const { page } = opened;
     const name = await page.locator("#file").textContent();
     await drop(page, "torn.xlsx", "no workbook");

@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { Ended, Engine, EngineRefusal } from "../../../src/hosts/view/engine.ts";
 import { progressAfter } from "../../../src/hosts/view/progress.ts";
-import type { Answer, Request } from "../../../src/hosts/view/protocol.ts";
+import type { EngineAnswer, Request } from "../../../src/hosts/view/protocol.ts";
 
 /** A thread that answers when it is told to. */
 class FakeWorker extends EventTarget {
@@ -14,11 +14,11 @@ class FakeWorker extends EventTarget {
   terminate(): void {
     this.ended = true;
   }
-  answer(data: Answer): void {
+  answer(data: EngineAnswer): void {
     this.dispatchEvent(Object.assign(new Event("message"), { data }));
   }
 }
-const opened: Answer = { said: "opened", sheets: [], board: undefined, notes: [] };
+const opened: EngineAnswer = { said: "opened", sheets: [], board: undefined, notes: [] };
 const edit = (typed: string) => ({ sheet: 0, row: 0, column: 0, typed });
 
 function started() {

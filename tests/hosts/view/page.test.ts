@@ -296,13 +296,13 @@ describe("the tables of a workbook", () => {
       await soon(() => cell(page, "F", 10).textContent()).toMatch(/^\d/); // the other lines are right as before
     }));
 
-  it("a calculated cell and a table's header are not typed over, and say why; a formula is refused", () =>
+  it("a calculated cell and a table's header cannot be typed over, and say why; a formula is refused", () =>
     reading("locked", {}, async ({ page }) => {
       await table(page, "Bill");
       await cell(page, "E", 4).dblclick();
       await soon(() => said(page)).toContain("header of the table Parts");
       await type(page, "C", 5, "=1+1");
-      await soon(() => said(page)).toContain("formulas are changed in Excel");
+      await soon(() => said(page)).toContain("edit formulas in Excel");
       expect(await cell(page, "C", 5).textContent()).toBe("48");
       await page.getByRole("tab", { name: "Answers" }).click();
       await cell(page, "G", 10).dblclick();
@@ -446,13 +446,13 @@ describe("the file", () => {
     });
   });
 
-  it("a file that changed on disk is said when one comes back to the page", () => {
+  it("a file that changed on disk is named when the person comes back to the page", () => {
     let now = SAMPLE;
     return visit("changed", { bytes: () => now }, async ({ page }) => {
       now = EMPTY;
       await page.evaluate(() => dispatchEvent(new Event("focus")));
       await soon(() => said(page)).toContain("was changed on disk");
-      await page.getByRole("button", { name: "Open it anew" }).click();
+      await page.getByRole("button", { name: "Open it again" }).click();
       await soon(() => page.locator(".start h2").textContent()).toBe("Start a bill");
     });
   });
@@ -471,7 +471,7 @@ describe("the file", () => {
       await soon(() => page.locator("[role=option]").count()).toBe(PARTS.length);
     }));
 
-  it("a workbook without a bill is told so, and one is begun from a list that is pasted, its columns as the person says", () =>
+  it("a workbook without a bill says so, and a bill is started from a pasted list, its columns as the person says", () =>
     visit("started", { bytes: () => EMPTY }, async ({ page }) => {
       await soon(() => page.locator(".missing").textContent()).toContain("no bill");
       await page
@@ -610,14 +610,14 @@ describe("the look", () => {
   );
 
   it("the checks for clipping and overlap find what is wrong", () =>
-    reading("spoilt", {}, async ({ page }) => {
+    reading("spoiled", {}, async ({ page }) => {
       await page.locator("[role=option]", { hasText: "LC-05" }).click();
       await soon(() => page.locator("#line svg").count()).toBeGreaterThan(3);
       // As a rule, not on the elements: the line may be drawn again when an answer arrives.
       await page.evaluate(() => {
-        const spoilt = new CSSStyleSheet();
-        spoilt.replaceSync(".sentence, .note { width: 1500px } #line dl { margin-top: -40px }");
-        document.adoptedStyleSheets = [spoilt];
+        const spoiled = new CSSStyleSheet();
+        spoiled.replaceSync(".sentence, .note { width: 1500px } #line dl { margin-top: -40px }");
+        document.adoptedStyleSheets = [spoiled];
       });
       await soon(() => clipped(page)).not.toEqual([]);
       await soon(() => overlapping(page)).not.toEqual([]);

@@ -73,7 +73,7 @@ describe("a session", () => {
   it("changes nothing where it refuses, and the file stays the same bytes", () => {
     const session = new Session(SAMPLE, trade);
     const sheet = sheetNamed(session, "Answers");
-    expect(() => session.edit({ sheet, row: 8, column: 0, typed: "1" })).toThrow(/formulas are changed in Excel/);
+    expect(() => session.edit({ sheet, row: 8, column: 0, typed: "1" })).toThrow(/edit it in Excel/);
     expect(() => session.edit({ sheet, row: 8, column: 6, typed: "1" })).toThrow(/filled by the formula in A9/);
     expect(() => session.edit({ sheet: sheetNamed(session, "Parts"), row: 3, column: 0, typed: "x" })).toThrow(
       /header/,
@@ -131,7 +131,7 @@ describe("a session", () => {
     expect(grownTable(workbook, at)).toBeUndefined();
   });
 
-  it("every line's report is the plan's, after an edit that of another plan", () => {
+  it("every line's report is the plan's; after an edit, the new plan's", () => {
     const session = new Session(SAMPLE, trade);
     const sheet = sheetNamed(session, "Parts");
     const planNow = () => jobPlan(bookOf(readWorkbook(session.save())))!.plan;

@@ -50,7 +50,7 @@ describe(`${LISTS} mangled part lists against the lines they were made from`, ()
     expect(wrong.slice(0, 3).join("\n\n")).toBe("");
   });
 
-  it("takes most lines all the same: to ask about everything would be no reading", () => {
+  it("takes most lines all the same: to ask about everything would not be reading", () => {
     const lines = counts.taken + counts.asked;
     expect(counts.taken / lines).toBeGreaterThan(0.6);
     expect(counts.asked).toBeGreaterThan(100);

@@ -124,7 +124,7 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     'refused: parts must be a range whose heading has a column "Width"; got "Item, Qty, Matl, Thk (in), Leg A (in), Leg B (in), Angle,..."; not read: H "Blank L (in)"; say which it is, by heading or letter: --columns "...=Width", or of every line: --every "Width=..."',
   ],
   "a length and nothing that says the other side": [
-    'refused: column "Length (in)" must be said where no column is the width: the length of a bend, or one side of a flat plate; got nothing; a bend\'s: --columns "E=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate\'s: --every "Width=..."',
+    'refused: column "Length (in)" must be mapped where no column is the width: the length of a bend, or one side of a flat plate; got nothing; a bend\'s: --columns "E=Width; ...=Leg; ...=Leg" with the columns of its legs; a plate\'s: --every "Width=..."',
   ],
   "a column of gauges with a fraction of an inch among them": [
     "A=Part, B=Quantity, C=Material, D=Thickness ga, E=Width in, F=Flanges in",
@@ -374,13 +374,13 @@ const EXPECTED: Readonly<Record<string, readonly string[]>> = {
     [
       'refused: columns must be a heading of the list or the letter of a column; got "Foo"',
       'columns must be a column of a bill such as Part, Description, Revision, Material, Thickness, Actual thickness, Quantity, Width; got "Bend anglse"; nearest is "Bend angles"',
-      'column "Bends" must be said: angles, or how many; got nothing; for angles --columns "Bends=Bend angles", to leave it out --columns "Bends="',
+      'column "Bends" must be mapped: angles, or how many; got nothing; for angles --columns "Bends=Bend angles", to leave it out --columns "Bends="',
       'column for Quantity must be one of the list; got "B "Qty" and G "Qty""; say which: --columns "B=Quantity"',
       'parts must be a range whose heading has a column "Thickness", "Width"; got "Part, Qty, Material, Tickness, Bends, Flanges, Qty"; not read: D "Tickness", E "Bends"; say which it is, by heading or letter: --columns "...=Thickness; ...=Width", or of every line: --every "Thickness=...; Width=..."',
     ].join("\n"),
   ],
   "a word over columns without a heading": [
-    'refused: column I must be said: it has no heading, and figures beside H "Angle"; got nothing; to join them --columns "H=Bend angles; I=Bend angles", to leave it out --columns "I="',
+    'refused: column I must be mapped: it has no heading, and figures beside H "Angle"; got nothing; to join them --columns "H=Bend angles; I=Bend angles", to leave it out --columns "I="',
   ],
   "the same, joined by the person": [
     "A=Part, B=Quantity, C=Material, D=Thickness in, E=Flanges, F=Flanges, G=Flanges, H=Bend angles, I=Bend angles, J=Width",

@@ -3,7 +3,8 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { type CutListRow, cutList, type Plan, planCuts } from "../../../src/calc/cutting/index.ts";
 import { drawPattern } from "../../../src/papers/drawing/cut-plan.ts";
-import { seeded, shopBill } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { shopBill } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
 import { mm } from "../../../src/units/quantity.ts";
 import { launchedBrowser } from "../../hosts/excel/browser.ts";
 import { look } from "./faults.ts";
@@ -18,7 +19,7 @@ afterAll(() => browser.close());
 
 /** Names as shops have them, some long; sizes down to a clip; sheets that many small blanks share. */
 function plan(seed: number): Plan {
-  const unit = seeded(seed);
+  const unit = randomFrom(seed);
   const { blanks, stock, limits } = shopBill(seed);
   const some = blanks.slice(0, 4 + Math.floor(unit() * 14)).map((blank, i) => {
     const small = unit() < 0.4 ? 0.25 : 1;

@@ -118,7 +118,7 @@ describe("what formulas leave behind", () => {
 });
 
 describe("what is refused", () => {
-  it("a file that is no workbook: exit 2", async () => {
+  it("a file that is not a workbook: exit 2", async () => {
     const file = join(home, "no.xlsx");
     writeFileSync(file, "not a zip");
     expect((await run(file, join(home, "x.xlsx"))).code).toBe(2);

@@ -57,7 +57,7 @@ describe("custom functions", () => {
     "=shop.test.double(2)",
     "=_xldudf_SHOP_TEST_DOUBLE(2)",
     "=[1]!_xldudf_SHOP_TEST_DOUBLE(2)",
-  ])("%s is the same call and brings its unit", (formula) => {
+  ])("%s is the same call and carries its unit", (formula) => {
     expect(evaluate(formula)).toEqual({ value: 4, unit: "mm" });
   });
 

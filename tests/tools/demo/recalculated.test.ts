@@ -41,7 +41,7 @@ describe("a workbook without answers", () => {
   });
 });
 
-describe("what is no workbook", () => {
+describe("a file that is not a workbook", () => {
   it("is refused by name", () => {
     expect(() => recalculated(new Uint8Array([1, 2, 3]), "x.xlsx")).toThrow(
       "x.xlsx must be a workbook that is calculated whole; got refused",

@@ -89,7 +89,7 @@ describe("the command", () => {
   it.each([[[]], [[from]], [[from, from]], [[from, "a", "b"]]])("refuses %j", (paths) => {
     expect(() => offerCommand(paths, project, process.cwd())).toThrow("--offer-addin must be followed by");
   });
-  it("refuses what is no workbook, by name", () => {
+  it("refuses by name a file that is not a workbook", () => {
     expect(() => offerCommand(["package.json", join(folder, "x.xlsx")], project, process.cwd())).toThrow(
       /package\.json: .* must be /,
     );

@@ -82,7 +82,7 @@ describe("a switch at every figure", () => {
     expect(constants[2]!.line).toContain("f(6.5)");
   });
 
-  it("changes facts by one per cent and whole numbers of a calculation by one", () => {
+  it("changes facts by one percent and whole numbers of a calculation by one", () => {
     expect(changed({ file: "src/data/x.ts", value: 36 })).toEqual([36.36, 35.64]);
     expect(changed({ file: "src/calc/x.ts", value: 36 })).toEqual([37, 35]);
     expect(changed({ file: "src/data/x.ts", value: 0 })).toEqual([1, -1]);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { Verdict } from "../../../src/tools/mutate/perturb.ts";
+import type { Perturbed } from "../../../src/tools/mutate/perturb.ts";
 import { kindOf, unnoticedPage } from "../../../src/tools/mutate/unnoticed-page.ts";
 
-const verdict = (file: string, value: number, noticedBy?: string): Verdict => ({
+const verdict = (file: string, value: number, noticedBy?: string): Perturbed => ({
   id: 1,
   file,
   value,

@@ -9,7 +9,7 @@ import { type BendLine, type Setup, sharpest } from "./line.ts";
 /** Does every flange rest on both shoulders until the bend is done? */
 export function flangeFinding(line: BendLine, { die }: Setup, system: UnitSystem, work?: Working): Finding | undefined {
   const flange = mm(Math.min(...line.flanges));
-  // A die bends no further than its own faces: what is wanted beyond is said of its angle, not of the flange.
+  // A die bends no further than its own faces: a sharper bend is a finding about its angle, not about the flange.
   const bend = degrees(Math.min(sharpest(line), 180 - die.angle));
   const safe = safeFlange(
     { thickness: line.thickness, dieOpening: die.opening, bendAngle: bend, shoulder: die.shoulder },

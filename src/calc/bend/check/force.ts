@@ -21,7 +21,7 @@ export function forceFindingsOf(force: ForceCases, { bendLength }: BendLine, set
   const beam = per(Math.max(bendLength, limitOf(BEAM_LEAST_IN, own)));
   return [
     against("brake force", brake.name, force, { limit: brake.ratedForce, quantity: "force" }, ofBrake(setup)),
-    // A brake that has not the force at all need not be told about its ends.
+    // A brake without the force needs no finding about its ends.
     bendLength > brake.betweenHousings && atMost(force.expected, brake.ratedForce)
       ? against("bend ends", brake.name, force, { limit: brake.ratedForce, quantity: "force" }, ofEnds(setup))
       : undefined,

@@ -58,7 +58,7 @@ function noseFindings(line: BendLine, setup: Setup): Finding[] {
   const least = mm(limitOf(NOSE_FREE_SHEET, own) * line.thickness);
   if (atLeast(freeSheet, least)) return [];
   const fits = freeSheet > 0;
-  // Of a die that is too narrow for the sheet its opening is to blame, not the nose.
+  // Where a die is too narrow for the sheet, its opening is to blame, not the nose.
   if (fits && die.opening < limitOf(OPENING_STOP, own) * line.thickness) return [];
   const found = { about: "room", figure: punch.nose, limit: widestNose(least), quantity: "length" } as const;
   return [

@@ -8,7 +8,7 @@ import { rootBetween } from "./root.ts";
 
 const DEGREE = Math.PI / 180;
 
-/** The free sheet never comes to the angle between this die and punch, or springs back whole, however it is reckoned. */
+/** The free sheet never reaches the angle between this die and punch, or springs all the way back. */
 export class OutOfReach extends Refusal {}
 
 /**

@@ -5,11 +5,11 @@ import { type Section, type SectionPath, section } from "./section.ts";
 /** What stays the same through one bend's stroke, in millimeters and radians. Half of the symmetric bend. */
 export interface BendSetup {
   readonly section: Section;
-  /** Section path to the curvature of the sheet's middle line wrapped round the nose. */
+  /** Section path to the curvature of the sheet's middle line wrapped around the nose. */
   readonly nosePath: SectionPath;
-  /** Radius of the middle line round the punch nose. */
+  /** Radius of the middle line around the punch nose. */
   readonly noseRadius: number;
-  /** Radius of the middle line round the die shoulder. */
+  /** Radius of the middle line around the die shoulder. */
   readonly shoulderRadius: number;
   readonly dieOpening: number;
   readonly dieShoulder: number;

@@ -8,7 +8,7 @@ export interface LoadedPose {
   readonly regime: "point" | "wrapped";
   /** Slope of the flange under load, radians; half the bend angle. */
   readonly halfAngle: number;
-  /** Part of it that lies round the punch nose. */
+  /** Part of it that lies around the punch nose. */
   readonly wrapAngle: number;
   /** Section path from the die contact to the punch. */
   readonly path: SectionPath;

@@ -3,7 +3,7 @@ import { gaussRule } from "./gauss.ts";
 
 /**
  * Bending of the sheet's section in plane strain, per unit length of bend: an elastic core inside a skin that hardens
- * by Swift's law. All of it in closed form over the plastic strain p of the outer fibre (derived):
+ * by Swift's law. All of it in closed form over the plastic strain p of the outer fiber (derived):
  *   s = f K (e0 + f p)^n, outer strain e = s/E' + p, curvature k = 2 e/t,
  *   moment M = 2 G/k^2 with G = integral of s e de = s^3/(3 E'^2) + (p s^2 + B)/(2 E') + A,
  *   A = integral of s p dp, B = integral of s^2 dp, w = integral of s de,
@@ -60,7 +60,7 @@ export function section(input: AirBendInput): Section {
   const elasticCurvature = (2 * yieldStrain) / t;
   const stiffness = (Eprime * t ** 3) / 12; // E'I of a plate, by definition
 
-  /** State at u = e0 + f p, the argument of the power law in the outer fibre; `power` is u^n. */
+  /** State at u = e0 + f p, the argument of the power law in the outer fiber; `power` is u^n. */
   const plasticState = (u: number, power: number): SectionState & { curvatureSlope: number } => {
     const s = f * K * power;
     const p = (u - e0) / f;

@@ -13,7 +13,7 @@ import { WAYS_IN, WAYS_OFF, WAYS_OUT } from "./ways.ts";
 /** What is known of one hit with a given set of bends finished before it. */
 interface HitReading extends Reading {
   readonly back: ReadHalf;
-  /** It closes round the punch and comes off over its end alone: a hit to be avoided as a tight one is. */
+  /** The piece closes around the punch and comes off only over its end: avoided like a tight hit. */
   readonly slidesOff: boolean;
 }
 
@@ -21,7 +21,8 @@ const NOTHING: Reading = { gap: Infinity, nearest: undefined, collision: undefin
 
 /**
  * Answers for hits, each side of the sheet computed once for each set of finished bends on it. That the two sides meet
- * each other is not asked: they would close a loop round the punch and ram, or round die and bed, and meet those first.
+ * each other is not asked: they would close a loop around the punch and ram, or around die and bed, and meet those
+ * first.
  */
 export class Hits {
   private readonly seats: readonly Seat[];

@@ -19,7 +19,7 @@ export interface OrderedHit extends Hit {
   /** Least gap when it is below the clearance asked for, and between what. */
   readonly gap?: Millimeters;
   readonly nearest?: Nearest;
-  /** The piece closes round the punch: it comes off over the punch's end, one end of which must be free. */
+  /** The piece closes around the punch and comes off over its end, which must be free. */
   readonly slidesOff?: true;
 }
 

@@ -54,7 +54,7 @@ export function bendLines(part: BentPart): Millimeters[] {
   });
 }
 
-export const flatLength = (part: BentPart): Millimeters =>
+export const flatOfPart = (part: BentPart): Millimeters =>
   mm(part.flanges.reduce((sum, f) => sum + f, 0) - part.bends.reduce((sum, b) => sum + b.deduction, 0));
 
 const length = (value: number) => showBoth(value, "length");
@@ -83,7 +83,7 @@ function checkBend(part: BentPart, bend: Bend, name: string): void {
   if (!(Math.abs(angle) > 0 && Math.abs(angle) < 180))
     throw wrong(`angle ${name}`, "above 0 and below 180 degrees, negative for a bend the other way", angle);
   if (!(insideRadius >= 0 && insideRadius < Infinity)) throw wrong(`inside radius ${name}`, "0 or more", insideRadius);
-  // The neutral fibre lies inside the sheet, so the zone is as long as some fibre between inner and outer face.
+  // The neutral fiber lies inside the sheet, so the zone is as long as some fiber between inner and outer face.
   const turned = Math.abs(radians(angle));
   const zone = allowance(part, bend);
   const [shortest, longest] = [turned * insideRadius, turned * (insideRadius + part.thickness)];

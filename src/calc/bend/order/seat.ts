@@ -24,7 +24,8 @@ export const shoulderCenter = (press: Press): number =>
 
 /**
  * Air bending: both flanges straight, tangent to the round and resting on the shoulders, the punch tip in the round.
- * The fibre that keeps its length, at depth BA / A - r, keeps it at every angle, so the round is BA / angle - depth (derived).
+ * The fiber that keeps its length, at depth BA / A - r, keeps it at every angle, so the round is BA / angle - depth
+ * (derived).
  */
 export function seat(part: BentPart, bendNumber: number, springback: Degrees, press: Press): Seat {
   const bend = bendOf(part, bendNumber);

@@ -2,7 +2,7 @@ import { itemAt } from "../../../units/certain.ts";
 import { type Millimeters, mm } from "../../../units/quantity.ts";
 import { wrong } from "../../../units/refusal.ts";
 import { step, type Working } from "../../../units/working.ts";
-import { allowance, type BentPart, bendLines, checkPart, flatLength, setback } from "./part.ts";
+import { allowance, type BentPart, bendLines, checkPart, flatOfPart, setback } from "./part.ts";
 
 /** Which edge of the part lies towards the back gauge: that of flange 1 or that of the last flange. */
 export type End = "first" | "last";
@@ -72,7 +72,7 @@ function stopOfHit(part: BentPart, lines: readonly Millimeters[], finished: Read
   while (part.bends[neighbor - 1] && !finished.has(neighbor)) neighbor += outward;
   const bend = part.bends[neighbor - 1];
   if (!bend) {
-    const edge = outward < 0 ? 0 : flatLength(part);
+    const edge = outward < 0 ? 0 : flatOfPart(part);
     const flange = outward < 0 ? 1 : part.flanges.length;
     return { ...hit, stop: mm(Math.abs(edge - line)), datum: { on: "edge", flange }, points: "flat" };
   }

@@ -22,7 +22,7 @@ export interface Obstacle {
   readonly by: Millimeters;
 }
 
-/** What of the work is in the way: "flange 2" or "the gauge finger". */
+/** Which part of the work is in the way: "flange 2" or "the gauge finger". */
 export const legInWords = ({ leg }: Pick<Obstacle, "leg">): string =>
   leg === "finger" ? "the gauge finger" : `flange ${leg}`;
 

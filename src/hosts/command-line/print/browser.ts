@@ -94,7 +94,7 @@ export async function printToPdf(
 
 const ARGUMENTS = [
   "--headless",
-  // A browser under a superuser, as in a container, has no sandbox; the page is our own, without script or requests.
+  // A browser run by a superuser, as in a container, has no sandbox; the page is our own, without scripts or requests.
   ...(process.platform === "linux" && process.getuid?.() === 0 ? ["--no-sandbox"] : []),
   "--disable-gpu",
   "--no-first-run",

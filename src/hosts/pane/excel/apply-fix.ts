@@ -47,5 +47,5 @@ const writeBack = (sheetName: string, cells: readonly FixCell[], before: readonl
       sheet.getRangeByIndexes(row, column, 1, 1).values = [[before[i]]];
     });
     await context.sync();
-    return "Undone: the bill says again what it said before.";
+    return "Undone: the bill is as it was before.";
   });

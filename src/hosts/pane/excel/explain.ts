@@ -29,7 +29,9 @@ export async function explainCell(_task: Task): Promise<string> {
 function asTyped(text: string, decimal: string): string {
   const formula = `=${text.replace(/^=?\s*/, "")}`;
   const other = withSeparators(formula, decimal);
-  return other ? `${other} (in this Excel the decimal sign is ${decimal}, so other signs part the arguments)` : formula;
+  return other
+    ? `${other} (in this Excel the decimal sign is ${decimal}, so other signs separate the arguments)`
+    : formula;
 }
 
 async function said(
@@ -41,12 +43,12 @@ async function said(
 ): Promise<string> {
   const record = findRecord(call.name);
   if (savedElsewhere(formula)) return `${SAVED_ELSEWHERE}.`;
-  if (!record) return `${NAMESPACE}.${call.name} is no function of this version; look for it in the list below.`;
+  if (!record) return `${NAMESPACE}.${call.name} is not a function of this version; look for it in the list below.`;
   const name = `${NAMESPACE}.${record.name}`;
   if (shown === "#NAME?") return `${name} was not known when this was entered: press Repair formulas.`;
   if (shown === "#BUSY!") return "It is still being calculated; if that does not end, press Stuck? Recalculate all.";
   const meant = splitDecimal(call);
-  const comma = meant ? ` A comma parts arguments: if ${meant} is meant, write ${meant}.` : "";
+  const comma = meant ? ` A comma separates arguments: if ${meant} is meant, write ${meant}.` : "";
   if (typeof shown !== "string" || !shown.startsWith("#"))
     return comma ? `it shows an answer, but look again.${comma}` : "it shows an answer; nothing to explain.";
   const given: (CellValue | CellMatrix)[] = [];

@@ -80,7 +80,7 @@ async function unlocked(copy: Excel.Worksheet, context: Excel.RequestContext): P
   }
 }
 
-/** Untrue of a copy: nothing runs in it, and nothing is typed. */
+/** Not true in a copy, where nothing runs and nothing is typed. */
 const INSTEAD = new Map([[RUNNING, FROZEN], [DEAD, FROZEN], [ZEROS, FROZEN], ...TYPED]);
 
 /** Excel takes written text as if typed, "=A1" for a formula and "1/4" for a day, unless an apostrophe says text; "#..." may be an error. */

@@ -70,7 +70,7 @@ export const SAVED_ELSEWHERE =
 function reason(formula: string, isProtected: boolean): string | undefined {
   if (savedElsewhere(formula)) return SAVED_ELSEWHERE;
   const unknown = [...formula.matchAll(CALL)].map((match) => itemAt(match, 1)).find((name) => !findRecord(name));
-  if (unknown) return `${NAMESPACE}.${unknown.replaceAll("_", ".")} is no function of this version`;
+  if (unknown) return `${NAMESPACE}.${unknown.replaceAll("_", ".")} is not a function of this version`;
   return isProtected ? "its sheet is protected" : undefined;
 }
 

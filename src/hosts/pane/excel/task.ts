@@ -3,7 +3,7 @@ import { element } from "../dom/element.ts";
 
 export class Ended extends Error {
   constructor() {
-    super("Ended before it was finished; what was done so far stands.");
+    super("Stopped before it was finished; what was done so far stays.");
   }
 }
 

@@ -16,7 +16,7 @@ export function guide(entries: readonly GuideEntry[], insert?: (formula: string)
     const found = search(entries, field.value);
     const typed = field.value.trim() !== "";
     count.textContent =
-      found.length === 0 ? "No function answers to that" : `${found.length} of ${entries.length} functions`;
+      found.length === 0 ? "No function matches that" : `${found.length} of ${entries.length} functions`;
     // What was looked for stands in the order of closeness; the whole catalogue by topic.
     list.replaceChildren(
       ...(typed ? [group("Found", found)] : byTopic(found).map(([topic, some]) => group(topic, some))),

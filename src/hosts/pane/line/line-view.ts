@@ -3,7 +3,7 @@ import type { FixOffer } from "../../../job/fix-cells.ts";
 import type { LineReport } from "../../../papers/line-report.ts";
 import { element } from "../dom/element.ts";
 
-/** The status is said in letters and by the shape of its mark, never by color alone. */
+/** The status shows as letters and as the shape of its mark, never by color alone. */
 export const MARKS: Readonly<Record<LineReport["status"], string>> = { clear: "○", check: "△", stop: "■" };
 
 /** "■ STOP" in the color of its status. */
@@ -49,7 +49,7 @@ export function lineView(
 
 function figure({ name, svg, words, fails }: LineReport["drawings"][number]): HTMLElement {
   const drawing = asSvg(svg) as SVGElement;
-  // Letters are drawn for arm's length on paper: a small part blown up to the pane would shout them.
+  // Letters are drawn for arm's length on paper; a small part enlarged to the pane would make them huge.
   drawing.style.maxWidth = `calc(${drawing.getAttribute("width")} * ${LARGEST})`;
   return element(
     "figure",

@@ -51,7 +51,7 @@ export class WeekBoardView {
 
   draw(board: WeekBoard): void {
     this.#board = board;
-    // What is held in the hand stays there; the new plan is drawn when it is put down.
+    // A bar that is being moved stays in hand; the new plan is drawn when it is put down.
     if (this.#held) return;
     const hadFocus = this.element.contains(document.activeElement);
     this.#scale = new TimeScale(board);

@@ -79,8 +79,8 @@ async function changed(request: WeekRequest, made: readonly MovedBar[]): Promise
   undo.disabled = moves.length === 0;
   if (request.ask === "undo") return say("Undone.");
   const pinned = (week: WeekBoard | undefined) =>
-    `${week?.missed.length ? `Not kept as pinned: ${week.missed.join("; ")}.` : "Pinned;"} ${barsMoved(week)} bars stand elsewhere than before. Jobs that move are named beside.`;
-  say(`${pinned(found)} A better plan is searched.`);
+    `${week?.missed.length ? `Not kept as pinned: ${week.missed.join("; ")}.` : "Pinned;"} ${barsMoved(week)} bars have moved. The jobs that move are named at the side.`;
+  say(`${pinned(found)} Searching for a better plan.`);
   say(pinned(await shown({ ask: "search" })));
 }
 
@@ -118,7 +118,7 @@ function draw(week: WeekBoard): void {
             ),
           ),
         ]),
-    ...listed("Not as given", week.faults),
+    ...listed("To correct in the workbooks", week.faults),
   );
 }
 
@@ -136,7 +136,7 @@ function lateView({ name, verdict, says, decides }: BoardJob): HTMLElement {
       void attempt(async () => {
         const answer = await ask({ ask: "rescues", job: name });
         if (answer.said !== "rescues") return;
-        const ways = answer.ways.length > 0 ? answer.ways : ["Nothing that was tried."];
+        const ways = answer.ways.length > 0 ? answer.ways : ["Nothing that was tried saves it."];
         button.replaceWith(element("ul", {}, ...ways.map((way) => element("li", {}, way))));
       }),
   );
@@ -154,7 +154,7 @@ async function open(isSearched = true): Promise<void> {
   await shown({ ask: "open", files: [...files, ...dropped], shop, now: now ?? undefined, moves });
   undo.disabled = moves.length === 0;
   if (!isSearched) return;
-  say("A first plan; a better one is searched.");
+  say("A first plan; searching for a better one.");
   await shown({ ask: "search" });
   say("");
 }
@@ -164,11 +164,11 @@ async function read(): Promise<void> {
   await open();
 }
 
-/** What somebody else has done to a file is said as soon as one comes back to the page. */
+/** What somebody else did to a file is said as soon as the person comes back to the page. */
 async function watch(): Promise<void> {
   const other = await changedJobs(served);
   if (other.length === 0) return;
-  const again = element("button", { type: "button" }, "Read them anew");
+  const again = element("button", { type: "button" }, "Read them again");
   again.addEventListener("click", () => void attempt(read));
   say(`Changed on disk since they were read: ${other.join(", ")}. `, again);
 }
@@ -181,7 +181,7 @@ addEventListener("keydown", (event) => {
   void back();
 });
 byId("cancel").addEventListener("click", () => {
-  end("Ended; the plan that was found before stands.");
+  end("Stopped; the plan found so far stays.");
   void attempt(() => open(false));
 });
 takeDropped(async (name, bytes, isWorkbook) => {

@@ -84,7 +84,7 @@ export class WeekSession {
     this.#made = [{ jobs, week: planWeek(jobs, { ...this.#options, units: 0 }), last: undefined }];
   }
 
-  /** The better one of the week that stands and of what `shop week` finds with the same pins. */
+  /** The better of the week shown and the one `shop week` finds with the same pins. */
   search(): WeekBoard {
     const { jobs, week, last } = this.#now;
     const fresh = searchWeek(jobs, this.#options);

@@ -2,21 +2,10 @@
 import type { Blank, Limits, Stock } from "../../../calc/cutting/index.ts";
 import { NO_LIMITS } from "../../../calc/cutting/index.ts";
 import { mm, money } from "../../../units/quantity.ts";
+import { randomFrom } from "../../random/random.ts";
 
 const INCH = 25.4;
 const inches = (value: number) => mm(value * INCH);
-
-/** Mulberry32, a small seeded stream (memory, unverified). */
-export function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 const logUniform = (unit: () => number, from: number, to: number): number => from * (to / from) ** unit();
 /** On 1/16 in. */
@@ -39,7 +28,7 @@ export interface Bill {
 
 /** 30 + 2 (seed mod 36) sizes, 2-24 by 3-60 in, quantity 1-40, all log-uniform; 30 % with the grain along the long side. */
 export function shopBill(seed: number): Bill {
-  const unit = seeded(seed);
+  const unit = randomFrom(seed);
   const blanks = Array.from({ length: 30 + 2 * (seed % 36) }, (_, k): Blank => {
     const w = sixteenth(logUniform(unit, 2, 24));
     const length = sixteenth(logUniform(unit, 3, 60));
@@ -82,7 +71,7 @@ export function shopBill(seed: number): Bill {
 
 /** A small bill on random stock and a random shear; some blanks will be impossible. */
 export function randomBill(seed: number): Bill {
-  const unit = seeded(seed * 7919 + 17);
+  const unit = randomFrom(seed * 7919 + 17);
   const between = (from: number, to: number) => from + (to - from) * unit();
   const pick = <T>(list: readonly T[]): T => list[Math.floor(unit() * list.length)]!;
   const round = (value: number) => (seed % 2 === 0 ? inches(sixteenth(value / INCH)) : mm(Math.round(value * 10) / 10));

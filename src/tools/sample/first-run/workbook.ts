@@ -69,7 +69,7 @@ const sheet = (): SheetModel => ({
     value(3, 1, "note", `${SEND_BACK} The figures are invented; no machine or job is meant.`),
     value(4, 1, "label", "Begin"),
     value(4, 2, "inputText", null),
-    ...["Point", "What is looked at", "Answer here", "Must be", "Right?"].map((header, i) =>
+    ...["Point", "What is checked", "Answer here", "Must be", "Right?"].map((header, i) =>
       value(HEADER_ROW, i + 1, "header", header),
     ),
     ...CHECKS.flatMap(checkCells),

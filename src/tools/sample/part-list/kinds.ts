@@ -175,7 +175,7 @@ export const KINDS: readonly Kind[] = [
     bendAngles: "90",
     width: by.step(1, 1.375, 0.125),
   })),
-  sentence("Thickness not in Stock", "planned throughout", (by) => ({
+  sentence("Thickness not in Stock", "the next thickness up", (by) => ({
     material: "A1008 CS",
     thickness: "22 ga",
     die: "V 3/8",
@@ -187,7 +187,7 @@ export const KINDS: readonly Kind[] = [
     radius: by.step(0.05, 0.08, 0.01),
     radiusTolerance: 0.01,
   })),
-  sentence("Radius wants another tool", "ask the customer", (by) => ({
+  sentence("Radius needs another tool", "ask the customer", (by) => ({
     ...TENGAUGE,
     radius: by.step(0.375, 0.5, 0.0625),
     radiusTolerance: 0.02,
@@ -233,6 +233,6 @@ export const KINDS: readonly Kind[] = [
     flanges: two(by),
     bendAngles: "90; 90; 90",
   })),
-  sentence("No whole number of pieces", 'column "Quantity"', (by) => ({ quantity: by.one([0, 2.5, 0.5, -4]) })),
+  sentence("Pieces not a whole number", 'column "Quantity"', (by) => ({ quantity: by.one([0, 2.5, 0.5, -4]) })),
   sentence("Die not in the table", "die must be", (by) => ({ die: by.one(["V 7/8", "V 3", "V one"]) })),
 ];

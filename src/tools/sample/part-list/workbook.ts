@@ -1,6 +1,6 @@
 import { SHOP_TABLES } from "../../../cells/example/invented-shop.ts";
 import { ofShop } from "../../../job/building/bill-arguments.ts";
-import { across, value } from "../../../job/building/cells.ts";
+import { across, headed, value } from "../../../job/building/cells.ts";
 import { shop, spillOf } from "../../../job/building/formulas.ts";
 import { readMeSheet } from "../../../job/building/read-me.ts";
 import { spillColumn } from "../../../job/building/spill-block.ts";
@@ -102,11 +102,8 @@ function summarySheet(): SheetModel {
     name: "Summary",
     widths: [32, 11, 44, 10, 10, 10, 12],
     cells: [
-      value(1, 1, "title", "Summary"),
-      value(
-        2,
-        1,
-        "note",
+      ...headed(
+        "Summary",
         "What the checks found, by kind: lines whose sentence (or notes) have the words. One line may have several kinds; what was not planted was found all the same.",
       ),
       ...states,

@@ -12,7 +12,7 @@ describe("checking a bend", () => {
   it("nothing is wrong with an ordinary one", () => {
     expect(statusOf(checkBend(line(), setup(), "mm"))).toBe("clear");
   });
-  it("says everything that is, each once, and the worst as its working's last step", () => {
+  it("says everything that is wrong, each once, and the worst as its working's last step", () => {
     const work: Working = [];
     const bad = line({ flanges: [mm(8), mm(60)], holeDistance: mm(1), bendLength: mm(2600) });
     const found = checkBend(bad, setup({ brake: { ...BRAKE, ratedForce: newtons(1000) } }), "mm", work);

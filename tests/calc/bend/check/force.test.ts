@@ -21,7 +21,7 @@ describe("what the cases of these tests are", () => {
   });
 });
 
-/** Housings so near that the beam never has the word, and a bend between them that is no longer. */
+/** Housings so near that the beam never decides, with a bend that fits between them. */
 const onBrake = (of: Material, ratedForce: number) =>
   forceFindings(line({ material: of }), setup({ brake: { ...BRAKE, ratedForce: newtons(ratedForce) } })).filter(
     ({ about }) => about === "brake force",
@@ -54,10 +54,10 @@ describe("a bend whose ends stand outside the housings", () => {
     [0.501, "check"],
     [0.8, "check"],
     [0.801, "stop"],
-    // A brake that has not the force at all need not be told about its ends.
+    // A brake without the force needs no finding about its ends.
     [1.001, undefined],
   ] as const)("%d of the rating: %s", (share, status) => expect(ends(share)).toBe(status));
-  it("as long as between the housings it stands inside", () => expect(ends(0.9, 2000)).toBeUndefined());
+  it("a bend as long as the room between the housings stands inside", () => expect(ends(0.9, 2000)).toBeUndefined());
 });
 
 describe("the beam: its rating over 60 % of the distance between the housings", () => {

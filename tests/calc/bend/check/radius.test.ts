@@ -37,7 +37,7 @@ describe("ductile sheet", () => {
   });
 });
 
-describe("plate from 1/4 in along the grain wants 1.5 thicknesses", () => {
+describe("plate from 1/4 in along the grain needs 1.5 thicknesses", () => {
   const plate = (inches: number, times: number, grain: BendLine["grain"]) => {
     const thickness = mm(inches * 25.4);
     const found = at(times * thickness, { thickness, grain });

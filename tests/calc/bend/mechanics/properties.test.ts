@@ -117,7 +117,7 @@ describe("laws every bend obeys", () => {
     );
   });
 
-  it("the middle line is no shorter than the chord and no longer than both legs round it", () => {
+  it("the middle line is no shorter than the chord and no longer than both legs around it", () => {
     fc.assert(
       fc.property(shopBend, between(10, 110), between(1, 3), (v, angle, wider) => {
         const input = bendInput({ ...v, nose: wider * v.nose });

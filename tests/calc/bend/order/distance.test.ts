@@ -5,7 +5,7 @@ import { gapTo } from "../../../../src/calc/bend/order/distance.ts";
 import { arcPiece, type Piece, placed, STRIDE, straightPiece } from "../../../../src/calc/bend/order/piece.ts";
 import { Room } from "../../../../src/calc/bend/order/room.ts";
 import { crossesItself, type Solid, solid } from "../../../../src/calc/bend/order/solid.ts";
-import { random } from "./random-part.ts";
+import { randomFrom } from "../../../../src/tools/random/random.ts";
 
 type Point = readonly [number, number];
 const STEPS = 800;
@@ -22,7 +22,7 @@ interface Case {
 
 /** A straight or an arc of any sweep up to half a turn, and a notched block moved beside it or over it. */
 function drawn(seed: number): Case {
-  const draw = random(seed);
+  const draw = randomFrom(seed);
   const between = (a: number, b: number) => a + (b - a) * draw();
   const half = between(0, 2);
   const at = (): Point => [between(-10, 10), between(-10, 10)];

@@ -2,8 +2,9 @@ import { describe, expect, test } from "vitest";
 import { bendOrder } from "../../../../src/calc/bend/order/order.ts";
 import type { BentPart } from "../../../../src/calc/bend/order/part.ts";
 import type { Press } from "../../../../src/calc/bend/order/press.ts";
+import { randomFrom } from "../../../../src/tools/random/random.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
-import { deductionFor, random } from "./random-part.ts";
+import { deductionFor } from "./random-part.ts";
 import { outline, samplePress } from "./sample-press.ts";
 
 /**
@@ -22,7 +23,7 @@ interface Case {
   leg: number;
 }
 const cases: Case[] = Array.from({ length: 12 }, (_, i) => {
-  const draw = random(i + 1);
+  const draw = randomFrom(i + 1);
   const between = (low: number, high: number) => low + (high - low) * draw();
   const t = between(1, 4);
   return {

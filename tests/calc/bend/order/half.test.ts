@@ -9,8 +9,9 @@ import type { ReadHalf } from "../../../../src/calc/bend/order/read-half.ts";
 import type { Solid } from "../../../../src/calc/bend/order/solid.ts";
 import type { Reading } from "../../../../src/calc/bend/order/watch.ts";
 import { tipping, WAYS_IN, WAYS_OUT } from "../../../../src/calc/bend/order/ways.ts";
+import { randomFrom } from "../../../../src/tools/random/random.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
-import { deductionFor, random, randomPart } from "./random-part.ts";
+import { deductionFor, randomPart } from "./random-part.ts";
 import { gooseneck, inside, samplePress } from "./sample-press.ts";
 import { BD, square } from "./square-part.ts";
 
@@ -49,7 +50,7 @@ describe("the gauge finger", () => {
   });
 });
 
-/** Twisted round its neck, and hardly raised: many sheets hook it. */
+/** Twisted around its neck and hardly raised, so that many sheets hook it. */
 const hooked: Press = {
   ...samplePress,
   punch: gooseneck,
@@ -69,7 +70,7 @@ describe("the way that is taken", () => {
     let [free, tight, blocked] = [0, 0, 0];
     for (let seed = 1; seed <= 150; seed++) {
       const part = randomPart(seed * 7, 2 + (seed % 3));
-      const draw = random(seed);
+      const draw = randomFrom(seed);
       const bend = 1 + Math.floor(draw() * part.bends.length);
       const finished = Math.floor(draw() * (1 << part.bends.length)) & ~(1 << (bend - 1));
       const hits = hitsOf(part, hooked);

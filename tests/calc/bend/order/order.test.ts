@@ -6,10 +6,11 @@ import type { BentPart } from "../../../../src/calc/bend/order/part.ts";
 import type { Press } from "../../../../src/calc/bend/order/press.ts";
 import { costOf } from "../../../../src/calc/bend/order/search.ts";
 import { bendStops, type End } from "../../../../src/calc/bend/order/stops.ts";
+import { randomFrom } from "../../../../src/tools/random/random.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
-import { Refusal } from "../../../../src/units/refusal.ts";
 import type { Working } from "../../../../src/units/working.ts";
-import { deductionFor, random, randomPart } from "./random-part.ts";
+import { refusalOf } from "../../../refusal-of.ts";
+import { deductionFor, randomPart } from "./random-part.ts";
 import { outline, samplePress } from "./sample-press.ts";
 
 const square = (flanges: number[], angles: number[], t = 2): BentPart => ({
@@ -319,7 +320,7 @@ describe("Growing a tool", () => {
           const after = order(part, large).feasible;
           expect(after && !before).toBe(false);
           const [one, two] = [small, large].map((press) => new Hits(part, springback(part), press));
-          const draw = random(seed);
+          const draw = randomFrom(seed);
           const bend = 1 + Math.floor(draw() * part.bends.length);
           const made = Math.floor(draw() * (1 << part.bends.length)) & ~(1 << (bend - 1));
           const hit = { bend, gaugedEnd: draw() < 0.5 ? "first" : "last" } as const;
@@ -347,15 +348,6 @@ describe("Growing a tool", () => {
 
 describe("Refusals", () => {
   const part = square([30, 60, 40], [90, 90]);
-  const message = (run: () => unknown): string => {
-    try {
-      run();
-    } catch (error) {
-      if (error instanceof Refusal) return error.message;
-      throw error;
-    }
-    return "answered";
-  };
   test.each([
     ["springback of one bend only", () => bendOrder(part, [degrees(1)], samplePress), /^springback must be one angle/],
     ["negative springback", () => bendOrder(part, springback(part, -1), samplePress), /^springback must be 0 degrees/],
@@ -395,6 +387,6 @@ describe("Refusals", () => {
       /^press "Furthest stop" must be beyond/,
     ],
   ])("%s is refused", (_, run, expected) => {
-    expect(message(run)).toMatch(expected);
+    expect(refusalOf(run)).toMatch(expected);
   });
 });

@@ -10,8 +10,9 @@ import {
   shadowBelow,
   type ToolName,
 } from "../../../../src/calc/bend/order/solid.ts";
+import { randomFrom } from "../../../../src/tools/random/random.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
-import { deductionFor, random, randomPart } from "./random-part.ts";
+import { deductionFor, randomPart } from "./random-part.ts";
 import { area, gooseneck, inside, outline, samplePress } from "./sample-press.ts";
 
 type Ring = [number, number][];
@@ -55,7 +56,7 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
     let [overlapping, apart] = [0, 0];
     for (let seed = 1; seed <= 200; seed++) {
       const part = randomPart(seed * 13);
-      const draw = random(seed);
+      const draw = randomFrom(seed);
       const count = part.bends.length;
       const bend = 1 + Math.floor(draw() * count);
       const finished = part.bends.map((_, i) => i + 1).filter((b) => b !== bend && draw() < 0.6);
@@ -80,7 +81,7 @@ describe("Poses against an independent polygon library (polyclip-ts)", () => {
     let [free, met] = [0, 0];
     for (let seed = 1; seed <= 100; seed++) {
       const part = randomPart(seed * 29, 2 + (seed % 4));
-      const draw = random(seed);
+      const draw = randomFrom(seed);
       const bend = 1 + Math.floor(draw() * part.bends.length);
       const finished = part.bends.map((_, i) => i + 1).filter((b) => b !== bend && draw() < 0.6);
       const hit = { bend, gaugedEnd: draw() < 0.5 ? "first" : "last" } as const;
@@ -181,7 +182,7 @@ describe("Shadows", () => {
   ] as const)(
     "a point is in the shadow %s exactly when the outline, carried that way, comes over it",
     (_, shadow, dx, dy) => {
-      const draw = random(9);
+      const draw = randomFrom(9);
       for (const shape of [press.punch, press.bed, press.die, samplePress.finger].map(ring)) {
         const whole = shadow(shape);
         let [covered, missed] = [0, 0];

@@ -1,18 +1,8 @@
 import type { BentPart } from "../../../../src/calc/bend/order/part.ts";
+import { randomFrom } from "../../../../src/tools/random/random.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
 
-/** Mulberry32 (public domain generator): the same parts on every run. */
-export function random(seed: number): () => number {
-  let a = seed >>> 0;
-  return () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
-/** Deduction for a neutral fibre at 0.42 t (derived from BD = 2 SB - BA). */
+/** Deduction for a neutral fiber at 0.42 t (derived from BD = 2 SB - BA). */
 export const deductionFor = (angle: number, radius: number, thickness: number): number => {
   const turned = (Math.abs(angle) * Math.PI) / 180;
   return 2 * (radius + thickness) * Math.tan(turned / 2) - turned * (radius + 0.42 * thickness);
@@ -20,7 +10,7 @@ export const deductionFor = (angle: number, radius: number, thickness: number): 
 
 /** A bracket-like part: mostly square bends either way, flanges from just formable to long. */
 export function randomPart(seed: number, bends = 1 + (seed % 6)): BentPart {
-  const draw = random(seed);
+  const draw = randomFrom(seed);
   const between = (low: number, high: number) => low + (high - low) * draw();
   const thickness = between(1, 4);
   const angles = Array.from({ length: bends }, () => {

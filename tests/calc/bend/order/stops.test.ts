@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type BentPart, bendLines, flatLength } from "../../../../src/calc/bend/order/part.ts";
+import { type BentPart, bendLines, flatOfPart } from "../../../../src/calc/bend/order/part.ts";
 import { bendStops } from "../../../../src/calc/bend/order/stops.ts";
 import { degrees, mm } from "../../../../src/units/quantity.ts";
-import { Refusal } from "../../../../src/units/refusal.ts";
+import { refusalOf } from "../../../refusal-of.ts";
 import { randomPart } from "./random-part.ts";
 import { BD, square } from "./square-part.ts";
 
@@ -93,7 +93,7 @@ describe("Properties of stops", () => {
               [1, ...rest].map((bend) => ({ bend, gaugedEnd })),
             )[0]!.stop,
         );
-        expect(ends[0]! + ends[1]!).toBeCloseTo(flatLength(part), 9);
+        expect(ends[0]! + ends[1]!).toBeCloseTo(flatOfPart(part), 9);
       }),
     );
   });
@@ -120,21 +120,12 @@ describe("Properties of stops", () => {
     const part = square([30, 60, 40], [1, -1]);
     const back = bendLines({ ...part, flanges: part.flanges.toReversed(), bends: part.bends.toReversed() });
     bendLines(part).forEach((line, i) => {
-      expect(line + back.at(-1 - i)!).toBeCloseTo(flatLength(part), 9);
+      expect(line + back.at(-1 - i)!).toBeCloseTo(flatOfPart(part), 9);
     });
   });
 });
 
 describe("Refusals", () => {
-  const refusal = (run: () => unknown): string => {
-    try {
-      run();
-    } catch (error) {
-      if (error instanceof Refusal) return error.message;
-      throw error;
-    }
-    return "answered";
-  };
   const part = square([30, 60, 40], [1, 1]);
   const first = (bend: number) => ({ bend, gaugedEnd: "first" as const });
   test.each([
@@ -161,6 +152,6 @@ describe("Refusals", () => {
       /^bend_angles must be 1 to 10/,
     ],
   ])("%s is refused", (_, run, message) => {
-    expect(refusal(run)).toMatch(message);
+    expect(refusalOf(run)).toMatch(message);
   });
 });

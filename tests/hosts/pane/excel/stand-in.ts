@@ -385,7 +385,9 @@ function rangeObject(
   });
 }
 
-/** What stands where Excel's global `Excel` does. A run that ends with unsent writes is caught, for Excel sends them late. */
+/**
+ * What is where Excel's global `Excel` does. A run that ends with unsent writes is caught, for Excel sends them late.
+ */
 export const standIn = (book: FakeWorkbook) => ({
   run: async <T>(action: (context: never) => Promise<T>): Promise<T> => {
     const context = new Context(book);

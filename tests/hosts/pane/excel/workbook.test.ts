@@ -72,7 +72,7 @@ describe("start a bill", () => {
     const book = open({ Sheet1: [] });
     const text = "Item No.,Qty,Matl,Thk (in),Width (in),Length (in)\nA-1,4,A36,3/16,6,8\nA-2,4,HRS,10 ga,6,8\n";
     const words = await startBill(task, { name: "list.csv", bytes: new TextEncoder().encode(text) }, TODAY);
-    expect(words).toContain('row 3, C Matl "HRS": must be a material of the table');
+    expect(words).toContain('row 3, C Matl "HRS": must be a material in the table');
     const [job] = await Excel.run(async (context) => [jobPlan(await readBook(context))]);
     expect(job!.plan.lines.map(({ part }) => part)).toEqual(["A-1", "A-2"]);
     expect(job!.plan.lines[1]!.status).toBe("stop");
@@ -112,7 +112,7 @@ describe("repair formulas", () => {
     leave(book, 1, 0, "=SHOP.BEND.SETBACK(0.04,0.16,90)", "Locked");
     const said = await repairFormulas(task);
     expect(said).toContain("0 formulas entered again. 2 left as they were");
-    expect(said).toContain("Bill, row 2: SHOP.BEND.NOTHING is no function of this version");
+    expect(said).toContain("Bill, row 2: SHOP.BEND.NOTHING is not a function of this version");
     expect(said).toContain("Locked, row 2: its sheet is protected");
     expect(book.at("Bill", 2, 0).formula).toBe("=SOMEBODY.ELSES(1)");
     expect(book.at("Bill", 0, 0).value).toBe(2);

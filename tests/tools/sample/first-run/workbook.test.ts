@@ -68,8 +68,8 @@ describe("the first-run workbook", () => {
       "an error takes the whole block",
       (name, given) => {
         const { value, unit } = shopFunctions.call(name, given);
-        const spoilt = Array.isArray(value) && value.flat().find((cell) => typeof cell === "object" && cell !== null);
-        return spoilt ? { value: spoilt, unit } : { value, unit };
+        const spoiled = Array.isArray(value) && value.flat().find((cell) => typeof cell === "object" && cell !== null);
+        return spoiled ? { value: spoiled, unit } : { value, unit };
       },
       ["Error beside answers", "Kind of the error"],
     ],

@@ -27,7 +27,7 @@ describe("what quantity and margin do to one part", () => {
     expect(cell("Breaks", 13, 2)).toBeCloseTo(Math.ceil((cost / (1 - margin)) * 100) / 100, 9);
   });
 
-  it("never makes a piece dearer by making more of them", () => {
+  it("never raises the price of a piece by making more of them", () => {
     const prices = Array.from({ length: 6 }, (_, i) => Number(cell("Breaks", 17 + i, 3)));
     expect(prices).toEqual([...prices].sort((a, b) => b - a));
     expect(prices[0]).toBeGreaterThan(prices[5]!);

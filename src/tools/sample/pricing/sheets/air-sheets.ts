@@ -1,5 +1,5 @@
 /** What comes out of the bends of the sheet Bends, with the shop's own correction. */
-import { value } from "../../../../job/building/cells.ts";
+import { headed, value } from "../../../../job/building/cells.ts";
 import { lookUp, shop, spillOf } from "../../../../job/building/formulas.ts";
 import type { SheetCell, SheetModel } from "../../../../job/xlsx/model.ts";
 import type { StyleName } from "../../../../job/xlsx/styles.ts";
@@ -60,12 +60,9 @@ export const airBendsSheet = (): SheetModel => ({
   name: "Air bends",
   widths: COLUMNS.map(([, width]) => width),
   cells: [
-    value(1, 1, "title", "Air bends"),
-    value(
-      2,
-      1,
-      "note",
-      "The bends of the sheet Bends over our dies, three deductions side by side. Rule: as shops reckon; mechanics: solved from strength and hardening; corrected: the best of both with our own strips (sheet Correction). Depth is a first setting: go short on the first hit. Locked.",
+    ...headed(
+      "Air bends",
+      "The bends of the sheet Bends over our dies, three deductions side by side. Rule: as shops figure it; mechanics: solved from strength and hardening; corrected: the best of both with our own strips (sheet Correction). Depth is a first setting: go short on the first hit. Locked.",
     ),
     ...COLUMNS.flatMap(([header, , style, formula], i): SheetCell[] => [
       value(HEADER_ROW, i + 1, ["inch", "tenth"].includes(style) ? "headerRight" : "header", header),
@@ -101,12 +98,9 @@ export function oneBendSheet(): SheetModel {
     name: "One bend",
     widths: [42, 13, 11, 11, 13, 48],
     cells: [
-      value(1, 1, "title", "One bend"),
-      value(
-        2,
-        1,
-        "note",
-        "Everything about one bend, each figure with the band that sheets and dies leave it. Choose another in the shaded cell.",
+      ...headed(
+        "One bend",
+        "Everything about one bend, each figure with its band from sheets and dies. Choose another in the shaded cell.",
       ),
       value(4, 1, "label", "Bend"),
       value(4, 2, "inputText", String(cellAt(BENDS, 1, 0))),

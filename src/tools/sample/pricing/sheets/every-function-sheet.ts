@@ -1,6 +1,6 @@
 /** Functions that no other sheet shows: each with its own example, as text and calculated. */
 import { RECORDS } from "../../../../cells/catalogue.ts";
-import { value } from "../../../../job/building/cells.ts";
+import { headed, value } from "../../../../job/building/cells.ts";
 import { calledIn, storedFormula } from "../../../../job/building/formulas.ts";
 import type { SheetCell, SheetModel, WorkbookModel } from "../../../../job/xlsx/model.ts";
 
@@ -19,11 +19,8 @@ export function everyFunctionSheet(shown: ReadonlySet<string>): SheetModel {
     name: "Every function",
     widths: [22, 34, 62, 16, 44],
     cells: [
-      value(1, 1, "title", "Every function"),
-      value(
-        2,
-        1,
-        "note",
+      ...headed(
+        "Every function",
         "The functions that no other sheet of the three sample workbooks shows, each with its own example. The sheet Functions of stage-job.xlsx lists all of them. Locked.",
       ),
       ...["Function", "Question", "Example", "Answer", "Source"].map((header, i) =>

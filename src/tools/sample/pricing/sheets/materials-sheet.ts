@@ -1,4 +1,4 @@
-import { value } from "../../../../job/building/cells.ts";
+import { headed, value } from "../../../../job/building/cells.ts";
 import { shop } from "../../../../job/building/formulas.ts";
 import type { SheetModel } from "../../../../job/xlsx/model.ts";
 
@@ -8,11 +8,8 @@ export const materialsSheet = (): SheetModel => ({
   name: "Materials",
   widths: [14, 22, 11, 10, 22, 18, 70],
   cells: [
-    value(1, 1, "title", "Materials"),
-    value(
-      2,
-      1,
-      "note",
+    ...headed(
+      "Materials",
       "Every built-in value with its source and how sure it is: read in the named text, derived, from memory, common practice or fitted. Your own values win: give the functions' data argument a range with a Name column and a column for each value you state, headed like the properties here. One value above: choose in the shaded cells.",
     ),
     value(4, 1, "label", "Material"),

@@ -1,6 +1,6 @@
 /** Prices of the shop's own parts, and what quantity and margin do to one of them. */
 import { ofShop } from "../../../../job/building/bill-arguments.ts";
-import { value } from "../../../../job/building/cells.ts";
+import { headed, value } from "../../../../job/building/cells.ts";
 import { lookUp, shop, spillOf } from "../../../../job/building/formulas.ts";
 import { spillColumn } from "../../../../job/building/spill-block.ts";
 import { HEADER_ROW, spillSheet } from "../../../../job/building/spill-sheet.ts";
@@ -68,11 +68,8 @@ export function breaksSheet(): SheetModel {
     name: "Breaks",
     widths: [30, 26, 14, 14, 3, 12, 12, 12, 12, 3, 12, 14],
     cells: [
-      value(1, 1, "title", "Breaks"),
-      value(
-        2,
-        1,
-        "note",
+      ...headed(
+        "Breaks",
         "What quantity and margin do to one part. Shaded cells are inputs, all others are locked. Set-ups are paid once, so the piece gets cheaper; a margin is a share of the price, a mark-up a share of the cost.",
       ),
       ...INPUTS.flatMap(([row, label, content, style, hint]): SheetCell[] => [

@@ -1,5 +1,5 @@
 /** What the shop's own test strips and its bed say. */
-import { value } from "../../../../job/building/cells.ts";
+import { headed, value } from "../../../../job/building/cells.ts";
 import { shop } from "../../../../job/building/formulas.ts";
 import type { SheetCell, SheetModel } from "../../../../job/xlsx/model.ts";
 import type { StyleName } from "../../../../job/xlsx/styles.ts";
@@ -29,11 +29,8 @@ export function correctionSheet(): SheetModel {
     name: "Correction",
     widths: [13, 11, 8, 10, 10, 10, 10, 12, 10, 11, 52],
     cells: [
-      value(1, 1, "title", "Correction"),
-      value(
-        2,
-        1,
-        "note",
+      ...headed(
+        "Correction",
         "By how much the shop's bends differ from the prediction, from the sheet Strips; the sheet Air bends uses it. Locked.",
       ),
       {
@@ -68,12 +65,9 @@ export function stripCheckSheet(): SheetModel {
     name: "Strip check",
     widths: [13, 11, 11, 12, 12, 12, 12, 12],
     cells: [
-      value(1, 1, "title", "Strip check"),
-      value(
-        2,
-        1,
-        "note",
-        "Every strip of the sheet Strips against its prediction. A deviation far from its neighbors wants a new look at the strip. Locked.",
+      ...headed(
+        "Strip check",
+        "Every strip of the sheet Strips against its prediction. A deviation far from its neighbors calls for another look at the strip. Locked.",
       ),
       ...[...copies, ...answers].map(([header, style], i) =>
         value(HEADER_ROW, i + 1, style === "figure" ? "headerRight" : "header", header),
@@ -112,11 +106,8 @@ export const evennessSheet = (): SheetModel => ({
   name: "Evenness",
   widths: [18, 12, 8, 60],
   cells: [
-    value(1, 1, "title", "Evenness"),
-    value(
-      2,
-      1,
-      "note",
+    ...headed(
+      "Evenness",
       "Is the brake true along its bed? From the strips of the sheet Bed, all bent in one stroke setting over the die chosen here. Shaded cells are inputs. Correct ram or crowning only as the machine's manual says.",
     ),
     value(4, 1, "label", "Die opening (in)"),
