@@ -1,0 +1,27 @@
+/**
+ * Loaded before every test file while it judges changes. A plan is worked out once, and remembered, for all tests of a file,
+ * or even before the first of them: so a change is there from the beginning, and what one test runs, all of the file judge.
+ */
+import { afterAll, beforeEach, inject } from "vitest";
+
+/** What the mutation tool keeps in the test's process: hits by change, by test. */
+interface Kept {
+  activeMutant?: string;
+  readonly currentTestId?: string;
+  readonly mutantCoverage?: { readonly perTest: Record<string, Record<string, number>> };
+}
+
+const told = inject as (key: string) => string;
+const kept = (globalThis as unknown as Record<string, Kept>)[told("globalNamespace")] ?? {};
+if (told("mode") === "mutant") kept.activeMutant = told("activeMutant");
+
+const tests: string[] = [];
+beforeEach(() => {
+  if (kept.currentTestId !== undefined) tests.push(kept.currentTestId);
+});
+afterAll(() => {
+  const perTest = kept.mutantCoverage?.perTest;
+  if (!perTest) return;
+  const ofAll = Object.assign({}, ...tests.map((test) => perTest[test]));
+  for (const test of tests) perTest[test] = ofAll;
+});
