@@ -72,8 +72,11 @@ const SHARES: Readonly<Record<string, number>> = {
   "calc/bend/mechanics": 0.15,
   "calc/bend/order": 0.08,
   "calc/cutting": 0.06,
-  "bill/week": 0.3,
-  "bill/lines": 0.4,
+  bill: 0.5,
+  "bill/cut": 0.5,
+  "bill/lines": 0.25,
+  "bill/nouns": 0.5,
+  "bill/week": 0.2,
 };
 const SCORES = "tests/recorded/mutation.json";
 const REPORT = ".build/mutation.json";
