@@ -52,7 +52,7 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
   "calc/cutting/guillotine-layout": ["calc/cutting/{replay,plan-cuts,optimum}.test.ts"],
   "calc/cutting/best-place": ["calc/cutting/{replay,plan-cuts,optimum}.test.ts"],
   bill: ["bill/{day,says,on-paper}.test.ts", "bill/{dates,lines,load,week}/**/*.test.ts"],
-  "bill/breaks": ["cells/bill/breaks.test.ts"],
+  "bill/breaks": ["bill/breaks", "cells/bill/breaks.test.ts"],
   "bill/changes": ["bill/changes"],
   "bill/cut": ["bill/cut"],
   "bill/dates": ["bill/dates"],
