@@ -18,5 +18,5 @@ export default {
   clearTextReporter: { allowColor: false, reportTests: false, reportScoreTable: false, logTests: false },
   jsonReporter: { fileName: ".build/mutation.json" },
   concurrency: 2,
-  timeoutMS: 10_000,
+  timeoutMS: 60_000, // a machine that does ten things at once must not seem to notice a change
 };

@@ -2,6 +2,7 @@
  * Loaded before every test file while it judges changes. A plan is worked out once, and remembered, for all tests of a file,
  * or even before the first of them: so a change is there from the beginning, and what one test runs, all of the file judge.
  */
+import fc from "fast-check";
 import { afterAll, beforeEach, inject } from "vitest";
 
 /** What the mutation tool keeps in the test's process: hits by change, by test. */
@@ -10,6 +11,9 @@ interface Kept {
   readonly currentTestId?: string;
   readonly mutantCoverage?: { readonly perTest: Record<string, Record<string, number>> };
 }
+
+// That a change is noticed is enough: nobody reads the smallest bill that shows it.
+fc.configureGlobal({ ...fc.readConfigureGlobal(), endOnFailure: true });
 
 const told = inject as (key: string) => string;
 const kept = (globalThis as unknown as Record<string, Kept>)[told("globalNamespace")] ?? {};
