@@ -3,9 +3,10 @@ import { describe, expect, it } from "vitest";
 import type { CalendarRow } from "../../../src/bill/nouns/calendar.ts";
 import type { Station } from "../../../src/bill/nouns/station.ts";
 import { routeShop } from "../../../src/bill/route/clock.ts";
-import { COST_UNITS, costOf } from "../../../src/bill/route/plan-route.ts";
+import { COST_UNITS, costOf, planRouteAnew } from "../../../src/bill/route/plan-route.ts";
 import { timeOf } from "../../../src/bill/time/station-work.ts";
 import { type Instant, instant } from "../../../src/calc/schedule/calendar.ts";
+import type { Working } from "../../../src/units/working.ts";
 import type { Line } from "../../cells/example/tables.ts";
 import { HOUR, job, MONDAY, rates, SHOP, withCell, without } from "../../cells/example/tables.ts";
 import { bracket, planned, quotedOf, shopOf } from "../shop.ts";
@@ -117,6 +118,14 @@ describe("what a route costs", () => {
       expect(cut.cost).toBe(Math.round(((timeOf(cutting!) * 78) / 3600) * COST_UNITS));
     });
     expect(plan.route.best!.cost).toBe(plan.route.cuts!.reduce((sum, { shear }) => sum + shear!.cost, 0));
+  });
+  it("is said in its working in money", () => {
+    const work: Working = [];
+    const plan = planned([bracket({ Holes: 0 })]);
+    planRouteAnew(plan.routed, plan.shop, work);
+    const [cutting] = plan.workOf(plan.quoted[0]!).works;
+    const cost = work.find(({ symbol }) => symbol === "cost")!;
+    expect(cost.value).toBeCloseTo((timeOf(cutting!) * 78) / 3600, 3);
   });
   it("counts the second person where two are needed, and asks for that rate only then", () => {
     const big = bracket({ Part: "big", Flanges: "20; 20", Width: 40, Quantity: 2, Holes: 0 });
