@@ -14,7 +14,7 @@ export default {
   tempDirName: ".build/stryker",
   incremental: true,
   incrementalFile: ".build/stryker-incremental.json",
-  reporters: ["clear-text", "json"],
+  reporters: ["clear-text", "json", "progress-append-only"],
   clearTextReporter: { allowColor: false, reportTests: false, reportScoreTable: false, logTests: false },
   jsonReporter: { fileName: ".build/mutation.json" },
   concurrency: 2,
