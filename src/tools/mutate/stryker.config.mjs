@@ -18,5 +18,6 @@ export default {
   clearTextReporter: { allowColor: false, reportTests: false, reportScoreTable: false, logTests: false },
   jsonReporter: { fileName: ".build/mutation.json" },
   concurrency: 2,
+  testRunnerNodeArgs: ["--max-old-space-size=2048"],
   timeoutMS: 60_000, // a machine that does ten things at once must not seem to notice a change
 };

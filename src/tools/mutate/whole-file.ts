@@ -19,6 +19,16 @@ const told = inject as (key: string) => string;
 const kept = (globalThis as unknown as Record<string, Kept>)[told("globalNamespace")] ?? {};
 if (told("mode") === "mutant") kept.activeMutant = told("activeMutant");
 
+// A store that a change lets double without end must not take the machine's memory.
+const MOST_CELLS = 2 ** 24; // chosen: far above what any test fills
+for (const name of ["Int32Array", "Float64Array", "Uint16Array"] as const) {
+  const construct = (target: (typeof globalThis)[typeof name], args: unknown[]): object => {
+    if (Number(args[0]) > MOST_CELLS) throw new RangeError(`${name} of ${args[0]}`);
+    return Reflect.construct(target, args) as object;
+  };
+  Object.assign(globalThis, { [name]: new Proxy(globalThis[name], { construct }) });
+}
+
 const tests: string[] = [];
 beforeEach(() => {
   if (kept.currentTestId !== undefined) tests.push(kept.currentTestId);
