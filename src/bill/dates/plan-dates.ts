@@ -91,7 +91,7 @@ export function planDates(
     }));
     const leaves = wanted(line);
     const verdict = deadline.take(tasks, line.vendorDays, leaves);
-    const deciding = places.get(verdict.place)?.calendar ?? general;
+    const deciding = entryOf(places, verdict.place).calendar;
     const past = (done: Instant) =>
       seconds(Math.max(workBetween(leaves, done, general), workBetween(leaves, done, deciding)));
     found.set(line.plan, {

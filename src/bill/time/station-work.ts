@@ -35,7 +35,9 @@ type Given = Omit<StationWork, "run" | "setUp" | "share" | "change" | "own"> & {
   readonly change?: number;
   readonly pace: Pace;
 };
-const LAST_BITS = 1e-6; // chosen: far below a second, far above rounding
+
+/** Whole seconds, rounded up as those of a run. */
+const whole = (time: number): Seconds => runTime(1, seconds(time));
 
 /** @param given times as estimated: the pace of the shop comes on top. */
 export function stationWork({ pace, share = 0, change = 0, ...given }: Given): StationWork {
@@ -43,8 +45,8 @@ export function stationWork({ pace, share = 0, change = 0, ...given }: Given): S
   return {
     ...given,
     each,
-    setUp: seconds(Math.ceil(given.setUp * pace.total - LAST_BITS)),
-    share: seconds(Math.ceil(share * pace.total - LAST_BITS)),
+    setUp: whole(given.setUp * pace.total),
+    share: whole(share * pace.total),
     change: seconds(Math.round(change * pace.total)),
     run: runTime(given.pieces, each),
     own: pace.own,

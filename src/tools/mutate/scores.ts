@@ -1,6 +1,5 @@
 /** What a report of mutation testing says about one topic: how many changes were noticed, and those that were not. */
-import { whyUnnoticed } from "./explained.ts";
-import { isSampled } from "./sampled-lines.ts";
+import { belongs, isSampled, type Judged } from "./sampled-lines.ts";
 
 interface Point {
   readonly line: number;
@@ -18,16 +17,19 @@ interface MutationReport {
 export interface TopicScore {
   readonly noticed: number;
   readonly survived: number;
-  /** Of those that survived: a test need not notice them, see explained.ts. */
+  /** Of those that survived: a test need not notice them, as the page of survivors says of each. */
   readonly explained: number;
 }
 
-/** A change that no test noticed. */
-export interface Survivor {
+export interface Change {
   /** File and line. */
   readonly at: string;
   readonly was: string;
   readonly replacement: string;
+}
+
+/** A change that no test noticed. */
+export interface Survivor extends Change {
   /** Why no test need notice it; undefined where nobody has said. */
   readonly why: string | undefined;
 }
@@ -36,35 +38,31 @@ const NOTICED = new Set(["Killed", "Timeout"]);
 const SURVIVED = new Set(["Survived", "NoCoverage"]);
 
 /**
- * src/calc/bend/mechanics/root.ts belongs to "calc/bend/mechanics". Changes that make no program, or run once, count for
- * nothing, nor do those that a report remembers from a run over a larger share of the lines.
+ * Changes that make no program, or run once, count for nothing, nor do those that a report remembers from a run over a
+ * larger share of the lines.
  */
 export function judged(
-  topic: string,
+  part: Judged,
   { files }: MutationReport,
-  share = 1,
+  why: (change: Change) => string | undefined,
 ): { score: TopicScore; survivors: Survivor[] } {
   let noticed = 0;
   const survivors: Survivor[] = [];
   for (const [file, { source, mutants }] of Object.entries(files)) {
-    if (file.slice(0, file.lastIndexOf("/")) !== `src/${topic}`) continue;
+    if (!belongs(file, part)) continue;
     const lines = source.split("\n");
-    const now = mutants.filter(({ location: { start } }) => isSampled(file, start.line, share));
+    const now = mutants.filter(({ location: { start } }) => isSampled(file, start.line, part.share));
     noticed += now.filter(({ status }) => NOTICED.has(status)).length;
     for (const { status, location, replacement = "" } of now) {
       if (!SURVIVED.has(status)) continue;
       const { start, end } = location;
       const line = lines[start.line - 1] ?? "";
       const was = line.slice(start.column - 1, start.line === end.line ? end.column - 1 : undefined);
-      survivors.push({
-        at: `${file}:${start.line}`,
-        was,
-        replacement,
-        why: whyUnnoticed(file, line, was, replacement),
-      });
+      const change = { at: `${file}:${start.line}`, was, replacement };
+      survivors.push({ ...change, why: why(change) });
     }
   }
-  const explained = survivors.filter(({ why }) => why !== undefined).length;
+  const explained = survivors.filter((survivor) => survivor.why !== undefined).length;
   return { score: { noticed, survived: survivors.length, explained }, survivors };
 }
 

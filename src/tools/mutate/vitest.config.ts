@@ -7,7 +7,7 @@ export default defineConfig({
   test: {
     include: named.map((each) => `tests/${each.endsWith(".ts") ? each : `${each}/**/*.test.ts`}`),
     exclude: ["tests/reference/worked-bracket.test.ts"], // starts another program
-    setupFiles: ["tests/seed.ts"],
+    setupFiles: ["tests/seed.ts", "src/tools/mutate/whole-file.ts"],
     testTimeout: 60_000,
     maxWorkers: 1,
   },

@@ -1,6 +1,8 @@
 /** When lines must leave, which are late by how many hours, and what a second shift or sending out would save. */
 import { describe, expect, it } from "vitest";
+import { unusedAreas } from "../../../src/bill/dates/due.ts";
 import type { BillPlan } from "../../../src/bill/plan.ts";
+import { timeOf } from "../../../src/bill/time/station-work.ts";
 import {
   answer,
   bill,
@@ -101,5 +103,138 @@ describe("a line that is late", () => {
   });
   it("without a second shift nothing is said of one", () => {
     expect(late({ "Second shift": null }).secondShiftSaves).toBeUndefined();
+  });
+});
+
+describe("lines that must leave together", () => {
+  const long = bracket({ Part: "long", Quantity: 400 });
+  const short = bracket({ Part: "short", Quantity: 4, Width: 5 });
+  it("go the shortest first, wherever they stand in the bill", () => {
+    for (const lines of [
+      [long, short],
+      [short, long],
+    ]) {
+      const plan = planned(lines);
+      expect(datesOf(plan, "short").finish).toBeLessThan(datesOf(plan, "long").finish);
+    }
+  });
+  it("but the sooner it must leave the earlier a line goes, however long it is", () => {
+    const plan = planned([short, { ...long, Due: MONDAY + 3 }]);
+    expect(datesOf(plan, "long").finish).toBeLessThan(datesOf(plan, "short").finish);
+  });
+  it("and of lines alike in all but the name the same one goes first, wherever it stands", () => {
+    const lines = [bracket({ Part: "a" }), bracket({ Part: "b" }), bracket({ Part: "c" })];
+    const finishes = (of: typeof lines) => ["a", "b", "c"].map((part) => datesOf(planned(of), part).finish);
+    expect(new Set(finishes(lines)).size).toBe(3);
+    expect(finishes([...lines].reverse())).toEqual(finishes(lines));
+    expect(finishes([lines[1]!, lines[2]!, lines[0]!])).toEqual(finishes(lines));
+  });
+});
+
+describe("the stations of the dates", () => {
+  const lines = [bracket(), bracket({ Part: "M", Width: 30, Quantity: 60 }), bracket({ Part: "N", Brake: "Brake 2" })];
+  it("have as load what the lines have to do there, by machine too, the machines by name", () => {
+    const plan = planned(lines);
+    for (const station of plan.dates.stations) {
+      const works = plan.quoted.flatMap((line) =>
+        plan.workOf(line).works.filter((w) => w.station.name === station.station),
+      );
+      const sum = (of: typeof works) => of.reduce((total, work) => total + timeOf(work), 0);
+      expect(station.load).toBe(sum(works));
+      const machines = [...new Set(works.map(({ machine }) => machine))].filter((name) => name !== "").sort();
+      expect(station.machines).toEqual(
+        machines.map((name) => ({ name, load: sum(works.filter(({ machine }) => machine === name)) })),
+      );
+    }
+    const brake = plan.dates.stations.find(({ station }) => station === "Brake")!;
+    expect(brake.machines.map(({ name }) => name)).toEqual(["Brake 1", "Brake 2"]);
+    expect(brake.queue).toBe(6 * 3600); // as the table says
+    expect(plan.dates.stations.find(({ station }) => station === "Drill")!.machines).toEqual([]);
+  });
+  it("are all those of the table, in its order", () => {
+    expect(planned(lines).dates.stations.map(({ station }) => station)).toEqual(
+      SHOP.stations.slice(1).map(([name]) => name),
+    );
+  });
+});
+
+describe("the dates of a bill", () => {
+  it("end with its last line, and not at all without a line", () => {
+    const plan = planned([bracket({ Quantity: 300 }), bracket({ Part: "B" })]);
+    const each = ["HB1", "B"].map((part) => datesOf(plan, part).asItIs);
+    expect(each[0]).toBeGreaterThan(each[1]!);
+    expect(plan.dates.finish).toBe(each[0]);
+    expect(planned([bracket({ Width: 130 })]).dates.finish).toBeUndefined();
+  });
+  it("count the late lines, and those of them that something offered saves", () => {
+    const busy = withCell(SHOP.stations, "Brake", "Queue", 35);
+    const due = { Due: MONDAY + 2 + 12 * HOUR };
+    const lines = [
+      bracket(),
+      bracket({ Part: "now", Due: MONDAY + 8 * HOUR }),
+      bracket({ Part: "calm", Due: MONDAY + 20 }),
+    ];
+    const of = (second: number | null) =>
+      planned(lines, shopOf({ stations: busy, job: job(due), rates: rates({ "Second shift": second }) })).dates;
+    expect([of(8).late, of(8).saved]).toEqual([2, 1]);
+    expect([of(null).late, of(null).saved]).toEqual([2, 0]);
+    expect([planned([bracket()]).dates.late, planned([bracket()]).dates.saved]).toEqual([0, 0]);
+  });
+  it("name overtime where one hour more a day is enough", () => {
+    // 8-1/2 hours a day: Monday and Tuesday hold 17, and with an hour more each 19.
+    const stations = withCell(withCell(SHOP.stations, "Brake", "Queue", 16.8), "Shear", "Queue", 0);
+    const of = (hours: number | null) =>
+      datesOf(
+        planned(
+          [bracket()],
+          shopOf({ stations, job: job({ Due: MONDAY + 1 }), rates: rates({ "Overtime per day": hours }) }),
+        ),
+        "HB1",
+      ).verdict;
+    expect(of(1)).toBe("overtime");
+    expect(of(null)).toBe("second shift");
+    expect(of(0)).toBe("second shift");
+  });
+  it("count what a line is late in the shop's hours, or in those of the station that decides where they are more", () => {
+    // Brake alone is open on Saturday too, 8:00 to 12:00; the shop is not, and the vendor is no matter.
+    const stations = withCell(SHOP.stations, "Brake", "Queue", 8.5 * 5 + 1);
+    const plan = (calendar: typeof SHOP.calendar) =>
+      datesOf(planned([bracket()], shopOf({ stations, calendar, job: job({ Due: MONDAY + 4 + 15.5 * HOUR }) })), "HB1");
+    const onSaturday = plan(SHOP.calendar);
+    const hours = onSaturday.lateBy / 3600;
+    expect(hours).toBeGreaterThan(1);
+    expect(hours).toBeLessThan(4);
+    const weekdays = SHOP.calendar.filter(([day]) => day !== "Saturday");
+    expect(plan(weekdays).lateBy).toBe(onSaturday.lateBy);
+  });
+});
+
+describe("the latest start", () => {
+  const lines = [
+    bracket({ Quantity: 200 }),
+    bracket({ Part: "B", Due: MONDAY + 3 + 10 * HOUR }),
+    bracket({ Part: "C", Operations: "Coating" }),
+  ];
+  const from = (start: number, of = lines, tables = {}) =>
+    planned(of, shopOf({ ...tables, job: job({ Start: start, Due: MONDAY + 10 + 12 * HOUR }) })).dates;
+  it("is the last that leaves every line in time: so begun none is late, and some minutes of work later one is", () => {
+    for (const of of [lines, lines.slice(0, 1), lines.slice(2)]) {
+      const latest = from(MONDAY + 7 * HOUR, of).latestStart();
+      if (typeof latest !== "number") throw new Error(String(latest));
+      expect(latest).toBeGreaterThan((MONDAY + 7 * HOUR) * 86_400);
+      expect(from(serial(latest), of).late).toBe(0);
+      expect(from(serial(latest + 180), of).late).toBeGreaterThan(0);
+    }
+  });
+  it("is past where a line is late already, and there is none without a line", () => {
+    expect(from(MONDAY + 9.9, lines).latestStart()).toBe("past");
+    expect(from(MONDAY + 7 * HOUR, [bracket({ Width: 130 })]).latestStart()).toBeUndefined();
+  });
+});
+
+describe("areas with a date", () => {
+  it("are unused where no line has them, in whatever letters and spaces", () => {
+    const dues = { areaDues: ["Deck", "Tower", "Roof"].map((area) => ({ area, due: 0 as never })) };
+    expect(unusedAreas([{ area: " deck " }, { area: "TOWER" }], dues).map(({ area }) => area)).toEqual(["Roof"]);
   });
 });

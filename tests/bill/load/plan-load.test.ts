@@ -1,8 +1,8 @@
 /** What is due first is loaded last; heavy parts at the bottom. Common practice. */
 import { describe, expect, it } from "vitest";
-import { planLoad } from "../../../src/bill/load/plan-load.ts";
+import { planLoad, weightOf } from "../../../src/bill/load/plan-load.ts";
 import { Rates } from "../../../src/bill/nouns/rates.ts";
-import { type Line, MONDAY, rates } from "../../cells/example/tables.ts";
+import { job, type Line, MONDAY, rates } from "../../cells/example/tables.ts";
 import { bracket, planned, shopOf } from "../shop.ts";
 
 const order = (...lines: Line[]) => planned(lines).load.map(({ plan: { line } }) => line.part);
@@ -34,6 +34,47 @@ describe("the order of loading", () => {
   ])("%s", (_, lines, parts) => {
     expect(order(...lines)).toEqual(parts);
     expect(order(...[...lines].reverse())).toEqual(parts);
+  });
+});
+
+describe("the order of loading that a job states", () => {
+  const of = (Areas: string | null, ...lines: Line[]) =>
+    planned(lines, shopOf({ job: job({ Areas }) })).load.map(({ plan: { line } }) => line.part);
+  const lines = [
+    bracket({ ...deck, Part: "D" }),
+    bracket({ ...truss, Part: "T" }),
+    bracket({ Part: "R", Area: "Roof", Due: MONDAY + 1 }),
+  ];
+  it("comes before any date: what is stated first is loaded last, in whatever letters", () => {
+    for (const all of [lines, [...lines].reverse()]) {
+      expect(of("roof; DECK; Truss", ...all)).toEqual(["T", "D", "R"]);
+      expect(of("truss; deck; roof", ...all)).toEqual(["R", "D", "T"]);
+    }
+  });
+  it("leaves areas that it does not name behind all others, the last of them by date", () => {
+    for (const all of [lines, [...lines].reverse()]) {
+      expect(of("Deck", ...all)).toEqual(["T", "R", "D"]);
+      expect(of(null, ...all)).toEqual(["D", "T", "R"]);
+    }
+  });
+  it("goes by the area's name where neither the job nor a date says more, and by content within it", () => {
+    const alike = ["Deck", "Tower"].flatMap((Area) =>
+      ["a", "b"].map((Part) => bracket({ Area, Part: `${Area} ${Part}` })),
+    );
+    const order = of(null, ...alike);
+    expect(order.map((part) => part.split(" ")[0])).toEqual(["Deck", "Deck", "Tower", "Tower"]);
+    expect(of(null, ...[...alike].reverse())).toEqual(order);
+    expect(of(null, alike[1]!, alike[3]!, alike[0]!, alike[2]!)).toEqual(order);
+  });
+});
+
+describe("the weight of a load", () => {
+  it("is that of all its pieces: 1.286 lb each of the bracket worked by hand", () => {
+    const { load } = planned([bracket(), bracket({ Part: "B", Quantity: 5 })]);
+    expect(weightOf(load) / 0.45359237).toBeCloseTo(25 * 1.286, 1);
+    const [few, many] = load.map(({ weight }) => weight);
+    expect(many! / few!).toBeCloseTo(4, 9);
+    expect(weightOf([])).toBe(0);
   });
 });
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { switched } from "../../../src/tools/mutate/constants.ts";
-import { whyUnnoticed } from "../../../src/tools/mutate/explained.ts";
+import { explanationsOf } from "../../../src/tools/mutate/explained.ts";
 import { changed } from "../../../src/tools/mutate/perturb.ts";
-import { inAll, judged, scoreText } from "../../../src/tools/mutate/scores.ts";
+import { inAll, judged, type Survivor, scoreText } from "../../../src/tools/mutate/scores.ts";
 import { survivorsPage } from "../../../src/tools/mutate/survivors-page.ts";
 
 const source = "const a = known && b;\nreturn x + y;";
@@ -28,15 +28,24 @@ const report = {
   },
 };
 
+const PAGE = `# calc/bend: 1 changes that no test noticed
+## Not explained: 0
+## 1: What is remembered is only asked for again.
+- src/calc/bend/air-estimate.ts:7: \`known && b\` as \`true\`
+`;
+const topics = ["calc", "calc/bend", "calc/bend/order", "calc/bend/order/press"];
+const judgedIn = (topic: string, share = 1) => judged({ topic, share, topics }, report, explanationsOf(PAGE));
+
 describe("mutation scores", () => {
-  it("count what was noticed, survived and is explained in one folder, and nothing else", () => {
-    expect(judged("calc/bend", report).score).toEqual({ noticed: 3, survived: 2, explained: 1 });
-    expect(judged("calc/bend/order", report).score).toEqual({ noticed: 0, survived: 1, explained: 1 });
-    expect(judged("calc", report).score).toEqual({ noticed: 0, survived: 0, explained: 0 });
+  it("count what was noticed, survived and is explained in one folder or file, and nothing else", () => {
+    expect(judgedIn("calc/bend").score).toEqual({ noticed: 3, survived: 2, explained: 1 });
+    expect(judgedIn("calc/bend/order/press").score).toEqual({ noticed: 0, survived: 1, explained: 0 });
+    expect(judgedIn("calc/bend/order").score).toEqual({ noticed: 0, survived: 0, explained: 0 });
+    expect(judgedIn("calc").score).toEqual({ noticed: 0, survived: 0, explained: 0 });
   });
 
   it("leave out the lines beyond the share", () => {
-    const { noticed, survived } = judged("calc/bend", report, 1e-9).score;
+    const { noticed, survived } = judgedIn("calc/bend", 1e-9).score;
     expect([noticed, survived]).toEqual([0, 0]);
   });
 
@@ -56,21 +65,25 @@ describe("mutation scores", () => {
 });
 
 describe("the page of survivors", () => {
+  const { survivors } = judgedIn("calc/bend");
+  const page = survivorsPage("calc/bend", survivors);
+
   it("tells what was changed where, the explained apart from the others", () => {
-    const page = survivorsPage("calc/bend", judged("calc/bend", report).survivors);
     expect(page).toContain("# calc/bend: 2 changes that no test noticed");
     expect(page).toContain("## Not explained: 1\n\n- src/calc/bend/air-estimate.ts:2: `x + y` as `x - y`");
     expect(page).toMatch(/## 1: What is remembered .*\n\n- src\/calc\/bend\/air-estimate.ts:1: `known && b` as `true`/);
   });
-});
 
-describe("why a change may stay unnoticed", () => {
-  const file = "src/calc/bend/mechanics/root.ts";
-  it("equality of computed lengths, in the geometry only", () => {
-    expect(whyUnnoticed(file, "", "a > 0 && b", "a >= 0 && b")).toMatch(/to the last digit/);
-    expect(whyUnnoticed(file, "", "a <= b", "a < b")).toMatch(/to the last digit/);
-    expect(whyUnnoticed(file, "", "a > 0", "a < 0")).toBeUndefined();
-    expect(whyUnnoticed("src/calc/cost/order.ts", "", "a > 0", "a >= 0")).toBeUndefined();
+  it("keeps the reason of a change, on whatever line it stands, and of no other", () => {
+    const [known, sum] = survivors as [Survivor, Survivor];
+    const why = explanationsOf(page);
+    expect(why({ ...known, at: "src/calc/bend/air-estimate.ts:44" })).toBe(
+      "What is remembered is only asked for again.",
+    );
+    expect(why(known)).toBeUndefined(); // its one row has spoken
+    expect(why(sum)).toBeUndefined();
+    expect(explanationsOf(page)({ ...known, replacement: "false" })).toBeUndefined();
+    expect(explanationsOf(page)({ ...known, at: "src/calc/bend/air-bend.ts:1" })).toBeUndefined();
   });
 });
 
