@@ -47,6 +47,8 @@ beforeAll(() => {
   mkdirSync(join(root, "parts"));
   writeFileSync(source("main.ts"), SHOP);
   writeFileSync(source("word.ts"), 'export const word: string = "first";\n');
+  mkdirSync(join(root, "src/tools/view"), { recursive: true });
+  writeFileSync(join(root, "src/tools/view/main.ts"), 'console.log("a task for developing");\n');
   writeFileSync(join(root, "tsconfig.json"), "{}\n");
   writeFileSync(join(root, "package.json"), '{"type":"module"}\n');
   // One package, already there: npm's own record agrees with the lock file, so nothing is fetched.
@@ -143,15 +145,20 @@ describe("the starter", () => {
 
 describe("installing", () => {
   const mark = () => join(root, "node_modules/.installed");
-  /** A stand-in for npm that notes how it was called, so that no test needs a network. */
-  const fakeNpm = (status: number) => {
+  const helper = () => join(root, "node_modules/helper");
+  /** A stand-in for npm that notes how it was called and keeps the one development package or not: no network. */
+  const fakeNpm = (status: number, milliseconds = 0) => {
     const file = join(root, "npm-stand-in.js");
     writeFileSync(
       file,
-      `import { appendFileSync } from "node:fs";
+      `import { appendFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+const helper = ${JSON.stringify(helper())};
 console.log("from npm");
 appendFileSync(${JSON.stringify(join(root, "npm-calls"))}, process.argv.slice(2).join(" ") + "\\n");
-setTimeout(() => process.exit(${status}), 600);`,
+rmSync(helper, { recursive: true, force: true });
+if (process.argv.includes("--include=dev")) mkdirSync(helper);
+if (process.argv.includes("--include=dev") && ${status} === 0) writeFileSync(helper + "/package.json", "{}");
+setTimeout(() => process.exit(${status}), ${milliseconds});`,
     );
     return { npm_execpath: file };
   };
@@ -159,33 +166,96 @@ setTimeout(() => process.exit(${status}), 600);`,
     const file = join(root, "npm-calls");
     const lines = existsSync(file) ? readFileSync(file, "utf8").trim().split("\n") : [];
     rmSync(file, { force: true });
-    return lines;
+    return lines.map((line) => line.split(" ").slice(0, 2).join(" "));
+  };
+  /** The installs that a task caused. */
+  const installs = (task: "shop" | "view", status = 0) => {
+    start([task], { env: fakeNpm(status) });
+    return calls();
   };
   const forget = () => {
     rmSync(mark(), { force: true });
     rmSync(join(root, "node_modules/.package-lock.json"), { force: true });
   };
+  const changeLock = () => {
+    const lock = join(root, "package-lock.json");
+    writeFileSync(lock, `${readFileSync(lock, "utf8")}\n`);
+  };
 
-  it("happens when the mark is missing, from the lock file, development packages included, on standard error", () => {
+  beforeAll(() => {
+    const lock = {
+      packages: {
+        "": { dependencies: { esbuild: "*" }, devDependencies: { helper: "*" } },
+        "node_modules/esbuild": { version: "1.2.3" },
+        "node_modules/helper": { version: "4.5.6", dev: true },
+      },
+    };
+    writeFileSync(join(root, "package-lock.json"), JSON.stringify(lock));
+  });
+
+  it("happens when the mark is missing, from the lock file, runs no script, on standard error", () => {
     forget();
     const run = start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toEqual([expect.stringMatching(/^ci --include=dev --ignore-scripts /)]);
+    expect(readFileSync(join(root, "npm-calls"), "utf8")).toMatch(/^ci --omit=dev --ignore-scripts /);
+    expect(calls()).toHaveLength(1);
     expect(run.stdout).not.toContain("from npm");
     expect(run.stderr).toContain("from npm");
+    expect(run.stderr).toMatch(/^install of what it runs on: /m);
     expect(run.status).toBe(7);
-    start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toEqual([]);
+    expect(installs("shop")).toEqual([]);
+  });
+
+  it("leaves the development packages for the task that needs them, which installs once for all", () => {
+    forget();
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
+    expect(installs("view")).toEqual(["ci --include=dev"]);
+    expect(installs("view")).toEqual([]);
+    expect(installs("shop")).toEqual([]);
+  });
+
+  it("takes the development packages at once when such a task comes first", () => {
+    forget();
+    expect(installs("view")).toEqual(["ci --include=dev"]);
+    expect(installs("shop")).toEqual([]);
+  });
+
+  it("that is whole stays whole when the lock file changes, whichever task comes next", () => {
+    installs("view");
+    changeLock();
+    expect(installs("shop")).toEqual(["ci --include=dev"]);
+    expect(installs("view")).toEqual([]);
+  });
+
+  it("of development packages that was interrupted is done again, and is not taken for a whole one before", () => {
+    forget();
+    installs("shop");
+    expect(installs("view", 3)).toEqual(["ci --include=dev"]);
+    expect(existsSync(mark())).toBe(false);
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
+    expect(installs("view")).toEqual(["ci --include=dev"]);
+    expect(existsSync(join(helper(), "package.json"))).toBe(true);
   });
 
   it("happens again when the lock file changes or a package has gone", () => {
-    const lock = join(root, "package-lock.json");
-    writeFileSync(lock, `${readFileSync(lock, "utf8")}\n`);
-    start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toHaveLength(1);
+    forget();
+    installs("shop");
+    changeLock();
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
     rmSync(join(root, "node_modules/esbuild"), { recursive: true });
-    start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toHaveLength(1);
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
     symlinkSync(join(repository, "node_modules/esbuild"), join(root, "node_modules/esbuild"), "junction");
+  });
+
+  it("by hand counts: npm's own record lists every package of the lock file", () => {
+    forget();
+    installs("view");
+    rmSync(mark());
+    cpSync(join(root, "package-lock.json"), join(root, "node_modules/.package-lock.json"));
+    expect(installs("view")).toEqual([]);
+    rmSync(mark());
+    rmSync(helper(), { recursive: true });
+    expect(installs("shop")).toEqual([]);
+    expect(installs("view")).toEqual(["ci --include=dev"]);
   });
 
   it("that fails leaves no mark and ends the run", () => {
@@ -207,7 +277,7 @@ setTimeout(() => process.exit(${status}), 600);`,
           const child = spawn(process.execPath, [join(root, "src/tools/start/start.mjs"), "shop"], {
             cwd: root,
             stdio: "ignore",
-            env: { ...env, ...fakeNpm(0) } as NodeJS.ProcessEnv,
+            env: { ...env, ...fakeNpm(0, 600) } as NodeJS.ProcessEnv,
           });
           child.on("close", resolve);
         }),
