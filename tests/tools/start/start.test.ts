@@ -213,14 +213,9 @@ setTimeout(() => process.exit(${status}), ${milliseconds});`,
     expect(installs("shop")).toEqual([]);
   });
 
-  it("takes the development packages at once when such a task comes first", () => {
+  it("is whole at once when such a task comes first, and stays whole when the lock file changes", () => {
     forget();
     expect(installs("view")).toEqual(["ci --include=dev"]);
-    expect(installs("shop")).toEqual([]);
-  });
-
-  it("that is whole stays whole when the lock file changes, whichever task comes next", () => {
-    installs("view");
     changeLock();
     expect(installs("shop")).toEqual(["ci --include=dev"]);
     expect(installs("view")).toEqual([]);
@@ -285,5 +280,51 @@ setTimeout(() => process.exit(${status}), ${milliseconds});`,
     expect(await Promise.all(runs)).toEqual([7, 7]);
     expect(calls()).toHaveLength(1);
     expect(existsSync(join(root, ".install-lock"))).toBe(false);
+  });
+});
+
+describe("the checks of npm test", () => {
+  /** Stand-ins for the three programs: each says its name and its last argument, and ends as it is told. */
+  const checked = (ends: { types?: number; lint?: number; tests?: number }) => {
+    const programs = {
+      typescript: ["tsc", ends.types],
+      "@biomejs/biome": ["biome", ends.lint],
+      vitest: ["vitest", ends.tests],
+    };
+    for (const [name, [command, end = 0]] of Object.entries(programs)) {
+      const folder = join(root, "node_modules", name);
+      mkdirSync(folder, { recursive: true });
+      writeFileSync(join(folder, "package.json"), JSON.stringify({ bin: { [command!]: "run.cjs" } }));
+      writeFileSync(
+        join(folder, "run.cjs"),
+        `setTimeout(() => { console.log("${command} of " + process.argv.at(-1)); process.exitCode = ${end}; }, ${command === "vitest" ? 300 : 0});`,
+      );
+    }
+    return start(["test", "tests/units"]);
+  };
+  beforeAll(() => {
+    writeFileSync(join(root, "package-lock.json"), JSON.stringify({ packages: { "": {} } }));
+    writeFileSync(join(root, "node_modules/.package-lock.json"), JSON.stringify({ packages: {} }));
+  });
+
+  it("pass when all three do; arguments go to the tests, what passes says nothing", () => {
+    const run = checked({});
+    expect(run.stdout).toBe("vitest of tests/units\n");
+    expect(run.stderr).toMatch(/^types: [\d.]+ s$/m);
+    expect(run.stderr).toMatch(/all checks passed\n$/);
+    expect(run.status).toBe(0);
+  });
+
+  it("all run when one has failed; what the others found stands below the tests, and the end names them", () => {
+    const run = checked({ types: 2, lint: 1 });
+    expect(run.stdout).toBe("vitest of tests/units\ntsc of .\nbiome of --error-on-warnings\n");
+    expect(run.stderr).toMatch(/failed: types, lint\n$/);
+    expect(run.status).toBe(1);
+  });
+
+  it("fail when the tests do", () => {
+    const run = checked({ tests: 1 });
+    expect(run.stderr).toMatch(/failed: tests\n$/);
+    expect(run.status).toBe(1);
   });
 });
