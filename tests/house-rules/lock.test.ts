@@ -42,3 +42,11 @@ it("the packages of `npm ci --omit=dev` are those that shop and npm start import
   const named = Object.keys({ ...dependencies, ...optionalDependencies });
   expect([...new Set([...imported, "esbuild"])].sort()).toEqual(named.sort());
 });
+
+it("every package that is asked for has its line in DEVELOPERS.md, and every line its package", () => {
+  const { dependencies, devDependencies, optionalDependencies } = read("package.json");
+  const asked = Object.keys({ ...dependencies, ...devDependencies, ...optionalDependencies });
+  const [, section = ""] = readFileSync(`${root}/DEVELOPERS.md`, "utf8").split("## Packages, and what each is for\n");
+  const lines = [...section.split("\n## ")[0]!.matchAll(/^\| (\S[^|]*) \| [^|\s]/gm)];
+  expect(lines.flatMap(([, names = ""]) => names.split(", ")).sort()).toEqual(asked.sort());
+});

@@ -1,6 +1,6 @@
 /** Which machines can cut a line's blank, and if not, why not. */
 import { impossibleReasons } from "../../calc/cutting/impossible.ts";
-import type { BlankGrain, Blank as BlankToCut, Limits, Stock } from "../../calc/cutting/types.ts";
+import type { BlankGrain, Blank as BlankToCut, Stock } from "../../calc/cutting/types.ts";
 import { type Finding, rankOf, statusOf } from "../../calc/finding.ts";
 import { cuttingFeed, timedFeed } from "../../calc/jet/cutting-feed.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
@@ -131,10 +131,7 @@ function shearFindings(
   const found = checkShear(shearedBlank({ material, thickness }, blank), shear, own);
   const [sheet] = sheets;
   if (sheet === undefined || statusOf(found) === "stop") return found;
-  const reason = layoutReason(length, width, grain, sheets.map(asStock(shear.trim)), {
-    ...shear.limits,
-    thickness: sheet.thickness,
-  });
+  const reason = layoutReason(length, width, grain, sheets, shear);
   return reason === null
     ? found
     : [...found, { about: "cutting", status: "stop", kind: "no layout", words: reason, name: shear.name }];
@@ -222,6 +219,13 @@ export const rollingOf = (grain: Blank["grain"]): BlankGrain =>
 /** Why no layout of these sheets gives the blank within the shear's limits; null where one does. */
 const layoutReason = remember(
   8192,
-  (length: Millimeters, width: Millimeters, grain: Blank["grain"], stock: readonly Stock[], limits: Limits) =>
-    firstOf(impossibleReasons([asBlank("it", { length, width, grain }, 1)], stock, limits, {})),
+  (length: Millimeters, width: Millimeters, grain: Blank["grain"], sheets: readonly StockSheet[], shear: Shear) =>
+    firstOf(
+      impossibleReasons(
+        [asBlank("it", { length, width, grain }, 1)],
+        sheets.map(asStock(shear.trim)),
+        { ...shear.limits, thickness: firstOf(sheets).thickness },
+        {},
+      ),
+    ),
 );

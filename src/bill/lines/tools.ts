@@ -85,7 +85,7 @@ export function toolOptions(line: BillLine, { brakes, dies, punches, system, own
   let best: { readonly score: number; readonly sets: Tools[] } = { score: Infinity, sets: [] };
   for (const brake of [...named.brakes].sort((a, b) => a.ratedForce - b.ratedForce || byName(a, b))) {
     if (best.score === 0) break;
-    const onBrake = bestSets({ line, brake, dies: dieOrder, punches: punchOrder, system, own }, best.score);
+    const onBrake = bestSets({ line, bends, brake, dies: dieOrder, punches: punchOrder, system, own }, best.score);
     // Where no brake can do it the largest says by how little it fails.
     const asBad = onBrake.score === best.score && onBrake.score >= STOPPED;
     if (onBrake.score < best.score || asBad) best = onBrake;
@@ -108,6 +108,7 @@ function withOwnRadius(line: BillLine, sets: readonly Tools[]): readonly Tools[]
 
 interface ToTry {
   readonly line: BillLine;
+  readonly bends: readonly BendLine[];
   readonly brake: Brake;
   readonly dies: readonly Die[];
   readonly punches: readonly (Punch | undefined)[];
@@ -116,10 +117,9 @@ interface ToTry {
 }
 
 function bestSets(
-  { line, brake, dies, punches, system, own }: ToTry,
+  { line, bends, brake, dies, punches, system, own }: ToTry,
   toBeat: number,
 ): { readonly score: number; readonly sets: Tools[] } {
-  const bends = bendLines(line);
   let [score, sets]: [number, Tools[]] = [toBeat, []];
   for (const die of dies)
     for (const punch of punches) {

@@ -22,6 +22,6 @@ export async function run([task = "", ...args]) {
     return;
   }
   await installWhenMissing(root, isCheck || !TASKS[task].alone);
-  if (isCheck) process.exitCode = runChecks(root, args);
+  if (isCheck) process.exitCode = await runChecks(root, args);
   else await runBuilt(root, task, { args, folder: TASKS[task].inRoot ? root : callersFolder });
 }

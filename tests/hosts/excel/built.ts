@@ -26,27 +26,14 @@ const unminimized: webpack.WebpackPluginInstance = {
 /** What the build reads besides the sources. */
 const BUILT_FROM = ["webpack.config.mjs", "package.json", "CHANGELOG.md", "LICENSE", "sample-workbooks/first-run.xlsx"];
 
-/** The add-in as it is released: built by the first test that asks, for all, and again when what it is made of changed. */
-export async function releasedAddIn(): Promise<string> {
-  const output = resolve(root, ".build/test-addin-released");
-  mkdirSync(resolve(root, ".build"), { recursive: true });
-  await withLock(`${output}.lock`, async () => {
-    const made = contentHash([...sourceFiles(root), ...BUILT_FROM.map((file) => ({ path: resolve(root, file) }))]);
-    const mark = `${output}.hash`;
-    if (existsSync(mark) && readFileSync(mark, "utf8") === made) return;
-    rmSync(mark, { force: true });
-    await buildAddIn(root, { origin: DEFAULT_ORIGIN, output });
-    writeFileSync(mark, made); // last, so that a build that was ended leaves none
-  });
-  return output;
-}
+/** The add-in as it is released. */
+export const releasedAddIn = (): Promise<string> => built("released", { origin: DEFAULT_ORIGIN });
 
-/** One into a folder of its own, not minimized: `replace` swaps a module for a deliberately different one. */
-export async function builtAddIn(
+/** One that is not minimized: `replace` swaps a module for a deliberately different one. */
+export function builtAddIn(
   name: string,
   { replace = [], origin = DEFAULT_ORIGIN }: { replace?: readonly Replacement[]; origin?: string } = {},
 ): Promise<string> {
-  const output = resolve(root, `.build/test-addin-${name}`);
   const plugins = replace.map((one, i) => {
     const path = resolve(root, one.file);
     const substitute = resolve(root, `.build/test-addin-${name}-module-${i}.ts`);
@@ -56,6 +43,21 @@ export async function builtAddIn(
     const request = new RegExp(`/${one.file.split("/").at(-1)!.replaceAll(".", "\\.")}$`);
     return new webpack.NormalModuleReplacementPlugin(request, substitute);
   });
-  await buildAddIn(root, { origin, output, plugins: [...plugins, unminimized] });
+  return built(name, { origin, plugins: [...plugins, unminimized] }, JSON.stringify(replace));
+}
+
+/** Into a folder of its own, by the first test that asks, for all, and again when what it is made of changed. */
+async function built(name: string, options: Parameters<typeof buildAddIn>[1], replaced = ""): Promise<string> {
+  const output = resolve(root, `.build/test-addin-${name}`);
+  mkdirSync(resolve(root, ".build"), { recursive: true });
+  await withLock(`${output}.lock`, async () => {
+    const files = [...sourceFiles(root), ...BUILT_FROM.map((file) => ({ path: resolve(root, file) }))];
+    const made = `${contentHash(files)} ${options?.origin} ${replaced}`;
+    const mark = `${output}.hash`;
+    if (existsSync(mark) && readFileSync(mark, "utf8") === made) return;
+    rmSync(mark, { force: true });
+    await buildAddIn(root, { ...options, output });
+    writeFileSync(mark, made); // last, so that a build that was ended leaves none
+  });
   return output;
 }

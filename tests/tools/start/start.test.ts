@@ -47,6 +47,8 @@ beforeAll(() => {
   mkdirSync(join(root, "parts"));
   writeFileSync(source("main.ts"), SHOP);
   writeFileSync(source("word.ts"), 'export const word: string = "first";\n');
+  mkdirSync(join(root, "src/tools/view"), { recursive: true });
+  writeFileSync(join(root, "src/tools/view/main.ts"), 'console.log("a task for developing");\n');
   writeFileSync(join(root, "tsconfig.json"), "{}\n");
   writeFileSync(join(root, "package.json"), '{"type":"module"}\n');
   // One package, already there: npm's own record agrees with the lock file, so nothing is fetched.
@@ -143,15 +145,20 @@ describe("the starter", () => {
 
 describe("installing", () => {
   const mark = () => join(root, "node_modules/.installed");
-  /** A stand-in for npm that notes how it was called, so that no test needs a network. */
-  const fakeNpm = (status: number) => {
+  const helper = () => join(root, "node_modules/helper");
+  /** A stand-in for npm that notes how it was called and keeps the one development package or not: no network. */
+  const fakeNpm = (status: number, milliseconds = 0) => {
     const file = join(root, "npm-stand-in.js");
     writeFileSync(
       file,
-      `import { appendFileSync } from "node:fs";
+      `import { appendFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+const helper = ${JSON.stringify(helper())};
 console.log("from npm");
 appendFileSync(${JSON.stringify(join(root, "npm-calls"))}, process.argv.slice(2).join(" ") + "\\n");
-setTimeout(() => process.exit(${status}), 600);`,
+rmSync(helper, { recursive: true, force: true });
+if (process.argv.includes("--include=dev")) mkdirSync(helper);
+if (process.argv.includes("--include=dev") && ${status} === 0) writeFileSync(helper + "/package.json", "{}");
+setTimeout(() => process.exit(${status}), ${milliseconds});`,
     );
     return { npm_execpath: file };
   };
@@ -159,33 +166,91 @@ setTimeout(() => process.exit(${status}), 600);`,
     const file = join(root, "npm-calls");
     const lines = existsSync(file) ? readFileSync(file, "utf8").trim().split("\n") : [];
     rmSync(file, { force: true });
-    return lines;
+    return lines.map((line) => line.split(" ").slice(0, 2).join(" "));
+  };
+  /** The installs that a task caused. */
+  const installs = (task: "shop" | "view", status = 0) => {
+    start([task], { env: fakeNpm(status) });
+    return calls();
   };
   const forget = () => {
     rmSync(mark(), { force: true });
     rmSync(join(root, "node_modules/.package-lock.json"), { force: true });
   };
+  const changeLock = () => {
+    const lock = join(root, "package-lock.json");
+    writeFileSync(lock, `${readFileSync(lock, "utf8")}\n`);
+  };
 
-  it("happens when the mark is missing, from the lock file, development packages included, on standard error", () => {
+  beforeAll(() => {
+    const lock = {
+      packages: {
+        "": { dependencies: { esbuild: "*" }, devDependencies: { helper: "*" } },
+        "node_modules/esbuild": { version: "1.2.3" },
+        "node_modules/helper": { version: "4.5.6", dev: true },
+      },
+    };
+    writeFileSync(join(root, "package-lock.json"), JSON.stringify(lock));
+  });
+
+  it("happens when the mark is missing, from the lock file, runs no script, on standard error", () => {
     forget();
     const run = start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toEqual([expect.stringMatching(/^ci --include=dev --ignore-scripts /)]);
+    expect(readFileSync(join(root, "npm-calls"), "utf8")).toMatch(/^ci --omit=dev --ignore-scripts /);
+    expect(calls()).toHaveLength(1);
     expect(run.stdout).not.toContain("from npm");
     expect(run.stderr).toContain("from npm");
+    expect(run.stderr).toMatch(/^install of what it runs on: /m);
     expect(run.status).toBe(7);
-    start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toEqual([]);
+    expect(installs("shop")).toEqual([]);
+  });
+
+  it("leaves the development packages for the task that needs them, which installs once for all", () => {
+    forget();
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
+    expect(installs("view")).toEqual(["ci --include=dev"]);
+    expect(installs("view")).toEqual([]);
+    expect(installs("shop")).toEqual([]);
+  });
+
+  it("is whole at once when such a task comes first, and stays whole when the lock file changes", () => {
+    forget();
+    expect(installs("view")).toEqual(["ci --include=dev"]);
+    changeLock();
+    expect(installs("shop")).toEqual(["ci --include=dev"]);
+    expect(installs("view")).toEqual([]);
+  });
+
+  it("of development packages that was interrupted is done again, and is not taken for a whole one before", () => {
+    forget();
+    installs("shop");
+    expect(installs("view", 3)).toEqual(["ci --include=dev"]);
+    expect(existsSync(mark())).toBe(false);
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
+    expect(installs("view")).toEqual(["ci --include=dev"]);
+    expect(existsSync(join(helper(), "package.json"))).toBe(true);
   });
 
   it("happens again when the lock file changes or a package has gone", () => {
-    const lock = join(root, "package-lock.json");
-    writeFileSync(lock, `${readFileSync(lock, "utf8")}\n`);
-    start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toHaveLength(1);
+    forget();
+    installs("shop");
+    changeLock();
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
     rmSync(join(root, "node_modules/esbuild"), { recursive: true });
-    start(["shop"], { env: fakeNpm(0) });
-    expect(calls()).toHaveLength(1);
+    expect(installs("shop")).toEqual(["ci --omit=dev"]);
     symlinkSync(join(repository, "node_modules/esbuild"), join(root, "node_modules/esbuild"), "junction");
+  });
+
+  it("by hand counts: npm's own record lists every package of the lock file", () => {
+    forget();
+    installs("view");
+    rmSync(mark());
+    cpSync(join(root, "package-lock.json"), join(root, "node_modules/.package-lock.json"));
+    expect(installs("view")).toEqual([]);
+    rmSync(mark());
+    rmSync(helper(), { recursive: true });
+    expect(installs("shop")).toEqual([]);
+    expect(installs("view")).toEqual(["ci --include=dev"]);
   });
 
   it("that fails leaves no mark and ends the run", () => {
@@ -207,7 +272,7 @@ setTimeout(() => process.exit(${status}), 600);`,
           const child = spawn(process.execPath, [join(root, "src/tools/start/start.mjs"), "shop"], {
             cwd: root,
             stdio: "ignore",
-            env: { ...env, ...fakeNpm(0) } as NodeJS.ProcessEnv,
+            env: { ...env, ...fakeNpm(0, 600) } as NodeJS.ProcessEnv,
           });
           child.on("close", resolve);
         }),
@@ -215,5 +280,51 @@ setTimeout(() => process.exit(${status}), 600);`,
     expect(await Promise.all(runs)).toEqual([7, 7]);
     expect(calls()).toHaveLength(1);
     expect(existsSync(join(root, ".install-lock"))).toBe(false);
+  });
+});
+
+describe("the checks of npm test", () => {
+  /** Stand-ins for the three programs: each says its name and its last argument, and ends as it is told. */
+  const checked = (ends: { types?: number; lint?: number; tests?: number }) => {
+    const programs = {
+      typescript: ["tsc", ends.types],
+      "@biomejs/biome": ["biome", ends.lint],
+      vitest: ["vitest", ends.tests],
+    };
+    for (const [name, [command, end = 0]] of Object.entries(programs)) {
+      const folder = join(root, "node_modules", name);
+      mkdirSync(folder, { recursive: true });
+      writeFileSync(join(folder, "package.json"), JSON.stringify({ bin: { [command!]: "run.cjs" } }));
+      writeFileSync(
+        join(folder, "run.cjs"),
+        `setTimeout(() => { console.log("${command} of " + process.argv.at(-1)); process.exitCode = ${end}; }, ${command === "vitest" ? 300 : 0});`,
+      );
+    }
+    return start(["test", "tests/units"]);
+  };
+  beforeAll(() => {
+    writeFileSync(join(root, "package-lock.json"), JSON.stringify({ packages: { "": {} } }));
+    writeFileSync(join(root, "node_modules/.package-lock.json"), JSON.stringify({ packages: {} }));
+  });
+
+  it("pass when all three do; arguments go to the tests, what passes says nothing", () => {
+    const run = checked({});
+    expect(run.stdout).toBe("vitest of tests/units\n");
+    expect(run.stderr).toMatch(/^types: [\d.]+ s$/m);
+    expect(run.stderr).toMatch(/all checks passed\n$/);
+    expect(run.status).toBe(0);
+  });
+
+  it("all run when one has failed; what the others found stands below the tests, and the end names them", () => {
+    const run = checked({ types: 2, lint: 1 });
+    expect(run.stdout).toBe("vitest of tests/units\ntsc of .\nbiome of --error-on-warnings\n");
+    expect(run.stderr).toMatch(/failed: types, lint\n$/);
+    expect(run.status).toBe(1);
+  });
+
+  it("fail when the tests do", () => {
+    const run = checked({ tests: 1 });
+    expect(run.stderr).toMatch(/failed: tests\n$/);
+    expect(run.status).toBe(1);
   });
 });

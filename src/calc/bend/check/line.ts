@@ -35,6 +35,18 @@ export interface Setup {
 /** The sharpest bend decides about flange, springback and faces. */
 export const sharpest = ({ bendAngles }: BendLine): Degrees => degrees(Math.max(...bendAngles.map(Math.abs)));
 
-/** It is what the line's tools are judged by. */
-export const sharpestBend = (line: BendLine, { die, punch }: Pick<Setup, "die" | "punch">): AskedBend =>
-  askedOver(line.material, line.thickness, sharpest(line), die, punch?.nose);
+const bends = new WeakMap<BendLine, Map<Die, Map<Punch | undefined, AskedBend>>>();
+
+/**
+ * It is what the line's tools are judged by: the same object each time, since every check asks for it again and what is
+ * remembered of a bend is found by its content, which of an object that was seen before is known.
+ */
+export function sharpestBend(line: BendLine, { die, punch }: Pick<Setup, "die" | "punch">): AskedBend {
+  const overDies = bends.get(line) ?? new Map<Die, Map<Punch | undefined, AskedBend>>();
+  const byPunch = overDies.get(die) ?? new Map<Punch | undefined, AskedBend>();
+  const known = byPunch.get(punch);
+  if (known) return known;
+  const asked = askedOver(line.material, line.thickness, sharpest(line), die, punch?.nose);
+  bends.set(line, overDies.set(die, byPunch.set(punch, asked)));
+  return asked;
+}
