@@ -52,6 +52,7 @@ export class BestPlace {
     private readonly problem: Problem,
     private readonly random: Random,
     private readonly budget: Budget,
+    private readonly blink = BLINK,
   ) {}
 
   /** So many layouts from now on. */
@@ -90,7 +91,7 @@ export class BestPlace {
     let score = known.score[item]!;
     if (score >= this.score) return;
     let at = known.at[item]!;
-    if (this.random.unit() < BLINK) {
+    if (this.random.unit() < this.blink) {
       this.find(layout, x, y, PASSED_OVER);
       score = this.foundScore;
       at = this.foundAt;
@@ -105,7 +106,7 @@ export class BestPlace {
   private foundScore = 0;
   private foundAt = 0;
 
-  private find(layout: GuillotineLayout, x: number, y: number, blink: number): void {
+  private find(layout: GuillotineLayout, x: number, y: number, passedOver: number): void {
     const d = layout.data;
     const end = layout.slots * STRIDE;
     const stages = this.problem.stages;
@@ -124,7 +125,7 @@ export class BestPlace {
       const width = at === 0 ? d[CAP_X + across]! : d[at + TIGHT_X + across]!;
       const gap = width - b;
       const score = gap >= 0 ? a * gap : -gap * tight;
-      if (score < best && !(blink > 0 && this.random.unit() < blink)) {
+      if (score < best && !(passedOver > 0 && this.random.unit() < passedOver)) {
         best = score;
         bestAt = at;
       }

@@ -20,7 +20,7 @@ import {
   TIGHT_Y,
 } from "../../../src/calc/cutting/guillotine-layout.ts";
 import type { Direction } from "../../../src/calc/cutting/problem.ts";
-import { seeded } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
 
 interface Leaf {
   readonly item: number;
@@ -139,7 +139,7 @@ function tidy(node: Parts, isRoot = true): Tree[] {
 
 describe("a layout that is changed at random", () => {
   test.each(Array.from({ length: 12 }, (_, k) => k))("%i holds what the lists hold, at every step", (seed) => {
-    const unit = seeded(seed);
+    const unit = randomFrom(seed);
     const whole = (most: number) => Math.floor(unit() * most);
     const layout = new GuillotineLayout();
     const direction = (seed % 2) as Direction;

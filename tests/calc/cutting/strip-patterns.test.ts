@@ -9,7 +9,7 @@ import type { CutPattern } from "../../../src/calc/cutting/pattern.ts";
 import type { Problem } from "../../../src/calc/cutting/problem.ts";
 import { layoutCanBeSheared } from "../../../src/calc/cutting/shear-check.ts";
 import { StripPatterns, type StripRules } from "../../../src/calc/cutting/strip-patterns.ts";
-import { seeded } from "../../../src/tools/bench/cutting/shop-bills.ts";
+import { randomFrom } from "../../../src/tools/random/random.ts";
 
 const FREE: GaugeRule = {
   ...{ longestCut: Infinity, reach: Infinity, backReach: Infinity, frontReach: Infinity },
@@ -114,7 +114,7 @@ function mostWorth(
 }
 
 const drawn = (seed: number, kinds: number, most: number) => {
-  const unit = seeded(seed);
+  const unit = randomFrom(seed);
   const items = Array.from(
     { length: kinds },
     (): Item => ({
