@@ -278,6 +278,23 @@ describe("what stands half cut and what is lifted", () => {
       "cut 3: half-cut stacks must be at most 0; got 1",
     ]);
   });
+  test("a stack as wide as the piece in work, or as another one, is not it where their heights differ", () => {
+    const across = { axis: "h", length: mm(50) } as const;
+    const cuts = [
+      cutOf(1, "1", [part("a", 50)], part("b", 50)),
+      cutOf(2, "a", [part("c", 50, 20)], part("d", 50, 40), across),
+      cutOf(3, "b", [part("e", 50, 25)], part("f", 50, 35), across),
+      cutOf(4, "c", [part("g", 10, 20)], part("h", 40, 20), { length: mm(20) }),
+    ];
+    const stacks = (most: number) => faultsOf({ cuts, limits: { stacks: most, stages: 9 } });
+    // Before the third cut c and d, before the fourth d, e and f, all 50 wide.
+    expect(stacks(3)).toEqual([]);
+    expect(stacks(2)).toEqual(["cut 4: half-cut stacks must be at most 2; got 3"]);
+    expect(stacks(1)).toEqual([
+      "cut 3: half-cut stacks must be at most 1; got 2",
+      "cut 4: half-cut stacks must be at most 1; got 3",
+    ]);
+  });
   test("long stacks are fewer, from 4 ft on where the shop does not say from where", () => {
     expect(faultsOf({ cuts, limits: { longStack: 59, longStacks: 2 } })).toEqual([]);
     expect(faultsOf({ cuts, limits: { longStack: 59, longStacks: 1 } })).toEqual([
@@ -439,6 +456,20 @@ describe("what a cut leaves", () => {
     expect(behind(40)).toEqual([]);
     expect(behind(61).at(-1)).toBe("cut 1: what falls behind a front stop must be at least 61 mm; got 60");
     expect(behind(61, "scrap")).toEqual([]);
+  });
+  test("behind the gauge what stays need not drop, and what is cut to a mark may lie beyond the gauge", () => {
+    expect(one([part("a", 60)], part("b", 40), {}, { leastDrop: 50 })).toEqual([]);
+    const marked = { by: "mark", gauge: null, measure: mm(60) } as const;
+    expect(one([part("a", 60)], part("b", 40), marked, { cutToMark: true, reach: 50, nearestGauge: 70 })).toEqual([]);
+    const stop = { by: "front stop", gauge: null, measure: mm(70) } as const;
+    expect(one([part("a", 70)], part("b", 30), stop, { frontReach: 100, leastDrop: 30 })).toEqual([]);
+    const kept = { by: "front stop", gauge: null, measure: mm(90) } as const;
+    expect(one([part("a", 10, 60, "remnant")], part("b", 90), kept, { frontReach: 100, leastDrop: 30 })).toEqual([]);
+  });
+  test("a cut from which nothing falls is a fault, not the end of the check", () => {
+    expect(
+      one([], part("b", 100), { by: "front stop", gauge: null, measure: mm(9) }, { frontReach: 100, leastDrop: 200 }),
+    ).toEqual([]);
   });
   test("strokes are one a fall and copy, copies those of the piece, and a cut as long as the piece is wide", () => {
     expect(one([part("a", 40), part("c", 40)], part("b", 20), { gauge: mm(40), strokes: 1 })).toEqual([
