@@ -5,13 +5,13 @@ import { workBetween } from "../../calc/schedule/finish.ts";
 import { SECONDS_PER_HOUR, seconds } from "../../calc/time/seconds.ts";
 import { firstOf, itemAt } from "../../units/certain.ts";
 import { type Money, money } from "../../units/quantity.ts";
-import { noAnswer, Refusal } from "../../units/refusal.ts";
+import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { lineName } from "../line-name.ts";
 import { calendarOf } from "../nouns/calendar.ts";
 import { type BillLine, type Cutter, isLine } from "../nouns/line.ts";
 import type { Shop } from "../nouns/shop.ts";
-import { MACHINE_STATIONS, type Station } from "../nouns/station.ts";
+import { MACHINE_STATIONS, priceEachOf, type Station } from "../nouns/station.ts";
 import { planBill, type QuotedLine } from "../plan.ts";
 import { costOf } from "../route/plan-route.ts";
 import { measuresOf, unitsOf } from "../time/measures.ts";
@@ -249,10 +249,8 @@ function outside(late: Late, station: string, chain: readonly PlannedStep[]): Re
 
 /** Throws the Refusal of a price that the stations lack. */
 function priceOf({ plan: { line, blank, blanks } }: QuotedLine, station: Station): number {
-  const { name, priceEach } = station;
-  if (priceEach === undefined) throw noAnswer("stations", `a table with a "Price each" for ${name}`, "none");
-  const amount = line.operations.find((each) => each.station.toLowerCase() === name.toLowerCase())?.amount;
-  return priceEach * blanks * unitsOf(line, station, measuresOf(line, blank), amount);
+  const amount = line.operations.find((each) => each.station.toLowerCase() === station.name.toLowerCase())?.amount;
+  return priceEachOf(station) * blanks * unitsOf(line, station, measuresOf(line, blank), amount);
 }
 
 /**

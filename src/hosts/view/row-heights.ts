@@ -1,4 +1,5 @@
 /** Where every row of a grid lies: all have one height, except headings and sentences. */
+import { itemAt } from "../../units/certain.ts";
 import type { SheetView } from "./protocol.ts";
 
 /** Letters on a line of a sentence, whose width is in grid.css; px of such a line, and around them. */
@@ -22,7 +23,7 @@ export class RowHeights {
       if (headings.includes(row)) return this.tall;
       return this.#notes.has(row) ? LINE * Math.ceil(cells[row]![0]!.text.length / ON_A_LINE) + AROUND : this.usual;
     };
-    for (let row = 0; row < rows; row++) this.#tops.push(this.#tops[row]! + heightOf(row));
+    for (let row = 0; row < rows; row++) this.#tops.push(itemAt(this.#tops, row) + heightOf(row));
   }
 
   /** A sentence over the whole width. */
@@ -31,11 +32,11 @@ export class RowHeights {
   }
 
   of(row: number): number {
-    return this.#tops[row + 1]! - this.#tops[row]!;
+    return itemAt(this.#tops, row + 1) - itemAt(this.#tops, row);
   }
 
   top(row: number): number {
-    return this.#tops[row]!;
+    return itemAt(this.#tops, row);
   }
 
   /** The row at a height. */
@@ -43,7 +44,7 @@ export class RowHeights {
     let [low, high] = [0, this.#tops.length - 2];
     while (low < high) {
       const middle = (low + high + 1) >> 1;
-      if (this.#tops[middle]! <= height) low = middle;
+      if (itemAt(this.#tops, middle) <= height) low = middle;
       else high = middle - 1;
     }
     return low;

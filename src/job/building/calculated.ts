@@ -2,7 +2,7 @@ import { shopFunctions } from "../../cells/catalogue.ts";
 import { Calculator } from "../../sheet/graph/calculator.ts";
 import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { CellMatrix } from "../../units/cell.ts";
-import { lastOf } from "../../units/certain.ts";
+import { foundIn, lastOf } from "../../units/certain.ts";
 import type { WorkbookModel } from "../xlsx/model.ts";
 import { type WorkbookAnswers, writeWorkbookModel } from "../xlsx/write.ts";
 
@@ -24,7 +24,7 @@ function answersOf(bytes: Uint8Array): WorkbookAnswers {
       `the sample must be calculated; got ${kept.map(({ text, kept }) => `${kept?.detail}: ${text}`).join("\n")}`,
     );
   return ({ name }, { row, column }) => {
-    const sheet = workbook.sheets.find((found) => found.name === name)!;
+    const sheet = foundIn(workbook.sheets, (found) => found.name === name);
     const covers = sheet.owners[column - 1]?.[row - 1]?.covers;
     const { top, left, bottom, right } = covers ?? {
       top: row - 1,

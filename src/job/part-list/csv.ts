@@ -3,6 +3,7 @@
  * UTF-16 or the Windows code page, a first line "sep=;". Every field is text: one that begins with = + - or @ is data.
  */
 
+import { itemAt } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { ListSize } from "./list-limits.ts";
 
@@ -12,7 +13,7 @@ export const SEPARATORS = [",", ";", "\t"] as const;
 export function csvText(bytes: Uint8Array): { readonly text: string; readonly separator: string | undefined } {
   const text = decode(bytes);
   const stated = /^sep=(.)\r?\n/i.exec(text);
-  return stated ? { text: text.slice(stated[0].length), separator: stated[1]! } : { text, separator: undefined };
+  return stated ? { text: text.slice(stated[0].length), separator: itemAt(stated, 1) } : { text, separator: undefined };
 }
 
 function decode(bytes: Uint8Array): string {
@@ -40,7 +41,7 @@ export function* csvRows(text: string, separator: string): Generator<string[]> {
     field = "";
   };
   for (let at = 0; at < text.length; ) {
-    const character = text[at]!;
+    const character = text.charAt(at);
     if (character === '"' && field === "") {
       const quoted = quotedField(text, at + 1, line);
       [field, at] = [quoted.field, quoted.end];

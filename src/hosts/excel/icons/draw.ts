@@ -1,4 +1,5 @@
 /** The add-in's own mark: a bent bracket seen from the side, and beside it three lines of a bill. */
+import { itemAt } from "../../../units/certain.ts";
 import { png } from "./png.ts";
 
 type Color = readonly [number, number, number];
@@ -22,7 +23,7 @@ function onBracket(x: number, y: number): boolean {
 }
 
 const onLine = (x: number, y: number): boolean =>
-  LINES.at.some((at, i) => Math.abs(y - at) <= LINES.half && x >= LINES.from && x <= LINES.to[i]!);
+  LINES.at.some((at, i) => Math.abs(y - at) <= LINES.half && x >= LINES.from && x <= itemAt(LINES.to, i));
 
 const onPlate = (x: number, y: number): boolean => {
   const [dx, dy] = [x, y].map((value) => Math.max(CORNER - Math.min(value, 1 - value), 0)) as [number, number];

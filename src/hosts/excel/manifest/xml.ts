@@ -1,4 +1,5 @@
 /** The XML manifest, which the widest range of Excel versions reads. The order of elements is part of the format. */
+import { foundIn } from "../../../units/certain.ts";
 import { el, writeXml, type XmlElement } from "./element.ts";
 import { type ManifestModel, REQUIREMENTS } from "./model.ts";
 
@@ -43,7 +44,7 @@ const officeApp = (model: ManifestModel): XmlElement =>
     ],
   );
 
-const iconOf = ({ icons }: ManifestModel, wanted: number): string => icons.find(({ size }) => size === wanted)!.url;
+const iconOf = ({ icons }: ManifestModel, wanted: number): string => foundIn(icons, ({ size }) => size === wanted).url;
 
 const versionOverrides = (model: ManifestModel): XmlElement =>
   el(

@@ -6,6 +6,7 @@
 import { dayAndTime, dayOfWeek, timeOfDay } from "../../../bill/day.ts";
 import type { Instant } from "../../../bill/pictures.ts";
 import type { MovedBar } from "../../../bill/week/move-bar.ts";
+import { firstOf, itemAt } from "../../../units/certain.ts";
 import { showNumber } from "../../../units/show.ts";
 import { element } from "../../pane/dom/element.ts";
 import type { Bar, BoardJob, WeekBoard } from "./protocol.ts";
@@ -121,7 +122,7 @@ export class WeekBoardView {
       const says = `${job.name}, all of it: ${span(begins, finish)}; ${job.verdict}`;
       const whole = { begins: begins as Instant, finish: finish as Instant, says };
       here.push(this.#movable("bar whole", whole, { job: job.name, step: undefined }));
-      parts.push(here[0]!.button);
+      parts.push(firstOf(here).button);
     }
     this.#rows.push(here);
     for (const { due, late, finish } of job.deliveries) {
@@ -155,7 +156,7 @@ export class WeekBoardView {
       this.#rows.push(here);
       return row(
         "line-row",
-        element("span", { class: "name" }, own[0]!.part),
+        element("span", { class: "name" }, firstOf(own).part),
         ...this.#columns(),
         ...ghosts,
         ...here.map(({ button }) => button),
@@ -271,7 +272,7 @@ export class WeekBoardView {
     } else if (event.key === "Enter" || event.key === " ") {
       if (bar.button.ariaDisabled === "true") this.events.tell(`${bar.says}: what has begun stays where it is.`);
       else this.#hold(bar, bar.begins);
-    } else if (side) this.#rows[at]![this.#rows[at]!.indexOf(bar) + side]?.button.focus();
+    } else if (side) itemAt(this.#rows, at)[itemAt(this.#rows, at).indexOf(bar) + side]?.button.focus();
     else if (event.key === "ArrowUp" || event.key === "ArrowDown") {
       const others = event.key === "ArrowUp" ? this.#rows.slice(0, at).reverse() : this.#rows.slice(at + 1);
       const next = others.find(({ length }) => length > 0);

@@ -1,4 +1,5 @@
 /** The jobs' files as the server of the page keeps them: read, and watched for what somebody else does to them. */
+import { itemAt } from "../../../units/certain.ts";
 import type { WeekFile } from "./protocol.ts";
 
 export interface ServedJobs {
@@ -24,7 +25,7 @@ export async function servedJobs(): Promise<ServedJobs> {
     now,
     files: await Promise.all(
       answers.map(async (answer, i) => ({
-        name: names[i]!,
+        name: itemAt(names, i),
         bytes: answer.ok ? await bytesOf(answer) : await answer.text(),
       })),
     ),

@@ -1,6 +1,8 @@
 /** Reads published cutting instances from a folder and says which kind of problem each is, by its content. */
+
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { itemAt } from "../../../units/certain.ts";
 
 export const PROBLEMS = ["csp", "2bp-O", "2bp-R", "large", "knapsack"] as const;
 export type ProblemKind = (typeof PROBLEMS)[number];
@@ -47,7 +49,7 @@ function kindsOf(file: string, raw: Raw, group: string | null): ProblemKind[] {
 function make(file: string, raw: Raw, group: string | null, problem: ProblemKind): Instance {
   const items = raw.items.map((row, k) => {
     const most = raw.max?.[k] ?? null;
-    return most === null ? row : [row[0]!, row[1]!, Math.min(row[2]!, most), ...row.slice(3)];
+    return most === null ? row : row.with(2, Math.min(itemAt(row, 2), most));
   });
   return { file, name: raw.name, group, problem, w: raw.sheet.w, h: raw.sheet.h, items };
 }

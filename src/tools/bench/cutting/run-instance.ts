@@ -1,5 +1,7 @@
 /** Plans one instance with a clock beside it, and checks the plan by replay. */
+
 import { type Blank, type Limits, NO_LIMITS, planCuts, replay, type Stock } from "../../../calc/cutting/index.ts";
+import { itemAt } from "../../../units/certain.ts";
 import { mm } from "../../../units/quantity.ts";
 import { processorTime, timeIsUp } from "./clock.ts";
 import type { Instance } from "./instances.ts";
@@ -36,11 +38,11 @@ export function runInstance(instance: Instance, published: number | null, second
   const blanks = instance.items.map(
     (row, k): Blank => ({
       id: String(k + 1),
-      w: mm(row[0]!),
-      h: mm(row[1]!),
-      quantity: row[2]!,
+      w: mm(itemAt(row, 0)),
+      h: mm(itemAt(row, 1)),
+      quantity: itemAt(row, 2),
       grain: problem === "2bp-R" ? "free" : "along",
-      ...(knapsack ? { value: row[3]! } : {}),
+      ...(knapsack ? { value: itemAt(row, 3) } : {}),
     }),
   );
   const stock: Stock[] = [

@@ -1,6 +1,8 @@
 /** Bills as a small shop sees them, generated from a seed, and random bills with random limits for the replay. */
+
 import type { Blank, Limits, Stock } from "../../../calc/cutting/index.ts";
 import { NO_LIMITS } from "../../../calc/cutting/index.ts";
+import { itemAt } from "../../../units/certain.ts";
 import { mm, money } from "../../../units/quantity.ts";
 import { randomFrom } from "../../random/random.ts";
 
@@ -39,19 +41,20 @@ export function shopBill(seed: number): Bill {
     return { id: `P${k + 1}`, w: inches(longFirst), h: inches(shortSecond), quantity, grain };
   });
   // By the seed alone, so that the blanks of a seed stay what they were.
-  const thickness = THICKNESSES[seed % THICKNESSES.length]!;
+  const thickness = itemAt(THICKNESSES, seed % THICKNESSES.length);
   const weightPerArea = STEEL * inches(thickness);
-  const stock = [
-    [48, 96],
-    [48, 120],
-    [60, 120],
-  ].map(
-    ([h, w]): Stock => ({
+  const sizes = [
+    { h: 48, w: 96 },
+    { h: 48, w: 120 },
+    { h: 60, w: 120 },
+  ];
+  const stock = sizes.map(
+    ({ h, w }): Stock => ({
       id: `${h}x${w}`,
-      w: inches(w!),
-      h: inches(h!),
+      w: inches(w),
+      h: inches(h),
       quantity: Infinity,
-      price: money(inches(w!) * inches(h!) * weightPerArea * PRICE_PER_KG),
+      price: money(inches(w) * inches(h) * weightPerArea * PRICE_PER_KG),
       grain: "w",
       trim: inches(0.25),
       remnant: false,
@@ -73,7 +76,7 @@ export function shopBill(seed: number): Bill {
 export function randomBill(seed: number): Bill {
   const unit = randomFrom(seed * 7919 + 17);
   const between = (from: number, to: number) => from + (to - from) * unit();
-  const pick = <T>(list: readonly T[]): T => list[Math.floor(unit() * list.length)]!;
+  const pick = <T>(list: readonly T[]): T => itemAt(list, Math.floor(unit() * list.length));
   const round = (value: number) => (seed % 2 === 0 ? inches(sixteenth(value / INCH)) : mm(Math.round(value * 10) / 10));
   const count = 1 + Math.floor(unit() * 15);
   const blanks = Array.from(
