@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import { preemptiveBound, steadyTails } from "./bound.ts";
 import { type Floor, Orders } from "./orders.ts";
 import type { FloorPlan, Worth } from "./problem.ts";
@@ -55,7 +56,7 @@ class Branching {
     this.#members = problem.deliveries.flatMap((_, delivery) =>
       problem.stations.flatMap(({ machines: own }, station) => {
         const members = operations.flatMap((operation, i) =>
-          operation.station === station && this.#tails[delivery]![i]! >= 0 ? [i] : [],
+          operation.station === station && (this.#tails[delivery] ?? missing())[i]! >= 0 ? [i] : [],
         );
         return own === Infinity || members.length === 0 ? [] : [[delivery, station, members] as const];
       }),
@@ -69,7 +70,7 @@ class Branching {
     const { operations, firstMachine, clocks, count } = floor;
     for (let i = 0; i < count; i++)
       if (this.#waits[i] === 0 && !this.#isDone[i] && firstMachine[i] === NONE) {
-        const finish = clocks[i]!.finish(this.#parts(i), operations[i]!.run);
+        const finish = (clocks[i] ?? missing()).finish(this.#parts(i), (operations[i] ?? missing()).run);
         this.#take(i, finish, () => this.descend(from, previous));
         return;
       }
@@ -82,8 +83,8 @@ class Branching {
     const { late, setUp } = this.best.worth;
     if (bound.late > late || (bound.late === late && bound.setUp >= setUp)) return;
     for (const { operation, machine, start, finish } of this.#choices(from, previous)) {
-      const setUpHere = floor.setUp(this.#last[machine]!, operation);
-      const [last, free] = [this.#last[machine]!, this.#free[machine]!];
+      const setUpHere = floor.setUp(this.#last[machine] ?? missing(), operation);
+      const [last, free] = [this.#last[machine] ?? missing(), this.#free[machine] ?? missing()];
       this.#orders.insert(operation, machine, last);
       this.#last[machine] = operation;
       this.#free[machine] = finish;
@@ -101,17 +102,19 @@ class Branching {
     this.#finish[operation] = finish;
     this.#isDone[operation] = 1;
     this.#left--;
-    for (let k = nextAt[operation]!; k < nextAt[operation + 1]!; k++) this.#waits[next[k]!]!--;
+    for (let k = nextAt[operation] ?? missing(); k < (nextAt[operation + 1] ?? missing()); k++)
+      this.#waits[next[k] ?? missing()]!--;
     goOn();
-    for (let k = nextAt[operation]!; k < nextAt[operation + 1]!; k++) this.#waits[next[k]!]!++;
+    for (let k = nextAt[operation] ?? missing(); k < (nextAt[operation + 1] ?? missing()); k++)
+      this.#waits[next[k] ?? missing()]!++;
     this.#left++;
     this.#isDone[operation] = 0;
   }
 
   #parts(operation: number): number {
-    const { after, release } = this.floor.operations[operation]!;
+    const { after, release } = this.floor.operations[operation] ?? missing();
     let parts = release;
-    for (const part of after) if (this.#finish[part]! > parts) parts = this.#finish[part]!;
+    for (const part of after) if ((this.#finish[part] ?? missing()) > parts) parts = this.#finish[part] ?? missing();
     return parts;
   }
 
@@ -123,35 +126,46 @@ class Branching {
       if (this.#waits[i] !== 0 || this.#isDone[i] || this.#isHeld(i)) continue;
       const parts = this.#parts(i);
       let hasEmpty = false;
-      for (let m = firstMachine[i]!; m < firstMachine[i]! + machinesOf[i]!; m++) {
+      for (
+        let m = firstMachine[i] ?? missing();
+        m < (firstMachine[i] ?? missing()) + (machinesOf[i] ?? missing());
+        m++
+      ) {
         // Of several machines that are all empty one is as good as the other.
         if (this.#last[m] === NONE && hasEmpty) continue;
         hasEmpty ||= this.#last[m] === NONE;
-        const isSet = clocks[i]!.finish(this.#free[m]!, this.floor.setUp(this.#last[m]!, i));
+        const isSet = (clocks[i] ?? missing()).finish(
+          this.#free[m] ?? missing(),
+          this.floor.setUp(this.#last[m] ?? missing(), i),
+        );
         const start = Math.max(parts, isSet);
-        const finish = clocks[i]!.finish(start, operations[i]!.run);
-        soonest[m] = Math.min(soonest[m]!, finish);
+        const finish = (clocks[i] ?? missing()).finish(start, (operations[i] ?? missing()).run);
+        soonest[m] = Math.min(soonest[m] ?? missing(), finish);
         found.push({ operation: i, machine: m, start, finish });
       }
     }
     const isInOrder = ({ operation, machine, start }: (typeof found)[number]): boolean =>
       start > from ||
       (start === from &&
-        (operation > previous || this.#last[machine] === previous || operations[operation]!.after.includes(previous)));
+        (operation > previous ||
+          this.#last[machine] === previous ||
+          (operations[operation] ?? missing()).after.includes(previous)));
     return found
       .filter(
         (choice) =>
           isInOrder(choice) &&
-          (hasSetUps || choice.start < soonest[choice.machine]! || choice.finish === soonest[choice.machine]),
+          (hasSetUps ||
+            choice.start < (soonest[choice.machine] ?? missing()) ||
+            choice.finish === soonest[choice.machine]),
       )
       .sort((a, b) => a.start - b.start || a.operation - b.operation);
   }
 
   #isHeld(operation: number): boolean {
     const { operations, count } = this.floor;
-    const { station, frozen } = operations[operation]!;
+    const { station, frozen } = operations[operation] ?? missing();
     for (let i = 0; i < count; i++) {
-      const other = operations[i]!;
+      const other = operations[i] ?? missing();
       if (i === operation || this.#isDone[i] || other.station !== station || other.frozen === undefined) continue;
       if (frozen === undefined || other.frozen < frozen) return true;
     }
@@ -162,14 +176,17 @@ class Branching {
   #bound(from: number): Worth {
     const { operations, count, clocks, problem, firstMachine, machinesOf } = this.floor;
     const done = (i: number) =>
-      this.#isDone[i] ? this.#finish[i]! : clocks[i]!.finish(this.#head[i]!, operations[i]!.run);
+      this.#isDone[i]
+        ? (this.#finish[i] ?? missing())
+        : (clocks[i] ?? missing()).finish(this.#head[i] ?? missing(), (operations[i] ?? missing()).run);
     for (let i = 0; i < count; i++) {
       if (this.#isDone[i]) continue;
-      const { after, release } = operations[i]!;
+      const { after, release } = operations[i] ?? missing();
       let head = release;
       for (const part of after) head = Math.max(head, done(part));
       let free = Infinity;
-      for (let m = firstMachine[i]!; m < firstMachine[i]! + machinesOf[i]!; m++) free = Math.min(free, this.#free[m]!);
+      for (let m = firstMachine[i] ?? missing(); m < (firstMachine[i] ?? missing()) + (machinesOf[i] ?? missing()); m++)
+        free = Math.min(free, this.#free[m] ?? missing());
       if (free < Infinity) head = Math.max(head, free, from);
       this.#head[i] = head;
     }
@@ -177,19 +194,26 @@ class Branching {
     for (const [delivery, station, own] of this.#members) {
       const open = own.filter((i) => !this.#isDone[i]);
       if (open.length === 0) continue;
-      const { machines, clock } = problem.stations[station]!;
+      const { machines, clock } = problem.stations[station] ?? missing();
       const bound =
         this.floor.isSteady && machines === 1
           ? preemptiveBound(
-              open.map((i) => ({ head: this.#head[i]!, run: operations[i]!.run, tail: this.#tails[delivery]![i]! })),
+              open.map((i) => ({
+                head: this.#head[i] ?? missing(),
+                run: (operations[i] ?? missing()).run,
+                tail: (this.#tails[delivery] ?? missing())[i]!,
+              })),
             )
           : clock.finish(
-              Math.min(...open.map((i) => this.#head[i]!)),
-              open.reduce((sum, i) => sum + operations[i]!.run, 0) / machines,
+              Math.min(...open.map((i) => this.#head[i] ?? missing())),
+              open.reduce((sum, i) => sum + (operations[i] ?? missing()).run, 0) / machines,
             );
-      least[delivery] = Math.max(least[delivery]!, bound);
+      least[delivery] = Math.max(least[delivery] ?? missing(), bound);
     }
-    const late = problem.deliveries.reduce((sum, { due, weight }, d) => sum + weight * Math.max(0, least[d]! - due), 0);
+    const late = problem.deliveries.reduce(
+      (sum, { due, weight }, d) => sum + weight * Math.max(0, (least[d] ?? missing()) - due),
+      0,
+    );
     return { late, setUp: this.#setUp, finishes: 0 };
   }
 

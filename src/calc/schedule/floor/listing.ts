@@ -1,4 +1,5 @@
 /** Lists of runs and set-ups: what takes its people first, and what that list is worth. */
+import { missing } from "../../../units/certain.ts";
 import { type Floor, Orders } from "./orders.ts";
 import type { CrewSpan, FloorPlan, Worth } from "./problem.ts";
 import { Staff } from "./staff.ts";
@@ -41,9 +42,9 @@ export class Listing {
     orders.first.fill(NONE);
     const last = new Int32Array(floor.machines).fill(NONE);
     for (const i of list) {
-      const own = i < 0 ? NONE : machine[i]!;
+      const own = i < 0 ? NONE : (machine[i] ?? missing());
       if (own === NONE) continue;
-      orders.insert(i, own, last[own]!);
+      orders.insert(i, own, last[own] ?? missing());
       last[own] = i;
     }
     for (const code of list) {
@@ -57,12 +58,12 @@ export class Listing {
   #setUp(i: number): void {
     const { orders, floor } = this;
     if (this.#isSet[i] || floor.machinesOf[i] === 0) return;
-    const before = orders.before[i]!;
+    const before = orders.before[i] ?? missing();
     // What goes before on its machine is later in the list: it is set up when its run is due.
     if (before !== NONE && !this.#isDone[before]) return;
-    const { people, frozen } = floor.operations[i]!;
-    const clock = floor.clocks[i]!;
-    const free = before === NONE ? floor.problem.start : orders.finish[before]!;
+    const { people, frozen } = floor.operations[i] ?? missing();
+    const clock = floor.clocks[i] ?? missing();
+    const free = before === NONE ? floor.problem.start : (orders.finish[before] ?? missing());
     const setUp = floor.setUp(before, i);
     const begin = frozen !== undefined && frozen < 0 ? free : this.#staff.take(clock, free, setUp, people);
     this.begins[i] = begin;
@@ -73,15 +74,15 @@ export class Listing {
 
   #run(i: number): void {
     const { orders, floor } = this;
-    const { after, release, run, people, frozen } = floor.operations[i]!;
-    const clock = floor.clocks[i]!;
+    const { after, release, run, people, frozen } = floor.operations[i] ?? missing();
+    const clock = floor.clocks[i] ?? missing();
     this.#setUp(i);
     let ready = release;
-    if (floor.machinesOf[i]! > 0) ready = Math.max(ready, orders.prepared[i]!);
-    for (const part of after) if (orders.finish[part]! > ready) ready = orders.finish[part]!;
+    if ((floor.machinesOf[i] ?? missing()) > 0) ready = Math.max(ready, orders.prepared[i] ?? missing());
+    for (const part of after) if ((orders.finish[part] ?? missing()) > ready) ready = orders.finish[part] ?? missing();
     // Who is at work already needs nobody's leave, and what a vendor does takes none of the people here.
     if (frozen !== undefined && frozen < 0) this.#staff.occupy(clock, ready, run, people);
-    else if (floor.machinesOf[i]! > 0) ready = this.#staff.take(clock, ready, run, people);
+    else if ((floor.machinesOf[i] ?? missing()) > 0) ready = this.#staff.take(clock, ready, run, people);
     orders.ready[i] = ready;
     orders.finish[i] = clock.finish(ready, run);
     this.#isDone[i] = 1;
@@ -95,7 +96,8 @@ export class Listing {
     let listed = given;
     for (let before = Infinity; ; ) {
       this.work(listed);
-      const at = (code: number): number => (code < 0 ? this.begins[~code]! : this.orders.ready[code]!);
+      const at = (code: number): number =>
+        code < 0 ? (this.begins[~code] ?? missing()) : (this.orders.ready[code] ?? missing());
       const sum = listed.list.reduce((all, code) => all + at(code), 0);
       if (sum >= before) return listed;
       before = sum;
@@ -106,20 +108,22 @@ export class Listing {
   /** As it was worked out last, each set-up as near before its run as people allow. */
   plan({ list }: Listed): FloorPlan {
     const { orders, floor, begins } = this;
-    const runs = list.filter((code) => code >= 0).sort((a, b) => orders.ready[b]! - orders.ready[a]!);
+    const runs = list
+      .filter((code) => code >= 0)
+      .sort((a, b) => (orders.ready[b] ?? missing()) - (orders.ready[a] ?? missing()));
     for (const i of runs) {
-      const setUp = orders.setUp[i]!;
+      const setUp = orders.setUp[i] ?? missing();
       if (floor.machinesOf[i] === 0 || setUp === 0) {
-        begins[i] = orders.ready[i]!;
+        begins[i] = orders.ready[i] ?? missing();
         continue;
       }
-      const { people } = floor.operations[i]!;
-      const clock = floor.clocks[i]!;
-      const late = clock.latest(orders.ready[i]!, setUp);
-      if (late <= begins[i]!) continue;
-      this.#staff.occupy(clock, begins[i]!, setUp, -people);
+      const { people } = floor.operations[i] ?? missing();
+      const clock = floor.clocks[i] ?? missing();
+      const late = clock.latest(orders.ready[i] ?? missing(), setUp);
+      if (late <= (begins[i] ?? missing())) continue;
+      this.#staff.occupy(clock, begins[i] ?? missing(), setUp, -people);
       if (this.#staff.isFree(clock, late, setUp, people)) begins[i] = late;
-      this.#staff.occupy(clock, begins[i]!, setUp, people);
+      this.#staff.occupy(clock, begins[i] ?? missing(), setUp, people);
     }
     return { ...orders.plan(), begins: [...begins], list };
   }

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { Random } from "../../cutting/random.ts";
 import type { Orders } from "./orders.ts";
 
@@ -22,8 +23,8 @@ export interface Move {
 export function criticalPath(orders: Orders, delivery: number, random: Random): number[] {
   const { floor, prepared, ready, finish, before } = orders;
   let at = NONE;
-  for (const operation of floor.problem.deliveries[delivery]!.operations)
-    if (at === NONE || finish[operation]! > finish[at]!) at = operation;
+  for (const operation of (floor.problem.deliveries[delivery] ?? missing()).operations)
+    if (at === NONE || (finish[operation] ?? missing()) > (finish[at] ?? missing())) at = operation;
   const path: number[] = [];
   while (at !== NONE) {
     path.push(at);
@@ -31,8 +32,8 @@ export function criticalPath(orders: Orders, delivery: number, random: Random): 
     const meet = (operation: number, arrives: number) => {
       if (arrives === ready[at] && random.below(++ways) === 0) from = operation;
     };
-    if (before[at] !== NONE) meet(before[at]!, prepared[at]!);
-    for (const operation of floor.operations[at]!.after) meet(operation, finish[operation]!);
+    if (before[at] !== NONE) meet(before[at] ?? missing(), prepared[at] ?? missing());
+    for (const operation of (floor.operations[at] ?? missing()).after) meet(operation, finish[operation] ?? missing());
     at = from;
   }
   return path.reverse();
@@ -59,7 +60,7 @@ export class Moves {
     this.#done = new Float64Array(orders.floor.count + 1);
     this.#gap = new Float64Array(orders.floor.count + 1);
     const { operations } = orders.floor;
-    this.#hasReleases = operations.some(({ release }) => release !== operations[0]!.release);
+    this.#hasReleases = operations.some(({ release }) => release !== (operations[0] ?? missing()).release);
   }
 
   of(path: readonly number[]): Move[] {
@@ -67,11 +68,15 @@ export class Moves {
     const found: Move[] = [];
     for (let from = 0, to = 0; from < path.length; from = to) {
       to = from + 1;
-      while (to < path.length && before[path[to]!] === path[to - 1] && machine[path[to]!] === machine[path[from]!])
+      while (
+        to < path.length &&
+        before[path[to] ?? missing()] === path[to - 1] &&
+        machine[path[to] ?? missing()] === machine[path[from] ?? missing()]
+      )
         to++;
       if (to - from > 1) this.#inBlock(path, from, to, found);
     }
-    for (const operation of path) if (floor.machinesOf[operation]! > 1) this.#toOthers(operation, found);
+    for (const operation of path) if ((floor.machinesOf[operation] ?? missing()) > 1) this.#toOthers(operation, found);
     return found;
   }
 
@@ -81,29 +86,33 @@ export class Moves {
     const toBack = !(isPlain && to === path.length);
     const toFront = !(isPlain && from === 0);
     const block = path.slice(from, to);
-    const [first, last] = [block[0]!, block.at(-1)!];
+    const [first, last] = [block[0] ?? missing(), block.at(-1)!];
     if (toBack)
       for (let i = block.length - 2; i >= 0; i--)
-        if (!this.#isFrozen(block[i]!) && this.#mayFollow(block[i]!, last)) {
+        if (!this.#isFrozen(block[i] ?? missing()) && this.#mayFollow(block[i] ?? missing(), last)) {
           const over = block.slice(i + 1);
-          found.push(this.#within(block[i]!, over, true));
+          found.push(this.#within(block[i] ?? missing(), over, true));
         }
     if (toFront && !this.#isFrozen(first))
       for (let i = block.length === 2 && toBack ? 2 : 1; i < block.length; i++)
-        if (!this.#isFrozen(block[i]!) && this.#mayLead(block[i]!, first)) {
+        if (!this.#isFrozen(block[i] ?? missing()) && this.#mayLead(block[i] ?? missing(), first)) {
           const over = block.slice(0, i);
-          found.push(this.#within(block[i]!, over, false));
+          found.push(this.#within(block[i] ?? missing(), over, false));
         }
   }
 
-  #isFrozen = (operation: number): boolean => this.orders.floor.operations[operation]!.frozen !== undefined;
+  #isFrozen = (operation: number): boolean =>
+    (this.orders.floor.operations[operation] ?? missing()).frozen !== undefined;
 
   /** No path leads from what follows the operation to the one it shall come behind. */
   #mayFollow(operation: number, last: number): boolean {
     const { floor, ready, finish, tail } = this.orders;
-    for (let k = floor.nextAt[operation]!; k < floor.nextAt[operation + 1]!; k++) {
-      const after = floor.next[k]!;
-      const leads = ready[last]! >= finish[after]! && tail[after]! - finish[after]! + ready[after]! >= tail[last]!;
+    for (let k = floor.nextAt[operation] ?? missing(); k < (floor.nextAt[operation + 1] ?? missing()); k++) {
+      const after = floor.next[k] ?? missing();
+      const leads =
+        (ready[last] ?? missing()) >= (finish[after] ?? missing()) &&
+        (tail[after] ?? missing()) - (finish[after] ?? missing()) + (ready[after] ?? missing()) >=
+          (tail[last] ?? missing());
       if (leads) return false;
     }
     return true;
@@ -111,8 +120,11 @@ export class Moves {
 
   #mayLead(operation: number, first: number): boolean {
     const { floor, ready, finish, tail } = this.orders;
-    for (const part of floor.operations[operation]!.after) {
-      const leads = ready[part]! >= finish[first]! && tail[first]! - finish[first]! + ready[first]! >= tail[part]!;
+    for (const part of (floor.operations[operation] ?? missing()).after) {
+      const leads =
+        (ready[part] ?? missing()) >= (finish[first] ?? missing()) &&
+        (tail[first] ?? missing()) - (finish[first] ?? missing()) + (ready[first] ?? missing()) >=
+          (tail[part] ?? missing());
       if (leads) return false;
     }
     return true;
@@ -125,11 +137,11 @@ export class Moves {
     if (!isForward) segment.push(operation);
     for (const each of over) segment.push(each);
     if (isForward) segment.push(operation);
-    const previous = before[isForward ? operation : over[0]!]!;
-    const next = behind[isForward ? over.at(-1)! : operation]!;
+    const previous = before[isForward ? operation : (over[0] ?? missing())] ?? missing();
+    const next = behind[isForward ? over.at(-1)! : operation] ?? missing();
     return {
       operation,
-      machine: machine[operation]!,
+      machine: machine[operation] ?? missing(),
       before: isForward ? over.at(-1)! : previous,
       estimate: this.#estimate(segment, previous, next),
       over,
@@ -141,36 +153,41 @@ export class Moves {
   #toOthers(operation: number, found: Move[]): void {
     const { floor, machine, first, behind, ready, finish } = this.orders;
     if (this.#isFrozen(operation)) return;
-    const from = floor.firstMachine[operation]!;
-    let parts = floor.operations[operation]!.release;
-    for (const part of floor.operations[operation]!.after) parts = Math.max(parts, finish[part]!);
-    for (let m = from; m < from + floor.machinesOf[operation]!; m++) {
+    const from = floor.firstMachine[operation] ?? missing();
+    let parts = (floor.operations[operation] ?? missing()).release;
+    for (const part of (floor.operations[operation] ?? missing()).after)
+      parts = Math.max(parts, finish[part] ?? missing());
+    for (let m = from; m < from + (floor.machinesOf[operation] ?? missing()); m++) {
       if (m === machine[operation]) continue;
       let previous = NONE;
-      let next = first[m]!;
+      let next = first[m] ?? missing();
       const offer = () => {
         this.#segment.length = 0;
         this.#segment.push(operation);
         const estimate = this.#estimate(this.#segment, previous, next);
         found.push({ operation, machine: m, before: previous, estimate, over: [], isForward: true });
       };
-      while (next !== NONE && (this.#isFrozen(next) || finish[next]! <= parts)) {
+      while (next !== NONE && (this.#isFrozen(next) || (finish[next] ?? missing()) <= parts)) {
         previous = next;
-        next = behind[next]!;
+        next = behind[next] ?? missing();
         this.looked++;
       }
       offer();
-      for (let more = 0; more < PLACES && next !== NONE && ready[next]! <= ready[operation]!; more++) {
+      for (
+        let more = 0;
+        more < PLACES && next !== NONE && (ready[next] ?? missing()) <= (ready[operation] ?? missing());
+        more++
+      ) {
         previous = next;
-        next = behind[next]!;
+        next = behind[next] ?? missing();
         offer();
       }
     }
   }
 
   #freed(operation: number): number {
-    const previous = this.orders.before[operation]!;
-    return previous === NONE ? this.orders.floor.problem.start : this.orders.finish[previous]!;
+    const previous = this.orders.before[operation] ?? missing();
+    return previous === NONE ? this.orders.floor.problem.start : (this.orders.finish[previous] ?? missing());
   }
 
   /**
@@ -184,30 +201,31 @@ export class Moves {
     const [head, done, gap] = [this.#head, this.#done, this.#gap];
     this.looked += 2 * segment.length;
     let last = previous;
-    let free = previous === NONE ? floor.problem.start : finish[previous]!;
+    let free = previous === NONE ? floor.problem.start : (finish[previous] ?? missing());
     for (let i = 0; i < segment.length; i++) {
-      const own = segment[i]!;
-      const { after, release, run } = operations[own]!;
+      const own = segment[i] ?? missing();
+      const { after, release, run } = operations[own] ?? missing();
       const setUp = floor.hasSetUps ? floor.setUp(last, own) : 0;
-      const isSet = setUp > 0 ? clocks[own]!.finish(free, setUp) : free;
+      const isSet = setUp > 0 ? (clocks[own] ?? missing()).finish(free, setUp) : free;
       gap[i] = isSet - free;
       let start = Math.max(isSet, release);
-      for (const part of after) if (finish[part]! > start) start = finish[part]!;
+      for (const part of after) if ((finish[part] ?? missing()) > start) start = finish[part] ?? missing();
       head[i] = start;
-      free = clocks[own]!.finish(start, run);
+      free = (clocks[own] ?? missing()).finish(start, run);
       done[i] = free;
       last = own;
     }
-    const set = next === NONE || !floor.hasSetUps ? 0 : prepared[next]! - this.#freed(next);
-    let longest = next === NONE || tail[next]! < 0 ? 0 : tail[next]! + set;
+    const set = next === NONE || !floor.hasSetUps ? 0 : (prepared[next] ?? missing()) - this.#freed(next);
+    let longest = next === NONE || (tail[next] ?? missing()) < 0 ? 0 : (tail[next] ?? missing()) + set;
     let latest = -Infinity;
     for (let i = segment.length - 1; i >= 0; i--) {
-      const own = segment[i]!;
-      for (let k = nextAt[own]!; k < nextAt[own + 1]!; k++)
-        if (tail[floor.next[k]!]! > longest) longest = tail[floor.next[k]!]!;
-      longest += done[i]! - head[i]!;
-      if (head[i]! + longest > latest) latest = head[i]! + longest;
-      longest += gap[i]!;
+      const own = segment[i] ?? missing();
+      for (let k = nextAt[own] ?? missing(); k < (nextAt[own + 1] ?? missing()); k++)
+        if ((tail[floor.next[k] ?? missing()] ?? missing()) > longest)
+          longest = tail[floor.next[k] ?? missing()] ?? missing();
+      longest += (done[i] ?? missing()) - (head[i] ?? missing());
+      if ((head[i] ?? missing()) + longest > latest) latest = (head[i] ?? missing()) + longest;
+      longest += gap[i] ?? missing();
     }
     return latest;
   }

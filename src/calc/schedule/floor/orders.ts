@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { Clock, FloorPlan, FloorProblem, Operation, Worth } from "./problem.ts";
 import { steadyClock } from "./work-clock.ts";
 
@@ -26,7 +27,7 @@ export class Floor {
     const { operations, stations } = problem;
     this.operations = operations;
     this.count = operations.length;
-    this.clocks = operations.map(({ station, clock }) => clock ?? stations[station]!.clock);
+    this.clocks = operations.map(({ station, clock }) => clock ?? (stations[station] ?? missing()).clock);
     let machines = 0;
     const first = stations.map(({ machines: own }) => {
       if (own === Infinity) return NONE;
@@ -34,18 +35,18 @@ export class Floor {
       return machines - own;
     });
     this.machines = machines;
-    this.firstMachine = Int32Array.from(operations, ({ station }) => first[station]!);
+    this.firstMachine = Int32Array.from(operations, ({ station }) => first[station] ?? missing());
     this.machinesOf = Int32Array.from(operations, ({ station }) => {
-      const { machines: own } = stations[station]!;
+      const { machines: own } = stations[station] ?? missing();
       return own === Infinity ? 0 : own;
     });
     const successors = operations.map((): number[] => []);
     operations.forEach(({ after }, i) => {
-      for (const before of after) successors[before]!.push(i);
+      for (const before of after) (successors[before] ?? missing()).push(i);
     });
     this.nextAt = new Int32Array(this.count + 1);
     successors.forEach((own, i) => {
-      this.nextAt[i + 1] = this.nextAt[i]! + own.length;
+      this.nextAt[i + 1] = (this.nextAt[i] ?? missing()) + own.length;
     });
     this.next = Int32Array.from(successors.flat());
     this.run = Float64Array.from(operations, ({ run }) => run);
@@ -57,9 +58,9 @@ export class Floor {
 
   /** Seconds of set-up of an operation behind another one on its machine, or behind none. */
   setUp(before: number, operation: number): number {
-    const { own, lot, change, key } = this.operations[operation]!;
+    const { own, lot, change, key } = this.operations[operation] ?? missing();
     if (before === NONE) return own + change;
-    const last = this.operations[before]!;
+    const last = this.operations[before] ?? missing();
     return (last.lot === lot ? 0 : own) + (last.key === key ? 0 : change);
   }
 }
@@ -124,15 +125,15 @@ export class Orders {
   }
 
   unlink(operation: number): void {
-    const [before, behind] = [this.before[operation]!, this.behind[operation]!];
-    if (before === NONE) this.first[this.machine[operation]!] = behind;
+    const [before, behind] = [this.before[operation] ?? missing(), this.behind[operation] ?? missing()];
+    if (before === NONE) this.first[this.machine[operation] ?? missing()] = behind;
     else this.behind[before] = behind;
     if (behind !== NONE) this.before[behind] = before;
   }
 
   /** Puts an operation that stands nowhere behind another one of the machine; behind NONE it is the first. */
   insert(operation: number, machine: number, before: number): void {
-    const behind = before === NONE ? this.first[machine]! : this.behind[before]!;
+    const behind = before === NONE ? (this.first[machine] ?? missing()) : (this.behind[before] ?? missing());
     this.machine[operation] = machine;
     this.before[operation] = before;
     this.behind[operation] = behind;
@@ -149,28 +150,30 @@ export class Orders {
     const waits = this.#waits;
     let filled = 0;
     for (let i = 0; i < count; i++) {
-      ready[i] = release[i]!;
-      waits[i] = parts[i]! + (before[i] === NONE ? 0 : 1);
+      ready[i] = release[i] ?? missing();
+      waits[i] = (parts[i] ?? missing()) + (before[i] === NONE ? 0 : 1);
       if (waits[i] === 0) sequence[filled++] = i;
     }
     for (let at = 0; at < filled; at++) {
-      const i = sequence[at]!;
-      const previous = before[i]!;
-      const free = previous === NONE ? start : finish[previous]!;
-      const setup = hasSetUps && floor.machinesOf[i]! > 0 ? floor.setUp(previous, i) : 0;
-      const isSet = setup > 0 ? clocks[i]!.finish(free, setup) : free;
+      const i = sequence[at] ?? missing();
+      const previous = before[i] ?? missing();
+      const free = previous === NONE ? start : (finish[previous] ?? missing());
+      const setup = hasSetUps && (floor.machinesOf[i] ?? missing()) > 0 ? floor.setUp(previous, i) : 0;
+      const isSet = setup > 0 ? (clocks[i] ?? missing()).finish(free, setup) : free;
       // What no machine does may have begun before now.
-      if (isSet > ready[i]! && floor.machinesOf[i]! > 0) ready[i] = isSet;
-      const done = isSteady ? ready[i]! + run[i]! : clocks[i]!.finish(ready[i]!, run[i]!);
+      if (isSet > (ready[i] ?? missing()) && (floor.machinesOf[i] ?? missing()) > 0) ready[i] = isSet;
+      const done = isSteady
+        ? (ready[i] ?? missing()) + (run[i] ?? missing())
+        : (clocks[i] ?? missing()).finish(ready[i] ?? missing(), run[i] ?? missing());
       setUp[i] = setup;
       prepared[i] = isSet;
       finish[i] = done;
-      for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) {
-        const after = next[k]!;
-        if (done > ready[after]!) ready[after] = done;
+      for (let k = nextAt[i] ?? missing(); k < (nextAt[i + 1] ?? missing()); k++) {
+        const after = next[k] ?? missing();
+        if (done > (ready[after] ?? missing())) ready[after] = done;
         if (--waits[after]! === 0) sequence[filled++] = after;
       }
-      const after = behind[i]!;
+      const after = behind[i] ?? missing();
       if (after !== NONE && --waits[after]! === 0) sequence[filled++] = after;
     }
     if (filled < count) return false;
@@ -180,8 +183,8 @@ export class Orders {
 
   finishOf(delivery: number): number {
     let last = -Infinity;
-    for (const operation of this.floor.problem.deliveries[delivery]!.operations)
-      if (this.finish[operation]! > last) last = this.finish[operation]!;
+    for (const operation of (this.floor.problem.deliveries[delivery] ?? missing()).operations)
+      if ((this.finish[operation] ?? missing()) > last) last = this.finish[operation] ?? missing();
     return last;
   }
 
@@ -190,12 +193,12 @@ export class Orders {
     let [late, finishes, setUp] = [0, 0, 0];
     const { deliveries } = this.floor.problem;
     for (let d = 0; d < deliveries.length; d++) {
-      const { due, weight } = deliveries[d]!;
+      const { due, weight } = deliveries[d] ?? missing();
       const done = this.finishOf(d);
       if (done > due) late += weight * (done - due);
       finishes += weight * done;
     }
-    if (this.floor.hasSetUps) for (let i = 0; i < this.floor.count; i++) setUp += this.setUp[i]!;
+    if (this.floor.hasSetUps) for (let i = 0; i < this.floor.count; i++) setUp += this.setUp[i] ?? missing();
     return { late, setUp, finishes };
   }
 
@@ -204,22 +207,26 @@ export class Orders {
     const { tail, floor, sequence, behind, prepared, ready, finish } = this;
     const { count, next, nextAt } = floor;
     tail.fill(-1);
-    for (const operation of floor.problem.deliveries[delivery]!.operations) tail[operation] = 0;
+    for (const operation of (floor.problem.deliveries[delivery] ?? missing()).operations) tail[operation] = 0;
     for (let at = count - 1; at >= 0; at--) {
-      const i = sequence[at]!;
-      let longest = tail[i]!;
-      for (let k = nextAt[i]!; k < nextAt[i + 1]!; k++) if (tail[next[k]!]! > longest) longest = tail[next[k]!]!;
-      const after = behind[i]!;
-      if (after !== NONE && tail[after]! >= 0)
-        longest = Math.max(longest, tail[after]! + prepared[after]! - finish[i]!);
-      tail[i] = longest < 0 ? -1 : longest + finish[i]! - ready[i]!;
+      const i = sequence[at] ?? missing();
+      let longest = tail[i] ?? missing();
+      for (let k = nextAt[i] ?? missing(); k < (nextAt[i + 1] ?? missing()); k++)
+        if ((tail[next[k] ?? missing()] ?? missing()) > longest) longest = tail[next[k] ?? missing()] ?? missing();
+      const after = behind[i] ?? missing();
+      if (after !== NONE && (tail[after] ?? missing()) >= 0)
+        longest = Math.max(
+          longest,
+          (tail[after] ?? missing()) + (prepared[after] ?? missing()) - (finish[i] ?? missing()),
+        );
+      tail[i] = longest < 0 ? -1 : longest + (finish[i] ?? missing()) - (ready[i] ?? missing());
     }
   }
 
   plan(): FloorPlan {
     const machines = Array.from(this.first, (first) => {
       const own: number[] = [];
-      for (let i = first; i !== NONE; i = this.behind[i]!) own.push(i);
+      for (let i = first; i !== NONE; i = this.behind[i] ?? missing()) own.push(i);
       return own;
     });
     const { ready, finish, setUp, worth } = this;
@@ -231,7 +238,7 @@ export class Orders {
     this.first.fill(NONE);
     machines.forEach((own, machine) => {
       own.forEach((operation, i) => {
-        this.insert(operation, machine, i === 0 ? NONE : own[i - 1]!);
+        this.insert(operation, machine, i === 0 ? NONE : (own[i - 1] ?? missing()));
       });
     });
   }

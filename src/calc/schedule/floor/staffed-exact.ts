@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { Floor } from "./orders.ts";
 import type { CrewSpan, Worth } from "./problem.ts";
 import { Staff } from "./staff.ts";
@@ -64,9 +65,9 @@ export class StaffedExact {
     }
     for (let i = 0; i < floor.count; i++) {
       if (this.#isDone[i] || this.#isHeld(i)) continue;
-      const first = floor.firstMachine[i]!;
+      const first = floor.firstMachine[i] ?? missing();
       if (first === NONE) this.#tryRun(i, NONE, from);
-      for (let m = first; m < first + floor.machinesOf[i]!; m++) {
+      for (let m = first; m < first + (floor.machinesOf[i] ?? missing()); m++) {
         if (this.#setFor[m] === i) this.#tryRun(i, m, from);
         else if (this.#setFor[m] === NONE && !this.#isSetElsewhere(i, m)) this.#trySetUp(i, m, from);
       }
@@ -74,35 +75,43 @@ export class StaffedExact {
   }
 
   #isSetElsewhere(i: number, machine: number): boolean {
-    const first = this.floor.firstMachine[i]!;
-    for (let m = first; m < first + this.floor.machinesOf[i]!; m++)
+    const first = this.floor.firstMachine[i] ?? missing();
+    for (let m = first; m < first + (this.floor.machinesOf[i] ?? missing()); m++)
       if (m !== machine && this.#setFor[m] === i) return true;
     return false;
   }
 
   #isHeld(i: number): boolean {
     const { operations } = this.floor;
-    const { station, frozen = Infinity } = operations[i]!;
+    const { station, frozen = Infinity } = operations[i] ?? missing();
     return operations.some(
       (other, k) => !this.#isDone[k] && k !== i && other.station === station && (other.frozen ?? Infinity) < frozen,
     );
   }
 
   #place(i: number, from: number, work: number): number {
-    const { people, frozen } = this.floor.operations[i]!;
+    const { people, frozen } = this.floor.operations[i] ?? missing();
     this.#staff.clear();
     for (const each of this.#taken)
-      this.#staff.occupy(this.floor.clocks[each.i]!, each.begin, each.work, this.floor.operations[each.i]!.people);
-    return frozen !== undefined && frozen < 0 ? from : this.#staff.take(this.floor.clocks[i]!, from, work, people);
+      this.#staff.occupy(
+        this.floor.clocks[each.i] ?? missing(),
+        each.begin,
+        each.work,
+        (this.floor.operations[each.i] ?? missing()).people,
+      );
+    return frozen !== undefined && frozen < 0
+      ? from
+      : this.#staff.take(this.floor.clocks[i] ?? missing(), from, work, people);
   }
 
   /** A set-up of no length is no step of its own. */
   #trySetUp(i: number, machine: number, from: number): void {
-    const setUp = this.floor.setUp(this.#last[machine]!, i);
-    const begin = setUp > 0 ? this.#place(i, this.#free[machine]!, setUp) : this.#free[machine]!;
+    const setUp = this.floor.setUp(this.#last[machine] ?? missing(), i);
+    const begin =
+      setUp > 0 ? this.#place(i, this.#free[machine] ?? missing(), setUp) : (this.#free[machine] ?? missing());
     if (setUp > 0 && begin < from) return;
     this.#setFor[machine] = i;
-    this.#setAt[machine] = setUp > 0 ? this.floor.clocks[i]!.finish(begin, setUp) : begin;
+    this.#setAt[machine] = setUp > 0 ? (this.floor.clocks[i] ?? missing()).finish(begin, setUp) : begin;
     this.#setUps += setUp;
     this.#list.push(~i);
     if (setUp > 0) {
@@ -117,22 +126,23 @@ export class StaffedExact {
 
   #tryRun(i: number, machine: number, from: number): void {
     const { operations, clocks } = this.floor;
-    const { after, release, run } = operations[i]!;
+    const { after, release, run } = operations[i] ?? missing();
     if (after.some((part) => !this.#isDone[part])) return;
-    let ready = machine === NONE ? release : Math.max(release, this.#setAt[machine]!);
-    for (const part of after) ready = Math.max(ready, this.#finish[part]!);
+    let ready = machine === NONE ? release : Math.max(release, this.#setAt[machine] ?? missing());
+    for (const part of after) ready = Math.max(ready, this.#finish[part] ?? missing());
     const begin = machine === NONE ? ready : this.#place(i, ready, run);
     // What takes nobody stands in nobody's order.
     if (machine !== NONE && begin < from) return;
-    const [last, free] = machine === NONE ? [NONE, 0] : [this.#last[machine]!, this.#free[machine]!];
-    this.#finish[i] = clocks[i]!.finish(begin, run);
+    const [last, free] =
+      machine === NONE ? [NONE, 0] : [this.#last[machine] ?? missing(), this.#free[machine] ?? missing()];
+    this.#finish[i] = (clocks[i] ?? missing()).finish(begin, run);
     this.#isDone[i] = 1;
     this.#left--;
     this.#list.push(i);
     if (machine !== NONE) {
       this.#machine[i] = machine;
       this.#last[machine] = i;
-      this.#free[machine] = this.#finish[i]!;
+      this.#free[machine] = this.#finish[i] ?? missing();
       this.#setFor[machine] = NONE;
       this.#taken.push({ i, begin, work: run });
     }
@@ -158,13 +168,13 @@ export class StaffedExact {
     const { operations, clocks, count, problem } = this.floor;
     for (let i = 0; i < count; i++) {
       if (this.#isDone[i]) continue;
-      let head = operations[i]!.release;
-      for (const part of operations[i]!.after) head = Math.max(head, this.#finish[part]!);
-      this.#finish[i] = clocks[i]!.finish(head, operations[i]!.run);
+      let head = (operations[i] ?? missing()).release;
+      for (const part of (operations[i] ?? missing()).after) head = Math.max(head, this.#finish[part] ?? missing());
+      this.#finish[i] = (clocks[i] ?? missing()).finish(head, (operations[i] ?? missing()).run);
     }
     return problem.deliveries.reduce(
       (sum, { due, weight, operations: last }) =>
-        sum + weight * Math.max(0, Math.max(...last.map((i) => this.#finish[i]!)) - due),
+        sum + weight * Math.max(0, Math.max(...last.map((i) => this.#finish[i] ?? missing())) - due),
       0,
     );
   }

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { Random } from "../../cutting/random.ts";
 import { criticalPath, type Move, Moves } from "./moves.ts";
 import type { Orders, Saved } from "./orders.ts";
@@ -105,7 +106,7 @@ export class TabuSearch {
   }
 
   #byEstimate(moves: readonly Move[], delivery: number, best: Worth): Move {
-    const { due, weight } = this.orders.floor.problem.deliveries[delivery]!;
+    const { due, weight } = this.orders.floor.problem.deliveries[delivery] ?? missing();
     let taken: Move | undefined;
     let ways = 0;
     for (const move of moves) {
@@ -115,7 +116,7 @@ export class TabuSearch {
       if (!taken || move.estimate < taken.estimate) ways = 1;
       taken = move;
     }
-    return taken ?? moves[this.random.below(moves.length)]!;
+    return taken ?? moves[this.random.below(moves.length)] ?? missing();
   }
 
   /** The most promising ones worked out in full. */
@@ -145,7 +146,11 @@ export class TabuSearch {
   #last: { operation: number; machine: number; before: number } | undefined;
   #put({ operation, machine, before }: Move): void {
     const { orders } = this;
-    this.#last = { operation, machine: orders.machine[operation]!, before: orders.before[operation]! };
+    this.#last = {
+      operation,
+      machine: orders.machine[operation] ?? missing(),
+      before: orders.before[operation] ?? missing(),
+    };
     orders.unlink(operation);
     orders.insert(operation, machine, before);
   }
@@ -158,7 +163,8 @@ export class TabuSearch {
   #take(move: Move): void {
     const { operation, over, isForward } = move;
     const until = this.#step + SHORTEST + this.random.below(SHORTEST);
-    if (over.length === 0) this.#forbidden[this.#cell(operation, ~this.orders.machine[operation]!)] = until;
+    if (over.length === 0)
+      this.#forbidden[this.#cell(operation, ~(this.orders.machine[operation] ?? missing()))] = until;
     // What stood before what shall not do so again for a while.
     for (const each of over)
       this.#forbidden[isForward ? this.#cell(operation, each) : this.#cell(each, operation)] = until;
@@ -167,7 +173,7 @@ export class TabuSearch {
 
   /** Only what would bring back every order that was left. */
   #isForbidden({ operation, over, isForward, machine }: Move): boolean {
-    const until = (a: number, b: number) => this.#forbidden[this.#cell(a, b)]! > this.#step;
+    const until = (a: number, b: number) => (this.#forbidden[this.#cell(a, b)] ?? missing()) > this.#step;
     if (over.length === 0) return until(operation, ~machine);
     return over.every((each) => (isForward ? until(each, operation) : until(operation, each)));
   }
