@@ -89,7 +89,7 @@ figcaption { font-size: 9pt; line-height: 1.2; width: 0; min-width: 100%; }
 .beside .gallery { flex-direction: column; }
 svg { display: block; }
 svg .paper { fill: #fff; }
-.held-mark { border: 1.5px solid #000; padding: 0 1mm; white-space: nowrap; }
+.held-mark { display: inline-block; border: 1.5px solid #000; padding: 0 1mm; white-space: nowrap; }
 .goes-on { display: table; width: 100%; table-layout: fixed; }
 .goes-on > .again { display: table-header-group; break-inside: avoid; }
 .cut-head h1 { font-size: 17pt; }
@@ -108,6 +108,8 @@ svg .paper { fill: #fff; }
   .across .next { break-before: page; }
 }
 .halves .cuts th, .halves .cuts td { white-space: normal; padding: 0.15mm 0.5mm; font-size: 8pt; }
+.halves td.number { white-space: nowrap; }
+.halves td.number + td.number { padding-left: 2mm; }
 table { width: 100%; border-collapse: collapse; margin: 1mm 0; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }

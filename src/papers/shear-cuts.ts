@@ -66,7 +66,7 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
   const releases = releasesOf(plan);
   const { svg, scale } = drawPattern(pattern, cuts, drawn, system);
   const size = `${showPlain(sheet.length, system)} x ${showReading(sheet.width, system)}`;
-  const cutsInTable = cutTable(rows, heldIn(group, releases), system);
+  const cutsInTable = cutTable(rows, waitingAmong(group, releases), system);
   const pieces = piecesTable(pattern, group, keys, { system, releases });
   const tags = own.map((offcut) => tagOf(offcut, plan, system));
   const cutHere = plan.lines.filter((line) =>
@@ -144,16 +144,23 @@ const ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 export const sheetOf = ({ material, thickness, shear, cutter }: CutGroup, { shop: { system } }: BillPlan): string =>
   `${material.name} ${showThickness(thickness, system)}, ${shear?.name ?? cutter}`;
 
-/** Which blanks of a cut wait for somebody to accept their checks. */
-const waitingIn =
+type Parts = CutInWords["row"]["drops"];
+
+/** Which of the blanks wait for somebody to accept their checks. */
+const waitingAmong =
   ({ lineOf }: CutGroup, releases: Releases) =>
-  ({ row }: CutInWords): string[] => [
+  (parts: Parts): string[] => [
     ...new Set(
-      [...row.drops, ...row.onTable].flatMap(({ blank }) =>
+      parts.flatMap(({ blank }) =>
         blank !== undefined && releases.get(entryOf(lineOf, blank)) === "HOLD" ? [blank] : [],
       ),
     ),
   ];
+
+const waitingIn =
+  (group: CutGroup, releases: Releases) =>
+  ({ row }: CutInWords): string[] =>
+    waitingAmong(group, releases)([...row.drops, ...row.onTable]);
 
 export const heldIn =
   (group: CutGroup, releases: Releases) =>
@@ -181,7 +188,16 @@ function heldSays(rows: readonly CutInWords[], waiting: (cut: CutInWords) => rea
 export const onlyReleased = (blanks: string, otherwise: string): string =>
   `<p class="small"><b class="held-mark">HOLD ${text(blanks)}</b> ${text(`Cut only when released; until then ${otherwise}.`)} Released by ${BLANK} date ${BLANK}</p>`;
 
-const cutTable = (rows: readonly CutInWords[], held: (row: CutInWords) => string, system: UnitSystem): string =>
+/** The mark stands beside the pieces that wait, which fall or stay on the table. */
+const withMark = (words: string, waiting: readonly string[]): Cell => ({
+  markup: text(unbroken(words)) + waiting.map((blank) => ` <b class="held-mark">HOLD ${text(blank)}</b>`).join(""),
+});
+
+const cutTable = (
+  rows: readonly CutInWords[],
+  waitingAmong: (parts: Parts) => readonly string[],
+  system: UnitSystem,
+): string =>
   table(
     [
       { title: "Cut", number: true },
@@ -197,15 +213,14 @@ const cutTable = (rows: readonly CutInWords[], held: (row: CutInWords) => string
     ],
     rows.map((cut): Cell[] => {
       const { row, piece, onTape, drops, onTable } = cut;
-      const waits = held(cut);
       return [
         String(row.seq),
         { markup: `<b>${fixed(row.measure, system)}</b>` },
         onTape,
         measuredBy(cut),
         unbroken(piece),
-        { markup: `${text(unbroken(drops))}${waits === "" ? "" : ` <b class="held-mark">${text(waits)}</b>`}` },
-        unbroken(onTable),
+        withMark(drops, waitingAmong(row.drops)),
+        withMark(onTable, waitingAmong(row.onTable)),
         showNumber(row.strokes, 7),
         turnAndLift(cut),
         { markup: BOX },
