@@ -236,9 +236,9 @@ const unbroken = (words: string): string => words.replace(/(?<=[\d.]) x (?=[\d.]
 export const measuredBy = ({ row: { by, measured } }: CutInWords): string =>
   by === "mark" ? `mark: ${measured === "drops" ? "drops" : "on table"}` : by;
 
-/** What is done with the piece before it is cut. */
-export const turnAndLift = ({ row, lift }: CutInWords): string =>
-  [row.turn ? "turn" : "", lift].filter((word) => word !== "").join("; ");
+/** What is done with the piece before it is cut, and with what drops where it is heavy. */
+export const turnAndLift = ({ row, lift, heavyDrop }: CutInWords): string =>
+  [row.turn ? "turn" : "", lift, heavyDrop].filter((word) => word !== "").join("; ");
 
 /** Decimals a gauge is set to, all of them printed so that they stand below each other. */
 const fixed = (value: number, system: UnitSystem): string => {

@@ -21,6 +21,8 @@ export interface CutInWords {
   readonly onTable: string;
   /** What is taken up or turned for the cut and by whom: "307 lb, hoist"; "" where it lies on the table still. */
   readonly lift: string;
+  /** "123 lb drops: catcher" of what one person should not pick up; "" of less (common practice). */
+  readonly heavyDrop: string;
   readonly note: string;
 }
 
@@ -40,15 +42,19 @@ export function cutsInOrder(
     yields.map((each) => called(each, part, tags, system)).join(", ");
   const rows = cutList(plan);
   const left = leftBy(rows, system);
-  return rows.map((row) => ({
-    row,
-    piece: counted(row.count, takes(row, left, system)),
-    onTape: system === "in" ? showOnTape(row.measure) : "",
-    drops: words(row.drops, row.drops === row.falls ? FALLS[row.stage] : STAYS[row.stage]),
-    onTable: words(row.onTable, row.drops === row.falls ? STAYS[row.stage] : FALLS[row.stage]),
-    lift: row.isTakenUp || row.turn ? liftSays(row.w * row.h * weightPerArea, rates, system) : "",
-    note: noteOf(row),
-  }));
+  return rows.map((row) => {
+    const heavyDrop = heavyDropSays(heaviest(row.drops) * weightPerArea, rates, system);
+    return {
+      row,
+      piece: counted(row.count, takes(row, left, system)),
+      onTape: system === "in" ? showOnTape(row.measure) : "",
+      drops: words(row.drops, row.drops === row.falls ? FALLS[row.stage] : STAYS[row.stage]),
+      onTable: words(row.onTable, row.drops === row.falls ? STAYS[row.stage] : FALLS[row.stage]),
+      lift: row.isTakenUp || row.turn ? liftSays(row.w * row.h * weightPerArea, rates, system) : "",
+      heavyDrop,
+      note: [noteOf(row), heavyDrop].filter(Boolean).join("; "),
+    };
+  });
 }
 
 const counted = (count: number, words: string): string => (count === 1 ? words : `${count} x ${words}`);
@@ -106,6 +112,13 @@ function liftSays(weight: number, rates: Rates, system: UnitSystem): string {
   const lift = liftOf(kilograms(weight), rates);
   const words = show(weight, "mass", system, 2);
   return lift === "one person" ? words : `${words}, ${lift}`;
+}
+
+const heaviest = (yields: readonly Yield[]): number => Math.max(0, ...yields.map(({ w, h }) => w * h));
+
+function heavyDropSays(weight: number, rates: Rates, system: UnitSystem): string {
+  const needsOne = liftOf(kilograms(weight), rates) !== "one person";
+  return needsOne ? `${show(weight, "mass", system, 2)} drops: catcher` : "";
 }
 
 /** How it is measured, and on which side of the blade what is measured lies. */

@@ -24,7 +24,12 @@ test("a row says how many pieces, what is set, what drops and who lifts", () => 
   expect(rows[0]!.piece).toBe("sheet 120 x 48");
   expect(rows[0]!.lift).toBe("409 lb, hoist");
   expect(rows.map(({ onTape }) => onTape)).toContain("20");
-  for (const { row, note } of rows) expect(note).toMatch(row.by === "gauge" ? /, setting \d+$/ : /, measure what /);
+  for (const { row, note } of rows) expect(note).toMatch(row.by === "gauge" ? /, setting \d+(;|$)/ : /, measure what /);
+  // 48 x 30 x 0.25 x 0.284 is 102 lb and 48 x 20 is 68 lb; a piece of 30 x 20, 43 lb, one person catches.
+  expect(rows.flatMap(({ drops, heavyDrop }) => (heavyDrop === "" ? [] : [[drops, heavyDrop]]))).toEqual([
+    ["3 x strip 48 x 30", "102 lb drops: catcher"],
+    ["strip 48 x 20", "68 lb drops: catcher"],
+  ]);
 });
 
 test("a piece is taken by the name it fell with, and with its cut where another left one of its size", () => {
