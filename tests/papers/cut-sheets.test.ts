@@ -28,7 +28,9 @@ describe("a step of the page", () => {
       ).toBe(rows.filter(({ row }) => row.by === by).length);
     expect(counts((words) => / turn;/.test(words))).toBe(rows.filter(({ row }) => row.turn).length);
     expect(rows.some(({ row }) => row.turn)).toBe(true);
-    expect(counts((words) => / lb(, [a-z ]+)?; ([^;]+ drops: catcher; )?set /.test(words))).toBe(rows.filter(({ lift }) => lift !== "").length);
+    expect(counts((words) => / lb(, [a-z ]+)?; ([^;]+ drops: catcher; )?set /.test(words))).toBe(
+      rows.filter(({ lift }) => lift !== "").length,
+    );
     const strokes = said.map((words) => Number(/; ([\d,]+) strokes?;/.exec(words)![1]!.replace(",", "")));
     expect(strokes.reduce((sum, count) => sum + count)).toBe(rows.reduce((sum, { row }) => sum + row.strokes, 0));
   });
