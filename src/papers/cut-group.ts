@@ -6,6 +6,7 @@ import { openPlates } from "../bill/open-plates.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseToCut } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
+import { missing } from "../units/certain.ts";
 import { show, showNumber, showPlain, showReading } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { holesCounted } from "./holes.ts";
@@ -78,8 +79,8 @@ const pieces = ({ uses }: CutGroup, lines: readonly LineAnswer[], system: UnitSy
       { title: "Counted" },
     ],
     lines.map((line) => {
-      const { blank, line: ordered } = line.plan!;
-      const cut = uses.reduce((sum, use) => sum + (use.pieces.get(line.plan!) ?? 0), 0);
+      const { blank, line: ordered } = line.plan ?? missing();
+      const cut = uses.reduce((sum, use) => sum + (use.pieces.get(line.plan ?? missing()) ?? 0), 0);
       return [
         partSays(line),
         `${showPlain(blank.length, system)} x ${showReading(blank.width, system)}`,

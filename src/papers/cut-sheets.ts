@@ -2,6 +2,7 @@
 import { type CutInWords, cutsInOrder } from "../bill/cut/cuts-in-order.ts";
 import { offcutsOf } from "../bill/cut/offcuts.ts";
 import type { BillPlan } from "../bill/plan.ts";
+import { missing } from "../units/certain.ts";
 import { showNumber, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, patternTitle } from "./drawing/cut-plan.ts";
@@ -30,7 +31,7 @@ export function cutSheets(plan: BillPlan): CutSheet[] {
       const drawn = sheetDrawn(pattern, group, own, rows);
       return {
         title: `${group.material.name} ${showThickness(group.thickness, system)}`,
-        about: `${patternTitle(pattern, drawn.name)}, on ${group.shear!.name}`,
+        about: `${patternTitle(pattern, drawn.name)}, on ${(group.shear ?? missing()).name}`,
         repeats: pattern.repeats,
         svg: drawPattern(
           pattern,

@@ -5,6 +5,7 @@ import { lateSays } from "../bill/late-says.ts";
 import type { Instant } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { withoutSays } from "../bill/says.ts";
+import { missing } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import type { KeyFigure } from "./page.ts";
@@ -42,7 +43,7 @@ export function jobFigures(plan: BillPlan, today: string): JobFigures {
     finish !== undefined && {
       name: "Done",
       value: dayAndTime(finish),
-      beside: leavesSays(plan.shop.job.due!, late, today),
+      beside: leavesSays(plan.shop.job.due ?? missing(), late, today),
     },
   ];
   return { figures: figures.filter((figure) => figure !== false), late: lateLines(plan) };

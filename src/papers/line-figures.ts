@@ -2,6 +2,7 @@
 import { hitsOf } from "../bill/lines/bent-strip.ts";
 import type { LinePlan } from "../bill/lines/plan-line.ts";
 import type { LineAnswer } from "../bill/plan.ts";
+import { missing } from "../units/certain.ts";
 import { show, showForce, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 
@@ -18,7 +19,7 @@ export function lineFigures(plan: LinePlan, { cutter }: LineAnswer, system: Unit
     blanks === line.quantity ? undefined : ["Blanks", showNumber(blanks, 7)],
     ["Flat", `${showPlain(blank.length, system)} x ${showReading(blank.width, system)}`],
     ["Weight each", show(blank.weight, "mass", system, 3)],
-    cutter && ["Cut on", cutter === "shear" ? plan.cutting.shear!.name : plan.cutting.waterjet!.name],
+    cutter && ["Cut on", (plan.cutting[cutter] ?? missing()).name],
     tools && ["Brake", tools.brake.name],
     tools && ["Die", tools.die.name],
     tools?.punch && ["Punch", tools.punch.name],

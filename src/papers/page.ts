@@ -1,5 +1,5 @@
 /** The sheets of paper: one document of HTML, one page of it, and the few parts pages are made of. */
-import { itemAt } from "../units/certain.ts";
+import { itemAt, missing } from "../units/certain.ts";
 import { escapeMarkup } from "./drawing/svg.ts";
 
 export interface Paper {
@@ -175,7 +175,7 @@ function footStyle(foot: string, i: number): string {
   if (foot === "") return "";
   const words = foot
     .replaceAll("-", UNBROKEN)
-    .replace(/[^\w ,.;:()·#+-]/gu, (mark) => `\\${mark.codePointAt(0)!.toString(16)} `);
+    .replace(/[^\w ,.;:()·#+-]/gu, (mark) => `\\${(mark.codePointAt(0) ?? missing()).toString(16)} `);
   const own = `{ @bottom-left { content: "${words}"; } }\n`;
   return i === 0 ? `@page ${own}` : `@page foot-${i} ${own}.foot-${i} { page: foot-${i}; }\n`;
 }

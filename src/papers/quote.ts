@@ -6,6 +6,7 @@ import type { Job } from "../bill/nouns/shop.ts";
 import type { Instant } from "../bill/pictures.ts";
 import { type BillPlan, isQuoted, type LineAnswer } from "../bill/plan.ts";
 import { withoutSays } from "../bill/says.ts";
+import { missing } from "../units/certain.ts";
 import { Refusal } from "../units/refusal.ts";
 import { refusalOr } from "../units/remember.ts";
 import { show, showNumber } from "../units/show.ts";
@@ -32,8 +33,10 @@ export function quotePage(plan: BillPlan, date: string): string {
       : [
           [
             partSays(line),
-            [line.plan!.line.description, offered(line, plan.shop.system)].filter((words) => words !== "").join("; "),
-            showNumber(line.plan!.line.quantity, 7),
+            [(line.plan ?? missing()).line.description, offered(line, plan.shop.system)]
+              .filter((words) => words !== "")
+              .join("; "),
+            showNumber((line.plan ?? missing()).line.quantity, 7),
             moneySays(answer.unitPrice),
             moneySays(answer.price),
           ],

@@ -6,6 +6,7 @@ import type { BillPlan, QuotedLine } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
 import type { SetUp } from "../bill/setups/plan-setups.ts";
+import { missing } from "../units/certain.ts";
 import { show, showForce, showMark, showNumber, showThickness } from "../units/show.ts";
 import { cautionsOfSetUp } from "./cautions.ts";
 import { partSays } from "./line-words.ts";
@@ -33,7 +34,7 @@ export function setUpPage(name: string, { tools, lines }: SetUp, plan: BillPlan)
         beside: `${most("worst")} if it runs hard; ${tools.brake.name} is rated ${showForce(tools.brake.ratedForce, system)}`,
       },
     ]),
-    throat === "" ? "" : `<p><strong>${text(`${tools.punch!.name}: ${throat}.`)}</strong></p>`,
+    throat === "" ? "" : `<p><strong>${text(`${(tools.punch ?? missing()).name}: ${throat}.`)}</strong></p>`,
     paragraph(notFromPlateSays(openPlates([tools.brake, tools.die, tools.punch]))),
     table(
       [

@@ -7,6 +7,7 @@ import { openPlates, rowsOfLine } from "../bill/open-plates.ts";
 import type { BillPlan, LineAnswer } from "../bill/plan.ts";
 import { releaseOf } from "../bill/release.ts";
 import { notCheckedSays, notesSay, notFromPlateSays } from "../bill/says.ts";
+import { missing } from "../units/certain.ts";
 import { show, showForce, showMark, showNumber, showThickness } from "../units/show.ts";
 import { type UnitSystem, unitName } from "../units/system.ts";
 import { backGauge } from "./back-gauge.ts";
@@ -164,7 +165,7 @@ function bendTo(strips: LinePlan["strips"]): { readonly value: string; readonly 
 }
 
 function where({ cutter, plan }: LineAnswer, { tools, bend, line, strips }: LinePlan, setUp: string): string {
-  const cut = cutter === undefined ? "" : cutter === "shear" ? plan!.cutting.shear!.name : plan!.cutting.waterjet!.name;
+  const cut = cutter === undefined ? "" : ((plan ?? missing()).cutting[cutter] ?? missing()).name;
   return [
     setUp,
     tools ? `${tools.brake.name}, die ${tools.die.name}${tools.punch ? `, punch ${tools.punch.name}` : ""}` : "",

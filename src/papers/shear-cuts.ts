@@ -10,7 +10,7 @@ import type { PlannedPattern } from "../bill/pictures.ts";
 import type { BillPlan } from "../bill/plan.ts";
 import { releaseToCut } from "../bill/release.ts";
 import { notFromPlateSays } from "../bill/says.ts";
-import { entryOf, itemAt } from "../units/certain.ts";
+import { entryOf, itemAt, missing } from "../units/certain.ts";
 import { show, showNumber, showPlain, showReading, showThickness } from "../units/show.ts";
 import type { UnitSystem } from "../units/system.ts";
 import { drawPattern, type Room, type SheetDrawn } from "./drawing/cut-plan.ts";
@@ -20,7 +20,7 @@ import { BLANK, BOX, type Cell, goesOn, heading, list, paragraph, releaseCell, t
 
 /** One sheet a page, two where the cuts are few; where they are many, the drawing has a page of its own and their list the next. */
 export function shearPages(group: CutGroup, plan: BillPlan, offcuts: readonly Offcut[]): string[] {
-  const { patterns, warnings } = group.plan!;
+  const { patterns, warnings } = group.plan ?? missing();
   const all = cutsInOrder(group, plan.shop, offcuts);
   return patterns.map((pattern, i) => {
     const rows = all.filter(({ row }) => row.pattern === pattern.id);

@@ -2,7 +2,7 @@
 
 import { patternIdOf } from "../../calc/cutting/pattern-id.ts";
 import type { Plan } from "../../calc/cutting/types.ts";
-import { entryOf, firstOf } from "../../units/certain.ts";
+import { entryOf, firstOf, missing } from "../../units/certain.ts";
 import { type Millimeters, type Money, money } from "../../units/quantity.ts";
 import type { StockSheet } from "../nouns/stock.ts";
 import type { CutGroup } from "./plan-cutting.ts";
@@ -29,7 +29,8 @@ const CENTS = 100; // in a unit of money, by definition
 export function offcutsOf(groups: readonly CutGroup[]): Offcut[] {
   const found = groups.flatMap((group) =>
     alike(group.plan?.remnants ?? []).map(({ pieces, w, h, count }) => {
-      const pattern = group.plan!.patterns.find(({ id }) => id === patternIdOf(firstOf(pieces)))!;
+      const pattern =
+        (group.plan ?? missing()).patterns.find(({ id }) => id === patternIdOf(firstOf(pieces))) ?? missing();
       const sheet = entryOf(group.sheetOf, pattern.stock);
       const isLongWays = w >= h;
       const share = (w * h) / (sheet.length * sheet.width);

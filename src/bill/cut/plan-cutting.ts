@@ -15,7 +15,7 @@ import type {
 } from "../../calc/cutting/types.ts";
 import { liesOnSheet } from "../../calc/jet/lies-on-sheet.ts";
 import type { Material } from "../../data/materials/material.ts";
-import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
+import { entryOf, firstOf, itemAt, missing } from "../../units/certain.ts";
 import { type Kilograms, kilograms, type Millimeters, type Money, mm, money } from "../../units/quantity.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr, remember } from "../../units/remember.ts";
@@ -86,7 +86,7 @@ export function planCutting(lines: readonly CutLine[], shop: CutShop): CutGroup[
       const found = firstOf(group).cutter === "shear" ? onShear(group, shop, used) : onWaterjet(group, shop, used);
       const { sheets } = firstOf(group).plan;
       for (const { sheet, count } of found.uses) {
-        const key = sheetKey(sheet, sheets!.indexOf(sheet));
+        const key = sheetKey(sheet, (sheets ?? missing()).indexOf(sheet));
         used.set(key, (used.get(key) ?? 0) + count);
       }
       return found;
@@ -120,7 +120,7 @@ function hasEndless({ plan, cutter }: CutLine, shop: CutShop): boolean {
     const lying = { ...blank, grain: rollingOf(blank.grain) };
     return endless.some((each) => liesOnSheet(lying, each, webOf(shop.rates)));
   }
-  const { trim, limits } = cutting.shear!;
+  const { trim, limits } = cutting.shear ?? missing();
   const stock = endless.map(asStock(trim));
   return alone(
     [asBlank("it", asCut(blank, shop.system), 1)],
@@ -173,7 +173,7 @@ const jetKnown = remember(
 /** What both machines are asked: the blanks under names of their own, the sheets that are left, and how long to search. */
 function asked(group: readonly CutLine[], trim: Millimeters, shop: CutShop, used: ReadonlyMap<string, number>) {
   const lines = group.map(({ plan }) => plan);
-  const own = firstOf(lines).sheets!;
+  const own = firstOf(lines).sheets ?? missing();
   const ids = namesOf(lines);
   const stock = leftOf(own, used)
     .map(asStock(trim))
@@ -206,11 +206,11 @@ const pinnedFor = (ids: readonly string[]) => (sheet: Stock) => {
 };
 
 function onShear(group: readonly CutLine[], shop: CutShop, used: ReadonlyMap<string, number>): CutGroup {
-  const shear = firstOf(group).plan.cutting.shear!;
+  const shear = firstOf(group).plan.cutting.shear ?? missing();
   const { blanks, stock, options, about } = asked(group, shear.trim, shop, used);
-  const [sheet] = firstOf(group).plan.sheets!;
-  const limits = { ...shear.limits, thickness: sheet!.thickness };
-  const plan = refusalOr(() => cutsKnown(blanks, stock, limits, { ...options, weightPerArea: weightPerArea(sheet!) }));
+  const sheet = firstOf(firstOf(group).plan.sheets ?? missing());
+  const limits = { ...shear.limits, thickness: sheet.thickness };
+  const plan = refusalOr(() => cutsKnown(blanks, stock, limits, { ...options, weightPerArea: weightPerArea(sheet) }));
   if (plan instanceof Refusal) return { ...about, ...noneOf(about.lines, plan), cutter: "shear", shear };
   const uses = plan.sheets.map(({ stock: id, count }): SheetUse => {
     const patterns = plan.patterns.filter((pattern) => pattern.stock === id);
@@ -256,7 +256,7 @@ function shortOf(
   leftOut: readonly LeftOut[],
   { lines, lineOf }: Pick<CutGroup, "lines" | "lineOf">,
 ): CutGroup["short"] {
-  const isCounted = firstOf(lines).sheets!.some((sheet) => sheet.count !== undefined);
+  const isCounted = (firstOf(lines).sheets ?? missing()).some((sheet) => sheet.count !== undefined);
   return new Map(
     leftOut.map(({ blank, count, reason }) => [
       entryOf(lineOf, blank),

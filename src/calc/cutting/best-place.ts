@@ -2,6 +2,7 @@
  * The place where a piece fits best: beside other parts of a node, or beside a single piece that then becomes a node. Best
  * is where least is wasted across; at a node that must widen, what the others waste by it.
  */
+import { missing } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import {
   CAP_X,
@@ -65,8 +66,8 @@ export class BestPlace {
 
   /** The layout is about to change: what is known of it is kept for when it is put back. */
   swap(index: number): void {
-    const kept = this.known[index]!;
-    this.known[index] = this.aside[index]!;
+    const kept = this.known[index] ?? missing();
+    this.known[index] = this.aside[index] ?? missing();
     this.aside[index] = kept;
   }
 
@@ -81,16 +82,16 @@ export class BestPlace {
    */
   look(layout: GuillotineLayout, index: number, item: number, x: number, y: number): void {
     if (x > layout.roomX && y > layout.roomY) return;
-    const known = this.known[index]!;
+    const known = this.known[index] ?? missing();
     if (known.version[item] !== layout.version) {
       this.find(layout, x, y, 0);
       known.version[item] = layout.version;
       known.score[item] = this.foundScore;
       known.at[item] = this.foundAt;
     }
-    let score = known.score[item]!;
+    let score = known.score[item] ?? missing();
     if (score >= this.score) return;
-    let at = known.at[item]!;
+    let at = known.at[item] ?? missing();
     if (this.random.unit() < this.blink) {
       this.find(layout, x, y, PASSED_OVER);
       score = this.foundScore;
@@ -113,16 +114,18 @@ export class BestPlace {
     let best = Infinity;
     let bestAt = 0;
     for (let at = 0; at < end; at += STRIDE) {
-      const kind = d[at + ITEM]!;
-      if (kind < INTERNAL || d[at + DEPTH]! >= stages) continue;
+      const kind = d[at + ITEM] ?? missing();
+      if (kind < INTERNAL || (d[at + DEPTH] ?? missing()) >= stages) continue;
       const node = kind === INTERNAL;
-      const direction = node ? d[at + DIRECTION]! : 1 - d[d[at + PARENT]! + DIRECTION]!;
+      const direction = node
+        ? (d[at + DIRECTION] ?? missing())
+        : 1 - (d[(d[at + PARENT] ?? missing()) + DIRECTION] ?? missing());
       const across = 1 - direction;
       const a = direction === 0 ? x : y;
       const b = direction === 0 ? y : x;
-      const tight = d[at + TIGHT_X + direction]!;
-      if (a + tight > d[at + CAP_X + direction]! || b > d[at + CAP_X + across]!) continue;
-      const width = at === 0 ? d[CAP_X + across]! : d[at + TIGHT_X + across]!;
+      const tight = d[at + TIGHT_X + direction] ?? missing();
+      if (a + tight > (d[at + CAP_X + direction] ?? missing()) || b > (d[at + CAP_X + across] ?? missing())) continue;
+      const width = at === 0 ? (d[CAP_X + across] ?? missing()) : (d[at + TIGHT_X + across] ?? missing());
       const gap = width - b;
       const score = gap >= 0 ? a * gap : -gap * tight;
       if (score < best && !(passedOver > 0 && this.random.unit() < passedOver)) {

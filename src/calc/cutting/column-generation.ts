@@ -3,6 +3,7 @@
  * memory, unverified), and says after every round what no plan can cost less than: prices scaled down until no column is
  * worth more than its cost are a bound (Farley, Operations Research 38:922, 1990; memory, unverified).
  */
+import { missing } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import type { LinearProgram } from "./linear-program.ts";
 
@@ -46,19 +47,20 @@ export function generateColumns(
     // Prices between those of the best bound so far and the present ones swing less; if they bring nothing, the present ones.
     const held = bound > 0 && cost < last * (1 - CLOSE) ? HELD : 0;
     last = cost;
-    for (let r = 0; r < right.length; r++) asked[r] = held * center[r]! + (1 - held) * prices[r]!;
+    for (let r = 0; r < right.length; r++)
+      asked[r] = held * (center[r] ?? missing()) + (1 - held) * (prices[r] ?? missing());
     const { add, ratio } = price(asked);
     if (over()) break;
     let wanted = 0;
     let granted = 0;
     for (let r = 0; r < right.length; r++) {
-      if (r < least) wanted += asked[r]! * right[r]!;
-      else if (asked[r]! < 0) granted += asked[r]! * right[r]!;
+      if (r < least) wanted += (asked[r] ?? missing()) * (right[r] ?? missing());
+      else if ((asked[r] ?? missing()) < 0) granted += (asked[r] ?? missing()) * (right[r] ?? missing());
     }
     const reached = ratio > 0 ? wanted / Math.max(1, ratio) + granted : 0;
     if (reached > bound) {
       bound = reached;
-      for (let r = 0; r < right.length; r++) center[r] = asked[r]! / (r < least ? Math.max(1, ratio) : 1);
+      for (let r = 0; r < right.length; r++) center[r] = (asked[r] ?? missing()) / (r < least ? Math.max(1, ratio) : 1);
     }
     const added = add();
     if (held === 0 && (ratio <= 1 + CLOSE || added === 0)) return { bound, complete: ratio <= 1 + CLOSE };

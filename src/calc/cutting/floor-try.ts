@@ -103,7 +103,10 @@ export class FloorTry {
         measures.set(key, [...(measures.get(key) ?? []), { one, g }]);
       }
     const ranked = [...measures.values()].sort((a, b) => b.length - a.length);
-    const isSet = ([first]: (typeof ranked)[number]) => this.bench.stands(itemAt(first!.one.task.groups, first!.g));
+    const isSet = (cuts: (typeof ranked)[number]) => {
+      const { one, g } = firstOf(cuts);
+      return this.bench.stands(itemAt(one.task.groups, g));
+    };
     if (this.isOtherwise()) ranked.unshift(...ranked.splice(this.random!.below(ranked.length), 1));
     ranked.sort((a, b) => Number(isSet(b)) - Number(isSet(a)));
     const chosen = ranked.find(

@@ -3,6 +3,7 @@
  * over is nowhere in the tree but is the difference between a node's cap (how large it could grow inside its sheet) and
  * its tight size, so a piece may go wherever its neighbors can still make room. Slots are reused; slot 0 is the root.
  */
+import { missing } from "../../units/certain.ts";
 import { ALONG_X, type Direction } from "./problem.ts";
 
 export const STRIDE = 11;
@@ -63,7 +64,7 @@ export class GuillotineLayout {
     if (this.data.length < length) this.data = new Int32Array(other.data.length);
     const from = other.data;
     const to = this.data;
-    if (length < SHORT) for (let i = 0; i < length; i++) to[i] = from[i]!;
+    if (length < SHORT) for (let i = 0; i < length; i++) to[i] = from[i] ?? missing();
     else to.set(from.subarray(0, length));
     this.version = other.version;
     this.roomX = other.roomX;
@@ -79,7 +80,7 @@ export class GuillotineLayout {
   private slot(): number {
     if (this.free >= 0) {
       const at = this.free;
-      this.free = this.data[at + NEXT]!;
+      this.free = this.data[at + NEXT] ?? missing();
       return at;
     }
     const at = this.slots * STRIDE;
@@ -95,7 +96,7 @@ export class GuillotineLayout {
   private adopt(parent: number, child: number): void {
     const d = this.data;
     d[child + PARENT] = parent;
-    d[child + NEXT] = d[parent + FIRST]!;
+    d[child + NEXT] = d[parent + FIRST] ?? missing();
     d[parent + FIRST] = child;
   }
 
@@ -122,7 +123,7 @@ export class GuillotineLayout {
     const node = this.slot();
     const d = this.data;
     d[node + ITEM] = INTERNAL;
-    d[node + DIRECTION] = 1 - d[at + DIRECTION]!;
+    d[node + DIRECTION] = 1 - (d[at + DIRECTION] ?? missing());
     d[node + FIRST] = -1;
     this.adopt(at, node);
     return node;
@@ -132,9 +133,9 @@ export class GuillotineLayout {
   pairWith(at: number, item: number, x: number, y: number): number {
     const node = this.slot();
     const d = this.data;
-    const parent = d[at + PARENT]!;
+    const parent = d[at + PARENT] ?? missing();
     d[node + ITEM] = INTERNAL;
-    d[node + DIRECTION] = 1 - d[parent + DIRECTION]!;
+    d[node + DIRECTION] = 1 - (d[parent + DIRECTION] ?? missing());
     d[node + FIRST] = -1;
     this.unlink(at);
     this.adopt(parent, node);
@@ -147,14 +148,14 @@ export class GuillotineLayout {
 
   private unlink(at: number): void {
     const d = this.data;
-    const parent = d[at + PARENT]!;
-    let before = d[parent + FIRST]!;
+    const parent = d[at + PARENT] ?? missing();
+    let before = d[parent + FIRST] ?? missing();
     if (before === at) {
-      d[parent + FIRST] = d[at + NEXT]!;
+      d[parent + FIRST] = d[at + NEXT] ?? missing();
       return;
     }
-    while (d[before + NEXT] !== at) before = d[before + NEXT]!;
-    d[before + NEXT] = d[at + NEXT]!;
+    while (d[before + NEXT] !== at) before = d[before + NEXT] ?? missing();
+    d[before + NEXT] = d[at + NEXT] ?? missing();
   }
 
   private release(at: number): void {
@@ -166,12 +167,12 @@ export class GuillotineLayout {
   /** Takes the subtree at `at` (not the root) off the sheet, reporting each piece; call `settle` afterwards. */
   remove(at: number, taken: (item: number) => void): void {
     const d = this.data;
-    let parent = d[at + PARENT]!;
+    let parent = d[at + PARENT] ?? missing();
     this.unlink(at);
     this.discard(at, taken);
     while (parent !== 0 && d[parent + FIRST] === -1) {
       const empty = parent;
-      parent = d[parent + PARENT]!;
+      parent = d[parent + PARENT] ?? missing();
       this.unlink(empty);
       this.release(empty);
     }
@@ -180,13 +181,13 @@ export class GuillotineLayout {
 
   private discard(at: number, taken: (item: number) => void): void {
     const d = this.data;
-    const item = d[at + ITEM]!;
+    const item = d[at + ITEM] ?? missing();
     if (item >= 0) {
-      this.area -= d[at + TIGHT_X]! * d[at + TIGHT_Y]!;
+      this.area -= (d[at + TIGHT_X] ?? missing()) * (d[at + TIGHT_Y] ?? missing());
       taken(item);
     } else {
-      for (let child = d[at + FIRST]!; child !== -1; ) {
-        const next = d[child + NEXT]!;
+      for (let child = d[at + FIRST] ?? missing(); child !== -1; ) {
+        const next = d[child + NEXT] ?? missing();
         this.discard(child, taken);
         child = next;
       }
@@ -197,14 +198,14 @@ export class GuillotineLayout {
   /** A node of one part is that part: a leaf moves up, the parts of a node move into its grandparent. */
   private dissolveSingle(at: number): void {
     const d = this.data;
-    const child = d[at + FIRST]!;
+    const child = d[at + FIRST] ?? missing();
     if (d[child + NEXT] !== -1) return;
-    const parent = d[at + PARENT]!;
+    const parent = d[at + PARENT] ?? missing();
     this.unlink(at);
-    if (d[child + ITEM]! >= 0) this.adopt(parent, child);
+    if ((d[child + ITEM] ?? missing()) >= 0) this.adopt(parent, child);
     else {
-      for (let grand = d[child + FIRST]!; grand !== -1; ) {
-        const next = d[grand + NEXT]!;
+      for (let grand = d[child + FIRST] ?? missing(); grand !== -1; ) {
+        const next = d[grand + NEXT] ?? missing();
         this.adopt(parent, grand);
         grand = next;
       }
@@ -215,7 +216,7 @@ export class GuillotineLayout {
 
   eachPiece(take: (item: number) => void): void {
     for (let at = 0; at < this.slots * STRIDE; at += STRIDE) {
-      const item = this.data[at + ITEM]!;
+      const item = this.data[at + ITEM] ?? missing();
       if (item >= 0) take(item);
     }
   }
@@ -233,18 +234,18 @@ export class GuillotineLayout {
 
   private tighten(at: number): void {
     const d = this.data;
-    const along = TIGHT_X + d[at + DIRECTION]!;
+    const along = TIGHT_X + (d[at + DIRECTION] ?? missing());
     const across = along === TIGHT_X ? TIGHT_Y : TIGHT_X;
     let sum = 0;
     let widest = 0;
     let leaves = 0;
-    for (let child = d[at + FIRST]!; child !== -1; child = d[child + NEXT]!) {
+    for (let child = d[at + FIRST] ?? missing(); child !== -1; child = d[child + NEXT] ?? missing()) {
       if (d[child + ITEM] === INTERNAL) {
         this.tighten(child);
-        leaves += d[child + LEAVES]!;
+        leaves += d[child + LEAVES] ?? missing();
       } else leaves++;
-      sum += d[child + along]!;
-      if (d[child + across]! > widest) widest = d[child + across]!;
+      sum += d[child + along] ?? missing();
+      widest = Math.max(widest, d[child + across] ?? missing());
     }
     d[at + along] = sum;
     d[at + across] = widest;
@@ -253,19 +254,19 @@ export class GuillotineLayout {
 
   private spread(at: number): void {
     const d = this.data;
-    const direction = d[at + DIRECTION]!;
+    const direction = d[at + DIRECTION] ?? missing();
     const along = direction === ALONG_X ? 0 : 1;
     const across = 1 - along;
-    const slack = d[at + CAP_X + along]! - d[at + TIGHT_X + along]!;
-    const cap = d[at + CAP_X + across]!;
-    const depth = d[at + DEPTH]! + 1;
+    const slack = (d[at + CAP_X + along] ?? missing()) - (d[at + TIGHT_X + along] ?? missing());
+    const cap = d[at + CAP_X + across] ?? missing();
+    const depth = (d[at + DEPTH] ?? missing()) + 1;
     let narrowest = cap;
-    for (let child = d[at + FIRST]!; child !== -1; child = d[child + NEXT]!) {
-      d[child + CAP_X + along] = d[child + TIGHT_X + along]! + slack;
+    for (let child = d[at + FIRST] ?? missing(); child !== -1; child = d[child + NEXT] ?? missing()) {
+      d[child + CAP_X + along] = (d[child + TIGHT_X + along] ?? missing()) + slack;
       d[child + CAP_X + across] = cap;
       d[child + DEPTH] = depth;
       if (d[child + ITEM] === INTERNAL) this.spread(child);
-      else if (d[child + TIGHT_X + across]! < narrowest) narrowest = d[child + TIGHT_X + across]!;
+      else narrowest = Math.min(narrowest, d[child + TIGHT_X + across] ?? missing());
     }
     const beside = cap - narrowest;
     const roomX = along === 0 ? slack : beside;

@@ -3,7 +3,7 @@
  * could make a plan cheaper than the best one, and a dive makes it (set covering over layouts gathered by a search: Monaci &
  * Toth, INFORMS J. Computing 18:71, 2006; memory, unverified).
  */
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import { type GuillotineLayout, ITEM, STRIDE } from "./guillotine-layout.ts";
 import { patternFrom } from "./layout-tree.ts";
@@ -36,8 +36,8 @@ export class Harvest {
     const { data, slots, sheet } = layout;
     let sum = sheet;
     for (let at = ITEM; at < slots * STRIDE; at += STRIDE) {
-      const item = data[at]!;
-      if (item >= 0) sum += this.marks[item >> 1]!;
+      const item = data[at] ?? missing();
+      if (item >= 0) sum += this.marks[item >> 1] ?? missing();
     }
     if (this.known.has(sum)) return;
     this.known.add(sum);

@@ -1,5 +1,5 @@
 /** What ruin and recreate is asked for: room for pieces left out, and the same pieces on a cheaper set of sheets. */
-import { itemAt } from "../../units/certain.ts";
+import { firstOf, itemAt, missing } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import { GuillotineLayout } from "./guillotine-layout.ts";
 import type { Harvest } from "./harvest.ts";
@@ -90,11 +90,11 @@ export class InsertionMoves {
     const counts = new Float64Array(problem.sheets.length);
     let pieceArea = 0;
     for (const layout of chosen) {
-      counts[layout.sheet]!++;
+      counts[layout.sheet] = (counts[layout.sheet] ?? missing()) + 1;
       pieceArea += layout.area;
     }
     const used = counts.slice();
-    for (const layout of kept) used[layout.sheet]!++;
+    for (const layout of kept) used[layout.sheet] = (used[layout.sheet] ?? missing()) + 1;
     const swaps = cheaperSwaps(problem, counts, used, pieceArea);
     if (swaps.length === 0) return null;
     // The roomiest swaps are the likeliest; now and then a bolder one.
@@ -127,8 +127,7 @@ function applySwap(problem: Problem, search: InsertionSearch, swap: Swap, random
     search.layouts.forEach((layout, i) => {
       if (layout.sheet === kind && (emptiest < 0 || layout.area < itemAt(search.layouts, emptiest).area)) emptiest = i;
     });
-    const [gone] = search.layouts.splice(emptiest, 1);
-    gone!.eachPiece((item) => search.waiting.kinds.push(item >> 1));
+    firstOf(search.layouts.splice(emptiest, 1)).eachPiece((item) => search.waiting.kinds.push(item >> 1));
   }
   for (const kind of swap.instead) {
     const { w, h, roots } = itemAt(problem.sheets, kind);

@@ -4,6 +4,7 @@
  * pieces wait is Gardeyn & Wauters, EJOR 2022, doi 10.1016/j.ejor.2021.11.031 (memory, unverified); ruin and recreate
  * with blinks is Christiaens & Vanden Berghe 2020 (memory, unverified).
  */
+import { missing } from "../../units/certain.ts";
 import { BestPlace } from "./best-place.ts";
 import type { Budget } from "./budget.ts";
 import { GuillotineLayout, INTERNAL, ITEM, LEAVES, STRIDE } from "./guillotine-layout.ts";
@@ -59,21 +60,22 @@ export class InsertionSearch {
   insert(kind: number, everywhere = true): boolean {
     const { place } = this;
     place.forget();
-    const { w, h } = this.problem.items[kind]!;
+    const { w, h } = this.problem.items[kind] ?? missing();
     const list = everywhere ? this.lookList : this.changed;
     const length = everywhere ? this.lookedAt : this.changes;
     for (let k = 0; k < length; k++) {
-      const i = list[k]!;
-      const layout = this.layouts[i]!;
-      if (layout.w * layout.h - layout.area < this.area[kind]!) continue;
-      if (this.problem.plain[layout.sheet]![kind] === 1) place.look(layout, i, 2 * kind, w, h);
-      if (w !== h && this.problem.turned[layout.sheet]![kind] === 1) place.look(layout, i, 2 * kind + 1, h, w);
+      const i = list[k] ?? missing();
+      const layout = this.layouts[i] ?? missing();
+      if (layout.w * layout.h - layout.area < (this.area[kind] ?? missing())) continue;
+      if ((this.problem.plain[layout.sheet] ?? missing())[kind] === 1) place.look(layout, i, 2 * kind, w, h);
+      if (w !== h && (this.problem.turned[layout.sheet] ?? missing())[kind] === 1)
+        place.look(layout, i, 2 * kind + 1, h, w);
     }
     this.budget.spend(length * WORK_PER_LAYOUT);
     if (place.layout < 0) return false;
     const { at, turned } = place;
     this.touch(place.layout);
-    const layout = this.layouts[place.layout]!;
+    const layout = this.layouts[place.layout] ?? missing();
     const item = kind * 2 + (turned ? 1 : 0);
     const [x, y] = turned ? [h, w] : [w, h];
     if (layout.data[at + ITEM] === INTERNAL) layout.addTo(at, item, x, y);
@@ -116,7 +118,7 @@ export class InsertionSearch {
       copy = new GuillotineLayout();
       this.saved[index] = copy;
     }
-    copy.copyFrom(this.layouts[index]!);
+    copy.copyFrom(this.layouts[index] ?? missing());
     this.place.swap(index);
     this.changed[this.changes++] = index;
   }
@@ -134,7 +136,10 @@ export class InsertionSearch {
   /** Whether every layout changed in this round can still be sheared. */
   private touchedAllowed(): boolean {
     if (!this.allowed) return true;
-    for (let n = 0; n < this.changes; n++) if (!this.allowed(this.layouts[this.changed[n]!]!)) return false;
+    for (let n = 0; n < this.changes; n++) {
+      const i = this.changed[n] ?? missing();
+      if (!this.allowed(this.layouts[i] ?? missing())) return false;
+    }
     return true;
   }
 
@@ -198,14 +203,15 @@ export class InsertionSearch {
       const worse = next - current - this.moreSpread();
       if (this.touchedAllowed() && (worse <= 0 || random.unit() < Math.exp(-worse / (heat + 1e-9)))) {
         if (keepBest) this.remember(next);
-        for (let n = 0; this.harvest && n < this.changes; n++) this.harvest.take(layouts[this.changed[n]!]!);
+        for (let n = 0; this.harvest && n < this.changes; n++)
+          this.harvest.take(layouts[this.changed[n] ?? missing()] ?? missing());
         current = next;
       } else {
         for (let n = 0; n < this.changes; n++) {
-          const i = this.changed[n]!;
+          const i = this.changed[n] ?? missing();
           this.place.swap(i);
-          const copy = this.saved[i]!;
-          this.saved[i] = layouts[i]!;
+          const copy = this.saved[i] ?? missing();
+          this.saved[i] = layouts[i] ?? missing();
           layouts[i] = copy;
         }
         this.waiting.kinds = before;
@@ -218,8 +224,8 @@ export class InsertionSearch {
   private moreSpread(): number {
     let sum = 0;
     for (let n = 0; n < this.changes; n++) {
-      const i = this.changed[n]!;
-      sum += squareOf(this.layouts[i]!) - squareOf(this.saved[i]!);
+      const i = this.changed[n] ?? missing();
+      sum += squareOf(this.layouts[i] ?? missing()) - squareOf(this.saved[i] ?? missing());
     }
     return sum * SPREAD * this.valuePerArea;
   }
@@ -229,11 +235,11 @@ export class InsertionSearch {
     let wanted = 1 + random.below(MOST_TAKEN);
     for (let tries = 0; wanted > 0 && tries < MOST_TRIES; tries++) {
       const index = random.below(layouts.length);
-      const layout = layouts[index]!;
+      const layout = layouts[index] ?? missing();
       const d = layout.data;
       const at = random.below(layout.slots) * STRIDE;
-      if (at === 0 || d[at + ITEM]! < INTERNAL) continue;
-      const leaves = d[at + ITEM] === INTERNAL ? d[at + LEAVES]! : 1;
+      if (at === 0 || (d[at + ITEM] ?? missing()) < INTERNAL) continue;
+      const leaves = d[at + ITEM] === INTERNAL ? (d[at + LEAVES] ?? missing()) : 1;
       if (leaves > wanted) continue;
       this.touch(index);
       layout.remove(at, take);

@@ -1,3 +1,5 @@
+import { missing } from "../../units/certain.ts";
+
 /**
  * A bounded knapsack filled one option at a time, in place. Only how many copies of an option each length took is kept,
  * per option, so that the filling as it stood after any option can be read back. Lengths are whole cells of a grid.
@@ -77,17 +79,17 @@ export class Knapsack {
 
   /** Value of the filling of `cells` as it stands now; minus infinity below zero cells. */
   best(cells: number): number {
-    return cells < 0 ? Number.NEGATIVE_INFINITY : this.values[cells]!;
+    return cells < 0 ? Number.NEGATIVE_INFINITY : (this.values[cells] ?? missing());
   }
 
   /** Reports (option, copies) of the filling of `cells` as it stood at `mark`. */
   read(mark: number, cells: number, take: (option: number, copies: number) => void): void {
     let x = cells;
-    for (let at = mark; at >= 0; at = this.previous[at]!) {
-      const copies = this.taken[at]![x]!;
+    for (let at = mark; at >= 0; at = this.previous[at] ?? missing()) {
+      const copies = this.taken[at]?.[x] ?? missing();
       if (copies === 0) continue;
-      take(this.options[at]!, copies);
-      x -= copies * this.lengths[at]!;
+      take(this.options[at] ?? missing(), copies);
+      x -= copies * (this.lengths[at] ?? missing());
     }
   }
 }
@@ -98,7 +100,7 @@ function doubled(old: Int32Array<ArrayBuffer>): Int32Array<ArrayBuffer> {
   return larger;
 }
 
-/** Answers the cells gone through. */
+/** Answers the cells gone through. Here and in addShare a check of each cell costs 3 % of a plan (measured): none. */
 function fill(
   values: Float64Array,
   taken: Uint16Array,

@@ -4,6 +4,7 @@
  * in as they are priced; a changed right side is mended by the dual method, so that a dive goes on where it stands.
  */
 
+import { missing } from "../../units/certain.ts";
 import { invert } from "./invert.ts";
 import * as rule from "./pivot-rules.ts";
 import { Random } from "./random.ts";
@@ -70,7 +71,7 @@ export class LinearProgram {
 
   add(rows: ArrayLike<number>, gives: ArrayLike<number>, cost: number): number {
     const column = this.count++;
-    const end = this.start[column]! + rows.length;
+    const end = (this.start[column] ?? missing()) + rows.length;
     if (column + 2 > this.start.length) {
       this.start = rule.doubled(this.start, new Int32Array(2 * this.start.length));
       this.costs = rule.doubled(this.costs, new Float64Array(2 * this.costs.length));
@@ -79,8 +80,8 @@ export class LinearProgram {
       this.rows = rule.doubled(this.rows, new Int32Array(2 * this.rows.length));
       this.gives = rule.doubled(this.gives, new Float64Array(2 * this.gives.length));
     }
-    this.rows.set(rows, this.start[column]!);
-    this.gives.set(gives, this.start[column]!);
+    this.rows.set(rows, this.start[column] ?? missing());
+    this.gives.set(gives, this.start[column] ?? missing());
     this.start[column + 1] = end;
     this.costs[column] = cost;
     this.isBasic.push(false);
@@ -90,10 +91,10 @@ export class LinearProgram {
   /** Cost of a column less what it is worth at the present prices. */
   private reduced(column: number): number {
     const { rows, gives, prices } = this;
-    const from = this.start[column]!;
-    const to = this.start[column + 1]!;
-    let left = this.costs[column]!;
-    for (let k = from; k < to; k++) left -= prices[rows[k]!]! * gives[k]!;
+    const from = this.start[column] ?? missing();
+    const to = this.start[column + 1] ?? missing();
+    let left = this.costs[column] ?? missing();
+    for (let k = from; k < to; k++) left -= (prices[rows[k] ?? missing()] ?? missing()) * (gives[k] ?? missing());
     this.work += to - from;
     return left;
   }
@@ -101,20 +102,21 @@ export class LinearProgram {
   /** What the rows want at what one more would cost, which is what the columns in use cost without the shift. */
   get cost(): number {
     let sum = 0;
-    for (let r = 0; r < this.right.length; r++) sum += this.prices[r]! * this.right[r]!;
+    for (let r = 0; r < this.right.length; r++) sum += (this.prices[r] ?? missing()) * (this.right[r] ?? missing());
     return sum;
   }
 
   private get shiftedCost(): number {
-    let sum = 0;
-    for (let r = 0; r < this.basic.length; r++) sum += this.costs[this.basic[r]!]! * this.amounts[r]!;
-    return sum;
+    const { costs, amounts } = this;
+    return this.basic.reduce((sum, column, r) => sum + (costs[column] ?? missing()) * (amounts[r] ?? missing()), 0);
   }
 
   /** Calls `take` with every column in use and how much of it. */
   each(take: (column: number, amount: number) => void): void {
     for (let r = 0; r < this.basic.length; r++) {
-      if (this.amounts[r]! > rule.USED && this.basic[r]! >= this.own) take(this.basic[r]!, this.amounts[r]!);
+      const column = this.basic[r] ?? missing();
+      const amount = this.amounts[r] ?? missing();
+      if (amount > rule.USED && column >= this.own) take(column, amount);
     }
   }
 
@@ -150,8 +152,9 @@ export class LinearProgram {
       let leaving = -1;
       let worst = -rule.LEAST_PIVOT;
       for (let r = 0; r < m; r++) {
-        if (this.amounts[r]! >= worst) continue;
-        worst = this.amounts[r]!;
+        const amount = this.amounts[r] ?? missing();
+        if (amount >= worst) continue;
+        worst = amount;
         leaving = r;
       }
       if (leaving < 0) return;
@@ -203,8 +206,11 @@ export class LinearProgram {
     for (let j = 0; j < this.count; j++) {
       if (this.isBasic[j]) continue;
       let along = 0;
-      for (let k = start[j]!; k < start[j + 1]!; k++) along += inverse[leaving * m + rows[k]!]! * gives[k]!;
-      this.work += start[j + 1]! - start[j]!;
+      const from = start[j] ?? missing();
+      const to = start[j + 1] ?? missing();
+      for (let k = from; k < to; k++)
+        along += (inverse[leaving * m + (rows[k] ?? missing())] ?? missing()) * (gives[k] ?? missing());
+      this.work += to - from;
       if (along >= -rule.LEAST_PIVOT) continue;
       const ratio = Math.max(0, this.reduced(j)) / -along;
       if (ratio > least + rule.NOTHING || (ratio > least - rule.NOTHING && -along <= strongest)) continue;
@@ -219,11 +225,12 @@ export class LinearProgram {
   private through(column: number, into: Float64Array): void {
     const m = this.basic.length;
     const { rows, gives, inverse } = this;
-    const from = this.start[column]!;
-    const to = this.start[column + 1]!;
+    const from = this.start[column] ?? missing();
+    const to = this.start[column + 1] ?? missing();
     for (let r = 0; r < m; r++) {
       let sum = 0;
-      for (let k = from; k < to; k++) sum += inverse[r * m + rows[k]!]! * gives[k]!;
+      for (let k = from; k < to; k++)
+        sum += (inverse[r * m + (rows[k] ?? missing())] ?? missing()) * (gives[k] ?? missing());
       into[r] = sum;
     }
     this.work += m * (to - from);
@@ -234,24 +241,26 @@ export class LinearProgram {
     const { inverse, amounts, prices } = this;
     const reduced = this.reduced(entering);
     const at = leaving * m;
-    const turn = 1 / direction[leaving]!;
+    const turn = 1 / (direction[leaving] ?? missing());
     const filled: number[] = [];
     for (let k = 0; k < m; k++) {
-      if (inverse[at + k] === 0) continue;
-      inverse[at + k]! *= turn;
+      const share = inverse[at + k] ?? missing();
+      if (share === 0) continue;
+      inverse[at + k] = share * turn;
       filled.push(k);
     }
-    amounts[leaving]! *= turn;
+    amounts[leaving] = (amounts[leaving] ?? missing()) * turn;
     for (let r = 0; r < m; r++) {
-      const factor = direction[r]!;
+      const factor = direction[r] ?? missing();
       if (r === leaving || Math.abs(factor) < 1e-14) continue;
       const row = r * m;
-      for (let n = 0; n < filled.length; n++) inverse[row + filled[n]!]! -= factor * inverse[at + filled[n]!]!;
-      amounts[r]! -= factor * amounts[leaving]!;
+      for (const k of filled)
+        inverse[row + k] = (inverse[row + k] ?? missing()) - factor * (inverse[at + k] ?? missing());
+      amounts[r] = (amounts[r] ?? missing()) - factor * (amounts[leaving] ?? missing());
       this.work += filled.length;
     }
-    for (let k = 0; k < m; k++) prices[k]! += reduced * inverse[at + k]!;
-    this.isBasic[this.basic[leaving]!] = false;
+    for (let k = 0; k < m; k++) prices[k] = (prices[k] ?? missing()) + reduced * (inverse[at + k] ?? missing());
+    this.isBasic[this.basic[leaving] ?? missing()] = false;
     this.basic[leaving] = entering;
     this.isBasic[entering] = true;
     if (++this.sinceFresh >= rule.FRESH_AFTER) this.refresh();
@@ -262,12 +271,12 @@ export class LinearProgram {
     const m = this.basic.length;
     this.prices.fill(0);
     for (let r = 0; r < m; r++) {
-      const cost = this.costs[this.basic[r]!]!;
+      const cost = this.costs[this.basic[r] ?? missing()] ?? missing();
       let amount = 0;
       for (let k = 0; k < m; k++) {
-        const share = this.inverse[r * m + k]!;
-        amount += share * (this.right[k]! + this.shift[k]!);
-        this.prices[k]! += cost * share;
+        const share = this.inverse[r * m + k] ?? missing();
+        amount += share * ((this.right[k] ?? missing()) + (this.shift[k] ?? missing()));
+        this.prices[k] = (this.prices[k] ?? missing()) + cost * share;
       }
       this.amounts[r] = amount;
     }
@@ -280,11 +289,12 @@ export class LinearProgram {
     const m = this.basic.length;
     const rows = Array.from({ length: m }, () => new Float64Array(2 * m));
     this.basic.forEach((column, k) => {
-      for (let n = this.start[column]!; n < this.start[column + 1]!; n++) rows[this.rows[n]!]![k] = this.gives[n]!;
+      for (let n = this.start[column] ?? missing(); n < (this.start[column + 1] ?? missing()); n++)
+        (rows[this.rows[n] ?? missing()] ?? missing())[k] = this.gives[n] ?? missing();
     });
     this.work += m * m * m;
     if (!invert(rows, rule.LEAST_PIVOT)) return;
-    for (let r = 0; r < m; r++) this.inverse.set(rows[r]!.subarray(m), r * m);
+    rows.forEach((row, r) => void this.inverse.set(row.subarray(m), r * m));
     this.settle();
   }
 }

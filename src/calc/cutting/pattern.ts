@@ -1,4 +1,5 @@
 /** A pattern: one sheet kind, its layout, and how many of each item it yields. */
+import { missing } from "../../units/certain.ts";
 import { eachPiece, type PartsNode } from "./cut-tree.ts";
 
 export interface CutPattern {
@@ -32,8 +33,11 @@ type Counts = { [index: number]: number };
 /** Takes what the patterns give off the pieces that remain, and their sheets off the supply where that is counted. */
 export function takeOff(uses: readonly Use[], remaining: Counts, supply?: Counts): void {
   for (const { pattern, repeats } of uses) {
-    if (supply) supply[pattern.sheet]! -= repeats;
-    for (let k = 0; k < pattern.items.length; k++) remaining[pattern.items[k]!]! -= repeats * pattern.counts[k]!;
+    if (supply) supply[pattern.sheet] = (supply[pattern.sheet] ?? missing()) - repeats;
+    for (let k = 0; k < pattern.items.length; k++) {
+      const item = pattern.items[k] ?? missing();
+      remaining[item] = (remaining[item] ?? missing()) - repeats * (pattern.counts[k] ?? missing());
+    }
   }
 }
 
@@ -41,7 +45,8 @@ export function takeOff(uses: readonly Use[], remaining: Counts, supply?: Counts
 export function mostRepeats(pattern: CutPattern, remaining: ArrayLike<number>): number {
   let most = Infinity;
   for (let k = 0; k < pattern.items.length; k++) {
-    most = Math.min(most, Math.floor(remaining[pattern.items[k]!]! / pattern.counts[k]!));
+    const left = remaining[pattern.items[k] ?? missing()] ?? missing();
+    most = Math.min(most, Math.floor(left / (pattern.counts[k] ?? missing())));
   }
   return most;
 }

@@ -1,5 +1,5 @@
 /** Sheets whose layout is settled: they are cut so whatever the rest of the plan is, and their blanks are no longer asked for. */
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { eachPiece, type PartsNode } from "./cut-tree.ts";
 import { patternOf, type Use } from "./pattern.ts";
@@ -30,7 +30,7 @@ export function pinnedUses(problem: Problem, asked: readonly Blank[], stock: rea
           wanted,
           "lower its Count",
         );
-      left[item]! -= wanted;
+      left[item] = (left[item] ?? missing()) - wanted;
     });
     return [{ pattern, repeats: quantity }];
   });

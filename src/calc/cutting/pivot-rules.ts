@@ -1,3 +1,5 @@
+import { missing } from "../../units/certain.ts";
+
 /** Numerical: what counts as nothing, the least pivot, and pivots after which the inverse is worked out anew. */
 export const NOTHING = 1e-9;
 export const LEAST_PIVOT = 1e-7;
@@ -20,9 +22,12 @@ export function leavingRow(direction: Float64Array, amounts: Float64Array): numb
   let leaving = -1;
   let step = Infinity;
   for (let r = 0; r < direction.length; r++) {
-    if (direction[r]! <= LEAST_PIVOT) continue;
-    const most = Math.max(0, amounts[r]!) / direction[r]!;
-    if (most < step - NOTHING || (most < step + NOTHING && direction[r]! > direction[leaving]!)) {
+    if ((direction[r] ?? missing()) <= LEAST_PIVOT) continue;
+    const most = Math.max(0, amounts[r] ?? missing()) / (direction[r] ?? missing());
+    if (
+      most < step - NOTHING ||
+      (most < step + NOTHING && (direction[r] ?? missing()) > (direction[leaving] ?? missing()))
+    ) {
       step = Math.min(step, most);
       leaving = r;
     }

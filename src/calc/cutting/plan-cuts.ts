@@ -4,7 +4,7 @@
  * Throws a Refusal on input no plan can be made from; blanks that cannot be cut are named in `leftOut` with the limit
  * they break, and the rest is planned. Every plan is replayed before it is handed out.
  */
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { costOf } from "./build-problem.ts";
 import { checkInput } from "./check-input.ts";
@@ -39,7 +39,7 @@ export function planCuts(
     options.least === "sheets"
       ? 0
       : remnants.reduce((sum, { piece, w, h, count }) => {
-          const pattern = patterns.find(({ id }) => id === patternIdOf(piece))!;
+          const pattern = patterns.find(({ id }) => id === patternIdOf(piece)) ?? missing();
           const sheet = stock.findIndex(({ id }) => id === pattern.stock);
           const worth = itemAt(stock, sheet).remnantWorth ?? limits.remnantWorth;
           return sum + (count * worth * w * h * found.costOf(sheet)) / (pattern.w * pattern.h);

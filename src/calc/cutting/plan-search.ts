@@ -2,7 +2,7 @@
  * The search for a plan, best plan so far at any time: one pattern after another first, again with corrected values a few
  * times, then ruin and recreate on a cheaper set of sheets, as long as the budget lasts and the bound is not reached.
  */
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { Budget } from "./budget.ts";
 import { cellOf } from "./cell-of.ts";
 import { dive } from "./dive.ts";
@@ -185,14 +185,7 @@ export class PlanSearch {
         last =
           n < fullPlans
             ? this.planRest(pricing, budget, [], values, COST_NOISE)
-            : this.planRest(
-                pricing,
-                budget,
-                keptSheets(problem, this.best!.uses, this.random),
-                values,
-                COST_NOISE,
-                mixed,
-              );
+            : this.planRest(pricing, budget, this.kept(), values, COST_NOISE, mixed);
       }
     };
     if (!this.done) {
@@ -206,22 +199,26 @@ export class PlanSearch {
       else correct(FIRST_WORK, FULL_PLANS);
     }
     while (!this.done) {
-      const { missing, uses } = this.best!;
-      const moved = missing > 0 ? this.moves.insertMissing(uses) : this.moves.insertCheaper(uses);
+      const best = this.best ?? missing();
+      const moved = best.missing > 0 ? this.moves.insertMissing(best.uses) : this.moves.insertCheaper(best.uses);
       if (moved) this.offer(moved);
       if (program && !this.done && this.random.unit() < DIVE_SHARE) {
-        this.diveFrom(program, keptSheets(problem, this.best!.uses, this.random), true);
+        this.diveFrom(program, this.kept(), true);
       }
       if (this.harvest && !this.done && this.harvest.fresh > FRESH) this.cover(this.harvest, pricing);
       correct(LATER_WORK, this.random.below(2));
     }
   }
 
+  private kept(): Use[] {
+    return keptSheets(this.problem, (this.best ?? missing()).uses, this.random);
+  }
+
   /** Plans of layouts that insertion came by, where these could make a cheaper one. */
   private cover(harvest: Harvest, pricing: StripPatterns): void {
-    const program = harvest.program(this.best!.uses, this.demand, this.supply, this.budget);
+    const program = harvest.program((this.best ?? missing()).uses, this.demand, this.supply, this.budget);
     for (let n = 0; n < COVERS && !this.done; n++) {
-      if (roundedUp(this.problem, program.cost) >= this.best!.cost * (1 - 1e-9)) return;
+      if (roundedUp(this.problem, program.cost) >= (this.best ?? missing()).cost * (1 - 1e-9)) return;
       this.diveFrom({ program, pricing, anew: false }, [], n > 0);
       program.change(this.demand, this.supply);
       program.solve();
@@ -229,8 +226,7 @@ export class PlanSearch {
   }
 
   private rootOf(): Root {
-    const { best } = this;
-    const { root, bound } = rootProgram(this.problem, this.budget, best!, this.allowed);
+    const { root, bound } = rootProgram(this.problem, this.budget, this.best ?? missing(), this.allowed);
     this.bound = Math.max(this.bound, bound);
     return root;
   }
@@ -282,9 +278,9 @@ export class PlanSearch {
     const thrift = noise > 0 ? this.thrift : 0;
     if (tight && this.best?.missing === 0) {
       const mix = tightMix(problem, this.best.uses, kept, remaining, supply, costs, random);
-      for (let s = 0; s < mix.length; s++) supply[s]! -= itemAt(mix, s);
+      for (let s = 0; s < mix.length; s++) supply[s] = (supply[s] ?? missing()) - itemAt(mix, s);
       uses.push(...sequentialPlan(problem, pricing, remaining, mix, values, costs, budget, thrift, kept));
-      for (let s = 0; s < mix.length; s++) supply[s]! += itemAt(mix, s);
+      for (let s = 0; s < mix.length; s++) supply[s] = (supply[s] ?? missing()) + itemAt(mix, s);
       const placed = this.moves.insertLast(uses, remaining);
       if (placed) {
         this.offer(placed);

@@ -2,7 +2,7 @@
  * Every pattern on the kind of sheet that counts least with it: a smaller one, or, where left-overs are worth something, a
  * larger one whose left-over goes back on the rack.
  */
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { eachPiece } from "./cut-tree.ts";
 import type { CutPattern, Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
@@ -10,7 +10,7 @@ import { canBeSheared, sizeOf } from "./shear-check.ts";
 
 export function reseat(problem: Problem, uses: readonly Use[], counts: (pattern: CutPattern) => number): Use[] {
   const left = Float64Array.from(problem.sheets, ({ available }) => available);
-  for (const { pattern, repeats } of uses) left[pattern.sheet]! -= repeats;
+  for (const { pattern, repeats } of uses) left[pattern.sheet] = (left[pattern.sheet] ?? missing()) - repeats;
   return uses.map((use) => {
     const { pattern, repeats } = use;
     let best = pattern;
@@ -23,8 +23,8 @@ export function reseat(problem: Problem, uses: readonly Use[], counts: (pattern:
       best = other;
       least = cost;
     }
-    left[pattern.sheet]! += repeats;
-    left[best.sheet]! -= repeats;
+    left[pattern.sheet] = (left[pattern.sheet] ?? missing()) + repeats;
+    left[best.sheet] = (left[best.sheet] ?? missing()) - repeats;
     return best === pattern ? use : { pattern: best, repeats };
   });
 }

@@ -1,5 +1,5 @@
 /** Stacks of half-cut pieces on the floor: which stand, and whether they can be worked off with the room there is. */
-import { firstOf, itemAt } from "../../units/certain.ts";
+import { firstOf, itemAt, missing } from "../../units/certain.ts";
 import { mm } from "../../units/quantity.ts";
 import { type Group, keyOf, type Part, type Size, type Task, withSize, workKey } from "./cut-tasks.ts";
 import { gridDown } from "./grid.ts";
@@ -119,12 +119,12 @@ function needOf({ size, axis, front }: Task, groups: readonly Group[], limit: St
   const cutOn = groups.filter((group) => kindsOf(group).length > 0);
   const inner = cutOn.map((group) => kindsOf(group));
   if (front.task) {
-    const alike = inner.findIndex(([first]) => sizeKey(first!.size) === sizeKey(front.size));
+    const alike = inner.findIndex((kinds) => sizeKey(firstOf(kinds).size) === sizeKey(front.size));
     if (alike < 0) inner.push([front]);
     else inner[alike] = [...itemAt(inner, alike), front];
   }
   const needs = inner.map((kinds, k) => {
-    const own = kinds.map((part): Need => standingWhole(part.task!, limit)).reduce(both);
+    const own = kinds.map((part): Need => standingWhole(part.task ?? missing(), limit)).reduce(both);
     const works = kinds.map((part) => () => keyOf(part));
     return { ...stackNeed(own, works, isLong(firstOf(kinds).size, limit)), off: cutOn[k] ? offOf(cutOn[k], axis) : 0 };
   });
@@ -138,7 +138,7 @@ function needOf({ size, axis, front }: Task, groups: readonly Group[], limit: St
     const isLast = k === needs.length - 1;
     need = greater(need, isLast ? own : plus(own, isLong(withSize(size, axis, rest), limit)));
   });
-  const isAnyLong = inner.some(([first]) => isLong(first!.size, limit));
+  const isAnyLong = inner.some((kinds) => isLong(firstOf(kinds).size, limit));
   const first: Count = {
     all: Math.min(2, inner.length),
     long: (isAnyLong ? 1 : 0) + (inner.length > 1 && isRestLong ? 1 : 0),

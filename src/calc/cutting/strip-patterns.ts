@@ -2,6 +2,7 @@
  * The dearest pattern of strips for given piece values: strips side by side over the sheet, as strip-table.ts prices them,
  * laid by a second knapsack (Gilmore & Gomory, Operations Research 13:94, 1965; memory, unverified).
  */
+import { missing } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import type { CutNode, PartsNode, PieceNode } from "./cut-tree.ts";
 import { mustStayInFront } from "./gauge-rule.ts";
@@ -78,7 +79,7 @@ export class StripPatterns {
       views.forEach((view, v) => {
         const draft = this.layStrips(table, v, view.height, false);
         if (!draft) return;
-        drafts.push({ options, view, strips: draft.strips, ratio: draft.promised / costs[view.sheet]! });
+        drafts.push({ options, view, strips: draft.strips, ratio: draft.promised / (costs[view.sheet] ?? missing()) });
       });
     }
     // What a view promises it need not hold once its strips share the demand; the rest cannot be better.
@@ -90,8 +91,9 @@ export class StripPatterns {
       if (ratio <= bestRatio || (best && ++tries > MOST_TRIES)) break;
       const pattern = patternOf(view.sheet, this.reconcile(options, view, strips, values, remaining));
       let worth = 0;
-      for (let k = 0; k < pattern.items.length; k++) worth += values[pattern.items[k]!]! * pattern.counts[k]!;
-      const reached = worth / costs[view.sheet]!;
+      for (let k = 0; k < pattern.items.length; k++)
+        worth += (values[pattern.items[k] ?? missing()] ?? missing()) * (pattern.counts[k] ?? missing());
+      const reached = worth / (costs[view.sheet] ?? missing());
       if (reached <= bestRatio || !(this.allowed?.(layoutOf(this.problem, pattern)) ?? true)) continue;
       best = pattern;
       bestRatio = reached;
@@ -119,7 +121,7 @@ export class StripPatterns {
       views.forEach((view, v) => {
         const draft = this.layStrips(table, v, view.height, false);
         if (!draft) return;
-        const share = draft.promised / costs[view.sheet]!;
+        const share = draft.promised / (costs[view.sheet] ?? missing());
         ratio = Math.max(ratio, share);
         if (share <= 1 + LEAST_SAVING) return;
         const parts = draft.strips.map((strip) => stripNode(this.problem, strip, view.direction));
@@ -156,13 +158,14 @@ export class StripPatterns {
       let clash = false;
       for (let k = 0; k < offered.length; k++) {
         // One item both ways round, or stacked and single, may overrun its demand in one strip: the first is cut back.
-        const strip = k === 0 ? cutBack(offered[0]!, rest) : offered[k]!;
+        const strip = k === 0 ? cutBack(offered[0] ?? missing(), rest) : (offered[k] ?? missing());
         const front = mustStayInFront(strip.height, this.problem.rule);
         if (strip.height > height || (front && fronted) || !takes(strip, rest)) {
           clash = true;
           continue;
         }
-        for (const { option, copies } of strip.parts) rest[option.item] = rest[option.item]! - copies * option.stack;
+        for (const { option, copies } of strip.parts)
+          rest[option.item] = (rest[option.item] ?? missing()) - copies * option.stack;
         height -= strip.height;
         if (front) fronted = true;
         parts.push(stripNode(this.problem, strip, view.direction));
@@ -180,12 +183,13 @@ export class StripPatterns {
     const { rule } = this.problem;
     const { across, grid } = this;
     const { heights } = table;
-    across.reset(grid.room(height));
+    const most = grid.room(height);
+    across.reset(most);
     const worth = new Float64Array(heights.length);
     const fronts: number[] = [];
     let dearest = 0;
     for (let k = 0; k < heights.length; k++) {
-      const tall = heights[k]!;
+      const tall = heights[k] ?? missing();
       if (tall > height || tall > rule.longestCut) break;
       const value = table.worth(k, v) * this.favor(tall);
       // A taller strip worth no more than a narrower one is never needed.
@@ -196,26 +200,29 @@ export class StripPatterns {
         if (!fronted) fronts.push(k);
         continue;
       }
-      // Nor is one that narrower ones side by side outdo.
-      if (across.best(grid.cellsOf(tall)) >= value) continue;
-      across.add(k, grid.cellsOf(tall), value, this.keepToDemand ? table.mostCopies(k, v) : MANY);
+      // Nor is one that narrower ones side by side outdo, nor one that the height has no cells for.
+      const cells = grid.cellsOf(tall);
+      if (cells > most || across.best(cells) >= value) continue;
+      across.add(k, cells, value, this.keepToDemand ? table.mostCopies(k, v) : MANY);
     }
     this.budget.spend(across.work);
     const plain = across.best(grid.roomAlong(height, fronted));
     const front = bestFront(
       fronts,
-      (k) => worth[k]!,
-      (k) => across.best(grid.roomBeside(height, heights[k]!)),
+      (k) => worth[k] ?? missing(),
+      (k) => across.best(grid.roomBeside(height, heights[k] ?? missing())),
     );
     const promised = Math.max(plain, front.value);
     if (!(promised > 0)) return null;
     const picked: { level: number; count: number; density: number }[] = [];
     const pick = (level: number, count: number) => {
-      picked.push({ level, count, density: worth[level]! / heights[level]! });
+      picked.push({ level, count, density: (worth[level] ?? missing()) / (heights[level] ?? missing()) });
     };
     if (front.value > plain) pick(front.option, 1);
     const room =
-      front.value > plain ? grid.roomBeside(height, heights[front.option]!) : grid.roomAlong(height, fronted);
+      front.value > plain
+        ? grid.roomBeside(height, heights[front.option] ?? missing())
+        : grid.roomAlong(height, fronted);
     across.read(across.mark(), room, pick);
     picked.sort((a, b) => b.density - a.density || a.level - b.level);
     return {
@@ -229,7 +236,7 @@ function stripNode(problem: Problem, strip: Strip, direction: Direction): PartsN
   const parts: CutNode[] = [];
   for (const { option, copies } of strip.parts) {
     const { item, along, stack } = option;
-    const { w, h } = problem.items[item]!;
+    const { w, h } = problem.items[item] ?? missing();
     const piece: PieceNode = { item, turned: along !== (direction === ALONG_Y ? w : h) };
     const part: CutNode = stack === 1 ? piece : { direction, parts: new Array<PieceNode>(stack).fill(piece) };
     for (let n = 0; n < copies; n++) parts.push(part);
@@ -243,7 +250,7 @@ function cutBack(strip: Strip, rest: Float64Array): Strip {
   const parts: Strip["parts"][number][] = [];
   let height = 0;
   for (const { option, copies } of strip.parts) {
-    const available = left.get(option.item) ?? rest[option.item]!;
+    const available = left.get(option.item) ?? rest[option.item] ?? missing();
     const count = Math.min(copies, Math.floor(available / option.stack));
     if (count < 1) continue;
     left.set(option.item, available - count * option.stack);
@@ -257,7 +264,7 @@ function takes(strip: Strip, rest: Float64Array): boolean {
   for (const { option } of strip.parts) {
     let wanted = 0;
     for (const part of strip.parts) if (part.option.item === option.item) wanted += part.copies * part.option.stack;
-    if (wanted > rest[option.item]!) return false;
+    if (wanted > (rest[option.item] ?? missing())) return false;
   }
   return true;
 }

@@ -4,6 +4,7 @@
  * pieces the same way round (Gilmore & Gomory, Operations Research 13:94, 1965; memory, unverified). What the shear
  * cannot part is never offered: see gauge-rule.ts.
  */
+import { missing } from "../../units/certain.ts";
 import type { Budget } from "./budget.ts";
 import { type GaugeRule, isUnlimited, mustStayInFront } from "./gauge-rule.ts";
 import type { Knapsack } from "./knapsack.ts";
@@ -47,7 +48,10 @@ export class StripTable {
     const tallest = Math.max(...views.map(({ height }) => height));
     this.usable = options.filter(
       ({ item, along, across, stack }) =>
-        values[item]! > 1e-9 && remaining[item]! >= stack && along <= longest && across <= tallest,
+        (values[item] ?? missing()) > 1e-9 &&
+        (remaining[item] ?? missing()) >= stack &&
+        along <= longest &&
+        across <= tallest,
     );
     knapsack.reset(grid.room(longest));
     const { rule } = grid;
@@ -58,7 +62,7 @@ export class StripTable {
 
   /** What the best strip of a level is worth in view `v`. */
   worth(level: number, v: number): number {
-    return Math.max(this.plain[level]![v]!, this.fronts[level]![v]!.value);
+    return Math.max(this.plain[level]?.[v] ?? missing(), this.fronts[level]?.[v]?.value ?? missing());
   }
 
   strip(level: number, v: number): Strip {
@@ -66,35 +70,35 @@ export class StripTable {
     this.read(level, v, (option, copies) => {
       parts.push({ option, copies });
     });
-    return { height: this.heights[level]!, parts };
+    return { height: this.heights[level] ?? missing(), parts };
   }
 
   /** How often the strip of a level can be laid before the demand for one of its pieces ends; once at least. */
   mostCopies(level: number, v: number): number {
     let most = Infinity;
     this.read(level, v, ({ item, stack }, copies) => {
-      most = Math.min(most, Math.floor(this.remaining[item]! / (copies * stack)));
+      most = Math.min(most, Math.floor((this.remaining[item] ?? missing()) / (copies * stack)));
     });
     return Math.max(1, most);
   }
 
   private read(level: number, v: number, take: (option: StripOption, copies: number) => void): void {
-    const { length } = this.views[v]!;
-    const front = this.fronts[level]![v]!;
-    const fronted = front.value > this.plain[level]![v]!;
-    if (fronted) take(this.usable[front.option]!, 1);
+    const { length } = this.views[v] ?? missing();
+    const front = this.fronts[level]?.[v] ?? missing();
+    const fronted = front.value > (this.plain[level]?.[v] ?? missing());
+    if (fronted) take(this.usable[front.option] ?? missing(), 1);
     const room = fronted
-      ? this.grid.roomBeside(length, this.usable[front.option]!.along)
+      ? this.grid.roomBeside(length, this.usable[front.option]?.along ?? missing())
       : this.grid.roomAlong(length, false);
-    this.knapsack.read(this.marks[level]!, room, (o, copies) => take(this.usable[o]!, copies));
+    this.knapsack.read(this.marks[level] ?? missing(), room, (o, copies) => take(this.usable[o] ?? missing(), copies));
   }
 
   /** No piece narrower than its strip is too close to it in width to be sized. */
   private sweep(): void {
     const fronts: number[] = [];
     for (let o = 0; o < this.usable.length; ) {
-      const height = this.usable[o]!.across;
-      for (; o < this.usable.length && this.usable[o]!.across === height; o++) this.add(o, fronts);
+      const height = this.usable[o]?.across ?? missing();
+      for (; o < this.usable.length && (this.usable[o]?.across ?? missing()) === height; o++) this.add(o, fronts);
       this.record(height, fronts);
     }
   }
@@ -104,15 +108,16 @@ export class StripTable {
     const { usable, knapsack } = this;
     const { sizing, rule } = this.grid;
     const entry = usable.map(({ across }) => across + leastSizing(across, rule));
-    const byEntry = usable.map((_, o) => o).sort((a, b) => entry[a]! - entry[b]! || a - b);
+    const byEntry = usable.map((_, o) => o).sort((a, b) => (entry[a] ?? missing()) - (entry[b] ?? missing()) || a - b);
     const fronts: number[] = [];
     let entered = 0;
     for (let o = 0; o < usable.length; ) {
-      const height = usable[o]!.across;
-      while (entered < byEntry.length && entry[byEntry[entered]!]! <= height)
-        this.add(byEntry[entered++]!, fronts, sizing);
+      const height = usable[o]?.across ?? missing();
+      while (entered < byEntry.length && (entry[byEntry[entered] ?? missing()] ?? missing()) <= height)
+        this.add(byEntry[entered++] ?? missing(), fronts, sizing);
       const exact: number[] = [];
-      for (; o < usable.length && usable[o]!.across === height; o++) if (entry[o]! > height) exact.push(o);
+      for (; o < usable.length && (usable[o]?.across ?? missing()) === height; o++)
+        if ((entry[o] ?? missing()) > height) exact.push(o);
       if (exact.length === 0) {
         this.record(height, fronts);
         continue;
@@ -128,15 +133,15 @@ export class StripTable {
   private add(o: number, fronts: number[], sizing = 0): void {
     // Out of budget the table stays as it is: still right, only poorer.
     if (this.budget.over()) return;
-    const { item, along, stack } = this.usable[o]!;
+    const { item, along, stack } = this.usable[o] ?? missing();
     if (mustStayInFront(along, this.grid.rule)) {
       fronts.push(o);
       return;
     }
     const { knapsack } = this;
     const before = knapsack.work;
-    const copies = Math.floor(this.remaining[item]! / stack);
-    const value = this.values[item]!;
+    const copies = Math.floor((this.remaining[item] ?? missing()) / stack);
+    const value = this.values[item] ?? missing();
     const worth = value - Math.min(sizing, MOST_SIZING * value);
     knapsack.add(o, this.grid.cellsOf(along), worth * stack * this.favor(along), copies);
     this.budget.spend(knapsack.work - before);
@@ -151,8 +156,11 @@ export class StripTable {
       this.views.map(({ length }) =>
         bestFront(
           fronts,
-          (o) => values[usable[o]!.item]! * usable[o]!.stack,
-          (o) => knapsack.best(grid.roomBeside(length, usable[o]!.along)),
+          (o) => {
+            const { item, stack } = usable[o] ?? missing();
+            return (values[item] ?? missing()) * stack;
+          },
+          (o) => knapsack.best(grid.roomBeside(length, usable[o]?.along ?? missing())),
         ),
       ),
     );

@@ -3,7 +3,7 @@
  * they are placed while there is still choice (sequential value correction: Mukhacheva and others; memory, unverified).
  */
 
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import type { Use } from "./pattern.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
@@ -33,8 +33,9 @@ export function correctedValues(
     }
     for (let k = 0; k < pattern.items.length; k++) {
       const pieces = repeats * itemAt(pattern.counts, k);
-      seen[itemAt(pattern.items, k)]! += pieces;
-      sum[itemAt(pattern.items, k)]! += (pieces * sheet.w * sheet.h) / filled;
+      const item = itemAt(pattern.items, k);
+      seen[item] = (seen[item] ?? missing()) + pieces;
+      sum[item] = (sum[item] ?? missing()) + (pieces * sheet.w * sheet.h) / filled;
     }
   }
   const blend = LEAST_BLEND + BLEND_RANGE * random.unit();

@@ -1,4 +1,5 @@
 /** Pieces not on any sheet, as item kinds, in the order in which a place is looked for. */
+import { missing } from "../../units/certain.ts";
 import type { Problem } from "./problem.ts";
 import type { Random } from "./random.ts";
 
@@ -18,7 +19,7 @@ export class WaitingPieces {
   /** Value of the pieces. */
   get value(): number {
     let sum = 0;
-    for (const item of this.kinds) sum += this.problem.items[item]!.value;
+    for (const item of this.kinds) sum += this.problem.items[item]?.value ?? missing();
     return sum;
   }
 
@@ -34,13 +35,13 @@ export class WaitingPieces {
     const { keys, fresh } = this;
     const spread = ORDER_SPREAD * random.unit();
     for (let i = 0; i < count; i++) {
-      const item = kinds[i]!;
-      const key = items[item]!.value * (1 + spread * (random.unit() - 0.5));
+      const item = kinds[i] ?? missing();
+      const key = (items[item]?.value ?? missing()) * (1 + spread * (random.unit() - 0.5));
       let j = i - 1;
-      while (j >= 0 && keys[j]! < key) {
-        keys[j + 1] = keys[j]!;
-        kinds[j + 1] = kinds[j]!;
-        fresh[j + 1] = fresh[j]!;
+      while (j >= 0 && (keys[j] ?? missing()) < key) {
+        keys[j + 1] = keys[j] ?? missing();
+        kinds[j + 1] = kinds[j] ?? missing();
+        fresh[j + 1] = fresh[j] ?? missing();
         j--;
       }
       keys[j + 1] = key;
@@ -58,7 +59,7 @@ export class WaitingPieces {
     let left = 0;
     let refused = -1;
     for (let i = 0; i < kinds.length; i++) {
-      const item = kinds[i]!;
+      const item = kinds[i] ?? missing();
       const isFresh = fresh[i] === 1;
       if ((item === refused && !isFresh) || !insert(item, isFresh)) {
         kinds[left++] = item;

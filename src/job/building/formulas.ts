@@ -1,6 +1,7 @@
 /** Formulas as the file stores them. */
 import { findRecord, NAMESPACE } from "../../cells/catalogue.ts";
 import { publicName } from "../../cells/record/record.ts";
+import { missing } from "../../units/certain.ts";
 
 /** A call with its arguments by name, in the record's own order; an argument left out in between stays blank. */
 export function shop(name: string, given: Readonly<Record<string, string>> = {}): string {
@@ -50,5 +51,5 @@ export const calledTyped = (formula: string): string =>
 /** Functions of the catalogue that a stored formula calls. */
 export const calledIn = (formula: string): string[] =>
   [...formula.matchAll(new RegExp(`_xldudf_${NAMESPACE}_([A-Z_]+)\\(`, "g"))].map(([, name]) =>
-    name!.replaceAll("_", "."),
+    (name ?? missing()).replaceAll("_", "."),
   );

@@ -1,3 +1,4 @@
+import { missing } from "../../units/certain.ts";
 import { headed, value } from "../building/cells.ts";
 import { lookUp, working } from "../building/formulas.ts";
 import { spillColumn } from "../building/spill-block.ts";
@@ -109,7 +110,7 @@ function blockCells(
   return [
     value(top, 1, "heading", title),
     value(partRow(block), 1, "label", "Part"),
-    value(partRow(block), 2, "inputText", shown[part]!),
+    value(partRow(block), 2, "inputText", shown[part] ?? missing()),
     ...inputs.flatMap(([input, formula], i): SheetCell[] => [
       value(partRow(block) + 1 + i, 1, "label", inSystem(input, system)),
       { row: partRow(block) + 1 + i, column: 2, style: "wrapped", formula: inSystem(linked(formula), system) },

@@ -1,3 +1,4 @@
+import { missing } from "../../units/certain.ts";
 import { headed, tableCells, value } from "../building/cells.ts";
 import type { SheetCell, SheetModel, SheetTable } from "../xlsx/model.ts";
 import type { JobContents } from "./contents.ts";
@@ -36,6 +37,6 @@ export function shopSheet({ shop, shopNote }: Pick<JobContents, "shop" | "shopNo
 
 /** Of the sheet "Shop": where a table's first column stands, for a list to choose from: "Shop!$A$18:$A$25". */
 export function namesOf(contents: Pick<JobContents, "shop" | "shopNote">, tableName: string): string | undefined {
-  const table = shopSheet(contents).tables!.find(({ name }) => name === tableName);
+  const table = (shopSheet(contents).tables ?? missing()).find(({ name }) => name === tableName);
   return table && `Shop!$A$${table.row + 1}:$A$${table.row + table.rows}`;
 }

@@ -1,5 +1,6 @@
 /** One question about the bill a sheet, each answered by one formula; all of them take the same tables. */
 import { SPILLS, type SpillName } from "../../cells/record/spill-columns.ts";
+import { missing } from "../../units/certain.ts";
 import { ofTables } from "../building/bill-arguments.ts";
 import { value } from "../building/cells.ts";
 import { lookUp, shop, spillOf } from "../building/formulas.ts";
@@ -186,7 +187,7 @@ function dateRows(job: JobContents): SheetCell[] {
   const all = spillOf(cellName(WHATIF_ROW, stations));
   const at = (header: string) => `INDEX(${all},0,${spillColumn("BILL.STATIONS", header)})`;
   const hours = cellName(DATES_ROW, DATES_COLUMN);
-  const given = { hours, calendar: givenIn(job)["calendar"]!, station: '"Brake"' };
+  const given = { hours, calendar: givenIn(job)["calendar"] ?? missing(), station: '"Brake"' };
   const [start, due] = [jobCell("start"), jobCell("due")];
   // The bill takes a day without a time to its end; these functions take a point in time.
   const end = `IFERROR(${due}+(INT(${due})=${due}+0),${due})`;

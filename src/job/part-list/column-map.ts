@@ -1,6 +1,7 @@
 /** Which column of a part list is read as what: by its heading, or as the person says. Nothing is read that is not shown. */
 import { columnLetters } from "../../sheet/formula/address.ts";
 import { type CellMatrix, isBlank } from "../../units/cell.ts";
+import { missing } from "../../units/certain.ts";
 import { nearestIs } from "../../units/nearest.ts";
 import { Refusal, wrong } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
@@ -82,10 +83,10 @@ export function mapColumns(
     if (own.has(column.index) || !column.read) return column;
     const { key, rank } = column.read;
     const rivals = columns.filter(({ index, read }) => index !== column.index && isRival(key, read?.key));
-    const better = rivals.find(({ read }) => read!.key !== key || read!.rank < rank);
+    const better = rivals.find(({ read }) => read && (read.key !== key || read.rank < rank));
     if (isOneOf(key)) return column;
     if (better) return { ...column, read: undefined, why: `"${better.title}" is read as ${titleOf(key)}` };
-    const same = rivals.find(({ read }) => read!.rank === rank);
+    const same = rivals.find(({ read }) => read?.rank === rank);
     if (!same) return column;
     // Said of the first of them alone.
     if (same.index > column.index)
@@ -117,7 +118,7 @@ function lengthAsWidth(columns: readonly MappedColumn[], own: ReadonlyMap<number
   if (!length || others.length > 0) return columns;
   const why = `taken as along the bend: if it is the flat's length, say another (--columns "${length.letter}=; ...=Width")`;
   return columns.map((column) =>
-    column === length ? { ...column, read: { ...length.meaning!, key: "width" }, why } : column,
+    column === length ? { ...column, read: { ...(length.meaning ?? missing()), key: "width" }, why } : column,
   );
 }
 
@@ -151,7 +152,7 @@ function refuseSecondQuantity(
   own: ReadonlyMap<number, unknown>,
   body: CellMatrix,
 ): void {
-  const rank = ({ read }: MappedColumn) => read!.rank;
+  const rank = ({ read }: MappedColumn) => (read ?? missing()).rank;
   const [first] = columns.filter(({ read }) => read?.key === "quantity").sort((a, b) => rank(a) - rank(b));
   if (!first) return;
   const says = (row: CellMatrix[number], { index }: MappedColumn) => String(row[index] ?? "").trim();

@@ -48,13 +48,13 @@ export function fieldsOf(columns: readonly MappedColumn[], every: readonly (read
       joined.sort((a, b) => legOf(a.title).localeCompare(legOf(b.title)));
     const [first] = joined;
     if (!first) continue;
-    const other = joined.find(({ read }) => read!.unit !== first.read!.unit);
+    const other = joined.find(({ read }) => read?.unit !== first.read?.unit);
     if (other) throw wrong("legs", "columns in one unit", `"${first.title}" and "${other.title}"`);
     single.push({
       key: WHOLE[key],
       title: joined.map(({ title }) => title).join(", "),
       letter: joined.map(({ letter }) => letter).join(", "),
-      unit: first.read!.unit,
+      unit: first.read?.unit,
       from: joined.map(({ index }) => index),
       mayList: true,
     });

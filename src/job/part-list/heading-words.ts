@@ -3,6 +3,7 @@
  * these are taken; every other one is named and left for the person to map.
  */
 import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
+import { firstOf, missing } from "../../units/certain.ts";
 import { unitSize } from "../../units/unit-words.ts";
 
 export type BillKey = keyof typeof BILL_COLUMNS;
@@ -124,11 +125,13 @@ const LONGEST = 120;
 
 const RANKS = new Map<string, { readonly key: PartKey; readonly rank: number }>();
 // A part's own name comes before the number of its line, whichever of them the bill's table is called by.
-const ownFirst = (key: BillKey, [first, ...rest]: readonly string[]): string[] =>
+const ownFirst = (key: BillKey, words: readonly string[]): string[] => {
+  const own = OWN_WORDS[key] ?? [];
   // "Length" beside "Legs" is how long the bend is.
-  key === "flanges" ? [first!, ...(OWN_WORDS[key] ?? []), ...rest] : [first!, ...rest, ...(OWN_WORDS[key] ?? [])];
+  return key === "flanges" ? [firstOf(words), ...own, ...words.slice(1)] : [...words, ...own];
+};
 for (const key of BILL_KEYS)
-  (key === "part" ? OWN_WORDS[key]! : ownFirst(key, BILL_COLUMNS[key].headers)).forEach((word, rank) => {
+  (key === "part" ? (OWN_WORDS[key] ?? missing()) : ownFirst(key, BILL_COLUMNS[key].headers)).forEach((word, rank) => {
     const folded = foldTitle(word);
     if (!RANKS.has(folded)) RANKS.set(folded, { key, rank });
   });
@@ -179,7 +182,7 @@ export function meaningOf(title: string): Meaning | undefined {
   const [, before = "", last = ""] = LAST_WORD.exec(text) ?? [];
   const unit = unitWord(last);
   const short = unit === undefined ? undefined : plainMeaning(before);
-  return short && withUnit(short, unit!);
+  return short && withUnit(short, unit ?? missing());
 }
 
 /** What a person says a column is: "Leg" is one flange. */
@@ -187,10 +190,12 @@ export const statedMeaning = (ours: string): Meaning | undefined =>
   meaningOf(ours) ?? (LEG_WORDS.includes(foldTitle(ours)) ? ONE_LEG : undefined);
 export const ONE_LEG: Meaning = { key: "legs", rank: 0, unit: undefined };
 
+const rankAfter = (key: BillKey): number => (OWN_WORDS[key] ?? []).length + 2;
+
 function plainMeaning(text: string): Meaning | undefined {
   const word = foldTitle(text);
-  if (GAUGE_WORDS.includes(word)) return { key: "thickness", rank: OWN_WORDS.thickness!.length + 2, unit: "ga" };
-  if (INCLUDED.test(word)) return { key: "bendAngles", rank: OWN_WORDS.bendAngles!.length + 2, unit: "included" };
+  if (GAUGE_WORDS.includes(word)) return { key: "thickness", rank: rankAfter("thickness"), unit: "ga" };
+  if (INCLUDED.test(word)) return { key: "bendAngles", rank: rankAfter("bendAngles"), unit: "included" };
   if (LEG.test(word)) return ONE_LEG;
   if (TURN.test(word)) return { key: "turns", rank: 0, unit: undefined };
   const found = RANKS.get(word);

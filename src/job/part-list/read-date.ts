@@ -1,6 +1,6 @@
 /** When a line is due, as people write a day: what can be only one day is read, 6/5/2026 is asked about. */
 import type { CellValue } from "../../units/cell.ts";
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { Doubt } from "./doubt.ts";
 
 export const DATE_ORDERS = ["month-first", "day-first"] as const;
@@ -26,7 +26,7 @@ export function dateOf(given: CellValue, order: DateOrder | undefined): CellValu
   const text = given.replace(/\s+/g, " ").trim();
   if (/^\d{5}(?:\.\d+)?$/.test(text) && Number(text) >= FIRST_COUNT && Number(text) <= LAST_COUNT) return Number(text);
   const [, year, month, day, at] = YEAR_FIRST.exec(text) ?? [];
-  if (year) return iso(year, month!, day!, at);
+  if (year) return iso(year, month ?? missing(), day ?? missing(), at);
   const first = NAMED_FIRST.exec(text);
   if (first) return iso(itemAt(first, 3), monthOf(itemAt(first, 1)), itemAt(first, 2), first[4]);
   const second = NAMED_SECOND.exec(text);

@@ -1,4 +1,5 @@
 /** One length of a part list: what it is, or why that is open. A figure that could be another one is asked about. */
+import { missing } from "../../units/certain.ts";
 import { namesGauge, parseGauge } from "../../units/parse-gauge.ts";
 import { parseLength } from "../../units/parse-length.ts";
 import { parseNumber } from "../../units/parse-number.ts";
@@ -51,7 +52,7 @@ export function readLengthCell(given: string | number, context: LengthContext): 
     const own = OWN_UNIT.exec(text);
     if (own) {
       const [, figure = "", word = ""] = own;
-      const unit = unitWord(["''", "″", "”"].includes(word) ? '"' : word)!;
+      const unit = unitWord(["''", "″", "”"].includes(word) ? '"' : word) ?? missing();
       return inUnit(figureOf(figure, unit, context), unit, shop);
     }
     const feet = /ft|foot|feet|['′’]/i.test(text) ? parseLength(text, shop) : undefined;

@@ -7,6 +7,7 @@ import { BILL_COLUMNS } from "../../cells/tables/bill-columns.ts";
 import { areaOfItem, JOB_ITEMS } from "../../cells/tables/job.ts";
 import { foldHeader } from "../../cells/tables/recognized.ts";
 import { type CellMatrix, type CellValue, isBlank, isCellError } from "../../units/cell.ts";
+import { missing } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { type Book, type BookSheet, cellAt, withoutError } from "../book.ts";
 import { value } from "../building/cells.ts";
@@ -128,7 +129,7 @@ function jobOf(book: Book): Pick<JobContents, "job" | "areaDues"> & { areTable: 
   const keys = Object.keys(ITEM_OF) as JobKey[];
   const areaDues = rows.flatMap(([item, due]): [string, CellValue][] => {
     const area = typeof item === "string" ? areaOfItem(item) : "";
-    return area === "" || isBlank(due ?? null) ? [] : [[area, due!]];
+    return area === "" || isBlank(due ?? null) ? [] : [[area, due ?? missing()]];
   });
   return { job: Object.fromEntries(keys.map((key) => [key, entry(key)])), areaDues, areTable: table !== undefined };
 }

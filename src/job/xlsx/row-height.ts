@@ -1,5 +1,5 @@
 /** How high a row must be for its wrapped text: an estimate that a spreadsheet program may better. */
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import type { SheetModel } from "./model.ts";
 import type { PlacedCell } from "./place.ts";
 import { wraps } from "./styles.ts";
@@ -30,7 +30,7 @@ export function rowHeight(sheet: SheetModel, row: number, cells: ReadonlyMap<num
 function widthOf({ widths, merges = [] }: SheetModel, row: number, column: number): number {
   const start = `${columnName(column)}${row}:`;
   const merged = merges.find((ref) => ref.startsWith(start));
-  const last = merged ? itemAt(/:([A-Z]+)/.exec(merged)!, 1) : columnName(column);
+  const last = merged ? itemAt(/:([A-Z]+)/.exec(merged) ?? missing(), 1) : columnName(column);
   let width = 0;
   for (let i = column; ; i++) {
     width += widths[i - 1] ?? 8;

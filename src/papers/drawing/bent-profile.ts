@@ -1,7 +1,7 @@
 /** The finished part seen from its end: true thickness, true arcs, flanges and angles written beside them. */
 
 import { type BentPart, checkPart } from "../../bill/pictures.ts";
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { show, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
 import { dimension } from "./dimension.ts";
@@ -163,8 +163,10 @@ function legEnds(part: BentPart, corners: readonly Corner[], i: number, flange: 
     return outside(Math.sign(bendAfter.angle), before.mold, after.mold);
   if (after && bendAfter)
     return outside(Math.sign(bendAfter.angle), step(after.mold, after.direction + Math.PI, flange), after.mold);
-  const turned = before!.direction - (bendBefore!.angle * Math.PI) / 180;
-  return outside(Math.sign(bendBefore!.angle), before!.mold, step(before!.mold, turned, flange));
+  const { mold, direction } = before ?? missing();
+  const { angle } = bendBefore ?? missing();
+  const turned = direction - (angle * Math.PI) / 180;
+  return outside(Math.sign(angle), mold, step(mold, turned, flange));
 }
 
 /** Number and angle inside the bend where there is room, else outside. */

@@ -1,7 +1,7 @@
 /** The sheet of a pattern cut on paper: where every piece lies and every stroke runs. Y upwards from the datum edge. */
 
 import type { CutListRow, PieceOut, PlannedPattern } from "../../bill/pictures.ts";
-import { entryOf, itemAt } from "../../units/certain.ts";
+import { entryOf, itemAt, missing } from "../../units/certain.ts";
 import type { Point } from "./svg.ts";
 
 export interface Region {
@@ -71,7 +71,7 @@ function sideBySide(laid: readonly { readonly out: PieceOut; readonly region: Re
     for (const one of found) {
       const at = kept.findIndex((other) => isAlike(other.out, one.out) && joined(other, one) !== undefined);
       if (at < 0) kept.push(one);
-      else kept[at] = joined(itemAt(kept, at), one)!;
+      else kept[at] = joined(itemAt(kept, at), one) ?? missing();
     }
     found = kept;
   }

@@ -1,7 +1,7 @@
 /** The flat blank: bend lines with their direction, dimensions, grain and the edge that goes to the gauge first. */
 
 import { type BentPart, bendLines, checkPart, flatOfPart } from "../../bill/pictures.ts";
-import { itemAt, lastOf } from "../../units/certain.ts";
+import { itemAt, lastOf, missing } from "../../units/certain.ts";
 import { type Millimeters, mm } from "../../units/quantity.ts";
 import { show, showMark, showNumber } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -56,7 +56,7 @@ export function drawFlat(
       0.05,
     );
     for (const [i, y] of (cross ? bendLines(cross) : []).entries()) {
-      const { angle } = itemAt(cross!.bends, i);
+      const { angle } = itemAt((cross ?? missing()).bends, i);
       bendLine(ink, [-OVER, y * scale], [long + OVER, y * scale], angle);
     }
     for (const [i, x] of lines.entries()) {

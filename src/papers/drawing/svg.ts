@@ -1,3 +1,5 @@
+import { missing } from "../../units/certain.ts";
+
 /**
  * The few SVG parts that all drawings are made of. Black lines on nothing: readable in print, on light and on dark
  * (currentColor), and by a screen reader (title and desc).
@@ -5,7 +7,7 @@
 const ESCAPES: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;", "'": "&#39;" };
 
 /** Text from a workbook never becomes markup. */
-export const escapeMarkup = (text: string): string => text.replace(/[&<>"']/g, (mark) => ESCAPES[mark]!);
+export const escapeMarkup = (text: string): string => text.replace(/[&<>"']/g, (mark) => ESCAPES[mark] ?? missing());
 
 /** Coordinates with three decimals: a thousandth of a millimeter is below any printer. */
 export const at = (value: number): string => String(Number(value.toFixed(3)));

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { SectionPath } from "./section.ts";
 
 /** The sheet between punch and die shoulder, seen from the die contact: x along the flange, y square to it. */
@@ -26,13 +27,13 @@ export function freeArm(path: SectionPath, turn: number, frictionAngle: number):
   let length = 0;
   let momentLength = 0;
   for (let i = 0; i < path.moment.length; i++) {
-    const sinPsi = path.complementary[i]! / reaction - sinFriction;
+    const sinPsi = (path.complementary[i] ?? missing()) / reaction - sinFriction;
     const cosPsi = Math.sqrt(1 - sinPsi * sinPsi);
-    const ds = path.momentStep[i]! / (reaction * cosPsi);
+    const ds = (path.momentStep[i] ?? missing()) / (reaction * cosPsi);
     alongFlange += ds * (cosPsi * cosFriction - sinPsi * sinFriction);
     sag += ds * (sinPsi * cosFriction + cosPsi * sinFriction);
     length += ds;
-    momentLength += path.moment[i]! * ds;
+    momentLength += (path.moment[i] ?? missing()) * ds;
   }
   return { reaction, alongFlange, sag, length, momentLength };
 }

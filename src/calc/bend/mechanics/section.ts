@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { AirBendInput } from "./air-bend-input.ts";
 import { gaussRule } from "./gauss.ts";
 
@@ -118,17 +119,18 @@ export function section(input: AirBendInput): Section {
     };
     const elasticPart = Math.min(curvature, elasticCurvature);
     for (let i = 0; i < ELASTIC_POINTS; i++) {
-      put(i, elasticState(elasticPart * ELASTIC_RULE.nodes[i]!), ELASTIC_RULE.weights[i]! * elasticPart);
+      const weight = ELASTIC_RULE.weights[i] ?? missing();
+      put(i, elasticState(elasticPart * (ELASTIC_RULE.nodes[i] ?? missing())), weight * elasticPart);
     }
     if (!plastic) return { ...path, end: elasticState(curvature), endExponent: 1 };
     const u = hardeningArgument(curvature);
     const spread = (u / e0) ** GRADING - 1;
     for (let i = 0; i < PLASTIC_RULE.nodes.length; i++) {
       // Powers of u as exponentials: this loop is where the time of a solve goes, and a general power costs three.
-      const graded = 1 + spread * PLASTIC_RULE.nodes[i]!;
+      const graded = 1 + spread * (PLASTIC_RULE.nodes[i] ?? missing());
       const ln = Math.log(graded) / GRADING;
       const state = plasticState(e0 * Math.exp(ln), power0 * Math.exp(n * ln));
-      put(ELASTIC_POINTS + i, state, (PLASTIC_RULE.weights[i]! * spread) / (GRADING * graded));
+      put(ELASTIC_POINTS + i, state, ((PLASTIC_RULE.weights[i] ?? missing()) * spread) / (GRADING * graded));
     }
     const end = plasticAt(u);
     return { ...path, end, endExponent: (end.slope / end.curvatureSlope) * (curvature / end.moment) };

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { BendSetup } from "./bend-setup.ts";
 import { integralToNodes } from "./gauss.ts";
 import type { LoadedPose } from "./loaded-pose.ts";
@@ -7,7 +8,7 @@ const TO_NODES = integralToNodes(PLASTIC_RULE);
 
 const dot = (weights: readonly number[], values: readonly number[]) => {
   let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += weights[i]! * values[i]!;
+  for (let i = 0; i < values.length; i++) sum += (weights[i] ?? missing()) * (values[i] ?? missing());
   return sum;
 };
 
@@ -32,11 +33,12 @@ export function unloadedShape(setup: BendSetup, pose: LoadedPose): UnloadedShape
   const turnRate: number[] = [];
   const steps: number[] = [];
   for (let i = ELASTIC_POINTS; i < path.moment.length; i++) {
-    const sinPsi = path.complementary[i]! / arm.reaction - sinFriction;
-    const ds = path.momentStep[i]! / (arm.reaction * Math.sqrt(1 - sinPsi * sinPsi));
+    const sinPsi = (path.complementary[i] ?? missing()) / arm.reaction - sinFriction;
+    const ds = (path.momentStep[i] ?? missing()) / (arm.reaction * Math.sqrt(1 - sinPsi * sinPsi));
     steps.push(ds);
     turnRate.push(
-      ((path.curvature[i]! - path.moment[i]! / section.stiffness) * ds) / PLASTIC_RULE.weights[i - ELASTIC_POINTS]!,
+      (((path.curvature[i] ?? missing()) - (path.moment[i] ?? missing()) / section.stiffness) * ds) /
+        (PLASTIC_RULE.weights[i - ELASTIC_POINTS] ?? missing()),
     );
   }
   // The elastic part of the arm springs back straight: it lengthens flange and middle line alike. What the line is
@@ -47,7 +49,7 @@ export function unloadedShape(setup: BendSetup, pose: LoadedPose): UnloadedShape
     height += Math.sin(slope) * length;
     excess += 2 * Math.sin(slope / 2) ** 2 * length;
   };
-  for (let i = 0; i < steps.length; i++) add(dot(TO_NODES[i]!, turnRate), steps[i]!);
+  for (let i = 0; i < steps.length; i++) add(dot(TO_NODES[i] ?? missing(), turnRate), steps[i] ?? missing());
   let slope = dot(PLASTIC_RULE.weights, turnRate);
   const wrapLength = wrapAngle * noseRadius;
   const turn = (path.end.curvature - path.end.moment / section.stiffness) * wrapLength;

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import { pointToLine } from "./distance.ts";
 import type { Piece } from "./piece.ts";
 import { contains, type Solid } from "./solid.ts";
@@ -19,9 +20,12 @@ function along(p: Piece, t: number): [number, number] {
 export function depthIn(s: Solid, p: Piece, known = -Infinity): number {
   const depth = (t: number): number => {
     const [x, y] = along(p, t);
+    const { xs, ys } = s;
     let least = Infinity;
-    for (let i = 0, j = s.xs.length - 1; i < s.xs.length; j = i++)
-      least = Math.min(least, pointToLine(x, y, s.xs[j]!, s.ys[j]!, s.xs[i]!, s.ys[i]!));
+    for (let i = 0, j = xs.length - 1; i < xs.length; j = i++) {
+      const [xj, yj] = [xs[j] ?? missing(), ys[j] ?? missing()];
+      least = Math.min(least, pointToLine(x, y, xj, yj, xs[i] ?? missing(), ys[i] ?? missing()));
+    }
     return contains(s, x, y) ? Math.sqrt(least) : -Math.sqrt(least);
   };
   const length = p.arc

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import type { Piece } from "./piece.ts";
 import { contains, type Solid } from "./solid.ts";
 
@@ -25,10 +26,10 @@ function lineToLine(
   bx: number,
   by: number,
 ): number {
-  const px = g[k]! + x;
-  const py = g[k + 1]! + y;
-  const qx = g[k + 2]! + x;
-  const qy = g[k + 3]! + y;
+  const px = (g[k] ?? missing()) + x;
+  const py = (g[k + 1] ?? missing()) + y;
+  const qx = (g[k + 2] ?? missing()) + x;
+  const qy = (g[k + 3] ?? missing()) + y;
   const dx = bx - ax;
   const dy = by - ay;
   const ex = qx - px;
@@ -50,7 +51,7 @@ function lineToLine(
 
 /** Whether a direction of that length from the center lies within the sweep of the arc at k. */
 const facing = (p: Piece, g: Float64Array, k: number, x: number, y: number, length: number): boolean =>
-  x * g[k + 6]! + y * g[k + 7]! >= length * p.cosine;
+  x * (g[k + 6] ?? missing()) + y * (g[k + 7] ?? missing()) >= length * p.cosine;
 
 /**
  * Squared distance of an arc and a segment. The nearest pair is one of: the foot of the center, an end of the segment
@@ -68,11 +69,11 @@ function arcToLine(
   by: number,
 ): number {
   let best = Math.min(
-    pointToLine(g[k]! + x, g[k + 1]! + y, ax, ay, bx, by),
-    pointToLine(g[k + 2]! + x, g[k + 3]! + y, ax, ay, bx, by),
+    pointToLine((g[k] ?? missing()) + x, (g[k + 1] ?? missing()) + y, ax, ay, bx, by),
+    pointToLine((g[k + 2] ?? missing()) + x, (g[k + 3] ?? missing()) + y, ax, ay, bx, by),
   );
-  const cx = g[k + 4]! + x;
-  const cy = g[k + 5]! + y;
+  const cx = (g[k + 4] ?? missing()) + x;
+  const cy = (g[k + 5] ?? missing()) + y;
   const dx = bx - ax;
   const dy = by - ay;
   const length = dx * dx + dy * dy;
@@ -108,18 +109,18 @@ export function gapTo(s: Solid, p: Piece, g: Float64Array, k: number, x: number,
   const reach = best + p.half;
   if (reach <= 0) return best;
   const r = p.radius;
-  const west = (p.arc ? g[k + 4]! - r : Math.min(g[k]!, g[k + 2]!)) + x;
-  const east = (p.arc ? g[k + 4]! + r : Math.max(g[k]!, g[k + 2]!)) + x;
-  const south = (p.arc ? g[k + 5]! - r : Math.min(g[k + 1]!, g[k + 3]!)) + y;
-  const north = (p.arc ? g[k + 5]! + r : Math.max(g[k + 1]!, g[k + 3]!)) + y;
+  const west = (p.arc ? (g[k + 4] ?? missing()) - r : Math.min(g[k] ?? missing(), g[k + 2] ?? missing())) + x;
+  const east = (p.arc ? (g[k + 4] ?? missing()) + r : Math.max(g[k] ?? missing(), g[k + 2] ?? missing())) + x;
+  const south = (p.arc ? (g[k + 5] ?? missing()) - r : Math.min(g[k + 1] ?? missing(), g[k + 3] ?? missing())) + y;
+  const north = (p.arc ? (g[k + 5] ?? missing()) + r : Math.max(g[k + 1] ?? missing(), g[k + 3] ?? missing())) + y;
   let least = reach * reach;
   const { xs, ys } = s;
   const n = xs.length;
   for (let i = 0, j = n - 1; i < n; j = i++) {
-    const ax = xs[j]!;
-    const ay = ys[j]!;
-    const bx = xs[i]!;
-    const by = ys[i]!;
+    const ax = xs[j] ?? missing();
+    const ay = ys[j] ?? missing();
+    const bx = xs[i] ?? missing();
+    const by = ys[i] ?? missing();
     // Boxes of the edge and the piece further apart than what is known already.
     const h = Math.max(Math.min(ax, bx) - east, west - Math.max(ax, bx), 0);
     const v = Math.max(Math.min(ay, by) - north, south - Math.max(ay, by), 0);
@@ -128,6 +129,6 @@ export function gapTo(s: Solid, p: Piece, g: Float64Array, k: number, x: number,
     if (square < 0) return -p.half - CROSSED;
     if (square < least) least = square;
   }
-  if (contains(s, g[k]! + x, g[k + 1]! + y)) return -p.half - CROSSED;
+  if (contains(s, (g[k] ?? missing()) + x, (g[k + 1] ?? missing()) + y)) return -p.half - CROSSED;
   return least < reach * reach ? Math.sqrt(least) - p.half : best;
 }

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import { type Piece, place, STRIDE } from "./piece.ts";
 import type { Pose } from "./seat.ts";
 import type { Solid } from "./solid.ts";
@@ -17,7 +18,7 @@ export class Room {
     const sin = Math.sin(pose.angle);
     const g = this.layout;
     for (let i = 0; i < pieces.length; i++) {
-      const p = pieces[i]!;
+      const p = pieces[i] ?? missing();
       const k = STRIDE * i;
       place(p, g, k, pose.x, pose.y, cos, sin);
       this.box(p, k, 4 * i);
@@ -30,10 +31,14 @@ export class Room {
     // An arc is boxed by its whole circle, from the center, a straight from its ends.
     const from = p.arc ? k + 4 : k;
     const until = p.arc ? k + 4 : k + 2;
-    boxes[to] = Math.min(g[from]!, g[until]!) - out;
-    boxes[to + 1] = Math.max(g[from]!, g[until]!) + out;
-    boxes[to + 2] = Math.min(g[from + 1]!, g[until + 1]!) - out;
-    boxes[to + 3] = Math.max(g[from + 1]!, g[until + 1]!) + out;
+    const ax = g[from] ?? missing();
+    const ay = g[from + 1] ?? missing();
+    const bx = g[until] ?? missing();
+    const by = g[until + 1] ?? missing();
+    boxes[to] = Math.min(ax, bx) - out;
+    boxes[to + 1] = Math.max(ax, bx) + out;
+    boxes[to + 2] = Math.min(ay, by) - out;
+    boxes[to + 3] = Math.max(ay, by) + out;
   }
 
   /** Surely at least `gap` between piece i and a solid moved to (x, y). */
@@ -41,10 +46,10 @@ export class Room {
     const { boxes } = this;
     const k = 4 * i;
     return (
-      s.west + x - boxes[k + 1]! >= gap ||
-      boxes[k]! - s.east - x >= gap ||
-      s.south + y - boxes[k + 3]! >= gap ||
-      boxes[k + 2]! - s.north - y >= gap
+      s.west + x - (boxes[k + 1] ?? missing()) >= gap ||
+      (boxes[k] ?? missing()) - s.east - x >= gap ||
+      s.south + y - (boxes[k + 3] ?? missing()) >= gap ||
+      (boxes[k + 2] ?? missing()) - s.north - y >= gap
     );
   }
 }

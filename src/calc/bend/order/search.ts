@@ -1,5 +1,5 @@
 /** One hit in a search: bend number from 1, end at the back 0 or 1. */
-import { itemAt } from "../../../units/certain.ts";
+import { itemAt, missing } from "../../../units/certain.ts";
 export interface Move {
   readonly bend: number;
   readonly end: 0 | 1;
@@ -125,14 +125,14 @@ class Heap {
   }
 
   private before(i: number, j: number): boolean {
-    const [a, b] = [this.items[i]!, this.items[j]!];
+    const [a, b] = [this.items[i] ?? missing(), this.items[j] ?? missing()];
     return a.edge.key < b.edge.key || (a.edge.key === b.edge.key && a.age < b.age);
   }
 
   private swap(i: number, j: number): void {
     const { items } = this;
-    const held = items[i]!;
-    items[i] = items[j]!;
+    const held = items[i] ?? missing();
+    items[i] = items[j] ?? missing();
     items[j] = held;
   }
 }

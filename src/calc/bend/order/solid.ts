@@ -1,4 +1,4 @@
-import { firstOf, itemAt, lastOf } from "../../../units/certain.ts";
+import { firstOf, itemAt, lastOf, missing } from "../../../units/certain.ts";
 import type { Millimeters } from "../../../units/quantity.ts";
 
 export type Point = readonly [x: Millimeters, y: Millimeters];
@@ -91,9 +91,12 @@ export function contains(s: Solid, x: number, y: number): boolean {
   let inside = false;
   const n = s.xs.length;
   for (let i = 0, j = n - 1; i < n; j = i++) {
-    const yi = s.ys[i]!;
-    const yj = s.ys[j]!;
-    if (yi > y !== yj > y && x < s.xs[i]! + ((s.xs[j]! - s.xs[i]!) * (y - yi)) / (yj - yi)) inside = !inside;
+    const yi = s.ys[i] ?? missing();
+    const yj = s.ys[j] ?? missing();
+    if (yi > y === yj > y) continue;
+    const xi = s.xs[i] ?? missing();
+    const xj = s.xs[j] ?? missing();
+    if (x < xi + ((xj - xi) * (y - yi)) / (yj - yi)) inside = !inside;
   }
   return inside;
 }

@@ -1,3 +1,4 @@
+import { missing } from "../../../units/certain.ts";
 import { type Millimeters, mm } from "../../../units/quantity.ts";
 import { depthIn } from "./depth.ts";
 import { gapTo } from "./distance.ts";
@@ -136,7 +137,7 @@ export class Watch implements Reading {
       for (const s of solids) {
         const rule = rules[s.tool];
         for (let i = 0; i < pieces.length; i++) {
-          const piece = pieces[i]!;
+          const piece = pieces[i] ?? missing();
           const r = rule[piece.zone];
           if (r === "skip") continue;
           const keep = r === "free" ? this.gap : -r;
