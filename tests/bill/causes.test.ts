@@ -64,7 +64,7 @@ describe("the question to the customer", () => {
     found("drawing radius", "check", "ask", { figure, limit, quantity: "length" });
   it("is one for all lines that have it, with both radii", () => {
     expect(questionSays([line("A", ask(6, 4)), line("B", swing), line("", ask(8, 5))], "mm")).toBe(
-      "Do these inside radii suit, in place of the drawing's? A 6.0 mm for 4.0 mm; line 6 8.0 mm for 5.0 mm.",
+      "Are these inside radii acceptable in place of the drawing's? A 6.0 mm for 4.0 mm; line 6 8.0 mm for 5.0 mm.",
     );
     expect(questionSays([line("B", swing)], "mm")).toBe("");
     expect(questionSays([line("A", found("drawing radius", "note", "near", { figure: 6 }))], "mm")).toBe("");
