@@ -1,6 +1,9 @@
 /** What a line costs and what is asked: metal by the sheets that are pulled, and no line pays for another's place. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { SheetUse } from "../../../src/bill/cut/plan-cutting.ts";
+import { withoutColor } from "../../../src/bill/money/finish-lots.ts";
+import { atCommonWorth } from "../../../src/bill/money/metal.ts";
 import type { BillPlan } from "../../../src/bill/plan.ts";
 import { job, type Line, NONSENSE, rates, SHOP, withCell } from "../../cells/example/tables.ts";
 import { bracket, planned, quotedOf, shopOf } from "../shop.ts";
@@ -125,6 +128,43 @@ describe("one lot of coating", () => {
     expect(coated([{ Finish: "Black" }, { Finish: "Red" }])).toEqual([85, 85].map((each) => expect.closeTo(each, 9)));
     const days = [{ Due: 46_090 }, { Due: 46_091 }];
     expect(coated(days)).toEqual([85, 85].map((each) => expect.closeTo(each, 9)));
+  });
+});
+
+describe("a vendor's lot", () => {
+  it("without a price by size is shared evenly: its minimum of 85, by two lines of whatever size", () => {
+    const stations = withCell(SHOP.stations, "Coating", "Price each", 0);
+    const lines = [{ Part: "A" }, { Part: "B", Width: 8 }].map((line) => bracket({ ...line, Operations: "Coating" }));
+    const plan = planned(lines, shopOf({ stations }));
+    for (const line of plan.quoted) expect(plan.priceOf(line).outside / 1.1).toBeCloseTo(85 / 2, 9);
+  });
+  it("without a color is named where the same vendor has others with one, and not else", () => {
+    const named = (...lines: Line[]) => {
+      const plan = planned(lines.map((line, i) => bracket({ Part: `C${i}`, ...line })));
+      const outside = plan.quoted.map((line) => ({ plan: line.plan, outside: plan.workOf(line).outside }));
+      return withoutColor(outside).map(({ line }) => line.part);
+    };
+    const [black, blank] = [
+      { Operations: "Coating", Finish: "Black" },
+      { Operations: "Coating", Finish: " " },
+    ];
+    expect(named(black, blank, {}, blank)).toEqual(["C1", "C3"]);
+    expect(named(blank, blank)).toEqual([]);
+    expect(named(black, black)).toEqual([]);
+    expect(named({ Finish: "Black" }, blank)).toEqual([]); // what has a color goes to no vendor
+  });
+});
+
+describe("what is left of a sheet", () => {
+  it("is said to be worth what is common only where something is left and Stock does not say what it is worth", () => {
+    const { groups } = planned([bracket()]);
+    const [group] = groups;
+    const [use] = group!.uses;
+    const of = (remnants: SheetUse["remnants"], saysRemnantWorth: boolean) =>
+      atCommonWorth([{ ...group!, uses: [{ ...use!, remnants, sheet: { ...use!.sheet, saysRemnantWorth } }] }]).size;
+    const left = use!.remnants;
+    expect(left.length).toBeGreaterThan(0);
+    expect([of(left, false), of(left, true), of([], false), of([], true)]).toEqual([1, 0, 0, 0]);
   });
 });
 

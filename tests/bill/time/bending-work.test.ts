@@ -78,14 +78,19 @@ describe("the set-ups of a brake", () => {
 });
 
 describe("people at the brake", () => {
-  const people = (Width: number, Thickness = "1/4") => {
-    const { plans, works } = worksOf([bracket({ Width, Thickness, Flanges: "2; 2", Brake: "Brake 1" })]);
+  const people = (Width: number, Thickness = "1/4", Flanges = "2; 2") => {
+    const { plans, works } = worksOf([bracket({ Width, Thickness, Flanges, Brake: "Brake 1" })]);
     const { people: count, note } = works.get(plans[0]!)!;
     return [count, note];
   };
   it("a bend over 6 ft takes two, whatever it weighs", () => {
     expect(people(72, "3/16")[0]).toBe(1);
     expect(people(72.5, "3/16")).toEqual([2, "two people, long bend"]);
+  });
+  it("are one where the piece is short and light, and two by its weight where that asks for them, however long", () => {
+    expect(people(4)).toEqual([1, "one person"]);
+    // 80 x some 10.5 x 1/4 in of steel of 0.284 lb/in3: about 60 lb, and one person lifts 45.
+    expect(people(80, "1/4", "5; 6")).toEqual([2, "two people"]);
   });
 });
 
