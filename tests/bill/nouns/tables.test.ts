@@ -34,9 +34,9 @@ describe("a die", () => {
     expect(findDie(20.009, one, "mm").name).toBe("it");
     expect(findDie(19.991, one, "mm").name).toBe("it");
     expect(message(() => findDie(20.011, one, "mm"))).toMatch(
-      /^die must be a die of the table; got 20.011; nearest is "it"/,
+      /^die must be a die in the table; got 20.011; nearest is "it"/,
     );
-    expect(message(() => findDie(19.989, one, "mm"))).toMatch(/^die must be a die of the table/);
+    expect(message(() => findDie(19.989, one, "mm"))).toMatch(/^die must be a die in the table/);
   });
   it("is asked for by name where two have the opening, and the name is enough", () => {
     const two = ["left", "right"].map((name) => ({ ...dies[0]!, name, opening: mm(20) }));
@@ -52,7 +52,7 @@ describe("a die", () => {
   it("that is not there is refused with the nearest, or with an empty table", () => {
     expect(message(() => findDie("V 22", dies, "in"))).toMatch(/got "V 22"; nearest is "V 2/);
     expect(message(() => findDie("V 2", [], "in"))).toBe(
-      'die must be a die of the table; got "V 2"; the table is empty',
+      'die must be a die in the table; got "V 2"; the table is empty',
     );
   });
 });
@@ -65,10 +65,10 @@ describe("a punch or a machine", () => {
   it("is none where none is asked for, and refused where it is not there", () => {
     expect(findPunch(undefined, punches)).toBeUndefined();
     expect(message(() => findPunch("Plane", punches))).toBe(
-      'punch must be a punch of the table; got "Plane"; nearest is "Plain"',
+      'punch must be a punch in the table; got "Plane"; nearest is "Plain"',
     );
     expect(message(() => findMachine("Brake 9", brakes, "brake"))).toMatch(
-      /^brake must be a brake of the table; got "Brake 9"/,
+      /^brake must be a brake in the table; got "Brake 9"/,
     );
   });
   it("that lacks a figure is asked for it by its column, once the figure is needed", () => {
@@ -86,7 +86,7 @@ describe("a station", () => {
     expect(findStation("Paint", stations)).toBeUndefined();
     expect(stationNamed("drill", stations).name).toBe("Drill");
     expect(message(() => stationNamed("Dril", stations))).toBe(
-      'stations must be a station of the table; got "Dril"; nearest is "Drill"',
+      'stations must be a station in the table; got "Dril"; nearest is "Drill"',
     );
   });
   it("of a vendor has a price each, or is asked for it", () => {
@@ -120,7 +120,7 @@ describe("a station", () => {
     ]);
     const lost = { ...line, operations: [{ station: "Polish", amount: undefined }] };
     expect(message(() => operationsOf(lost, stations))).toMatch(
-      /^line 1 column "Operations" must be a station of the table; got "Polish"/,
+      /^line 1 column "Operations" must be a station in the table; got "Polish"/,
     );
   });
 });
