@@ -56,6 +56,14 @@ describe("the breaks of a line", () => {
       expect([quantity, isHeld]).toEqual([quantity, unitPrice !== alone(quantity, whole).unitPrice]);
     expect(new Set(found.map(({ isHeld }) => isHeld)).size).toBe(2);
   });
+  it("leave the price of the bill itself as it is, whichever of the quantities it is", () => {
+    const whole = shopOf({ rates: rates({ ...NO_MINIMUM, "Charge whole sheets": 1 }) });
+    const quantities = [20, 200, 250, 270, 290, 310];
+    for (const own of quantities) {
+      const found = breaks([bracket({ Quantity: own })], quantities, whole).find(({ isInBill }) => isInBill)!;
+      expect([found.quantity, found.unitPrice, found.isHeld]).toEqual([own, alone(own, whole).unitPrice, false]);
+    }
+  });
   it("leave out what has no price in the bill, before and after", () => {
     const stock = withCell(SHOP.stock, "Aluminum 1/8", "Price", null);
     const unpriced = bracket({ Part: "A", Material: "5052-H32", Thickness: "1/8" });

@@ -41,6 +41,11 @@ describe("lines of a revision", () => {
     const quantities = found.lines.map((line) => pairs(line.differences)["Quantity"]);
     expect(quantities.filter((pair) => pair !== undefined)).toEqual([[4, 6]]);
     expect(linesOf(found).every(([, change]) => change === "changed")).toBe(true);
+    const both = of(twice, [bracket({ Quantity: 5 }), bracket({ Quantity: 6 })]);
+    expect(both.lines.map((line) => pairs(line.differences)["Quantity"])).toEqual([
+      [3, 5],
+      [4, 6],
+    ]);
   });
   it("say every column of the bill that was typed otherwise", () => {
     const found = differences({
@@ -59,6 +64,7 @@ describe("lines of a revision", () => {
     expect(found).toMatchObject({
       Quantity: [20, 24],
       Extras: [0, 2],
+      Blanks: [20, 24], // a shop that states no allowances cuts what is ordered
       "Drawing radius": [undefined, 0.2 * 25.4],
       Accepted: [undefined, "A. Person"],
       Width: [4 * 25.4, 5 * 25.4],
@@ -75,6 +81,23 @@ describe("lines of a revision", () => {
     expect(found["Bend angles"]![1]).toHaveLength(1);
     expect(Object.keys(found)).not.toContain("Material");
     expect(Object.keys(found)).not.toContain("Thickness");
+  });
+  it("say the flanges of the other direction of a tray", () => {
+    const tray = { Width: null, Flanges: "2; 12; 2", "Bend angles": 90, "Cross angles": 90, Holes: 0 };
+    const found = differences({ "Cross flanges": "2; 9; 3" }, { ...tray, "Cross flanges": "2; 9; 2" });
+    const of = (...sizes: number[]) => sizes.map((size) => expect.closeTo(size * 25.4, 9));
+    expect(found["Cross flanges"]).toEqual([of(2, 9, 2), of(2, 9, 3)]);
+  });
+  it("say no tools of a part that becomes flat, and give both sides as what they were", () => {
+    const { lines } = of([bracket()], [bracket({ Flanges: "5", "Bend angles": null })]);
+    const found = pairs(lines[0]!.differences);
+    for (const what of ["Brake", "Die", "Punch"]) expect(found[what]).toEqual([expect.any(String), undefined]);
+    for (const { before, after } of lines[0]!.differences) expect(before.kind).toBe(after.kind);
+  });
+  it("say no punch in a shop that states none", () => {
+    const bare = planned([bracket()], shopOf({ punches: undefined }));
+    const found = pairs(planChanges(planned([bracket({ Punch: "Plain" })]), bare).lines[0]!.differences);
+    expect(found["Punch"]).toEqual(["Plain", undefined]);
   });
   it("say the tools, the flat, minutes and price that go with it, and not what stays", () => {
     const thin = { Material: "5052-H32", Thickness: "1/8", Die: "V 1", Punch: "Plain" };
@@ -137,6 +160,11 @@ describe("the job of a revision", () => {
     expect(said["Lines quoted"]).toEqual([1, 2]);
     expect(said["Pieces"]).toEqual([20, 30]);
     expect(said["Blanks to cut"]).toEqual([20, 30]);
+    // A blank of 46 x 90 in or more: of sheets no larger than 60 x 120 in one takes one.
+    const plates = (Quantity: number) => [
+      bracket({ Flanges: "90", "Bend angles": null, Width: 46, Holes: 0, Quantity }),
+    ];
+    expect(pairs(of(plates(1), plates(3)).job)["Sheets to pull"]).toEqual([1, 3]);
     expect(Object.keys(said)).not.toContain("Lines: stop");
     // 4.5292 x 4 x 1/4 in of steel of 0.284 lb/in3 (0.2836 in full): 1.286 lb each.
     const [was, is] = said["Weight"] as [number, number];
@@ -162,6 +190,9 @@ describe("the job of a revision", () => {
     const done = (plan: BillPlan) => plan.dates.lines.get(quotedOf(plan, "HB1").plan)!.asItIs;
     expect(said["Done"]).toEqual([done(before), done(after)]);
     expect(said["Late lines"]).toEqual([0, 1]);
+    const last = planned([bracket(), bracket({ Part: "long", Quantity: 200 })]);
+    const both = [...last.dates.lines.values()].map(({ asItIs }) => asItIs);
+    expect(pairs(planChanges(before, last).job)["Done"]![1]).toBe(Math.max(...both));
     expect(said["Must leave by"]![1]).toBeCloseTo((MONDAY + 7.1 / 24) * 86_400, 0);
   });
   it("without what a price and a date take says the rest of it", () => {

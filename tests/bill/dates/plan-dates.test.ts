@@ -148,6 +148,13 @@ describe("the stations of the dates", () => {
     }
     const brake = plan.dates.stations.find(({ station }) => station === "Brake")!;
     expect(brake.machines.map(({ name }) => name)).toEqual(["Brake 1", "Brake 2"]);
+    const other = planned([bracket({ Brake: "Brake 1" }), bracket({ Part: "M", Brake: "Brake 2", Due: MONDAY + 1 })]);
+    const first = planned([bracket({ Brake: "Brake 1", Due: MONDAY + 1 }), bracket({ Part: "M", Brake: "Brake 2" })]);
+    for (const { dates } of [other, first])
+      expect(dates.stations.find(({ station }) => station === "Brake")!.machines.map(({ name }) => name)).toEqual([
+        "Brake 1",
+        "Brake 2",
+      ]);
     expect(brake.queue).toBe(6 * 3600); // as the table says
     expect(plan.dates.stations.find(({ station }) => station === "Drill")!.machines).toEqual([]);
   });
@@ -225,6 +232,38 @@ describe("the latest start", () => {
       expect(from(serial(latest), of).late).toBe(0);
       expect(from(serial(latest + 180), of).late).toBeGreaterThan(0);
     }
+  });
+  /** Nothing waits anywhere but two hours of other work at the brake. */
+  const idle = SHOP.stations
+    .slice(1)
+    .reduce((of, [name]) => withCell(of, String(name), "Queue", name === "Brake" ? 2 : 0), SHOP.stations);
+  const begun = (MONDAY + 7 * HOUR) * 86_400;
+  const until = (due: number, of: readonly Line[], tables = {}) =>
+    planned(
+      of,
+      shopOf({ stations: idle, ...tables, job: job({ Start: MONDAY + 7 * HOUR, Due: MONDAY + due * HOUR }) }),
+    );
+  const atBrake = (plan: BillPlan) => plan.dates.stations.find(({ station }) => station === "Brake")!.load;
+  it("is the time due less what waits and the work at the station that decides, of the line with least to spare", () => {
+    const plan = until(15, [bracket(), bracket({ Part: "calm", Due: MONDAY + 9 })]);
+    const of = quotedOf(plan, "HB1").plan;
+    const own = plan.quoted.find((line) => line.plan === of)!;
+    const bending = plan.workOf(own).works.filter(({ station }) => station.name === "Brake");
+    const hours = bending.reduce((sum, work) => sum + timeOf(work), 0);
+    expect(hours).toBeGreaterThan(0);
+    // By hand: within one shift, from 7:00 to 15:30, work done at 15:00 begins its own length earlier.
+    expect(plan.dates.latestStart()).toBeCloseTo(begun + 8 * 3600 - (2 * 3600 + hours), 6);
+  });
+  it("is sooner where the brake closes before the shop does: the last moment from which its work is done that day", () => {
+    // The brake is open from 7:00 to 11:00, the shop to 15:30: hours of the shop after 11:00 are none of the brake's.
+    const calendar = SHOP.calendar.map((row) => (row[3] === "Brake" && row[2] ? row.with(2, "11:00") : row));
+    const plan = until(15, [bracket()], { calendar });
+    const latest = plan.dates.latestStart();
+    const byHand = begun + 4 * 3600 - (2 * 3600 + atBrake(plan));
+    expect(byHand).toBeGreaterThan(begun);
+    // Halved until it is known to the minute, and never past it.
+    expect(latest).toBeLessThanOrEqual(byHand);
+    expect(latest).toBeGreaterThan(byHand - 60);
   });
   it("is past where a line is late already, and there is none without a line", () => {
     expect(from(MONDAY + 9.9, lines).latestStart()).toBe("past");

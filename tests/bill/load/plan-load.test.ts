@@ -57,9 +57,9 @@ describe("the order of loading that a job states", () => {
       expect(of(null, ...all)).toEqual(["D", "T", "R"]);
     }
   });
-  it("goes by the area's name where neither the job nor a date says more, and by content within it", () => {
+  it("goes by the area's name, however heavy, where neither the job nor a date says more, and by content within it", () => {
     const alike = ["Deck", "Tower"].flatMap((Area) =>
-      ["a", "b"].map((Part) => bracket({ Area, Part: `${Area} ${Part}` })),
+      ["a", "b"].map((Part) => bracket({ Area, Part: `${Area} ${Part}`, Width: Area === "Deck" ? 4 : 9 })),
     );
     const order = of(null, ...alike);
     expect(order.map((part) => part.split(" ")[0])).toEqual(["Deck", "Deck", "Tower", "Tower"]);

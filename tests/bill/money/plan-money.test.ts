@@ -1,8 +1,11 @@
 /** What a line costs and what is asked: metal by the sheets that are pulled, and no line pays for another's place. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { SheetUse } from "../../../src/bill/cut/plan-cutting.ts";
+import { withoutColor } from "../../../src/bill/money/finish-lots.ts";
+import { atCommonWorth, metalShares } from "../../../src/bill/money/metal.ts";
 import type { BillPlan } from "../../../src/bill/plan.ts";
-import { job, type Line, NONSENSE, rates, SHOP, withCell } from "../../cells/example/tables.ts";
+import { job, type Line, NONSENSE, rates, SHOP, withCell, without } from "../../cells/example/tables.ts";
 import { bracket, planned, quotedOf, shopOf } from "../shop.ts";
 
 /** Nothing on top of the sheets, and nothing beside the lines. */
@@ -128,6 +131,61 @@ describe("one lot of coating", () => {
   });
 });
 
+describe("a vendor's lot", () => {
+  it("without a price by size is shared evenly: its minimum of 85, by two lines of whatever size", () => {
+    const stations = withCell(SHOP.stations, "Coating", "Price each", 0);
+    const lines = [{ Part: "A" }, { Part: "B", Width: 8 }].map((line) => bracket({ ...line, Operations: "Coating" }));
+    const plan = planned(lines, shopOf({ stations }));
+    for (const line of plan.quoted) expect(plan.priceOf(line).outside / 1.1).toBeCloseTo(85 / 2, 9);
+  });
+  it("without a color is named where the same vendor has others with one, and not else", () => {
+    const named = (...lines: Line[]) => {
+      const plan = planned(lines.map((line, i) => bracket({ Part: `C${i}`, ...line })));
+      const outside = plan.quoted.map((line) => ({ plan: line.plan, outside: plan.workOf(line).outside }));
+      return withoutColor(outside).map(({ line }) => line.part);
+    };
+    const [black, blank] = [
+      { Operations: "Coating", Finish: "Black" },
+      { Operations: "Coating", Finish: " " },
+    ];
+    expect(named(black, blank, {}, blank)).toEqual(["C1", "C3"]);
+    expect(named(blank, blank)).toEqual([]);
+    expect(named(black, black)).toEqual([]);
+    expect(named({ Finish: "Black" }, blank)).toEqual([]); // what has a color goes to no vendor
+  });
+});
+
+describe("what is left of a sheet", () => {
+  it("is said to be worth what is common only where something is left and Stock does not say what it is worth", () => {
+    const { groups } = planned([bracket()]);
+    const [group] = groups;
+    const [use] = group!.uses;
+    const of = (remnants: SheetUse["remnants"], saysRemnantWorth: boolean) =>
+      atCommonWorth([{ ...group!, uses: [{ ...use!, remnants, sheet: { ...use!.sheet, saysRemnantWorth } }] }]).size;
+    const left = use!.remnants;
+    const unsaid = (each: SheetUse) => ({ ...each, sheet: { ...each.sheet, saysRemnantWorth: false } });
+    expect(left.length).toBeGreaterThan(0);
+    expect([of(left, false), of(left, true), of([], false), of([], true)]).toEqual([1, 0, 0, 0]);
+    const bare = { ...use!, remnants: [] };
+    expect(atCommonWorth([{ ...group!, uses: [bare, use!].map(unsaid) }]).size).toBe(1);
+  });
+});
+
+describe("the metal of lines cut together", () => {
+  it("is three times as much for three times the pieces", () => {
+    const plan = planned([bracket(), bracket({ Part: "B", Quantity: 60 })], shopOf({ rates: rates(NO_SHARES) }));
+    const [few, many] = ["HB1", "B"].map((part) => plan.priceOf(quotedOf(plan, part)).material);
+    expect(many! / few!).toBeCloseTo(3, 9);
+  });
+  it("has no price where one of the sheets has none", () => {
+    const [group] = planned([bracket()]).groups;
+    const [use] = group!.uses;
+    const unpriced = { ...use!, price: undefined, sheet: { ...use!.sheet, price: undefined } };
+    const sizes = [[use!], [use!, unpriced], [unpriced]].map((uses) => metalShares([{ ...group!, uses }], false).size);
+    expect(sizes).toEqual([1, 0, 0]);
+  });
+});
+
 describe("extras of a line", () => {
   it("are charged where the line asks for them and the shop has a row", () => {
     const changed = rates({ "Engineering per new part": 45, "First article": 30, Certificate: 12 });
@@ -145,6 +203,11 @@ describe("extras of a line", () => {
     expect(made.priceOf(line).extras).toBeCloseTo(20 * 3 * 0.4, 9);
     const work = made.workOf(line).works.find(({ station }) => station.name === "Insert nut")!;
     expect(work.each).toBeCloseTo(1.2 * 3 * 0.25 * 60, 9);
+  });
+  it("are not what a vendor would ask for the work of a station that could also be sent out", () => {
+    const nuts = ["Insert nut", "count", 2, 0.25, 54, 0, 3, 0.4, null, null];
+    const made = planned([bracket({ Operations: "Insert nut 3" })], shopOf({ stations: [...SHOP.stations, nuts] }));
+    expect(made.priceOf(quotedOf(made, "HB1")).extras).toBe(0);
   });
 });
 
@@ -165,6 +228,20 @@ describe("charges", () => {
       Object.values(prices(planned([bracket()], shopOf({ job: job(entries) }))))[0]!.unitPrice;
     expect(unit({ "Profit as": "markup" })).toBe(Math.ceil((cost / 20) * 1.4 * 100 - 1e-9) / 100);
     expect(unit({ "Profit as": "margin" })).toBe(Math.ceil((cost / 20 / (1 - 0.28)) * 100 - 1e-9) / 100);
+  });
+  it("crate and truck are asked for once an order, a line's minimum of every line, and tax of the whole", () => {
+    const none = { "Minimum charge": 0, "Line minimum": 0, Crate: 0, Truck: 0, Tax: 0 };
+    const price = charges({}, none).total;
+    expect(charges({}, { ...none, Crate: 35, Truck: 60 }).total).toBeCloseTo(price + 95, 9);
+    // 20 pieces of 250.00.
+    expect(charges({}, { ...none, "Line minimum": 5000 }).total).toBeCloseTo(5000, 9);
+    expect(charges({}, { ...none, "Line minimum": 5000, Tax: 0.08 }).total).toBeCloseTo(5400, 9);
+  });
+  it("a second person's rate is asked for only by what two people do", () => {
+    const shop = shopOf({ rates: without(rates({}), "Second person") });
+    const plan = planned([bracket(), bracket({ Part: "long", Width: 80 })], shop);
+    expect(plan.priceOf(quotedOf(plan, "HB1")).price).toBeGreaterThan(0);
+    expect(() => plan.priceOf(quotedOf(plan, "long"))).toThrow(/"Second person"/);
   });
   it("outside work has its vendor's minimum", () => {
     const outside = (Quantity: number) =>

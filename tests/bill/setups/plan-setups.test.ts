@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { planSetUps } from "../../../src/bill/setups/plan-setups.ts";
 import type { Line } from "../../cells/example/tables.ts";
-import { bracket, planned } from "../shop.ts";
+import { bracket, planned, shopOf } from "../shop.ts";
 
 const setUps = (...lines: Line[]) =>
   planSetUps(planned(lines).quoted).map(({ tools: { brake, die, punch }, lines: of }) => ({
@@ -46,5 +46,20 @@ describe("the set-ups of a bill", () => {
     const found = setUps(...lines).map(({ parts }) => parts.join());
     expect(found).toHaveLength(3);
     expect(found[1]).toBe("c");
+  });
+  it("keep the punch where every die is another: the Knife comes first or last of Plain, Knife and Plain", () => {
+    const on = { Brake: "Brake 1" };
+    const lines = [thin("a", on), thin("b", { ...on, Die: "V 1-1/2", Punch: "Knife" }), thick("c", on)];
+    const found = setUps(...lines).map(({ parts }) => parts.join());
+    expect(found).toHaveLength(3);
+    expect(found[1]).not.toBe("b");
+  });
+  it("are those of the dies alone in a shop that states no punches", () => {
+    const lines = [thick("a", { Punch: null }), thin("b", { Punch: null }), thick("c", { Punch: null })];
+    const found = planSetUps(planned(lines, shopOf({ punches: undefined })).quoted);
+    expect(found.map(({ tools }) => [tools.die.name, tools.punch]).sort()).toEqual([
+      ["V 1", undefined],
+      ["V 2", undefined],
+    ]);
   });
 });

@@ -53,6 +53,7 @@ describe("the set-ups of a brake", () => {
     expect([a!.pieces, b!.pieces]).toEqual([50, 100]);
     expect(a!.setUp).toBe(LINE_SET_UP + Math.ceil((SET_UP * a!.run) / (a!.run + b!.run)));
     expect(b!.setUp - LINE_SET_UP).toBeGreaterThan(1.9 * (a!.setUp - LINE_SET_UP));
+    expect([a!.share, b!.share]).toEqual([a!.setUp - LINE_SET_UP, b!.setUp - LINE_SET_UP]);
   });
 
   it("the order of the lines changes no line's time", () => {
@@ -78,14 +79,48 @@ describe("the set-ups of a brake", () => {
 });
 
 describe("people at the brake", () => {
-  const people = (Width: number, Thickness = "1/4") => {
-    const { plans, works } = worksOf([bracket({ Width, Thickness, Flanges: "2; 2", Brake: "Brake 1" })]);
+  const people = (Width: number, Thickness = "1/4", Flanges = "2; 2") => {
+    const { plans, works } = worksOf([bracket({ Width, Thickness, Flanges, Brake: "Brake 1" })]);
     const { people: count, note } = works.get(plans[0]!)!;
     return [count, note];
   };
   it("a bend over 6 ft takes two, whatever it weighs", () => {
     expect(people(72, "3/16")[0]).toBe(1);
     expect(people(72.5, "3/16")).toEqual([2, "two people, long bend"]);
+  });
+  it("are one where the piece is short and light, and two by its weight where that asks for them, however long", () => {
+    expect(people(4)).toEqual([1, "one person"]);
+    // 80 x some 10.5 x 1/4 in of steel of 0.284 lb/in3: about 60 lb, and one person lifts 45.
+    expect(people(80, "1/4", "5; 6")).toEqual([2, "two people"]);
+  });
+});
+
+describe("a tray", () => {
+  const tray = (along: string, across: string) =>
+    bracket({
+      Material: "5052-H32",
+      Thickness: "1/8",
+      Width: null,
+      Flanges: along,
+      "Cross flanges": across,
+      Holes: 0,
+      "Cross angles": 90,
+    });
+  it("takes two people where the bends of one direction are over 6 ft, whichever direction that is", () => {
+    for (const made of [tray("2; 8", "2; 80"), tray("2; 80", "2; 8")]) {
+      const { plans, works } = worksOf([made]);
+      expect(works.get(plans[0]!)).toMatchObject({ people: 2, note: "two people, long bend" });
+    }
+  });
+  it("is picked up once: of one bend each way the second has the handling of further bends", () => {
+    const each = (factor: number) => {
+      const shop = shopOf({ rates: rates({ Allowance: 1, "Handling at next bends": factor }) });
+      const { plans, works } = worksOf([tray("2; 8", "2; 9")], shop);
+      return works.get(plans[0]!)!.each;
+    };
+    const [whole, half, none] = [each(1), each(0.5), each(0.25)] as const;
+    expect(whole - half).toBeGreaterThan(0.5);
+    expect(whole - none).toBeCloseTo(1.5 * (whole - half), 6);
   });
 });
 

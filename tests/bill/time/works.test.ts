@@ -67,6 +67,18 @@ describe("a line that is cut on the waterjet", () => {
     // Two holes of 1/2 in: 3.14 in of path and two pierces more.
     expect(each({ Holes: 2, "Hole diameter": 0.5 })).toBeGreaterThan(small);
   });
+  it("is handled once: ten seconds more of handling a piece are ten more at the jet", () => {
+    const each = (seconds: number) =>
+      workOf(jet, "Waterjet", shopOf({ rates: rates({ Allowance: 1, "Handling per piece": seconds }) })).each;
+    expect(each(20) - each(10)).toBeCloseTo(10, 8);
+  });
+  it("takes its share of a sheet's loading too, by area", () => {
+    const base = { Allowance: 1 };
+    const each = (minutes: number) =>
+      workOf(jet, "Waterjet", shopOf({ rates: rates({ ...base, "Sheet loading": minutes }) })).each;
+    // Two minutes more for 48 x 120 in, of which the blank is as long as worked by hand and 4 in wide.
+    expect(each(4) - each(2)).toBeCloseTo((120 * byHand(14) * 4) / (120 * 48), 8);
+  });
 });
 
 describe("the shear", () => {
@@ -81,6 +93,10 @@ describe("the shear", () => {
     const more = each({}, { ...base, "Sheet loading": 4 }) - each({}, { ...base, "Sheet loading": 2 });
     expect(more).toBeCloseTo((120 * byHand(14) * 4) / (120 * 48), 8);
     expect(each({}, { ...base, "Sheet loading": null })).toBeCloseTo(each({}, { ...base, "Sheet loading": 0 }), 9);
+    // Nor where the shop lists no sheets.
+    const of = (stock: undefined | typeof SHOP.stock, minutes: number) =>
+      workOf(bracket(), "Shear", shopOf({ stock, rates: rates({ ...base, "Sheet loading": minutes }) })).each;
+    expect(of(undefined, 4)).toBe(of(SHOP.stock, 0));
   });
   it("has a handling of its own, by size, or the one of every machine where none was timed", () => {
     const base = { Allowance: 1, "Sheet loading": 0 };
@@ -126,6 +142,13 @@ describe("a bench", () => {
     };
     expect(names({ Notches: 2, "Notch path": 1 })).toEqual(["Shear", "Drill", "Notcher", "Brake"]);
     expect(names({ Holes: 0, "Hole diameter": null })).toEqual(["Shear", "Brake"]);
+    expect(names({ Holes: 0, "Hole diameter": null, Notches: 2, "Notch path": 1 })).toEqual([
+      "Shear",
+      "Notcher",
+      "Brake",
+    ]);
+    // What the bill names beside is no reason to leave the holes.
+    expect(names({ Operations: "Weld 2" }).sort()).toEqual(["Brake", "Drill", "Shear", "Weld"]);
   });
   it("asks for a count where its work has no other measure", () => {
     const line = lineOf(bracket());
