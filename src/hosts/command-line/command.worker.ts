@@ -1,14 +1,15 @@
 /** The thread of a command: says what it writes, asks for what it reads, ends with its exit code. */
 import { parentPort, workerData } from "node:worker_threads";
+import { missing } from "../../units/certain.ts";
 import { runCommand } from "./commands.ts";
 import type { Said, Start, Told } from "./guard.ts";
 
 const { name, args, interactive, limits } = workerData as Start;
-const say = (said: Said): void => parentPort!.postMessage(said);
+const say = (said: Said): void => (parentPort ?? missing()).postMessage(said);
 
 const cancels = new Set<() => void>();
 let answered: ((input: string) => void) | undefined;
-parentPort!.on("message", (told: Told) => {
+(parentPort ?? missing()).on("message", (told: Told) => {
   if ("input" in told) answered?.(told.input);
   else for (const cancel of cancels) cancel();
 });

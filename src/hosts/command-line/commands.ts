@@ -1,6 +1,7 @@
 import { PRODUCT_VERSION } from "../../cells/record/version.generated.ts";
 import { type CustomFunctions, noCustomFunctions } from "../../sheet/evaluate/custom-functions.ts";
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
+import { missing } from "../../units/certain.ts";
 import { nearestIs } from "../../units/nearest.ts";
 import { message } from "../../units/refusal.ts";
 import type { Command, Streams } from "./command.ts";
@@ -45,7 +46,7 @@ const faultyPath = (error: unknown): string => (error as NodeJS.ErrnoException |
 /** Runs one command and says what went wrong: 64 for wrong use, 2 for a file that cannot be read or written, 70 for a fault of our own. */
 export async function runCommand(name: string, args: readonly string[], streams: Streams): Promise<number> {
   try {
-    const command = await { ...commands, ...INTERNAL }[name]!();
+    const command = await ({ ...commands, ...INTERNAL }[name] ?? missing())();
     return await command(args, { ...streams, functions: await functionsFor(name), version: PRODUCT_VERSION });
   } catch (error) {
     if (error instanceof UsageError) {

@@ -1,6 +1,7 @@
 import { readdirSync, realpathSync, statSync } from "node:fs";
 import { join, sep } from "node:path";
 import { refuse } from "../../sheet/package/file-refusal.ts";
+import { missing } from "../../units/certain.ts";
 import { callerPath, isFile, isFolder } from "./caller.ts";
 import { kindOf } from "./file-kind.ts";
 import { UsageError } from "./usage.ts";
@@ -26,7 +27,7 @@ export function planJobs(
   if (alone && target !== undefined) throw new UsageError(`${mode.verify ? "--verify" : "--in-place"} takes IN alone`);
   if (!alone && target === undefined) throw new UsageError("recalc needs OUT, or --in-place to overwrite IN");
   const from = callerPath(source);
-  const goal = mode.verify ? null : mode.inPlace ? source : target!;
+  const goal = mode.verify ? null : mode.inPlace ? source : (target ?? missing());
   if (isFolder(from)) return folderJobs(source, from, goal, mode.inPlace);
   if (!isFile(from)) refuseInput(source, from);
   if (goal !== null && isFolder(callerPath(goal))) throw new UsageError(`${goal} is a folder, ${source} a file`);

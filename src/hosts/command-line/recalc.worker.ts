@@ -6,6 +6,7 @@ import { FileRefusal } from "../../sheet/package/file-refusal.ts";
 import { recalculateBytes } from "../../sheet/recalculate/recalculate-bytes.ts";
 import { refusedFile } from "../../sheet/report/refused-file.ts";
 import type { FileResult } from "../../sheet/report/report.ts";
+import { missing } from "../../units/certain.ts";
 import { fileFault } from "./file-fault.ts";
 import type { Job } from "./plan-jobs.ts";
 import { bytesOf } from "./read-file.ts";
@@ -32,12 +33,13 @@ function runJob(job: Job, options: RunOptions): FileResult {
     if (error instanceof FileRefusal) return refusedFile(job.in, error, 0);
     const reason = writing ? "unwritable" : "unreadable";
     const message = error instanceof Error ? error.message : String(error);
-    const fault = fileFault(writing ? job.out! : job.in, error, reason) ?? new FileRefusal(reason, message);
+    const fault =
+      fileFault(writing ? (job.out ?? missing()) : job.in, error, reason) ?? new FileRefusal(reason, message);
     return refusedFile(job.in, fault, 0);
   }
 }
 
 /** Runs in a thread of its own: takes one job at a time, answers with its result. */
 parentPort?.on("message", ({ job, options }: { job: Job; options: RunOptions }) => {
-  parentPort!.postMessage(runJob(job, options));
+  (parentPort ?? missing()).postMessage(runJob(job, options));
 });

@@ -4,6 +4,7 @@
  */
 import { freemem, totalmem } from "node:os";
 import type { FileResult } from "../../sheet/report/report.ts";
+import { missing } from "../../units/certain.ts";
 import { callerPath } from "./caller.ts";
 import type { Command, CommandContext } from "./command.ts";
 import { guarded } from "./guard.ts";
@@ -47,7 +48,7 @@ const megabytes = (bytes: number): number => Math.round(bytes / 1024 / 1024);
 async function calculate(given: string, limits: Limits): Promise<FileResult> {
   const job = { in: given, out: null, from: callerPath(given), to: null };
   const [result] = await runJobs([job], { now: undefined, verify: false }, { ...limits, workers: 1 }, () => {});
-  return result!;
+  return result ?? missing();
 }
 
 function recalculated({ report: { refused, ...found } }: FileResult): string[] {

@@ -5,6 +5,7 @@ import type { BillPlan } from "../../bill/plan.ts";
 import { withoutSays } from "../../bill/says.ts";
 import { billJson } from "../../job/bill-json.ts";
 import type { BillJson } from "../../job/bill-schema.ts";
+import { missing } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import { refusalOr } from "../../units/remember.ts";
 import { unitName } from "../../units/system.ts";
@@ -55,9 +56,9 @@ function priceOf(plan: BillPlan, totals: BillJson["totals"]): string {
   const money = refusalOr(() => plan.money);
   if (money instanceof Refusal) return `none: ${money.message}`;
   const parts = PARTS.flatMap(([key, words]) => (totals[key] ? [`${words} ${amount(totals[key], 2)}`] : []));
-  const made = parts.length === 0 ? "" : ` (lines ${amount(totals.price!, 2)}, ${parts.join(", ")})`;
+  const made = parts.length === 0 ? "" : ` (lines ${amount(totals.price ?? missing(), 2)}, ${parts.join(", ")})`;
   const without = withoutSays(plan.totals.unpriced);
-  return `${amount(totals.order!, 2)}${made}${without === "" ? "" : `, ${without}`}`;
+  return `${amount(totals.order ?? missing(), 2)}${made}${without === "" ? "" : `, ${without}`}`;
 }
 
 /** What the order pays beside its lines; with them it is the price. */

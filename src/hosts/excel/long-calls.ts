@@ -4,6 +4,7 @@
  * it and the next run gets a fresh one.
  */
 import { CellError, type CellMatrix, type CellValue } from "../../units/cell.ts";
+import { missing } from "../../units/certain.ts";
 import { contentId } from "../../units/content.ts";
 import { message } from "../../units/refusal.ts";
 import { fromExcel } from "./excel-value.ts";
@@ -61,7 +62,7 @@ export class LongCalls {
 
   #next(): void {
     if (this.#running || this.#queue.length === 0) return;
-    const run = this.#queue.shift()!;
+    const run = this.#queue.shift() ?? missing();
     this.#running = run;
     try {
       this.#worker ??= this.startWorker();

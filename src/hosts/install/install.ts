@@ -1,13 +1,13 @@
 /** Entry of the install page: checks what this server serves, then offers the manifest and the package for its address. */
-import { entryOf } from "../../units/certain.ts";
+import { entryOf, missing } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { releaseFiles, zip } from "./archive.ts";
 import { servedFiles } from "./served-files.ts";
 import { madeForElsewhere, stampedFiles } from "./stamped.ts";
 
 const address = location.href.replace(/[?#].*$/, "").replace(/\/[^/]*$/, "");
-const state = document.querySelector("#state")!;
-const offers = document.querySelector("#offers")!;
+const state = document.querySelector("#state") ?? missing();
+const offers = document.querySelector("#offers") ?? missing();
 
 void check().catch((problem: Error) => say(problem.message));
 

@@ -1,6 +1,7 @@
 /** The engine in a thread of its own, so that a long calculation never freezes the page and can be ended. */
 
 import { FileRefusal } from "../../sheet/package/file-refusal.ts";
+import { missing } from "../../units/certain.ts";
 import { Refusal } from "../../units/refusal.ts";
 import type { Edit, EngineAnswer, Request } from "./protocol.ts";
 import { Session } from "./session.ts";
@@ -20,7 +21,7 @@ async function answer(request: Request, trade: Trade): Promise<EngineAnswer> {
   if (request.ask === "list") return { said: "list", ...(await startList()).understood(request) };
   if (request.ask === "start") return { said: "bytes", bytes: (await startList()).startedBytes(request) };
   if (request.ask === "guide") return { said: "guide", guide: trade.guide() };
-  const open = session!;
+  const open = session ?? missing();
   const edited = (edits: readonly Edit[]): EngineAnswer => {
     const done = open.asDone(edits);
     const changes = open.edit(...edits);

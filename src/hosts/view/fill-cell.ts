@@ -1,4 +1,5 @@
 /** What stands in a cell of the grid: its text, its side, the mark of a status, the sentence of what is wrong. */
+import { missing } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { MARKS } from "../pane/line/line-view.ts";
 import type { CellLook, ShownCell } from "./protocol.ts";
@@ -17,7 +18,7 @@ export function fillCell(box: HTMLTableCellElement, cell: ShownCell | null, { lo
     look?.shaded && "shaded",
     isRight && "number",
     cell?.kind === "error" && "error",
-    status && `status ${cell!.text}`,
+    status && `status ${(cell ?? missing()).text}`,
     fault !== undefined && "bad",
   ]
     .filter(Boolean)

@@ -1,5 +1,5 @@
 /** Keys that act everywhere, and the words at the foot that say which there are. */
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 
 interface KeyActions {
@@ -24,16 +24,14 @@ export function listenToKeys(actions: KeyActions): void {
     letters.textContent = areLettersOn ? "Letters on" : "Letters off";
   });
   const said = (key: string, words: string) => element("span", {}, element("kbd", {}, key), ` ${words}`);
-  document
-    .getElementById("keys")!
-    .append(
-      element("span", { class: "of-list" }, said("N", "next"), said("P", "previous"), said("F", "apply fix"), letters),
-      element("span", { class: "of-tables" }, said("Esc Tab", "leave the table"), said("Alt+PgDn", "next table")),
-      said("Ctrl+L", "add a line"),
-      said("Ctrl+Z", "undo"),
-      said("Ctrl+S", "save"),
-      said("F6", "next region"),
-    );
+  (document.getElementById("keys") ?? missing()).append(
+    element("span", { class: "of-list" }, said("N", "next"), said("P", "previous"), said("F", "apply fix"), letters),
+    element("span", { class: "of-tables" }, said("Esc Tab", "leave the table"), said("Alt+PgDn", "next table")),
+    said("Ctrl+L", "add a line"),
+    said("Ctrl+Z", "undo"),
+    said("Ctrl+S", "save"),
+    said("F6", "next region"),
+  );
   addEventListener("keydown", (event) => {
     if (event.key === "F6") {
       event.preventDefault();
@@ -66,7 +64,7 @@ export function listenToKeys(actions: KeyActions): void {
 }
 
 function nextRegion(by: 1 | -1): void {
-  const regions = REGIONS.map((region) => document.querySelector<HTMLElement>(region)!);
+  const regions = REGIONS.map((region) => document.querySelector<HTMLElement>(region) ?? missing());
   const here = regions.findIndex((region) => region.contains(document.activeElement));
   for (let i = 1; i <= regions.length; i++) {
     const region = itemAt(regions, (here + by * i + 2 * regions.length) % regions.length);

@@ -1,5 +1,5 @@
 /** The page for people without Excel: the lines of a bill to work through, and behind them the workbook's tables. */
-import { firstOf } from "../../units/certain.ts";
+import { firstOf, missing } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { guide } from "../pane/guide/guide.ts";
 import { agreement, lacksSays, lineView } from "../pane/line/line-view.ts";
@@ -114,11 +114,14 @@ async function showLine(row: number): Promise<void> {
   shownLine = row;
   const { report, fix } = await engine.ask({ ask: "line", row });
   if (shownLine !== row || !report) return; // the person has moved on
-  const inTable = offer("Show in the table", async () => goTo({ ...board!.header, row: board!.header.row + row - 1 }));
+  const inTable = offer("Show in the table", async () => {
+    const { header } = board ?? missing();
+    return goTo({ ...header, row: header.row + row - 1 });
+  });
   const view = lineView(report, fix, () => void attempt(() => applyFix(row)));
   const drawings = element("button", { type: "button", class: "to-drawings" }, "Drawings, hit by hit");
   drawings.addEventListener("click", () => places.screen("drawing"));
-  view.querySelector(".figures")!.before(element("p", { class: "line-actions" }, inTable, " ", drawings));
+  (view.querySelector(".figures") ?? missing()).before(element("p", { class: "line-actions" }, inTable, " ", drawings));
   view.querySelector("figure")?.addEventListener("click", () => places.screen("drawing"));
   redraw(byId("line"), view, String(row));
 }

@@ -1,5 +1,5 @@
 /** Where the person is: in the lines or in one of the tables at the foot; on a phone also which of three screens. */
-import { entryOf, firstOf, itemAt } from "../../units/certain.ts";
+import { entryOf, firstOf, itemAt, missing } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import type { SheetName } from "./protocol.ts";
 
@@ -35,14 +35,14 @@ const OWN_TABS: Readonly<Record<string, readonly Tab[]>> = {
 };
 
 export class Places {
-  readonly #nav = document.getElementById("places")!;
-  readonly #work = document.getElementById("work")!;
+  readonly #nav = document.getElementById("places") ?? missing();
+  readonly #work = document.getElementById("work") ?? missing();
   #groups = new Map<string, readonly Tab[]>();
   #group = LINES;
   #open: Tab["what"] | undefined;
 
   constructor(private readonly views: PlaceViews) {
-    document.getElementById("back")!.addEventListener("click", () => history.back());
+    (document.getElementById("back") ?? missing()).addEventListener("click", () => history.back());
     addEventListener("popstate", (event) => {
       document.body.dataset["screen"] = (event.state as Opened | null)?.screen ?? "list";
     });
@@ -110,7 +110,7 @@ export class Places {
   }
 
   #show(what: Tab["what"]): void {
-    const [group, tabs] = [...this.#groups].find(([, some]) => some.some((tab) => tab.what === what))!;
+    const [group, tabs] = [...this.#groups].find(([, some]) => some.some((tab) => tab.what === what)) ?? missing();
     this.#mark(group, what);
     this.#top();
     const made = typeof what === "number" ? this.views.table(what) : this.views[what]();

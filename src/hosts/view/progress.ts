@@ -1,3 +1,5 @@
+import { missing } from "../../units/certain.ts";
+
 /** Says that something is being calculated once it takes half a second, with the seconds so far and a way to end it. */
 const AFTER_MS = 500;
 
@@ -16,7 +18,7 @@ export function progressAfter(words: HTMLElement, stop: HTMLElement): (isBusy: b
     }
     timer = setInterval(() => {
       stop.hidden = false;
-      words.textContent = `Recalculating, ${Math.round((performance.now() - since!) / 1000)} s`;
+      words.textContent = `Recalculating, ${Math.round((performance.now() - (since ?? missing())) / 1000)} s`;
     }, AFTER_MS);
   };
 }

@@ -1,5 +1,5 @@
 /** Where every row of a grid lies: all have one height, except headings and sentences. */
-import { itemAt } from "../../units/certain.ts";
+import { cellAt, itemAt, missing } from "../../units/certain.ts";
 import type { SheetView } from "./protocol.ts";
 
 /** Letters on a line of a sentence, whose width is in grid.css; px of such a line, and around them. */
@@ -21,7 +21,9 @@ export class RowHeights {
     this.#notes = new Set(notes);
     const heightOf = (row: number): number => {
       if (headings.includes(row)) return this.tall;
-      return this.#notes.has(row) ? LINE * Math.ceil(cells[row]![0]!.text.length / ON_A_LINE) + AROUND : this.usual;
+      return this.#notes.has(row)
+        ? LINE * Math.ceil((cellAt(cells, row, 0) ?? missing()).text.length / ON_A_LINE) + AROUND
+        : this.usual;
     };
     for (let row = 0; row < rows; row++) this.#tops.push(itemAt(this.#tops, row) + heightOf(row));
   }

@@ -1,8 +1,10 @@
 /** What is said at the head of the page, and running what a person asked for, or saying why not. */
+import { missing } from "../../units/certain.ts";
 import { element } from "../pane/dom/element.ts";
 import { Ended } from "./engine.ts";
 
-export const say = (...words: (Node | string)[]) => document.getElementById("message")!.replaceChildren(...words);
+export const say = (...words: (Node | string)[]) =>
+  (document.getElementById("message") ?? missing()).replaceChildren(...words);
 /** What may be done next, as a button beside what is said. */
 export const offer = (words: string, action: () => Promise<void>): HTMLElement => {
   const made = element("button", { type: "button" }, words);

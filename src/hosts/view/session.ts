@@ -16,7 +16,7 @@ import { readWorkbook } from "../../sheet/workbook/read-workbook.ts";
 import type { Sheet } from "../../sheet/workbook/sheet.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
 import type { CellValue } from "../../units/cell.ts";
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import { wrong } from "../../units/refusal.ts";
 import { boardOf, headerOf, withUnits } from "./board.ts";
 import { shownCell } from "./cell-text.ts";
@@ -175,7 +175,7 @@ export class Session {
     });
     const done = this.asDone(edits);
     const changes = this.edit(...edits);
-    return { changes, done, says: this.trade.changesSay(before.plan, this.#jobNow()!.plan) };
+    return { changes, done, says: this.trade.changesSay(before.plan, (this.#jobNow() ?? missing()).plan) };
   }
 
   /** What is said of a line of the bill, its header being row 1. */
@@ -185,7 +185,7 @@ export class Session {
     const offer = job && line && this.trade.fixOffer(job, line);
     return {
       report: job && line && this.trade.lineReport(line, job.plan),
-      fix: offer && withColumns(this.#workbook, offer, headerOf(job!, this.#workbook)),
+      fix: job && offer && withColumns(this.#workbook, offer, headerOf(job, this.#workbook)),
     };
   }
 

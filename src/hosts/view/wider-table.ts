@@ -7,7 +7,7 @@ import type { FixOffer } from "../../job/fix-cells.ts";
 import { escapeXml } from "../../job/xlsx/xml.ts";
 import type { Table } from "../../sheet/evaluate/table.ts";
 import type { Workbook } from "../../sheet/workbook/workbook.ts";
-import { itemAt } from "../../units/certain.ts";
+import { itemAt, missing } from "../../units/certain.ts";
 import type { TypedCell } from "./edited-bytes.ts";
 import { type GrownTable, withArea } from "./grown-table.ts";
 import type { SheetPlace } from "./protocol.ts";
@@ -35,7 +35,7 @@ export function widerTable(
       (_, before) => `${before}${table.columns.length + step}`,
     );
     const end = count.search(/<\/(?:\w+:)?tableColumns>/);
-    const prefix = itemAt(/^<\/((?:\w+:)?)/.exec(count.slice(end))!, 1);
+    const prefix = itemAt(/^<\/((?:\w+:)?)/.exec(count.slice(end)) ?? missing(), 1);
     if (step < 0) return count.slice(0, count.lastIndexOf(`<${prefix}tableColumn `, end)) + count.slice(end);
     const ids = [...count.matchAll(/tableColumn [^>]*?\bid="(\d+)"/g)].map(([, id]) => Number(id));
     const added = `<${prefix}tableColumn id="${Math.max(...ids) + 1}" name="${escapeXml(String(value))}"/>`;

@@ -51,7 +51,7 @@ function draw(size: number, at: (x: number, y: number) => Color | undefined): Bu
       const color = at(x / size, y / size);
       if (!color) continue;
       covered++;
-      for (let channel = 0; channel < 3; channel++) sum[channel]! += color[channel]!;
+      for (let channel = 0; channel < 3; channel++) sum[channel] = itemAt(sum, channel) + itemAt(color, channel);
     }
     if (covered === 0) continue;
     pixels.set([...sum.map((value) => Math.round(value / covered)), (255 * covered) / SAMPLES ** 2], pixel * 4);

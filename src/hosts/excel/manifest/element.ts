@@ -1,3 +1,5 @@
+import { missing } from "../../../units/certain.ts";
+
 /** Writes XML elements, indented, everything escaped. */
 export interface XmlElement {
   readonly name: string;
@@ -13,7 +15,7 @@ export const el = (
 ): XmlElement => ({ name, attributes, content });
 
 const ESCAPES: Record<string, string> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
-const escaped = (text: string): string => text.replace(/[&<>"]/g, (mark) => ESCAPES[mark]!);
+const escaped = (text: string): string => text.replace(/[&<>"]/g, (mark) => ESCAPES[mark] ?? missing());
 
 export function writeXml({ name, attributes, content }: XmlElement, indent = ""): string {
   const head = [name, ...Object.entries(attributes).map(([key, value]) => `${key}="${escaped(value)}"`)].join(" ");

@@ -2,6 +2,7 @@
 import type { JobPlan } from "../../../job/job-plan.ts";
 import { lateLines } from "../../../papers/job-figures.ts";
 import { lineList } from "../../../papers/line-list.ts";
+import { missing } from "../../../units/certain.ts";
 import { element } from "../dom/element.ts";
 import { Counters, type Filter } from "../line/counters.ts";
 import { MARKS } from "../line/line-view.ts";
@@ -30,7 +31,7 @@ export class JobLines {
 
   #show(filter: Filter | undefined): void {
     // Dates need every cut plan: they are worked out when somebody asks which lines are late.
-    if (filter === "late") this.#counters.late((lateLines(this.#job!.plan) ?? []).map(({ row }) => row));
+    if (filter === "late") this.#counters.late((lateLines((this.#job ?? missing()).plan) ?? []).map(({ row }) => row));
     const shown = filter === undefined ? [] : this.#counters.chosen();
     this.#list.hidden = shown.length === 0;
     this.#list.replaceChildren(
@@ -51,7 +52,7 @@ export class JobLines {
 
   /** The pane follows the selection. */
   async #select(row: number): Promise<void> {
-    const { table } = this.#job!;
+    const { table } = this.#job ?? missing();
     await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem(table.sheet.name);
       sheet.activate();

@@ -4,7 +4,7 @@
  */
 
 import { findRecord, NAMESPACE } from "../../../cells/catalogue.ts";
-import { itemAt } from "../../../units/certain.ts";
+import { itemAt, missing } from "../../../units/certain.ts";
 import type { Task } from "./task.ts";
 
 /** As typed, as stored, and with the number of the add-in before it. */
@@ -75,7 +75,7 @@ function reason(formula: string, isProtected: boolean): string | undefined {
 }
 
 const plain = (formula: string): string =>
-  formula.replace(CALL, (_, name: string) => `${NAMESPACE}.${findRecord(name)!.name}(`);
+  formula.replace(CALL, (_, name: string) => `${NAMESPACE}.${(findRecord(name) ?? missing()).name}(`);
 
 function told(repaired: number, skipped: readonly Skipped[]): string {
   const done =

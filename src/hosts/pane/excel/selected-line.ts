@@ -51,8 +51,9 @@ export class SelectedLine {
       }
       if (asked !== this.#asked) return; // the selection has moved on
       const sheet = this.#book.find(({ name }) => name === cell.worksheet.name);
-      const line = this.#job && sheet && billRowAt(this.#job, sheet, cell.rowIndex);
-      this.show(line && lineReport(line, this.#job!.plan), this.#job, line && fixOffer(this.#job!, line));
+      const job = this.#job;
+      const line = job && sheet && billRowAt(job, sheet, cell.rowIndex);
+      this.show(job && line && lineReport(line, job.plan), job, job && line && fixOffer(job, line));
     });
   }
 }

@@ -14,7 +14,7 @@ import { startedContents } from "../../../job/start/started.ts";
 import type { SheetCell, SheetModel } from "../../../job/xlsx/model.ts";
 import type { StyleName } from "../../../job/xlsx/styles.ts";
 import type { CellValue } from "../../../units/cell.ts";
-import { itemAt } from "../../../units/certain.ts";
+import { itemAt, missing } from "../../../units/certain.ts";
 import { readBook } from "./read-book.ts";
 import type { Task } from "./task.ts";
 
@@ -102,7 +102,7 @@ function write(sheet: Excel.Worksheet, { cells, tables = [], columnStyles = [] }
   }
   for (const { name, row, column, headers, rows: length } of tables)
     sheet.tables.add(sheet.getRangeByIndexes(row - 1, column - 1, length + 1, headers.length), true).name = name;
-  for (const cell of formulas) at(cell).formulas = [[calledTyped(cell.formula!)]];
+  for (const cell of formulas) at(cell).formulas = [[calledTyped(cell.formula ?? missing())]];
 }
 
 /** Excel takes text for what it looks like, 1/4 for a day, unless an apostrophe says text. */

@@ -2,6 +2,7 @@
 import type { FixOffer } from "../../../job/fix-cells.ts";
 import type { JobPlan } from "../../../job/job-plan.ts";
 import { serialNow } from "../../../sheet/formula/serial-now.ts";
+import { missing } from "../../../units/certain.ts";
 import { element } from "../dom/element.ts";
 import { agreement, lineView } from "../line/line-view.ts";
 import { checkExcel } from "./check-excel.ts";
@@ -92,7 +93,7 @@ export class WorkbookPane {
       this.#undo.onclick = () =>
         void this.#bar.run((again) => {
           this.#undo.hidden = true;
-          return undo!(again);
+          return (undo ?? missing())(again);
         });
       return words;
     });

@@ -1,5 +1,5 @@
 /** The function guide: a search field and the functions under it, grouped by topic, usable by keyboard alone. */
-import { entryOf } from "../../../units/certain.ts";
+import { entryOf, missing } from "../../../units/certain.ts";
 import { element } from "../dom/element.ts";
 import { card } from "./card.ts";
 import type { GuideEntry } from "./entry.ts";
@@ -46,7 +46,7 @@ export function openNamed(fragment: string): void {
   if (!found) return;
   found.open = true;
   found.scrollIntoView();
-  found.querySelector("summary")!.focus();
+  (found.querySelector("summary") ?? missing()).focus();
 }
 
 function byTopic(entries: readonly GuideEntry[]): [string, GuideEntry[]][] {

@@ -6,7 +6,7 @@
 import { dayAndTime, dayOfWeek, timeOfDay } from "../../../bill/day.ts";
 import type { Instant } from "../../../bill/pictures.ts";
 import type { MovedBar } from "../../../bill/week/move-bar.ts";
-import { firstOf, itemAt } from "../../../units/certain.ts";
+import { firstOf, itemAt, missing } from "../../../units/certain.ts";
 import { showNumber } from "../../../units/show.ts";
 import { element } from "../../pane/dom/element.ts";
 import type { Bar, BoardJob, WeekBoard } from "./protocol.ts";
@@ -86,7 +86,7 @@ export class WeekBoardView {
     const name = element("button", { type: "button", class: "job-name", "aria-expanded": String(isOpen) }, job.name);
     name.addEventListener("click", () => {
       if (!this.#opened.delete(job.name)) this.#opened.add(job.name);
-      this.draw(this.#board!);
+      this.draw(this.#board ?? missing());
       [...this.element.querySelectorAll<HTMLElement>(".job-name")].find((one) => one.textContent === job.name)?.focus();
     });
     const bill = this.events.bill(job.name);
@@ -212,7 +212,7 @@ export class WeekBoardView {
 
   #dragged(bar: Movable, down: PointerEvent): void {
     if (bar.button.ariaDisabled === "true") return;
-    const lane = bar.button.parentElement!.getBoundingClientRect();
+    const lane = (bar.button.parentElement ?? missing()).getBoundingClientRect();
     const move = ({ clientX }: PointerEvent) => {
       const by = clientX - down.clientX;
       if (!this.#held && Math.abs(by) < DRAGGED) return;
@@ -234,23 +234,23 @@ export class WeekBoardView {
   #hold(bar: Movable, to: Instant): void {
     this.#held = { bar, to };
     bar.button.classList.add("held");
-    bar.button.style.translate = `${((this.#scale.at(to) - this.#scale.at(bar.begins)) * bar.button.parentElement!.clientWidth) / 100}px`;
+    bar.button.style.translate = `${((this.#scale.at(to) - this.#scale.at(bar.begins)) * (bar.button.parentElement ?? missing()).clientWidth) / 100}px`;
     this.events.tell(
       `${bar.says.split(":")[0]}: to ${dayOfWeek(to)} ${timeOfDay(to)}. Enter pins its run there, any set-up before it; Esc leaves it.`,
     );
   }
 
   #let(): void {
-    const { button, says } = this.#held!.bar;
+    const { button, says } = (this.#held ?? missing()).bar;
     button.classList.remove("held");
     button.style.translate = "";
     this.#held = undefined;
-    this.draw(this.#board!);
+    this.draw(this.#board ?? missing());
     this.events.tell(says);
   }
 
   #put(): void {
-    const { bar, to } = this.#held!;
+    const { bar, to } = this.#held ?? missing();
     if (to === bar.begins) this.#let();
     else {
       this.#held = undefined;

@@ -1,5 +1,6 @@
 /** The week in a thread of its own: a search never freezes the board. */
 import { FileRefusal } from "../../../sheet/package/file-refusal.ts";
+import { missing } from "../../../units/certain.ts";
 import { Refusal } from "../../../units/refusal.ts";
 import type { WeekAnswer, WeekRequest } from "./protocol.ts";
 import { WeekSession } from "./week-session.ts";
@@ -12,7 +13,7 @@ function answer(request: WeekRequest): WeekAnswer {
     for (const moved of request.moves) session.move(moved);
     return { said: "week", board: session.board() };
   }
-  const open = session!;
+  const open = session ?? missing();
   switch (request.ask) {
     case "search":
       return { said: "week", board: open.search() };

@@ -2,6 +2,7 @@
 
 import { dayOfWeek, timeOfDay } from "../../../bill/day.ts";
 import type { MovedBar } from "../../../bill/week/move-bar.ts";
+import { missing } from "../../../units/certain.ts";
 import { element } from "../../pane/dom/element.ts";
 import { takeDropped } from "../dropped.ts";
 import { painted } from "../painted.ts";
@@ -10,7 +11,7 @@ import { WeekBoardView } from "./board.ts";
 import type { BoardJob, WeekAnswer, WeekBoard, WeekFile, WeekRequest } from "./protocol.ts";
 import { changedJobs, type ServedJobs, servedJobs } from "./week-files.ts";
 
-const byId = (id: string) => document.getElementById(id)!;
+const byId = (id: string) => document.getElementById(id) ?? missing();
 const undo = byId("undo") as HTMLButtonElement;
 const say = (...words: (Node | string)[]) => byId("message").replaceChildren(...words);
 const busy = progressAfter(byId("progress-words"), byId("cancel"));
@@ -28,7 +29,7 @@ function ask(request: WeekRequest): Promise<WeekAnswer> {
   return new Promise((resolve, reject) => {
     waiting.push({ resolve, reject });
     busy(true);
-    worker!.postMessage(request);
+    (worker ?? missing()).postMessage(request);
   });
 }
 
@@ -142,7 +143,7 @@ function lateView({ name, verdict, says, decides }: BoardJob): HTMLElement {
   );
   made.append(
     element("h3", {}, element("span", { class: "mark", "aria-hidden": "true" }, "■ "), `${name}: ${verdict}`),
-    element("p", {}, `${says[0]!.toUpperCase()}${says.slice(1)}. Decided by ${decides}.`),
+    element("p", {}, `${(says[0] ?? missing()).toUpperCase()}${says.slice(1)}. Decided by ${decides}.`),
     button,
   );
   return made;

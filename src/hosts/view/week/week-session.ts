@@ -29,7 +29,7 @@ import { chainSays } from "../../../papers/week/week-papers.ts";
 import { serialNow, serialOfIso } from "../../../sheet/formula/serial-now.ts";
 import { FileRefusal, refusal } from "../../../sheet/package/file-refusal.ts";
 import { readWorkbook } from "../../../sheet/workbook/read-workbook.ts";
-import { itemAt, lastOf } from "../../../units/certain.ts";
+import { itemAt, lastOf, missing } from "../../../units/certain.ts";
 import { contentId } from "../../../units/content.ts";
 import { showNumber } from "../../../units/show.ts";
 import type { Bar, BoardJob, Pinned, WeekBoard, WeekFile } from "./protocol.ts";
@@ -185,7 +185,7 @@ export class WeekSession {
   }
 
   #bars(week: Week, job: number, before: Week | undefined): Bar[] {
-    const stood = new Map((before?.steps ?? []).map((step) => [stepKey(before!.jobs, step), step]));
+    const stood = new Map((before?.steps ?? []).map((step) => [stepKey((before ?? missing()).jobs, step), step]));
     const bars = new Map<string, PlannedStep[]>();
     for (const step of week.steps) {
       if (step.job !== job) continue;
@@ -231,7 +231,7 @@ const isMissed = (fault: WeekFault, { job, pins }: NonNullable<Made["last"]>): b
 
 const pinsSaid = (last: Made["last"]): Pinned[] =>
   (last?.pins ?? []).map(({ row, part, station, at }) => ({
-    job: last!.job,
+    job: (last ?? missing()).job,
     line: lineName({ part, row }),
     mark: `${station} ${dayAndTime(at)}`,
   }));
