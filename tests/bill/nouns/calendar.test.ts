@@ -48,6 +48,8 @@ describe("the calendar of a station", () => {
       [9, 11],
     ]);
     expect(hours(own, MONDAY, "Drill")).toEqual([]);
+    // A day of its own is no week of its own: on others it keeps the shop's.
+    expect(hours(own, MONDAY + 1, "Shear")).toEqual([[7, 15]]);
   });
   it("of one day that differs has that day's shifts and its week's on all others", () => {
     const short = [...rows, dated(MONDAY + 1, [7, 11])];

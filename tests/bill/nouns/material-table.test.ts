@@ -10,6 +10,12 @@ describe("a material is found by the name people write", () => {
       expect(table.find(written, "material").name, written).toBe("A572-50");
   });
 
+  it("or by its gauge series, itself or an alloy's", () => {
+    expect(table.gaugeSeries("A36", "material")).toBe("steel");
+    expect(table.gaugeSeries(304, "material")).toBe("stainless");
+    expect(table.gaugeSeries("Steel", "material")).toBe("steel");
+  });
+
   it("304 may arrive as a number", () => expect(table.find(304, "material").name).toBe("304"));
 
   it("an alloy behind the word for its family, and no other metal behind it", () => {
@@ -33,6 +39,15 @@ describe("a material is found by the name people write", () => {
     ["stainless steel", /"304" or "316"/],
     ["SS", /"304" or "316"/],
     ["HR steel", /hot-rolled sheet is "A1011 CS"/],
+    ["hot-rolled", /hot-rolled sheet is "A1011 CS"/],
+    ["hot rolled", /hot-rolled sheet is "A1011 CS"/],
+    ["hotrolled", /hot-rolled sheet is "A1011 CS"/],
+    ["CR", /cold-rolled sheet is "A1008 CS"/],
+    ["CRS", /cold-rolled sheet is "A1008 CS"/],
+    ["cold-rolled", /cold-rolled sheet is "A1008 CS"/],
+    ["coldrolled", /cold-rolled sheet is "A1008 CS"/],
+    ["304L", /the table has "304"; its low-carbon kin 304L/],
+    ["SS304L", /the table has "304"; its low-carbon kin 304L/],
     ["galv sheet", /"A653 CS"/],
     ["A63", /nearest is "A36"; MATERIAL.LIST/],
     ["unobtainium", /got "unobtainium"; MATERIAL.LIST/],
