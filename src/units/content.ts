@@ -38,7 +38,8 @@ function contentOf(value: object): string {
   let content = "{";
   for (const key of Object.keys(value)) {
     const item: unknown = (value as Record<string, unknown>)[key];
-    if (item !== undefined && typeof item !== "function") content += `${key}:${idOf(item)},`;
+    // The length before the name, so that signs in a name are not taken for the next entry.
+    if (item !== undefined && typeof item !== "function") content += `${key.length}:${key}:${idOf(item)},`;
   }
   return content;
 }

@@ -50,6 +50,7 @@ describe("content", () => {
     [new Set([1]), [1]],
     [[undefined], []],
     [{ "a:1,b": 2 }, { a: 1, b: 2 }],
+    [{ [`a:${contentId(1)},b`]: 2 }, { a: 1, b: 2 }],
   ])("%j is not %j", (one, other) => expect(contentId(one)).not.toBe(contentId(other)));
 
   it("a key that holds nothing is no key", () => {
