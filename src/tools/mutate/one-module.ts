@@ -18,7 +18,6 @@ export const oneModule: Plugin = {
       platform: "node",
       format: "esm",
       packages: "external", // vitest and fast-check are those of the setup files, too
-      sourcemap: "inline",
       logLevel: "error",
     });
     return firstOf(outputFiles).text;
