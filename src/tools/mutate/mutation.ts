@@ -52,7 +52,7 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
   "calc/cutting/guillotine-layout": ["calc/cutting/guillotine-layout.test.ts"],
   "calc/cutting/best-place": ["calc/cutting/best-place.test.ts"],
   bill: [
-    "bill/{causes,day,fix-says,late-says,on-paper,plan,release,says}.test.ts",
+    "bill/{causes,day,fix-says,late-says,line-answer,on-paper,plan,release,says}.test.ts",
     "bill/{changes,dates,load,money,route,week}/*.test.ts",
   ],
   "bill/breaks": ["bill/breaks", "cells/bill/breaks.test.ts"],
