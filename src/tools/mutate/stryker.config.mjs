@@ -9,7 +9,7 @@ export default {
   coverageAnalysis: "perTest",
   mutator: { excludedMutations: ["StringLiteral"] },
   ignoreStatic: true,
-  ignorePatterns: ["dist", ".build", "sample-workbooks"],
+  ignorePatterns: ["dist", ".build"],
   tsconfigFile: "none", // its rewriting needs a compiler interface that TypeScript 7 no longer has
   tempDirName: ".build/stryker",
   incremental: true,
