@@ -47,7 +47,7 @@ const TOPICS: Readonly<Record<string, readonly string[]>> = {
   ],
   "calc/cutting/replay": ["calc/cutting/replay.test.ts"],
   "calc/cutting/knapsack": ["calc/cutting/knapsack.test.ts"],
-  "calc/cutting/strip-table": ["calc/cutting/strip-patterns.test.ts"],
+  "calc/cutting/strip-table": ["calc/cutting/strip-{patterns,table}.test.ts"],
   "calc/cutting/strip-patterns": ["calc/cutting/strip-patterns.test.ts"],
   "calc/cutting/guillotine-layout": ["calc/cutting/guillotine-layout.test.ts"],
   "calc/cutting/best-place": ["calc/cutting/best-place.test.ts"],
