@@ -1,7 +1,8 @@
 /** The one plan of a bill: what it counts, what it was not given, what it is called, and what an edit changes of it. */
 import { describe, expect, it } from "vitest";
-import { planBill } from "../../src/bill/plan.ts";
+import { planBill, planBillAnew } from "../../src/bill/plan.ts";
 import { changesSay } from "../../src/bill/plan-changes.ts";
+import type { Step } from "../../src/units/working.ts";
 import { job, type Line, MONDAY, NONSENSE, range, SHOP, withCell } from "../cells/example/tables.ts";
 import { answerOf, bracket, kindsOf, planned, quotedOf, rowsOf, shopOf } from "./shop.ts";
 
@@ -154,5 +155,19 @@ describe("a line of a plan", () => {
     const [shop, rows] = [shopOf(), rowsOf(bracket())];
     expect(planBill(shop, rows)).toBe(planBill(shop, rowsOf(bracket())));
     expect(planBill(shop, rows)).not.toBe(planBill(shop, rowsOf(bracket({ Quantity: 3 }))));
+  });
+  it("has its route beside the others that are quoted, in the order of the bill", () => {
+    const plan = planned([bracket({ Part: "z" }), wide, bracket({ Part: "a", Route: "waterjet" }), NONSENSE]);
+    expect(plan.routed.map(({ line }) => line.part)).toEqual(["z", "a"]);
+    expect(plan.route.cutters[1]).toBe("waterjet");
+  });
+  it("is planned anew where its working is asked for, to the same price", () => {
+    const [shop, rows] = [shopOf(), rowsOf(bracket(), bracket({ Part: "B", Width: 5 }))];
+    const work: Step[] = [];
+    const anew = planBillAnew(shop, rows, work);
+    const remembered = planBill(shop, rows);
+    for (const part of ["HB1", "B"])
+      expect(anew.priceOf(quotedOf(anew, part))).toEqual(remembered.priceOf(quotedOf(remembered, part)));
+    expect(work.map(({ meaning }) => meaning).join()).toMatch(/HB1.*B/);
   });
 });

@@ -153,6 +153,15 @@ describe("what is said of a line", () => {
   ])("%d lines missing: %j", (lines, said) => expect(withoutSays(lines)).toBe(said));
 });
 
+describe("a die that is too narrow", () => {
+  it.each([
+    ["stop", "Die V 1 opens 4.00 times the thickness; usual is 6 to 12: too narrow for this sheet."],
+    ["check", "Die V 1 opens 4.00 times the thickness; usual is 6 to 12: it marks, and force runs up."],
+  ] as const)("is said with what comes of it, at a %s", (status, said) =>
+    expect(says({ about: "opening", status, kind: "narrow", figure: 4, name: "V 1" }, "in")).toBe(said),
+  );
+});
+
 describe("a refusal that is too long", () => {
   const cell = 'line 12 (row 13 of the range) column "Material" must be a material in the table';
   const unread = (words: string) => says({ about: "input", status: "stop", kind: "unread", words }, "in");

@@ -72,6 +72,19 @@ describe("the breaks of a line", () => {
     expect(() => plan.priceOf(quotedOf(plan, "A"))).toThrow(Refusal);
     for (const { price, order } of breaks([bracket(), unpriced], [50], shop)) expect(order).toBeCloseTo(price, 9);
   });
+  it("go on past a quantity that cannot be quoted as if nobody had asked for it", () => {
+    const plan = planned([bracket()], free);
+    const wide = planned([bracket({ Quantity: 30, Width: 130 })], free);
+    const { changed } = plan;
+    plan.changed = (at, line) => (line.quantity === 30 ? wide : changed.call(plan, at, line));
+    const found = planBreaks(plan, quotedOf(plan, "HB1"), [30, 50]);
+    expect(found.map(([quantity, each]) => [quantity, each instanceof Refusal])).toEqual([
+      [20, false],
+      [30, true],
+      [50, false],
+    ]);
+    expect(found[2]![1]).toMatchObject({ unitPrice: alone(50, free).unitPrice });
+  });
   it("leave out a line that has sheets only while this one is small", () => {
     const one = withCell(SHOP.stock, "Plate 1/4", "Sheets", 1);
     const shop = shopOf({ stock: one, rates: rates({ ...NO_MINIMUM, "Cut effort": 0.05 }) });
@@ -79,10 +92,11 @@ describe("the breaks of a line", () => {
     const other = bracket({ Part: "Z", Flanges: "40", "Bend angles": null, Width: 46, Holes: 0, Quantity: 1 });
     const plan = planned([large, other], shop);
     expect(plan.quoted.map(({ part }) => part)).toEqual(["HB1"]);
-    const [, single] = planned([{ ...large, Quantity: 1 }, other], shop).quoted;
-    expect(single!.part).toBe("Z");
+    const small = planned([{ ...large, Quantity: 1 }, other], shop);
+    expect(small.quoted.map(({ part }) => part)).toEqual(["HB1", "Z"]);
     const [first] = breaks([large, other], [1], shop);
     expect(first!.order).toBeCloseTo(first!.price, 9);
-    expect(first!.unitPrice).toBeLessThanOrEqual(plan.priceOf(quotedOf(plan, "HB1")).price);
+    // Nor does this one pay for it.
+    expect(first!.unitPrice).toBe(small.priceOf(quotedOf(small, "HB1")).unitPrice);
   });
 });

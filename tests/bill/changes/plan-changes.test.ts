@@ -143,6 +143,12 @@ describe("lines of a revision", () => {
     const found = Object.keys(differences(changed, { Due: MONDAY + 3.5 }));
     expect(ordered.some((what) => found.includes(what))).toBe(isTold);
   });
+  it("say first what is there now, then what was there only before", () => {
+    const found = Object.keys(differences({ Accepted: null, Quantity: 24 }, { Accepted: "A. Person" }));
+    expect(found[0]).toBe("Quantity");
+    expect(found).toContain("Price");
+    expect(found.at(-1)).toBe("Accepted");
+  });
   it("that could not be read say what they were", () => {
     const { lines } = of([bracket()], [bracket({ Thickness: -4 })]);
     const found = pairs(lines[0]!.differences);
@@ -194,6 +200,12 @@ describe("the job of a revision", () => {
     const both = [...last.dates.lines.values()].map(({ asItIs }) => asItIs);
     expect(pairs(planChanges(before, last).job)["Done"]![1]).toBe(Math.max(...both));
     expect(said["Must leave by"]![1]).toBeCloseTo((MONDAY + 7.1 / 24) * 86_400, 0);
+  });
+  it("says first what is there now, then what was there only before", () => {
+    const unpriced = planned([bracket({ Quantity: 200 })], shopOf({ stock: undefined }));
+    const found = planChanges(planned([bracket()]), unpriced).job.map(({ what }) => what);
+    expect(found).toContain("Done");
+    expect(found.at(-1)).toBe("Price");
   });
   it("without what a price and a date take says the rest of it", () => {
     const bare = shopOf({ job: undefined, rates: without(rates({}), "Handling per piece") });

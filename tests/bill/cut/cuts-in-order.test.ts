@@ -69,6 +69,15 @@ test("an offcut bears a tag and comes back as a row of Stock, at what the job wa
   expect(first!.grain).toBe("width");
 });
 
+test("only what is taken up or turned is lifted, and only an inch tape is read", () => {
+  const { rows, plan, offcuts } = listed();
+  const lying = rows.filter(({ row }) => !row.isTakenUp && !row.turn);
+  expect(lying.length).toBeGreaterThan(0);
+  for (const { lift } of lying) expect(lift).toBe("");
+  const [group] = plan.groups;
+  for (const { onTape } of cutsInOrder(group!, { ...plan.shop, system: "mm" }, offcuts)) expect(onTape).toBe("");
+});
+
 test("what no back gauge reaches is set by the front stop, or by a mark where there is none", () => {
   const by = (reach: number, front: number) => {
     const shears = withCell(

@@ -126,6 +126,10 @@ describe("sheets that are counted", () => {
     expect(answerOf(plan, "W").findings.find(({ kind }) => kind === "runs out")!.figure).toBe(2);
     expect(sheetsOf(plan.groups, "Plate 1/4")).toBe(1);
   });
+  it("are used up by the shear first whatever the lines are called", () => {
+    const lines = [bracket({ ...half, Part: "A", Route: "waterjet" }), bracket({ ...half, Part: "B", Route: "shear" })];
+    expect(planned(lines, shopOf({ stock: one })).quoted.map(({ part }) => part)).toEqual(["B"]);
+  });
   it("a line whose pieces are short leaves its sheets to the others", () => {
     const many = bracket({ ...half, Part: "many", Quantity: 200 });
     const plan = planned([many, bracket({ Part: "few" })], shopOf({ stock: one }));

@@ -147,6 +147,9 @@ describe("the rack", () => {
       shopOf({ stock: stock(layout, 1), rates: rules }),
     );
     expect(JSON.stringify(fewer.lines[0]!.findings)).toContain("must be no more of");
+    // It is laid for the shear: the waterjet leaves it uncut.
+    const jet = [plate({ Flanges: "24", Width: 12, Quantity: 3, Route: "waterjet" })];
+    expect(stocks(planned(jet, shopOf({ stock: stock(layout, 1), rates: rules })))).toEqual(["Plate"]);
     expect(() => shopOf({ stock: stock(layout, null) })).toThrow(/"Count" must be given where a layout is pinned/);
     expect(() => shopOf({ stock: stock("R1", 1) })).toThrow(/"Pinned" must be a layout as CUT.PLAN prints it/);
   });

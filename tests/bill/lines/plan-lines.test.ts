@@ -73,7 +73,7 @@ describe("the thickness a line is planned at", () => {
   });
   it("a counted sheet that runs out: a check, and no quote", () => {
     const counted = withCell(SHOP.stock, "Plate 1/4", "Sheets", 1);
-    const plan = planned([bracket({ Quantity: 2000 }), bracket({ Part: "few" })], shopOf({ stock: counted }));
+    const plan = planned([bracket({ Quantity: 400 }), bracket({ Part: "few" })], shopOf({ stock: counted }));
     expect(kindsOf(answerOf(plan, "HB1"))).toContain("stock: check runs out");
     expect(answerOf(plan, "HB1").isQuoted).toBe(false);
   });

@@ -204,6 +204,16 @@ describe("extras of a line", () => {
     const work = made.workOf(line).works.find(({ station }) => station.name === "Insert nut")!;
     expect(work.each).toBeCloseTo(1.2 * 3 * 0.25 * 60, 9);
   });
+  it("are not what a vendor asks, whether or not it is known in how many days", () => {
+    for (const days of [3, null]) {
+      const made = planned(
+        [bracket({ Operations: "Coating" })],
+        shopOf({ stations: withCell(SHOP.stations, "Coating", "Vendor days", days) }),
+      );
+      const { extras, outside } = made.priceOf(quotedOf(made, "HB1"));
+      expect([extras, outside]).toEqual([0, expect.closeTo(1.1 * 85, 9)]);
+    }
+  });
   it("are not what a vendor would ask for the work of a station that could also be sent out", () => {
     const nuts = ["Insert nut", "count", 2, 0.25, 54, 0, 3, 0.4, null, null];
     const made = planned([bracket({ Operations: "Insert nut 3" })], shopOf({ stations: [...SHOP.stations, nuts] }));
@@ -263,12 +273,14 @@ describe("a line that has no price", () => {
     const stock = withCell(SHOP.stock, "Plate 1/4", "Price", null);
     const plan = planned(
       [bracket(), bracket({ Part: "other", Material: "5052-H32", Thickness: "1/8" })],
-      shopOf({ stock }),
+      shopOf({ stock, rates: rates({ "Minimum charge": 0, Crate: 0, Truck: 0, Tax: 0 }) }),
     );
     expect(() => plan.priceOf(quotedOf(plan, "HB1"))).toThrow(
       expect.objectContaining({ message: "stock must be a table with a price for the sheets of HB1; got none" }),
     );
-    expect(plan.priceOf(quotedOf(plan, "other")).price).toBeGreaterThan(0);
+    const { price } = plan.priceOf(quotedOf(plan, "other"));
+    expect(price).toBeGreaterThan(0);
+    expect(plan.money.charges.total).toBeCloseTo(price, 9);
   });
   it.each(["stations", "rates", "stock"] as const)("without %s nothing is priced, and that is said", (name) => {
     const plan = planned([bracket()], shopOf({ [name]: undefined }));

@@ -16,6 +16,18 @@ describe("a material is found by the name people write", () => {
     expect(table.gaugeSeries("Steel", "material")).toBe("steel");
   });
 
+  it("and copper, which is sold by several gauges, is asked for by its thickness", () => {
+    expect(() => table.gaugeSeries("C110 half hard", "material")).toThrow(
+      'material must be a material with a gauge series; got "C110 half hard"; copper alloys are sold by several gauges: give the thickness',
+    );
+  });
+
+  it("nothing is no name, nor is what is neither text nor a number", () => {
+    expect(() => table.find(null, "material")).toThrow("material must be given; got nothing");
+    expect(() => table.find("", "material")).toThrow("material must be given; got ");
+    expect(() => table.find(true, "material")).toThrow("material must be the name of a material; got TRUE");
+  });
+
   it("304 may arrive as a number", () => expect(table.find(304, "material").name).toBe("304"));
 
   it("an alloy behind the word for its family, and no other metal behind it", () => {

@@ -36,6 +36,11 @@ describe("the set-ups of a bill", () => {
       setUps(...[...lines].reverse()).map(({ tools }) => tools),
     );
   });
+  it("go by the name of the die where they are two of one brake, whatever the order of the bill", () => {
+    const lines = [thick("a", { Brake: "Brake 1" }), thin("b", { Brake: "Brake 1" })];
+    for (const of of [lines, [...lines].reverse()])
+      expect(setUps(...of).map(({ tools }) => tools)).toEqual(["V 1, Plain", "V 2, Plain"]);
+  });
   it("change the fewest tools: what shares a punch or a die stands side by side", () => {
     // Of V 2 Plain, V 1 Knife and V 2 Knife the one that shares with both stands between them.
     const lines = [

@@ -115,6 +115,13 @@ function hold(layout: GuillotineLayout, mirror: Parts): void {
       expect(sizeOf(whole, tree, [0, room[1] + 1])[1]).toBeGreaterThan(h);
     }
   }
+  // The most that any part may grow, or that is left along the sheet.
+  const most = (axis: 0 | 1) =>
+    Math.max(
+      axis === mirror.direction ? [w, h][axis]! - d[TIGHT_X + axis]! : 0,
+      ...[...own.keys()].filter((at) => at !== 0).map((at) => d[at + CAP_X + axis]! - d[at + TIGHT_X + axis]!),
+    );
+  expect([layout.roomX, layout.roomY]).toEqual([most(0), most(1)]);
 }
 
 /** The same change in the lists: the part of ours that a node of the layout stands for, by its path of sizes and items. */
@@ -206,5 +213,27 @@ describe("a layout that is changed at random", () => {
     layout.settle();
     expect(layout.slots).toBe(slots);
     hold(layout, { direction: 0, parts: Array.from({ length: 40 }, (_, k) => ({ item: 100 + k, x: 6, y: 6 })) });
+  });
+
+  test("loses a node with the last of its pieces, and keeps what the node lay beside", () => {
+    const layout = new GuillotineLayout();
+    layout.start(0, 1000, 1000, 0);
+    layout.addTo(0, 1, 50, 60);
+    const upright = layout.addNode(0);
+    layout.addTo(upright, 2, 30, 40);
+    layout.addTo(upright, 3, 20, 70);
+    const only = layout.addNode(upright);
+    const last = layout.addTo(only, 4, 10, 10);
+    layout.settle();
+    layout.remove(last, () => {});
+    layout.settle();
+    const pair: Parts = {
+      direction: 1,
+      parts: [
+        { item: 2, x: 30, y: 40 },
+        { item: 3, x: 20, y: 70 },
+      ],
+    };
+    hold(layout, { direction: 0, parts: [{ item: 1, x: 50, y: 60 }, pair] });
   });
 });

@@ -5,10 +5,14 @@
 import { describe, expect, test } from "vitest";
 import { Budget } from "../../../src/calc/cutting/budget.ts";
 import { frontPart, type GaugeRule } from "../../../src/calc/cutting/gauge-rule.ts";
+import { Knapsack } from "../../../src/calc/cutting/knapsack.ts";
 import type { CutPattern } from "../../../src/calc/cutting/pattern.ts";
 import type { Problem } from "../../../src/calc/cutting/problem.ts";
 import { layoutCanBeSheared } from "../../../src/calc/cutting/shear-check.ts";
+import { StripGrid } from "../../../src/calc/cutting/strip-grid.ts";
 import { StripPatterns, type StripRules } from "../../../src/calc/cutting/strip-patterns.ts";
+import { StripTable } from "../../../src/calc/cutting/strip-table.ts";
+import { viewGroups } from "../../../src/calc/cutting/strip-views.ts";
 import { randomFrom } from "../../../src/tools/random/random.ts";
 
 const FREE: GaugeRule = {
@@ -227,6 +231,37 @@ describe("strips on a shear without limits", () => {
     expect(patterns(problem).saving([70], [99], () => false, [280, 1])).toEqual({ ratio: 0, patterns: [] });
   });
 
+  test("a sheet that the demand does not fill is judged by what is laid on it, not by what it could hold", () => {
+    const problem = problemOf(
+      [{ w: 10, h: 7, quantity: 2 }],
+      [
+        [20, 14],
+        [10, 14],
+      ],
+      FREE,
+      0,
+      [1],
+    );
+    // Four pieces for 200 are only two for 200; two for 110 are two.
+    expect(patterns(problem).dearest([70], [2], all, [200, 110])!.sheet).toBe(1);
+  });
+
+  test("what is favored by its extent counts so much more, and a piece stands in its strip by itself", () => {
+    const items = [
+      { w: 10, h: 7, quantity: 9 },
+      { w: 10, h: 14, quantity: 9 },
+    ];
+    const problem = problemOf(items, [[20, 14]], FREE, 0, [1]);
+    const found = (favor?: (extent: number) => number) =>
+      patterns(problem).dearest([70, 139], [9, 9], all, [1], favor)!;
+    expect([...found().items]).toEqual([0]);
+    expect([...found((extent) => (extent === 14 ? 1.5 : 1)).items]).toEqual([1]);
+    for (const strip of found().root.parts) {
+      if (!("parts" in strip)) throw new Error("no strip");
+      expect(strip.parts.map((part) => "item" in part)).toEqual([true, true]);
+    }
+  });
+
   test("nothing is laid of what is not wanted, worth nothing, or larger than the sheet", () => {
     const items = [
       { w: 10, h: 7, quantity: 9 },
@@ -310,6 +345,70 @@ describe("strips on a shear with limits", () => {
       if (seed % 4 === 0) expect(ratio).toBeLessThanOrEqual(mostWorth(items, [20, 14], values, wanted, false) + 1e-9);
     }
     expect(found).toBeGreaterThan(6);
+  });
+
+  /** Strips worth what the table of strips says of each width, tried over the whole height: all fall, or one stays in front. */
+  function byTrying(problem: Problem, values: readonly number[], wanted: readonly number[]): number {
+    const { rule } = problem;
+    const isFront = (extent: number) => extent > rule.reach || extent < rule.leastDrop;
+    return Math.max(
+      ...viewGroups(problem, 1).flatMap(({ options, views }) => {
+        const grid = new StripGrid(rule, 1, 0);
+        const table = new StripTable(
+          options,
+          views,
+          values,
+          wanted,
+          grid,
+          new Knapsack(),
+          new Budget(Infinity),
+          () => 1,
+        );
+        return views.map(({ height }, v) => {
+          const strips = table.heights
+            .map((tall, level) => ({ tall, worth: table.worth(level, v) }))
+            .filter(({ tall, worth }) => tall <= height && tall <= rule.longestCut && worth > 0);
+          const fill = (left: number): number => {
+            if (left < 0) return -Infinity;
+            const best = new Array<number>(left + 1).fill(0);
+            for (let x = 1; x <= left; x++)
+              for (const { tall, worth } of strips)
+                if (!isFront(tall) && tall <= x) best[x] = Math.max(best[x]!, best[x - tall]! + worth);
+            return best[left]!;
+          };
+          return Math.max(
+            fill(height - Math.max(rule.leastHold, rule.leastWaste)),
+            ...strips
+              .filter(({ tall }) => isFront(tall))
+              .map(({ tall, worth }) => worth + fill(height - rule.leastWaste - tall)),
+          );
+        });
+      }),
+    );
+  }
+  const withBlade = [...rules, ["a blade that cuts across no wide strip", { longestCut: 7 }] as const] as typeof rules;
+  test.each(withBlade)("with %s a sheet saves what every set of strips tried saves", (_, rule) => {
+    let several = 0;
+    // A strip too narrow to drop may hide a wider one that is worth less: then it is only near the most.
+    const least = (most: number) => Math.max(0, (rule.leastDrop ?? 0) > 0 ? 0.8 * most : most) - 1e-9;
+    for (let seed = 0; seed < 16; seed++) {
+      const { items, values, wanted } = drawn(400 + seed, 4, 5);
+      const problem = problemOf(items, [[20, 14]], { ...FREE, ...rule }, seed % 2);
+      const { ratio, patterns: found } = patterns(problem).saving(values, wanted, all, [10]);
+      const most = byTrying(problem, values, wanted);
+      expect(ratio * 10).toBeLessThanOrEqual(Math.max(0, most) + 1e-9);
+      expect(ratio * 10).toBeGreaterThanOrEqual(least(most));
+      if (found.length > 0)
+        expect(Math.max(...found.map((pattern) => worthOf(pattern, values)))).toBeCloseTo(ratio * 10, 9);
+      if (found.some(({ root }) => root.parts.length > 1)) several++;
+      // Of what is wanted without end the dearest pattern is the same.
+      const many = items.map(() => 99);
+      const dearest = worthOf(patterns(problem).dearest(values, many, all, [1]), values);
+      const mostOfMany = byTrying(problem, values, many);
+      expect(dearest).toBeLessThanOrEqual(Math.max(0, mostOfMany) + 1e-9);
+      expect(dearest).toBeGreaterThanOrEqual(least(mostOfMany));
+    }
+    expect(several).toBeGreaterThan(2);
   });
 
   test("a pattern that the last word refuses is not answered, and the next one is tried", () => {
