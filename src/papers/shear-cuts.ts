@@ -241,9 +241,9 @@ const cutTable = (
 /** "11.643 x 36" stays on one line. */
 const unbroken = (words: string): string => words.replace(/(?<=[\d.]) x (?=[\d.])/g, "\u00a0x\u00a0");
 
-/** Back gauge, front stop or a mark, and then on which side of the blade, which is the edge it is scribed from. */
+/** Back gauge, front stop or a mark, and then from which edge it is scribed: that of what stays on the table is the near one. */
 export const measuredBy = ({ row: { by, measured } }: CutInWords): string =>
-  by === "mark" ? `mark: ${measured === "drops" ? "drops, from far edge" : "on table, from near edge"}` : by;
+  by === "mark" ? `mark: ${measured === "drops" ? "far" : "near"} edge` : by;
 
 /** What is done with the piece before it is cut, and with what drops where it is heavy. */
 export const turnAndLift = ({ row, lift, heavyDrop, through }: CutInWords): string =>

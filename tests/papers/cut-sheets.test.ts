@@ -29,7 +29,7 @@ describe("a step of the page", () => {
       ).toBe(rows.filter(({ row }) => row.by === by).length);
     expect(counts((words) => / turn;/.test(words))).toBe(rows.filter(({ row }) => row.turn).length);
     expect(rows.some(({ row }) => row.turn)).toBe(true);
-    expect(counts((words) => / lb(, [a-z ]+)?; ([^;]+ drops: catcher; )?set /.test(words))).toBe(
+    expect(counts((words) => / lb(, [a-z ]+)?; (each through [^;]+; )?([^;]+ drops: catcher; )?set /.test(words))).toBe(
       rows.filter(({ lift }) => lift !== "").length,
     );
     const strokes = said.map((words) => Number(/; ([\d,]+) strokes?;/.exec(words)![1]!.replace(",", "")));
@@ -83,7 +83,7 @@ describe("a cut sheet of the pack", () => {
   it("a mark is scribed from an edge that the cut names", () => {
     const marks = said.filter((words) => / in, mark/.test(words));
     expect(marks.length).toBeGreaterThan(0);
-    for (const words of marks) expect(words).toMatch(/mark: (drops, from far edge|on table, from near edge);/);
+    for (const words of marks) expect(words).toMatch(/mark: (far|near) edge;/);
   });
 
   it("says of a blank that waits what is left whole, and who lets it go; zinc that is welded later holds no sheet", () => {
