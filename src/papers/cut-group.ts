@@ -59,7 +59,10 @@ const sheets = (group: CutGroup, { shop: { system, rates } }: BillPlan, offcuts:
       show(weight, "mass", system, 4),
       offcuts
         .filter((offcut) => offcut.group === group && offcut.sheet === sheet)
-        .map(({ tag, length, width }) => `${tag}: ${showPlain(length, system)} x ${showReading(width, system)}`)
+        .map(
+          ({ tag, count, length, width }) =>
+            `${count === 1 ? "" : `${count} x `}${tag}: ${showPlain(length, system)} x ${showReading(width, system)}`,
+        )
         .join("; "),
       { markup: BOX },
     ]),

@@ -93,7 +93,7 @@ function onePattern(pattern: PlannedPattern, { group, plan, own, rows, room }: O
     `<p><strong>${text(sheet.name)}</strong>, ${text(`${size}, ${weight} each; drawn ${scale}. ${notFromPlateSays(openPlates([group.shear]))}`)}</p>`,
     mind,
     paragraph(drawn.edges === MILL_EDGES ? notSquaredSays(group.shear?.name) : "", "small"),
-    heldSays(rows, waitingIn(group, releases)),
+    heldSays(rows, waitingIn(group, releases), isAllWaiting(pattern, group, releases)),
     ...body,
   ].join("\n");
 }
@@ -172,11 +172,20 @@ export const heldIn =
       .map((blank) => `HOLD ${blank}`)
       .join(", ");
 
+/** Nothing else comes off the sheet: it is not even cut into strips. */
+const isAllWaiting = ({ yields }: PlannedPattern, { lineOf }: CutGroup, releases: Releases): boolean =>
+  yields.every(({ blank }) => releases.get(entryOf(lineOf, blank)) === "HOLD");
+
 /** What is done about blanks that wait, to be signed where they are cut. */
-function heldSays(rows: readonly CutInWords[], waiting: (cut: CutInWords) => readonly string[]): string {
+function heldSays(
+  rows: readonly CutInWords[],
+  waiting: (cut: CutInWords) => readonly string[],
+  isSheetWaiting: boolean,
+): string {
   const held = rows.filter((cut) => waiting(cut).length > 0);
   if (held.length === 0) return "";
   const blanks = [...new Set(held.flatMap(waiting))].join(", ");
+  if (isSheetWaiting) return onlyReleased(blanks, "leave the sheet whole, make none of these cuts");
   // What a waiting cut leaves is not there yet.
   const later = new Set(held.flatMap(({ row }) => [...row.falls, ...row.stays].flatMap(({ pieces }) => pieces)));
   const first = held.filter(({ row }) => !row.cuts.every(({ piece }) => later.has(piece)));
@@ -232,13 +241,13 @@ const cutTable = (
 /** "11.643 x 36" stays on one line. */
 const unbroken = (words: string): string => words.replace(/(?<=[\d.]) x (?=[\d.])/g, "\u00a0x\u00a0");
 
-/** Back gauge, front stop or a mark, and then on which side of the blade. */
+/** Back gauge, front stop or a mark, and then from which edge it is scribed: that of what stays on the table is the near one. */
 export const measuredBy = ({ row: { by, measured } }: CutInWords): string =>
-  by === "mark" ? `mark: ${measured === "drops" ? "drops" : "on table"}` : by;
+  by === "mark" ? `mark: ${measured === "drops" ? "far" : "near"} edge` : by;
 
 /** What is done with the piece before it is cut, and with what drops where it is heavy. */
-export const turnAndLift = ({ row, lift, heavyDrop }: CutInWords): string =>
-  [row.turn ? "turn" : "", lift, heavyDrop].filter((word) => word !== "").join("; ");
+export const turnAndLift = ({ row, lift, heavyDrop, through }: CutInWords): string =>
+  [row.turn ? "turn" : "", lift, through, heavyDrop].filter((word) => word !== "").join("; ");
 
 /** Decimals a gauge is set to, all of them printed so that they stand below each other. */
 const fixed = (value: number, system: UnitSystem): string => {

@@ -54,6 +54,8 @@ describe("a cause", () => {
     expect(causeSays(same, "mm")).toBe(
       "A: A blank of 90 kg is too heavy for two people, and there is no hoist. The same on B, line 6.",
     );
+    const further = { ...same, lines: [line("A", stop), line("B", swing, stop), line("C", stop, edges)] };
+    expect(causeSays(further, "mm")).toMatch(/no hoist\. The same on B, C\.$/);
     const other = { ...same, lines: [line("A", stop), line("B", { ...stop, figure: 120 }), line("C", stop)] };
     expect(causeSays(other, "mm")).toMatch(/no hoist\. Likewise, with figures of their own, B, C\.$/);
   });
@@ -67,6 +69,7 @@ describe("the question to the customer", () => {
       "Are these inside radii acceptable in place of the drawing's? A 6.0 mm for 4.0 mm; line 6 8.0 mm for 5.0 mm.",
     );
     expect(questionSays([line("B", swing)], "mm")).toBe("");
+    expect(questionSays([line("A", found("edges", "check", "ask"))], "mm")).toBe("");
     expect(questionSays([line("A", found("drawing radius", "note", "near", { figure: 6 }))], "mm")).toBe("");
   });
 });

@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { fixSays } from "../../src/bill/fix-says.ts";
 import {
+  figureSays,
   LONGEST_SENTENCE,
   noQuoteSays,
   notesSay,
@@ -209,5 +210,12 @@ it("a bend line along the grain is said of how the blank lies, and turning it is
 it("a vendor: days, and what its coat does to holes", () => {
   const coating = shopOf().stations.find(({ name }) => name === "Coating")!;
   expect(vendorSays(coating, 2, "in")).toBe("Coating outside, 5 vendor days, holes close by 0.006 in");
+  expect(vendorSays({ ...coating, coat: undefined }, 2, "in")).toBe("Coating outside, 5 vendor days");
   expect(vendorSays({ ...coating, vendorDays: 1 }, 0, "in")).toBe("Coating outside, 1 vendor day");
+});
+
+it("a load along a die is tons a foot in inches and kN a meter in millimeters", () => {
+  // 1 ton/ft (2,000 lbf over 12 in) is 8896.443 N over 304.8 mm: 29.188 N/mm, which is 29.188 kN/m.
+  expect(figureSays(29.188 * 10, "lineLoad", "in")).toBe("10 tons/ft");
+  expect(figureSays(29.188 * 10, "lineLoad", "mm")).toBe("290 kN/m");
 });

@@ -68,6 +68,9 @@ export function triedFixes(given: RandomBill): TriedFix[] {
     promised: said(i + 1, "Then"),
     from: said(i + 1, "Status"),
   }));
+  type Typed = Parameters<Calculator["change"]>[0];
+  /** What takes the fix before back, in the same change as the next one: the bill is calculated once a fix. */
+  let back: Typed = [];
   return promises.flatMap(({ line, fix, promised, from }) => {
     if (promised === null || promised === "") return [];
     const cells = given.bill[line + 1]!;
@@ -78,9 +81,9 @@ export function triedFixes(given: RandomBill): TriedFix[] {
       column: header.indexOf(title),
       value,
     }));
-    calculator.change(edits);
+    calculator.change([...back, ...edits]);
     const reached = said(line + 1, "Status");
-    calculator.change(edits.map(({ column, ...edit }) => ({ ...edit, column, value: cells[column] ?? null })));
+    back = edits.map(({ column, ...edit }) => ({ ...edit, column, value: cells[column] ?? null }));
     const { cells: all } = fixCells(job, line, job.plan.fix(job.plan.lines[line]!)!);
     // These bills have no column Instruction: what it tells the floor is written right of the table, and decides nothing.
     const written = all.filter(({ column }) => column < header.length);

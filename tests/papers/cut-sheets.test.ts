@@ -8,6 +8,7 @@ import { says } from "../../src/bill/says.ts";
 import { SHEAR_COLUMNS } from "../../src/cells/tables/shop-tables.ts";
 import { jobPlan } from "../../src/job/job-plan.ts";
 import { bookOf } from "../../src/job/workbook-book.ts";
+import { groupHead } from "../../src/papers/cut-group.ts";
 import { cutSheets } from "../../src/papers/cut-sheets.ts";
 import { escapeMarkup } from "../../src/papers/drawing/svg.ts";
 import { shearPages } from "../../src/papers/shear-cuts.ts";
@@ -28,7 +29,7 @@ describe("a step of the page", () => {
       ).toBe(rows.filter(({ row }) => row.by === by).length);
     expect(counts((words) => / turn;/.test(words))).toBe(rows.filter(({ row }) => row.turn).length);
     expect(rows.some(({ row }) => row.turn)).toBe(true);
-    expect(counts((words) => / lb(, [a-z ]+)?; ([^;]+ drops: catcher; )?set /.test(words))).toBe(
+    expect(counts((words) => / lb(, [a-z ]+)?; (each through [^;]+; )?([^;]+ drops: catcher; )?set /.test(words))).toBe(
       rows.filter(({ lift }) => lift !== "").length,
     );
     const strokes = said.map((words) => Number(/; ([\d,]+) strokes?;/.exec(words)![1]!.replace(",", "")));
@@ -72,15 +73,37 @@ describe("a cut sheet of the pack", () => {
     expect(SHEAR_COLUMNS.trim.headers).toContain("Edge trim");
   });
 
+  it("the pull list says how many tags of one kind are printed", () => {
+    const offcuts = offcutsOf(plan.groups);
+    const many = offcuts.filter(({ count }) => count > 1);
+    expect(many.length).toBeGreaterThan(0);
+    for (const { group, tag, count } of many) expect(groupHead(group, plan, offcuts)).toContain(`${count} x ${tag}: `);
+  });
+
+  it("a mark is scribed from an edge that the cut names", () => {
+    const marks = said.filter((words) => / in, mark/.test(words));
+    expect(marks.length).toBeGreaterThan(0);
+    for (const words of marks) expect(words).toMatch(/mark: (far|near) edge;/);
+  });
+
   it("says of a blank that waits what is left whole, and who lets it go; zinc that is welded later holds no sheet", () => {
     for (const { page, lines } of pages) {
       const held = lines.filter((line) => releaseToCut(line) === "HOLD").map(({ part }) => part);
       const [, named = ""] = /<b class="held-mark">HOLD ([^<]*)<\/b> Cut only when released/.exec(page) ?? [];
       expect(named.split(", ").filter(Boolean).sort()).toEqual(held.sort());
+      // A sheet of waiting parts alone is not cut at all, not even into strips.
+      const isAll = held.length === lines.length;
       expect(/until then leave whole, to wait with this sheet: .*\(cut \d+\).*Released by/.test(page)).toBe(
-        held.length > 0,
+        held.length > 0 && !isAll,
       );
+      expect(/until then leave the sheet whole, make none of these cuts\..*Released by/.test(page)).toBe(isAll);
     }
+    const sheetsHeld = (isAll: boolean) =>
+      pages.filter(({ lines }) => {
+        const held = lines.filter((line) => releaseToCut(line) === "HOLD").length;
+        return held > 0 && (held === lines.length) === isAll;
+      });
+    expect([sheetsHeld(true).length > 0, sheetsHeld(false).length > 0]).toEqual([true, true]);
     const abouts = (isLater: boolean) =>
       plan.lines
         .filter((line) => releaseOf(line) === "HOLD" && (releaseToCut(line) === "cut, then HOLD") === isLater)

@@ -1,6 +1,6 @@
 /** The papers in a real Chromium: as they print on a letter sheet, and on a telephone at the machine. */
+
 import { mkdirSync, readFileSync } from "node:fs";
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { jobPlan } from "../../src/job/job-plan.ts";
@@ -8,6 +8,7 @@ import { bookOf } from "../../src/job/workbook-book.ts";
 import { type Paper, document as whole } from "../../src/papers/page.ts";
 import { printOf } from "../../src/papers/papers.ts";
 import { readWorkbook } from "../../src/sheet/workbook/read-workbook.ts";
+import { axeFindings } from "../hosts/axe-findings.ts";
 import { launchedBrowser } from "../hosts/excel/browser.ts";
 
 /** CSS pixels are 1/96 in; a letter sheet less its margins is 191.9 x 258.4 mm. */
@@ -83,8 +84,7 @@ describe("the papers", () => {
     for (const paper of papers)
       await shown(paper, SHEET.width, "print", async (page) => {
         expect(await tooWide(page), paper.file).toEqual([]);
-        const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
-          ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+        const faults = await axeFindings(page, "serious");
         expect(faults, paper.file).toEqual([]);
       });
   }, 240_000);

@@ -1,7 +1,7 @@
 /** The shear's cuts of a group as a person follows them, in words. */
 
 import { type CutListRow, cutList, type Yield } from "../../calc/cutting/cut-list.ts";
-import { firstOf } from "../../units/certain.ts";
+import { firstOf, itemAt } from "../../units/certain.ts";
 import { kilograms } from "../../units/quantity.ts";
 import { show, showOnTape, showPlain } from "../../units/show.ts";
 import type { UnitSystem } from "../../units/system.ts";
@@ -23,6 +23,8 @@ export interface CutInWords {
   readonly lift: string;
   /** "123 lb drops: catcher" of what one person should not pick up; "" of less (common practice). */
   readonly heavyDrop: string;
+  /** "each through cut 4 before the next" of pieces in many copies that are not put down between cuts; "" of others. */
+  readonly through: string;
   readonly note: string;
 }
 
@@ -38,11 +40,13 @@ export function cutsInOrder(
   const tags = new Map(own.flatMap(({ pieces, tag }) => pieces.map((piece) => [piece, tag] as const)));
   const { weight, length, width } = firstOf(uses).sheet;
   const weightPerArea = weight / (length * width);
-  const words = (yields: readonly Yield[], part: string) =>
-    yields.map((each) => called(each, part, tags, system)).join(", ");
   const rows = cutList(plan);
   const left = leftBy(rows, system);
-  return rows.map((row) => {
+  const usable = usableSizes(rows, system);
+  return rows.map((row, i) => {
+    const words = (yields: readonly Yield[], part: string) =>
+      yields.map((each) => called(each, part, { tags, usable: usable.get(row.pattern), system })).join(", ");
+    const through = throughSays(rows, i);
     const heavyDrop = heavyDropSays(heaviest(row.drops) * weightPerArea, rates, system);
     return {
       row,
@@ -52,7 +56,8 @@ export function cutsInOrder(
       onTable: words(row.onTable, row.drops === row.falls ? STAYS[row.stage] : FALLS[row.stage]),
       lift: row.isTakenUp || row.turn ? liftSays(row.w * row.h * weightPerArea, rates, system) : "",
       heavyDrop,
-      note: [noteOf(row), heavyDrop].filter(Boolean).join("; "),
+      through,
+      note: [noteOf(row), through, heavyDrop].filter(Boolean).join("; "),
     };
   });
 }
@@ -90,15 +95,42 @@ function takes(row: CutListRow, left: ReadonlyMap<string, Left>, system: UnitSys
   return row.isTakenUp && [...left.values()].some(isAlike) ? `${name} from cut ${seqs.join(" and ")}` : name;
 }
 
+/** Copies of a piece that is cut on while it lies there: each has all its cuts before the next is taken up. */
+function throughSays(rows: readonly CutListRow[], i: number): string {
+  const visitOf = (row: CutListRow | undefined) => row?.cuts.at(-1)?.visit;
+  const row = itemAt(rows, i);
+  const isCopies = row.cuts.length === 1 && firstOf(row.cuts).copies > 1;
+  if (!isCopies || visitOf(rows[i - 1]) === visitOf(row)) return "";
+  const last = rows.findLast((other) => visitOf(other) === visitOf(row)) ?? row;
+  return last === row ? "" : `each through cut ${last.seq} before the next`;
+}
+
+/** Of each pattern, the sizes of its blanks and of what is cut on: scrap of the same size is easily taken for one. */
+function usableSizes(rows: readonly CutListRow[], system: UnitSystem): ReadonlyMap<string, ReadonlySet<string>> {
+  const sizes = new Map<string, Set<string>>();
+  for (const { pattern, falls, stays } of rows) {
+    const found = sizes.get(pattern) ?? new Set();
+    sizes.set(pattern, found);
+    for (const one of [...falls, ...stays])
+      if (one.kind === "blank" || one.kind === "part") found.add(sizeOf(one, system));
+  }
+  return sizes;
+}
+
+interface Naming {
+  readonly tags: ReadonlyMap<string, string>;
+  readonly usable: ReadonlySet<string> | undefined;
+  readonly system: UnitSystem;
+}
+
 function called(
   { kind, blank, count, pieces, ...size }: Yield,
   part: string,
-  tags: ReadonlyMap<string, string>,
-  system: UnitSystem,
+  { tags, usable, system }: Naming,
 ): string {
   if (kind === "blank") return `${count} x ${blank}`;
   const measures = sizeOf(size, system);
-  if (kind === "scrap") return counted(count, `scrap ${measures}`);
+  if (kind === "scrap") return counted(count, `scrap ${measures}${usable?.has(measures) ? " (not a blank)" : ""}`);
   if (kind === "remnant")
     return counted(count, `offcut ${[...new Set(pieces.map((piece) => tags.get(piece)))].join(", ")}, ${measures}`);
   return counted(count, `${part} ${measures}`);

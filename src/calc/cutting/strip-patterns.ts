@@ -194,12 +194,13 @@ export class StripPatterns {
       const value = table.worth(k, v) * this.favor(tall);
       // A taller strip worth no more than a narrower one is never needed.
       if (value <= dearest + 1e-12) continue;
-      dearest = value;
       worth[k] = value;
       if (mustStayInFront(tall, rule)) {
         if (!fronted) fronts.push(k);
         continue;
       }
+      // Only one strip may stay in front: that hides no wider one, which may be laid again and again.
+      dearest = value;
       // Nor is one that narrower ones side by side outdo, nor one that the height has no cells for.
       const cells = grid.cellsOf(tall);
       if (cells > most || across.best(cells) >= value) continue;

@@ -56,6 +56,38 @@ test("a piece is taken by the name it fell with, and with its cut where another 
   expect(named).toBeGreaterThan(0);
 });
 
+const SAMPLE = jobPlan(bookOf(readWorkbook(new Uint8Array(readFileSync("sample-workbooks/stage-job.xlsx")))))!.plan;
+const SAMPLE_ROWS = SAMPLE.groups.flatMap((group) => cutsInOrder(group, SAMPLE.shop, offcutsOf(SAMPLE.groups)));
+
+test("where copies of a piece are not put down between cuts, the first of them says through which; no other cut does", () => {
+  const rows = SAMPLE_ROWS;
+  let said = 0;
+  rows.forEach(({ row, through, note, lift }, k) => {
+    const isOneVisit = (a: number) =>
+      rows[a]?.row.cuts.some(({ visit }) => visit === row.cuts.at(-1)!.visit) &&
+      row.cuts[0]!.copies > 1 &&
+      row.cuts.length === 1;
+    const [, last] = /^each through cut (\d+) before the next$/.exec(through) ?? [];
+    if (!isOneVisit(k + 1) || isOneVisit(k - 1)) expect(through, `cut ${row.seq}`).toBe("");
+    else {
+      said++;
+      const to = rows.findIndex((other, at) => at > k && String(other.row.seq) === last);
+      for (let at = k + 1; at <= to; at++) expect(isOneVisit(at), `cut ${row.seq}`).toBe(true);
+      expect(isOneVisit(to + 1)).toBeFalsy();
+      expect(note).toContain(through);
+      expect(lift).not.toBe("");
+    }
+  });
+  expect(said).toBeGreaterThan(0);
+});
+
+test("scrap as large as a blank or a strip of its sheet is called no blank, other scrap is not", () => {
+  // A strip of 48 in for 7.483 x 8 in: five fall, and 8 in are over, as large as a blank; of 3.242 in nine of 3 in leave 21.
+  const said = SAMPLE_ROWS.flatMap(({ drops, onTable }) => [drops, onTable]);
+  expect(said).toContain("3 x scrap 8 x 7.483 (not a blank)");
+  expect(said).toContain("scrap 21 x 3.242");
+});
+
 test("an offcut bears a tag and comes back as a row of Stock, at what the job was credited", () => {
   const { offcuts, rows } = listed();
   const [first] = offcuts;

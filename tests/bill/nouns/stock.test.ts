@@ -53,6 +53,21 @@ describe("sheets to cut", () => {
     expect(found(0.157 * 25.4, [sheet("it", 0.156 * 25.4)])).toBeUndefined();
   });
 
+  it("the cheapest by area come first, then the larger, then those whose name does", () => {
+    const large = { length: mm(3000), width: mm(1500), price: money(156.25) }; // 34.72 a square meter, as 100 for 2400 x 1200
+    const stock = [
+      sheet("dear", 5, { price: money(101) }),
+      sheet("b", 5),
+      sheet("c", 5),
+      sheet("a", 5),
+      sheet("large", 5, large),
+      sheet("cheap", 5, { price: money(99) }),
+    ];
+    const order = [false, "cheap", "large", "a", "b", "c", "dear"];
+    expect(found(5, stock)).toEqual(order);
+    expect(found(5, [...stock].reverse())).toEqual(order);
+  });
+
   it("of another material there is none", () => {
     expect(found(5, STOCK, "304")).toEqual([false, "stainless"]);
     expect(found(3, STOCK, "5052-H32")).toBeUndefined();

@@ -5,8 +5,9 @@ import type { AnyRecord } from "../../../src/cells/record/record.ts";
 import { publicName } from "../../../src/cells/record/record.ts";
 import { fromExcel } from "../../../src/hosts/excel/excel-value.ts";
 import { type CellMatrix, type CellValue, isCellError } from "../../../src/units/cell.ts";
+import { itemAt } from "../../../src/units/certain.ts";
 import { callInPage, type PageError } from "./call-in-page.ts";
-import type { KnownAnswer } from "./known-answers.ts";
+import type { Answerer, KnownAnswer } from "./known-answers.ts";
 
 export const parameterCount = (name: string): number =>
   Object.keys(RECORDS.find((record) => record.name === name)!.parameters).length;
@@ -25,17 +26,14 @@ export function isSame(answer: CellValue | CellMatrix, { expected, tolerance }: 
   return Math.abs(answer - expected) <= Math.max(tolerance, 1e-9 * Math.abs(expected));
 }
 
-/** What the page answers otherwise than it is known. */
+/** What the page answers otherwise than it is known; all are asked at once, as Excel asks. */
 export async function wrongAnswers(page: Page, known: readonly KnownAnswer[]): Promise<string[]> {
-  const wrong: string[] = [];
-  for (const row of known) {
-    const answer = await row.answeredBy(async (name, given) =>
-      plain(await callInPage(page, name, given, parameterCount(name))),
-    );
-    if (!isSame(answer, row))
-      wrong.push(`${row.what}: ${JSON.stringify(answer)} is not ${JSON.stringify(row.expected)}`);
-  }
-  return wrong;
+  const call: Answerer = async (name, given) => plain(await callInPage(page, name, given, parameterCount(name)));
+  const answers = await Promise.all(known.map((row) => row.answeredBy(call)));
+  return known.flatMap((row, i) => {
+    const answer = itemAt(answers, i);
+    return isSame(answer, row) ? [] : [`${row.what}: ${JSON.stringify(answer)} is not ${JSON.stringify(row.expected)}`];
+  });
 }
 
 /** TRUE is neither a number, a length nor a word of any list, so every function must refuse it by name. */

@@ -167,10 +167,11 @@ describe.skipIf(!hasOfficeJs)(`Microsoft's custom functions runtime${SKIPPED}`, 
 
   it("is ready within 150 ms after office.js", { timeout: LONG }, async ({ skip }) => {
     const times: number[] = [];
-    for (let i = 0; i < 9; i++) times.push(await readyAfter(browser, server.origin));
+    // Until one is quick enough: the quickest of nine is judged, and no later one can make it slower.
+    while (times.length < 9 && !times.some((ms) => ms <= 150)) times.push(await readyAfter(browser, server.origin));
     times.sort((a, b) => a - b);
     console.log(`functions.js registered ${times.map((ms) => ms.toFixed(0)).join(", ")} ms after office.js had run`);
-    // The quickest of nine is judged: what else the machine is doing can only add to it.
+    // What else the machine is doing can only add to it.
     if (times[0]! > 150 && loadavg()[0]! > availableParallelism()) skip("the machine is too busy to say");
     expect(times[0]).toBeLessThanOrEqual(150);
   });

@@ -1,10 +1,11 @@
 /** The install page in a real Chromium, served from a folder of some https server. */
+
 import { readFileSync } from "node:fs";
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { releaseFiles, zip } from "../../../src/hosts/install/archive.ts";
 import { filesBelow } from "../../../src/tools/package/build-add-in.ts";
+import { axeFindings } from "../axe-findings.ts";
 import { launchedBrowser } from "../excel/browser.ts";
 import { builtAddIn } from "../excel/built.ts";
 
@@ -129,8 +130,7 @@ describe("the install page", () => {
           .map((one) => one.outerHTML.slice(0, 80)),
       );
       expect(clipped).toEqual([]);
-      const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
-        ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+      const faults = await axeFindings(page, "serious");
       expect(faults).toEqual([]);
     }));
 });

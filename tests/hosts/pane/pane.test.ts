@@ -1,9 +1,10 @@
 /** The page in a real Chromium: by clicking and typing, narrow and wide, light and dark. */
+
 import { mkdirSync } from "node:fs";
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { RECORDS } from "../../../src/cells/catalogue.ts";
+import { axeFindings } from "../axe-findings.ts";
 import { launchedBrowser } from "../excel/browser.ts";
 import { releasedAddIn } from "../excel/built.ts";
 import { type Opened, openedPane } from "../excel/opened-pane.ts";
@@ -146,8 +147,7 @@ describe("the function guide", () => {
       await expect.poll(() => page.locator(".help").count()).toBe(RECORDS.length);
       expect(await clipped(page)).toEqual([]);
       expect(await overlapping(page)).toBe(0);
-      const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
-        ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+      const faults = await axeFindings(page, "serious");
       expect(faults).toEqual([]);
     }),
   );

@@ -1,7 +1,7 @@
 /** The page for people without Excel, by clicking and typing in a real Chromium. */
+
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Session } from "../../../src/hosts/view/session.ts";
@@ -10,6 +10,7 @@ import { writeWorkbookModel } from "../../../src/job/xlsx/write.ts";
 import { readWorkbook } from "../../../src/sheet/workbook/read-workbook.ts";
 import { PARTS } from "../../../src/tools/sample/stage-job/bill/job.ts";
 import type { Kept, ToSave } from "../../../src/tools/view/copy-file.ts";
+import { axeFindings } from "../axe-findings.ts";
 import { launchedBrowser } from "../excel/browser.ts";
 import { FILES, type Look, type OpenedPage, openedPage } from "./opened-page.ts";
 
@@ -535,10 +536,6 @@ describe("what is cut and bent", () => {
 });
 
 describe("the look", () => {
-  const axeFindings = async (page: Page) =>
-    page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.map(
-      ({ id, nodes }) => id + " " + nodes[0].html))`);
-
   it.each([
     ["wide-light", { width: 1440, height: 900, colorScheme: "light" }],
     ["wide-dark", { width: 1440, height: 900, colorScheme: "dark" }],

@@ -1,7 +1,7 @@
 /** The built pane in a real Chromium, by clicking, with the stand-in where Excel's objects would be. */
+
 import { mkdirSync, readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { jobPlan } from "../../../../src/job/job-plan.ts";
@@ -9,6 +9,7 @@ import { bookOf } from "../../../../src/job/workbook-book.ts";
 import { lineList } from "../../../../src/papers/line-list.ts";
 import { readWorkbook } from "../../../../src/sheet/workbook/read-workbook.ts";
 import { isCellError } from "../../../../src/units/cell.ts";
+import { axeFindings } from "../../axe-findings.ts";
 import { launchedBrowser } from "../../excel/browser.ts";
 import { releasedAddIn } from "../../excel/built.ts";
 import { served } from "../../excel/served.ts";
@@ -166,8 +167,7 @@ describe("the pane beside a workbook", () => {
           .map((one) => `${one.tagName} ${one.textContent!.slice(0, 30)}`),
       );
       expect(clipped).toEqual([]);
-      const faults = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.filter(
-        ({ impact }) => impact === "serious" || impact === "critical").map(({ id, nodes }) => id + " " + nodes[0].html))`);
+      const faults = await axeFindings(page, "serious");
       expect(faults).toEqual([]);
     }),
   );

@@ -1,10 +1,11 @@
 /** The week's page in a real Chromium: by pointer, by keys, what somebody else changed, and its look. */
+
 import { readFileSync } from "node:fs";
-import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { weekFiles } from "../../../../src/tools/view/page-files.ts";
 import { servePage } from "../../../../src/tools/view/serve.ts";
+import { axeFindings } from "../../axe-findings.ts";
 import { launchedBrowser } from "../../excel/browser.ts";
 
 const NAMES = ["orchard-crates", "pier-railing", "school-lockers"];
@@ -132,8 +133,7 @@ describe("the week's page", () => {
     visit(name, look, async (page) => {
       await unfold(page);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(look.width);
-      const findings = await page.evaluate(`${axe.source}; axe.run().then(({ violations }) => violations.map(
-        ({ id, nodes }) => id + " " + nodes[0].html))`);
+      const findings = await axeFindings(page);
       expect(findings).toEqual([]);
     }),
   );
